@@ -103,7 +103,10 @@ export const payloadSchemas = {
       name: short,
       role: z.enum(roles),
       badge: short,
-      pin: orNull(z.strictObject({ salt: short, hash: short, rounds: whole })),
+      /** As older versions wrote it: what checks the PIN. */
+      pin: z.optional(orNull(z.strictObject({ salt: short, hash: short, rounds: whole }))),
+      /** The name of a new PIN, null for none: what checks it lies with the server and on tablets. Without it and `pin` the PIN stays as it was. */
+      pinSet: z.optional(orNull(id)),
     }),
   'person.removed': () => z.strictObject({ person: id }),
   'person.signed-in': () =>

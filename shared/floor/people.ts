@@ -1,7 +1,7 @@
 // Who belongs to the plant, as the log says; also used by the server, which needs nothing else of the floor.
 
 import type { Entry } from '../log/entry.ts';
-import type { FloorEntry } from './kinds.ts';
+import type { EntryOf, FloorEntry } from './kinds.ts';
 import { addsPeople, isLastAdder } from './may.ts';
 import type { Person } from './state.ts';
 
@@ -12,16 +12,26 @@ import type { Person } from './state.ts';
  */
 export function foldPeople(people: Map<string, Person>, entry: FloorEntry): void {
   if (entry.kind === 'person.added') {
-    const { payload } = entry;
-    const there = people.get(payload.person);
-    const stepsDown = there !== undefined && !addsPeople(payload) && isLastAdder(there, people.values());
-    people.set(payload.person, stepsDown ? { ...payload, role: there.role, stays: 'role' } : { ...payload });
+    const there = people.get(entry.payload.person);
+    const told = personOf(entry, there);
+    const stepsDown = there !== undefined && !addsPeople(told) && isLastAdder(there, people.values());
+    people.set(told.person, stepsDown ? { ...told, role: there.role, stays: 'role' } : told);
   } else if (entry.kind === 'person.removed') {
     const there = people.get(entry.payload.person);
     if (!there) return;
     if (isLastAdder(there, people.values())) people.set(there.person, { ...there, stays: 'removed' });
     else people.delete(there.person);
   }
+}
+
+/** The person as an entry tells it; a PIN of which it says nothing stays as it was. */
+function personOf({ tablet, payload }: EntryOf<'person.added'>, there: Person | undefined): Person {
+  const { person, name, role, badge, pin, pinSet } = payload;
+  const known = { person, name, role, badge };
+  if (typeof pinSet === 'string') return { ...known, pin: null, pinSet: { pin: pinSet, tablet } };
+  if (pinSet === null || pin !== undefined) return { ...known, pin: pin ?? null };
+  const told: Person = { ...known, pin: there?.pin ?? null };
+  return there?.pinSet ? { ...told, pinSet: there.pinSet } : told;
 }
 
 /** Takes the name that an entry gives a person; other entries give none. Who was removed keeps the last name. */

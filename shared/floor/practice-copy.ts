@@ -7,7 +7,7 @@ import { panelsToGo } from './building.ts';
 import type { EntryKind, PayloadOf, SetupSlot } from './kinds.ts';
 import { hasOwnId, ownIdOf } from './reel-id.ts';
 import { slotLeft } from './remaining.ts';
-import type { FloorState, SlotState, Tape } from './state.ts';
+import type { FloorState, Person, SlotState, Tape } from './state.ts';
 
 /** One thing to write down, in the order of writing. */
 export type ToldEntry = {
@@ -39,8 +39,7 @@ export function copyForPractice(state: FloorState, line: string): readonly ToldE
 
 function peopleAndParts(state: FloorState): ToldEntry[] {
   const told: ToldEntry[] = [];
-  for (const { person, name, role, badge, pin } of state.people.values())
-    told.push({ kind: 'person.added', payload: { person, name, role, badge, pin } });
+  for (const person of state.people.values()) told.push({ kind: 'person.added', payload: toldAgain(person) });
   for (const payload of state.feeders.values()) told.push({ kind: 'feeder.known', payload });
   for (const payload of state.feederTypes.values()) told.push({ kind: 'feeder-type.known', payload });
   for (const payload of state.typed.values()) told.push({ kind: 'feeder.typed', payload });
@@ -272,4 +271,12 @@ export function inventPractice(names: PracticeNames, zone: string): readonly Tol
           ],
     ),
   ];
+}
+
+/** The entry that tells a person as the floor knows them. */
+function toldAgain({ person, name, role, badge, pin, pinSet }: Person): PayloadOf<'person.added'> {
+  const payload: PayloadOf<'person.added'> = { person, name, role, badge };
+  if (pinSet) payload.pinSet = pinSet.pin;
+  else payload.pin = pin;
+  return payload;
 }

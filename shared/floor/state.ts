@@ -28,9 +28,17 @@ export interface Person {
   readonly name: string;
   readonly role: Role;
   readonly badge: string;
+  /** A PIN whose check lies outside the log: its name, and the tablet that set it. */
+  readonly pinSet?: { readonly pin: string; readonly tablet: string };
+  /** What checks the PIN, as older versions wrote it. */
   readonly pin: { readonly salt: string; readonly hash: string; readonly rounds: number } | null;
   /** Set where the newest entry about this person would have left nobody who may add people: the removal or the lower role did not count. */
   readonly stays?: 'removed' | 'role';
+}
+
+/** True for somebody with a PIN, wherever what checks it lies. */
+export function hasPin({ pin, pinSet }: Pick<Person, 'pin' | 'pinSet'>): boolean {
+  return pin !== null || pinSet !== undefined;
 }
 
 /** A tablet, and every life of its database that the log knows. */

@@ -18,6 +18,9 @@ export interface ExportFilter {
   readonly kinds?: readonly string[];
 }
 
+/** In the payload of a record: the names of fields that the export leaves out, so that the text no longer is what the hash covers. */
+export const leftOutName = '(left out)';
+
 /** One record of an export: an entry, or a stretch left out on purpose. */
 export type ExportItem = Entry | { readonly omitted: Omitted };
 

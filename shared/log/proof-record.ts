@@ -20,6 +20,18 @@ export interface ExportProof {
   readonly tree?: ExportTree;
   /** Entries whose right nothing proved when the file was written; absent from a writer that asked none for a ticket. */
   readonly rights?: ExportRights;
+  /** Who brought the chains of tablets that the plant never let in, signed by the one that brought each; absent from a writer that asked for none. */
+  readonly brought?: readonly BroughtChain[];
+}
+
+/** A tablet's signed word that it brought a chain up to here (`wire/signing.ts`). */
+export interface BroughtChain {
+  readonly tablet: string;
+  readonly epoch: string;
+  readonly seq: number;
+  readonly hash: string;
+  readonly via: string;
+  readonly sig: string;
 }
 
 /** Ids of entries that no ticket stands behind: nobody has said more, or a lead has. */
@@ -62,11 +74,20 @@ export function isProofRecord(entry: Pick<Entry, 'kind' | 'tablet'>): boolean {
 
 /** Reads what it says; null where it says nothing of it. */
 export function readProofRecord(entry: Entry): ExportProof | null {
-  const { keys, tree, rights } = entry.payload;
+  const { keys, tree, rights, brought } = entry.payload;
   if (typeof keys !== 'string') return null;
   const [readOfTree, readOfRights] = [readTree(tree), readRights(rights)];
   const withTree: ExportProof = readOfTree ? { keys, tree: readOfTree } : { keys };
-  return readOfRights ? { ...withTree, rights: readOfRights } : withTree;
+  const withRights = readOfRights ? { ...withTree, rights: readOfRights } : withTree;
+  return Array.isArray(brought) ? { ...withRights, brought: brought.flatMap(readBrought) } : withRights;
+}
+
+function readBrought(value: Json): readonly BroughtChain[] {
+  if (value === null || typeof value !== 'object' || Array.isArray(value)) return [];
+  const { tablet, epoch, seq, hash, via, sig } = value as JsonObject; // no array, as was just looked at
+  if (typeof tablet !== 'string' || typeof epoch !== 'string' || typeof seq !== 'number') return [];
+  if (typeof hash !== 'string' || typeof via !== 'string' || typeof sig !== 'string') return [];
+  return [{ tablet, epoch, seq, hash, via, sig }];
 }
 
 function readRights(value: Json | undefined): ExportRights | null {

@@ -94,11 +94,19 @@ export const offeredSchema = z.object({
 });
 export type Offered = z.infer<typeof offeredSchema>;
 
+/** Chains of other tablets in one page. */
+export const broughtMost = 64;
+/** The end of another tablet's chain in a page, and the signature of the tablet that brings it (`broughtText`). */
+export const broughtSchema = z.object({ ...headSchema.shape, sig: signature });
+export type Brought = z.infer<typeof broughtSchema>;
+
 /** `POST /api/push`: a page of entries, ascending within each chain. */
 export const pushSchema = z.object({
   /** The tablet's own clock when it sent the page: shows how far that clock is off. */
   sentMs: ms,
   entries: z.array(entrySchema).check(z.minLength(1), z.maxLength(pageEntries)),
+  /** For chains of other tablets: without it the server takes none of a tablet that it never let in. Absent before version 6. */
+  brought: z.optional(z.array(broughtSchema).check(z.maxLength(broughtMost))),
 });
 export type Push = z.infer<typeof pushSchema>;
 
@@ -225,6 +233,26 @@ export const checkedSchema = z.object({
   ticket: z.optional(z.string().check(z.minLength(1), z.maxLength(3_000))),
 });
 export type PersonChecked = z.infer<typeof checkedSchema>;
+
+/** PINs in one `POST /api/people/pins`. */
+export const pinsMost = 20;
+/** `POST /api/people/pins`: what checks PINs that this tablet's entries set: PBKDF2 with SHA-256 over the PIN and the salt's text. */
+export const pinsHandedSchema = z.object({
+  pins: z
+    .array(
+      z.object({
+        pin: z.string().check(z.minLength(1), z.maxLength(64)),
+        salt: z.string().check(z.minLength(1), z.maxLength(64)),
+        hash,
+        rounds: z.int().check(z.minimum(1), z.maximum(5_000_000)),
+      }),
+    )
+    .check(z.minLength(1), z.maxLength(pinsMost)),
+});
+export type PinsHanded = z.infer<typeof pinsHandedSchema>;
+/** The answer: which are kept; the others are of entries that have not come yet, or of no entry of this tablet. */
+export const pinsKeptSchema = z.object({ serverEpoch: name, kept: z.array(z.string()) });
+export type PinsKept = z.infer<typeof pinsKeptSchema>;
 
 /** Header that carries the token of a checked person. */
 export const personHeader = 'reelward-person';
@@ -357,6 +385,8 @@ export const wireMessages = {
   snapshot: snapshotSchema,
   check: checkSchema,
   checked: checkedSchema,
+  pinsHanded: pinsHandedSchema,
+  pinsKept: pinsKeptSchema,
   codeRequest: codeRequestSchema,
   codeMade: codeMadeSchema,
   tablets: tabletsSchema,

@@ -40,6 +40,19 @@ export function entryText(hash: string): string {
   return hash;
 }
 
+/**
+ * The text whose UTF-8 bytes a tablet signs for a chain of another tablet that it brings: up to where, and the hash there, which through the
+ * seals covers all before it.
+ */
+export function broughtText(end: {
+  readonly tablet: string;
+  readonly epoch: string;
+  readonly seq: number;
+  readonly hash: string;
+}): string {
+  return `reelward brought\n${end.tablet}\n${end.epoch}\n${end.seq}\n${end.hash}`;
+}
+
 /** The text whose UTF-8 bytes a server signs for a checkpoint. `headsHash`: SHA-256 of the RFC 8785 text of the heads. */
 export function checkpointText(point: {
   readonly serverEpoch: string;

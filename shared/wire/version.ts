@@ -30,10 +30,15 @@ export const wireHistory: readonly WireStep[] = [
     change:
       'a person who was checked with a PIN gets a ticket that entries can be proven by, and the list of keys brings from where on the plant gives them; what version 4 says is unchanged',
   },
+  {
+    version: 6,
+    change:
+      'who brings the chain of another tablet signs that it did, and must where the server never let that tablet in; what checks a PIN is handed to the server apart from the log; what version 5 says is unchanged',
+  },
 ];
 
 /** The version spoken by this code. */
-export const wireVersion = 5;
+export const wireVersion = 6;
 
 /** The version in which receipts and the log's tree were added. */
 export const treeSince = 4;

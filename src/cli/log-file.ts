@@ -113,6 +113,7 @@ export type ClaimReason =
   | 'own-word-for-its-key'
   | 'not-signed'
   | 'shut-out-before'
+  | 'text-left-out'
   | 'does-not-hold';
 
 /** What checking the signatures found. */
@@ -123,7 +124,9 @@ export interface SignatureCheck {
   readonly hasKey: (entry: Entry) => boolean;
   readonly holds: (entry: Entry) => boolean;
   /** The listed key by which the entry's signature holds, or why there is none. */
-  readonly keyOf: (entry: Entry) => ListedKey | Exclude<ClaimReason, 'does-not-hold'> | null;
+  readonly keyOf: (
+    entry: Entry,
+  ) => ListedKey | Exclude<ClaimReason, 'does-not-hold' | 'text-left-out'> | null;
 }
 
 /**

@@ -7,21 +7,26 @@ import { type Entry, entryId } from '../../shared/log/entry.ts';
 import { entrySchema } from '../../shared/log/entry-schema.ts';
 import { proofKind } from '../../shared/log/proof-record.ts';
 import { entryBytes } from '../../shared/wire/limits.ts';
+import type { Brought } from '../../shared/wire/messages.ts';
 import { ArrivedEntry } from './arrived.ts';
 import { draftText } from './canonical.ts';
 import { Refused } from './http/refuse.ts';
 import { type SignatureWalk, signatureFault } from './signatures.ts';
 import type { Checked, Store } from './stores/store.ts';
+import { createStrangers, type Strangers } from './strangers.ts';
 
 /** Who brings the entries, and when. */
 export interface Carrier {
+  /** Empty for what comes out of a file. */
   readonly tablet: string;
   readonly publicKey: string;
   readonly nowMs: number;
+  /** Its signed words for the chains of others in the page. */
+  readonly brought?: readonly Brought[];
 }
 
 export interface CheckParts {
-  readonly store: Pick<Store, 'tabletKeys'>;
+  readonly store: Pick<Store, 'tabletKeys' | 'firstOf' | 'keepBrought'>;
   readonly signatures: Pick<SignatureWalk, 'proved'>;
 }
 
@@ -36,11 +41,14 @@ export async function checkEntries(
 ): Promise<readonly Checked[]> {
   for (const entry of entries) judge(entry, carrier);
   const keysOf = keysFrom(parts.store, carrier);
+  const strangers = createStrangers(entries, carrier, parts.store);
   for (let end = entries.length - 1; end >= 0; ) {
     const from = runStart(entries, end);
-    await judgeSignatures(entries.slice(from, end + 1), { carrier, keysOf, signatures: parts.signatures });
+    const { signatures } = parts;
+    await judgeSignatures(entries.slice(from, end + 1), { carrier, keysOf, strangers, signatures });
     end = from - 1;
   }
+  await parts.store.keepBrought(strangers.words());
   return entries;
 }
 
@@ -69,16 +77,16 @@ function runStart(entries: readonly Checked[], end: number): number {
   return from;
 }
 
-/** An entry of a tablet never enrolled here can only be vouched for by the tablet that brings it: `via` names that one. */
 async function judgeSignatures(
   run: readonly ArrivedEntry[],
   parts: {
     readonly carrier: Carrier;
     readonly keysOf: KeysOf;
+    readonly strangers: Strangers;
     readonly signatures: CheckParts['signatures'];
   },
 ): Promise<void> {
-  const { carrier, keysOf, signatures } = parts;
+  const { carrier, keysOf, strangers, signatures } = parts;
   const last = run.at(-1);
   if (!last) return;
   let keys: readonly string[] = [];
@@ -86,7 +94,11 @@ async function judgeSignatures(
   const isOwn = last.fault === null && last.tablet === carrier.tablet;
   if (!isOwn || signatureFault(last, [carrier.publicKey]) !== null) {
     keys = await keysOf(last.tablet);
-    if (keys.length === 0) return;
+    if (keys.length === 0) {
+      const own = await strangers.take(run);
+      if (own === null) return;
+      keys = own;
+    }
     last.fault ??= signatureFault(last, keys);
   }
   if (last.fault === null) {

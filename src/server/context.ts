@@ -6,6 +6,7 @@ import type { ServerKey } from './keys.ts';
 import type { LiveHub } from './live.ts';
 import type { Metrics } from './metrics.ts';
 import type { PeopleBook } from './people/book.ts';
+import type { PinSeal } from './people/pin-seal.ts';
 import type { TicketDesk } from './people/tickets.ts';
 import type { Quotas } from './quotas.ts';
 import type { SeenBook } from './seen.ts';
@@ -26,6 +27,7 @@ export interface ServerContext {
   readonly heads: HeadSigner;
   readonly people: PeopleBook;
   readonly tickets: TicketDesk;
+  readonly pinSeal: PinSeal;
   readonly trace: TraceDesk;
   readonly metrics: Metrics;
   readonly quotas: Quotas;

@@ -15,6 +15,7 @@ import { CannotStart, lanAddresses, listen, shownHost } from './listen.ts';
 import { createLiveHub } from './live.ts';
 import { createMetrics, type Metrics } from './metrics.ts';
 import { createPeopleBook } from './people/book.ts';
+import { createPinSeal } from './people/pin-seal.ts';
 import { createTicketDesk } from './people/tickets.ts';
 import { addPlantMetrics } from './plant-metrics.ts';
 import { createQuotas } from './quotas.ts';
@@ -220,6 +221,7 @@ async function createContext(
     heads: createHeadSigner(key.plant),
     people: createPeopleBook(store, settings.people, tickets.trust),
     tickets,
+    pinSeal: createPinSeal(key.secret),
     trace: openDesk(settings, store, onFault),
     serverEpoch,
     nowMs,

@@ -4,7 +4,9 @@ import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { withoutSecrets } from '../../shared/floor/secrets.ts';
 import { verifyChains } from '../../shared/log/chain.ts';
+import type { Entry } from '../../shared/log/entry.ts';
 import { entrySchema } from '../../shared/log/entry-schema.ts';
 import { call } from './call.ts';
 
@@ -44,7 +46,7 @@ describe('reelward demo --export', () => {
       out
         .trimEnd()
         .split('\n')
-        .map((line) => JSON.parse(line)),
+        .map((line) => withoutSecrets(JSON.parse(line) as Entry)),
     );
   });
 

@@ -97,7 +97,7 @@ describe('reelward log verify', () => {
       ],
     );
     expect(report.claims).toEqual([
-      { tablet: 'stranger', epoch: 'e1', why: 'tablet-not-listed', entries: 2 },
+      { tablet: 'stranger', epoch: 'e1', why: 'tablet-not-listed', entries: 2, broughtBy: 't2' },
     ]);
   });
 
@@ -208,7 +208,13 @@ describe('reelward log verify', () => {
     );
     const { report } = await verdictOn(await (await fetch(plant.server.running.url + link)).text());
     expect(report).toMatchObject({ proven: 5, claimed: 3 });
-    expect(report.claims).toContainEqual({ tablet: 't2', epoch: 'e1', why: 'shut-out-before', entries: 1 });
+    expect(report.claims).toContainEqual({
+      tablet: 't2',
+      epoch: 'e1',
+      why: 'shut-out-before',
+      entries: 1,
+      broughtBy: null,
+    });
   });
 
   test('keeps the list through an export of a part, and a reader that knows none of it still finds the file whole', async () => {

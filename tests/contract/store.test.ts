@@ -255,14 +255,70 @@ describe.each(['sqlite', 'postgres'] as const)('a store on %s', (dialect) => {
   });
 
   it('`countTry()` locks after the given number of wrong tries, and begins anew when the lock ends', async () => {
-    const limits = { tries: 3, lockMs: 60_000 };
+    const limits = { tries: 3, lockMs: 60_000, lockMostMs: 150_000, forgetMs: 86_400_000 };
+    const where = { tablet: 't1', person: 'p\u00001' };
     const wrong = [];
-    for (let at = 0; at < 5; at += 1) wrong.push(await store.countTry('p\u00001', startMs, limits));
+    for (let at = 0; at < 5; at += 1) wrong.push(await store.countTry(where, startMs, limits));
     expect(wrong.map((tries) => tries.lockedUntilMs > startMs)).toEqual([false, false, false, true, true]);
-    const later = await store.countTry('p\u00001', startMs + 60_001, limits);
+    const later = await store.countTry(where, startMs + 60_001, limits);
     expect(later).toEqual({ wrong: 1, lockedUntilMs: 0 });
-    await store.clearTries('p\u00001');
-    expect((await store.countTry('p\u00001', startMs, limits)).wrong).toBe(1);
+    await store.clearTries(where);
+    expect((await store.countTry(where, startMs, limits)).wrong).toBe(1);
+  });
+
+  it('`countTry()` locks longer each time up to a limit, by tablet and person, and forgets after a pause', async () => {
+    const limits = { tries: 2, lockMs: 60_000, lockMostMs: 150_000, forgetMs: 600_000 };
+    const where = { tablet: 't1', person: 'p1' };
+    let nowMs = startMs;
+    const locksFor = async () => {
+      for (let at = 0; at < 9; at += 1) {
+        const { lockedUntilMs } = await store.countTry(where, nowMs, limits);
+        if (lockedUntilMs > nowMs) return lockedUntilMs - nowMs;
+      }
+      return 0;
+    };
+    const locks = [];
+    for (let at = 0; at < 4; at += 1) {
+      const lock = await locksFor();
+      locks.push(lock);
+      nowMs += lock + 1;
+    }
+    expect(locks).toEqual([60_000, 120_000, 150_000, 150_000]);
+    for (const other of [
+      { tablet: 't2', person: 'p1' },
+      { tablet: 't1', person: 'p2' },
+    ])
+      expect(await store.countTry(other, nowMs, limits)).toEqual({ wrong: 1, lockedUntilMs: 0 });
+    nowMs += 600_001;
+    expect(await locksFor()).toBe(60_000);
+  });
+
+  it('`takeBackTry()` takes one try back, and none where there is none', async () => {
+    const limits = { tries: 5, lockMs: 60_000, lockMostMs: 60_000, forgetMs: 600_000 };
+    const where = { tablet: 't1', person: '' };
+    await store.takeBackTry(where);
+    for (let at = 0; at < 3; at += 1) await store.countTry(where, startMs, limits);
+    await store.takeBackTry(where);
+    expect((await store.countTry(where, startMs, limits)).wrong).toBe(3);
+  });
+
+  it('`keepBrought()` keeps each end once, with the first word for it', async () => {
+    const end = {
+      tablet: 'x',
+      epoch: 'e1',
+      seq: 3,
+      hash: 'a'.repeat(64),
+      via: 't1',
+      sig: 's1',
+      atMs: startMs,
+    };
+    await store.keepBrought([end]);
+    await store.keepBrought([]);
+    await store.keepBrought([
+      { ...end, sig: 's2', via: 't2' },
+      { ...end, hash: 'b'.repeat(64) },
+    ]);
+    expect(await store.allBrought()).toEqual([end, { ...end, hash: 'b'.repeat(64) }]);
   });
 
   it('`enrolTablet()` and `revokeTablet()` keep every key a tablet had', async () => {

@@ -1,5 +1,5 @@
-// Badge PINs on the tablet: a salted PBKDF2-SHA-256 verifier. A short PIN can be tried out by whoever holds the verifier, so a
-// PIN here names who did it; it is no lock. Rounds: 600 000, the OWASP Password Storage Cheat Sheet's figure (2023).
+// Badge PINs on the tablet: a salted PBKDF2-SHA-256 verifier. A short PIN can be tried out by whoever holds the verifier: it goes to the
+// server alone, and else stays encrypted (`store/secrets.ts`). Rounds: 600 000, the OWASP Password Storage Cheat Sheet's figure (2023).
 
 /** What is kept of a PIN. */
 export interface PinVerifier {

@@ -3,7 +3,7 @@
 
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { personByBadge } from '../../../shared/floor/people.ts';
-import type { Person } from '../../../shared/floor/state.ts';
+import { hasPin, type Person } from '../../../shared/floor/state.ts';
 import { isAtLeast, type Role } from '../../../shared/floor/vocabulary.ts';
 import { useApp, useFloor } from '../app.ts';
 import { deviceClock } from '../device/clock.ts';
@@ -51,9 +51,9 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
     const against = objection?.(person) ?? null;
     setWrong(against);
     if (against !== null) return;
-    if (badgeSuffices && (byBadge || (person.pin === null && nameSuffices)))
+    if (badgeSuffices && (byBadge || (!hasPin(person) && nameSuffices)))
       onConfirmed(person, { how: byBadge ? 'badge' : 'name', checked: 'tablet', session: null });
-    else if (person.pin === null)
+    else if (!hasPin(person))
       setWrong(badgeSuffices ? words.badgeNeeded(person.name) : words.noPin(person.name));
     else setChosen({ person, byBadge });
   }
@@ -144,6 +144,8 @@ function sayFault({ code, triesLeft, untilMs }: PersonFault, person: Person): st
       return words.noPin(person.name);
     case 'not-seen-here':
       return words.notSeenHere(person.name);
+    case 'pin-not-here':
+      return words.pinNotHere(person.name);
     case 'seen-too-long-ago':
       return words.seenTooLongAgo(person.name);
     default:

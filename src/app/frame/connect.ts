@@ -7,6 +7,7 @@ import type { Connection } from '../sync/connection.ts';
 import { enrolTablet } from '../sync/enrol.ts';
 import { createCaller } from '../sync/http.ts';
 import { createSyncKey, newNonce } from '../sync/key.ts';
+import { handPins } from '../sync/pins.ts';
 import type { SyncWorld } from '../sync/ports.ts';
 import { onPageWake, startTabletSync } from '../sync/tablet.ts';
 
@@ -33,9 +34,14 @@ export async function connect(app: App): Promise<Connection | null> {
     onWake: onPageWake,
     onStatus: (status) => {
       app.sync.value = status;
+      if (status.reason === 'tablet-revoked') signOut(app);
     },
   });
   return {
+    handPins: async () => {
+      const { serverEpoch, clockOffMs } = await log.readMemory();
+      await handPins(log.pins, createCaller(world, key, { clockOffMs }), serverEpoch);
+    },
     caller: async () => {
       const memory = await log.readMemory();
       return memory.enrolled ? createCaller(world, key, { clockOffMs: memory.clockOffMs }) : null;
@@ -49,4 +55,12 @@ export async function connect(app: App): Promise<Connection | null> {
     tookNote: sync.tookNote,
     plant: async () => (await log.readMemory()).enrolled?.plant ?? null,
   };
+}
+
+/** Shut out: nobody acts here in the name of who was signed in. */
+function signOut(app: App): void {
+  const person = app.person.peek();
+  if (!person) return;
+  app.preferences.value = { ...app.preferences.value, person: null };
+  app.record([{ kind: 'person.signed-out', payload: { person: person.person } }]);
 }

@@ -4,10 +4,13 @@
 import type { Result } from '../../../shared/kit/result.ts';
 import type { App } from '../app.ts';
 import { deviceClock } from '../device/clock.ts';
-import { keep, readKept } from '../store/preferences.ts';
+import { makePin } from '../device/pin.ts';
+import { keep, readKept, seenName } from '../store/preferences.ts';
+import { keepPin, readPin } from '../store/secrets.ts';
 import {
   type CheckedPerson,
   checkWho,
+  type KeptPins,
   type PersonClaim,
   type PersonFault,
   type SeenPeople,
@@ -16,10 +19,13 @@ import {
 
 /** Checks a person for this tablet. */
 export async function checkPerson(app: App, claim: PersonClaim): Promise<Result<CheckedPerson, PersonFault>> {
+  const connection = app.connection.value;
   const found = await checkWho(claim, {
-    caller: (await app.connection.value?.caller()) ?? null,
+    caller: (await connection?.caller()) ?? null,
+    handPins: async () => connection?.handPins(),
     people: [...app.store.floor().people.values()],
     seen: seenPeople(app),
+    pins: keptPins(app),
     nowMs: deviceClock.nowMs,
   });
   if (found.ok && !app.practice) await keepTicket(app, found.value);
@@ -35,12 +41,20 @@ async function keepTicket(app: App, { person, ticket }: CheckedPerson): Promise<
     .catch(() => undefined);
 }
 
+/** In practice too it is the real tablet that knows PINs, and learns them. */
+function keptPins(app: App): KeptPins {
+  const { log } = (app.practice?.real ?? app).store;
+  return {
+    read: async (pin) => (await readPin(app.store.log, pin)) ?? (app.practice ? readPin(log, pin) : null),
+    keep: async (pin, told) => keepPin(log, { pin, check: await makePin(told), isOwn: false }),
+  };
+}
+
 function seenPeople(app: App): SeenPeople {
-  const name = (person: string) => `seen-${person}`;
   // A PIN tried in practice is tried: else practice would be the place to guess it.
   const { cache } = (app.practice?.real ?? app).store;
   return {
-    read: (person) => readKept<SeenPerson>(cache, name(person)),
-    write: (person, seen) => keep(cache, name(person), seen),
+    read: (person) => readKept<SeenPerson>(cache, seenName(person)),
+    write: (person, seen) => keep(cache, seenName(person), seen),
   };
 }

@@ -64,3 +64,15 @@ export async function readKept<T>(cache: CacheDatabase, key: string): Promise<T 
 export async function keep(cache: CacheDatabase, key: string, value: unknown): Promise<void> {
   await cache.kept.put({ key, value }).catch(() => undefined);
 }
+
+/** Where it is kept when the server last confirmed a person here. */
+export function seenName(person: string): string {
+  return `${SEEN}${person}`;
+}
+
+const SEEN = 'seen-';
+
+/** Forgets whom the server ever confirmed here. */
+export async function forgetSeen({ kept }: CacheDatabase): Promise<void> {
+  await kept.where('key').startsWith(SEEN).delete();
+}

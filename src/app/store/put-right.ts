@@ -1,6 +1,7 @@
 // Clocks put right (see righted.ts) in an open store: the chain goes on in its new life, and all is folded anew.
 
 import { chainId } from '../../../shared/log/entry.ts';
+import type { Identity } from './identity.ts';
 import { loadReplica } from './load.ts';
 import { goOnAs, goOnFrom, inTurn, type StoreState, tellWriter } from './state.ts';
 import { findWrong, type Right } from './wrong-clocks.ts';
@@ -23,11 +24,28 @@ export async function putBoundsRight(state: StoreState): Promise<void> {
 }
 
 async function putRightNow(state: StoreState, right: Right): Promise<void> {
-  const { log, cache } = state;
+  const { log } = state;
   const wrong = await findWrong(log, state.identity, right);
   if (!wrong) return;
   const { rightClocks } = await import('./righted.ts');
-  const next = await rightClocks(log, state.identity, { right, wrong });
+  await goOnRighted(state, await rightClocks(log, state.identity, { right, wrong }));
+}
+
+/** The server holds another chain under this one's name: all of it is told again in a new life of the chain. */
+export async function beginNewLife(state: StoreState): Promise<void> {
+  const { options, log, writing } = state;
+  const { tellAllAgain } = await import('./righted.ts');
+  await (await writing).alone(() =>
+    inTurn(state, async () => {
+      const name = state.replica.state.tablets.get(state.identity.tablet)?.name ?? options.tabletName;
+      const right = { name, app: options.appVersion, wallMs: options.clock.nowMs() };
+      await goOnRighted(state, await tellAllAgain(log, state.identity, right));
+    }),
+  );
+}
+
+async function goOnRighted(state: StoreState, next: Identity): Promise<void> {
+  const { log, cache } = state;
   await cache.kept.delete('snapshot').catch(() => undefined); // of no use, and found so at a start
   tellWriter(state, (writer) => writer.forgetClock());
   goOnAs(state, next);

@@ -12,6 +12,7 @@ import {
   type JsonObject,
 } from '../../../shared/log/entry.ts';
 import { sealEntry } from '../../../shared/log/seal.ts';
+import type { EntryFault } from '../../../shared/wire/codes.ts';
 import { newId } from '../device/ids.ts';
 import { quarantineRow } from './aside.ts';
 import { entryToRow, type LogDatabase } from './database.ts';
@@ -30,18 +31,55 @@ export async function rightClocks(
   const kept = first && (await log.entries.get([first.tablet, first.epoch, first.seq - 1]));
   const before = kept?.entry.hlc ?? null;
   const told = first ? await tellAgain(own, { identity: next, right, limitMs, before }) : [];
-  const last = told.at(-1);
   const atMs = right.nowMs ?? right.wallMs;
-  await log.transaction('rw', log.entries, log.meta, log.aside, async () => {
-    const gone = [...own, ...others];
-    await log.aside.bulkPut(gone.map((entry) => quarantineRow(entry, 'clock-ahead', atMs)));
-    await log.entries.bulkDelete(gone.map(({ tablet, epoch, seq }) => [tablet, epoch, seq]));
-    if (!last) return;
-    await log.entries.bulkAdd(told.map(entryToRow));
-    await log.meta.put({ key: 'head', value: { seq: last.seq, hash: last.hash, hlc: last.hlc } });
-    await log.meta.put({ key: 'identity', value: next });
-  });
+  const move = { gone: [...own, ...others], told, fault: 'clock-ahead', atMs } as const;
+  await log.transaction('rw', log.entries, log.meta, log.aside, () => moveTo(log, next, move));
   return next;
+}
+
+/**
+ * Tells all of this tablet's present chain again in a new life of it: the server holds another one under its name, which somebody brought
+ * before this tablet was let in. Durable, or nothing is changed.
+ */
+export async function tellAllAgain(
+  log: LogDatabase,
+  identity: Identity,
+  right: Pick<Right, 'app' | 'name' | 'wallMs'>,
+): Promise<Identity> {
+  const { tablet, epoch } = identity;
+  const rows = await log.entries
+    .where('[tablet+epoch+seq]')
+    .between([tablet, epoch, 0], [tablet, epoch, Number.MAX_SAFE_INTEGER])
+    .toArray();
+  const own = rows.map((row) => row.entry);
+  const next: Identity = { ...identity, epoch: newId() };
+  const how = { identity: next, right: { ...right, nowMs: null, acked: {} }, before: null };
+  const told = await tellAgain(own, { ...how, limitMs: Number.POSITIVE_INFINITY });
+  await log.transaction('rw', log.entries, log.meta, log.aside, () =>
+    moveTo(log, next, { gone: own, told, fault: 'name-taken', atMs: right.wallMs }),
+  );
+  return next;
+}
+
+/** Puts entries aside and the told ones in their place, under the tablet's identity from now on. */
+async function moveTo(
+  log: LogDatabase,
+  next: Identity,
+  move: {
+    readonly gone: readonly Entry[];
+    readonly told: readonly Entry[];
+    readonly fault: EntryFault;
+    readonly atMs: number;
+  },
+): Promise<void> {
+  const { gone, told, fault, atMs } = move;
+  await log.aside.bulkPut(gone.map((entry) => quarantineRow(entry, fault, atMs)));
+  await log.entries.bulkDelete(gone.map(({ tablet, epoch, seq }) => [tablet, epoch, seq]));
+  const last = told.at(-1);
+  if (!last) return;
+  await log.entries.bulkAdd(told.map(entryToRow));
+  await log.meta.put({ key: 'head', value: { seq: last.seq, hash: last.hash, hlc: last.hlc } });
+  await log.meta.put({ key: 'identity', value: next });
 }
 
 interface Telling {

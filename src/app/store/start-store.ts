@@ -8,7 +8,7 @@ import { openingDraft } from './drafts.ts';
 import { append, checkWhereWhole, fold, takeIn, trustTickets } from './folding.ts';
 import { loadReplica, readFrom } from './load.ts';
 import { type OpenDatabases, type StoreOptions, tellFault } from './opening.ts';
-import { putBoundsRight, putRight } from './put-right.ts';
+import { beginNewLife, putBoundsRight, putRight } from './put-right.ts';
 import { keepSoon } from './snapshots.ts';
 import { goOnFrom, guarded, inTurn, makeState, reload, type StoreState } from './state.ts';
 import type { Store } from './store.ts';
@@ -75,6 +75,12 @@ function storeOf(state: StoreState): Store {
     rightClocks: async ({ nowMs, offMs, acked }) => {
       await import('./righted.ts'); // as above
       return guarded(state, () => putRight(state, { nowMs, wallMs: nowMs - offMs, acked }));
+    },
+    beginNewLife: async ({ epoch }) => {
+      if (epoch !== state.identity.epoch) return false;
+      await import('./righted.ts'); // as above
+      await guarded(state, () => beginNewLife(state));
+      return true;
     },
     trust: () => state.fold.trust,
     foldName: () => state.fold.name,

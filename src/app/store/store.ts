@@ -48,6 +48,8 @@ export interface Store {
   readonly rightClocks: (
     draft: Pick<Right, 'acked'> & { readonly nowMs: number; readonly offMs: number },
   ) => Promise<void>;
+  /** The server holds another chain under this name: where it is the present one, all of it is told again in a new life, durable and folded; else false. */
+  readonly beginNewLife: (chain: { readonly epoch: string }) => Promise<boolean>;
   readonly onChange: (listener: (entries: readonly Entry[]) => void) => () => void;
   /** A fault that stops work until somebody acts, told once to each listener. */
   readonly onFault: (listener: (fault: StoreFault) => void) => () => void;

@@ -6,6 +6,8 @@ import type { Head } from '../../../shared/wire/messages.ts';
 import { emptyMemory, type SyncLog, type SyncMemory } from '../sync/ports.ts';
 import { packBootstrap, unpackBootstrap } from './pack.ts';
 import { keepPlantKeys } from './plant-keys.ts';
+import { forgetSeen } from './preferences.ts';
+import { forgetSecrets, notePinsHanded, pinsToHand } from './secrets.ts';
 import type { Store } from './store.ts';
 
 /** Wraps the store for sync. */
@@ -43,6 +45,7 @@ export function createSyncLog(store: Store): SyncLog {
     firstOf: async ({ tablet, epoch }) => (await entries.get([tablet, epoch, 1]))?.entry ?? null,
     quarantine: store.quarantine,
     rightClocks: store.rightClocks,
+    beginNewLife: store.beginNewLife,
     readMemory: async () => ({
       ...emptyMemory,
       ...((await meta.get('sync'))?.value as Partial<SyncMemory> | undefined), // written below only
@@ -52,6 +55,14 @@ export function createSyncLog(store: Store): SyncLog {
     },
     keepPlantKeys: (keys) => keepPlantKeys(store.log, keys),
     keepTicketStart: store.trustTickets,
+    pins: {
+      waiting: async (serverEpoch) => [...(await pinsToHand(store.log, serverEpoch))],
+      handed: (pins, serverEpoch) => notePinsHanded(store.log, pins, serverEpoch),
+    },
+    forgetPlant: async () => {
+      await forgetSecrets(store.log);
+      await forgetSeen(store.cache);
+    },
     onAppend: (listener) =>
       store.onChange((added) => {
         if (added.some((entry) => entry.tablet === store.identity.tablet)) listener();

@@ -2,7 +2,7 @@
 // durable, so that a crash in between repeats work and never skips any.
 
 import { chainId } from '../../../shared/log/entry.ts';
-import { type ChainMark, offeredSchema } from '../../../shared/wire/messages.ts';
+import { type ChainMark, type Head, offeredSchema } from '../../../shared/wire/messages.ts';
 import type { Caller, CallFailure } from './http.ts';
 import type { Receipt, SyncKey, SyncLog, SyncMemory, SyncStatus, SyncWorld } from './ports.ts';
 
@@ -25,6 +25,10 @@ export interface SyncContext extends Omit<SyncParts, 'memory'> {
   readonly receipts: Receipt[];
   /** The server asked for a snapshot; it gets one after the next pull. */
   isSnapshotWanted: boolean;
+  /** A chain of this tablet under whose name the server holds another. */
+  nameTaken: Head | null;
+  /** Chains that did not go on from what the server holds, and were sent from the start since. */
+  readonly begunAnew: Set<string>;
 }
 
 /** Heads in one offer. */
@@ -32,7 +36,14 @@ const OFFER_AT_ONCE = 2_000;
 
 /** The state before the first step. */
 export function openSyncContext(parts: SyncParts): SyncContext {
-  return { ...parts, stuck: new Set(), receipts: [], isSnapshotWanted: false };
+  return {
+    ...parts,
+    stuck: new Set(),
+    receipts: [],
+    isSnapshotWanted: false,
+    nameTaken: null,
+    begunAnew: new Set(),
+  };
 }
 
 /** Writes a change of the memory down, with how far the clock is off by now. */

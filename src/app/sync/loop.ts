@@ -67,6 +67,7 @@ export function startSync(options: SyncOptions): SyncLoop {
       });
       status({ clockOffMs: caller.clockOffMs() });
       if (options.signal.aborted) break;
+      if (failure?.code === 'tablet-revoked') await options.log.forgetPlant?.();
       const final = failure !== null && finalCodes.has(failure.code);
       const waitMs = waitFor(failure, failures, options.world.chance());
       failures += 1;

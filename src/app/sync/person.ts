@@ -15,6 +15,15 @@ export interface LocalPerson {
   readonly role: Role;
   readonly badge: string;
   readonly pin: PinRecord | null;
+  /** A PIN whose check lies outside the log, by its name. */
+  readonly pinSet?: { readonly pin: string } | null;
+}
+
+/** What this tablet has of PINs whose check lies outside the log. */
+export interface KeptPins {
+  readonly read: (pin: string) => Promise<PinRecord | null>;
+  /** Keeps what checks a PIN that was right; resolves when durable. */
+  readonly keep: (pin: string, told: string) => Promise<void>;
 }
 
 /** A PIN as the log keeps it: PBKDF2 with SHA-256, 32 bytes, hex. */
@@ -60,6 +69,7 @@ export const personFaults = [
   'pin-not-set',
   'locked',
   'not-seen-here',
+  'pin-not-here',
   'seen-too-long-ago',
 ] as const;
 export interface PersonFault {
@@ -81,6 +91,9 @@ export interface PersonParts {
   readonly caller: Caller | null;
   readonly people: readonly LocalPerson[];
   readonly seen: SeenPeople;
+  readonly pins: KeptPins;
+  /** Hands the server PINs that were set here and did not come to it yet; absent without a server. */
+  readonly handPins?: () => Promise<void>;
   readonly nowMs: () => number;
   readonly derive?: typeof derivePin;
 }
@@ -93,13 +106,18 @@ export async function checkWho(
   claim: PersonClaim,
   parts: PersonParts,
 ): Promise<Result<CheckedPerson, PersonFault>> {
-  if (!parts.caller) return checkLocally(claim, parts, null);
-  const asked = await parts.caller.call('/api/people/check', checkedSchema, {
-    json: claim,
-    timeoutMs: ASK_MS,
-  });
+  const { caller } = parts;
+  if (!caller) return checkLocally(claim, parts, null);
+  const ask = () => caller.call('/api/people/check', checkedSchema, { json: claim, timeoutMs: ASK_MS });
+  let asked = await ask();
+  if (!asked.ok && asked.error.code === 'person-unproven' && (await isSetHere(claim, parts))) {
+    // Somebody signs in at once with a PIN that was just set.
+    await parts.handPins?.();
+    asked = await ask();
+  }
   if (asked.ok) {
     await parts.seen.write(asked.value.person, { confirmedMs: parts.nowMs(), wrong: 0, lockedUntilMs: 0 });
+    await keepRightPin(claim, asked.value, parts);
     return ok(fromServer(asked.value));
   }
   const { code, facts } = asked.error;
@@ -111,6 +129,18 @@ export async function checkWho(
   if (code === 'person-unproven') return checkLocally(claim, parts, null);
   // No answer, or one that says nothing about the person: the tablet checks by itself.
   return checkLocally(claim, parts, offlineLifeMs);
+}
+
+async function isSetHere(claim: PersonClaim, parts: PersonParts): Promise<boolean> {
+  const set = claim.pin === null ? null : findLocally(claim, parts)?.pinSet;
+  return set ? (await parts.pins.read(set.pin)) !== null : false;
+}
+
+/** The first right PIN at the server is what this tablet can check by itself from then on. */
+async function keepRightPin(claim: PersonClaim, checked: PersonChecked, parts: PersonParts): Promise<void> {
+  const set = parts.people.find(({ person }) => person === checked.person)?.pinSet;
+  if (!set || claim.pin === null || !checked.pinChecked) return;
+  if ((await parts.pins.read(set.pin)) === null) await parts.pins.keep(set.pin, claim.pin);
 }
 
 /** True where this tablet knows the person and the server may not have heard yet. */
@@ -150,13 +180,15 @@ async function checkLocally(
   if (claim.pin === null) {
     return claim.badge === null ? refuse('badge-or-pin-wanted') : ok({ ...found, pinChecked: false });
   }
-  if (!person.pin) return refuse('pin-not-set');
+  if (!person.pin && !person.pinSet) return refuse('pin-not-set');
+  const kept = person.pinSet ? await parts.pins.read(person.pinSet.pin) : person.pin;
+  if (!kept) return refuse('pin-not-here');
   if (lifeMs !== null) {
     if (!seen) return refuse('not-seen-here');
     // A clock set back makes the last confirmation look like the future: no reason to trust it for longer.
     if (Math.abs(nowMs - seen.confirmedMs) > lifeMs) return refuse('seen-too-long-ago');
   }
-  return checkPinLocally(claim.pin, person.pin, { parts, seen, found });
+  return checkPinLocally(claim.pin, kept, { parts, seen, found });
 }
 
 async function checkPinLocally(

@@ -3,7 +3,7 @@
 
 import type { Entry } from '../../../shared/log/entry.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
-import type { Head } from '../../../shared/wire/messages.ts';
+import type { Head, PinsHanded } from '../../../shared/wire/messages.ts';
 
 /** What sync remembers between starts. Kept beside the log, in the same database. */
 export interface SyncMemory {
@@ -84,12 +84,18 @@ export interface SyncLog {
   readonly quarantine?: (found: readonly QuarantinedEntry[]) => Promise<number>;
   /** The true time is known: what was dated beyond the limit ahead of it is quarantined, and own entries are written anew. */
   readonly rightClocks?: (request: ClockCorrection) => Promise<void>;
+  /** The server holds another chain under this name: where it is the tablet's present one, its entries are written anew in a new life of it; else false. */
+  readonly beginNewLife?: (chain: { readonly epoch: string }) => Promise<boolean>;
   readonly readMemory: () => Promise<SyncMemory>;
   readonly writeMemory: (memory: SyncMemory) => Promise<void>;
   /** Keeps the plant's signed list of its tablets' keys; absent where nothing is exported. */
   readonly keepPlantKeys?: (keys: string) => Promise<void>;
   /** Keeps from where on the plant gives tickets, a note signed by the key that is known since the tablet joined. */
   readonly keepTicketStart?: (start: { readonly note: string; readonly serverKey: string }) => Promise<void>;
+  /** What checks PINs that were set on this tablet, for the server alone; absent where none are set. */
+  readonly pins?: PinPort;
+  /** The plant shut this tablet out: what opens something there is forgotten. The log stays, with what was never sent. */
+  readonly forgetPlant?: () => Promise<void>;
   /** Told after each own append; returns how to stop. */
   readonly onAppend: (listener: () => void) => () => void;
   /** Folded state for other tablets, and how to start from one; absent where the app does without. */
@@ -110,6 +116,13 @@ export interface ClockCorrection {
   readonly offMs: number;
   /** `tablet/epoch` -> sequence number up to which the server holds that chain. */
   readonly acked: Readonly<Record<string, number>>;
+}
+
+/** What checks PINs that were set on this tablet. */
+export interface PinPort {
+  /** Those that this life of the server does not have. */
+  readonly waiting: (serverEpoch: string) => Promise<PinsHanded['pins']>;
+  readonly handed: (pins: readonly string[], serverEpoch: string) => Promise<void>;
 }
 
 /** State folded up to a cursor. The bytes are the app's own business. */

@@ -1,13 +1,15 @@
 // Pushing: what the server lacks of each chain goes out page by page, some pages at a time.
 
 import { chainId, type Entry, isBounded, signatureForm } from '../../../shared/log/entry.ts';
+import type { EntryFault } from '../../../shared/wire/codes.ts';
 import { pageEntries } from '../../../shared/wire/limits.ts';
-import { type Head, pushedSchema } from '../../../shared/wire/messages.ts';
+import { type Brought, type Head, pushedSchema } from '../../../shared/wire/messages.ts';
 import { type Page, takePage } from '../../../shared/wire/pages.ts';
-import { entryText } from '../../../shared/wire/signing.ts';
+import { broughtText, entryText } from '../../../shared/wire/signing.ts';
 import { noteAcks, offerHeads, type SyncContext, tellBacklog } from './context.ts';
 import { noteReceipt } from './heads.ts';
 import type { CallFailure } from './http.ts';
+import { handPins } from './pins.ts';
 import type { SyncKey } from './ports.ts';
 
 /** Pages of one chain on their way at the same time: the server flushes those that wait together in one go. */
@@ -23,9 +25,18 @@ interface Travelling {
 /** Pushes all chains: own entries, and others' where the server lost them. */
 export async function pushAll(context: SyncContext): Promise<CallFailure | null> {
   for (const head of await context.log.heads()) {
-    const failure = await pushChain(context, head);
+    const { size } = context.begunAnew;
+    let failure = await pushChain(context, head);
+    if (!failure && context.begunAnew.size > size) failure = await pushChain(context, head);
     if (failure) return failure;
   }
+  const taken = context.nameTaken;
+  context.nameTaken = null;
+  if (taken && (await context.log.beginNewLife?.(taken))) {
+    context.status({ quarantined: [] });
+    return pushAll(context);
+  }
+  await handPins(context.log.pins, context.caller, context.memory.serverEpoch);
   await tellBacklog(context);
   return null;
 }
@@ -80,7 +91,8 @@ async function pushPage(context: SyncContext, page: Page, head: Head): Promise<C
   const isSigned = !own || page.entries.every((entry) => entry.sig !== null);
   // The text that measured the page is the text that travels: writing it again would double the tablet's work.
   const entries = isSigned ? page.texts : [JSON.stringify(await signAll(page.entries, key))];
-  const texts = [`{"sentMs":${context.world.nowMs()},"entries":`, ...entries, '}'];
+  const brought = own ? '' : `"brought":${JSON.stringify([await bring(page.entries, key)])},`;
+  const texts = [`{"sentMs":${context.world.nowMs()},${brought}"entries":`, ...entries, '}'];
   const pushed = await caller.call('/api/push', pushedSchema, { texts, timeoutMs: 30_000 });
   if (!pushed.ok) return pushed.error;
   const { serverEpoch, acks, faults, snapshotWanted, receipt } = pushed.value;
@@ -94,6 +106,7 @@ async function pushPage(context: SyncContext, page: Page, head: Head): Promise<C
   );
   if (faults.length > 0) {
     context.stuck.add(chainId(head));
+    if (own) noteTaken(context, head, faults);
     if (own) status({ quarantined: faults.map((fault) => `${fault.id} ${fault.fault}`) });
   }
   if (snapshotWanted) context.isSnapshotWanted = true;
@@ -107,6 +120,33 @@ function endOfIntact(entries: readonly Entry[]): number {
     ({ hlc, sig }) => !isBounded(hlc) || (sig !== null && !signatureForm.test(sig)),
   );
   return bad < 0 ? entries.length : bad;
+}
+
+/**
+ * Does the server hold another chain under this one's name? From its first entry on: somebody brought it before this tablet was let in,
+ * since afterwards a name is nobody else's. Where it does not go on from what is held, what is held is asked for from the start.
+ */
+function noteTaken(
+  context: SyncContext,
+  head: Head,
+  faults: readonly { readonly id: string; readonly fault: EntryFault }[],
+): void {
+  const id = chainId(head);
+  const [first] = faults;
+  if (first?.id === `${id}/1` && first.fault === 'name-taken') context.nameTaken = head;
+  if (first?.fault !== 'prev-differs' || context.begunAnew.has(id)) return;
+  context.begunAnew.add(id);
+  context.stuck.delete(id);
+  context.memory = { ...context.memory, acked: { ...context.memory.acked, [id]: 0 } };
+}
+
+/** This tablet's word that it brings the chain of another one: the server takes none of a tablet that it never let in without it. */
+async function bring(entries: readonly Entry[], key: SyncKey): Promise<Brought> {
+  const last = entries.at(-1);
+  if (!last) throw new RangeError('Cannot bring a page as it must hold an entry: it holds none');
+  const { tablet, epoch, seq, hash } = last;
+  const end = { tablet, epoch, seq, hash };
+  return { ...end, sig: await key.sign(broughtText(end)) };
 }
 
 /** Own entries written before there was a key are signed when they are first sent. */

@@ -2,6 +2,7 @@
 
 import { writeFile } from 'node:fs/promises';
 import { z } from 'zod';
+import { lacksSecrets, withoutSecrets } from '../../../shared/floor/secrets.ts';
 import type { Checkpoint } from '../../../shared/log/chain.ts';
 import { isoMoment } from '../../../shared/log/entry-schema.ts';
 import { type ExportFilter, exportLog } from '../../../shared/log/export.ts';
@@ -18,7 +19,7 @@ import {
   rightsFrom,
   rightsIn,
 } from '../log-file.ts';
-import { countProven } from '../log-proven.ts';
+import { broughtIn, countProven } from '../log-proven.ts';
 import { checkTree, proofOfPart } from '../log-tree.ts';
 import { type KnownKeys, keysInExport, keysInFile, readFingerprint, sayPlant } from '../plant-keys.ts';
 
@@ -33,7 +34,8 @@ of each row, and prints one JSON document: {"entries", "tablets", "omitted", "ok
 "provenBy", "claims", "tree", "rights", "heads", "faults", "signatures"}. The order of lines does not matter.
 "proven" counts the entries whose signature holds by a key of the plant's signed list: the list in a JSON export by the server, or
 --keys FILE: a list as "reelward serve keys" prints it, an export that has one, or an own {"keys": [{"tablet", "key"}]} (65 bytes
-in base64url, or as JWK). "claimed" counts all others: whoever wrote the file can have written them; "claims" says why.
+in base64url, or as JWK). "claimed" counts all others: whoever wrote the file can have written them; "claims" says why, and
+"broughtBy" which tablet of the plant signed that it brought the chain: of a tablet that the plant never let in nothing else is known.
 That the list is your plant's nobody but you can say: compare "plant": {"fingerprint"} with what "reelward serve" prints at its start,
 or give it as --plant; another plant's list is then not taken, and the answer is no.
 "tree" says where a JSON export by the server brings the signed head of the plant's whole log: how many "entries" of the file are proved
@@ -41,6 +43,8 @@ to be in it, how many of the log the file leaves out ("leftOut"; 0: the file is 
 head says nothing ("beyond"). A file whose entries are not those of the head is broken.
 "rights" lists the entries of a JSON export that took a lead or an engineer and that no ticket of the plant's server stood behind when the
 file was written: "unproven", or what a lead said of them since. It is the word of whoever wrote the file, and not checked again here.
+"textsLeftOut" lists entries that hold a badge or what checks a PIN: an export leaves these out, so that the rest of the entry's text is
+only claimed; its hash, its place and its signature are checked as ever.
 A cut-off end can only be seen with such a head, or with --heads: an earlier answer of verify (or its "heads"), kept elsewhere. Of an
 earlier answer with a "tree", the log also has to begin with the log of then.
 Exit 0 whole, 1 broken (the first broken entry is also named on standard error), 2 not understood.
@@ -95,6 +99,7 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
     checkpoints,
     signatureHolds: signatures.holds,
     mustBeSigned: signatures.hasKey,
+    lacksFields: lacksSecrets,
   });
   const { checked, withoutKey } = signatures;
   const { tree, fault: treeFault } = checkTree(
@@ -108,7 +113,11 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
     {
       ...report,
       ok,
-      ...countProven(reading.entries, signatures, report.ok),
+      ...countProven(reading.entries, signatures, {
+        isWhole: report.ok,
+        listed: known.keys,
+        brought: broughtIn(reading),
+      }),
       keysFrom: known.from,
       plant: known.plant === null ? null : sayPlant(known.plant),
       tree,
@@ -184,7 +193,7 @@ async function exportFile(args: readonly string[], io: CommandIo): Promise<numbe
   };
   const reading = await readLogFile(file, io);
   refuseUnreadable(reading, file, true);
-  const part = exportLog(reading.entries, filter, reading.omitted);
+  const part = exportLog(reading.entries, filter, reading.omitted).map(withoutSecrets);
   // What the plant said of the log goes along where its form is known.
   const items = format === 'json' ? [...part, ...proofOfPart(reading, part)] : part;
   const rightOf = rightsFrom(rightsIn(reading));

@@ -3,6 +3,7 @@
 
 import { setImmediate } from 'node:timers/promises';
 import { takeName } from '../../../shared/floor/people.ts';
+import { withoutSecrets } from '../../../shared/floor/secrets.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { createExporter, type ExportFilter, type ExportItem } from '../../../shared/log/export.ts';
 import type { ExportRequest } from '../../../shared/wire/messages.ts';
@@ -45,7 +46,7 @@ export async function* readItems(
       last = JSON.parse(row.text) as Entry; // the store holds checked entries only
       takeName(names, last);
       const taken = exporter.take(last);
-      items.push(...taken);
+      items.push(...taken.map(withoutSecrets));
       if (taken.at(-1) === last) onEntry?.(last, row.pos);
     }
     yield items;

@@ -103,8 +103,10 @@ async function* withProof(
   const nowMs = context.nowMs();
   const keys = await signedKeys(store, key.plant, { plant: settings.plant, nowMs });
   const line = { epoch: serverEpoch, atMs: nowMs };
+  const words = (await store.allBrought()).map(({ atMs: _, ...word }) => word);
+  const brought = words.filter((word) => book.runs().has(chainId(word)));
   if (!tree) {
-    yield [makeProofRecord({ keys, rights }, line)];
+    yield [makeProofRecord({ keys, rights, brought }, line)];
     return;
   }
   const runs = book.runs();
@@ -114,7 +116,7 @@ async function* withProof(
     at: Object.fromEntries([...runs].map(([chain, some]) => [chain, formatRuns(some)])),
     cover: cover.map((hash) => Buffer.from(hash, 'hex').toString('base64')).join(' '),
   };
-  yield [makeProofRecord({ keys, tree: proof, rights }, line)];
+  yield [makeProofRecord({ keys, tree: proof, rights, brought }, line)];
 }
 
 async function* textBytes(

@@ -11,6 +11,8 @@ import {
   exportSchema,
   type PersonCheck,
   type PersonChecked,
+  type PinsKept,
+  pinsHandedSchema,
   revokeSchema,
   type Tablets,
 } from '../../../shared/wire/messages.ts';
@@ -19,7 +21,7 @@ import { makeCode, makeTicket, readCode } from '../codes.ts';
 import type { ServerContext } from '../context.ts';
 import { hashOf, randomToken } from '../keys.ts';
 import type { KnownPerson } from '../people/known.ts';
-import { checkPerson } from '../people/pin.ts';
+import { checkPerson, takePins } from '../people/pin.ts';
 import type { Tablet } from '../stores/store.ts';
 import { readAs } from './body.ts';
 import { checkProof, checkWire, requireRole, requireTablet } from './proof.ts';
@@ -34,6 +36,8 @@ const ENROL_TRIES = 30;
 /** Anybody may send this one. */
 const ENROL_BYTES = 4 * 1024;
 const BADGE_TRIES = 120;
+/** Each PIN in one takes the server's memory for a while. */
+const PIN_PAGES = 30;
 
 /** Adds the routes. Who lets a tablet in, shuts one out or takes the log away is told at the level that a server logs by itself. */
 export function addPeopleRoutes(app: FastifyInstance, context: ServerContext): void {
@@ -41,6 +45,7 @@ export function addPeopleRoutes(app: FastifyInstance, context: ServerContext): v
     enrol(request, context),
   );
   app.post('/api/people/check', perMinute(BADGE_TRIES), (request) => check(request, context));
+  app.post('/api/people/pins', perMinute(PIN_PAGES), (request) => handPins(request, context));
   app.post('/api/codes', (request) => newCode(request, context));
   app.get('/api/tablets', (request) => listTablets(request, context));
   app.post('/api/tablets/revoke', (request) => revoke(request, context));
@@ -85,7 +90,8 @@ async function check(request: FastifyRequest, context: ServerContext): Promise<P
   const asked = readAs(checkSchema, request.body);
   const { store } = context;
   const nowMs = context.nowMs();
-  const { person, pinChecked } = await checkPerson(asked, await context.people.people(), { store, nowMs });
+  const at = { store, nowMs, tablet: tablet.tablet, pinSeal: context.pinSeal };
+  const { person, pinChecked } = await checkPerson(asked, await context.people.people(), at);
   const token = randomToken();
   const untilMs = nowMs + SESSION_MS;
   await store.addSession({
@@ -100,6 +106,13 @@ async function check(request: FastifyRequest, context: ServerContext): Promise<P
     pinChecked && speaksTickets(request) ? await giveTicket(person, tablet, asked, context) : null;
   const checked = { person: person.person, name: person.name, role: person.role, pinChecked, token, untilMs };
   return ticket === null ? checked : { ...checked, ticket };
+}
+
+async function handPins(request: FastifyRequest, context: ServerContext): Promise<PinsKept> {
+  checkWire(request);
+  const { tablet } = await requireTablet(request, context);
+  const { pins } = readAs(pinsHandedSchema, request.body);
+  return { serverEpoch: context.serverEpoch, kept: [...(await takePins(pins, tablet, context))] };
 }
 
 /** An older app would not write a ticket down, and the plant's first one would be given for nothing. */

@@ -3,7 +3,6 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { DAY_MS } from '../../../shared/kit/moment.ts';
 import { driftLimitMs } from '../../../shared/log/clock.ts';
-import type { Entry } from '../../../shared/log/entry.ts';
 import { canonicalText } from '../../../shared/log/seal.ts';
 import { codesSince, type EntryFault } from '../../../shared/wire/codes.ts';
 import { type Cursor, formatCursor, parseCursor } from '../../../shared/wire/cursor.ts';
@@ -15,10 +14,12 @@ import {
   snapshotUnpackedBytes,
 } from '../../../shared/wire/limits.ts';
 import {
+  type Brought,
   type Info,
   type Offered,
   offerSchema,
   type PlantKeys,
+  type Push,
   type Pushed,
   pushSchema,
   type SignedCheckpoint,
@@ -84,10 +85,16 @@ export function addSyncRoutes(app: FastifyInstance, context: ServerContext): voi
 
 async function offer(request: FastifyRequest, context: ServerContext): Promise<Offered> {
   checkWire(request);
-  await requireTablet(request, context);
+  const { tablet } = await requireTablet(request, context);
   const { heads } = readAs(offerSchema, request.body);
-  const { serverEpoch } = context;
-  const acks = [...(await context.store.marks(heads))];
+  const { serverEpoch, store } = context;
+  const acks = [...(await store.marks(heads))];
+  // Somebody may have brought another chain under its name before it was let in: of its own it then has sent nothing.
+  for (const [at, ack] of acks.entries()) {
+    const head = heads[at];
+    if (!head || head.tablet !== tablet || ack.seq < head.seq) continue;
+    if ((await store.hashOf(head)) !== head.hash) acks[at] = { ...ack, seq: 0 };
+  }
   return { serverEpoch, serverMs: context.nowMs(), acks, clocksOff: await clocksOff(context) };
 }
 
@@ -112,9 +119,9 @@ async function push(request: FastifyRequest, context: ServerContext): Promise<Pu
   checkWire(request);
   const tablet = await requireTablet(request, context);
   const { metrics, serverEpoch } = context;
-  const { sentMs, entries } = readPush(request.body);
+  const { sentMs, entries, brought } = readPush(request.body);
   const nowMs = context.nowMs();
-  const carrier = { tablet: tablet.tablet, publicKey: tablet.publicKey, nowMs };
+  const carrier = { tablet: tablet.tablet, publicKey: tablet.publicKey, nowMs, brought };
   const checked = await checkEntries(entries, carrier, context);
   context.quotas.spend(tablet.tablet, { bytes: bodySize(request) });
   const done = metrics.appendSeconds.startTimer();
@@ -157,9 +164,18 @@ function olderFault(fault: EntryFault): EntryFault {
 }
 
 /** Reads a page. The body itself goes on, not a schema's copy of it: the hash covers what was sent. */
-function readPush(body: unknown): { readonly sentMs: number; readonly entries: readonly ArrivedEntry[] } {
-  const { sentMs, entries } = (body ?? {}) as { readonly sentMs?: unknown; readonly entries?: unknown }; // looked at below
+function readPush(body: unknown): {
+  readonly sentMs: number;
+  readonly entries: readonly ArrivedEntry[];
+  readonly brought: readonly Brought[];
+} {
+  const { sentMs, entries, brought } = (body ?? {}) as {
+    readonly sentMs?: unknown;
+    readonly entries?: unknown;
+    readonly brought?: unknown;
+  }; // looked at below
   const plain =
+    brought === undefined &&
     Number.isSafeInteger(sentMs) &&
     (sentMs as number) >= 0 &&
     Array.isArray(entries) &&
@@ -167,8 +183,8 @@ function readPush(body: unknown): { readonly sentMs: number; readonly entries: r
     entries.length <= pageEntries &&
     entries.every(isPlainEntry);
   if (!plain) readAs(pushSchema, body);
-  const push = body as { readonly sentMs: number; readonly entries: readonly Entry[] }; // checked either way
-  return { sentMs: push.sentMs, entries: push.entries.map(readEntry) };
+  const push = body as Push; // checked either way
+  return { sentMs: push.sentMs, entries: push.entries.map(readEntry), brought: push.brought ?? [] };
 }
 
 /** Position of the newest snapshot, remembered per process: read once, then raised by each new one. */

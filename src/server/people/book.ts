@@ -10,6 +10,8 @@ import type { CheckedTrust, KnownPerson, PeopleFold } from './known.ts';
 export interface PeopleBook {
   /** The people as of the newest entry. */
   readonly people: () => Promise<ReadonlyMap<string, KnownPerson>>;
+  /** True where an entry of this tablet set a PIN of this name. */
+  readonly setsPin: (tablet: string, pin: string) => Promise<boolean>;
 }
 
 /** Reads only what is new since the last call. `trustNow`: whose tickets prove a right; null where nothing is asked for one. */
@@ -41,13 +43,20 @@ export function createPeopleBook(
     people = folded;
     foldedWith = trust;
   };
+  const read = async () => {
+    reading ??= catchUp().finally(() => {
+      reading = null;
+    });
+    await reading;
+  };
   return {
     people: async () => {
-      reading ??= catchUp().finally(() => {
-        reading = null;
-      });
-      await reading;
+      await read();
       return people;
+    },
+    setsPin: async (tablet, pin) => {
+      await read();
+      return entries.some((entry) => entry.tablet === tablet && entry.payload['pinSet'] === pin);
     },
   };
 }

@@ -16,6 +16,7 @@ export interface KnownPerson {
   readonly name: string;
   readonly role: Role;
   readonly badge: string;
+  readonly pinSet?: { readonly pin: string; readonly tablet: string };
   readonly pin: { readonly salt: string; readonly hash: string; readonly rounds: number } | null;
 }
 

@@ -2,7 +2,7 @@
 // from one to the other by restoring, and needs no other program to look inside.
 
 import { existsSync, renameSync, rmSync } from 'node:fs';
-import { Kysely, SqliteDialect, type Transaction } from 'kysely';
+import { Kysely, SqliteDialect, sql, type Transaction } from 'kysely';
 import { migrate, newEpoch, StoreRefused, schemaVersion } from './migrate.ts';
 import type { Present } from './present.ts';
 import { openDatabase } from './sqlite/open.ts';
@@ -28,7 +28,9 @@ const keys = {
   aside: ['id', 'hash'],
   tablets: ['tablet'],
   tablet_keys: ['tablet', 'public_key'],
-  tries: ['person'],
+  pins: ['pin'],
+  pin_tries: ['tablet', 'person'],
+  brought: ['tablet', 'epoch', 'seq', 'hash'],
   snapshots: ['fold'],
 } as const satisfies Record<(typeof backupTables)[number], readonly string[]>;
 
@@ -151,10 +153,12 @@ type Reader = Pick<Kysely<Tables>, 'selectFrom'>;
 async function copyTables(source: Reader, target: Transaction<Tables>): Promise<void> {
   for (const table of backupTables) {
     await target.deleteFrom(table).execute();
-    const [first, second] = keys[table] as readonly string[]; // at most two columns
+    // A backup of an older schema has fewer tables.
+    if (!(await isThere(source, table))) continue;
+    const order: readonly string[] = keys[table];
     let last: Record<string, unknown> | null = null;
     for (;;) {
-      const rows = await readRows(source, { table, first: first ?? '', second, last });
+      const rows = await readRows(source, { table, order, last });
       if (rows.length === 0) break;
       // Rows go back in under the table that they came from.
       await target
@@ -166,29 +170,43 @@ async function copyTables(source: Reader, target: Transaction<Tables>): Promise<
   }
 }
 
+async function isThere(source: Reader, table: (typeof backupTables)[number]): Promise<boolean> {
+  const rows = await source
+    .selectFrom(table)
+    .select(sql<number>`1`.as('one'))
+    .limit(1)
+    .execute()
+    .catch((error: Error) => {
+      if (/no such table/.test(error.message)) return null;
+      throw error;
+    });
+  return rows !== null;
+}
+
 /** The next rows by key: no offset, so that a long table costs no more at its end than at its start. */
 async function readRows(
   source: Reader,
   at: {
     table: (typeof backupTables)[number];
-    first: string;
-    second: string | undefined;
+    order: readonly string[];
     last: Record<string, unknown> | null;
   },
 ): Promise<readonly Record<string, unknown>[]> {
   // Column names are this file's own constants; the union of all tables is more than the compiler can follow.
   const open = source as unknown as Kysely<Record<string, Record<string, unknown>>>;
-  let query = open.selectFrom(at.table).selectAll().orderBy(at.first).limit(ROWS_AT_ONCE);
-  const { last, first, second } = at;
-  if (second) query = query.orderBy(second);
+  const { last, order } = at;
+  let query = open.selectFrom(at.table).selectAll().limit(ROWS_AT_ONCE);
+  for (const column of order) query = query.orderBy(column);
   if (last) {
     query = query.where((eb) =>
-      second
-        ? eb.or([
-            eb(first, '>', last[first]),
-            eb.and([eb(first, '=', last[first]), eb(second, '>', last[second])]),
-          ])
-        : eb(first, '>', last[first]),
+      eb.or(
+        order.map((column, index) =>
+          eb.and([
+            ...order.slice(0, index).map((before) => eb(before, '=', last[before])),
+            eb(column, '>', last[column]),
+          ]),
+        ),
+      ),
     );
   }
   return query.execute();

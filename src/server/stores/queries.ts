@@ -10,7 +10,7 @@ import { newEpoch } from './migrate.ts';
 import { peopleQueries } from './people-queries.ts';
 import type { Signal, Store, StoredEntry } from './store.ts';
 import type { Dialect, Tables } from './tables.ts';
-import { oneTimeQueries, revokedQueries, tabletQueries } from './tablet-queries.ts';
+import { broughtQueries, oneTimeQueries, revokedQueries, tabletQueries } from './tablet-queries.ts';
 import { traceQueries } from './trace-queries.ts';
 import { edgeAt, rangeHashes, readEdge, stateOf } from './tree.ts';
 
@@ -72,6 +72,7 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
     ...snapshotQueries(db),
     ...tabletQueries(db),
     ...revokedQueries(db),
+    ...broughtQueries(db),
     ...oneTimeQueries(db),
     ...peopleQueries(db),
     ...traceQueries(db, parts.appendTransaction),
@@ -168,7 +169,10 @@ function chainQueries(
 /** The log's entries, a page at a time. */
 function pageQueries(
   db: Kysely<Tables>,
-): Pick<Store, 'page' | 'signedPage' | 'sealedPage' | 'orderedPage' | 'longPage' | 'ofKinds'> {
+): Pick<
+  Store,
+  'page' | 'signedPage' | 'sealedPage' | 'orderedPage' | 'longPage' | 'ofKinds' | 'firstOf' | 'hashOf'
+> {
   return {
     page: async (pos, limit) => {
       const query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '>', pos);
@@ -214,6 +218,24 @@ function pageQueries(
       const query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '>', pos);
       const long = query.where(sql<boolean>`length(body) > ${longerThan}`);
       return (await long.orderBy('pos').limit(limit).execute()).map(toStored);
+    },
+    firstOf: async ({ tablet, epoch }) => {
+      const row = await readable(db.selectFrom('entries').select(entryColumns))
+        .where('tablet', '=', tablet)
+        .where('epoch', '=', epoch)
+        .where('seq', '=', 1)
+        .executeTakeFirst();
+      return row ? toStored(row) : null;
+    },
+    hashOf: async ({ tablet, epoch, seq }) => {
+      const row = await db
+        .selectFrom('entries')
+        .select('hash')
+        .where('tablet', '=', tablet)
+        .where('epoch', '=', epoch)
+        .where('seq', '=', seq)
+        .executeTakeFirst();
+      return row?.hash ?? null;
     },
     ofKinds: async (kinds, afterPos) => {
       const rows = await readable(db.selectFrom('entries').select(entryColumns))

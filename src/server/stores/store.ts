@@ -7,7 +7,7 @@ import type { OrderKey } from '../../../shared/log/order.ts';
 import type { LeafRange } from '../../../shared/log/tree.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import type { Cursor } from '../../../shared/wire/cursor.ts';
-import type { ChainMark, Head } from '../../../shared/wire/messages.ts';
+import type { Brought, ChainMark, Head } from '../../../shared/wire/messages.ts';
 import type { Present } from './present.ts';
 import type { TreeState } from './tree.ts';
 
@@ -124,6 +124,37 @@ export interface Session {
   readonly role: string;
   readonly pinChecked: boolean;
   readonly untilMs: number;
+}
+
+/** A tablet's signed word that it brought a chain up to here. */
+export interface KeptBrought extends Brought {
+  readonly via: string;
+  readonly atMs: number;
+}
+
+/** What checks a PIN. */
+export interface KeptPin {
+  /** The tablet that set it, and its name there. */
+  readonly pin: string;
+  readonly salt: string;
+  readonly rounds: number;
+  /** Sealed (`people/pin-seal.ts`). */
+  readonly verifier: string;
+  readonly setMs: number;
+}
+
+/** Whose PIN was tried on which tablet; an empty name stands for all of them. */
+export interface TriedAt {
+  readonly tablet: string;
+  readonly person: string;
+}
+
+/** How many wrong PINs in a row lock, for how long at first, for how long at most, and after what pause all is forgotten; ms. */
+export interface TryLimits {
+  readonly tries: number;
+  readonly lockMs: number;
+  readonly lockMostMs: number;
+  readonly forgetMs: number;
 }
 
 export interface Tries {
@@ -243,6 +274,14 @@ export interface Store {
   readonly longPage: (pos: number, limit: number, longerThan: number) => Promise<readonly StoredEntry[]>;
   /** Entries of these kinds, in commit order. */
   readonly ofKinds: (kinds: readonly string[], afterPos: number) => Promise<readonly StoredEntry[]>;
+  /** The first entry of a chain; null where the log has none of it. */
+  readonly firstOf: (chain: { tablet: string; epoch: string }) => Promise<StoredEntry | null>;
+  /** The hash of an entry by its name; null where the log has none of it. */
+  readonly hashOf: (name: { tablet: string; epoch: string; seq: number }) => Promise<string | null>;
+  /** Keeps who brought a chain of a tablet that was never let in; the first word for an end counts. */
+  readonly keepBrought: (ends: readonly KeptBrought[]) => Promise<void>;
+  /** All of these words. */
+  readonly allBrought: () => Promise<readonly KeptBrought[]>;
   readonly heads: () => Promise<readonly Head[]>;
   readonly marks: (chains: readonly { tablet: string; epoch: string }[]) => Promise<readonly ChainMark[]>;
   readonly quarantined: () => Promise<readonly Quarantined[]>;
@@ -279,12 +318,13 @@ export interface Store {
   readonly addSession: (session: Session) => Promise<void>;
   readonly findSession: (hash: string, nowMs: number) => Promise<Session | null>;
   /** Counts one try before the PIN is looked at, so that parallel guesses count too. */
-  readonly countTry: (
-    person: string,
-    nowMs: number,
-    limits: { tries: number; lockMs: number },
-  ) => Promise<Tries>;
-  readonly clearTries: (person: string) => Promise<void>;
+  readonly countTry: (where: TriedAt, nowMs: number, limits: TryLimits) => Promise<Tries>;
+  readonly clearTries: (where: TriedAt) => Promise<void>;
+  /** One try was none: the PIN was right. */
+  readonly takeBackTry: (where: TriedAt) => Promise<void>;
+  /** Keeps what checks a PIN, by the PIN's name; what was kept before gives way. */
+  readonly keepPin: (pin: KeptPin) => Promise<void>;
+  readonly findPin: (pin: string) => Promise<KeptPin | null>;
   readonly putSnapshot: (snapshot: Snapshot) => Promise<void>;
   readonly snapshot: (fold: string | null) => Promise<Snapshot | null>;
   /** The place of the log that the trace's index was made up to; null where there is none. */

@@ -73,7 +73,27 @@ export interface Tables {
     pin_checked: number;
     until_ms: number;
   };
-  tries: { person: string; wrong: number; locked_until_ms: number };
+  /** What checks a PIN: `pin` is the name that the log has for it. No backup carries it without what it is sealed with. */
+  pins: { pin: string; salt: string; rounds: number; verifier: string; set_ms: number };
+  /** Wrong PINs of a person on a tablet; of a tablet over all persons where `person` is empty. */
+  pin_tries: {
+    tablet: string;
+    person: string;
+    wrong: number;
+    locks: number;
+    locked_until_ms: number;
+    last_ms: number;
+  };
+  /** Who brought the chain of a tablet that was never let in, up to where, signed by the one that brought it. */
+  brought: {
+    tablet: string;
+    epoch: string;
+    seq: number;
+    hash: string;
+    via: string;
+    sig: string;
+    at_ms: number;
+  };
   nonces: { nonce: string; until_ms: number };
   snapshots: {
     fold: string;
@@ -112,7 +132,9 @@ export const backupTables = [
   'aside',
   'tablets',
   'tablet_keys',
-  'tries',
+  'pins',
+  'pin_tries',
+  'brought',
   'snapshots',
 ] as const;
 
@@ -138,7 +160,7 @@ export type Dialect = 'sqlite' | 'postgres';
 export type Step = (db: Kysely<Tables>, dialect: Dialect) => Promise<void>;
 
 /** Every step, oldest first; the schema's version is how many were taken. */
-export const steps: readonly Step[] = [firstTables, traceTables, serialsOfRuns, treeTables];
+export const steps: readonly Step[] = [firstTables, traceTables, serialsOfRuns, treeTables, secretTables];
 
 /** The columns' types in each database. */
 function columnTypes(dialect: Dialect) {
@@ -338,5 +360,41 @@ async function treeTables({ schema }: Kysely<Tables>, dialect: Dialect): Promise
     .createTable('tree_nodes')
     .addColumn('id', whole, (c) => c.primaryKey())
     .addColumn('hash', text, (c) => c.notNull())
+    .execute();
+}
+
+/** PINs apart from the log, tries by tablet and person, and who brought the chains of tablets that were never let in. */
+async function secretTables({ schema }: Kysely<Tables>, dialect: Dialect): Promise<void> {
+  const { whole, text } = columnTypes(dialect);
+  await schema
+    .createTable('pins')
+    .addColumn('pin', text, (c) => c.primaryKey())
+    .addColumn('salt', text, (c) => c.notNull())
+    .addColumn('rounds', whole, (c) => c.notNull())
+    .addColumn('verifier', text, (c) => c.notNull())
+    .addColumn('set_ms', whole, (c) => c.notNull())
+    .execute();
+  // Tries were counted by person alone: one tablet could lock everybody out.
+  await schema.dropTable('tries').execute();
+  await schema
+    .createTable('pin_tries')
+    .addColumn('tablet', text, (c) => c.notNull())
+    .addColumn('person', text, (c) => c.notNull())
+    .addColumn('wrong', whole, (c) => c.notNull())
+    .addColumn('locks', whole, (c) => c.notNull())
+    .addColumn('locked_until_ms', whole, (c) => c.notNull())
+    .addColumn('last_ms', whole, (c) => c.notNull())
+    .addPrimaryKeyConstraint('pin_tries_name', ['tablet', 'person'])
+    .execute();
+  await schema
+    .createTable('brought')
+    .addColumn('tablet', text, (c) => c.notNull())
+    .addColumn('epoch', text, (c) => c.notNull())
+    .addColumn('seq', whole, (c) => c.notNull())
+    .addColumn('hash', text, (c) => c.notNull())
+    .addColumn('via', text, (c) => c.notNull())
+    .addColumn('sig', text, (c) => c.notNull())
+    .addColumn('at_ms', whole, (c) => c.notNull())
+    .addPrimaryKeyConstraint('brought_name', ['tablet', 'epoch', 'seq', 'hash'])
     .execute();
 }

@@ -115,6 +115,32 @@ export function revokedQueries(db: Kysely<Tables>): Pick<Store, 'revokedTablets'
   };
 }
 
+/** Who brought the chains of tablets that were never let in. */
+export function broughtQueries(db: Kysely<Tables>): Pick<Store, 'keepBrought' | 'allBrought'> {
+  return {
+    keepBrought: async (ends) => {
+      const rows = ends.map(({ atMs, ...end }) => ({ ...end, at_ms: atMs }));
+      if (rows.length === 0) return;
+      await db
+        .insertInto('brought')
+        .values(rows)
+        .onConflict((conflict) => conflict.columns(['tablet', 'epoch', 'seq', 'hash']).doNothing())
+        .execute();
+    },
+    allBrought: async () => {
+      const rows = await db
+        .selectFrom('brought')
+        .selectAll()
+        .orderBy('tablet')
+        .orderBy('epoch')
+        .orderBy('seq')
+        .orderBy('hash')
+        .execute();
+      return rows.map(({ at_ms: atMs, ...end }) => ({ ...end, atMs }));
+    },
+  };
+}
+
 /** Codes that are good once. */
 export function oneTimeQueries(db: Kysely<Tables>): Pick<Store, 'addOneTime' | 'takeOneTime'> {
   return {

@@ -23,6 +23,27 @@ test('`foldPeople()` adds, changes and removes people', () => {
   expect([...story.floor().people.values()]).toEqual([{ ...ana, role: 'lead' }]);
 });
 
+test('a PIN is named with the tablet that set it, stays where an entry says nothing of it, and goes where one says so', () => {
+  const story = beginStory();
+  const pinNow = () => {
+    const { pin, pinSet } = story.floor().people.get('ana') ?? {};
+    return { pin, pinSet };
+  };
+  const { pin: _, ...bare } = ana;
+  const old = { salt: 's', hash: 'h', rounds: 1 };
+  const set = (name: string, tablet: string) => ({ pin: null, pinSet: { pin: name, tablet } });
+  const { tablet } = story.tell('person.added', { ...bare, pin: old });
+  expect(pinNow()).toEqual({ pin: old, pinSet: undefined });
+  story.tell('person.added', { ...bare, name: 'Ana B.' });
+  expect(pinNow()).toEqual({ pin: old, pinSet: undefined });
+  story.tell('person.added', { ...bare, pinSet: 'one' });
+  expect(pinNow()).toEqual(set('one', tablet));
+  story.tell('person.added', { ...bare, name: 'Ana C.' });
+  expect(pinNow()).toEqual(set('one', tablet));
+  story.tell('person.added', { ...bare, pinSet: null });
+  expect(pinNow()).toEqual({ pin: null, pinSet: undefined });
+});
+
 test('`personByBadge()` needs the whole badge', () => {
   const story = beginStory();
   story.tell('person.added', ana);

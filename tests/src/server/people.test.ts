@@ -14,7 +14,13 @@ import {
 } from '../../../shared/wire/messages.ts';
 import { derivePin } from '../../../src/app/device/pin.ts';
 import { enrolTablet, readEnrolCode } from '../../../src/app/sync/enrol.ts';
-import { checkWho, offlineLifeMs, type PersonParts, type SeenPerson } from '../../../src/app/sync/person.ts';
+import {
+  checkWho,
+  offlineLifeMs,
+  type PersonParts,
+  type PinRecord,
+  type SeenPerson,
+} from '../../../src/app/sync/person.ts';
 import { makeCode } from '../../../src/server/codes.ts';
 import { pinFits } from '../../../src/server/people/pin.ts';
 import {
@@ -261,6 +267,7 @@ describe('what needs a role', () => {
 
 describe('`checkWho()` without the server', () => {
   const seen = new Map<string, SeenPerson>();
+  const pins = new Map<string, PinRecord>();
   const parts = (change: Partial<PersonParts> = {}): PersonParts => ({
     caller: null,
     people,
@@ -269,6 +276,10 @@ describe('`checkWho()` without the server', () => {
       write: async (person, next) => {
         seen.set(person, next);
       },
+    },
+    pins: {
+      read: async (pin) => pins.get(pin) ?? null,
+      keep: async (pin, told) => void pins.set(pin, pinRecord(told)),
     },
     nowMs: clock.nowMs,
     ...change,

@@ -4,6 +4,7 @@
 import { standOfKind } from '../../../../shared/floor/acts.ts';
 import type { SettledAs } from '../../../../shared/floor/kinds-rights.ts';
 import { takeName } from '../../../../shared/floor/people.ts';
+import { withoutSecrets } from '../../../../shared/floor/secrets.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
 import {
   createExporter,
@@ -52,7 +53,8 @@ export async function exportStore(
   const floor = store.floor();
   const trust = store.trust();
   const rightOf = (entry: Entry) => standOfKind(floor, entry, trust) ?? '';
-  const put = (item: ExportItem) => {
+  const put = (whole: ExportItem) => {
+    const item = withoutSecrets(whole);
     if (!isOmitted(item)) rows += 1;
     if (format === 'csv') parts.push(itemToCsv(item, names, rightOf));
     else if (format === 'json') parts.push(`${itemToJson(item)}\n`);

@@ -178,6 +178,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   role: oneOf(() => say(shellWords).roles),
   badge: text,
   pin: (value) => (value === null ? null : say(factWords).yes),
+  pinSet: (value) => (value === null ? null : say(factWords).yes),
   how: oneOf(() => ({ ...say(factWords).hows, ...say(checklistWords).signedHow })),
   left,
   minutes: withUnit('min'),

@@ -3,7 +3,7 @@
 
 import { useState } from 'preact/hooks';
 import { hasAdder, isLastAdder } from '../../../../shared/floor/may.ts';
-import type { Person } from '../../../../shared/floor/state.ts';
+import { hasPin, type Person } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { address } from '../../router.ts';
 import { AskFeet } from '../../ui/Ask.tsx';
@@ -56,7 +56,7 @@ export function People({ onFirst }: PeopleProps) {
               <b>{person.name}</b> · {shell.roles[person.role]}
               <br />
               <span class="soft code">{person.badge}</span>{' '}
-              <span class="soft">· {person.pin ? words.hasPin : words.noPin}</span>
+              <span class="soft">· {hasPin(person) ? words.hasPin : words.noPin}</span>
               {person.stays !== undefined && (
                 <>
                   <br />

@@ -1,12 +1,15 @@
 // One person: name, badge, role, PIN. The first person of a plant is an engineer with a PIN, since nobody else could add the others.
 
 import { useLayoutEffect, useState } from 'preact/hooks';
+import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import { addsPeople, hasAdder, isLastAdder, mayManagePeople } from '../../../../shared/floor/may.ts';
-import type { Person } from '../../../../shared/floor/state.ts';
+import { hasPin, type Person } from '../../../../shared/floor/state.ts';
 import { type Role, roles } from '../../../../shared/floor/vocabulary.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { makePin } from '../../device/pin.ts';
+import { keepPin } from '../../store/secrets.ts';
+import type { Store } from '../../store/store.ts';
 import { Button } from '../../ui/Button.tsx';
 import { ChoiceField, Field, GroupField } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
@@ -54,7 +57,7 @@ export function PersonForm({ person, onSaved, onCancel }: PersonFormProps) {
       (each) => each.badge === badge.trim() && each.person !== person?.person,
     );
     if (other) return words.badgeTaken(other.name);
-    if (pin === '' && isFirst && !person?.pin) return words.pinMissing;
+    if (pin === '' && isFirst && !(person && hasPin(person))) return words.pinMissing;
     return pin !== '' && !/^\d{4,8}$/.test(pin) ? words.pinWrong : null;
   }
 
@@ -62,17 +65,20 @@ export function PersonForm({ person, onSaved, onCancel }: PersonFormProps) {
     const fault = faultOf();
     setWrong(fault);
     if (fault !== null) return;
-    const verifier = pin === '' ? (person?.pin ?? null) : await makePin(pin);
-    const saved: Person = {
+    const payload: PayloadOf<'person.added'> = {
       person: person?.person ?? newId(),
       name: name.trim(),
       role,
       badge: badge.trim(),
-      pin: verifier,
     };
-    app.record([{ kind: 'person.added', payload: saved }], {
-      notice: { tone: 'go', text: words.saved(saved.name) },
-      next: () => onSaved(saved),
+    if (person === null) payload.pinSet = null;
+    if (pin !== '') payload.pinSet = await newPin(app.store.log, pin);
+    app.record([{ kind: 'person.added', payload }], {
+      notice: { tone: 'go', text: words.saved(payload.name) },
+      next: () => {
+        const saved = app.store.floor().people.get(payload.person);
+        if (saved) onSaved(saved);
+      },
     });
   }
 
@@ -125,6 +131,13 @@ export function PersonForm({ person, onSaved, onCancel }: PersonFormProps) {
       </div>
     </section>
   );
+}
+
+/** A new PIN, known to this tablet before an entry names it; answers its name. */
+async function newPin(log: Store['log'], pin: string): Promise<string> {
+  const name = newId();
+  await keepPin(log, { pin: name, check: await makePin(pin), isOwn: true });
+  return name;
 }
 
 function TextField(props: {

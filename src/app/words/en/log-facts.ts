@@ -10,6 +10,7 @@ const namesEn: Readonly<Record<FactName, string>> = {
   role: 'Role',
   badge: 'Badge',
   pin: 'PIN',
+  pinSet: 'PIN set',
   how: 'Shown by',
   left: 'Left open',
   minutes: 'Signed out after',

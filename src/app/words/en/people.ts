@@ -10,6 +10,8 @@ export const words = {
   pinUnsafe: 'A PIN can only be checked on a secure page. Open the app by its https address.',
   notSeenHere: (name: string) =>
     `The server does not answer, and this tablet has never confirmed ${name}. Try where the server answers.`,
+  pinNotHere: (name: string) =>
+    `This tablet does not know the PIN of ${name} yet. Enter it once where the server answers, or at the tablet where it was set.`,
   seenTooLongAgo: (name: string) =>
     `The server does not answer, and this tablet confirmed ${name} over three days ago. Try where the server answers.`,
   asking: 'Checking…',

@@ -11,6 +11,7 @@ const namesEs: Readonly<Record<FactName, string>> = {
   role: 'Función',
   badge: 'Tarjeta',
   pin: 'PIN',
+  pinSet: 'PIN fijado',
   how: 'Mostrado con',
   left: 'Quedó abierto',
   minutes: 'Cierre de sesión tras',

@@ -11,6 +11,8 @@ export const words: Sentences<typeof english> = {
   pinUnsafe: 'Un PIN solo se comprueba en una página segura. Abra la aplicación por su dirección https.',
   notSeenHere: (name) =>
     `El servidor no responde y esta tableta nunca confirmó a ${name}. Inténtelo donde responda.`,
+  pinNotHere: (name) =>
+    `Esta tableta aún no conoce el PIN de ${name}. Póngalo una vez donde el servidor responda, o en la tableta donde se fijó.`,
   seenTooLongAgo: (name) =>
     `El servidor no responde y esta tableta confirmó a ${name} hace más de tres días. Inténtelo donde responda.`,
   asking: 'Comprobando…',

@@ -23,8 +23,8 @@ import {
   type SlotRow,
   slotRows,
 } from './board-model.ts';
-import { sayFault } from './Slots.tsx';
 import type { SheetSession } from './session.ts';
+import { sayFault } from './slot-fault.ts';
 
 interface PickerProps {
   readonly session: SheetSession;

@@ -4,7 +4,6 @@ import { useState } from 'preact/hooks';
 import type { BoardPart } from '../../../../../shared/sheet/board-parts.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
-import type { Words } from '../../../words/areas.ts';
 import { boardWords } from '../../../words/board.ts';
 import { formatCount, say } from '../../../words/words.ts';
 import {
@@ -16,13 +15,13 @@ import {
   isBlocking,
   planOf,
   proposalQuestion,
-  type SlotFault,
   type SlotRow,
   whyOf,
 } from './board-model.ts';
 import { bankName } from './LoadingSheet.tsx';
 import { SlotPicker } from './SlotPicker.tsx';
 import type { SheetSession } from './session.ts';
+import { sayFault } from './slot-fault.ts';
 
 interface SlotsProps {
   readonly session: SheetSession;
@@ -31,20 +30,6 @@ interface SlotsProps {
   readonly rows: readonly SlotRow[];
   readonly parts: readonly BoardPart[];
   readonly errors: number;
-}
-
-/** A fault as a sentence. */
-export function sayFault(words: Words<'board'>, fault: SlotFault): string {
-  switch (fault.code) {
-    case 'overlap':
-      return words.faults.overlap(fault.part, fault.slot);
-    case 'lane-width':
-      return words.faults['lane-width'](fault.part);
-    case 'off-line':
-      return words.faults['off-line'];
-    default:
-      return words.faults[fault.code](fault.positions);
-  }
 }
 
 export function Slots({ session, context, rows, parts, errors }: SlotsProps) {
