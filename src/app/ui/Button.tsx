@@ -1,4 +1,6 @@
 import type { ComponentChildren } from 'preact';
+import { useContext } from 'preact/hooks';
+import { AroundButton } from './ActGroup.tsx';
 import './controls.css';
 import { isTremble } from './press.ts';
 
@@ -8,7 +10,7 @@ export interface ButtonProps {
   readonly onPress: () => void;
   readonly tone?: 'plain' | 'act' | 'stop' | 'quiet';
   readonly large?: boolean;
-  /** Why it cannot be pressed now; shown under its label. */
+  /** Why it cannot be pressed now; shown under its label, or once for all where its group tells the same. */
   readonly disabledReason?: string | null;
   readonly label?: string;
   readonly testId?: string;
@@ -19,6 +21,8 @@ export interface ButtonProps {
 /** A target of at least 56 px; after a tap it lets the focus go, so that a scanner's Enter cannot press it again. */
 export function Button(props: ButtonProps) {
   const { tone = 'plain', large = false, disabledReason = null } = props;
+  const around = useContext(AroundButton);
+  const isToldOnce = disabledReason !== null && around?.reason === disabledReason;
   return (
     <button
       type="button"
@@ -30,6 +34,7 @@ export function Button(props: ButtonProps) {
       onClick={(event) => {
         const button = event.currentTarget;
         if (event.detail > 0) button.blur(); // by pointer; a keyboard user keeps the place
+        if (isToldOnce) around?.point();
         if (disabledReason !== null) return;
         if (isTremble(button, event.timeStamp)) return;
         props.onPress();
@@ -45,7 +50,7 @@ export function Button(props: ButtonProps) {
         ) : (
           props.children
         )}
-        {disabledReason !== null && <span class="why">{disabledReason}</span>}
+        {disabledReason !== null && <span class={isToldOnce ? 'hidden' : 'why'}> {disabledReason}</span>}
       </span>
     </button>
   );
