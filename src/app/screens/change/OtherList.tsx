@@ -47,7 +47,7 @@ export function OtherList({ desk, line, purpose, slot }: OtherListProps) {
       templateOf(floor, list)?.purpose === known,
   );
   return (
-    <div class="stack page">
+    <div class="stack page other-list">
       <header class="row">
         <a class="button quiet" href={address('change')}>
           <Icon name="left" /> {say(changeWords).title}
@@ -58,7 +58,7 @@ export function OtherList({ desk, line, purpose, slot }: OtherListProps) {
         </h1>
       </header>
       {open ? (
-        <ChecklistPanel list={open} desk={desk} />
+        <ChecklistPanel list={open} desk={desk} isTitled />
       ) : (
         <div>
           <Button

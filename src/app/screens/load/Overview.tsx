@@ -4,6 +4,7 @@ import { loadWords } from '../../words/load.ts';
 import { formatCount, say } from '../../words/words.ts';
 import {
   cellsOf,
+  columnsOf,
   countStandings,
   keyOfBank,
   type MapBank,
@@ -24,6 +25,7 @@ interface OverviewProps {
 /** Banks of one machine stand below each other, machines side by side where there is room. */
 export function Overview({ banks, next, open, onOpen }: OverviewProps) {
   const words = say(loadWords);
+  const columns = columnsOf(banks);
   const machines = [...new Set(banks.map(({ machine }) => machine))];
   return (
     <section class="plan" aria-label={words.overview} data-testid="overview">
@@ -36,6 +38,7 @@ export function Overview({ banks, next, open, onOpen }: OverviewProps) {
                 key={keyOfBank(bank)}
                 bank={bank}
                 next={next}
+                columns={columns}
                 isOpen={keyOfBank(bank) === open}
                 onOpen={onOpen}
               />
@@ -48,12 +51,12 @@ export function Overview({ banks, next, open, onOpen }: OverviewProps) {
 
 interface BankCardProps extends Pick<OverviewProps, 'next' | 'onOpen'> {
   readonly bank: MapBank;
+  readonly columns: number;
   readonly isOpen: boolean;
 }
 
-function BankCard({ bank, next, isOpen, onOpen }: BankCardProps) {
+function BankCard({ bank, next, columns, isOpen, onOpen }: BankCardProps) {
   const words = say(loadWords);
-  const { columns, cells } = cellsOf(bank);
   const { verified, wanted } = progressOfBank(bank);
   const counts = countStandings([bank]);
   const left = toDo.flatMap((is) => {
@@ -78,7 +81,7 @@ function BankCard({ bank, next, isOpen, onOpen }: BankCardProps) {
         ))}
       </span>
       <span class="cells" style={{ gridTemplateColumns: `repeat(${columns}, minmax(0, 1fr))` }}>
-        {cells.map(({ place, column, span }) => (
+        {cellsOf(bank).map(({ place, column, span }) => (
           <i
             key={place.slot}
             data-cell={place.slot}

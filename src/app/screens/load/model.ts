@@ -118,25 +118,24 @@ export interface Cell {
   readonly span: number;
 }
 
-/** One bank in small, each place where its feeder stands. */
-export interface BankCells {
-  readonly columns: number;
-  readonly cells: readonly Cell[];
-}
-
 /**
  * Lays a bank out in columns of one position each. Where two places claim a position, as the lanes of one feeder do, the later one
  * stands behind the earlier: a place is never drawn over another.
  */
-export function cellsOf(bank: Pick<MapBank, 'places' | 'positions'>): BankCells {
+export function cellsOf({ places }: Pick<MapBank, 'places'>): readonly Cell[] {
   const cells: Cell[] = [];
   let free = 1;
-  for (const place of bank.places) {
+  for (const place of places) {
     const column = Math.max(free, place.position ?? free);
     cells.push({ place, column, span: place.positions });
     free = column + place.positions;
   }
-  return { columns: Math.max(bank.positions, free - 1, 1), cells };
+  return cells;
+}
+
+/** Columns that hold every bank of a line as far as it is used, so that a position is as wide in all of them; at least 1. */
+export function columnsOf(banks: readonly Pick<MapBank, 'places'>[]): number {
+  return Math.max(1, ...banks.flatMap(cellsOf).map(({ column, span }) => column + span - 1));
 }
 
 /** The name of a bank among the banks of its line. */
