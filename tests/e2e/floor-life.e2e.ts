@@ -2,7 +2,17 @@
 // where a floor life ends before the reel does. 672 h at level 2a by J-STD-020.
 
 import { describe, expect, it } from 'vitest';
-import { goTo, ownEntries, readLog, reelLabel, scan, scanAll, signIn, steady } from './support/floor.ts';
+import {
+  goTo,
+  ownEntries,
+  readLog,
+  reelAct,
+  reelLabel,
+  scan,
+  scanAll,
+  signIn,
+  steady,
+} from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo();
@@ -19,7 +29,7 @@ describe('a reel that lay open too long', () => {
       const life = page.getByTestId('life-R-970001');
       const told = async (fill: () => Promise<void>) => {
         await steady(page);
-        await page.getByTestId('air-R-970001').click();
+        await reelAct(page, 'air', 'R-970001');
         await fill();
         await page.getByTestId('air-yes').click();
       };
@@ -132,7 +142,7 @@ describe('the climate of a line’s floor', () => {
         await goTo(page, 'stock');
         await scan(page, label);
         await expect.poll(() => life.textContent()).toContain(left);
-        await page.getByTestId('air-R-970002').click();
+        await reelAct(page, 'air', 'R-970002');
         await expect.poll(() => page.getByTestId('air-climate').textContent()).toContain(climate);
         await page.keyboard.press('Escape');
       };

@@ -95,6 +95,7 @@ describe('practice', () => {
       expect(await page.getByTestId('practice-band').isVisible()).toBe(true);
     }
     await goTo(page, 'log');
+    await page.getByTestId('log-export').click();
     expect(await page.getByTestId('export-csv').textContent()).toContain('Not in practice');
     await end(page);
     expect(await page.getByText('No line yet').isVisible()).toBe(true);

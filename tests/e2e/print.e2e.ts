@@ -13,6 +13,7 @@ import {
   goOn,
   goTo,
   ownEntries,
+  reelAct,
   reelLabel,
   scan,
   scanAll,
@@ -117,7 +118,7 @@ it('a new package at the store gets an id from one scan and two taps; printed ag
     const [named] = await ownEntries(page, 'reel.named');
     expect([named?.payload['reel'], named?.payload['was']]).toEqual([id, null]);
     expect(await wordsOnPaper(page)).not.toContain('Reprint');
-    await page.getByTestId(`mark-${id}`).click();
+    await reelAct(page, 'mark', id);
     await page.getByTestId('label-again').waitFor();
     await page.getByTestId('label-print').click();
     await printed(page, 2);

@@ -9,6 +9,7 @@ import {
   reelLabel,
   scan,
   seeVerdict,
+  showSlot,
   type Tablet,
 } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
@@ -47,7 +48,7 @@ describe('the panels of a wrong reel', () => {
   it('that a splice finds are those since the slot’s last check, by one act at the dock', async () => {
     const { page } = tablet;
     await goTo(page, 'load');
-    await page.getByRole('button', { name: 'M1-F-004: ' }).click();
+    await (await showSlot(page, 'M1-F-004')).click();
     await page.getByTestId('slot-use').click();
     await page.getByTestId('well-old-reel').waitFor();
     await scan(page, reelLabel({ P: '10-0603-000', Q: '4000', '1T': 'LOT-ODD', '3S': 'R-950001' }));

@@ -1,6 +1,7 @@
 // A checklist in hand: steps under their headings, those that can be done beside the running line first; what is not asked is
 // folded away. Every answer is an entry; a reload or another tablet goes on where this one left.
 
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { knownOpen, type OpenItem } from '../../../../shared/changeover/open-work.ts';
 import type { StepView } from '../../../../shared/checklist/answers.ts';
@@ -22,8 +23,8 @@ import { useStepScans } from './step-scans.ts';
 interface ChecklistPanelProps {
   readonly list: Checklist;
   readonly desk: DeskRun;
-  /** Its title stands above it already. */
-  readonly isTitled?: boolean;
+  /** What stands where its title would; left out where that is enough. */
+  readonly head?: ComponentChildren;
 }
 
 export function ChecklistPanel(props: ChecklistPanelProps) {
@@ -35,7 +36,7 @@ function Steps({
   list,
   desk,
   template,
-  isTitled = false,
+  head,
 }: ChecklistPanelProps & { readonly template: ChecklistTemplate }) {
   const app = useApp();
   const floor = useFloor();
@@ -57,13 +58,14 @@ function Steps({
   const onAnswer = ({ step, unit }: ChecklistStep, value: string | number) =>
     write({ kind: 'step.answered', payload: { checklist, line, step, value, unit } });
   const scans = useStepScans(desk, { line, view, mayAnswer: !isLocked && refusal === null, onAnswer });
+  const title = inLanguage(template.title, language.value);
   const groups = groupsOf(view.steps);
   const now = groups.flatMap(({ steps }) => steps).find(({ state }) => state === 'open' || state === 'short');
   return (
     <section class="stack checklist" data-testid="checklist">
       <ActGroup reason={refusal}>
         <div class="row">
-          {!isTitled && <h2>{inLanguage(template.title, language.value)}</h2>}
+          {head ?? <h2>{title}</h2>}
           <span class="chip">{words.progress(String(view.done), String(view.asked))}</span>
           {!isHere && list.closedMs === null && (
             <>
@@ -86,7 +88,7 @@ function Steps({
         </div>
         {groups.map(({ group, steps }) => (
           <div key={group} class="stepgroup">
-            <h3>{group}</h3>
+            {group !== title && <h3>{group}</h3>}
             {steps.map((each) => (
               <StepCard
                 key={each.step.step}

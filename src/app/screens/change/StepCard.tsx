@@ -79,7 +79,7 @@ export function StepCard(props: StepCardProps) {
           <img src={answer.value} alt={inLanguage(step.text, language.value)} />
         )}
         {step.caution && isOpen && (
-          <p class="reach">
+          <p class="watch">
             <Icon name="warn" size={18} />
             {inLanguage(step.caution, language.value)}
           </p>
@@ -210,7 +210,7 @@ function Typed(props: StepCardProps & { readonly isNumber: boolean }) {
             ✕ {wrong}
           </span>
         ) : (
-          hint !== '' && <small>{hint}</small>
+          hint !== '' && <small class="hint">{hint}</small>
         )}
         {scans.next === step.step && (
           <small class="next-scan" data-testid={`next-scan-${step.step}`}>

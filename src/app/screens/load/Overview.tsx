@@ -25,26 +25,26 @@ interface OverviewProps {
 /** Banks of one machine stand below each other, machines side by side where there is room. */
 export function Overview({ banks, next, open, onOpen }: OverviewProps) {
   const words = say(loadWords);
-  const columns = columnsOf(banks);
   const machines = [...new Set(banks.map(({ machine }) => machine))];
   return (
     <section class="plan" aria-label={words.overview} data-testid="overview">
-      {machines.map((machine) => (
-        <div class="machine" key={machine}>
-          {banks
-            .filter((bank) => bank.machine === machine)
-            .map((bank) => (
+      {machines.map((machine) => {
+        const these = banks.filter((bank) => bank.machine === machine);
+        return (
+          <div class="machine" key={machine}>
+            {these.map((bank) => (
               <BankCard
                 key={keyOfBank(bank)}
                 bank={bank}
                 next={next}
-                columns={columns}
+                columns={columnsOf(these)}
                 isOpen={keyOfBank(bank) === open}
                 onOpen={onOpen}
               />
             ))}
-        </div>
-      ))}
+          </div>
+        );
+      })}
     </section>
   );
 }

@@ -133,7 +133,7 @@ export function cellsOf({ places }: Pick<MapBank, 'places'>): readonly Cell[] {
   return cells;
 }
 
-/** Columns that hold every bank of a line as far as it is used, so that a position is as wide in all of them; at least 1. */
+/** Columns that hold each of some banks as far as it is used, so that a position is as wide in all of them; at least 1. */
 export function columnsOf(banks: readonly Pick<MapBank, 'places'>[]): number {
   return Math.max(1, ...banks.flatMap(cellsOf).map(({ column, span }) => column + span - 1));
 }
