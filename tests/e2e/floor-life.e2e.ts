@@ -10,6 +10,7 @@ import {
   reelLabel,
   scan,
   scanAll,
+  showSlot,
   signIn,
   steady,
 } from './support/floor.ts';
@@ -72,7 +73,7 @@ describe('a reel that lay open too long', () => {
       expect(accepted.verdict).toBe('accepted');
       await page.reload();
       await goTo(page, 'load');
-      await page.getByRole('button', { name: `${slot}: ` }).click();
+      await (await showSlot(page, slot)).click();
       await expect.poll(() => page.getByTestId('slot-life').textContent()).toContain('floor life left');
     });
   });
@@ -94,7 +95,7 @@ describe('the running line', () => {
       const hoursOf = String(loaded?.payload['part']).startsWith('22') ? 672 : 168;
       const openedAgo = async (hours: number) => {
         await goTo(page, 'load');
-        await page.getByRole('button', { name: `${at}: ` }).click();
+        await (await showSlot(page, at)).click();
         await page.getByTestId('slot-air').click();
         await page.getByTestId('air-hours').fill(String(hours));
         await page.getByTestId('air-yes').click();

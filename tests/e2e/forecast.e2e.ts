@@ -16,6 +16,7 @@ import {
   reelLabel,
   scan,
   scanAll,
+  showSlot,
   type Tablet,
 } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
@@ -98,7 +99,7 @@ describe('counts', () => {
         .flatMap(({ payload }) => (typeof payload['feeder'] === 'string' ? [payload['feeder']] : []))
         .at(-1);
       await goTo(page, 'load');
-      await page.getByRole('button', { name: new RegExp(`^${slot}:`) }).click();
+      await (await showSlot(page, String(slot))).click();
       await page.getByTestId('slot-unload').click();
       // A few parts fewer than computed: a loss that a feeder may have had.
       const computed = Number(

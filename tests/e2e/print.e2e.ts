@@ -17,6 +17,7 @@ import {
   reelLabel,
   scan,
   scanAll,
+  showSlot,
   type Tablet,
   type TabletOptions,
 } from './support/floor.ts';
@@ -67,10 +68,7 @@ it('a reel without an id gets one as it comes off, and comes back by its printed
     const makers = reelLabel({ P: part, Q: '4000', '1T': 'LT-9100-U' });
     await scanAll(page, slot, feeder, makers);
     await goOn(page);
-    await page
-      .getByRole('button', { name: `${slot}:` })
-      .first()
-      .click();
+    await (await showSlot(page, slot)).click();
     await page.getByTestId('slot-unload').click();
     await page.getByTestId('unload-count').click();
     await page.getByTestId('count-machine').click();

@@ -94,7 +94,7 @@ describe('the panels of a floor life that is over', () => {
       .at(-1);
     const { payload } = await newestLoad(slot ?? '');
     const hours = String(payload['part']).startsWith('22') ? 672 : 168;
-    await page.getByRole('button', { name: `${slot}: ` }).click();
+    await (await showSlot(page, String(slot))).click();
     await page.getByTestId('slot-air').click();
     await page.getByTestId('air-hours').fill(String(hours + 5));
     await page.getByTestId('air-yes').click();

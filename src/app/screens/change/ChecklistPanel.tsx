@@ -19,6 +19,7 @@ import { floorWork, standingOf, templateOf } from './checklist-desk.ts';
 import { SkipDialog } from './SkipDialog.tsx';
 import { StepCard } from './StepCard.tsx';
 import { useStepScans } from './step-scans.ts';
+import './checklist.css';
 
 interface ChecklistPanelProps {
   readonly list: Checklist;
