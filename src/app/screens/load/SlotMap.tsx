@@ -176,7 +176,7 @@ function Tile({ place, isNext, isChosen, isStop, onChoose }: TileProps) {
       <span class="head">
         <span>{place.position ?? place.slot}</span>
         <b aria-hidden="true">{isNext ? marks.next : marks[standing]}</b>
-      </span>
+      </span>{' '}
       {part !== null && <span class="code part">{part}</span>}
     </button>
   );
