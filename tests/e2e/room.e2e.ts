@@ -128,6 +128,7 @@ it.each([sizes[0], sizes[1]])('a checklist of nine steps is seen whole on a $nam
     const steps = page.locator('.step');
     await steps.nth(8).waitFor();
     await expect.poll(() => whollySeen(steps)).toBeGreaterThanOrEqual(9);
+    await look(page, { where: 'checklist' });
     // One act is the one to do now.
     expect(await page.locator('.checklist .button.act').count()).toBe(1);
   }),

@@ -77,7 +77,7 @@ export function StepCard(props: StepCardProps) {
           )}
         {answer && step.kind === 'photo' && typeof answer.value === 'string' && (
           <img src={answer.value} alt={inLanguage(step.text, language.value)} />
-        )}
+        )}{' '}
         {step.caution && isOpen && (
           <p class="watch">
             <Icon name="warn" size={18} />
