@@ -197,6 +197,7 @@ async function* practice(here: Here): AsyncGenerator<string> {
   await openBy(here, 'log-export');
   await page.getByTestId('export-csv').waitFor();
   yield 'practice, the log and its export refused';
+  await closeDialogs(page);
   await endPractice(here);
   yield 'practice, ended';
 }
