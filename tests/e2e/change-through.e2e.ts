@@ -29,7 +29,7 @@ async function expectSame(page: Page): Promise<readonly [right: number, all: num
   const [right = -1, all = -1] = numbers(await page.getByTestId('slots-right').textContent());
   await goTo(page, 'load');
   expect(numbers(await page.getByTestId('load-progress').textContent())).toEqual([right, all]);
-  expect(await page.locator('.slotmap .place.verified').count()).toBe(right);
+  expect(await page.locator('.plan .cells .cell.verified').count()).toBe(right);
   await goTo(page, 'line');
   await page.getByTestId('run-start').click();
   await page.getByTestId('panels-wanted').waitFor();
@@ -147,7 +147,7 @@ it('leads beside the running line, and at the end all screens say that every slo
   expect(await left.textContent()).toContain('No moves left');
   expect(await expectSame(page)).toEqual([all, all]);
   await goTo(page, 'load');
-  expect(await page.locator('.slotmap .place.other').count()).toBe(0);
+  expect(await page.locator('.plan .cells .cell.other').count()).toBe(0);
   expect(await page.getByText('Every slot has its reel.').count()).toBe(1);
   await tablet.putAway();
 });

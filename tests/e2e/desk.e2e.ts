@@ -8,12 +8,14 @@ import { type RunningDemo, startDemo } from './support/demo.ts';
 import {
   endRun,
   expectWhole,
+  firstSlot,
   goOn,
   goTo,
   openTablet,
   ownEntries,
   pad,
   readLog,
+  reelAct,
   reelLabel,
   scan,
   scanAll,
@@ -79,9 +81,7 @@ describe('a wrong reel', () => {
         await page.goto(`${demo.url}#/plant/setups`);
         await page.getByTestId('choose-greenhouse-node-top-F').click();
         await page.getByTestId('screen-load').waitFor();
-        const left = page.locator('button.place.other').first();
-        await left.waitFor();
-        const slot = (await left.getAttribute('aria-label'))?.split(':')[0] ?? '';
+        const slot = await firstSlot(page, 'other');
         const chosen = (await readLog(page)).find(
           ({ kind, payload }) => kind === 'setup.taken' && payload['setup'] === 'greenhouse-node-top-F',
         );
@@ -163,14 +163,7 @@ describe('a bake that was too short', () => {
       await page.getByTestId('put-new').click();
       await scan(page, 'A2-S11');
       const told = async (fill: () => Promise<void>) => {
-        // A second tap so soon is a tremble of the hand for the button: it is tapped until it answers.
-        await expect
-          .poll(async () => {
-            const yes = page.getByTestId('air-yes');
-            if (!(await yes.isVisible())) await page.getByTestId('air-R-980006').click();
-            return yes.isVisible();
-          })
-          .toBe(true);
+        await reelAct(page, 'air', 'R-980006');
         await fill();
         await page.getByTestId('air-yes').click();
         await page.getByTestId('air-yes').waitFor({ state: 'detached' });

@@ -2,7 +2,18 @@
 // where a floor life ends before the reel does. 672 h at level 2a by J-STD-020.
 
 import { describe, expect, it } from 'vitest';
-import { goTo, ownEntries, readLog, reelLabel, scan, scanAll, signIn, steady } from './support/floor.ts';
+import {
+  goTo,
+  ownEntries,
+  readLog,
+  reelAct,
+  reelLabel,
+  scan,
+  scanAll,
+  showSlot,
+  signIn,
+  steady,
+} from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo();
@@ -19,7 +30,7 @@ describe('a reel that lay open too long', () => {
       const life = page.getByTestId('life-R-970001');
       const told = async (fill: () => Promise<void>) => {
         await steady(page);
-        await page.getByTestId('air-R-970001').click();
+        await reelAct(page, 'air', 'R-970001');
         await fill();
         await page.getByTestId('air-yes').click();
       };
@@ -62,7 +73,7 @@ describe('a reel that lay open too long', () => {
       expect(accepted.verdict).toBe('accepted');
       await page.reload();
       await goTo(page, 'load');
-      await page.getByRole('button', { name: `${slot}: ` }).click();
+      await (await showSlot(page, slot)).click();
       await expect.poll(() => page.getByTestId('slot-life').textContent()).toContain('floor life left');
     });
   });
@@ -84,7 +95,7 @@ describe('the running line', () => {
       const hoursOf = String(loaded?.payload['part']).startsWith('22') ? 672 : 168;
       const openedAgo = async (hours: number) => {
         await goTo(page, 'load');
-        await page.getByRole('button', { name: `${at}: ` }).click();
+        await (await showSlot(page, at)).click();
         await page.getByTestId('slot-air').click();
         await page.getByTestId('air-hours').fill(String(hours));
         await page.getByTestId('air-yes').click();
@@ -132,7 +143,7 @@ describe('the climate of a line’s floor', () => {
         await goTo(page, 'stock');
         await scan(page, label);
         await expect.poll(() => life.textContent()).toContain(left);
-        await page.getByTestId('air-R-970002').click();
+        await reelAct(page, 'air', 'R-970002');
         await expect.poll(() => page.getByTestId('air-climate').textContent()).toContain(climate);
         await page.keyboard.press('Escape');
       };

@@ -13,9 +13,11 @@ import {
   ownEntries,
   pad,
   readLog,
+  reelAct,
   reelLabel,
   scan,
   scanAll,
+  showSlot,
   type Tablet,
 } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
@@ -70,7 +72,7 @@ describe('counts', () => {
       await page.getByTestId('stock-reels').click();
       const row = page.locator('.reel-row').first();
       const reel = ((await row.getAttribute('data-testid')) ?? '').replace(/^reel-/, '');
-      await page.getByTestId(`count-${reel}`).click();
+      await reelAct(page, 'count', reel);
       await page.getByTestId('count-measured').click();
       const type = (field: string, text: string) => page.getByTestId(`count-field-${field}`).fill(text);
       await type('outerMm', '178');
@@ -92,7 +94,7 @@ describe('counts', () => {
       expect(written?.payload).toMatchObject({ reel, quantity: parts, basis: 'measured' });
       expect(Number(written?.payload['sd'])).toBeGreaterThan(20);
       // The full reel's figures are remembered for the part.
-      await page.getByTestId(`count-${reel}`).click();
+      await reelAct(page, 'count', reel);
       await page.getByTestId('count-measured').click();
       await expect.poll(() => page.getByTestId('count-field-fullOuterMm').inputValue()).toBe('137');
     });
@@ -107,7 +109,7 @@ describe('counts', () => {
         .flatMap(({ payload }) => (typeof payload['feeder'] === 'string' ? [payload['feeder']] : []))
         .at(-1);
       await goTo(page, 'load');
-      await page.getByRole('button', { name: new RegExp(`^${slot}:`) }).click();
+      await (await showSlot(page, String(slot))).click();
       await page.getByTestId('slot-unload').click();
       // A few parts fewer than computed: a loss that a feeder may have had.
       const computed = Number(
@@ -149,7 +151,7 @@ describe('reels', () => {
       await scan(page, String(known?.['reel']));
       await page.getByTestId(`reel-${known?.['reel']}`).waitFor();
       await expect.poll(() => page.locator('.reel-row').count()).toBe(1);
-      await page.getByTestId(`block-${known?.['reel']}`).click();
+      await reelAct(page, 'block', String(known?.['reel']));
       await page.getByRole('button', { name: 'Supplier recall' }).click();
       await page.getByTestId('block-yes').click();
       await expect.poll(() => page.locator('.reel-row .chip.stop').count()).toBe(1);
@@ -168,7 +170,7 @@ describe('reels', () => {
       await scan(page, 'A2-S10');
       const row = page.getByTestId('reel-R-990001');
       await expect.poll(() => row.locator('.where').textContent()).toBe('A2-S10');
-      await page.getByTestId('put-R-990001').click();
+      await reelAct(page, 'put', 'R-990001');
       await page.getByTestId('put-place').fill('A2-S11');
       await page.getByTestId('put-yes').click();
       await expect.poll(() => row.locator('.where').textContent()).toBe('A2-S11');

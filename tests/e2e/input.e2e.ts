@@ -135,6 +135,7 @@ describe('a person', () => {
   it('types into a field, space and Enter included', async () => {
     await onTablet('BADGE-2201', async ({ page }) => {
       await goTo(page, 'log');
+      await page.getByTestId('log-filters').click();
       const field = page.getByTestId('filter-slot');
       await field.focus();
       await typeByHand(page, 'm2-f-023');

@@ -47,8 +47,8 @@ describe('the keyboard', () => {
       expect(await tabsTo(page, 'dock-type')).toBeLessThan(30);
       expect(await page.locator('.slotmap button[tabindex="0"]').count()).toBe(1);
       const slots = await page
-        .locator('.slotmap button')
-        .evaluateAll((buttons) => buttons.map((button) => (button as HTMLElement).dataset['slot'] ?? ''));
+        .locator('.plan [data-cell]')
+        .evaluateAll((cells) => cells.map((cell) => (cell as HTMLElement).dataset['cell'] ?? ''));
       await page.locator('.slotmap button[tabindex="0"]').focus();
       await page.keyboard.press('Home');
       expect(await focused(page, 'slot')).toBe(slots[0]);

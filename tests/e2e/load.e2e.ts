@@ -4,6 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   endRun,
+  firstSlot,
   goOn,
   goTo,
   openTablet,
@@ -14,6 +15,7 @@ import {
   scan,
   scanAll,
   seeVerdict,
+  showSlot,
   signIn,
   type Tablet,
 } from './support/floor.ts';
@@ -209,7 +211,7 @@ describe('a reel that is refused', () => {
   it('tells a feeder whose pitch throws parts away', async () => {
     await onTablet(async ({ page }) => {
       await goTo(page, 'load');
-      await page.getByRole('button', { name: /^M1-F-001:/ }).click();
+      await (await showSlot(page, 'M1-F-001')).click();
       await page.getByTestId('slot-unload').click();
       await page.getByTestId('unload-uncounted').click();
       await expect.poll(() => page.getByTestId('notice').textContent()).toContain('M1-F-001 unloaded');
@@ -228,9 +230,7 @@ describe('a reel that is refused', () => {
         await page.goto(`${demo.url}#/plant/setups`);
         await page.getByTestId('choose-greenhouse-node-top-F').click();
         await page.getByTestId('screen-load').waitFor();
-        const left = page.locator('button.place.other').first();
-        await left.waitFor();
-        const slot = (await left.getAttribute('aria-label'))?.split(':')[0] ?? '';
+        const slot = await firstSlot(page, 'other');
         const chosen = (await readLog(page)).find(
           ({ kind, payload }) => kind === 'setup.taken' && payload['setup'] === 'greenhouse-node-top-F',
         );

@@ -12,6 +12,7 @@ import { dist, outside } from './support/demo.ts';
 import {
   goOn,
   goTo,
+  openExport,
   openTablet,
   ownEntries,
   readLog,
@@ -60,6 +61,7 @@ async function openLog(page: Page): Promise<void> {
 }
 
 async function exportAs(page: Page, format: 'csv' | 'xlsx' | 'json'): Promise<string> {
+  await openExport(page);
   const waiting = page.waitForEvent('download');
   await page.getByTestId(`export-${format}`).click();
   const download = await waiting;
@@ -96,7 +98,9 @@ describe('the log on the screen', () => {
     await expect.poll(verdictsShown).toEqual(new Set([' refused']));
     await expect.poll(() => page.getByTestId('entries').textContent()).toContain('Wrong part');
     await page.getByTestId('verdict-refused').click();
+    await page.getByTestId('log-filters').click();
     await page.getByTestId('filter-slot').fill('m2-f-023');
+    expect(await page.getByTestId('filters-told').textContent()).toContain('Last 8 h · M2-F-023');
     // The verdict, and beside it what its floor life rested on.
     await expect
       .poll(async () => new Set(await kindsShown(page)))
@@ -106,7 +110,8 @@ describe('the log on the screen', () => {
     await expect.poll(others).toEqual([]);
     await page.getByTestId('filter-slot').fill('M7-F-001');
     await page.getByText('No entries match these filters.').waitFor();
-    await page.getByTestId('filter-slot').fill('');
+    await page.getByTestId('filters-clear').click();
+    await page.getByTestId('filters-told').waitFor({ state: 'detached' });
     await page.getByTestId('span-all').click();
     await expect.poll(() => page.getByTestId('entry').count()).toBe(60);
     await page.getByRole('button', { name: 'Show older' }).click();
@@ -126,6 +131,7 @@ describe('the log on the screen', () => {
     await page.keyboard.press('Escape');
     await page.locator('dialog').waitFor({ state: 'detached' });
     await page.getByTestId('verdict-held').click();
+    await openExport(page);
     await page.getByTestId('check-seals').click();
     await expect.poll(() => page.getByTestId('notice').textContent()).toMatch(/^All \d+ seals are intact\.$/);
   });
@@ -188,14 +194,22 @@ describe('an export', () => {
   it('is a lead’s: an operator is told so and gets no file', async () => {
     const other = await openTablet(demo.browser, demo.url);
     await openLog(other.page);
+    await openExport(other.page);
     const button = other.page.getByTestId('export-csv');
     expect(await button.getAttribute('aria-disabled')).toBe('true');
     expect(await button.textContent()).toContain('Needs: Shift lead');
+    // Drawn once for all of them, and pointed at where one is pressed all the same.
+    const told = other.page.getByTestId('told-once');
+    expect(await told.textContent()).toContain('Needs: Shift lead');
+    expect(await other.page.locator('dialog .why').count()).toBe(0);
+    expect(await told.getAttribute('role')).toBeNull();
     let downloads = 0;
     other.page.on('download', () => downloads++);
     await tap(button);
     await drawn(other.page);
     expect(downloads).toBe(0);
+    expect(await told.getAttribute('role')).toBe('alert');
+    expect(await told.textContent()).toContain('Needs: Shift lead');
     expect(await ownEntries(other.page, 'log.exported')).toEqual([]);
     await other.putAway();
   });

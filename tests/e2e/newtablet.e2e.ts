@@ -77,6 +77,7 @@ describe('a new tablet', () => {
     await page.getByTestId('runbar').waitFor();
     await page.goto(`${server.url}#/log`);
     await expect.poll(() => page.getByTestId('log-behind').textContent()).toContain(words);
+    await page.getByTestId('log-export').click();
     for (const button of ['export-csv', 'export-json', 'check-seals'])
       expect(await page.getByTestId(button).getAttribute('aria-disabled'), button).toBe('true');
     letGo();

@@ -5,6 +5,7 @@ import { expect, it } from 'vitest';
 import {
   goTo,
   ownEntries,
+  reelAct,
   reelLabel,
   scan,
   scanAll,
@@ -51,7 +52,7 @@ it('a plant’s own value stands in for the shipped one, and the log names it be
     const life = page.getByTestId('life-R-970102');
     await expect.poll(() => life.textContent()).toContain('480\u00a0h\u00a000 of floor life');
     await steady(page);
-    await page.getByTestId('air-R-970102').click();
+    await reelAct(page, 'air', 'R-970102');
     await expect
       .poll(() => page.getByTestId('air-grounds').first().textContent())
       .toContain('J-STD-033D, the plant’s own copy');

@@ -95,7 +95,10 @@ describe('practice', () => {
       expect(await page.getByTestId('practice-band').isVisible()).toBe(true);
     }
     await goTo(page, 'log');
+    await page.getByTestId('log-export').click();
     expect(await page.getByTestId('export-csv').textContent()).toContain('Not in practice');
+    await page.keyboard.press('Escape');
+    await page.locator('dialog').waitFor({ state: 'detached' });
     await end(page);
     expect(await page.getByText('No line yet').isVisible()).toBe(true);
     expect(await bytesOf(page, 'reelward-log')).toBe(before);

@@ -13,9 +13,11 @@ import {
   goOn,
   goTo,
   ownEntries,
+  reelAct,
   reelLabel,
   scan,
   scanAll,
+  showSlot,
   type Tablet,
   type TabletOptions,
 } from './support/floor.ts';
@@ -66,10 +68,7 @@ it('a reel without an id gets one as it comes off, and comes back by its printed
     const makers = reelLabel({ P: part, Q: '4000', '1T': 'LT-9100-U' });
     await scanAll(page, slot, feeder, makers);
     await goOn(page);
-    await page
-      .getByRole('button', { name: `${slot}:` })
-      .first()
-      .click();
+    await (await showSlot(page, slot)).click();
     await page.getByTestId('slot-unload').click();
     await page.getByTestId('unload-count').click();
     await page.getByTestId('count-machine').click();
@@ -117,7 +116,7 @@ it('a new package at the store gets an id from one scan and two taps; printed ag
     const [named] = await ownEntries(page, 'reel.named');
     expect([named?.payload['reel'], named?.payload['was']]).toEqual([id, null]);
     expect(await wordsOnPaper(page)).not.toContain('Reprint');
-    await page.getByTestId(`mark-${id}`).click();
+    await reelAct(page, 'mark', id);
     await page.getByTestId('label-again').waitFor();
     await page.getByTestId('label-print').click();
     await printed(page, 2);

@@ -1,176 +1,167 @@
-// Room for the work: how many slots of the line are in view at once, what stands around them, and that a warning is within one touch
-// on every screen.
+// Room for the work: how much of what a screen is for is in front of a person at once, wholly in view and touched where it stands, on the
+// demo plant and at every size of tablet. A warning stands above it, as it does in a shift.
 
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { coveredBy, tapOn } from './support/finger.ts';
-import { goTo, keepRunning, ownEntries } from './support/floor.ts';
+import { drawn } from './support/clock.ts';
+import { coveredBy } from './support/finger.ts';
+import { goTo, openTablet, showSlot } from './support/floor.ts';
 import { look, withLargeText } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo();
 
-/** Sizes of the window, each with the slots that are to be in view at least and the bounds of what stands around them, px. */
 const sizes = [
-  { width: 1280, height: 800, slots: 10, header: 56, dock: 72 },
-  { width: 800, height: 1280, slots: 16, header: 56, dock: 72 },
-  { width: 390, height: 844, slots: 6, header: 48, dock: 72 },
+  { name: 'wide', width: 1280, height: 800 },
+  { name: 'tall', width: 800, height: 1280 },
+  { name: 'phone', width: 390, height: 844 },
 ] as const;
+type Size = (typeof sizes)[number];
 
-/** Rows that are wholly in the window and lie on top at their middle, with their heights, px. */
-function rowsInView(page: Page): Promise<readonly number[]> {
-  return page.locator('.slotrow').evaluateAll((rows) => {
+/** Opens a tablet of such a size and puts it away afterwards. */
+async function onSize(size: Size, work: (page: Page) => Promise<void>): Promise<void> {
+  const tablet = await openTablet(demo.browser, demo.url, { width: size.width, height: size.height });
+  await work(tablet.page);
+  await tablet.putAway();
+}
+
+/** How many of them are wholly in view, inside the window and the area that scrolls, and topmost at their centre. */
+function whollySeen(these: Locator): Promise<number> {
+  return these.evaluateAll((elements) => {
     const area = document.querySelector('main')?.getBoundingClientRect();
-    return rows.flatMap((row) => {
-      const box = row.getBoundingClientRect();
-      const top = document.elementFromPoint(box.x + box.width / 2, box.y + box.height / 2);
-      const isWhole = area !== undefined && box.top >= area.top && box.bottom <= area.bottom + 0.5;
-      return isWhole && top !== null && row.contains(top) ? [box.height] : [];
-    });
+    if (!area) return 0;
+    return elements.filter((element) => {
+      const { left, top, right, bottom, width, height } = element.getBoundingClientRect();
+      if (width < 1 || height < 1) return false;
+      const isIn =
+        top >= area.top - 1 && bottom <= area.bottom + 1 && left >= area.left - 1 && right <= area.right + 1;
+      const hit = document.elementFromPoint((left + right) / 2, (top + bottom) / 2);
+      return isIn && hit !== null && (hit === element || element.contains(hit));
+    }).length;
   });
 }
 
-const heightOf = async (page: Page, selector: string) =>
-  (await page.locator(selector).boundingBox())?.height ?? Number.NaN;
+const scrolled = (page: Page) => page.locator('main').evaluate(({ scrollTop }) => scrollTop);
 
-describe.each(sizes)('the line at $width × $height', ({ width, height, slots, header, dock }) => {
-  it('shows its slots, each in one line, and one blue act', () =>
-    demo.onTablet(
-      async ({ page }) => {
-        await goTo(page, 'line');
-        await keepRunning(page);
-        await page.getByTestId('warning').waitFor();
-        await page.locator('.walkmark').first().waitFor();
-        const rows = await rowsInView(page);
-        expect(rows.length).toBeGreaterThanOrEqual(slots);
-        for (const row of rows) {
-          expect(row).toBeGreaterThanOrEqual(48);
-          expect(row).toBeLessThanOrEqual(52);
-        }
-        expect(await heightOf(page, '.topbar')).toBeLessThanOrEqual(header);
-        expect(await heightOf(page, '.dock')).toBeLessThanOrEqual(dock);
-        const blue = page.locator('.button.act:not([aria-disabled=true])').filter({ visible: true });
-        expect(await blue.evaluateAll((all) => all.map((each) => each.getAttribute('data-testid')))).toEqual([
-          'warning-ack',
-        ]);
-        expect(await coveredBy(page.getByTestId('warning-ack'))).toBeNull();
-        // Said by the band, so not by a chip too.
-        expect(await page.getByTestId('warning').count()).toBe(1);
-        await look(page, { where: `line at ${width}`, axe: true });
-        // However far down one reads, the axis is at the top of what is read.
-        await page.locator('main').evaluate((area) => area.scrollTo({ top: 600, behavior: 'instant' }));
-        const topOf = (selector: string) =>
-          page.locator(selector).evaluate((part) => part.getBoundingClientRect().top);
-        expect(Math.abs((await topOf('.axisrow')) - (await topOf('main')))).toBeLessThan(2);
-        await page.locator('main').evaluate((area) => area.scrollTo({ top: 0, behavior: 'instant' }));
-        await withLargeText(page, () =>
-          look(page, { where: `line at ${width}, large letters`, texts: false }),
-        );
-      },
-      { width, height },
-    ));
-
-  it('opens a slot at a tap on its row, where one goes, splices, and reads the rest', () =>
-    demo.onTablet(
-      async ({ page }) => {
-        await goTo(page, 'line');
-        await keepRunning(page);
-        const row = page.locator('.slotrow:is(.due, .soon, .late)').first();
-        await row.waitFor();
-        const slot = ((await row.getAttribute('data-testid')) ?? '').slice('row-'.length);
-        await tapOn(page, row.locator('.strip'));
-        const sheet = page.getByRole('dialog', { name: slot });
-        await sheet.getByText('Runs out').waitFor();
-        await look(page, { where: `slot at ${width}`, axe: true });
-        await withLargeText(page, () =>
-          look(page, { where: `slot at ${width}, large letters`, texts: false }),
-        );
-        await tapOn(page, page.getByTestId(`ack-${slot}`));
-        await page.getByTestId(`ack-${slot}`).waitFor({ state: 'detached' });
-        const taken = await ownEntries(page, 'warning.acknowledged');
-        expect(taken.map(({ payload, who }) => [payload['slot'], who])).toEqual([[slot, 'p-2201']]);
-        await tapOn(page, page.getByTestId('slot-splice'));
-        await sheet.waitFor({ state: 'detached' });
-        expect(await page.getByTestId('well-slot').textContent()).toContain(slot);
-      },
-      { width, height },
-    ));
-
-  it('has its warning one touch away on every other screen, which cannot be put away there', () =>
-    demo.onTablet(
-      async ({ page }) => {
-        for (const screen of ['load', 'change', 'stock', 'log', 'plant']) {
-          await goTo(page, screen);
-          const chip = page.locator('.topbar').getByTestId('warning');
-          await chip.waitFor();
-          const box = await chip.boundingBox();
-          expect(Math.min(box?.width ?? 0, box?.height ?? 0), screen).toBeGreaterThanOrEqual(48);
-          expect(await coveredBy(chip), screen).toBeNull();
-          expect(await heightOf(page, '.topbar'), screen).toBeLessThanOrEqual(header);
-          expect(await page.locator('.warned').textContent()).toMatch(/M\d-[FR]-\d{3}/);
-          expect(await page.locator('.warned [role=button], .warned button').count(), screen).toBe(0);
-          await tapOn(page, chip);
-          await page.getByTestId('screen-line').waitFor();
-          await page.locator('.nowband').and(page.getByTestId('warning')).waitFor();
-        }
-      },
-      { width, height },
-    ));
-});
-
-describe('to go on a walk', () => {
-  it('takes note of what warns along it in one append, says who goes, and leaves the rest open', () =>
-    demo.onTablet(async ({ page }) => {
-      await goTo(page, 'line');
-      await keepRunning(page);
-      const band = page.locator('.nowband');
-      await band.locator('.stops').waitFor();
-      const stops = (await band.locator('.stops').textContent()) ?? '';
-      const slots: readonly string[] = stops.match(/M\d-[FR]-\d{3}/g) ?? [];
-      const warned = await page
-        .locator('.slotrow:is(.due, .soon, .late)')
-        .evaluateAll((rows) => rows.map((row) => row.getAttribute('data-testid')?.slice('row-'.length)));
-      const expected = warned.filter((slot) => slots.includes(slot ?? ''));
-      expect(expected.length).toBeGreaterThan(0);
-      await tapOn(page, page.getByTestId('warning-ack'));
-      await expect
-        .poll(async () =>
-          (await ownEntries(page, 'warning.acknowledged'))
-            .map(({ payload }) => String(payload['slot']))
-            .sort(),
-        )
-        .toEqual([...expected].sort());
-      // What no part of this walk serves still warns, or the walk now says who goes.
-      await expect
-        .poll(async () => {
-          const text = (await band.textContent()) ?? '';
-          return /\w goes/.test(text) || !slots.every((slot) => text.includes(slot));
-        })
-        .toBe(true);
-    }));
-});
-
-describe('from right to left', () => {
-  it('rows are mirrored, the time axis and the tapes are not', () =>
-    demo.onTablet(async ({ page }) => {
-      await goTo(page, 'line');
-      const row = page.locator('.slotrow').first();
-      await row.waitFor();
-      await page.evaluate(() => {
-        dispatchEvent(new CustomEvent('reelward-speak', { detail: { pseudo: 'mirrored' } }));
-      });
-      await expect.poll(() => page.evaluate(() => document.documentElement.dir)).toBe('rtl');
-      const leftOf = (selector: string) =>
+describe.each(sizes)('Load on a $name tablet', (size) => {
+  it('shows the whole line at once: every slot of 150, each bank one target', () =>
+    onSize(size, async (page) => {
+      await goTo(page, 'load');
+      const cells = page.locator('.plan [data-cell]');
+      await expect.poll(() => cells.count()).toBeGreaterThanOrEqual(150);
+      expect(await scrolled(page)).toBe(0);
+      expect(await whollySeen(cells)).toBe(await cells.count());
+      const banks = page.locator('.bankcard');
+      expect(await whollySeen(banks)).toBe(await banks.count());
+      // What needs hands tells itself apart by form: it stands taller than what is right.
+      const heightOf = (of: string) =>
         page
-          .locator(selector)
+          .locator(`.plan .cells ${of}`)
           .first()
-          .evaluate((part) => part.getBoundingClientRect().left);
-      expect(await leftOf('.slotrow .who')).toBeGreaterThan(await leftOf('.slotrow .due'));
-      expect(Math.abs((await leftOf('.axisrow .axis i')) - (await leftOf('.axisrow .axis')))).toBeLessThan(2);
-      expect(
-        Math.abs((await leftOf('.slotrow .tape .band')) - (await leftOf('.slotrow .strip'))),
-      ).toBeLessThan(2);
-      expect(Math.abs((await leftOf('.slotrow .strip')) - (await leftOf('.axisrow .axis')))).toBeLessThan(2);
-      await look(page, { where: 'line from right to left', sentences: false });
+          .evaluate((cell) => cell.getBoundingClientRect().height);
+      expect(await heightOf('.missing')).toBeGreaterThan(1.3 * (await heightOf('.verified')));
+      expect(await page.getByTestId('load-progress').textContent()).toBe('147 of 150 slots loaded');
+    }));
+
+  it('keeps what is next in view, the part largest, and has its bank open', () =>
+    onSize(size, async (page) => {
+      await goTo(page, 'load');
+      const next = page.getByTestId('next-slot');
+      expect(await next.textContent()).toContain('M2-F-023');
+      expect(await next.textContent()).toContain('22-0603-B');
+      expect(await next.textContent()).toContain('8 mm tape');
+      const sizeOf = (part: string) =>
+        next.locator(part).evaluate((element) => Number.parseFloat(getComputedStyle(element).fontSize));
+      expect(await sizeOf('.part')).toBeGreaterThanOrEqual(28);
+      expect(await sizeOf('.part')).toBeGreaterThan(await sizeOf('.slot b'));
+      const tile = page.locator('button[data-slot="M2-F-023"]');
+      const box = await tile.boundingBox();
+      expect(box?.width).toBeGreaterThanOrEqual(48);
+      expect(box?.height).toBeGreaterThanOrEqual(48);
+      expect(await tile.getAttribute('aria-label')).toBe('M2-F-023: missing, next · 23 22-0603-B');
+      await page.getByTestId('sweep-start').scrollIntoViewIfNeeded();
+      expect(await whollySeen(next)).toBe(1);
+    }));
+
+  it('opens any bank at a tap, and its slots with it', () =>
+    onSize(size, async (page) => {
+      await goTo(page, 'load');
+      const tile = await showSlot(page, 'M3-R-031');
+      await tile.scrollIntoViewIfNeeded();
+      expect(await coveredBy(tile)).toBeNull();
+      expect(await page.locator('.bankcard[aria-pressed=true]').textContent()).toContain('Placer 3 · Rear');
+      expect(await page.getByTestId('open-bank').locator('h2').textContent()).toBe('Placer 3 · Rear');
+      await tile.click();
+      await page.locator('dialog[open]').waitFor();
+      expect(await page.locator('dialog[open] h2').textContent()).toBe('M3-R-031');
     }));
 });
+
+describe.each([
+  { ...sizes[0], rows: 9 },
+  { ...sizes[1], rows: 9 },
+  { ...sizes[2], rows: 5 },
+])('on a $name tablet', (size) => {
+  it('the log shows its entries at once under one row of filters', () =>
+    onSize(size, async (page) => {
+      await goTo(page, 'log');
+      const entries = page.getByTestId('entry');
+      await entries.nth(20).waitFor();
+      expect(await whollySeen(entries)).toBeGreaterThanOrEqual(size.rows);
+      expect(await scrolled(page)).toBe(0);
+    }));
+
+  it('the reels are a row each', () =>
+    onSize(size, async (page) => {
+      await goTo(page, 'stock');
+      await page.getByTestId('stock-reels').click();
+      const rows = page.locator('.reel-row');
+      await rows.nth(20).waitFor();
+      expect(await whollySeen(rows)).toBeGreaterThanOrEqual(size.rows);
+    }));
+});
+
+it.each([sizes[0], sizes[1]])('a checklist of nine steps is seen whole on a $name tablet', (size) =>
+  onSize(size, async (page) => {
+    await page.goto(`${demo.url}#/change/list/shift-start`);
+    await page.getByTestId('list-open').click();
+    const steps = page.locator('.step');
+    await steps.nth(8).waitFor();
+    await expect.poll(() => whollySeen(steps)).toBeGreaterThanOrEqual(9);
+    await look(page, { where: 'checklist' });
+    // One act is the one to do now.
+    expect(await page.locator('.checklist .button.act').count()).toBe(1);
+  }),
+);
+
+it('what filters the log is told wherever the filter itself is out of view', () =>
+  onSize(sizes[2], async (page) => {
+    await goTo(page, 'log');
+    await page.getByTestId('entry').first().waitFor();
+    expect(await page.getByTestId('filters-told').count()).toBe(0);
+    await page.getByTestId('log-filters').click();
+    await page.getByTestId('filter-slot').fill('m2-f-001');
+    await page.getByTestId('log-filters').click();
+    await page.getByTestId('filter-slot').waitFor({ state: 'detached' });
+    expect(await page.getByTestId('filters-told').textContent()).toContain('Last 8 h · M2-F-001');
+    expect(await page.getByTestId('log-filters').textContent()).toContain('(1)');
+    expect(await page.getByTestId('log-filters').getAttribute('aria-expanded')).toBe('false');
+  }));
+
+it.each(sizes)('letters twice as large and the other direction break nothing on a $name tablet', (size) =>
+  onSize(size, async (page) => {
+    for (const [screen, tab] of [
+      ['load', null],
+      ['log', null],
+      ['stock', 'stock-reels'],
+    ] as const) {
+      await goTo(page, screen);
+      if (tab !== null) await page.getByTestId(tab).click();
+      await drawn(page);
+      await withLargeText(page, () => look(page, { where: `${screen}, large` }));
+      await page.evaluate(() => document.documentElement.setAttribute('dir', 'rtl'));
+      await look(page, { where: `${screen}, right to left` });
+      await page.evaluate(() => document.documentElement.removeAttribute('dir'));
+    }
+  }),
+);

@@ -13,8 +13,8 @@ describe('another screen', () => {
     const { page, putAway } = await openTablet(demo.browser, demo.url, { width: 800, height: 1280 });
     const main = page.locator('main');
     const scrolled = () => main.evaluate((element) => element.scrollTop);
-    await goTo(page, 'load');
-    await page.getByRole('button', { name: /^M3-R-031:/ }).scrollIntoViewIfNeeded();
+    await goTo(page, 'log');
+    await page.getByTestId('entry').nth(40).scrollIntoViewIfNeeded();
     expect(await scrolled()).toBeGreaterThan(100);
     await goTo(page, 'line');
     await page.getByTestId('timeline').waitFor();
@@ -26,8 +26,8 @@ describe('another screen', () => {
 describe('a verdict', () => {
   it('stands in view however far down the screen behind it was read', async () => {
     const { page, putAway } = await openTablet(demo.browser, demo.url, { width: 800, height: 1280 });
-    await goTo(page, 'load');
-    await page.getByRole('button', { name: /^M3-R-031:/ }).scrollIntoViewIfNeeded();
+    await goTo(page, 'log');
+    await page.getByTestId('entry').nth(40).scrollIntoViewIfNeeded();
     await scanAll(page, 'M2-F-022', reelLabel({ P: '10-0603-101', Q: '4000', '3S': 'R-976002' }));
     expect(await coveredBy(page.getByTestId('verdict').locator('h1'))).toBeNull();
     expect(await coveredBy(page.getByTestId('verdict-go-on'))).toBeNull();

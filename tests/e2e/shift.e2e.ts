@@ -147,6 +147,7 @@ describe('a shift without a network', () => {
     await page.getByTestId('span-all').click();
     const entries = await readLog(page);
     const waiting = page.waitForEvent('download');
+    await page.getByTestId('log-export').click();
     await page.getByTestId('export-json').click();
     const file = path.join(folder, 'log.json');
     await (await waiting).saveAs(file);

@@ -9,6 +9,7 @@ import {
   reelLabel,
   scan,
   seeVerdict,
+  showSlot,
   type Tablet,
 } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
@@ -47,7 +48,7 @@ describe('the panels of a wrong reel', () => {
   it('that a splice finds are those since the slot’s last check, by one act at the dock', async () => {
     const { page } = tablet;
     await goTo(page, 'load');
-    await page.getByRole('button', { name: 'M1-F-004: ' }).click();
+    await (await showSlot(page, 'M1-F-004')).click();
     await page.getByTestId('slot-use').click();
     await page.getByTestId('well-old-reel').waitFor();
     await scan(page, reelLabel({ P: '10-0603-000', Q: '4000', '1T': 'LOT-ODD', '3S': 'R-950001' }));
@@ -93,7 +94,7 @@ describe('the panels of a floor life that is over', () => {
       .at(-1);
     const { payload } = await newestLoad(slot ?? '');
     const hours = String(payload['part']).startsWith('22') ? 672 : 168;
-    await page.getByRole('button', { name: `${slot}: ` }).click();
+    await (await showSlot(page, String(slot))).click();
     await page.getByTestId('slot-air').click();
     await page.getByTestId('air-hours').fill(String(hours + 5));
     await page.getByTestId('air-yes').click();

@@ -1,4 +1,6 @@
 import type { ComponentChildren } from 'preact';
+import { useContext } from 'preact/hooks';
+import { AroundButton } from './ActGroup.tsx';
 import './controls.css';
 import { isTremble } from './press.ts';
 
@@ -8,7 +10,7 @@ export interface ButtonProps {
   readonly onPress: () => void;
   readonly tone?: 'plain' | 'act' | 'stop' | 'quiet';
   readonly large?: boolean;
-  /** Why it cannot be pressed now; shown under its label. */
+  /** Why it cannot be pressed now; shown under its label, or once for all where its group tells the same. */
   readonly disabledReason?: string | null;
   /** The id of what says so already, for several buttons at once; then it is not shown under the label. */
   readonly reasonAt?: string | null;
@@ -22,6 +24,8 @@ export interface ButtonProps {
 export function Button(props: ButtonProps) {
   const { tone = 'plain', large = false, disabledReason = null, reasonAt = null } = props;
   const isToldHere = disabledReason !== null && reasonAt === null;
+  const around = useContext(AroundButton);
+  const isToldOnce = disabledReason !== null && around?.reason === disabledReason;
   return (
     <button
       type="button"
@@ -34,6 +38,7 @@ export function Button(props: ButtonProps) {
       onClick={(event) => {
         const button = event.currentTarget;
         if (event.detail > 0) button.blur(); // by pointer; a keyboard user keeps the place
+        if (isToldOnce) around?.point();
         if (disabledReason !== null) return;
         if (isTremble(button, event.timeStamp)) return;
         props.onPress();
@@ -49,7 +54,7 @@ export function Button(props: ButtonProps) {
         ) : (
           props.children
         )}
-        {isToldHere && <span class="why">{disabledReason}</span>}
+        {isToldHere && <span class={isToldOnce ? 'hidden' : 'why'}> {disabledReason}</span>}
       </span>
     </button>
   );

@@ -345,3 +345,35 @@ export async function endRun(page: Page): Promise<void> {
   await page.getByTestId('run-end-yes').click();
   await page.getByTestId('run-start').waitFor();
 }
+
+/** On Load: opens the bank that a slot stands in, by a tap on it in the small picture of the line, and gives the slot's own button. */
+export async function showSlot(page: Page, slot: string): Promise<Locator> {
+  const bank = page.locator('.bankcard', { has: page.locator(`[data-cell="${slot}"]`) });
+  if ((await bank.getAttribute('aria-pressed')) !== 'true') await bank.click();
+  const button = page.locator(`button[data-slot="${slot}"]`);
+  await button.waitFor();
+  return button;
+}
+
+/** On Load: the first slot that stands so, by its name in the small picture of the line. */
+export async function firstSlot(page: Page, standing: 'other' | 'held' | 'missing'): Promise<string> {
+  const cell = page.locator(`.plan .cells .cell.${standing}`).first();
+  await cell.waitFor();
+  return (await cell.getAttribute('data-cell')) ?? '';
+}
+
+/** On Reels: opens a reel and does what can be done with it there. */
+export async function reelAct(
+  page: Page,
+  act: 'count' | 'mark' | 'put' | 'air' | 'block',
+  reel: string,
+): Promise<void> {
+  await page.getByTestId(`reel-${reel}`).click();
+  await page.getByTestId(`${act}-${reel}`).click();
+}
+
+/** On Log: opens what leaves the log. */
+export async function openExport(page: Page): Promise<void> {
+  await page.getByTestId('log-export').click();
+  await page.getByTestId('export-csv').waitFor();
+}

@@ -46,19 +46,22 @@ export function OtherList({ desk, line, purpose, slot }: OtherListProps) {
       list.closedMs === null &&
       templateOf(floor, list)?.purpose === known,
   );
+  const head = (
+    <>
+      <a class="button quiet" href={address('change')}>
+        <Icon name="left" /> {say(changeWords).title}
+      </a>
+      <h1>
+        {inLanguage(template.title, language.value)}
+        {slot !== null && ` · ${slot}`}
+      </h1>
+    </>
+  );
   return (
-    <div class="stack page">
-      <header class="row">
-        <a class="button quiet" href={address('change')}>
-          <Icon name="left" /> {say(changeWords).title}
-        </a>
-        <h1>
-          {inLanguage(template.title, language.value)}
-          {slot !== null && ` · ${slot}`}
-        </h1>
-      </header>
+    <div class="stack other-list">
+      {!open && <header class="row">{head}</header>}
       {open ? (
-        <ChecklistPanel list={open} desk={desk} />
+        <ChecklistPanel list={open} desk={desk} head={head} />
       ) : (
         <div>
           <Button

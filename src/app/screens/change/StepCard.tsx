@@ -20,6 +20,8 @@ interface StepCardProps {
   readonly list: Checklist;
   readonly view: StepView;
   readonly locked: boolean;
+  /** The first of the list that is open: its act is the one to do now. */
+  readonly isNow: boolean;
   /** True where a signature may still be taken back. */
   readonly mayTakeBack: boolean;
   /** What is open of a step that is known. */
@@ -75,24 +77,28 @@ export function StepCard(props: StepCardProps) {
           )}
         {answer && step.kind === 'photo' && typeof answer.value === 'string' && (
           <img src={answer.value} alt={inLanguage(step.text, language.value)} />
-        )}
+        )}{' '}
         {step.caution && isOpen && (
-          <p class="caution">
-            <Icon name="warn" size={22} />
+          <p class="watch">
+            <Icon name="warn" size={18} />
             {inLanguage(step.caution, language.value)}
           </p>
         )}
-        {step.kind === 'sign' ? (
+        {step.kind === 'sign' && (
           <SignStep
             list={props.list}
             step={step}
             isOpen={isOpen && !locked}
             mayTakeBack={props.mayTakeBack}
           />
-        ) : (
-          isOpen && !locked && <Answer {...props} />
         )}
+        {step.kind === 'known' && isOpen && !locked && <Known left={props.left} />}
       </div>
+      {isOpen && !locked && step.kind !== 'sign' && step.kind !== 'known' && (
+        <div class="answer">
+          <Answer {...props} />
+        </div>
+      )}
       {!locked && mayReopen && (
         <Button tone="quiet" onPress={props.onReopen}>
           {words.reopen}
@@ -114,7 +120,7 @@ function Answer(props: StepCardProps) {
     case 'tick':
       return (
         <Button
-          tone="act"
+          tone={props.isNow ? 'act' : 'plain'}
           disabledReason={props.refusal}
           onPress={() => props.onAnswer('done')}
           testId={`tick-${step.step}`}
@@ -123,13 +129,8 @@ function Answer(props: StepCardProps) {
         </Button>
       );
     case 'sign':
-      return null; // has rows of its own
     case 'known':
-      return props.left.length > 0 ? (
-        <OpenList items={props.left} template={null} />
-      ) : (
-        <p class="chip care">? {words.notKnown}</p>
-      );
+      return null; // stand among what is asked
     case 'choice':
       return (
         <div class="choice">
@@ -148,6 +149,16 @@ function Answer(props: StepCardProps) {
     case 'note':
       return <Typed {...props} isNumber={false} />;
   }
+}
+
+/** What is open of a thing that the floor itself knows. */
+function Known({ left }: { readonly left: readonly OpenItem[] }) {
+  const words = say(checklistWords);
+  return left.length > 0 ? (
+    <OpenList items={left} template={null} />
+  ) : (
+    <p class="chip care">? {words.notKnown}</p>
+  );
 }
 
 /** A value, a note or a code: while the field has the focus, whatever is scanned is for its step. */
@@ -179,7 +190,7 @@ function Typed(props: StepCardProps & { readonly isNumber: boolean }) {
           ? words.atMost(String(step.most))
           : '';
   return (
-    <div class="row">
+    <div class="typed">
       <Field
         label={step.kind === 'measure' ? words.value(step.unit ?? '') : isScan ? words.scan : words.note}
         testId={`value-${step.step}`}
@@ -199,7 +210,7 @@ function Typed(props: StepCardProps & { readonly isNumber: boolean }) {
             ✕ {wrong}
           </span>
         ) : (
-          hint !== '' && <small>{hint}</small>
+          hint !== '' && <small class="hint">{hint}</small>
         )}
         {scans.next === step.step && (
           <small class="next-scan" data-testid={`next-scan-${step.step}`}>
@@ -207,7 +218,12 @@ function Typed(props: StepCardProps & { readonly isNumber: boolean }) {
           </small>
         )}
       </Field>
-      <Button tone="act" testId={`keep-${step.step}`} disabledReason={props.refusal} onPress={keep}>
+      <Button
+        tone={props.isNow ? 'act' : 'plain'}
+        testId={`keep-${step.step}`}
+        disabledReason={props.refusal}
+        onPress={keep}
+      >
         {words.keep}
       </Button>
     </div>

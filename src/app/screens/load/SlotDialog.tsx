@@ -14,6 +14,7 @@ import { AirDialog } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
 import { UnloadDialog } from '../../frame/UnloadDialog.tsx';
 import { useRefusal } from '../../may.ts';
+import { ActGroup } from '../../ui/ActGroup.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { countWords } from '../../words/count.ts';
@@ -98,45 +99,47 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
             <span class={life.tone === null ? 'soft' : `chip ${life.tone}`}>{life.text}</span>
           </p>
         )}
-        <div class="row">
-          {wanted && (
-            <Button
-              tone="act"
-              large
-              testId="slot-use"
-              onPress={() => {
-                desk.chooseSlot(slot);
-                onClose();
-              }}
-            >
-              {loaded ? words.spliceThis : words.loadThis}
+        <ActGroup reason={refusal}>
+          <div class="row">
+            {wanted && (
+              <Button
+                tone="act"
+                large
+                testId="slot-use"
+                onPress={() => {
+                  desk.chooseSlot(slot);
+                  onClose();
+                }}
+              >
+                {loaded ? words.spliceThis : words.loadThis}
+              </Button>
+            )}
+            {loaded && (
+              <Button large testId="slot-count" onPress={() => setDoing('count')} disabledReason={refusal}>
+                {words.correctCount}
+              </Button>
+            )}
+            {life && tape && hasOwnId(tape.reel) && (
+              <Button large testId="slot-air" onPress={() => setDoing('air')} disabledReason={refusal}>
+                {say(moistureWords).open}
+              </Button>
+            )}
+            {loaded && (
+              <Button
+                large
+                tone="stop"
+                testId="slot-unload"
+                onPress={() => setDoing('unload')}
+                disabledReason={refusal}
+              >
+                {words.takeOut}
+              </Button>
+            )}
+            <Button large tone="quiet" onPress={onClose}>
+              {say(shellWords).close}
             </Button>
-          )}
-          {loaded && (
-            <Button large testId="slot-count" onPress={() => setDoing('count')} disabledReason={refusal}>
-              {words.correctCount}
-            </Button>
-          )}
-          {life && tape && hasOwnId(tape.reel) && (
-            <Button large testId="slot-air" onPress={() => setDoing('air')} disabledReason={refusal}>
-              {say(moistureWords).open}
-            </Button>
-          )}
-          {loaded && (
-            <Button
-              large
-              tone="stop"
-              testId="slot-unload"
-              onPress={() => setDoing('unload')}
-              disabledReason={refusal}
-            >
-              {words.takeOut}
-            </Button>
-          )}
-          <Button large tone="quiet" onPress={onClose}>
-            {say(shellWords).close}
-          </Button>
-        </div>
+          </div>
+        </ActGroup>
         {loaded && <p class="soft">{words.caution}</p>}
       </div>
     </Dialog>

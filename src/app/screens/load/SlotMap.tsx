@@ -1,10 +1,13 @@
-// The line as places in a row. Status by mark, border and word of the legend; colour only repeats it.
+// The line on one screen: every bank in small, and one bank large. A tap on a bank in small opens it; arrow keys go on from bank to
+// bank. Status by mark, border and word; colour only repeats it.
 
 import { type ReadonlySignal, useComputed } from '@preact/signals';
-import { useRef, useState } from 'preact/hooks';
+import type { ComponentChildren } from 'preact';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { loadWords } from '../../words/load.ts';
 import { say } from '../../words/words.ts';
-import type { MapBank, MapPlace } from './model.ts';
+import { bankWith, keyOfBank, type MapBank, type MapPlace, type Standing, standingOn } from './model.ts';
+import { Overview } from './Overview.tsx';
 import './slotmap.css';
 
 interface SlotMapProps {
@@ -13,50 +16,82 @@ interface SlotMapProps {
   /** Slot on the desk. */
   readonly chosen: ReadonlySignal<string | null>;
   readonly onChoose: (slot: string) => void;
+  /** What stands between the line in small and the open bank. */
+  readonly children?: ComponentChildren;
 }
 
-const marks: Readonly<Record<MapPlace['phase'], string>> = {
+/** The mark of each standing, the same in small and large. */
+export const marks: Readonly<Record<Standing | 'next', string>> = {
   verified: '✓',
   missing: '',
   held: '?',
   other: '↥',
   spare: '–',
+  seen: '◉',
+  next: '▸',
 };
 
 /** Keys that move within the map; one Tab goes past it. */
 const steps: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowLeft: -1 };
 
-export function SlotMap({ banks, ...props }: SlotMapProps) {
-  const words = say(loadWords);
-  const map = useRef<HTMLFieldSetElement>(null);
+/** The bank to show where nobody chose one: the slot on the desk, the next, else one that still needs hands. */
+function bankToFollow(banks: readonly MapBank[], slot: string | null, next: string | null): string | null {
+  const needs = banks.find(({ places }) =>
+    places.some(({ phase }) => phase !== 'verified' && phase !== 'spare'),
+  );
+  const bank = bankWith(banks, slot) ?? bankWith(banks, next) ?? needs ?? banks[0];
+  return bank ? keyOfBank(bank) : null;
+}
+
+export function SlotMap({ banks, children, ...props }: SlotMapProps) {
+  const { next, chosen } = props;
+  const map = useRef<HTMLDivElement>(null);
   const [at, setAt] = useState<string | null>(null);
-  const slots = banks.flatMap((bank) => bank.places.map(({ slot }) => slot));
-  const stop = [at, props.next].find((slot) => slot !== null && slots.includes(slot)) ?? slots[0] ?? null;
-  const go = (slot: string | undefined) => {
-    if (slot === undefined) return;
-    setAt(slot);
-    map.current?.querySelector<HTMLElement>(`[data-slot="${CSS.escape(slot)}"]`)?.focus();
-  };
+  const [asked, setAsked] = useState<{ readonly bank: string; readonly over: string | null } | null>(null);
+  const follow = useComputed(() => bankToFollow(banks, chosen.value, next)).value;
+  // Who looked elsewhere is brought back once the work goes on in another bank.
+  const key = asked !== null && asked.over === follow ? asked.bank : follow;
+  const open = banks.find((bank) => keyOfBank(bank) === key) ?? banks[0];
+  const going = useRef<string | null>(null);
+  useLayoutEffect(() => {
+    const slot = going.current;
+    going.current = null;
+    if (slot !== null) map.current?.querySelector<HTMLElement>(`[data-slot="${CSS.escape(slot)}"]`)?.focus();
+  });
+  if (!open) return null;
+  const slots = open.places.map(({ slot }) => slot);
+  const stop = [at, next].find((slot) => slot !== null && slots.includes(slot)) ?? slots[0] ?? null;
   return (
-    <fieldset
+    <div
       ref={map}
-      class="slotmap"
-      aria-label={words.mapName}
+      class="stack"
       onFocusIn={(event) => {
         const { slot } = (event.target as HTMLElement).dataset; // only elements get the focus
         if (slot !== undefined) setAt(slot);
       }}
-      onKeyDown={(event) => {
-        const moved = moveIn(banks, stop, event.key);
-        if (moved === null) return;
-        event.preventDefault();
-        go(moved);
-      }}
     >
-      {banks.map((bank) => (
-        <Bank key={`${bank.machine}${bank.bank}`} bank={bank} stop={stop} {...props} />
-      ))}
-    </fieldset>
+      <Overview
+        banks={banks}
+        next={next}
+        open={keyOfBank(open)}
+        onOpen={(bank) => setAsked({ bank, over: follow })}
+      />
+      {children}
+      <OpenBank
+        {...props}
+        bank={open}
+        stop={stop}
+        onMove={(pressed) => {
+          const moved = moveIn(banks, stop, pressed);
+          const bank = bankWith(banks, moved);
+          if (moved === null || !bank) return false;
+          setAt(moved);
+          setAsked({ bank: keyOfBank(bank), over: follow });
+          going.current = moved;
+          return true;
+        }}
+      />
+    </div>
   );
 }
 
@@ -75,70 +110,80 @@ export function moveIn(banks: readonly MapBank[], from: string | null, key: stri
   return other?.[Math.min(column, other.length - 1)] ?? from;
 }
 
-/** One bank; a scan of a slot draws its own bank anew and no other. */
-function Bank({
-  bank,
-  stop,
-  next,
-  chosen,
-  onChoose,
-}: Omit<SlotMapProps, 'banks'> & { readonly bank: MapBank; readonly stop: string | null }) {
+interface OpenBankProps extends Omit<SlotMapProps, 'banks' | 'children'> {
+  readonly bank: MapBank;
+  /** The slot that Tab comes to. */
+  readonly stop: string | null;
+  /** A key was pressed; true where it led to a slot. */
+  readonly onMove: (key: string) => boolean;
+}
+
+/** The bank that is looked at, large enough for a finger; a scan of a slot draws it anew and nothing else. */
+function OpenBank({ bank, stop, next, chosen, onChoose, onMove }: OpenBankProps) {
   const words = say(loadWords);
   const chosenHere = useComputed(() =>
     bank.places.some(({ slot }) => slot === chosen.value) ? chosen.value : null,
   ).value;
   return (
-    <section class="bank">
-      <h2>{words.banks(bank.machineName, bank.bankName)}</h2>
-      <div class="places">
+    <section class="bank" data-testid="open-bank">
+      <h2 translate={false}>{words.banks(bank.machineName, bank.bankName)}</h2>
+      <p class="reach">⚠ {words.caution}</p>
+      <fieldset
+        class="slotmap places"
+        aria-label={words.mapName}
+        onKeyDown={(event) => {
+          if (onMove(event.key)) event.preventDefault();
+        }}
+      >
         {bank.places.map((place) => (
-          <button
-            type="button"
+          <Tile
             key={place.slot}
-            data-slot={place.slot}
-            tabIndex={place.slot === stop ? 0 : -1}
-            class={`place ${place.phase}${place.slot === next ? ' next' : ''}${place.slot === chosenHere ? ' chosen' : ''}${place.seen ? ' seen' : ''}`}
-            style={{ gridColumn: `span ${Math.min(place.positions, 4)}` }}
-            aria-label={nameOf(place, place.seen ? words.legend.seen : words.legend[place.phase])}
-            onClick={() => onChoose(place.slot)}
-          >
-            <span>{place.position ?? place.slot}</span>
-            <b aria-hidden="true">{place.seen ? '◉' : marks[place.phase]}</b>
-          </button>
+            place={place}
+            isNext={place.slot === next}
+            isChosen={place.slot === chosenHere}
+            isStop={place.slot === stop}
+            onChoose={onChoose}
+          />
         ))}
-      </div>
+      </fieldset>
     </section>
   );
 }
 
-/** The slot and how it stands, and the number that is read on it: who speaks to the tablet says what they see. */
-function nameOf({ slot, position }: MapBank['places'][number], standing: string): string {
-  return position === null ? `${slot}: ${standing}` : `${slot}: ${standing} · ${position}`;
+interface TileProps {
+  readonly place: MapPlace;
+  readonly isNext: boolean;
+  readonly isChosen: boolean;
+  readonly isStop: boolean;
+  readonly onChoose: (slot: string) => void;
 }
 
-/** What the marks mean. */
-export function Legend() {
+/** One slot of the open bank: its number, its mark, the part that it wants. */
+function Tile({ place, isNext, isChosen, isStop, onChoose }: TileProps) {
   const { legend } = say(loadWords);
+  const standing = standingOn(place);
+  const part = place.progress?.wanted.part ?? place.loaded?.tapes.at(-1)?.part ?? null;
   return (
-    <p class="legend">
-      <span>
-        <i class="place verified">✓</i> {legend.verified}
-      </span>
-      <span>
-        <i class="place missing" /> {legend.missing}
-      </span>
-      <span>
-        <i class="place missing next" /> {legend.next}
-      </span>
-      <span>
-        <i class="place held">?</i> {legend.held}
-      </span>
-      <span>
-        <i class="place other">↥</i> {legend.other}
-      </span>
-      <span>
-        <i class="place spare">–</i> {legend.spare}
-      </span>
-    </p>
+    <button
+      type="button"
+      data-slot={place.slot}
+      tabIndex={isStop ? 0 : -1}
+      class={`place ${place.phase}${isNext ? ' next' : ''}${isChosen ? ' chosen' : ''}${place.seen ? ' seen' : ''}`}
+      style={{ gridColumn: `span ${Math.min(place.positions, 2)}` }}
+      aria-label={nameOf(place, isNext ? `${legend[standing]}, ${legend.next}` : legend[standing], part)}
+      onClick={() => onChoose(place.slot)}
+    >
+      <span class="head">
+        <span>{place.position ?? place.slot}</span>
+        <b aria-hidden="true">{isNext ? marks.next : marks[standing]}</b>
+      </span>{' '}
+      {part !== null && <span class="code part">{part}</span>}
+    </button>
   );
+}
+
+/** The slot and how it stands, and what is read on it: who speaks to the tablet says what they see. */
+function nameOf({ slot, position }: MapPlace, standing: string, part: string | null): string {
+  const shown = [position, part].filter((each) => each !== null).join(' ');
+  return shown === '' ? `${slot}: ${standing}` : `${slot}: ${standing} · ${shown}`;
 }

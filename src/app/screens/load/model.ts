@@ -3,7 +3,7 @@
 import { sortByWalk } from '../../../../shared/floor/address.ts';
 import { placeOnLine } from '../../../../shared/floor/place.ts';
 import type { SetupProgress, SlotPhase, SlotProgress } from '../../../../shared/floor/progress.ts';
-import type { Line, SlotState, Sweep } from '../../../../shared/floor/state.ts';
+import type { FloorState, Line, SlotState, Sweep } from '../../../../shared/floor/state.ts';
 
 /** One place on the map. `phase` `spare` = the setup wants nothing there, and what stands there is in nobody's way: it may stay. */
 export interface MapPlace {
@@ -97,4 +97,84 @@ export function sweepMissing(progress: SetupProgress, sweep: Sweep): readonly st
   return progress.slots
     .filter((each) => each.loaded !== null && !sweep.seen.includes(each.slot))
     .map((each) => each.slot);
+}
+
+/** What a place is on the map: a sweep's own mark hides how it is loaded. */
+export type Standing = MapPlace['phase'] | 'seen';
+
+/** Standings with a number beside them: what a person still has to do. */
+export const toDo = ['missing', 'held', 'other'] as const satisfies readonly Standing[];
+
+/** What stands on a place, as it is drawn. */
+export function standingOn(place: Pick<MapPlace, 'phase' | 'seen'>): Standing {
+  return place.seen ? 'seen' : place.phase;
+}
+
+/** A place as drawn in small: from which column, over how many. */
+export interface Cell {
+  readonly place: MapPlace;
+  /** From 1. */
+  readonly column: number;
+  readonly span: number;
+}
+
+/**
+ * Lays a bank out in columns of one position each. Where two places claim a position, as the lanes of one feeder do, the later one
+ * stands behind the earlier: a place is never drawn over another.
+ */
+export function cellsOf({ places }: Pick<MapBank, 'places'>): readonly Cell[] {
+  const cells: Cell[] = [];
+  let free = 1;
+  for (const place of places) {
+    const column = Math.max(free, place.position ?? free);
+    cells.push({ place, column, span: place.positions });
+    free = column + place.positions;
+  }
+  return cells;
+}
+
+/** Columns that hold each of some banks as far as it is used, so that a position is as wide in all of them; at least 1. */
+export function columnsOf(banks: readonly Pick<MapBank, 'places'>[]): number {
+  return Math.max(1, ...banks.flatMap(cellsOf).map(({ column, span }) => column + span - 1));
+}
+
+/** The name of a bank among the banks of its line. */
+export function keyOfBank({ machine, bank }: Pick<MapBank, 'machine' | 'bank'>): string {
+  return `${machine}\n${bank}`;
+}
+
+/** The bank that a slot is in; null where it is in none. */
+export function bankWith(banks: readonly MapBank[], slot: string | null): MapBank | null {
+  return banks.find(({ places }) => places.some((place) => place.slot === slot)) ?? null;
+}
+
+/** How many places of some banks stand how. */
+export function countStandings(banks: readonly MapBank[]): ReadonlyMap<Standing, number> {
+  const counts = new Map<Standing, number>();
+  for (const place of banks.flatMap(({ places }) => places)) {
+    const is = standingOn(place);
+    counts.set(is, (counts.get(is) ?? 0) + 1);
+  }
+  return counts;
+}
+
+/** How many slots of a bank the setup wants, and how many of them are right. */
+export function progressOfBank({ places }: Pick<MapBank, 'places'>): {
+  readonly wanted: number;
+  readonly verified: number;
+} {
+  const wanted = places.filter(({ progress }) => progress !== null);
+  return { wanted: wanted.length, verified: wanted.filter(({ phase }) => phase === 'verified').length };
+}
+
+/** A feeder that stands ready on a cart for a slot of a setup; null where none does. */
+export function feederReady(
+  floor: Pick<FloorState, 'carts'>,
+  asked: { readonly line: string; readonly setup: string; readonly slot: string },
+): { readonly feeder: string; readonly cart: string } | null {
+  for (const [cart, places] of floor.carts)
+    for (const { line, setup, slot, feeder } of places.values())
+      if (line === asked.line && setup === asked.setup && slot === asked.slot && feeder !== null)
+        return { feeder, cart };
+  return null;
 }

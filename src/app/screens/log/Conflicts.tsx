@@ -6,6 +6,7 @@ import { type Conflict, type SlotState, slotKey } from '../../../../shared/floor
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
+import { ActGroup } from '../../ui/ActGroup.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { Field } from '../../ui/Field.tsx';
@@ -22,20 +23,22 @@ export function Conflicts() {
   if (conflicts.length === 0) return <p class="empty">✓ {words.noConflicts}</p>;
   return (
     <div data-testid="conflicts">
-      {conflicts.map((conflict) => (
-        <div class="traced row" key={conflict.conflict}>
-          <span class="grow">
-            <b>{words.conflictKinds[conflict.kind](conflict.slots.join(', '))}</b>
-            <br />
-            <span class="soft">
-              {formatDay(conflict.atMs, floor.lines.get(conflict.line)?.zone ?? 'UTC')}
+      <ActGroup reason={refusal}>
+        {conflicts.map((conflict) => (
+          <div class="traced row" key={conflict.conflict}>
+            <span class="grow">
+              <b>{words.conflictKinds[conflict.kind](conflict.slots.join(', '))}</b>
+              <br />
+              <span class="soft">
+                {formatDay(conflict.atMs, floor.lines.get(conflict.line)?.zone ?? 'UTC')}
+              </span>
             </span>
-          </span>
-          <Button disabledReason={refusal} onPress={() => setShown(conflict)} testId="settle">
-            {words.settle}
-          </Button>
-        </div>
-      ))}
+            <Button disabledReason={refusal} onPress={() => setShown(conflict)} testId="settle">
+              {words.settle}
+            </Button>
+          </div>
+        ))}
+      </ActGroup>
       {shown && <SettleDialog conflict={shown} onClose={() => setShown(null)} />}
     </div>
   );

@@ -75,7 +75,7 @@ export function EntryRow({ entry, floor, onShow }: EntryRowProps) {
         <b>{kindName(entry)}</b>
         <small>
           {rowFacts(entry, floor).map(({ name, label, text }) => (
-            <span key={name} class="fact">
+            <span key={name} class="fact" data-fact={name}>
               <i>{label}</i> <span class="code">{text}</span>
             </span>
           ))}

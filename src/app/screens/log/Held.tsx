@@ -8,6 +8,7 @@ import { saveFile } from '../../device/save-file.ts';
 import { ConfirmPerson } from '../../frame/ConfirmPerson.tsx';
 import { useConfirmed } from '../../frame/confirmed.ts';
 import { useRefusal } from '../../may.ts';
+import { ActGroup } from '../../ui/ActGroup.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { Field } from '../../ui/Field.tsx';
@@ -22,15 +23,18 @@ import { personName, runName, zoneOf } from './names.ts';
 export function Held() {
   const floor = useFloor();
   const words = say(heldWords);
+  const refusal = useRefusal('clear-hold');
   const [signing, setSigning] = useState<string | null>(null);
   const list = heldList(floor);
   const shown = signing === null ? undefined : floor.contained.get(signing);
   if (list.length === 0) return <p class="empty">✓ {words.none}</p>;
   return (
     <div data-testid="held">
-      {list.map((each) => (
-        <HeldPanels key={each.containment} held={each} onSign={() => setSigning(each.containment)} />
-      ))}
+      <ActGroup reason={list.some(isHeld) ? refusal : null}>
+        {list.map((each) => (
+          <HeldPanels key={each.containment} held={each} onSign={() => setSigning(each.containment)} />
+        ))}
+      </ActGroup>
       {shown && <SignDialog held={shown} onClose={() => setSigning(null)} />}
     </div>
   );

@@ -7,6 +7,7 @@ import { useApp, useFloor } from '../../app.ts';
 import type { Sure } from '../../frame/confirmed.ts';
 import { LeadDecides } from '../../frame/LeadDecides.tsx';
 import { useRefusal } from '../../may.ts';
+import { ActGroup } from '../../ui/ActGroup.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { logWords } from '../../words/log.ts';
 import { shellWords } from '../../words/shell.ts';
@@ -45,22 +46,24 @@ export function Unproven() {
   return (
     <div class="stack" data-testid="unproven">
       <p>{words.help}</p>
-      {some.length > 1 && (
-        <div>
-          <Button
-            tone="act"
-            large
-            disabledReason={refusal}
-            testId="unproven-all"
-            onPress={() => setAsked({ marks: some, settled: 'confirmed' })}
-          >
-            {words.confirmAll(some.length)}
-          </Button>
-        </div>
-      )}
-      {some.map((mark) => (
-        <Row key={mark.entry} mark={mark} refusal={refusal} onAsk={setAsked} />
-      ))}
+      <ActGroup reason={refusal}>
+        {some.length > 1 && (
+          <div>
+            <Button
+              tone="act"
+              large
+              disabledReason={refusal}
+              testId="unproven-all"
+              onPress={() => setAsked({ marks: some, settled: 'confirmed' })}
+            >
+              {words.confirmAll(some.length)}
+            </Button>
+          </div>
+        )}
+        {some.map((mark) => (
+          <Row key={mark.entry} mark={mark} refusal={refusal} onAsk={setAsked} />
+        ))}
+      </ActGroup>
       {asked && <Settle asked={asked} onClose={() => setAsked(null)} />}
     </div>
   );

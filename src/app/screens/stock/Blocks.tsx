@@ -6,6 +6,7 @@ import type { Reel } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { useRefusal } from '../../may.ts';
+import { ActGroup } from '../../ui/ActGroup.tsx';
 import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
@@ -23,43 +24,45 @@ export function Blocks() {
   if (floor.blocks.size === 0) return <p class="empty">{words.blocksNone}</p>;
   return (
     <section data-testid="blocks">
-      {[...floor.blocks.values()].map((block) => {
-        const there = [...floor.slots.values()].filter((slot) =>
-          slot.tapes.some((tape) => isUnderBlock(block, tape)),
-        );
-        return (
-          <div class="block-row" key={block.block}>
-            <div>
-              <b class="code">
-                {[block.reel, block.lot, block.part].filter((each) => each !== null).join(' · ')}
-              </b>
-              <p>{block.reason}</p>
-              {there.length > 0 && (
-                <p class="chip stop">{words.blockOnLine(there.map((slot) => slot.slot).join(', '))}</p>
-              )}
+      <ActGroup reason={refusal}>
+        {[...floor.blocks.values()].map((block) => {
+          const there = [...floor.slots.values()].filter((slot) =>
+            slot.tapes.some((tape) => isUnderBlock(block, tape)),
+          );
+          return (
+            <div class="block-row" key={block.block}>
+              <div>
+                <b class="code">
+                  {[block.reel, block.lot, block.part].filter((each) => each !== null).join(' · ')}
+                </b>
+                <p>{block.reason}</p>
+                {there.length > 0 && (
+                  <p class="chip stop">{words.blockOnLine(there.map((slot) => slot.slot).join(', '))}</p>
+                )}
+              </div>
+              <a
+                class="button"
+                href={whichPanels({ ...block, cause: 'blocked', of: block.block })}
+                data-testid="block-panels"
+              >
+                {say(heldWords).which}
+              </a>
+              <Button
+                disabledReason={refusal}
+                onPress={() => {
+                  const by = app.person.value?.person ?? '';
+                  const payload = { block: block.block, reason: words.liftReason, by };
+                  app.record([{ kind: 'material.released', payload }], {
+                    notice: { tone: 'plain', text: words.lifted },
+                  });
+                }}
+              >
+                {words.lift}
+              </Button>
             </div>
-            <a
-              class="button"
-              href={whichPanels({ ...block, cause: 'blocked', of: block.block })}
-              data-testid="block-panels"
-            >
-              {say(heldWords).which}
-            </a>
-            <Button
-              disabledReason={refusal}
-              onPress={() => {
-                const by = app.person.value?.person ?? '';
-                const payload = { block: block.block, reason: words.liftReason, by };
-                app.record([{ kind: 'material.released', payload }], {
-                  notice: { tone: 'plain', text: words.lifted },
-                });
-              }}
-            >
-              {words.lift}
-            </Button>
-          </div>
-        );
-      })}
+          );
+        })}
+      </ActGroup>
     </section>
   );
 }

@@ -16,25 +16,17 @@ import { reelName } from '../../reel-name.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Field } from '../../ui/Field.tsx';
 import { countWords } from '../../words/count.ts';
-import { type ReelLifeText, reelLifeText } from '../../words/life-text.ts';
-import { moistureWords } from '../../words/moisture.ts';
+import { reelLifeText } from '../../words/life-text.ts';
 import { printWords } from '../../words/print.ts';
 import { stockWords } from '../../words/stock.ts';
 import { formatCount, say } from '../../words/words.ts';
 import { BlockDialog } from './Blocks.tsx';
+import { isUsedUp, LeftOfReel, type Listed, whereText } from './listed.tsx';
 import { PutAway, type PutReel } from './PutAway.tsx';
+import { putOf, type ReelAct, ReelDialog } from './ReelDialog.tsx';
 
 /** Reels drawn at once; a search narrows the rest. */
 const SHOWN = 60;
-
-interface Listed {
-  readonly reel: Reel;
-  readonly parts: number | null;
-  readonly sd: number;
-  readonly isBlocked: boolean;
-  /** Null where its parts bear any time out of the bag. */
-  readonly life: ReelLifeText | null;
-}
 
 function matches(reel: Reel, query: string): boolean {
   const words = query
@@ -70,16 +62,30 @@ export function Reels(props: ReelsProps) {
   // A reel of the store lies open where this tablet's line is.
   const lineOf = (reel: Reel) => reel.at?.line ?? app.line.value;
   const words = say(stockWords);
-  const [counting, setCounting] = useState<Listed | null>(null);
-  const [blocking, setBlocking] = useState<Reel | null>(null);
+  const [asked, setAsked] = useState<{ readonly reel: string; readonly query: string } | null>(null);
+  const [doing, setDoing] = useState<{ readonly act: ReelAct; readonly listed: Listed } | null>(null);
   const [putting, setPutting] = useState<PutReel | null>(null);
-  const [airing, setAiring] = useState<Listed | null>(null);
+  const stopDoing = () => setDoing(null);
   const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size, floor.parts.size]);
   const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
   const nowMs = app.clock.nowMs();
   const isNew =
     props.scanned !== null && props.scanned.reel === props.query && !floor.reels.has(props.scanned.reel);
   const refusal = useRefusal('verify-reel');
+  const listedOf = (reel: Reel): Listed => ({
+    reel,
+    isBlocked: blockReasons(floor, reel).length > 0,
+    ...leftOn(floor, reel),
+    life: reelLifeText(floor, reel.reel, {
+      line: lineOf(reel),
+      part: moist.get(reel.part ?? '') ?? null,
+      nowMs,
+      zone,
+    }),
+  });
+  // A scan or a search while a reel is open is about another one.
+  const openReel = asked?.query === props.query ? floor.reels.get(asked.reel) : undefined;
+  const opened = openReel ? listedOf(openReel) : null;
   if (floor.reels.size === 0 && !isNew && props.fresh === null) return <p class="empty">{words.noReels}</p>;
   const found = [...floor.reels.values()]
     .filter((reel) => matches(reel, props.query))
@@ -87,7 +93,7 @@ export function Reels(props: ReelsProps) {
   return (
     <section class="stack">
       <Field
-        more="no-print"
+        more="no-print reel-search"
         label={words.search}
         testId="reel-search"
         type="search"
@@ -123,26 +129,34 @@ export function Reels(props: ReelsProps) {
         {found.slice(0, SHOWN).map((reel) => (
           <ReelRow
             key={reel.reel}
-            listed={{
-              reel,
-              isBlocked: blockReasons(floor, reel).length > 0,
-              ...leftOn(floor, reel),
-              life: reelLifeText(floor, reel.reel, {
-                line: lineOf(reel),
-                part: moist.get(reel.part ?? '') ?? null,
-                nowMs,
-                zone,
-              }),
-            }}
-            onAir={setAiring}
-            onCount={setCounting}
-            onBlock={setBlocking}
-            onPut={setPutting}
+            listed={listedOf(reel)}
+            onOpen={() => setAsked({ reel: reel.reel, query: props.query })}
           />
         ))}
       </div>
       {found.length > SHOWN && <p class="soft">{words.more(found.length - SHOWN)}</p>}
-      {counting && <ReelCount listed={counting} onClose={() => setCounting(null)} />}
+      {opened && (
+        <ReelDialog
+          listed={opened}
+          onClose={() => setAsked(null)}
+          onAct={(act) => {
+            setAsked(null);
+            if (act === 'put') setPutting(putOf(opened.reel));
+            else setDoing({ act, listed: opened });
+          }}
+        />
+      )}
+      {doing?.act === 'count' && <ReelCount listed={doing.listed} onClose={stopDoing} />}
+      {doing?.act === 'block' && <BlockDialog reel={doing.listed.reel} onClose={stopDoing} />}
+      {doing?.act === 'air' && (
+        <AirDialog
+          reel={doing.listed.reel}
+          line={lineOf(doing.listed.reel)}
+          before={doing.listed.life}
+          part={moist.get(doing.listed.reel.part ?? '') ?? null}
+          onClose={stopDoing}
+        />
+      )}
       {putting && (
         <PutAway
           reel={putting}
@@ -150,127 +164,47 @@ export function Reels(props: ReelsProps) {
           onClose={() => setPutting(null)}
         />
       )}
-      {airing && (
-        <AirDialog
-          reel={airing.reel}
-          line={lineOf(airing.reel)}
-          before={airing.life}
-          part={moist.get(airing.reel.part ?? '') ?? null}
-          onClose={() => setAiring(null)}
-        />
-      )}
-      {blocking && <BlockDialog reel={blocking} onClose={() => setBlocking(null)} />}
     </section>
   );
 }
 
-function ReelRow(props: {
-  readonly listed: Listed;
-  readonly onCount: (listed: Listed) => void;
-  readonly onBlock: (reel: Reel) => void;
-  readonly onPut: (reel: PutReel) => void;
-  readonly onAir: (listed: Listed) => void;
-}) {
-  const app = useApp();
+function ReelRow({ listed, onOpen }: { readonly listed: Listed; readonly onOpen: () => void }) {
   const words = say(stockWords);
-  const { reel, parts, sd, isBlocked, life } = props.listed;
-  const verify = useRefusal('verify-reel');
-  const block = useRefusal('block-material');
-  const isEmpty = parts !== null && Math.round(parts) === 0;
+  const { reel, isBlocked, life } = listed;
+  const isEmpty = isUsedUp(listed);
   return (
-    <div class={`reel-row${isEmpty ? ' gone' : ''}`} data-testid={`reel-${reel.reel}`}>
-      <div class="names">
+    <button
+      type="button"
+      class={`reel-row${isEmpty ? ' gone' : ''}`}
+      data-testid={`reel-${reel.reel}`}
+      onClick={onOpen}
+    >
+      <span class="names">
         <b class="code">{hasOwnId(reel.reel) ? reel.reel : '–'}</b>
         <span class="code">{reel.part ?? reel.supplierPart}</span>
+      </span>
+      <span class="marks">
         {isBlocked && <span class="chip stop">✕ {words.blocked}</span>}
-      </div>
-      <span class="soft">
+        {life !== null && !isEmpty && (
+          <span class={life.tone === null ? 'soft' : `chip ${life.tone}`} data-testid={`life-${reel.reel}`}>
+            {life.text}
+          </span>
+        )}
+      </span>
+      <span class="lot soft">
         {reel.lot !== null && (
           <>
             {words.lot} <span class="code">{reel.lot}</span>
             {reel.dateCode !== null && ` · ${reel.dateCode}`}
           </>
         )}
-        {life !== null && !isEmpty && (
-          <>
-            <br />
-            <span class={life.tone === null ? '' : `chip ${life.tone}`} data-testid={`life-${reel.reel}`}>
-              {life.text}
-            </span>
-          </>
-        )}
       </span>
-      <span class="where">
-        {reel.at ? words.onSlot(reel.at.slot) : isEmpty ? '' : (placeOf(reel) ?? words.offLine)}
-      </span>
+      <span class="where">{whereText(reel, isEmpty)}</span>
       <span class="left">
-        {parts === null ? (
-          words.unknown
-        ) : isEmpty ? (
-          words.empty
-        ) : (
-          <>
-            <b>{formatCount(parts)}</b>
-            {sd > 0 && <span class="soft"> ± {spread(sd)}</span>}
-            <br />
-            <small class="soft">{say(countWords).bases[reel.at ? 'counted-down' : reel.basis]}</small>
-          </>
-        )}
+        <LeftOfReel listed={listed} />
       </span>
-      <span class="acts no-print">
-        <Button
-          onPress={() => props.onCount(props.listed)}
-          disabledReason={verify}
-          testId={`count-${reel.reel}`}
-        >
-          {words.recount}
-        </Button>
-        {!isEmpty && (
-          <Button
-            onPress={() => {
-              app.labelWanted.value = { reel: reel.reel };
-            }}
-            disabledReason={verify}
-            testId={`mark-${reel.reel}`}
-          >
-            {say(printWords).label}
-          </Button>
-        )}
-        {reel.at === null && !isEmpty && hasOwnId(reel.reel) && (
-          <Button
-            onPress={() => props.onPut(putOf(reel))}
-            disabledReason={verify}
-            testId={`put-${reel.reel}`}
-          >
-            {words.put}
-          </Button>
-        )}
-        {life !== null && !isEmpty && hasOwnId(reel.reel) && (
-          <Button
-            onPress={() => props.onAir(props.listed)}
-            disabledReason={verify}
-            testId={`air-${reel.reel}`}
-          >
-            {say(moistureWords).open}
-          </Button>
-        )}
-        {!isBlocked && (
-          <Button
-            tone="stop"
-            onPress={() => props.onBlock(reel)}
-            disabledReason={block}
-            testId={`block-${reel.reel}`}
-          >
-            {words.block}
-          </Button>
-        )}
-      </span>
-    </div>
+    </button>
   );
-}
-
-function putOf({ reel, part, supplierPart, lot, dateCode, count }: Reel): PutReel {
-  return { reel, part, supplierPart, lot, dateCode, quantity: count };
 }
 
 function ReelCount({ listed, onClose }: { readonly listed: Listed; readonly onClose: () => void }) {

@@ -118,7 +118,7 @@ function Bring({ supply, zone, hold }: SupplyProps) {
   if (supply.picks.length === 0 && waiting.length === 0) return <p class="empty">{words.noPick}</p>;
   return (
     <section class="stack" data-testid="pick-list">
-      <div>
+      <div class="pick-head">
         <h2>{words.pickTitle}</h2>
         <p class="soft">{words.pickHelp}</p>
       </div>

@@ -10,6 +10,15 @@ export const words = {
   inTurn: (turn: number) => `used in turn, number ${turn}`,
   tape: (width: string) => `${width} mm tape`,
   pitch: (pitch: string) => `pitch ${pitch} mm`,
+  feederFor: (width: string) => `feeder for ${width} mm tape`,
+  ready: (feeder: string, cart: string) => `feeder ${feeder} is ready on cart ${cart}`,
+  overview: 'The whole line: choose a bank',
+  loadedOf: (verified: string, all: string) => `${verified} of ${all}`,
+  toDo: {
+    missing: (count: string) => `${count} missing`,
+    held: (count: string) => plural(count, `${count} waits for the lead`, `${count} wait for the lead`),
+    other: (count: string) => `${count} to take out`,
+  },
   alternates: (parts: string) => `or ${parts}`,
   legend: {
     verified: 'loaded',

@@ -11,6 +11,15 @@ export const words: Sentences<typeof english> = {
   inTurn: (turn) => `por turno, número ${turn}`,
   tape: (width) => `cinta de ${width} mm`,
   pitch: (pitch) => `paso ${pitch} mm`,
+  feederFor: (width) => `alimentador para cinta de ${width} mm`,
+  ready: (feeder, cart) => `el alimentador ${feeder} está listo en el carro ${cart}`,
+  overview: 'Toda la línea: elija un banco',
+  loadedOf: (verified, all) => `${verified} de ${all}`,
+  toDo: {
+    missing: (count) => plural(count, `falta ${count}`, `faltan ${count}`),
+    held: (count) => plural(count, `${count} espera al jefe`, `${count} esperan al jefe`),
+    other: (count) => `${count} por retirar`,
+  },
   alternates: (parts) => `o ${parts}`,
   legend: {
     verified: 'cargada',

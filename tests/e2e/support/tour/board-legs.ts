@@ -5,7 +5,7 @@ import { applyAll } from '../../../../shared/floor/fold.ts';
 import { slotEstimate } from '../../../../shared/floor/remaining.ts';
 import { emptyState } from '../../../../shared/floor/state.ts';
 import { goOn, pad, readLog, reelLabel, scan, scanAll, seeVerdict, steady } from '../floor.ts';
-import { closeDialogs, goThere, type Here, type Leg, openBy } from './here.ts';
+import { closeDialogs, goThere, type Here, type Leg, openBy, openReel } from './here.ts';
 
 const rows =
   'Slot\tPart\tQty per panel\tTape width\tPitch\tPackage\tMSL\n' +
@@ -106,9 +106,9 @@ async function* timed(here: Here): AsyncGenerator<string> {
   await scan(page, reelLabel({ P: 'BW-2', Q: '500', '1T': 'LT-B', '3S': 'R-981002' }));
   await page.getByTestId('put-new').click();
   await scan(page, 'A2-S12');
-  await page.getByTestId('air-R-981002').waitFor();
+  await page.getByTestId('reel-R-981002').waitFor();
   await steady(page);
-  await openBy(here, 'air-R-981002');
+  await openReel(here, 'air', 'R-981002');
   await page.getByTestId('air-label-hours').waitFor();
   yield 'out of the bag, its time stands on the label';
   await closeDialogs(page);

@@ -1,7 +1,7 @@
 // The tour of a change from one product to the next: planned, made ready, stood, released; the order of jobs.
 
 import type { Page } from 'playwright-core';
-import { readLog, reelLabel, scan, scanAll, steady } from '../floor.ts';
+import { firstSlot, readLog, reelAct, reelLabel, scan, scanAll, steady } from '../floor.ts';
 import { closeDialogs, confirm, goThere, type Here, type Leg, openBy } from './here.ts';
 
 const next = 'greenhouse-node-top-F';
@@ -151,8 +151,7 @@ async function* change(here: Here): AsyncGenerator<string> {
   yield 'line, between two products';
   await goThere(here, '#/load');
   yield 'load, between two products';
-  const left = page.locator('button.place.other').first();
-  const slot = (await left.getAttribute('aria-label'))?.split(':')[0] ?? '';
+  const slot = await firstSlot(page, 'other');
   const part = (await wanted(page)).find((each) => each.slot === slot)?.part ?? '';
   await scanAll(page, slot, reelLabel({ P: part, Q: '4000', '1T': 'LT-1', '3S': 'R-980003' }));
   await page.getByTestId('verdict-unload').waitFor();
@@ -208,7 +207,7 @@ async function* store(here: Here): AsyncGenerator<string> {
   await putAway({ P: dry, '1T': 'LT-8', '3S': 'R-990301' });
   await putAway({ P: moist, Q: '4000', '1T': 'LT-8', '3S': 'R-990302' });
   await putAway({ P: moist, Q: '4000', '1T': 'LT-8', '3S': 'R-990303' });
-  await page.getByTestId('air-R-990303').click();
+  await reelAct(page, 'air', 'R-990303');
   await page.getByTestId('air-hours').fill('9000');
   await page.getByTestId('air-yes').click();
   await page.locator('dialog[open]').waitFor({ state: 'detached' });

@@ -1,8 +1,8 @@
 // The tour of what the desk asks and tells, of refusals in their kinds, of a lot blocked while it runs, and of practice.
 
 import { waitReady } from '../browser.ts';
-import { pad, readLog, reelLabel, scan, scanAll, steady } from '../floor.ts';
-import { closeDialogs, confirm, goThere, type Here, type Leg, openBy } from './here.ts';
+import { pad, readLog, reelLabel, scan, scanAll, showSlot, steady } from '../floor.ts';
+import { closeDialogs, confirm, goThere, type Here, type Leg, openBy, openReel } from './here.ts';
 
 /** What the log has on a slot: the newest reel accepted there. */
 async function loadedOn({ page }: Here, slot: string) {
@@ -85,7 +85,7 @@ async function* blocked(here: Here): AsyncGenerator<string> {
   yield 'line, a blocked reel runs';
   await goThere(here, '#/load');
   yield 'load, a blocked reel runs';
-  await page.getByRole('button', { name: 'M1-F-001:' }).first().click();
+  await (await showSlot(page, 'M1-F-001')).click();
   await page.getByTestId('slot-blocked').waitFor();
   yield 'slot, its reel is blocked';
   await closeDialogs(page);
@@ -129,9 +129,9 @@ async function* bakes(here: Here): AsyncGenerator<string> {
   await page.getByTestId('put-new').click();
   await scan(page, 'A2-S11');
   const told = async (air: string, hours: string) => {
-    await page.getByTestId('air-R-980007').waitFor();
+    await page.getByTestId('reel-R-980007').waitFor();
     await steady(page);
-    await openBy(here, 'air-R-980007');
+    await openReel(here, 'air', 'R-980007');
     await page.getByTestId(`air-${air}`).click();
     if (air === 'bake') await page.getByTestId('air-oven-dry').click();
     await page.getByTestId('air-hours').fill(hours);
@@ -144,7 +144,7 @@ async function* bakes(here: Here): AsyncGenerator<string> {
   await page.getByTestId('life-R-980007').getByText('baked shorter').waitFor();
   yield 'reels, baked too short';
   await steady(page);
-  await openBy(here, 'air-R-980007');
+  await openReel(here, 'air', 'R-980007');
   await page.getByTestId('let-bake').waitFor();
   yield 'out of the bag, a bake too short';
   await page.getByTestId('let-bake').click();

@@ -1,7 +1,7 @@
 // The tour of the floor: the line, loading, verdicts, the dock and its dialogs, the store, the log.
 
 import { waitReady } from '../browser.ts';
-import { pad, readLog, reelLabel, scan, scanAll, seeVerdict, signIn } from '../floor.ts';
+import { pad, readLog, reelLabel, scan, scanAll, seeVerdict, showSlot, signIn } from '../floor.ts';
 import { closeDialogs, confirm, goThere, type Here, type Leg, openBy, warn } from './here.ts';
 
 const right = reelLabel({ P: '22-0603-B', Q: '4000', '1T': 'LT-9400-H', '3S': 'R-970001' });
@@ -66,14 +66,14 @@ async function* load(here: Here): AsyncGenerator<string> {
   const { page } = here;
   const slot = async (name: string) => {
     await closeDialogs(page);
-    await page.getByRole('button', { name }).first().click();
+    await (await showSlot(page, name)).click();
     await page.locator('dialog[open]').waitFor();
   };
   await goThere(here, '#/load');
   yield 'load';
-  await slot('M2-F-023:');
+  await slot('M2-F-023');
   yield 'slot, empty';
-  await slot('M2-F-022:');
+  await slot('M2-F-022');
   yield 'slot, loaded';
   await page.getByTestId('slot-count').click();
   await page.getByTestId('count-typed').waitFor();
@@ -85,11 +85,11 @@ async function* load(here: Here): AsyncGenerator<string> {
   await page.getByTestId('count-typed').click();
   await page.locator('[data-testid^=count-field-]').first().fill('12');
   yield 'count, far from what was counted down';
-  await slot('M2-F-022:');
+  await slot('M2-F-022');
   await page.getByTestId('slot-unload').click();
   await page.getByTestId('unload-count').waitFor();
   yield 'unload';
-  await slot('M2-F-022:');
+  await slot('M2-F-022');
   await page.getByTestId('slot-air').click();
   await page.getByTestId('air-hours').waitFor();
   yield 'out of the bag';
@@ -232,10 +232,14 @@ async function* stock(here: Here): AsyncGenerator<string> {
   await page.locator('.empty').waitFor();
   yield 'stock, no reel found';
   await page.getByTestId('reel-search').fill('');
+  await page.locator('.reel-row').first().click();
+  await page.locator('dialog[open]').waitFor();
+  yield 'reel';
   await page.locator('[data-testid^=count-]').first().click();
   await page.locator('dialog[open]').waitFor();
   yield 'reel, count';
   await closeDialogs(page);
+  await page.locator('.reel-row').first().click();
   await page.locator('[data-testid^=block-]').first().click();
   await page.locator('dialog[open]').waitFor();
   yield 'reel, block';
@@ -264,11 +268,16 @@ async function* log(here: Here): AsyncGenerator<string> {
   await page.locator('dialog[open]').waitFor();
   yield 'entry';
   await closeDialogs(page);
+  await page.getByTestId('log-export').click();
+  await page.locator('dialog[open]').waitFor();
+  yield 'log, export';
+  await closeDialogs(page);
   await page.getByTestId('verdict-held').click();
   await page.getByTestId('entry').first().click();
   await page.locator('dialog[open]').waitFor();
   yield 'entry, held';
   await closeDialogs(page);
+  await page.getByTestId('log-filters').click();
   await page.getByTestId('filter-slot').fill('M7-F-001');
   await page.locator('main .empty').waitFor();
   yield 'log, nothing fits';

@@ -2,7 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { waitReady } from '../browser.ts';
-import { pad, scan } from '../floor.ts';
+import { pad, reelAct, scan } from '../floor.ts';
 
 /** A tablet on tour. */
 export interface Here {
@@ -60,6 +60,12 @@ export async function endPractice({ page }: Here): Promise<void> {
 /** Presses and waits for the dialog that it opens. */
 export async function openBy({ page }: Here, testId: string): Promise<void> {
   await page.getByTestId(testId).first().click();
+  await page.locator('dialog[open]').waitFor();
+}
+
+/** Opens the dialog of what is done with a reel, on Reels. */
+export async function openReel({ page }: Here, act: 'air' | 'count', reel: string): Promise<void> {
+  await reelAct(page, act, reel);
   await page.locator('dialog[open]').waitFor();
 }
 

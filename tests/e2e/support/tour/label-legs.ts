@@ -194,8 +194,10 @@ async function* practice(here: Here): AsyncGenerator<string> {
   await goThere(here, '#/load');
   yield 'practice, load';
   await goThere(here, '#/log');
+  await openBy(here, 'log-export');
   await page.getByTestId('export-csv').waitFor();
   yield 'practice, the log and its export refused';
+  await closeDialogs(page);
   await endPractice(here);
   yield 'practice, ended';
 }
@@ -258,7 +260,7 @@ async function* print(here: Here): AsyncGenerator<string> {
   await page.getByTestId('label-preview').waitFor();
   yield 'print, its label';
   await page.getByTestId('label-print').click();
-  await page.locator('[data-testid^=mark-]').first().waitFor();
+  await page.locator('.reel-row').first().click();
   await page.locator('[data-testid^=mark-]').first().click();
   await page.getByTestId('label-again').waitFor();
   yield 'print, a reprint';
@@ -267,6 +269,7 @@ async function* print(here: Here): AsyncGenerator<string> {
   await page.getByTestId('size-use-Tag').click();
   await goThere(here, '#/stock');
   await scan(page, reelLabel({ P: '10-0402-000', Q: '5000', '1T': 'LT-9100-N' }));
+  await page.locator('.reel-row').first().click();
   await page.locator('[data-testid^=mark-]').first().click();
   await page.getByTestId('label-left-out').waitFor();
   yield 'print, a label with too little room';

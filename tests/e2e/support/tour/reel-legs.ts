@@ -4,15 +4,12 @@ import type { Page } from 'playwright-core';
 import { applyAll } from '../../../../shared/floor/fold.ts';
 import { slotEstimate } from '../../../../shared/floor/remaining.ts';
 import { emptyState, type SlotState } from '../../../../shared/floor/state.ts';
-import { keepRunning, pad, readLog } from '../floor.ts';
+import { keepRunning, pad, readLog, showSlot } from '../floor.ts';
 import { closeDialogs, goThere, type Here, type Leg, openBy } from './here.ts';
 
 async function openSlot(here: Here, slot: string): Promise<void> {
   await goThere(here, '#/load');
-  await here.page
-    .getByRole('button', { name: `${slot}:` })
-    .first()
-    .click();
+  await (await showSlot(here.page, slot)).click();
   await here.page.locator('dialog[open]').waitFor();
 }
 

@@ -12,6 +12,7 @@ export function rightLegs(second: (name: string) => Promise<Page>): readonly Leg
     await signIn(other, 'E-1');
     await goTo(other, 'log');
     for (const [done, format] of ['json', 'csv'].entries()) {
+      await other.getByTestId('log-export').click();
       await other.getByTestId(`export-${format}`).click();
       await other.locator('[data-testid=entry][data-kind="log.exported"]').nth(done).waitFor();
     }

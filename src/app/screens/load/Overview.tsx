@@ -1,0 +1,95 @@
+// The whole line in small: a bank is one target for a finger, each slot in it a drawing. What needs hands stands taller and has a mark.
+
+import { loadWords } from '../../words/load.ts';
+import { formatCount, say } from '../../words/words.ts';
+import {
+  cellsOf,
+  columnsOf,
+  countStandings,
+  keyOfBank,
+  type MapBank,
+  progressOfBank,
+  standingOn,
+  toDo,
+} from './model.ts';
+import './overview.css';
+
+interface OverviewProps {
+  readonly banks: readonly MapBank[];
+  readonly next: string | null;
+  /** Key of the bank shown large. */
+  readonly open: string;
+  readonly onOpen: (bank: string) => void;
+}
+
+/** Banks of one machine stand below each other, machines side by side where there is room. */
+export function Overview({ banks, next, open, onOpen }: OverviewProps) {
+  const words = say(loadWords);
+  const machines = [...new Set(banks.map(({ machine }) => machine))];
+  return (
+    <section class="plan" aria-label={words.overview} data-testid="overview">
+      {machines.map((machine) => {
+        const these = banks.filter((bank) => bank.machine === machine);
+        return (
+          <div class="machine" key={machine}>
+            {these.map((bank) => (
+              <BankCard
+                key={keyOfBank(bank)}
+                bank={bank}
+                next={next}
+                columns={columnsOf(these)}
+                isOpen={keyOfBank(bank) === open}
+                onOpen={onOpen}
+              />
+            ))}
+          </div>
+        );
+      })}
+    </section>
+  );
+}
+
+interface BankCardProps extends Pick<OverviewProps, 'next' | 'onOpen'> {
+  readonly bank: MapBank;
+  readonly columns: number;
+  readonly isOpen: boolean;
+}
+
+function BankCard({ bank, next, columns, isOpen, onOpen }: BankCardProps) {
+  const words = say(loadWords);
+  const { verified, wanted } = progressOfBank(bank);
+  const counts = countStandings([bank]);
+  const left = toDo.flatMap((is) => {
+    const count = counts.get(is) ?? 0;
+    return count === 0 ? [] : [{ is, count: formatCount(count) }];
+  });
+  return (
+    <button
+      type="button"
+      class={`bankcard${isOpen ? ' open' : ''}`}
+      aria-pressed={isOpen}
+      data-testid={`bank-${bank.machine}-${bank.bank}`}
+      onClick={() => onOpen(keyOfBank(bank))}
+    >
+      <span class="title">
+        <b translate={false}>{words.banks(bank.machineName, bank.bankName)}</b>
+        <span>{words.loadedOf(formatCount(verified), formatCount(wanted))}</span>
+        {left.map(({ is, count }) => (
+          <span class="todo" key={is}>
+            <i class={`cell ${is}`} aria-hidden="true" /> {words.toDo[is](count)}
+          </span>
+        ))}
+      </span>
+      <span class="cells" style={{ gridTemplateColumns: `repeat(${columns}, minmax(0, 1fr))` }}>
+        {cellsOf(bank).map(({ place, column, span }) => (
+          <i
+            key={place.slot}
+            data-cell={place.slot}
+            class={`cell ${standingOn(place)}${place.slot === next ? ' next' : ''}`}
+            style={{ gridColumn: `${column} / span ${span}` }}
+          />
+        ))}
+      </span>
+    </button>
+  );
+}

@@ -1,0 +1,119 @@
+// Everything that leaves the log, and the check of its seals, behind one button; the right that it takes is told once.
+
+import { useState } from 'preact/hooks';
+import { verifyChains } from '../../../../shared/log/chain.ts';
+import type { Entry } from '../../../../shared/log/entry.ts';
+import { type ExportFormat, exportFormats } from '../../../../shared/log/export-formats.ts';
+import { useApp } from '../../app.ts';
+import { useNotWhole } from '../../behind.ts';
+import { saveFile } from '../../device/save-file.ts';
+import { useRefusal } from '../../may.ts';
+import { ActGroup } from '../../ui/ActGroup.tsx';
+import { Button } from '../../ui/Button.tsx';
+import { Dialog } from '../../ui/Dialog.tsx';
+import { Icon } from '../../ui/Icon.tsx';
+import { logWords } from '../../words/log.ts';
+import { shellWords } from '../../words/shell.ts';
+import { say } from '../../words/words.ts';
+import { exportName, exportStore } from './export-log.ts';
+import { useFiltersTold } from './Filters.tsx';
+import { type LogFilters, toExportFilter } from './model.ts';
+
+interface ExportProps {
+  readonly filters: LogFilters;
+}
+
+/** The button, and what it opens. */
+export function Export({ filters }: ExportProps) {
+  const words = say(logWords);
+  const [isOpen, setOpen] = useState(false);
+  const [busy, setBusy] = useState<string | null>(null);
+  return (
+    <>
+      {busy !== null && (
+        <p class="chip" role="status">
+          {busy}
+        </p>
+      )}
+      <Button onPress={() => setOpen(true)} testId="log-export">
+        <Icon name="save" size={20} /> {words.exportTitle}
+      </Button>
+      {isOpen && <ExportDialog filters={filters} onBusy={setBusy} onClose={() => setOpen(false)} />}
+    </>
+  );
+}
+
+interface ExportDialogProps extends ExportProps {
+  /** Told what it is at, and null once that is done. */
+  readonly onBusy: (text: string | null) => void;
+  readonly onClose: () => void;
+}
+
+function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
+  const app = useApp();
+  const words = say(logWords);
+  const told = useFiltersTold(filters);
+  const notWhole = useNotWhole();
+  const refused = useRefusal('export-log') ?? notWhole;
+
+  async function save(format: ExportFormat): Promise<void> {
+    onBusy(words.exporting);
+    onClose();
+    const filter = toExportFilter(filters, app.clock.nowMs());
+    const { blob, rows: count } = await exportStore(app.store, filter, format);
+    const name = exportName(format, app.clock.nowMs());
+    saveFile(name, blob);
+    onBusy(null);
+    app.notice.value = { tone: 'go', text: words.exported(count, name) };
+    await app.write([
+      { kind: 'log.exported', payload: { format, filter: JSON.stringify(filter), rows: count } },
+    ]);
+  }
+
+  async function check(): Promise<void> {
+    onBusy(words.checking);
+    onClose();
+    const all: Entry[] = [];
+    await app.store.readAll((entries) => void all.push(...entries));
+    const report = verifyChains(all);
+    onBusy(null);
+    app.notice.value = report.firstBroken
+      ? { tone: 'stop', text: words.broken(report.firstBroken.id) }
+      : { tone: 'go', text: words.checked(report.entries) };
+  }
+
+  return (
+    <Dialog title={words.exportTitle} onClose={onClose}>
+      <div class="stack">
+        <p>
+          <b>{words.onlyShown(told)}</b>
+          <br />
+          <span class="soft">{words.exportHelp}</span>
+        </p>
+        <ActGroup reason={refused}>
+          <div class="row">
+            {exportFormats.map((format) => (
+              <Button
+                key={format}
+                large
+                disabledReason={refused}
+                testId={`export-${format}`}
+                onPress={() => void save(format)}
+              >
+                <Icon name="save" size={20} /> {words[format]}
+              </Button>
+            ))}
+          </div>
+        </ActGroup>
+        <div class="row">
+          <Button large onPress={() => void check()} disabledReason={notWhole} testId="check-seals">
+            {words.check}
+          </Button>
+          <Button large tone="quiet" onPress={onClose}>
+            {say(shellWords).close}
+          </Button>
+        </div>
+      </div>
+    </Dialog>
+  );
+}
