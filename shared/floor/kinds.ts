@@ -3,7 +3,7 @@
 // filters and exports need no knowledge of the kind. A field's meaning never changes: a new meaning is a new field.
 
 import * as z from 'zod/mini';
-import type { Entry, Json, JsonObject } from '../log/entry.ts';
+import type { Entry, JsonObject } from '../log/entry.ts';
 import { changePayloadSchemas } from './kinds-change.ts';
 import { decisionPayloadSchemas } from './kinds-decisions.ts';
 import { labelPayloadSchemas } from './kinds-labels.ts';
@@ -12,20 +12,10 @@ import { moisturePayloadSchemas } from './kinds-moisture.ts';
 import { panelPayloadSchemas } from './kinds-panels.ts';
 import { plantPayloadSchemas, weekly } from './kinds-plant.ts';
 import { printPayloadSchemas } from './kinds-print.ts';
+import { reelPayloadSchemas } from './kinds-reels.ts';
 import { rightPayloadSchemas } from './kinds-rights.ts';
 import { skippedSchema, stationPayloadSchemas } from './kinds-stations.ts';
-import {
-  airs,
-  countBases,
-  pickOrders,
-  roles,
-  sides,
-  sources,
-  stopReasons,
-  verdicts,
-  verifyActs,
-  warningLevels,
-} from './vocabulary.ts';
+import { pickOrders, roles, sides, sources, stopReasons, warningLevels } from './vocabulary.ts';
 
 const id = z.string().check(z.minLength(1), z.maxLength(64));
 const text = z.string().check(z.maxLength(2000));
@@ -62,28 +52,6 @@ export const setupSlotSchema = z.strictObject({
   /** Where slots of the same part are used in turn: the place of this one; the first that has parts feeds, and takes `perPanel` alone. */
   turn: z.optional(z.int().check(z.minimum(1))),
 });
-
-/** One reason of a verdict: a code and its facts. */
-export interface VerdictReason {
-  readonly code: string;
-  readonly [fact: string]: Json;
-}
-
-/** The schema of a reason. */
-export const reasonSchema = z.catchall(
-  z.object({ code: id }),
-  z.json(),
-) as unknown as z.ZodMiniType<VerdictReason>; // same values, read only
-
-/** What one scan of a reel's label said, as a verdict entry keeps it. */
-const reelFacts = {
-  reel: orNull(id),
-  part: orNull(short),
-  supplierPart: orNull(short),
-  quantity: orNull(count),
-  lot: orNull(short),
-  dateCode: orNull(short),
-} as const;
 
 /** The shape of every kind's payload, each made when asked for: `schemaOf` keeps it. Unknown keys are refused. */
 export const payloadSchemas = {
@@ -232,87 +200,8 @@ export const payloadSchemas = {
       /** Boards skipped (marked bad, nothing placed) on the panels added: how many in all, or which of a single panel, from 1; absent: nobody said. */
       skipped: z.optional(skippedSchema),
     }),
-  'reel.verified': () =>
-    z.strictObject({
-      act: z.enum(verifyActs),
-      line: id,
-      setup: id,
-      run: orNull(id),
-      slot: orNull(short),
-      feeder: orNull(id),
-      ...reelFacts,
-      /** Every code that was read off the label, as scanned. */
-      codes: z.array(text),
-      verdict: z.enum(verdicts),
-      reasons: z.array(reasonSchema),
-      panels: whole,
-      via: z.enum(sources),
-      /** How the quantity is known. */
-      basis: orNull(z.enum(countBases)),
-      /** Parts of the old tape cut away at a splice. */
-      cut: z.optional(count),
-      /** Where it was held at a cart, for this slot: clearing it puts it on the cart and not on the line. */
-      cart: z.optional(id),
-    }),
+  ...reelPayloadSchemas,
   ...decisionPayloadSchemas,
-  'reel.unloaded': () =>
-    z.strictObject({
-      line: id,
-      run: orNull(id),
-      slot: short,
-      feeder: orNull(id),
-      reel: orNull(id),
-      part: orNull(short),
-      lot: orNull(short),
-      /** Parts left on it, where somebody counted. */
-      quantity: orNull(count),
-      /** One deviation of `quantity`, parts; absent where it was counted for certain. */
-      sd: z.optional(count),
-      basis: orNull(z.enum(countBases)),
-      panels: whole,
-      via: z.enum(sources),
-      /** Where it went off with the bank that this cart replaced: many at once, so it tells nothing of one handling. */
-      cart: z.optional(id),
-    }),
-  'reel.counted': () =>
-    z.strictObject({
-      line: orNull(id),
-      slot: orNull(short),
-      reel: orNull(id),
-      part: orNull(short),
-      lot: orNull(short),
-      quantity: count,
-      sd: count,
-      basis: z.enum(countBases),
-      panels: whole,
-    }),
-  /** A reel was put away: where it lies now, with what its label says, so that a reel never seen before is known from then on. */
-  'reel.put': () => z.strictObject({ ...reelFacts, reel: id, place: id, via: z.enum(sources) }),
-  /** Since when a moisture-sensitive reel lies open, in dry storage or in the oven; the air there, where it is known. */
-  'reel.aired': () =>
-    z.strictObject({
-      ...reelFacts,
-      reel: id,
-      air: z.enum(airs),
-      from: moment,
-      celsius: orNull(z.number().check(z.minimum(-60), z.maximum(200))),
-      humidity: orNull(z.number().check(z.minimum(0), z.maximum(100))),
-      /** Moisture level that the label states. */
-      msl: z.optional(short),
-      via: z.enum(sources),
-    }),
-  /** A full reel of a part, measured or weighed once: reels of the part are counted against it from then on. */
-  'reel.calibrated': () =>
-    z.strictObject({
-      part: short,
-      parts: positive,
-      /** Outer and hub diameter of the wound tape (not the flange); both or neither. */
-      outerMm: orNull(positive),
-      hubMm: orNull(positive),
-      /** Mass of the full reel and of an empty one; both or neither. */
-      massG: orNull(positive),
-      emptyG: orNull(count),
-    }),
   'material.blocked': () =>
     z.strictObject({
       block: id,

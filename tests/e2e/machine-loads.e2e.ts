@@ -187,7 +187,7 @@ it('the setup that the machine asks for is read as any sheet', async () => {
   const offers = page.getByTestId('offers');
   await offers.waitFor({ timeout: 60_000 });
   await look(page);
-  expect(await offers.textContent()).toContain('First placer asks for BROOK-TOP C: 2 slots.');
+  expect(await offers.textContent()).toContain('2 slots of BROOK-TOP C, asked for by First placer.');
   await page.getByTestId('offer-placer-1').click();
   await page.getByTestId('sheet-count').waitFor();
   expect(await page.getByTestId('sheet-count').textContent()).toContain('2');

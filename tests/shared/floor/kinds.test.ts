@@ -46,7 +46,12 @@ describe('readFloorEntry()', () => {
   });
 
   test('answers null where a key is missing, unknown or of another type, for every kind and key', () => {
-    const optional: readonly string[] = ['reel.verified.cut', 'reel.unloaded.sd', 'panels.counted.skipped'];
+    const optional: readonly string[] = [
+      'reel.verified.cut',
+      'reel.unloaded.sd',
+      'panels.counted.skipped',
+      'person.added.pin',
+    ];
     for (const kind of entryKinds) {
       const good = payloadExamples[kind] as Record<string, unknown>; // any payload is an object
       expect(readFloorEntry(entryOf(kind, { ...good, extra: 1 })), `${kind} with a key too many`).toBeNull();

@@ -43,7 +43,7 @@ describe('a full disk', () => {
   it('is named to the tablet, in the health and in the log, and is over with the next entry written', async () => {
     const tablet = await plant.join('t1');
     const folder = newFolder();
-    const full = await openSqlite({ folder: folder.path, nowMs: Date.now, mostPages: 40 });
+    const full = await openSqlite({ folder: folder.path, nowMs: Date.now, mostPages: 80 });
     const { store } = plant.server.running;
     const { append } = store;
     // What the disk said: that nothing could be rolled back would hide it.

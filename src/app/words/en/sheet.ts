@@ -54,7 +54,7 @@ export const words = {
   offersHelp:
     'It names slots and parts, not placements a panel. Read it, look at it, add a placement file: it is taken in like any sheet.',
   offer: (station: string, name: string, slots: number) =>
-    `${station} asks for ${name}: ${plural(slots, '1 slot', `${slots} slots`)}.`,
+    `${plural(slots, '1 slot', `${slots} slots`)} of ${name}, asked for by ${station}.`,
   offerRead: 'Read it as a sheet',
   chooseHelp:
     'CSV with any separator, or XLSX. Drop a file here, or paste rows below. A placement file is recognised too.',

@@ -55,7 +55,7 @@ export const words: Sentences<typeof english> = {
   offersHelp:
     'Nombra posiciones y componentes, no colocaciones por panel. Léalo, mírelo, añada un fichero de colocación: se toma como cualquier hoja.',
   offer: (station, name, slots) =>
-    `${station} pide ${name}: ${plural(slots, '1 posición', `${slots} posiciones`)}.`,
+    `${plural(slots, '1 posición', `${slots} posiciones`)} de ${name}; lo pide ${station}.`,
   offerRead: 'Leerlo como hoja',
   chooseHelp:
     'CSV con cualquier separador, o XLSX. Suelte aquí un archivo o pegue filas abajo. También se reconoce un archivo de colocación.',
