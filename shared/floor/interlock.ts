@@ -5,42 +5,10 @@
 
 import { placeKey } from './address.ts';
 import { slotsOf } from './believed.ts';
-import type { EntryOf } from './kinds.ts';
 import { slotRight } from './slot-right.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
 import type { BelievedPlace } from './station-state.ts';
 import type { InterlockResult, InterlockWhy, UnsureResult } from './vocabulary.ts';
-
-/** Applies one entry to what is answered: the engineer's word, an answer, a verdict that refused a reel or let it on. */
-export function foldInterlock(
-  state: FloorState,
-  entry: EntryOf<'station.interlock-ruled' | 'station.answered' | 'reel.verified'>,
-): void {
-  switch (entry.kind) {
-    case 'station.interlock-ruled': {
-      const { station, on, unsure } = entry.payload;
-      const last = state.interlocks.get(station)?.last ?? null;
-      state.interlocks.set(station, { on, unsure, last });
-      return;
-    }
-    case 'station.answered': {
-      const { station, results } = entry.payload;
-      // Where the engineer's tablet has the later clock, the answer comes before the word that let it.
-      const there = state.interlocks.get(station) ?? { on: false, unsure: 'Warning', last: null };
-      state.interlocks.set(station, { ...there, last: { atMs: entry.hlc.ms, results } });
-      return;
-    }
-    case 'reel.verified': {
-      const { line, slot, reel, verdict } = entry.payload;
-      if (slot === null) return;
-      if (verdict === 'refused') state.refused.set(slotKey(line, slot), reel ?? '');
-      else state.refused.delete(slotKey(line, slot));
-      return;
-    }
-    default:
-      entry satisfies never;
-  }
-}
 
 /** An answer for one place. */
 export interface Answer {

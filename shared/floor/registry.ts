@@ -4,16 +4,18 @@
 // Method: a kind names its folds, in the order in which they must see the entry. Refused: every entry through every fold; a kind that
 // none of them knew went by unseen.
 
-import { foldBelieved } from './believed.ts';
 import { foldBlocks } from './blocks.ts';
 import { foldFeeders } from './feeder-types.ts';
+import { foldBelieved } from './fold-believed.ts';
 import { foldChange } from './fold-change.ts';
 import { foldContain } from './fold-contain.ts';
 import { foldExposures } from './fold-exposures.ts';
+import { foldInterlock } from './fold-interlock.ts';
 import { foldLabels } from './fold-labels.ts';
 import { foldLoss } from './fold-loss.ts';
 import { foldMaterial } from './fold-material.ts';
 import { foldMoisture } from './fold-moisture.ts';
+import { foldOffered } from './fold-offered.ts';
 import { foldPanels } from './fold-panels.ts';
 import { foldPlaces } from './fold-places.ts';
 import { foldPlant } from './fold-plant.ts';
@@ -22,9 +24,7 @@ import { foldRun } from './fold-run.ts';
 import { foldSeen } from './fold-seen.ts';
 import { foldStations } from './fold-stations.ts';
 import { foldTapes } from './fold-tapes.ts';
-import { foldInterlock } from './interlock.ts';
 import { type EntryKind, type EntryOf, type FloorEntry, payloadSchemas as schemas } from './kinds.ts';
-import { foldOffered } from './offered.ts';
 import { foldPeople } from './people.ts';
 import type { FloorState } from './state.ts';
 import {

@@ -296,6 +296,8 @@ describe('two tablets and their server', () => {
     await chip(two.page).click();
     await expect.poll(() => two.page.getByTestId('reason').textContent()).toContain('shut this tablet out');
 
+    // It has signed out whoever was there; work goes on by badge.
+    await signIn(two.page, 'O-1');
     expect(await scanAll(two.page, 'K1-F-002', reel('BW-12', 'R-951'))).toMatchObject({
       verdict: 'accepted',
     });

@@ -33,8 +33,10 @@ export async function connect(app: App): Promise<Connection | null> {
     locks: navigator.locks ?? null,
     onWake: onPageWake,
     onStatus: (status) => {
+      // Once, when it is heard: every later try is answered the same, and work goes on here by badge.
+      const isNews = status.reason === 'tablet-revoked' && app.sync.peek()?.reason !== 'tablet-revoked';
       app.sync.value = status;
-      if (status.reason === 'tablet-revoked') signOut(app);
+      if (isNews) signOut(app);
     },
   });
   return {

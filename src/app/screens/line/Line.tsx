@@ -16,7 +16,6 @@ import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
-import { BeginsShort } from './BeginsShort.tsx';
 import { NowBand } from './NowBand.tsx';
 import { RunBar, whyId } from './RunBar.tsx';
 import { rowsShown } from './rows.ts';
@@ -27,6 +26,7 @@ import './line.css';
 const FIRST_DUE = 40;
 
 // What the first look at the line does not need.
+const BeginsShort = lazy(() => import('./BeginsShort.tsx').then((module) => module.BeginsShort));
 const StartDialog = lazy(() => import('./StartDialog.tsx').then((module) => module.StartDialog));
 const SlotSheet = lazy(() => import('./SlotSheet.tsx').then((module) => module.SlotSheet));
 const RisingLosses = lazy(() => import('./Losses.tsx').then((module) => module.RisingLosses));

@@ -8,6 +8,7 @@ import { entryId } from '../../../../shared/log/entry.ts';
 import type { Outlook } from '../../../../shared/outlook/line.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { silenceFirst } from '../../counting.ts';
+import { lazy } from '../../frame/lazy.tsx';
 import { StoodChoice, useStood } from '../../frame/StoodChoice.tsx';
 import { useRefusal } from '../../may.ts';
 import { machineAt } from '../../panels-at.ts';
@@ -19,9 +20,11 @@ import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
-import { ByStation, SetRightDialog } from './Counted.tsx';
+import { ByStation } from './Counted.tsx';
 import { ManyDialog, SkippedBoards } from './CountPanels.tsx';
 import { sayMoment } from './moment.ts';
+
+const SetRightDialog = lazy(() => import('./SetRightDialog.tsx').then((module) => module.SetRightDialog));
 
 type Asked = 'stop' | 'many' | 'right' | 'end';
 

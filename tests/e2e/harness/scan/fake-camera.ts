@@ -77,10 +77,11 @@ export async function filmLabel(
       const { svg, width } = drawCode({ bcid: 'code128', text, scale: 1 });
       return `<p style="margin:8px 0 4px">${name}</p><div style="width:${width * 1.5}px">${svg}</div>`;
     });
-    const middle = (1280 / (labels.length + 1)) * (at + 1);
+    // As near to each other as they are held to be seen at once.
+    const middle = 640 + (at - (labels.length - 1) / 2) * 400;
     return {
       reel: `<div style="position:absolute;left:${middle - 500}px;top:60px;width:1000px;height:1000px;border-radius:50%;background:#313c48"></div>`,
-      paper: `<div style="position:absolute;left:${middle - 190}px;top:190px;width:380px;padding:14px 20px;box-sizing:border-box;background:#f5f5f1;color:#1a1a1a;font:15px sans-serif"><b style="font-size:19px">${part}</b>${rows.join('')}</div>`,
+      paper: `<div style="position:absolute;left:${middle - 190}px;top:190px;width:380px;padding:14px 30px;box-sizing:border-box;background:#f5f5f1;color:#1a1a1a;font:15px sans-serif"><b style="font-size:19px">${part}</b>${rows.join('')}</div>`,
     };
   });
   const all = [...drawn.map(({ reel }) => reel), ...drawn.map(({ paper }) => paper)];
