@@ -5,6 +5,7 @@ import os from 'node:os';
 import path from 'node:path';
 import bwip from 'bwip-js/node';
 import type { Browser } from 'playwright-core';
+import { drawn } from '../../support/clock.ts';
 
 export interface FakeCode {
   readonly bcid: string;
@@ -40,6 +41,8 @@ function drawCode({ bcid, text, scale = 3 }: Pick<FakeCode, 'bcid' | 'text' | 's
 async function film(browser: Browser, body: string): Promise<readonly string[]> {
   const page = await browser.newPage({ viewport: { width: 1280, height: 720 } });
   await page.setContent(body);
+  // A window that was not drawn yet has nothing to take a picture of.
+  await drawn(page);
   const shot = await page.screenshot({ type: 'jpeg', quality: 92 });
   await page.close();
   const file = path.join(mkdtempSync(path.join(os.tmpdir(), 'reelward-film-')), 'film.mjpeg');
