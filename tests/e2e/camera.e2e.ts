@@ -247,7 +247,7 @@ describe('without WebAssembly', () => {
     expect(await lenses()).toEqual([['live']]);
     await tap(page, 'Close camera');
     await view(page).waitFor({ state: 'detached' });
-    expect(await lenses()).toEqual([['ended']]);
+    await expect.poll(lenses).toEqual([['ended']]);
 
     // Opened anew it is another lens, which the dock's button lets go as well.
     await tap(page, 'Camera');
