@@ -3,10 +3,9 @@
 
 import * as z from 'zod/mini';
 import { checklistPurposes, checklistStepSchema, openKinds } from './checklist.ts';
+import { id, short } from './payload-fields.ts';
 import { roles } from './vocabulary.ts';
 
-const id = z.string().check(z.minLength(1), z.maxLength(64));
-const short = z.string().check(z.maxLength(200));
 const minutes = z.number().check(z.minimum(0));
 const value = z.nullable(z.union([z.number(), z.string().check(z.maxLength(400_000))]));
 

@@ -1,9 +1,8 @@
 // What a lead decides about reels, made sure of by badge and PIN, with the checked shape of each payload.
 
 import * as z from 'zod/mini';
+import { id, short } from './payload-fields.ts';
 
-const id = z.string().check(z.minLength(1), z.maxLength(64));
-const short = z.string().check(z.maxLength(200));
 /** Who decided, and where the PIN was checked. */
 const decided = { by: id, checked: z.enum(['tablet', 'server']) } as const;
 

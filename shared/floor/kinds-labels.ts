@@ -2,9 +2,7 @@
 
 import * as z from 'zod/mini';
 import { labelRuleSchema } from '../labels/rules.ts';
-
-const id = z.string().check(z.minLength(1), z.maxLength(64));
-const short = z.string().check(z.maxLength(200));
+import { id, short } from './payload-fields.ts';
 
 /** Payloads by kind. */
 export const labelPayloadSchemas = {

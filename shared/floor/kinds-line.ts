@@ -2,10 +2,8 @@
 // panels that were scrapped.
 
 import * as z from 'zod/mini';
+import { id, short } from './payload-fields.ts';
 import { sources } from './vocabulary.ts';
-
-const id = z.string().check(z.minLength(1), z.maxLength(64));
-const short = z.string().check(z.maxLength(200));
 
 /** Payloads of the kinds named in the head. */
 export const linePayloadSchemas = {

@@ -3,11 +3,9 @@
 // setups, exposure and verdicts.
 
 import * as z from 'zod/mini';
+import { id, positive, short } from './payload-fields.ts';
 import { bakeBodies, packageFamilies } from './vocabulary.ts';
 
-const id = z.string().check(z.minLength(1), z.maxLength(64));
-const short = z.string().check(z.maxLength(200));
-const positive = z.number().check(z.gt(0));
 const pins = z.int().check(z.minimum(1), z.maximum(10_000));
 
 /** The payloads of the kinds about moisture. */

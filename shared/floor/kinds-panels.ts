@@ -1,10 +1,9 @@
 // Entry kinds about panels: how many lie between a machine and the place of counting, and which are held for wrong material.
 
 import * as z from 'zod/mini';
+import { id, short } from './payload-fields.ts';
 import { containCauses, sources } from './vocabulary.ts';
 
-const id = z.string().check(z.minLength(1), z.maxLength(64));
-const short = z.string().check(z.maxLength(200));
 const code = z.string().check(z.maxLength(2000));
 const place = z.int().check(z.minimum(1));
 const panels = z.int().check(z.minimum(-500), z.maximum(500));

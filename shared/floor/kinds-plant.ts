@@ -2,12 +2,7 @@
 // types of feeders and the lengths of tape in them, dates of reels. Kinds of their own, since a tablet of an older version must still read those.
 
 import * as z from 'zod/mini';
-
-const id = z.string().check(z.minLength(1), z.maxLength(64));
-const short = z.string().check(z.maxLength(200));
-const count = z.number().check(z.minimum(0));
-const positive = z.number().check(z.gt(0));
-const orNull = <T extends z.core.$ZodType>(schema: T) => z.nullable(schema);
+import { count, id, orNull, positive, short } from './payload-fields.ts';
 
 /**
  * Lengths of tape in mm, null where nobody measured them: from hub and from intake to the pick point, the empty trailer that follows the

@@ -1,12 +1,9 @@
 // Labels that the plant prints, and the ids that it gives to packages without one, with the checked shape of each payload.
 
 import * as z from 'zod/mini';
+import { count, id, orNull, short } from './payload-fields.ts';
 import { countBases, labelSubjects, sources } from './vocabulary.ts';
 
-const id = z.string().check(z.minLength(1), z.maxLength(64));
-const short = z.string().check(z.maxLength(200));
-const orNull = <T extends z.core.$ZodType>(schema: T) => z.nullable(schema);
-const count = z.number().check(z.minimum(0));
 /** Millimetres on paper. */
 const side = z.number().check(z.minimum(5), z.maximum(1000));
 const edge = z.number().check(z.minimum(0), z.maximum(200));

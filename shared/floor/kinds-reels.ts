@@ -2,16 +2,8 @@
 
 import * as z from 'zod/mini';
 import type { Json } from '../log/entry.ts';
+import { count, id, moment, orNull, positive, short, text, whole } from './payload-fields.ts';
 import { airs, countBases, sources, verdicts, verifyActs } from './vocabulary.ts';
-
-const id = z.string().check(z.minLength(1), z.maxLength(64));
-const text = z.string().check(z.maxLength(2000));
-const short = z.string().check(z.maxLength(200));
-const moment = z.string().check(z.maxLength(40));
-const count = z.number().check(z.minimum(0));
-const whole = z.int().check(z.minimum(0));
-const positive = z.number().check(z.gt(0));
-const orNull = <T extends z.core.$ZodType>(schema: T) => z.nullable(schema);
 
 /** One reason of a verdict: a code and its facts. */
 export interface VerdictReason {

@@ -1,8 +1,8 @@
 // What proves who acted, and what a lead says of what nothing proves, with the checked shape of each payload.
 
 import * as z from 'zod/mini';
+import { id } from './payload-fields.ts';
 
-const id = z.string().check(z.minLength(1), z.maxLength(64));
 /** The longest id of an entry: three names and what stands between them. */
 const entry = z.string().check(z.minLength(1), z.maxLength(200));
 

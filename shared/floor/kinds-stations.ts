@@ -1,12 +1,9 @@
 // Entry kinds of stations: places on a line where a device, not a person, tells how many panels have passed, and who counts on a line.
 
 import * as z from 'zod/mini';
+import { id, orNull, short, whole } from './payload-fields.ts';
 import { interlockResults, interlockWhys, stationPlaces, unsureResults } from './vocabulary.ts';
 
-const id = z.string().check(z.minLength(1), z.maxLength(64));
-const short = z.string().check(z.maxLength(200));
-const whole = z.int().check(z.minimum(0));
-const orNull = <T extends z.core.$ZodType>(schema: T) => z.nullable(schema);
 const station = { station: id, line: id } as const;
 /** A machine's own numbers of parts; it may tell fractions. */
 const parts = z.number().check(z.minimum(0), z.maximum(1e10));

@@ -15,16 +15,8 @@ import { printPayloadSchemas } from './kinds-print.ts';
 import { reelPayloadSchemas } from './kinds-reels.ts';
 import { rightPayloadSchemas } from './kinds-rights.ts';
 import { skippedSchema, stationPayloadSchemas } from './kinds-stations.ts';
+import { count, id, moment, orNull, positive, short, text, whole } from './payload-fields.ts';
 import { pickOrders, roles, sides, sources, stopReasons, warningLevels } from './vocabulary.ts';
-
-const id = z.string().check(z.minLength(1), z.maxLength(64));
-const text = z.string().check(z.maxLength(2000));
-const short = z.string().check(z.maxLength(200));
-const moment = z.string().check(z.maxLength(40));
-const count = z.number().check(z.minimum(0));
-const whole = z.int().check(z.minimum(0));
-const positive = z.number().check(z.gt(0));
-const orNull = <T extends z.core.$ZodType>(schema: T) => z.nullable(schema);
 
 const jsonObject = z.record(z.string(), z.json()) as unknown as z.ZodMiniType<JsonObject>; // same values, read only
 
