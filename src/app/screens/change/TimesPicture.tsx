@@ -53,7 +53,7 @@ export function TimesPicture(props: TimesPictureProps) {
       ))}
       <div class="lane" aria-hidden="true">
         <span class="lane-name soft">{words.axis}</span>
-        <div class="axis">
+        <div class="times-axis">
           {ticks.map(({ minutes, left }) => (
             <span key={minutes} style={{ left: `${left}%` }}>
               {formatCount(minutes)}

@@ -23,25 +23,25 @@ export function Strip({ progress, banks }: StripProps) {
         <i style={{ width: `${share * 100}%` }} />
       </span>
       <span>
-        <i class="swatch verified">{marks.verified}</i> {words.legend.verified}
+        <i class="legend-mark verified">{marks.verified}</i> {words.legend.verified}
       </span>
       {next !== null && (
         <span>
-          <i class="swatch next">{marks.next}</i> {words.legend.next}
+          <i class="legend-mark next">{marks.next}</i> {words.legend.next}
         </span>
       )}
       {toDo.map((is) => {
         const count = counts.get(is) ?? 0;
         return count === 0 ? null : (
           <span key={is}>
-            <i class={`swatch ${is}`}>{marks[is]}</i> {words.toDo[is](formatCount(count))}
+            <i class={`legend-mark ${is}`}>{marks[is]}</i> {words.toDo[is](formatCount(count))}
           </span>
         );
       })}
       {(['seen', 'spare'] as const).map((is) =>
         counts.has(is) ? (
           <span key={is}>
-            <i class={`swatch ${is}`}>{marks[is]}</i> {words.legend[is]}
+            <i class={`legend-mark ${is}`}>{marks[is]}</i> {words.legend[is]}
           </span>
         ) : null,
       )}

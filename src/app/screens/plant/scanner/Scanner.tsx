@@ -145,7 +145,7 @@ function Outcome({ report }: { readonly report: WedgeReport }) {
   const told = tellFindings(report);
   const canKeep = fitness !== 'wrong' && !isKept(app.preferences.value.scanner, report.settings);
   return (
-    <div class={`outcome ${tone}`} role="status" data-testid="scanner-outcome" data-fitness={fitness}>
+    <div class={`scan-outcome ${tone}`} role="status" data-testid="scanner-outcome" data-fitness={fitness}>
       <VerdictShape verdict={verdict} size={72} />
       <div class="stack">
         <div>
