@@ -6,7 +6,8 @@ import { sealEntry } from '../../../shared/log/seal.ts';
 import { pushedSchema } from '../../../shared/wire/messages.ts';
 import { entryText } from '../../../shared/wire/signing.ts';
 import { readPublicKey } from '../../../src/server/keys.ts';
-import type { TestTablet } from './tablets.ts';
+import type { RunningServer } from '../../../src/server/main.ts';
+import { enrolAt, newTablet, type TestClock, type TestTablet } from './tablets.ts';
 
 /** A chain in the making. */
 export interface TestChain {
@@ -20,6 +21,13 @@ export interface TestChain {
   ) => Promise<Entry>;
   /** Sends all of it; fails where the server does not take every entry. */
   readonly push: () => Promise<void>;
+}
+
+/** A new tablet lets itself in and begins its chain. */
+export async function joinChain(server: RunningServer, name: string, clock: TestClock): Promise<TestChain> {
+  const tablet = await newTablet(name, server.url, clock);
+  await enrolAt(server, tablet);
+  return beginChain(tablet, clock);
 }
 
 /** Begins a chain; its first entry names the tablet's key. */

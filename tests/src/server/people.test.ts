@@ -1,6 +1,5 @@
 // Who may what: enrolment by one-time code, revocation, badges and PINs on the server and without it, roles.
 
-import { pbkdf2Sync } from 'node:crypto';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { Role } from '../../../shared/kit/roles.ts';
 import { pinLockMs, pinTries } from '../../../shared/wire/limits.ts';
@@ -27,6 +26,7 @@ import {
   enrolAt,
   newClock,
   newTablet,
+  pinRecord,
   startTestServer,
   type TestServer,
   type TestTablet,
@@ -37,13 +37,6 @@ let server: TestServer;
 let tablet: TestTablet;
 const clock = newClock();
 
-/** Few rounds keep the tests fast; the number travels with the PIN. */
-const rounds = 1_000;
-const pinRecord = (pin: string, salt = 'salt') => ({
-  salt,
-  rounds,
-  hash: pbkdf2Sync(pin, salt, rounds, 32, 'sha256').toString('hex'),
-});
 const people = [
   { person: 'p1', name: 'Operator One', role: 'operator' as Role, badge: 'B-1', pin: pinRecord('1111') },
   { person: 'p2', name: 'Lead Two', role: 'lead' as Role, badge: 'B-2', pin: pinRecord('2222') },

@@ -1,7 +1,6 @@
 // Attacks on PINs against a running server: what checks a PIN is in no entry, no export, no backup and no answer; no tablet sets another
 // tablet's PIN, locks the leads out, or checks offline what it never checked with the server.
 
-import { pbkdf2Sync } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -11,16 +10,11 @@ import { checkWho, type KeptPins, type LocalPerson, type SeenPerson } from '../.
 import { openServerKey } from '../../../src/server/keys.ts';
 import { createPinSeal } from '../../../src/server/people/pin-seal.ts';
 import { restoreInto } from '../../../src/server/stores/restore.ts';
-import { beginChain, type TestChain } from './chains.ts';
-import { enrolAt, newClock, newTablet, startTestServer, type TestServer } from './tablets.ts';
+import { joinChain, type TestChain } from './chains.ts';
+import { newClock, newTablet, pinRecord, startTestServer, type TestServer } from './tablets.ts';
 
-const rounds = 1_000;
 const salt = 'feedfacefeedface';
-const checkOf = (pin: string) => ({
-  salt,
-  rounds,
-  hash: pbkdf2Sync(pin, salt, rounds, 32, 'sha256').toString('hex'),
-});
+const checkOf = (pin: string) => pinRecord(pin, salt);
 const boss = { person: 'boss', name: 'Bea', role: 'lead', badge: 'B-2', pinSet: 'pin-of-boss' } as const;
 const aide = { person: 'aide', name: 'Ada', role: 'lead', badge: 'B-3', pinSet: 'pin-of-aide' } as const;
 
@@ -29,11 +23,6 @@ let clock: ReturnType<typeof newClock>;
 let lead: TestChain;
 let bad: TestChain;
 
-async function joinAs(name: string): Promise<TestChain> {
-  const tablet = await newTablet(name, server.running.url, clock);
-  await enrolAt(server.running, tablet);
-  return beginChain(tablet, clock);
-}
 const check = async ({ tablet }: TestChain, person: string, pin: string) => {
   const json = { badge: null, person, pin, stays: true };
   const answer = await tablet.caller.call('/api/people/check', checkedSchema, { json });
@@ -48,8 +37,8 @@ const hand = async ({ tablet }: TestChain, pin: string, told: string) => {
 beforeEach(async () => {
   clock = newClock();
   server = await startTestServer({ clock });
-  lead = await joinAs('t1');
-  bad = await joinAs('t2');
+  lead = await joinChain(server.running, 't1', clock);
+  bad = await joinChain(server.running, 't2', clock);
   for (const person of [boss, aide]) await lead.tell('person.added', person, { who: 'boss' });
   await lead.push();
   expect(await hand(lead, boss.pinSet, '2222')).toEqual([boss.pinSet]);

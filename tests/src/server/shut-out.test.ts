@@ -1,6 +1,5 @@
 // Who is shut out stays so: over a restore, in a stream that is open, with a token that is still good, and against a code in the wrong hands.
 
-import { pbkdf2Sync } from 'node:crypto';
 import { chmodSync, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -12,7 +11,7 @@ import { openStore } from '../../../src/server/stores/open.ts';
 import { restoreInto } from '../../../src/server/stores/restore.ts';
 import { newFolder } from '../../contract/databases.ts';
 import { beginChain } from './chains.ts';
-import { newTablet, type TestTablet, until } from './tablets.ts';
+import { newTablet, pinRecord, type TestTablet, until } from './tablets.ts';
 import { usePlant } from './use-plant.ts';
 
 const plant = usePlant();
@@ -122,11 +121,7 @@ describe('a lead who was removed', () => {
   it('makes no code with the token of a moment ago', async () => {
     const tablet = await plant.join('t1');
     const chain = await beginChain(tablet, { nowMs: Date.now });
-    const pin = {
-      salt: 's',
-      rounds: 1_000,
-      hash: pbkdf2Sync('2222', 's', 1_000, 32, 'sha256').toString('hex'),
-    };
+    const pin = pinRecord('2222');
     const lead = { person: 'p2', name: 'Lead Two', role: 'lead', badge: 'B-2', pin } as const;
     await chain.tell('person.added', lead);
     // Somebody else who may, since the last of them stays.

@@ -1,5 +1,6 @@
 // A server and tablets for tests: the real server on a free port, tablets with the app's own sync over an in-memory log.
 
+import { pbkdf2Sync } from 'node:crypto';
 import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { chainId, type Entry, entryId, type JsonObject } from '../../../shared/log/entry.ts';
@@ -235,6 +236,12 @@ export async function enrolAt(server: RunningServer, tablet: TestTablet): Promis
   const { code } = await makeCode(server.store, server.context.nowMs());
   const enrolled = await enrolTablet(tablet, { code, name: `Tablet ${tablet.name}` });
   if (!enrolled.ok) throw new Error(`not enrolled: ${enrolled.error.code}`);
+}
+
+/** What checks a PIN, as an entry or a tablet tells it; few rounds keep the tests fast, the number travels with the PIN. */
+export function pinRecord(pin: string, salt = 'salt') {
+  const rounds = 1_000;
+  return { salt, rounds, hash: pbkdf2Sync(pin, salt, rounds, 32, 'sha256').toString('hex') };
 }
 
 /** Waits until something holds; fails naming what was awaited. */

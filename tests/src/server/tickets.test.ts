@@ -1,7 +1,7 @@
 // Attacks on rights against a running server: whoever writes entries as a lead without a ticket of that lead for that tablet gets
 // them into the log, where they stand as unproven, and gets no right by them. Honest tablets lose nothing.
 
-import { generateKeyPairSync, pbkdf2Sync } from 'node:crypto';
+import { generateKeyPairSync } from 'node:crypto';
 import { join } from 'node:path';
 import { SignJWT } from 'jose';
 import Papa from 'papaparse';
@@ -24,20 +24,20 @@ import { trustFromNote } from '../../../src/app/store/tickets.ts';
 import { trustOf } from '../../../src/app/store/trust.ts';
 import { exportBytes } from '../../../src/server/http/export-routes.ts';
 import { restoreInto } from '../../../src/server/stores/restore.ts';
-import { beginChain, type TestChain } from './chains.ts';
-import { enrolAt, newClock, newTablet, startTestServer, type TestServer } from './tablets.ts';
+import { beginChain, joinChain, type TestChain } from './chains.ts';
+import { enrolAt, newClock, newTablet, pinRecord, startTestServer, type TestServer } from './tablets.ts';
 
-const rounds = 1_000;
-const pinOf = (pin: string) => ({
-  salt: 'salt',
-  rounds,
-  hash: pbkdf2Sync(pin, 'salt', rounds, 32, 'sha256').toString('hex'),
-});
-const boss = { person: 'boss', name: 'Bea', role: 'lead', badge: 'B-2', pin: pinOf('2222') } as const;
-const maker = { person: 'maker', name: 'Max', role: 'engineer', badge: 'B-3', pin: pinOf('3333') } as const;
-const oper = { person: 'oper', name: 'Oda', role: 'operator', badge: 'B-1', pin: pinOf('1111') } as const;
+const boss = { person: 'boss', name: 'Bea', role: 'lead', badge: 'B-2', pin: pinRecord('2222') } as const;
+const maker = {
+  person: 'maker',
+  name: 'Max',
+  role: 'engineer',
+  badge: 'B-3',
+  pin: pinRecord('3333'),
+} as const;
+const oper = { person: 'oper', name: 'Oda', role: 'operator', badge: 'B-1', pin: pinRecord('1111') } as const;
 /** Whom the attacker would like to be. */
-const mal = { person: 'mal', name: 'Mal', role: 'engineer', badge: 'B-9', pin: pinOf('9999') } as const;
+const mal = { person: 'mal', name: 'Mal', role: 'engineer', badge: 'B-9', pin: pinRecord('9999') } as const;
 const cleared = {
   of: 'x',
   line: 'L1',
@@ -52,12 +52,6 @@ let clock: ReturnType<typeof newClock>;
 /** The lead's tablet, and one in bad hands. */
 let lead: TestChain;
 let bad: TestChain;
-
-async function joinAs(name: string): Promise<TestChain> {
-  const tablet = await newTablet(name, server.running.url, clock);
-  await enrolAt(server.running, tablet);
-  return beginChain(tablet, clock);
-}
 
 async function check(chain: TestChain, badge: string, pin: string, stays = true) {
   const json = { badge, person: null, pin, stays };
@@ -111,8 +105,8 @@ async function expectUnproven(entry: Entry, why: string): Promise<void> {
 beforeEach(async () => {
   clock = newClock();
   server = await startTestServer({ clock });
-  lead = await joinAs('t1');
-  bad = await joinAs('t2');
+  lead = await joinChain(server.running, 't1', clock);
+  bad = await joinChain(server.running, 't2', clock);
   for (const person of [maker, boss, oper]) await lead.tell('person.added', person, { who: 'maker' });
   await lead.push();
   await signIn(lead, boss, '2222');
