@@ -4,7 +4,7 @@ import { useState } from 'preact/hooks';
 import { hasAdder } from '../../../shared/floor/may.ts';
 import type { FloorState, Hold } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
-import { signIn } from '../person/sign-in.ts';
+import { signIn, signOut } from '../person/sign-in.ts';
 import { address } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
@@ -36,8 +36,7 @@ export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
             <span class="chip go">{shell.signedInAs(person.name)}</span>
             <Button
               onPress={() => {
-                app.preferences.value = { ...app.preferences.value, person: null };
-                app.record([{ kind: 'person.signed-out', payload: { person: person.person } }]);
+                signOut(app, person);
                 onClose();
               }}
             >

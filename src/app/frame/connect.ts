@@ -1,6 +1,7 @@
 // Joins the tablet to its plant's server, where it was enrolled; loaded after the first screen, since nothing waits for it.
 
 import type { App } from '../app.ts';
+import { signOut } from '../person/sign-in.ts';
 import { createSyncLog } from '../store/sync-log.ts';
 import { sleep } from '../sync/backoff.ts';
 import type { Connection } from '../sync/connection.ts';
@@ -36,7 +37,8 @@ export async function connect(app: App): Promise<Connection | null> {
       // Once, when it is heard: every later try is answered the same, and work goes on here by badge.
       const isNews = status.reason === 'tablet-revoked' && app.sync.peek()?.reason !== 'tablet-revoked';
       app.sync.value = status;
-      if (isNews) signOut(app);
+      const person = app.person.peek();
+      if (isNews && person) signOut(app, person);
     },
   });
   return {
@@ -57,12 +59,4 @@ export async function connect(app: App): Promise<Connection | null> {
     tookNote: sync.tookNote,
     plant: async () => (await log.readMemory()).enrolled?.plant ?? null,
   };
-}
-
-/** Shut out: nobody acts here in the name of who was signed in. */
-function signOut(app: App): void {
-  const person = app.person.peek();
-  if (!person) return;
-  app.preferences.value = { ...app.preferences.value, person: null };
-  app.record([{ kind: 'person.signed-out', payload: { person: person.person } }]);
 }

@@ -12,6 +12,7 @@ import { keep, readKept } from '../store/preferences.ts';
 import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
 import { away } from './away.ts';
+import { signOut } from './sign-in.ts';
 
 const keptAs = 'presence';
 /** A touch is kept this much later at the latest: a crash costs no more. */
@@ -64,9 +65,8 @@ function signOutAway(
 ): void {
   const words = say(shellWords);
   const isBusy = document.querySelector('dialog[open]') !== null;
-  app.preferences.value = { ...app.preferences.value, person: null, signedInMs: null };
+  signOut(app, person, why);
   app.lapses.value += 1;
-  app.record([{ kind: 'person.signed-out', payload: { person: person.person, why } }]);
   // After what was open has asked for its own badge again: the newest taker of scans is the one on top.
   if (isBusy)
     afterPaint(() => {

@@ -1,4 +1,4 @@
-// Signing in, apart from its dialogs: a scanned badge must not wait until they are fetched, as what is scanned next would be written
+// Signing in and out, apart from the dialogs: a scanned badge must not wait until they are fetched, as what is scanned next would be written
 // down as done by the person before.
 
 import type { Person } from '../../../shared/floor/state.ts';
@@ -26,4 +26,11 @@ export function signIn(app: App, person: Person, { how, checked }: MadeSure): vo
     ({ tellBadgeAlone }) => tellBadgeAlone(app, person),
     () => undefined, // out of reach: the log tells it
   );
+}
+
+/** Signs a person out on this tablet and writes it down. `why`: the tablet did it, and for what; absent where the person did or a lead shut the tablet out. */
+export function signOut(app: App, person: Person, why?: 'idle' | 'shift'): void {
+  app.preferences.value = { ...app.preferences.value, person: null, signedInMs: null };
+  const payload = { person: person.person, ...(why !== undefined && { why }) };
+  app.record([{ kind: 'person.signed-out', payload }]);
 }
