@@ -2,6 +2,7 @@
 
 import { type ComponentChildren, createContext } from 'preact';
 import { useState } from 'preact/hooks';
+import { Icon } from './Icon.tsx';
 
 /** What a button needs to know of the group that it stands in. */
 export interface ToldOnce {
@@ -31,7 +32,7 @@ export function ActGroup({ reason, testId = 'told-once', children }: ActGroupPro
           data-testid={testId}
           {...(pointed > 0 ? { role: 'alert' as const } : {})}
         >
-          <span aria-hidden="true">⚿</span> {reason}
+          <Icon name="person" size={18} /> {reason}
         </p>
       )}
       {children}
