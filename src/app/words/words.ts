@@ -111,13 +111,35 @@ export function formatShare(share: number): string {
   return `${shares[digits]?.().format(percent)} %`;
 }
 
+/** The sentences for a number, by the plural categories of Unicode CLDR; what a language does not tell apart is left out. */
+export interface NumberForms {
+  readonly zero?: string;
+  readonly one?: string;
+  readonly two?: string;
+  readonly few?: string;
+  readonly many?: string;
+  readonly other: string;
+}
+
+/** `value`: the number, or what `formatCount` made of it. */
+function numberIn(value: number | string): number {
+  return typeof value === 'number' ? value : Number(value.replace(/\D/g, ''));
+}
+
 /**
- * Chooses the sentence for a number, by the rules of the language in use: `one` for 1, else `many`. Every sentence with a number goes
- * through here. `value`: the number, or what `formatCount` made of it.
+ * Chooses the sentence for a number, by the rules of the language in use. Every sentence with a number goes through here or through
+ * `plural`. `value`: the number, or what `formatCount` made of it.
+ */
+export function byNumber(value: number | string, forms: NumberForms): string {
+  return forms[plurals().select(numberIn(value))] ?? forms.other;
+}
+
+/**
+ * Chooses the sentence for a number in a language that tells only one from many: `one` for what its rules call one, else `many`.
+ * `value`: the number, or what `formatCount` made of it.
  */
 export function plural(value: number | string, one: string, many: string): string {
-  const number = typeof value === 'number' ? value : Number(value.replace(/\D/g, ''));
-  return plurals().select(number) === 'one' ? one : many;
+  return plurals().select(numberIn(value)) === 'one' ? one : many;
 }
 
 /** Wall clock of a moment in a zone, e.g. `14:07`. */
