@@ -24,6 +24,7 @@ export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'person.removed': 'manage-people',
   'person.signed-in': 'look',
   'person.signed-out': 'look',
+  'person.language-chosen': 'look',
   'line.defined': 'define-line',
   'line.ruled': 'rule-line',
   'feeder.known': 'define-line',

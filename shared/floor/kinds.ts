@@ -82,6 +82,8 @@ export const payloadSchemas = {
       /** The tablet did it: nobody touched it for the line's minutes, or a shift has passed. Absent where the person did. */
       why: z.optional(z.enum(['idle', 'shift'])),
     }),
+  /** The language in which a person wants to be spoken to, on every tablet. */
+  'person.language-chosen': () => z.strictObject({ person: id, language: short }),
   'line.defined': () =>
     z.strictObject({
       line: id,

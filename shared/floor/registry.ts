@@ -66,7 +66,7 @@ function inOrder<E>(...folds: readonly Fold<NoInfer<E>>[]): Fold<E> {
   };
 }
 
-const people: Fold<EntryOf<'person.added' | 'person.removed'>> = (state, entry) =>
+const people: Fold<EntryOf<'person.added' | 'person.removed' | 'person.language-chosen'>> = (state, entry) =>
   foldPeople(state.people, entry);
 
 // Where order matters: floor lives before the material, since clearing a hold takes away what says where the reel goes; and a count off
@@ -79,6 +79,11 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'person.removed': { schema: schemas['person.removed'], fold: people, touches: nowhere },
   'person.signed-in': { schema: schemas['person.signed-in'], fold: nothing, touches: nowhere },
   'person.signed-out': { schema: schemas['person.signed-out'], fold: nothing, touches: nowhere },
+  'person.language-chosen': {
+    schema: schemas['person.language-chosen'],
+    fold: people,
+    touches: nowhere,
+  },
   'line.defined': { schema: schemas['line.defined'], fold: foldPlant, touches: nowhere },
   'line.ruled': { schema: schemas['line.ruled'], fold: foldPlant, touches: nowhere },
   'feeder.known': { schema: schemas['feeder.known'], fold: foldPlant, touches: nowhere },

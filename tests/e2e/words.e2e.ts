@@ -4,7 +4,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { waitReady } from './support/browser.ts';
-import { goTo } from './support/floor.ts';
+import { goTo, signIn } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo();
@@ -55,6 +55,24 @@ describe('the words of a tablet', () => {
       await waitReady(page);
       expect(await page.evaluate(() => document.documentElement.lang)).toBe('es');
       await page.context().setOffline(false);
+    }));
+
+  it('are those that a person chose once, at every sign-in; the tablet’s own where nobody is signed in', () =>
+    demo.onTablet(async ({ page }) => {
+      const spoken = () => page.evaluate(() => document.documentElement.lang);
+      await page.goto(demo.url);
+      await waitReady(page);
+      await signIn(page, 'BADGE-3301');
+      await page.getByTestId('sign-in').click();
+      await page.getByRole('button', { name: 'Español' }).click();
+      await expect.poll(spoken).toBe('es');
+      await page.getByRole('button', { name: 'Salir', exact: true }).click();
+      await expect.poll(spoken).toBe('en');
+      await signIn(page, 'BADGE-3301');
+      await expect.poll(spoken).toBe('es');
+      await page.reload();
+      await waitReady(page);
+      expect(await spoken()).toBe('es');
     }));
 
   it('that are out of reach leave the language in use, and say so', async () => {

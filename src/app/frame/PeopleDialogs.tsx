@@ -4,16 +4,17 @@ import { useState } from 'preact/hooks';
 import { hasAdder } from '../../../shared/floor/may.ts';
 import type { FloorState, Hold } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
-import { signIn, signOut } from '../person/sign-in.ts';
+import { chooseLanguage, signIn, signOut } from '../person/sign-in.ts';
 import { address } from '../router.ts';
+import { wishedLanguage } from '../spoken.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
-import { Field } from '../ui/Field.tsx';
+import { ChoiceField, Field } from '../ui/Field.tsx';
 import { moistureWords } from '../words/moisture.ts';
 import { peopleWords } from '../words/people.ts';
 import { shellWords } from '../words/shell.ts';
 import { sayReason } from '../words/verdict.ts';
-import { say } from '../words/words.ts';
+import { languages, say, tongues } from '../words/words.ts';
 import { ConfirmPerson } from './ConfirmPerson.tsx';
 import { useConfirmed } from './confirmed.ts';
 import { bakeApproval, heldBake } from './let-bake.ts';
@@ -43,6 +44,14 @@ export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
               {shell.signOut}
             </Button>
           </div>
+        )}
+        {person && (
+          <ChoiceField
+            label={words.yourLanguage}
+            value={wishedLanguage(app)}
+            choices={languages.map((each) => ({ value: each, text: tongues[each].name, lang: each }))}
+            onChoose={(language) => chooseLanguage(app, person, language)}
+          />
         )}
         <ConfirmPerson
           needs="operator"

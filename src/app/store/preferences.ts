@@ -7,7 +7,8 @@ import type { CacheDatabase } from './database.ts';
 export interface Preferences {
   readonly line: string | null;
   readonly person: string | null;
-  readonly language: 'en' | 'es';
+  /** Spoken here where nobody is signed in who chose a language: a tag of BCP 47. */
+  readonly language: string;
   /** Words that nobody speaks, to try a layout with; offered nowhere. */
   readonly pseudo: 'long' | 'mirrored' | null;
   readonly theme: 'auto' | 'light' | 'dark';
@@ -43,10 +44,11 @@ export const firstPreferences: Preferences = {
   labelOffset: { xMm: 0, yMm: 0 },
 };
 
-/** Reads the preferences; what is missing or unreadable is as on the first day. */
+/** Reads the preferences; what is missing or unreadable is as on the first day, when it speaks as its browser does. */
 export async function readPreferences(cache: CacheDatabase): Promise<Preferences> {
   const row = await cache.kept.get('preferences').catch(() => undefined); // a broken cache is a fresh one
-  return { ...firstPreferences, ...(row?.value as Partial<Preferences> | undefined) };
+  const language = globalThis.navigator?.language ?? firstPreferences.language;
+  return { ...firstPreferences, language, ...(row?.value as Partial<Preferences> | undefined) };
 }
 
 /** Keeps the preferences. */

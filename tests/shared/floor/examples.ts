@@ -51,6 +51,7 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   'person.removed': { person: 'ana' },
   'person.signed-in': { person: 'ana', how: 'badge-and-pin', checked: 'tablet' },
   'person.signed-out': { person: 'ana' },
+  'person.language-chosen': { person: 'ana', language: 'pl' },
   'line.defined': { line: 'L1', name: 'one', zone: 'Europe/London', machines: [] },
   'line.ruled': {
     line: 'L1',

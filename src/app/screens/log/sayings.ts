@@ -1,7 +1,6 @@
 // What an entry says, fact by fact: what each is called, and its value as a person reads it, with its unit. Facts that only tie entries
 // together (ids of blocks, sweeps, disagreements) are not told: the entry's kind says what they tie.
 
-import { inLanguage } from '../../../../shared/checklist/steps.ts';
 import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { Entry, Json } from '../../../../shared/log/entry.ts';
@@ -15,9 +14,10 @@ import { type FactName, factWords } from '../../words/log-facts.ts';
 import { moistureWords } from '../../words/moisture.ts';
 import { openWorkWords } from '../../words/open-work.ts';
 import { shellWords } from '../../words/shell.ts';
+import { sayText } from '../../words/shipped-steps.ts';
 import { unprovenWords } from '../../words/unproven.ts';
 import { sayReason } from '../../words/verdict.ts';
-import { formatCount, formatDay, formatNumber, language, say } from '../../words/words.ts';
+import { formatCount, formatDay, formatNumber, languageOf, say, tongues } from '../../words/words.ts';
 import {
   entryName,
   lineName,
@@ -150,7 +150,7 @@ const jobs: Say = (value, _, floor) =>
 
 const title: Say = (value) =>
   value !== null && typeof value === 'object' && !Array.isArray(value)
-    ? inLanguage(value as Readonly<Record<string, string>>, language.value)
+    ? sayText(value as Readonly<Record<string, string>>)
     : null;
 
 /** What was left open at a release: each thing with what it concerns. */
@@ -175,6 +175,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   previous: nothing,
   person: (value, entry, floor) =>
     typeof value === 'string' && !('name' in entry.payload) ? personName(floor, value) : null,
+  language: (value) => (typeof value === 'string' ? tongues[languageOf(value)].name : null),
   role: oneOf(() => say(shellWords).roles),
   badge: text,
   pin: (value) => (value === null ? null : say(factWords).yes),

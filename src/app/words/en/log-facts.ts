@@ -7,6 +7,7 @@ const namesEn: Readonly<Record<FactName, string>> = {
   key: 'Signs its entries',
   previous: 'Log before it',
   person: 'Person',
+  language: 'Language',
   role: 'Role',
   badge: 'Badge',
   pin: 'PIN',

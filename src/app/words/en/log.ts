@@ -8,6 +8,7 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'person.removed': 'Person removed',
   'person.signed-in': 'Signed in',
   'person.signed-out': 'Signed out',
+  'person.language-chosen': 'Language chosen',
   'ticket.taken': 'Ticket of the server',
   'unproven.settled': 'Unproven entries settled',
   'line.defined': 'Line defined',

@@ -2,6 +2,7 @@ import { plural } from '../words.ts';
 
 export const words = {
   whoTitle: 'Who is working?',
+  yourLanguage: 'Your language, on every tablet',
   pinTitle: (name: string) => `PIN of ${name}`,
   pinHelp: 'Four to eight digits.',
   pinWrong: 'That is not the PIN.',

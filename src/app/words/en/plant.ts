@@ -154,6 +154,7 @@ export const words = {
   tablet: {
     name: 'Name of this tablet',
     language: 'Language',
+    languageHelp: 'A person who chose a language sees theirs.',
     theme: 'Theme',
     themes: { auto: 'Same as the tablet', light: 'Light', dark: 'Dark' },
     sound: 'Sound',

@@ -8,6 +8,7 @@ const namesEs: Readonly<Record<FactName, string>> = {
   key: 'Firma sus apuntes',
   previous: 'Registro anterior',
   person: 'Persona',
+  language: 'Idioma',
   role: 'Función',
   badge: 'Tarjeta',
   pin: 'PIN',

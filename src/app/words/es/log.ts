@@ -9,6 +9,7 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'person.removed': 'Persona retirada',
   'person.signed-in': 'Entrada',
   'person.signed-out': 'Salida',
+  'person.language-chosen': 'Idioma elegido',
   'ticket.taken': 'Tique del servidor',
   'unproven.settled': 'Apuntes sin prueba resueltos',
   'line.defined': 'Línea definida',

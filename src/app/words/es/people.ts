@@ -3,6 +3,7 @@ import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   whoTitle: '¿Quién trabaja?',
+  yourLanguage: 'Su idioma, en todas las tabletas',
   pinTitle: (name) => `PIN de ${name}`,
   pinHelp: 'De cuatro a ocho cifras.',
   pinWrong: 'Ese no es el PIN.',

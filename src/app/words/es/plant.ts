@@ -159,6 +159,7 @@ export const words: Sentences<typeof english> = {
   tablet: {
     name: 'Nombre de esta tableta',
     language: 'Idioma',
+    languageHelp: 'Quien eligió un idioma ve el suyo.',
     theme: 'Tema',
     themes: { auto: 'Como la tableta', light: 'Claro', dark: 'Oscuro' },
     sound: 'Sonido',
