@@ -95,7 +95,15 @@ export const payloadSchemas = {
           machine: id,
           name: short,
           /** Banks in walking order; a position is one 8 mm step. */
-          banks: z.array(z.strictObject({ bank: id, name: short, positions: whole })),
+          banks: z.array(
+            z.strictObject({
+              bank: id,
+              name: short,
+              positions: whole,
+              /** The first slot as it is written on the machine; absent where slots were known from sheets alone. */
+              first: z.optional(short),
+            }),
+          ),
         }),
       ),
     }),

@@ -22,6 +22,10 @@ export interface Preferences {
   readonly sheetColumns: Readonly<Record<string, Readonly<Record<string, string>>>>;
   /** Pace and ending of this tablet's scanner as its self-test found them; null = the usual ones. */
   readonly scanner: Partial<WedgeSettings> | null;
+  /** Its scanner was tested here and read right. */
+  readonly scannerTested: boolean;
+  /** A practice was begun here. */
+  readonly practised: boolean;
   /** The size of labels that this tablet prints on, by name; null: the plant's first. */
   readonly labelSize: string | null;
   /** How far its printer must be told to move a label, mm. */
@@ -40,6 +44,8 @@ export const firstPreferences: Preferences = {
   signedInMs: null,
   sheetColumns: {},
   scanner: null,
+  scannerTested: false,
+  practised: false,
   labelSize: null,
   labelOffset: { xMm: 0, yMm: 0 },
 };

@@ -9,6 +9,7 @@ import type { DeskRun } from '../../desk/desk.ts';
 import { hasScreen, later, screenStands } from '../../device/later.ts';
 import { holdText } from '../../frame/hold-text.ts';
 import { lazy } from '../../frame/lazy.tsx';
+import { NoSetup } from '../../frame/NoSetup.tsx';
 import { useRefusal } from '../../may.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { address } from '../../router.ts';
@@ -46,21 +47,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
     if (!isLooking) screenStands();
   }, [isLooking]);
   if (line === null || !floor.chosen.has(line)) {
-    return (
-      <div class="empty">
-        <Icon name="line" size={56} />
-        <h2>{words.noSetup.title}</h2>
-        <p>{words.noSetup.help}</p>
-        <div class="row">
-          <a class="button act large" href={address('plant', 'setups')}>
-            {words.noSetup.choose}
-          </a>
-          <a class="button large" href={address('plant', 'sheet')}>
-            {words.noSetup.bring}
-          </a>
-        </div>
-      </div>
-    );
+    return <NoSetup icon="line" />;
   }
   if (isLooking) return floor.rules.has(line) ? null : <NoRules />;
   if (!outlook) {

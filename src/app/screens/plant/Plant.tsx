@@ -22,6 +22,8 @@ import { Setups } from './Setups.tsx';
 import { ThisTablet } from './ThisTablet.tsx';
 import './plant.css';
 
+const Begin = lazyTask(() => import('./begin/Begin.tsx').then((module) => module.Begin));
+const Lines = lazyTask(() => import('./lines/Lines.tsx').then((module) => module.Lines));
 const Checklists = lazyTask(() => import('./checklists/Checklists.tsx').then((module) => module.Checklists));
 const Labels = lazyTask(() => import('./labels/Labels.tsx').then((module) => module.Labels));
 const Parts = lazyTask(() => import('./parts/Parts.tsx').then((module) => module.Parts));
@@ -32,6 +34,8 @@ const Sheet = lazyTask(() => import('./sheet/Sheet.tsx').then((module) => module
 const Stations = lazyTask(() => import('./stations/Stations.tsx').then((module) => module.Stations));
 
 type PageName =
+  | 'begin'
+  | 'lines'
   | 'setups'
   | 'sheet'
   | 'people'
@@ -47,10 +51,12 @@ type PageName =
   | 'tablet';
 
 const pages: readonly { readonly name: PageName; readonly icon: IconName; readonly act: Act }[] = [
+  { name: 'begin', icon: 'check', act: 'look' },
   { name: 'setups', icon: 'stock', act: 'look' },
   { name: 'sheet', icon: 'save', act: 'take-setup' },
+  { name: 'lines', icon: 'line', act: 'look' },
   { name: 'people', icon: 'person', act: 'manage-people' },
-  { name: 'rules', icon: 'line', act: 'rule-line' },
+  { name: 'rules', icon: 'bell', act: 'rule-line' },
   { name: 'parts', icon: 'reel', act: 'look' },
   { name: 'checklists', icon: 'check', act: 'edit-checklist' },
   { name: 'labels', icon: 'search', act: 'look' },
@@ -63,7 +69,7 @@ const pages: readonly { readonly name: PageName; readonly icon: IconName; readon
 ];
 
 /** What belongs to the tablet and not to a floor: not to be met in practice. */
-const ofTheTablet: readonly PageName[] = ['scanner', 'stations', 'server', 'tablet'];
+const ofTheTablet: readonly PageName[] = ['begin', 'scanner', 'stations', 'server', 'tablet'];
 
 interface PlantProps {
   readonly offline: Offline;
@@ -153,6 +159,10 @@ function usePageRight(act: Act): May {
 
 function contentOf(page: PageName, { offline, alarm }: PlantProps, onFirst: () => void): ComponentChildren {
   switch (page) {
+    case 'begin':
+      return <Begin />;
+    case 'lines':
+      return <Lines />;
     case 'setups':
       return <Setups />;
     case 'sheet':

@@ -2,6 +2,7 @@ import { formatCount, plural } from '../words.ts';
 
 export const words = {
   noSetup: {
+    begin: 'Set up this plant',
     title: 'No setup is chosen for this line',
     help: 'A lead chooses what to build next. An engineer imports setups.',
     choose: 'Choose a setup',

@@ -3,6 +3,11 @@ import { plural } from '../words.ts';
 export const words = {
   title: 'Plant',
   tiles: {
+    begin: { title: 'First steps', text: 'From an empty plant to the first right reel.' },
+    lines: {
+      title: 'Lines and slots',
+      text: 'Machines, banks and slots, as they are written on the machines.',
+    },
     setups: { title: 'Setups', text: 'What each product wants on each slot; choose what to build next.' },
     sheet: {
       title: 'Import a setup',

@@ -3,6 +3,7 @@ import { formatCount, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
+    begin: 'Preparar esta planta',
     title: 'No hay montaje elegido para esta línea',
     help: 'Un jefe elige qué se construye. Un ingeniero importa los montajes.',
     choose: 'Elegir un montaje',
