@@ -73,7 +73,7 @@ export interface RangesFault {
 export function machinesOf(
   ranges: readonly SlotRange[],
   bankName: (bank: string) => string,
-): Result<readonly Machine[], readonly RangesFault[]> {
+): Result<Machine[], readonly RangesFault[]> {
   const machines = new Map<string, Map<string, Bank>>();
   const faults: RangesFault[] = [];
   for (const [at, range] of ranges.entries()) {

@@ -79,7 +79,7 @@ export function readLine(form: LineForm, floor: FloorState, bankName: (bank: str
 }
 
 /** What the form does not show stays as it was: names of machines and banks, and banks whose places have no number. */
-function keepUntold({ line }: LineForm, floor: FloorState, machines: readonly Machines[number][]): Machines {
+function keepUntold({ line }: LineForm, floor: FloorState, machines: Machines): Machines {
   const there = floor.lines.get(line ?? '')?.machines ?? [];
   const merged = machines.map((machine) => {
     const known = there.find((each) => each.machine === machine.machine);
