@@ -110,8 +110,11 @@ type PageProps = PlantProps & { readonly page: (typeof pages)[number] };
 
 /** One subject. Where its right ends under somebody's hands, what was begun stays, out of sight, until they sign in again. */
 function Page({ page, offline, alarm }: PageProps) {
+  const app = useApp();
   const words = say(plantWords);
   const may = usePageRight(page.act);
+  // Until something is loaded, the way to the first reel is one touch away.
+  const isBeginning = useFloor().slots.size === 0 && app.practice === null;
   const [signingIn, setSigningIn] = useState(false);
   const wasOpen = useRef(may.may);
   if (may.may) wasOpen.current = true;
@@ -122,6 +125,11 @@ function Page({ page, offline, alarm }: PageProps) {
           <Icon name="left" /> {words.back}
         </a>
         <h1>{words.tiles[page.name].title}</h1>
+        {isBeginning && page.name !== 'begin' && (
+          <a class="button" href={address('plant', 'begin')} data-testid="to-steps">
+            {words.tiles.begin.title}
+          </a>
+        )}
       </header>
       {!may.may && (
         <div class="empty" data-testid="plant-gate">
