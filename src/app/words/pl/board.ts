@@ -47,7 +47,7 @@ export const words: Sentences<typeof english> = {
   proposalHelp:
     'Komponenty zostają tam, gdzie stoją na linii lub w innych jej setupach. Nowe dostają wolne sloty.',
   propose: 'Zaproponuj sloty',
-  proposeAgain: 'Zaproponuj ponownie',
+  proposeAgain: 'Zaproponuj znów',
   proposing: 'Szukam slotów…',
   stopProposing: 'Zatrzymaj',
   proposeFailed: 'Nie udało się nic zaproponować. Spróbuj ponownie albo wybierz sloty ręcznie.',

@@ -7,7 +7,7 @@ export const words: Sentences<typeof english> = {
   opening: 'Otwieranie kamery…',
   allow: 'Przeglądarka pyta? Dotknij Zezwól.',
   start: 'Włącz kamerę',
-  tryAgain: 'Spróbuj ponownie',
+  tryAgain: 'Spróbuj znów',
   light: 'Światło',
   zoom: 'Zoom',
   switchCamera: 'Inna kamera',
@@ -35,11 +35,11 @@ export const words: Sentences<typeof english> = {
     absent: { title: 'To urządzenie nie ma kamery', steps: ['Użyj skanera ręcznego albo wpisz.'] },
     busy: {
       title: 'Inna aplikacja używa kamery',
-      steps: ['Zamknij tamtą aplikację.', 'Dotknij Spróbuj ponownie.'],
+      steps: ['Zamknij tamtą aplikację.', 'Dotknij Spróbuj znów.'],
     },
     failed: {
       title: 'Kamera się nie uruchomiła',
-      steps: ['Dotknij Spróbuj ponownie.', 'Jeśli znów się nie uda: użyj skanera ręcznego albo wpisz.'],
+      steps: ['Dotknij Spróbuj znów.', 'Jeśli znów się nie uda: użyj skanera ręcznego albo wpisz.'],
     },
   },
   show: {

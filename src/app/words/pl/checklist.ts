@@ -18,7 +18,7 @@ const scannedPl: Scanned = {
 
 export const words: Sentences<typeof english> = {
   open: 'Otwórz listę',
-  again: 'Otwórz ponownie',
+  again: 'Otwórz znów',
   progress: (done, asked) => `${done} z ${plural(asked, `${asked} kroku`, `${asked} kroków`)}`,
   times: { running: 'gdy linia pracuje', stopped: 'linia stoi' },
   states: {

@@ -139,7 +139,7 @@ export const words: Sentences<typeof english> = {
   exportHelp:
     'Zapisuje to, co pokazują filtry, z pieczęcią każdego wpisu. Sprawdź później przez „reelward log verify”.',
   csv: 'CSV',
-  xlsx: 'Arkusz kalkulacyjny',
+  xlsx: 'Arkusz XLSX',
   json: 'Wiersze JSON',
   exported: (rows, name) =>
     byNumber(rows, {

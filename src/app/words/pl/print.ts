@@ -123,7 +123,7 @@ export const words: Sentences<typeof english> = {
       range: (least, most) => `Od ${least} do ${most}.`,
       name: 'Nadaj nazwę.',
     },
-    save: 'Zapisz dla wszystkich tabletów',
+    save: 'Zapisz dla wszystkich',
     test: 'Wydrukuj test',
     testText: '{mm} mm według linijki',
     testHelp:

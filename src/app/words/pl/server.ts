@@ -9,7 +9,7 @@ export const words: Sentences<typeof english> = {
   aloneHelp:
     'Weryfikuje, ostrzega i prowadzi dziennik bez serwera. Dołącz do serwera, aby dzielić dziennik z innymi tabletami, także starsze wpisy.',
   joinTitle: 'Dołącz do serwera zakładu',
-  joinAgain: 'Dołącz ponownie',
+  joinAgain: 'Dołącz znów',
   code: 'Kod jednorazowy',
   codeHelp: 'Dziesięć liter i cyfr, z tabletu lidera albo z serwera. Wpisz go albo zeskanuj jego kod.',
   codeWrong: 'Kod ma dziesięć liter i cyfr, np. ABCDE-23456.',
@@ -81,7 +81,7 @@ export const words: Sentences<typeof english> = {
     'code-wrong': 'Ten kod jest nieznany, użyty albo starszy niż dziesięć minut. Poproś o nowy.',
     'tablet-active':
       'Ten tablet jest nadal wpuszczony pod starszym kluczem. Najpierw lider go wyklucza; potem wpuszcza go nowy kod.',
-    'wire-too-old': 'Ta aplikacja jest starsza niż serwer. Wczytaj ją ponownie tam, gdzie serwer odpowiada.',
+    'wire-too-old': 'Ta aplikacja jest starsza niż serwer. Odśwież ją tam, gdzie serwer odpowiada.',
     'wire-too-new': 'Ta aplikacja jest nowsza niż serwer. Serwer wymaga aktualizacji.',
     'time-off': 'Zegar tego tabletu za bardzo się myli. Ustaw go.',
     'signature-wrong': 'Serwer nie przyjmuje klucza tego tabletu. Dołącz ponownie z nowym kodem.',

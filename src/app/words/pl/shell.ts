@@ -47,7 +47,7 @@ export const words: Sentences<typeof english> = {
     },
     'closed-by-newer': {
       title: 'Nowsza wersja jest otwarta w innym oknie',
-      text: 'To okno to starsza wersja i zostało zatrzymane. Wszystko, co przyjęto, jest bezpieczne. Wczytaj ponownie, aby pracować dalej.',
+      text: 'To okno to starsza wersja i zostało zatrzymane. Wszystko, co przyjęto, jest bezpieczne. Odśwież, aby pracować dalej.',
     },
     lost: {
       title: 'Nie można otworzyć dziennika na tym tablecie',
@@ -55,11 +55,11 @@ export const words: Sentences<typeof english> = {
     },
     unknown: {
       title: 'Nie można zapisać dziennika',
-      text: 'To, co pokazano jako zrobione, jest bezpieczne. Ostatnie działanie nie zostało zapisane. Wczytaj ponownie i sprawdź dziennik, zanim pójdziesz dalej.',
+      text: 'To, co pokazano jako zrobione, jest bezpieczne. Ostatnie działanie nie zostało zapisane. Odśwież i sprawdź dziennik, zanim pójdziesz dalej.',
     },
   },
-  reload: 'Wczytaj ponownie',
-  tryAgain: 'Spróbuj ponownie',
+  reload: 'Odśwież',
+  tryAgain: 'Spróbuj znów',
   muted: 'Bez dźwięku, dopóki nie dotkniesz ekranu',
   storageLow: (megabytes) => `Zostało tylko ${megabytes} MB na dziennik na tym tablecie.`,
 };

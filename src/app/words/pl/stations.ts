@@ -149,7 +149,7 @@ export const words: Sentences<typeof english> = {
   renameMissing: 'Podaj inną nazwę.',
   noReel: 'rolka bez kodu',
   noScan: 'nic o tym',
-  bothTitle: 'Policzone przez oboje',
+  bothTitle: 'Policzyły obie strony',
   both: {
     machine: (clock, hand, machine) =>
       `${clock}: wróciła po milczeniu. Ręcznie ${hand}, przez maszynę ${machine}. Obowiązuje liczba maszyny.`,

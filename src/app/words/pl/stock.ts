@@ -3,12 +3,7 @@ import { byNumber, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   title: 'Rolki',
-  tabs: {
-    bring: 'Do przyniesienia',
-    outlook: 'Rolka po rolce',
-    reels: 'Wszystkie rolki',
-    blocks: 'Zablokowane',
-  },
+  tabs: { bring: 'Przynieś', outlook: 'Rolka po rolce', reels: 'Wszystkie rolki', blocks: 'Zablokowane' },
   search: 'Szukaj rolki, komponentu, partii, slotu lub miejsca',
   searchHelp: 'Albo zeskanuj etykietę rolki.',
   found: (count) =>

@@ -5,7 +5,7 @@ export const words: Sentences<typeof english> = {
   way: 'Arquivo de coordenadas e BOM',
   wayHelp:
     'Não tem folha com slots? Comece pelo arquivo de coordenadas da placa. Depois pode vir a BOM; os slots são então propostos para a sua linha.',
-  choosePlacements: 'Escolher arquivo de coordenadas',
+  choosePlacements: 'Escolher coordenadas',
   isPlacements: 'Este arquivo não cita slots, por isso é lido como arquivo de coordenadas.',
   isBill: 'Isto é uma BOM. Agora escolha o arquivo de coordenadas da mesma placa.',
   readAsSheet: 'Ler como folha de setup',

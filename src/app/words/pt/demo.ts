@@ -3,6 +3,6 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   stale: 'Este treino é de um início anterior da demonstração.',
-  fresh: 'Começar de novo',
+  fresh: 'Recomeçar',
   failed: (why) => `Não foi possível carregar a planta de demonstração: ${why}`,
 };

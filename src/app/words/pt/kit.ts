@@ -4,7 +4,7 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   open: 'Lista de coleta e carrinhos',
   list: 'Lista de coleta',
-  panels: 'Painéis do próximo trabalho',
+  panels: 'Painéis da próxima ordem',
   needed: (count) => plural(count, `${count} peça`, `${count} peças`),
   short: (count) => `faltam ${count}`,
   enough: 'suficiente',
@@ -38,7 +38,7 @@ export const words: Sentences<typeof english> = {
   stays: (slot, count) => `fica em ${slot}, ${count}`,
   goesTo: (from, to, count) => `passa de ${from} para ${to}, ${count}`,
   comesOff: (slot, count) => `sobra em ${slot}, ${count}`,
-  leftThen: (count) => `restam cerca de ${count} ao fim deste trabalho`,
+  leftThen: (count) => `restam cerca de ${count} ao fim desta ordem`,
   leftNow: (count) => `restam cerca de ${count}`,
   onLine: (count) =>
     plural(

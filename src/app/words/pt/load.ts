@@ -40,7 +40,7 @@ export const words: Sentences<typeof english> = {
   sweepHelp:
     'Escaneie cada rolo carregado uma vez, no início do turno. No fim são listados os rolos não vistos.',
   sweepRunning: (seen, all) => `Conferência: ${seen} de ${all} vistos`,
-  sweepEnd: 'Encerrar a conferência',
+  sweepEnd: 'Encerrar conferência',
   sweepResume: 'Continuar a conferência aqui',
   sweepMissing: (count) => plural(count, `${count} não visto`, `${count} não vistos`),
   sweepAll: 'Todos os rolos carregados foram vistos.',

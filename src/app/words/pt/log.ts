@@ -100,7 +100,7 @@ const kindsPt: Readonly<Record<EntryKind, string>> = {
   'cart.filled': 'Feeder pronto num carrinho',
   'cart.emptied': 'Feeder retirado de um carrinho',
   'cart.docked': 'Carrinho acoplado',
-  'plan.kept': 'Ordem de trabalhos salva',
+  'plan.kept': 'Sequência de ordens salva',
   'panel.measured': 'Primeiro painel medido',
   'panel.looked': 'Primeiro painel olhado',
   'part.described': 'Encapsulamento de um componente definido',

@@ -5,7 +5,7 @@ import { plural, type Sentences } from '../words.ts';
 const saidPt: Said = {
   misfit: () => 'O setup não cabe nesta linha',
   move: (count) =>
-    plural(count, `falta ${count} movimentação de feeder`, `faltam ${count} movimentações de feeder`),
+    plural(count, `falta ${count} movimento de feeder`, `faltam ${count} movimentos de feeder`),
   'slot-empty': (count) => plural(count, `${count} slot sem seu rolo`, `${count} slots sem seus rolos`),
   'slot-other': (count) =>
     plural(count, `${count} slot tem outro componente`, `${count} slots têm outros componentes`),

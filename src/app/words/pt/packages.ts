@@ -2,7 +2,7 @@ import type { words as english } from '../en/packages.ts';
 import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
-  add: 'Informar um encapsulamento',
+  add: 'Informar encapsulamento',
   change: 'Alterar',
   none: 'Nenhum setup cita ainda um componente sensível à umidade.',
   noneHelp: 'Vêm com as folhas de setup, ou informe um componente aqui.',
@@ -23,7 +23,7 @@ export const words: Sentences<typeof english> = {
   mslNone: 'Como dizem folhas e etiquetas',
   source: 'De onde',
   sourceHelp: 'Folha de dados, etiqueta da embalagem …',
-  save: 'Salvar o encapsulamento',
+  save: 'Salvar encapsulamento',
   saved: (part) => `${part}: encapsulamento salvo.`,
   partMissing: 'Digite seu PN interno',
   badNumber: 'Digite números acima de zero ou deixe vazio',

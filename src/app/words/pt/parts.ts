@@ -36,7 +36,7 @@ export const words: Sentences<typeof english> = {
     wantedBy: (slots) => plural(slots, `em ${slots} slot`, `em ${slots} slots`),
   },
   feeders: {
-    add: 'Adicionar um feeder',
+    add: 'Adicionar feeder',
     paste: 'Colar uma lista',
     id: 'Id do feeder',
     width: 'Largura da fita',
@@ -78,7 +78,7 @@ export const words: Sentences<typeof english> = {
     none: 'Nenhum feeder na lista ainda.',
     noneHelp: 'Com uma lista, cada carga também verifica se o feeder serve para a fita.',
     noMatch: (text) => `Nenhum feeder corresponde a “${text}”.`,
-    addIt: 'Adicionar este feeder',
+    addIt: 'Adicionar este',
     pasteHelp: 'Um feeder por linha: id, largura da fita, passos, posições. Pode ter cabeçalho.',
     found: (count) => plural(count, `${count} feeder encontrado`, `${count} feeders encontrados`),
     fresh: (count) => plural(count, `${count} novo`, `${count} novos`),

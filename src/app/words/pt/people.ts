@@ -24,7 +24,7 @@ export const words: Sentences<typeof english> = {
   awayTitle: (name) => `${name} saiu do sistema`,
   awayHelp: (name) =>
     `O trabalho aberto fica guardado. ${name} entra de novo para continuar. Para qualquer outra pessoa ele é fechado.`,
-  awayClose: 'Fechar o trabalho aberto',
+  awayClose: 'Fechar trabalho aberto',
   badgeNeeded: (name) => `${name} não tem PIN: escaneie o crachá.`,
   scanBadge: 'Escaneie o crachá',
   badgeHelp: 'Com o leitor, ou digite o que está impresso sob o código.',

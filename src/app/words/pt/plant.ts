@@ -52,7 +52,7 @@ export const words: Sentences<typeof english> = {
     runOpen: 'Há uma produção aberta; encerre-a antes.',
   },
   people: {
-    add: 'Adicionar uma pessoa',
+    add: 'Adicionar pessoa',
     edit: 'Alterar',
     name: 'Nome',
     badge: 'Crachá',
@@ -89,7 +89,7 @@ export const words: Sentences<typeof english> = {
     savedNext: (name) => `${name} está na lista`,
     aloneNext: 'Por enquanto só há você',
     nextHelp: 'Adicione a próxima pessoa agora, ou quando quiser.',
-    addNext: 'Adicionar a próxima pessoa',
+    addNext: 'Adicionar a próxima',
     nextSheet: 'Importar um setup',
     nextLine: 'Ir para a linha',
   },
@@ -139,7 +139,7 @@ export const words: Sentences<typeof english> = {
     agesHelp: 'Vale o começo mais longo que bate com o PN. Sem linha: sem limite.',
     ageBegins: 'PNs começam com (vazio: todos)',
     ageMonths: 'Meses no máximo',
-    ageAdd: 'Adicionar um limite de idade',
+    ageAdd: 'Adicionar limite de idade',
     wrongAges:
       'Limites de idade: digite meses inteiros de 1 a 600, e cada começo uma vez. Depois salve de novo.',
     removeRow: 'Remover',

@@ -64,7 +64,7 @@ export const words: Sentences<typeof english> = {
   readPasted: 'Ler estas linhas',
   pasted: 'linhas coladas',
   another: 'Outra folha',
-  addPlacements: 'Adicionar arquivo de coordenadas',
+  addPlacements: 'Adicionar coordenadas',
   placementsHelp:
     'Um arquivo de coordenadas (centroid) preenche ou confere quantos de cada componente um painel leva.',
   otherPlacements: 'Outro arquivo de coordenadas',
@@ -123,7 +123,7 @@ export const words: Sentences<typeof english> = {
   remembered: 'como você definiu da última vez',
   notUsed: 'não usada',
   unusedColumns: (count) => plural(count, `${count} coluna não usada`, `${count} colunas não usadas`),
-  hideUnused: 'Ocultar colunas não usadas',
+  hideUnused: 'Ocultar não usadas',
   placementColumnsTitle: 'Colunas do arquivo de coordenadas',
   holds: 'contém',
   lackMachine: 'Máquina, para slots que não citam nenhuma',

@@ -71,7 +71,7 @@ export const words: Sentences<typeof english> = {
   },
   knows: 'O que deve ser verdade',
   factNames: {
-    moves: 'não faltam movimentações de feeder',
+    moves: 'não faltam movimentos de feeder',
     slots: 'todo slot tem seu rolo verificado',
     'first-panel': 'o primeiro painel foi conferido e está certo',
   },

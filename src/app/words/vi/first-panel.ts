@@ -27,7 +27,7 @@ export const words: Sentences<typeof english> = {
   meter: 'Độ chính xác máy đo',
   percent: '± % số đọc',
   fixed: (unit) => `± cố định, ${unit}`,
-  meterHelp: 'Xem tài liệu máy đo. Máy tính bảng này sẽ nhớ.',
+  meterHelp: 'Xem tài liệu máy đo. Tablet này sẽ nhớ.',
   limits: (least, most, unit) => `Cần: ${least} đến ${most} ${unit}`,
   result: (value, uncertainty, unit) => `Đo được: ${value} ± ${uncertainty} ${unit}`,
   why: {

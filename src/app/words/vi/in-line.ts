@@ -12,7 +12,7 @@ export const words: Sentences<typeof english> = {
   takeSeen: 'Dùng số từ lần quét',
   takeHelp:
     'Số đã thấy không phải giới hạn: nơi nào có thể nhiều hơn thì nhập nhiều hơn. Lần quét cho thấy hơn thế sẽ tự nới rộng.',
-  scansHere: 'Panel quét ở máy tính bảng này',
+  scansHere: 'Panel quét ở tablet này',
   count: 'Được đếm',
   goInto: (machine) => `Đi vào ${machine}`,
   scansHelp: 'Quét vài panel trước máy và quét lại ở chỗ đếm: nhờ đó biết giữa hai chỗ có bao nhiêu.',

@@ -34,7 +34,7 @@ export const words: Sentences<typeof english> = {
   rear: 'sau',
   holds: 'Chờ trưởng ca',
   decide: 'Quyết định',
-  conflicts: 'Hai máy tính bảng không khớp',
+  conflicts: 'Hai tablet không khớp',
   sweep: 'Rà chuyền',
   sweepHelp: 'Đầu ca, quét mỗi cuộn đã lắp một lần. Cuối cùng sẽ liệt kê cuộn chưa thấy.',
   sweepRunning: (seen, all) => `Rà chuyền: đã thấy ${seen}/${all}`,

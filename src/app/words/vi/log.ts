@@ -3,8 +3,8 @@ import type { words as english } from '../en/log.ts';
 import type { Sentences } from '../words.ts';
 
 const kindsVi: Readonly<Record<EntryKind, string>> = {
-  'tablet.opened': 'Máy tính bảng vào nhật ký',
-  'tablet.named': 'Đặt tên máy tính bảng',
+  'tablet.opened': 'Tablet vào nhật ký',
+  'tablet.named': 'Đặt tên tablet',
   'person.added': 'Thêm người',
   'person.removed': 'Xóa người',
   'person.signed-in': 'Đăng nhập',
@@ -142,14 +142,14 @@ export const words: Sentences<typeof english> = {
   json: 'Dòng JSON',
   exported: (rows, name) => `Đã lưu ${rows} mục thành ${name}.`,
   exporting: 'Đang gom các mục…',
-  actors: { tablet: 'Máy tính bảng', machine: 'Máy', nobody: 'không ai đăng nhập' },
+  actors: { tablet: 'Tablet', machine: 'Máy', nobody: 'không ai đăng nhập' },
   detail: 'Mục',
   proof: 'Mục này được niêm thế nào',
   exactly: 'Giờ chính xác',
   number: 'Số',
   seal: 'Dấu niêm',
   prev: 'Dấu niêm trước',
-  tablet: 'Máy tính bảng',
+  tablet: 'Tablet',
   at: 'Khi nào',
   who: 'Ai',
   takenBack: 'đã rút lại',

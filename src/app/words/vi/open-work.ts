@@ -4,7 +4,7 @@ import type { Sentences } from '../words.ts';
 
 const saidVi: Said = {
   misfit: () => 'Setup không vừa chuyền này',
-  move: (count) => `còn ${count} lần di chuyển feeder`,
+  move: (count) => `còn ${count} lần chuyển feeder`,
   'slot-empty': (count) => `${count} slot chưa có cuộn của nó`,
   'slot-other': (count) => `${count} slot có linh kiện khác`,
   'slot-held': (count) => `${count} cuộn chờ trưởng ca`,

@@ -10,15 +10,15 @@ export const words: Sentences<typeof english> = {
   pinLocked: (minutes) => `Thử quá nhiều lần. Khóa ${minutes} phút.`,
   pinUnsafe: 'Chỉ kiểm PIN được trên trang an toàn. Mở ứng dụng bằng địa chỉ https.',
   notSeenHere: (name) =>
-    `Máy chủ không trả lời, và máy này chưa từng xác nhận ${name}. Thử ở nơi máy chủ trả lời.`,
+    `Máy chủ không trả lời, và tablet này chưa từng xác nhận ${name}. Thử ở nơi máy chủ trả lời.`,
   pinNotHere: (name) =>
-    `Máy này chưa biết PIN của ${name}. Nhập một lần ở nơi máy chủ trả lời, hoặc ở máy đã đặt PIN.`,
+    `Tablet này chưa biết PIN của ${name}. Nhập một lần ở nơi máy chủ trả lời, hoặc ở tablet đã đặt PIN.`,
   seenTooLongAgo: (name) =>
-    `Máy chủ không trả lời, và máy này xác nhận ${name} đã hơn ba ngày. Thử ở nơi máy chủ trả lời.`,
+    `Máy chủ không trả lời, và tablet này xác nhận ${name} đã hơn ba ngày. Thử ở nơi máy chủ trả lời.`,
   asking: 'Đang kiểm…',
   enter: 'Nhập',
   erase: 'Xóa',
-  nobody: 'Máy này chưa có ai. Thêm một kỹ sư trước; kỹ sư sẽ thêm những người khác.',
+  nobody: 'Tablet này chưa có ai. Thêm một kỹ sư trước; kỹ sư sẽ thêm những người khác.',
   addFirst: 'Thêm kỹ sư đầu tiên',
   awayTitle: (name) => `Đã đăng xuất ${name}`,
   awayHelp: (name) =>

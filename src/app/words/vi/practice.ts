@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
     'Nhà máy này chưa có chuyền nên bạn có một chuyền nhỏ bịa ra. Cứ quét, lắp, nối liệu, làm sai. Nó bị xóa khi kết thúc tập, hoặc sau mười hai giờ.',
   warns: 'Cảnh báo của chuyền thật vẫn hiện.',
   start: 'Bắt đầu tập',
-  taken: 'Buổi tập đang mở ở cửa sổ khác của máy này. Kết thúc ở đó trước.',
+  taken: 'Buổi tập đang mở ở cửa sổ khác của tablet này. Kết thúc ở đó trước.',
   labels: 'Nhãn để tập',
   labelsHelp: 'Chạm nhãn thay vì quét: slot, feeder của nó nếu cần, cuộn của nó.',
   print: 'In nhãn',

@@ -35,9 +35,9 @@ export const words: Sentences<typeof english> = {
     'half-arrived': (found, wanted) =>
       `Chỉ ${found}/${wanted} ký tự đến: lần quét bị cắt. Đặt độ trễ giữa các ký tự về không, hoặc đem máy quét lại gần đế.`,
     'layout-differs': (scanner, tablet) =>
-      `Máy quét gõ theo bàn phím ${scanner}, máy tính bảng chờ ${tablet}. Đặt bàn phím của máy quét thành ${tablet}, hoặc của máy tính bảng thành ${scanner}.`,
+      `Máy quét gõ theo bàn phím ${scanner}, tablet chờ ${tablet}. Đặt bàn phím của máy quét thành ${tablet}, hoặc của tablet thành ${scanner}.`,
     'characters-differ':
-      'Ký tự đến bị đổi, và không kiểu bàn phím nào biết ở đây giải thích được. Đặt bàn phím của máy quét theo máy tính bảng rồi quét lại.',
+      'Ký tự đến bị đổi, và không kiểu bàn phím nào biết ở đây giải thích được. Đặt bàn phím của máy quét theo tablet rồi quét lại.',
     'case-inverted': 'Chữ hoa và thường bị đảo. Tắt Caps Lock, và đặt máy quét giữ nguyên chữ như in.',
     'separators-lost': (names) =>
       `Dấu ngăn không đến (${names}). Đặt máy quét gửi ký tự điều khiển, dạng Ctrl với một phím hoặc Alt với phím số.`,
@@ -61,18 +61,18 @@ export const words: Sentences<typeof english> = {
   settingsTitle: 'Cách đặt máy quét',
   settings: [
     'Chạy như bàn phím (HID).',
-    'Nước của bàn phím: giống máy tính bảng.',
+    'Nước của bàn phím: giống tablet.',
     'Gửi ký tự điều khiển, dạng Ctrl với một phím hoặc Alt với phím số.',
     'Hậu tố: Enter. Không tiền tố.',
     'Chữ như in: không đổi hoa thường.',
     'Không trễ giữa các ký tự.',
   ],
-  keep: 'Lưu nhịp của máy quét này trên máy',
-  keptNow: 'Đã lưu. Máy này phân biệt quét với gõ tay theo nhịp này.',
-  isKept: 'Máy này đã lưu nhịp của máy quét.',
+  keep: 'Lưu nhịp của máy quét này trên tablet',
+  keptNow: 'Đã lưu. Tablet này phân biệt quét với gõ tay theo nhịp này.',
+  isKept: 'Tablet này đã lưu nhịp của máy quét.',
   forget: 'Dùng nhịp thường',
   sheetTitle: 'Hiệu chỉnh máy quét',
-  sheetText: 'Mở Nhà máy, Máy quét trên máy tính bảng, rồi quét mã này.',
+  sheetText: 'Mở Nhà máy, Máy quét trên tablet, rồi quét mã này.',
   sheetHolds: 'Mã này chứa:',
   fields: {
     part: 'linh kiện',

@@ -34,23 +34,23 @@ export const words: Sentences<typeof english> = {
   newVersion: 'Đã có phiên bản mới.',
   update: 'Cập nhật ngay',
   updateLater: 'Sẽ chờ đến khi không còn việc nào đang mở.',
-  languageLater: 'Ngôn ngữ đó chưa có trên máy tính bảng này. Nối mạng rồi chọn lại.',
+  languageLater: 'Ngôn ngữ đó chưa có trên tablet này. Nối mạng rồi chọn lại.',
   leftAlone: (name, minutes) =>
     `Đã đăng xuất ${name}: ${minutes} phút không ai chạm. Việc đang mở vẫn được giữ.`,
   shiftOver: (name) => `Đã đăng xuất ${name}: đã qua một ca. Việc đang mở vẫn được giữ.`,
   notInPractice: 'Không dùng khi tập',
   fault: {
     'disk-full': {
-      title: 'Máy tính bảng này đã đầy',
-      text: 'Không thể ghi hay xác nhận thêm gì ở đây. Mọi thứ đã nhận đều an toàn. Làm trên máy tính bảng khác. Giải phóng chỗ trên máy này rồi thử lại.',
+      title: 'Tablet này đã đầy',
+      text: 'Không thể ghi hay xác nhận thêm gì ở đây. Mọi thứ đã nhận đều an toàn. Làm trên tablet khác. Giải phóng chỗ trên tablet này rồi thử lại.',
     },
     'closed-by-newer': {
       title: 'Phiên bản mới hơn đang mở ở cửa sổ khác',
       text: 'Cửa sổ này là phiên bản cũ và đã dừng. Mọi thứ đã nhận đều an toàn. Tải lại để tiếp tục.',
     },
     lost: {
-      title: 'Không mở được nhật ký trên máy này',
-      text: 'Làm trên máy tính bảng khác và gọi người phụ trách máy tính bảng. Đừng xóa dữ liệu trình duyệt: các mục chưa gửi có thể vẫn cứu được.',
+      title: 'Không mở được nhật ký trên tablet này',
+      text: 'Làm trên tablet khác và gọi người phụ trách tablet. Đừng xóa dữ liệu trình duyệt: các mục chưa gửi có thể vẫn cứu được.',
     },
     unknown: {
       title: 'Không ghi được nhật ký',
@@ -60,5 +60,5 @@ export const words: Sentences<typeof english> = {
   reload: 'Tải lại',
   tryAgain: 'Thử lại',
   muted: 'Chưa có tiếng cho đến khi chạm màn hình',
-  storageLow: (megabytes) => `Chỉ còn ${megabytes} MB cho nhật ký trên máy này.`,
+  storageLow: (megabytes) => `Chỉ còn ${megabytes} MB cho nhật ký trên tablet này.`,
 };

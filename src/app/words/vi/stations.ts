@@ -125,7 +125,7 @@ export const words: Sentences<typeof english> = {
       'unknown-reel': 'cuộn chưa từng được quét',
       'no-reel-told': 'máy không nêu cuộn nào',
       'out-of-date': 'không đọc được nhật ký',
-      'in-conflict': 'hai máy tính bảng nói khác nhau về nó',
+      'in-conflict': 'hai tablet nói khác nhau về nó',
     },
   },
   clear: 'Xong …',

@@ -41,7 +41,7 @@ export const words: Sentences<typeof english> = {
   noPlace: (text) => `“${text}” không phải tên của chỗ nào.`,
   block: 'Chặn',
   blockTitle: 'Chặn vật liệu',
-  blockHelp: 'Cuộn bị chặn sẽ bị từ chối ở mọi slot, trên mọi máy tính bảng, cho đến khi trưởng ca bỏ chặn.',
+  blockHelp: 'Cuộn bị chặn sẽ bị từ chối ở mọi slot, trên mọi tablet, cho đến khi trưởng ca bỏ chặn.',
   blockWhat: 'Chặn cái gì',
   blockLot: (lot) => `cả lô ${lot}`,
   blockReel: (reel) => `chỉ cuộn ${reel}`,

@@ -11,13 +11,13 @@ export const words: Sentences<typeof english> = {
   quarantined: (count) => `${count} mục để riêng`,
   rolledBack: 'Nhật ký máy chủ bị lùi',
   headFault: 'Nhật ký máy chủ bị nghi ngờ',
-  clocksOff: (count) => `${count} máy tính bảng lệch giờ`,
+  clocksOff: (count) => `${count} tablet lệch giờ`,
   history: (share) => `Đang tải lịch sử: ${share}`,
   historyChecked: 'Đang kiểm lịch sử',
   historyTitle: 'Lịch sử',
   stillMissing: (missing, of) => `Còn thiếu ${missing}/${of} mục cũ ở đây.`,
-  checkedHelp: 'Mọi mục đã có ở đây. Máy này giờ tự tính lại tất cả và so.',
+  checkedHelp: 'Mọi mục đã có ở đây. Tablet này giờ tự tính lại tất cả và so.',
   historyHelp:
-    'Máy này bắt đầu từ kết quả của máy tính bảng khác. Lắp và kiểm vẫn như thường. Nhật ký, bản xuất và truy vết ở đây chưa đủ cho đến khi phần còn lại về.',
+    'Tablet này bắt đầu từ kết quả của tablet khác. Lắp và kiểm vẫn như thường. Nhật ký, bản xuất và truy vết ở đây chưa đủ cho đến khi phần còn lại về.',
   notWhole: (missing) => `${missing} mục cũ còn đang về: câu trả lời sẽ chưa đủ. Máy chủ có đủ.`,
 };

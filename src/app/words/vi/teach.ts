@@ -116,7 +116,7 @@ export const words: Sentences<typeof english> = {
   lostExamples: (count) => `${count} nhãn mà phiên bản hiện tại đọc được sẽ không đọc được nữa.`,
   approve: 'Để trưởng ca duyệt',
   approveTitle: (rule) => `Duyệt quy tắc “${rule}”`,
-  approveHelp: 'Sau đó mọi máy tính bảng đọc nhãn loại này theo quy tắc này.',
+  approveHelp: 'Sau đó mọi tablet đọc nhãn loại này theo quy tắc này.',
   approved: (rule) => `Nhãn giờ được đọc theo “${rule}”.`,
   doesNotRead: 'Không đọc nhãn như đã chạm',
 };

@@ -71,7 +71,7 @@ export const words: Sentences<typeof english> = {
   },
   knows: 'Điều phải đúng',
   factNames: {
-    moves: 'không còn lần di chuyển feeder nào',
+    moves: 'không còn lần chuyển feeder nào',
     slots: 'mọi slot có cuộn đã xác nhận',
     'first-panel': 'panel đầu đã kiểm và đúng',
   },
