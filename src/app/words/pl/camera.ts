@@ -29,7 +29,7 @@ export const words: Sentences<typeof english> = {
       steps: [
         'Otwórz w przeglądarce ustawienia tej strony.',
         'Ustaw Kamerę na Zezwól.',
-        'Wróć i dotknij Spróbuj ponownie.',
+        'Wróć i dotknij Spróbuj znów.',
       ],
     },
     absent: { title: 'To urządzenie nie ma kamery', steps: ['Użyj skanera ręcznego albo wpisz.'] },
@@ -75,7 +75,7 @@ export const words: Sentences<typeof english> = {
     'new-reel': 'nowa rolka',
     badge: 'karta',
   },
-  inHand: (slot, part) => `${slot} chce ${part}`,
+  inHand: (slot, part) => `${slot} wymaga ${part}`,
   whichLabel: 'Która etykieta?',
   chooseHelp: 'Dotknij jej numeru',
   label: (number, text) => `Etykieta ${number}: ${text}`,

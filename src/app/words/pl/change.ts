@@ -24,7 +24,7 @@ export const words: Sentences<typeof english> = {
   running: (product) => `Linia jest ustawiona na ${product}.`,
   nothing: 'Linia nie jest jeszcze ustawiona.',
   shiftStart: 'Początek zmiany',
-  splice: 'Lista łączenia',
+  splice: 'Checklista łączenia',
   next: 'Co będzie następne?',
   plan: 'Zaplanuj to',
   same: 'teraz ustawiony',
@@ -66,7 +66,7 @@ export const words: Sentences<typeof english> = {
   tabs: {
     feeders: 'Przestawienia',
     kit: 'Przygotuj',
-    checklist: 'Lista',
+    checklist: 'Checklista',
     first: 'Pierwszy panel',
     times: 'Czasy',
   },
@@ -84,7 +84,7 @@ export const words: Sentences<typeof english> = {
       other: `${count} przestawień czeka na zatrzymanie`,
     }),
   stepsDone: 'Nie ma już przestawień',
-  stepsDoneNext: 'Dalej: skończ listę, sprawdź pierwszy panel, potem zwolnij serię.',
+  stepsDoneNext: 'Dalej: skończ checklistę, sprawdź pierwszy panel, potem zwolnij serię.',
   stepsNone: 'Następny produkt nie wymaga przestawień.',
   slotsRight: (right, all) => `Sloty w porządku: ${right} z ${all}`,
   whys: {

@@ -17,7 +17,7 @@ const scannedPl: Scanned = {
 };
 
 export const words: Sentences<typeof english> = {
-  open: 'Otwórz listę',
+  open: 'Otwórz checklistę',
   again: 'Otwórz znów',
   progress: (done, asked) => `${done} z ${plural(asked, `${asked} kroku`, `${asked} kroków`)}`,
   times: { running: 'gdy linia pracuje', stopped: 'linia stoi' },
@@ -51,7 +51,7 @@ export const words: Sentences<typeof english> = {
   unsignTitle: 'Cofnąć podpis?',
   unsignHelp: (name) => `Tylko ${name} może cofnąć ten podpis. Oba wpisy zostają w dzienniku.`,
   notYours: (name) => `To jest podpis: ${name}.`,
-  notKnown: 'Nie wiadomo: ta lista nie ma przezbrojenia.',
+  notKnown: 'Nie wiadomo: ta checklista nie ma przezbrojenia.',
   scanWants: {
     stencil: 'Zeskanuj szablon.',
     paste: 'Zeskanuj słoik pasty.',
@@ -69,8 +69,8 @@ export const words: Sentences<typeof english> = {
   skipTitle: 'Lider zezwala pominąć ten krok',
   skipReason: 'Dlaczego?',
   reopen: 'Zrób ponownie',
-  close: 'Zamknij listę',
-  closed: 'Lista zamknięta.',
+  close: 'Zamknij checklistę',
+  closed: 'Checklista zamknięta.',
   missing: (count) =>
     byNumber(count, {
       one: `${count} wymagany krok jest otwarty`,

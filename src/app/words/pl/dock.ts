@@ -21,7 +21,7 @@ export const words: Sentences<typeof english> = {
   scanAlso: (part, pieces) => `${part}: zeskanuj też: ${pieces}`,
   enough: 'To wszystko',
   belongs: (slots) => `idzie na ${slots}: zeskanuj slot`,
-  belongsNowhere: 'żaden slot tego setupu jej nie chce',
+  belongsNowhere: 'żaden slot tego setupu jej nie potrzebuje',
   scanAnything: 'Zeskanuj cokolwiek',
   scanAnythingHelp: 'slot, podajnik, rolka, karta, panel',
   camera: 'Kamera',

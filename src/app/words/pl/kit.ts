@@ -22,10 +22,10 @@ export const words: Sentences<typeof english> = {
     count === 0
       ? 'Ustaw następne podajniki na wózku.'
       : `Ustaw podajniki na wózku: gotowe miejsca: ${count}.`,
-  readyOpenList: 'Otwórz listę: niektóre kroki nie wymagają postoju.',
+  readyOpenList: 'Otwórz checklistę: niektóre kroki nie wymagają postoju.',
   readyList: (count) =>
-    `Lista: ${byNumber(count, { one: `${count} krok można zrobić teraz.`, few: `${count} kroki można zrobić teraz.`, other: `${count} kroków można zrobić teraz.` })}`,
-  toChecklist: 'Lista',
+    `Checklista: ${byNumber(count, { one: `${count} krok można zrobić teraz.`, few: `${count} kroki można zrobić teraz.`, other: `${count} kroków można zrobić teraz.` })}`,
+  toChecklist: 'Checklista',
   fetch: (reels) => `Przynieś ${reels}`,
   stays: (slot, count) => `zostaje na ${slot}, ${count}`,
   goesTo: (from, to, count) => `z ${from} na ${to}, ${count}`,

@@ -126,7 +126,7 @@ export const words: Sentences<typeof english> = {
   silent: (station, clock) => `${station} milczy od ${clock}. Licz panele ręcznie, aż wróci.`,
   silentShort: 'Licznik maszyny milczy',
   believes: (slots) =>
-    `Maszyna uważa inaczej na ${plural(slots, `${formatCount(slots)} slocie`, `${formatCount(slots)} slotach`)}.`,
+    `Według maszyny jest inaczej na ${plural(slots, `${formatCount(slots)} slocie`, `${formatCount(slots)} slotach`)}.`,
   believesAct: 'Zobacz Stacje',
   takeBack: 'Cofnij',
   stoppedSince: (reason, clock, span) => `Postój: ${reason}, od ${clock}, już ${span}`,

@@ -54,11 +54,11 @@ const saidPl: Said = {
     }),
   step: (count) =>
     byNumber(count, {
-      one: `${count} krok listy`,
-      few: `${count} kroki listy`,
-      other: `${count} kroków listy`,
+      one: `${count} krok checklisty`,
+      few: `${count} kroki checklisty`,
+      other: `${count} kroków checklisty`,
     }),
-  'no-checklist': () => 'Listy nigdy nie otwarto',
+  'no-checklist': () => 'Checklisty nigdy nie otwarto',
 };
 
 export const words: Sentences<typeof english> = {

@@ -72,7 +72,7 @@ export const words: Sentences<typeof english> = {
     saveChange: 'Zapisz zmianę',
     was: (was) => `Teraz na liście: ${was}`,
     wantsWidth: (slot, width, feeder) =>
-      `${slot} chce taśmy ${width} mm: podajnik ${feeder} by tam nie pasował. Najpierw go zdejmij.`,
+      `${slot} wymaga taśmy ${width} mm: podajnik ${feeder} by tam nie pasował. Najpierw go zdejmij.`,
     reachesInto: (feeder, slots) =>
       `Podajnik ${feeder} i ${slots} zachodziłyby na siebie: żaden produkt nie pasowałby do linii. Najpierw go zdejmij.`,
     noLongerFits: 'nie pasuje już tam, gdzie jest',

@@ -6,7 +6,7 @@ export const words: Sentences<typeof english> = {
   tiles: {
     setups: {
       title: 'Setupy',
-      text: 'Czego każdy produkt chce na każdym slocie; wybierz, co budować dalej.',
+      text: 'Czego każdy produkt wymaga na każdym slocie; wybierz, co budować dalej.',
     },
     sheet: {
       title: 'Zaimportuj setup',
@@ -21,7 +21,7 @@ export const words: Sentences<typeof english> = {
       title: 'Komponenty i podajniki',
       text: 'Zatwierdzone indeksy dostawców, podajniki i ich taśmy, blokady, obudowy, tabele wilgotności.',
     },
-    checklists: { title: 'Listy kontrolne', text: 'Kroki przezbrojenia, łączenia, początku zmiany.' },
+    checklists: { title: 'Checklisty', text: 'Kroki przezbrojenia, łączenia, początku zmiany.' },
     labels: { title: 'Etykiety', text: 'Naucz etykiety, która nie trzyma się żadnej normy.' },
     print: {
       title: 'Drukuj etykiety',
@@ -60,7 +60,7 @@ export const words: Sentences<typeof english> = {
     badgeHelp: 'Zeskanuj kartę albo wpisz, co na niej wydrukowano.',
     role: 'Rola',
     pin: 'PIN, 4 do 8 cyfr',
-    pinHelp: 'Liderzy i inżynierowie potrzebują go do decyzji. Pokazuje, kto to zrobił; nie jest zamkiem.',
+    pinHelp: 'Liderzy i inżynierowie potrzebują go do decyzji. Pokazuje, kto to zrobił; to nie kłódka.',
     save: 'Zapisz',
     remove: 'Usuń',
     removed: (name) => `Usunięto: ${name}.`,

@@ -7,7 +7,7 @@ export const words: Sentences<typeof english> = {
   closest: 'najbliższy oczekiwany',
   characters: (count) => `Różnią się znaki: ${formatCount(count)}.`,
   belongsAt: 'Ta rolka idzie na',
-  belongsNowhere: 'Żaden slot tutaj jej nie chce.',
+  belongsNowhere: 'Żaden slot tutaj jej nie potrzebuje.',
   lacksReel: 'Nie ma tam teraz rolki.',
   hasReel: 'Jest tam teraz rolka.',
   onLine: (slot, line) => `${slot} na ${line}`,
@@ -33,7 +33,7 @@ export const words: Sentences<typeof english> = {
   cameBefore: {
     title: 'Czy ta rolka była już na linii?',
     text: (lot, left) =>
-      `Jej etykieta nie ma własnego ID. Taka rolka${lot === null ? '' : `, partia ${lot},`} zeszła z linii ${left === null ? 'z nieznaną liczbą' : `z resztą ${left} szt.`}${left === null ? '.' : ''}`,
+      `Jej etykieta nie ma własnego ID. Taka rolka${lot === null ? '' : `, partia ${lot},`} zeszła z linii ${left === null ? 'z nieznaną liczbą.' : `z resztą ${left} szt.`}`,
     same: 'Tak, to tamta rolka',
     fresh: 'Nie, nowa',
   },

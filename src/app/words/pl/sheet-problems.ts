@@ -139,7 +139,7 @@ const pl: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   partNotPlaced: (f) =>
     `Komponent ${f['part']} ma slot, ale nie ma go w pliku współrzędnych. Sprawdź indeks w obu.`,
   partWithoutSlot: (f) =>
-    `Komponent ${f['part']} jest układany razy: ${f['found']} (plik współrzędnych, od wiersza ${f['first']}), ale nie ma slotu. Daj mu slot albo oznacz jako niemontowany.`,
+    `Komponent ${f['part']} jest układany ${f['found']}× (plik współrzędnych, od wiersza ${f['first']}), ale nie ma slotu. Daj mu slot albo oznacz jako niemontowany.`,
   placementPartMissing: (f) =>
     `Oznaczenie ${f['designator']} nie ma indeksu, więc zostaje pominięte. Uzupełnij go.`,
   placementTwice: (f) =>
@@ -190,7 +190,7 @@ const pl: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `Ilość to ${f['wanted']}, ale oznaczeń w wierszu jest ${f['found']}. Sprawdź, co jest dobre.`,
   quantityUnreadable: (f) => `Ilość „${f['found']}” nie jest liczbą. Liczą się oznaczenia. Popraw ją.`,
   quantityRatio: (f) =>
-    `W każdym wierszu ilość jest ${f['ratio']} razy większa niż oznaczeń. BOM chyba liczy płytek: ${f['ratio']}.`,
+    `W każdym wierszu ilość to ${f['ratio']} razy liczba oznaczeń. BOM chyba liczy płytek: ${f['ratio']}.`,
   billDesignatorTwice: (f) =>
     `Oznaczenie ${f['designator']} jest już w wierszu ${f['first']}, z tym samym komponentem. Liczy się raz.`,
   billDesignatorDiffers: (f) =>

@@ -39,7 +39,7 @@ export const words: Sentences<typeof english> = {
   leftAlone: (name, minutes) =>
     `Wylogowano: ${name}. ${byNumber(minutes, { one: `${minutes} minuta`, few: `${minutes} minuty`, other: `${minutes} minut` })} bez dotknięcia. Otwarta praca zostaje.`,
   shiftOver: (name) => `Wylogowano: ${name}. Minęła zmiana. Otwarta praca zostaje.`,
-  notInPractice: 'Nie w ćwiczeniu',
+  notInPractice: 'Niedostępne w ćwiczeniu',
   fault: {
     'disk-full': {
       title: 'Ten tablet jest pełny',

@@ -23,14 +23,14 @@ const conditionsPl: Readonly<Record<StepCondition, string>> = {
 };
 
 const faultsPl: Readonly<Record<TemplateFault['code'], string>> = {
-  'no-steps': 'Lista nie ma kroku.',
+  'no-steps': 'Checklista nie ma kroku.',
   'step-twice': 'Ten sam krok jest dwa razy.',
   'no-text': 'Brakuje tekstu.',
   'limits-crossed': 'Dolna granica jest powyżej górnej.',
   'no-options': 'Wybór wymaga dwóch lub więcej opcji.',
   'right-not-listed': 'Właściwej odpowiedzi nie ma wśród opcji.',
   'no-unit': 'Wartość zmierzona wymaga jednostki.',
-  'nothing-known': 'Wybierz, co musi być prawdą. Może o to pytać tylko lista przezbrojenia.',
+  'nothing-known': 'Wybierz, co musi być prawdą. Może o to pytać tylko checklista przezbrojenia.',
   'signatures-differ': 'Każdy podpis wymaga roli.',
 };
 
@@ -82,7 +82,7 @@ export const words: Sentences<typeof english> = {
   add: 'Dodaj krok',
   done: 'Gotowe',
   save: (version) => `Zapisz jako wersję ${version}`,
-  saved: (version) => `Wersja ${version} zapisana. Otwarte listy zostają bez zmian.`,
-  help: 'Wersja nigdy się nie zmienia. Otwarte i zamknięte listy zachowują wersję, z którą je otwarto.',
+  saved: (version) => `Wersja ${version} zapisana. Otwarte checklisty zostają bez zmian.`,
+  help: 'Wersja nigdy się nie zmienia. Otwarte i zamknięte checklisty zachowują wersję, z którą je otwarto.',
   newGroup: 'Więcej',
 };

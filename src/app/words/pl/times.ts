@@ -18,7 +18,7 @@ export const words: Sentences<typeof english> = {
     byNumber(count, { one: `${count} czynność`, few: `${count} czynności`, other: `${count} czynności` }),
   steps: 'Najdłuższe czynności',
   kinds: {
-    step: 'lista',
+    step: 'checklista',
     skip: 'pominięto',
     load: 'włożono',
     unload: 'wyjęto',

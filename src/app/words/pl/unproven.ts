@@ -42,7 +42,7 @@ export const words: Sentences<typeof english> = {
     'Wpis zostaje, oznaczony jako odrzucony. To, co zmienił na hali, też zostaje: napraw to samodzielnie.',
   rejectPerson: 'Na serwerze zmiana tej osoby się nie liczy. Zobacz osoby w Zakład i popraw listę.',
   reason: 'Skąd to wiadomo?',
-  needsServer: 'Serwer musi na to odpowiedzieć: dopiero wtedy wiadomo na pewno, kto decyduje.',
+  needsServer: 'Do tego serwer musi odpowiadać: dopiero wtedy jest udowodnione, kto decyduje.',
   notProven:
     'Zapisano to, ale bez biletu, więc niczego nie rozstrzyga. Spróbuj ponownie tam, gdzie serwer odpowiada.',
   confirmed: (count) =>

@@ -11,12 +11,12 @@ export const plantReasonsPl: PlantReasons = {
   },
   'feeder-type': {
     title: 'Zły typ podajnika',
-    say: (f) => `Podajnik ${f['feeder']} to ${f['found']}; ten slot chce ${f['wanted']}.`,
+    say: (f) => `Podajnik ${f['feeder']} to ${f['found']}; ten slot wymaga ${f['wanted']}.`,
     act: 'Weź podajnik tego typu.',
   },
   'feeder-drive': {
     title: 'Zły napęd',
-    say: (f) => `Podajnik ${f['feeder']} ma napęd ${f['found']}; ten slot chce ${f['wanted']}.`,
+    say: (f) => `Podajnik ${f['feeder']} ma napęd ${f['found']}; ten slot wymaga ${f['wanted']}.`,
     act: 'Weź podajnik z właściwym napędem.',
   },
   'feeder-height': {

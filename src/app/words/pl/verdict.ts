@@ -14,7 +14,7 @@ const reasonsPl: ReasonWords = {
   },
   'slot-not-in-setup': {
     title: 'Slot nieużywany',
-    say: (f) => `Ten setup niczego nie chce na ${f['slot']}.`,
+    say: (f) => `Ten setup niczego nie wymaga na ${f['slot']}.`,
     act: 'Zostaw go pusty. Zeskanuj właściwy slot.',
   },
   'slot-loaded': {
@@ -25,7 +25,7 @@ const reasonsPl: ReasonWords = {
   'slot-empty': {
     title: 'Slot jest pusty',
     say: (f) => `Na ${f['slot']} nic nie załadowano.`,
-    act: 'Załaduj tam rolkę.',
+    act: 'Zamiast tego załaduj tam rolkę.',
   },
   'no-part': {
     title: 'Brak indeksu',
@@ -35,15 +35,17 @@ const reasonsPl: ReasonWords = {
   'wrong-part': {
     title: 'Zły komponent',
     say: (f) =>
-      f['goesTo'] ? `Ta rolka idzie na ${f['goesTo']}.` : 'Żaden slot tego setupu nie chce tego komponentu.',
+      f['goesTo']
+        ? `Ta rolka idzie na ${f['goesTo']}.`
+        : 'Żaden slot tego setupu nie potrzebuje tego komponentu.',
     act: 'Odłóż ją. Zeskanuj inną rolkę.',
   },
   'not-in-setup': {
     title: 'Spoza tego setupu',
     say: (f) =>
       f['slot']
-        ? `Żaden slot nie chce tej rolki. Najbliższy to ${f['slot']}.`
-        : 'Żaden slot nie chce tej rolki.',
+        ? `Żaden slot nie potrzebuje tej rolki. Najbliższy to ${f['slot']}.`
+        : 'Żaden slot nie potrzebuje tej rolki.',
     act: 'Zostaw ją na wózku albo oddaj do magazynu.',
   },
   'bake-short': {
@@ -59,12 +61,12 @@ const reasonsPl: ReasonWords = {
   },
   'reel-elsewhere': {
     title: 'Rolka jest na innym slocie',
-    say: (f) => `Dziennik ma rolkę ${f['reel']} na ${f['slot']}.`,
+    say: (f) => `Według dziennika rolka ${f['reel']} jest na ${f['slot']}.`,
     act: 'Jeśli nie ma jej na tym slocie, najpierw zdejmij ją tam.',
   },
   'reel-on-cart': {
     title: 'Rolka jest na wózku',
-    say: (f) => `Dziennik ma rolkę ${f['reel']} na wózku ${f['cart']}, gotową na ${f['slot']}.`,
+    say: (f) => `Według dziennika rolka ${f['reel']} jest na wózku ${f['cart']}, gotowa na ${f['slot']}.`,
     act: 'Weź inną rolkę albo najpierw zdejmij ją z wózka w Przygotuj.',
   },
   'slot-on-cart': {
@@ -84,27 +86,28 @@ const reasonsPl: ReasonWords = {
   },
   'feeder-elsewhere': {
     title: 'Podajnik jest na innym slocie',
-    say: (f) => `Dziennik ma podajnik ${f['feeder']} na ${f['slot']}.`,
+    say: (f) => `Według dziennika podajnik ${f['feeder']} jest na ${f['slot']}.`,
     act: 'Sprawdź kod podajnika albo najpierw zdejmij tam.',
   },
   'feeder-lanes': {
     title: 'Podajnik nie ma wolnego toru',
-    say: (f) => `Tory podajnika ${f['feeder']}: ${f['lanes']}. Dziennik ma go już na ${f['slots']}.`,
+    say: (f) => `Tory podajnika ${f['feeder']}: ${f['lanes']}. Według dziennika jest już na ${f['slots']}.`,
     act: 'Sprawdź kod podajnika albo popraw liczbę torów jego typu.',
   },
   'feeder-on-cart': {
     title: 'Podajnik jest na wózku',
-    say: (f) => `Dziennik ma podajnik ${f['feeder']} na wózku ${f['cart']}, gotowy na ${f['slot']}.`,
+    say: (f) =>
+      `Według dziennika podajnik ${f['feeder']} jest na wózku ${f['cart']}, gotowy na ${f['slot']}.`,
     act: 'Sprawdź kod podajnika albo najpierw zdejmij go z wózka w Przygotuj.',
   },
   'feeder-width': {
     title: 'Podajnik nie pasuje do taśmy',
-    say: (f) => `Podajnik ${f['feeder']} jest na taśmę ${f['found']} mm; ten slot chce ${f['wanted']} mm.`,
+    say: (f) => `Podajnik ${f['feeder']} jest na taśmę ${f['found']} mm; ten slot wymaga ${f['wanted']} mm.`,
     act: 'Weź podajnik o właściwej szerokości.',
   },
   'feeder-pitch': {
     title: 'Skok podajnika nie pasuje',
-    say: (f) => `Podajnik ${f['feeder']} przesuwa o ${f['found']} mm; ta taśma chce ${f['wanted']} mm.`,
+    say: (f) => `Podajnik ${f['feeder']} przesuwa o ${f['found']} mm; ta taśma wymaga ${f['wanted']} mm.`,
     act: 'Ustaw skok albo weź inny podajnik. Zły skok niepostrzeżenie wyrzuca komponenty.',
   },
   'floor-life-over': {
@@ -114,7 +117,7 @@ const reasonsPl: ReasonWords = {
   },
   'not-the-loaded-reel': {
     title: 'To nie rolka z dziennika',
-    say: (f) => `Dziennik ma ${f['loaded'] || 'inną rolkę'} na ${f['slot']}.`,
+    say: (f) => `Według dziennika ${f['loaded'] || 'inna rolka'} jest na ${f['slot']}.`,
     act: 'Ustal, kto to zmienił. Potem zdejmij i załaduj ponownie.',
   },
   'part-contradicts': {
@@ -176,7 +179,7 @@ export const words: Sentences<typeof english> = {
   accepted: { load: 'Właściwa rolka', splice: 'Właściwa rolka do łączenia', sweep: 'Widziana' },
   refused: 'Odrzucona',
   held: 'Wstrzymana dla lidera',
-  wants: (slot) => `${slot} chce`,
+  wants: (slot) => `${slot} wymaga`,
   says: 'rolka podaje',
   also: 'Także',
   goOn: 'Dalej',

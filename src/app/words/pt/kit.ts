@@ -6,7 +6,7 @@ export const words: Sentences<typeof english> = {
   list: 'Lista de coleta',
   panels: 'Painéis da próxima ordem',
   needed: (count) => plural(count, `${count} peça`, `${count} peças`),
-  short: (count) => `faltam ${count}`,
+  short: (count) => plural(count, `falta ${count}`, `faltam ${count}`),
   enough: 'suficiente',
   probably: (chance, missing) => `provavelmente suficiente (${chance}): mais ${missing} para ter certeza`,
   readyNow: 'Faça isto com a linha rodando',

@@ -58,7 +58,7 @@ export const words: Sentences<typeof english> = {
   skippedUnknown: 'Placas puladas: não informado',
   skipped: (count) => (count === 0 ? 'Placas puladas: nenhuma' : `Placas puladas: ${count}`),
   skippedTitle: 'Quais placas do próximo painel são puladas?',
-  skippedHelp: 'Toque cada placa marcada como ruim. A próxima contagem leva isso junto.',
+  skippedHelp: 'Toque cada placa marcada como ruim. A próxima contagem já inclui isso.',
   skippedUse: (count) =>
     count === 0 ? 'Nenhuma placa pulada' : plural(count, `Pular ${count} placa`, `Pular ${count} placas`),
   skippedManyTitle: (panels) =>
@@ -158,7 +158,7 @@ export const words: Sentences<typeof english> = {
   walkBy: (clock) => `até ${clock}`,
   goes: (name) => `${name} vai`,
   allWalks: (count) => (count === 0 ? 'Rondas' : plural(count, `${count} ronda`, `${count} rondas`)),
-  misses: (count) => plural(count, `${count} não dá tempo`, `${count} não dão tempo`),
+  misses: (count) => `${count} sem tempo hábil`,
   horizonOf: 'Horas mostradas',
   sheet: { window: 'Quando', runsOut: 'Acaba', left: 'Resta', reel: 'Rolo' },
   walksTitle: 'Rondas',

@@ -32,7 +32,7 @@ export const words: Sentences<typeof english> = {
   },
   banks: (machine, bank) => `${machine} · ${bank}`,
   front: 'frente',
-  rear: 'trás',
+  rear: 'traseira',
   holds: 'Esperam um líder',
   decide: 'Decidir',
   conflicts: 'Dois tablets discordam',

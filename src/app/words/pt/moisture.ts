@@ -50,7 +50,7 @@ export const words: Sentences<typeof english> = {
   restsOn: (f) =>
     `${f.classes.length === 1 ? `Classe ${f.classes[0]}` : `Classe ${[...f.classes].sort().join(' ou ')} (vale a menor)`} · ${f.celsius} °C, ${f.humidity} % · ${f.edition}`,
   classOpen:
-    'O encapsulamento não é de todo conhecido, por isso vale a pior classe. Um engenheiro pode informá-lo em Planta, Componentes.',
+    'O encapsulamento não é totalmente conhecido, por isso vale a pior classe. Um engenheiro pode informá-lo em Planta, Componentes.',
   labelHours: 'Tempo na etiqueta, horas',
   labelHoursHelp: 'Nível 6: o floor life impresso na embalagem, contado do fim da secagem.',
   badLabelHours: 'Digite as horas da etiqueta: 1 a 9999.',
@@ -92,7 +92,7 @@ export const words: Sentences<typeof english> = {
   written: (reel) => `${reel}: salvo.`,
   ends: (slot, life, out) => `${slot}: o floor life acaba em ${life}, o rolo duraria até ${out}.`,
   isOver: (slot, life) => `${slot}: floor life acabado desde ${life}.`,
-  endsAct: 'Ponha outro rolo até lá. Seque este ou leve à estufa conforme suas regras.',
+  endsAct: 'Ponha outro rolo até lá. Desumidifique este ou seque na estufa, conforme suas regras.',
   overAct: 'Pare de usá-lo. Um líder decide sobre as peças montadas desde então.',
   toBake: (reels) => `floor life acabou, secar antes: ${reels}`,
 };

@@ -33,7 +33,7 @@ export const words: Sentences<typeof english> = {
   size: (length, width) => `${length} × ${width} mm`,
   level: (msl) => `MSL ${msl}`,
   oneClass: (packageClass) => `classe ${packageClass}`,
-  open: (classes) => `encapsulamento não de todo conhecido: de ${classes} vale a menor`,
+  open: (classes) => `encapsulamento não totalmente conhecido: de ${classes} vale a menor`,
   tables: {
     intro:
       'Estes valores dão todo floor life e toda secagem. Toque um valor para digitar o da sua cópia da norma.',

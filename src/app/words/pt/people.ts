@@ -21,7 +21,7 @@ export const words: Sentences<typeof english> = {
   erase: 'Apagar',
   nobody: 'Nenhuma pessoa neste tablet ainda. Adicione antes um engenheiro; ele adiciona os outros.',
   addFirst: 'Adicionar o primeiro engenheiro',
-  awayTitle: (name) => `${name} saiu do sistema`,
+  awayTitle: (name) => `Sessão de ${name} encerrada`,
   awayHelp: (name) =>
     `O trabalho aberto fica guardado. ${name} entra de novo para continuar. Para qualquer outra pessoa ele é fechado.`,
   awayClose: 'Fechar trabalho aberto',

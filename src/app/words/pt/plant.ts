@@ -66,7 +66,7 @@ export const words: Sentences<typeof english> = {
     removeTitle: (name) => `Remover ${name}?`,
     removeHelp: (badge) =>
       `O crachá ${badge} e o PIN deixam de funcionar. O log guarda o que esta pessoa fez, com este nome.`,
-    removeSelf: 'É você: você sai do sistema na hora.',
+    removeSelf: 'É você: sua sessão é encerrada na hora.',
     removeLast: 'Ninguém mais aqui pode adicionar pessoas. Torne antes outra pessoa líder ou engenheiro.',
     saved: (name) => `${name}: salvo.`,
     nameMissing: 'Digite um nome.',

@@ -4,7 +4,7 @@ import { formatCount, plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   inLog: (clock) => `${clock}, no log`,
   nothingLoaded: 'Nada está carregado.',
-  closest: 'o mais parecido pedido',
+  closest: 'pedido mais parecido',
   characters: (count) =>
     plural(count, `${count} caractere difere.`, `${formatCount(count)} caracteres diferem.`),
   belongsAt: 'Este rolo vai em',

@@ -156,7 +156,7 @@ export const words: Sentences<typeof english> = {
   newLineName: 'Nome da linha',
   zone: (zone) => `Relógio da linha: ${zone}`,
   machine: (machine) => `Máquina ${machine.replace(/^M(?=\d)/, '')}`,
-  bank: (bank) => (bank === 'F' ? 'Frente' : bank === 'R' ? 'Trás' : bank),
+  bank: (bank) => (bank === 'F' ? 'Frente' : bank === 'R' ? 'Traseira' : bank),
   grows: 'A folha vai além da linha conhecida. Importá-la acrescenta:',
   defines: 'Importá-la define a linha:',
   newBank: (bank, positions) =>

@@ -19,7 +19,7 @@ export const words: Sentences<typeof english> = {
   signInFirst: 'Escaneie antes o crachá',
   needsRole: (role) => `Precisa de: ${role}`,
   signInHelp: 'Escaneie seu crachá ou escolha seu nome.',
-  signedInAs: (name) => `Em uso por: ${name}`,
+  signedInAs: (name) => `No sistema: ${name}`,
   signOut: 'Sair',
   roles: { operator: 'Operador', lead: 'Líder de turno', engineer: 'Engenheiro' },
   offlineReady: 'Pronto para uso sem rede',
@@ -36,9 +36,9 @@ export const words: Sentences<typeof english> = {
   updateLater: 'Ela espera até não haver tarefa aberta.',
   languageLater: 'Esse idioma ainda não está neste tablet. Conecte-o à rede e escolha de novo.',
   leftAlone: (name, minutes) =>
-    `${name} saiu do sistema: ${plural(minutes, `${minutes} minuto sem toque`, `${minutes} minutos sem toque`)}. O trabalho aberto fica guardado.`,
-  shiftOver: (name) => `${name} saiu do sistema: passou um turno. O trabalho aberto fica guardado.`,
-  notInPractice: 'Não no treino',
+    `Sessão de ${name} encerrada: ${plural(minutes, `${minutes} minuto sem toque`, `${minutes} minutos sem toque`)}. O trabalho aberto fica guardado.`,
+  shiftOver: (name) => `Sessão de ${name} encerrada: passou um turno. O trabalho aberto fica guardado.`,
+  notInPractice: 'Não disponível no treino',
   fault: {
     'disk-full': {
       title: 'Este tablet está cheio',

@@ -25,7 +25,7 @@ const reasonsPt: ReasonWords = {
   'slot-empty': {
     title: 'Slot está vazio',
     say: (f) => `Nada está carregado em ${f['slot']}.`,
-    act: 'Carregue um rolo ali.',
+    act: 'Em vez disso, carregue um rolo ali.',
   },
   'no-part': {
     title: 'Sem PN',

@@ -28,7 +28,7 @@ export const words: Sentences<typeof english> = {
     doubled: 'Ghi hai lần',
   },
   leftByBill: 'Không gắn theo BOM, hoặc không có trong cả hai tệp',
-  noSide: 'Chọn mặt trước đã. Mỗi mặt là một setup riêng.',
+  noSide: 'Phải chọn mặt đã. Mỗi mặt là một setup riêng.',
   noParts: 'Mặt này không có linh kiện.',
   namedByValue: (count) =>
     `${count} linh kiện không có mã nên gọi theo trị số. Cuộn được đối chiếu với tên đó. Hãy thêm BOM có mã linh kiện.`,

@@ -17,7 +17,7 @@ const scannedVi: Scanned = {
 };
 
 export const words: Sentences<typeof english> = {
-  open: 'Mở danh mục',
+  open: 'Mở checklist',
   again: 'Mở lại',
   progress: (done, asked) => `${done}/${asked} bước`,
   times: { running: 'khi chuyền chạy', stopped: 'chuyền dừng' },
@@ -50,7 +50,7 @@ export const words: Sentences<typeof english> = {
   unsignTitle: 'Rút lại chữ ký?',
   unsignHelp: (name) => `Chỉ ${name} rút lại được chữ ký này. Cả hai vẫn trong nhật ký.`,
   notYours: (name) => `Đây là chữ ký của ${name}.`,
-  notKnown: 'Không biết: danh mục này không có lần đổi sản phẩm nào.',
+  notKnown: 'Không biết: checklist này không có lần đổi sản phẩm nào.',
   scanWants: {
     stencil: 'Quét stencil.',
     paste: 'Quét hũ kem hàn.',
@@ -68,8 +68,8 @@ export const words: Sentences<typeof english> = {
   skipTitle: 'Trưởng ca cho phép bỏ qua bước này',
   skipReason: 'Vì sao?',
   reopen: 'Làm lại',
-  close: 'Đóng danh mục',
-  closed: 'Đã đóng danh mục.',
+  close: 'Đóng checklist',
+  closed: 'Đã đóng checklist.',
   missing: (count) => `${count} bước bắt buộc còn mở`,
   optional: 'tùy chọn',
   elsewhere: (tablet) => `Đang dùng trên ${tablet}`,

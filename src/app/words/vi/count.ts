@@ -62,7 +62,7 @@ export const words: Sentences<typeof english> = {
   lost: (feeder, lost, picks, share) => `${feeder} mất ${lost}/${picks} lần hút (${share}).`,
   moreThanGone: 'Gắn nhiều hơn số đã hết: có lần đếm sai. Hao hụt giữ như cũ.',
   unlikely: (feeder, share, bound) =>
-    `${feeder} sẽ là mất ${share}. Khó có thể (trên ${bound}): kiểm lại các lần đếm. Hao hụt giữ như cũ.`,
+    `Nếu vậy ${feeder} đã mất ${share}. Khó có thể (trên ${bound}): kiểm lại các lần đếm. Hao hụt giữ như cũ.`,
   leftOut: (count, bound) =>
     `Không dùng: ${count}. Hao trên ${bound} là khó có thể (0,1–3 % là thông lệ; giới hạn do chúng tôi đặt).`,
   lossTitle: 'Lần hút bị mất',

@@ -18,7 +18,7 @@ export const words: Sentences<typeof english> = {
   noLifeOver: 'Theo nhật ký, chưa lúc nào làm panel khi đã hết hạn ngoài bao.',
   reason: 'Phát hiện gì?',
   codes: (codes) => `Biết ${codes} mã panel.`,
-  sure: (panels) => (panels === 0 ? 'Không panel nào chắc chắn có.' : `${panels} panel chắc chắn có.`),
+  sure: (panels) => (panels === 0 ? 'Chưa chắc panel nào có.' : `${panels} panel chắc chắn có.`),
   done: (panels) => `Đang giữ ${panels} panel.`,
   none: 'Không giữ panel nào.',
   span: (first, last) => `Panel ${first} đến ${last}`,

@@ -14,9 +14,9 @@ export const words: Sentences<typeof english> = {
     count === 0 ? 'Không cần lấy cuộn nào.' : `Lấy cuộn của ${count} linh kiện: phiếu ở dưới.`,
   readyCarts: (count) =>
     count === 0 ? 'Đặt các feeder tiếp theo lên xe.' : `Đặt feeder lên xe: ${count} chỗ đã sẵn sàng.`,
-  readyOpenList: 'Mở danh mục: có bước không cần dừng chuyền.',
-  readyList: (count) => `Danh mục: ${count} bước làm được ngay.`,
-  toChecklist: 'Danh mục',
+  readyOpenList: 'Mở checklist: có bước không cần dừng chuyền.',
+  readyList: (count) => `Checklist: ${count} bước làm được ngay.`,
+  toChecklist: 'Checklist',
   fetch: (reels) => `Lấy ${reels}`,
   stays: (slot, count) => `ở nguyên ${slot}, ${count}`,
   goesTo: (from, to, count) => `từ ${from} sang ${to}, ${count}`,

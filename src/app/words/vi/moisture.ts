@@ -90,7 +90,7 @@ export const words: Sentences<typeof english> = {
   written: (reel) => `${reel}: đã lưu.`,
   ends: (slot, life, out) => `${slot}: hạn ngoài bao hết lúc ${life}, cuộn lẽ ra dùng đến ${out}.`,
   isOver: (slot, life) => `${slot}: hết hạn ngoài bao từ ${life}.`,
-  endsAct: 'Lắp cuộn khác trước lúc đó. Để khô hoặc sấy cuộn này theo quy định.',
+  endsAct: 'Lắp cuộn khác trước lúc đó. Hút ẩm hoặc sấy cuộn này theo quy định.',
   overAct: 'Ngừng dùng cuộn này. Trưởng ca quyết định về linh kiện đã gắn từ đó.',
   toBake: (reels) => `hết hạn ngoài bao, sấy trước: ${reels}`,
 };

@@ -12,8 +12,8 @@ const saidVi: Said = {
   'looked-wrong': (count) => `${count} linh kiện trông sai`,
   'cannot-tell': (count) => `${count} linh kiện quá sát giới hạn với máy đo`,
   unchecked: (count) => `${count} linh kiện chưa kiểm`,
-  step: (count) => `${count} bước của danh mục`,
-  'no-checklist': () => 'Danh mục chưa hề được mở',
+  step: (count) => `${count} bước của checklist`,
+  'no-checklist': () => 'Checklist chưa hề được mở',
 };
 
 export const words: Sentences<typeof english> = {

@@ -12,7 +12,7 @@ export const words: Sentences<typeof english> = {
       title: 'Nhập setup',
       text: 'Từ bảng CSV hoặc XLSX, hoặc dòng dán vào. Kiểm trước khi nhập.',
     },
-    people: { title: 'Con người', text: 'Ai làm ở đây, thẻ và PIN.' },
+    people: { title: 'Nhân sự', text: 'Ai làm ở đây, thẻ và PIN.' },
     rules: {
       title: 'Quy tắc chuyền',
       text: 'Ca làm, giờ nghỉ, thời gian báo trước, độ dài băng, khí hậu xưởng, cách so mã linh kiện.',
@@ -21,7 +21,7 @@ export const words: Sentences<typeof english> = {
       title: 'Linh kiện và feeder',
       text: 'Mã nhà cung cấp đã duyệt, feeder và băng, lệnh chặn, kiểu vỏ, bảng độ ẩm.',
     },
-    checklists: { title: 'Danh mục kiểm', text: 'Các bước đổi sản phẩm, nối liệu, đầu ca.' },
+    checklists: { title: 'Checklist', text: 'Các bước đổi sản phẩm, nối liệu, đầu ca.' },
     labels: { title: 'Nhãn', text: 'Dạy một nhãn không theo tiêu chuẩn nào.' },
     print: {
       title: 'In nhãn',

@@ -14,7 +14,7 @@ export const words: Sentences<typeof english> = {
     leftUnknown: 'chưa biết số lượng',
     lot: (lot) => `Lô ${lot}`,
     dateCode: (code) => `Date code ${code}`,
-    expires: (day) => `Dùng trước ${day}`,
+    expires: (day) => `Hạn dùng ${day}`,
     place: (place) => `Chỗ ${place}`,
   },
   dialog: {
@@ -38,7 +38,7 @@ export const words: Sentences<typeof english> = {
     lot: 'lô',
     dateCode: 'date code',
     supplierPart: 'mã nhà cung cấp',
-    expires: 'dùng trước',
+    expires: 'hạn dùng',
     place: 'chỗ',
     name: 'tên',
     what: 'là gì',

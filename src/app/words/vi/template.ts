@@ -23,14 +23,14 @@ const conditionsVi: Readonly<Record<StepCondition, string>> = {
 };
 
 const faultsVi: Readonly<Record<TemplateFault['code'], string>> = {
-  'no-steps': 'Danh mục không có bước nào.',
+  'no-steps': 'Checklist không có bước nào.',
   'step-twice': 'Cùng một bước có hai lần.',
   'no-text': 'Thiếu nội dung.',
   'limits-crossed': 'Giới hạn dưới cao hơn giới hạn trên.',
   'no-options': 'Câu chọn cần từ hai lựa chọn.',
   'right-not-listed': 'Có câu đúng không nằm trong các lựa chọn.',
   'no-unit': 'Giá trị đo cần có đơn vị.',
-  'nothing-known': 'Chọn điều phải đúng. Chỉ danh mục đổi sản phẩm mới hỏi được.',
+  'nothing-known': 'Chọn điều phải đúng. Chỉ checklist đổi sản phẩm mới hỏi được.',
   'signatures-differ': 'Mỗi chữ ký cần một vai trò.',
 };
 
@@ -81,7 +81,7 @@ export const words: Sentences<typeof english> = {
   add: 'Thêm bước',
   done: 'Xong',
   save: (version) => `Lưu thành phiên bản ${version}`,
-  saved: (version) => `Đã lưu phiên bản ${version}. Danh mục đang mở giữ nguyên.`,
-  help: 'Một phiên bản không bao giờ đổi. Danh mục đang mở và đã đóng giữ phiên bản lúc được mở.',
+  saved: (version) => `Đã lưu phiên bản ${version}. Checklist đang mở giữ nguyên.`,
+  help: 'Một phiên bản không bao giờ đổi. Checklist đang mở và đã đóng giữ phiên bản lúc được mở.',
   newGroup: 'Thêm',
 };

@@ -17,7 +17,7 @@ export const words: Sentences<typeof english> = {
   marks: (count) => `${count} thao tác`,
   steps: 'Thao tác lâu nhất',
   kinds: {
-    step: 'danh mục',
+    step: 'checklist',
     skip: 'bỏ qua',
     load: 'lắp vào',
     unload: 'tháo ra',

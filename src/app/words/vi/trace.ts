@@ -30,7 +30,7 @@ export const words: Sentences<typeof english> = {
   serials: (count) => `${count} mã panel`,
   onSlot: (slot, feeder) => (feeder === '' ? slot : `${slot}, feeder ${feeder}`),
   panelTitle: (panel, product) => `Panel ${panel} của ${product}`,
-  either: 'một hoặc cả hai',
+  either: 'một hoặc cả hai trong',
   notSure: '(có thể)',
   builtTimes: (count) => `Được đếm trong ${count} đợt chạy, cũ nhất trước:`,
   noLot: 'nhãn không có lô',

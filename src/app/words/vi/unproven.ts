@@ -5,11 +5,11 @@ export const words: Sentences<typeof english> = {
   page: 'Chưa chứng thực',
   none: 'Không có gì chưa chứng thực: mọi mục cần trưởng ca đều có phiếu của máy chủ.',
   noTickets: 'Nhà máy này chưa cấp phiếu. Phiếu bắt đầu khi trưởng ca nhập PIN ở nơi máy chủ trả lời.',
-  help: 'Các mục này cần trưởng ca hoặc kỹ sư và được làm không có phiếu của máy chủ. Chúng vẫn tính ở xưởng. Trưởng ca biết về chúng thì xác nhận hoặc bác bỏ.',
+  help: 'Các mục này cần trưởng ca hoặc kỹ sư và được làm không có phiếu của máy chủ. Chúng vẫn tính ở xưởng. Trưởng ca biết về chúng thì công nhận hoặc bác bỏ.',
   stands: {
     proven: 'chứng thực bằng phiếu',
     unproven: 'chưa chứng thực',
-    confirmed: 'trưởng ca xác nhận',
+    confirmed: 'trưởng ca công nhận',
     rejected: 'trưởng ca bác bỏ',
     'before-tickets': 'làm trước khi có phiếu',
   },
@@ -23,9 +23,9 @@ export const words: Sentences<typeof english> = {
   before: 'Khi ghi mục này nhà máy chưa cấp phiếu.',
   by: (name) => `bởi ${name}`,
   nobody: 'không ghi ai',
-  confirm: 'Xác nhận',
+  confirm: 'Công nhận',
   reject: 'Bác bỏ',
-  confirmAll: (count) => (count === 1 ? 'Xác nhận' : `Xác nhận cả ${count}`),
+  confirmAll: (count) => (count === 1 ? 'Công nhận' : `Công nhận cả ${count}`),
   confirmTitle: (count) =>
     count === 1 ? 'Việc đó có được làm như ghi không?' : `Cả ${count} việc có được làm như ghi không?`,
   rejectTitle: 'Không phải người này làm?',
@@ -34,10 +34,10 @@ export const words: Sentences<typeof english> = {
   reason: 'Sao biết?',
   needsServer: 'Máy chủ phải trả lời cho việc này: chỉ khi đó mới chứng thực được ai quyết định.',
   notProven: 'Đã ghi lại, nhưng không có phiếu nên không giải quyết gì. Thử lại ở nơi máy chủ trả lời.',
-  confirmed: (count) => `Đã xác nhận ${count} mục.`,
+  confirmed: (count) => `Đã công nhận ${count} mục.`,
   rejected: 'Mục đã bị bác bỏ.',
   engineerOnly: (count) => `${count} mục trong đó cần lời của kỹ sư.`,
   badgeAlone: (name) =>
     `${name} chỉ đăng nhập bằng thẻ. Việc cần trưởng ca vẫn chưa chứng thực. Đăng nhập bằng tên và PIN để chứng thực.`,
-  settled: { confirmed: 'xác nhận', rejected: 'bác bỏ' },
+  settled: { confirmed: 'công nhận', rejected: 'bác bỏ' },
 };

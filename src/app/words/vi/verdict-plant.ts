@@ -46,7 +46,7 @@ export const plantReasonsVi: PlantReasons = {
     title: 'Trong kho có cuộn cũ hơn',
     say: (f) =>
       f['by'] === 'expires'
-        ? `Cuộn ${f['reel']} ở ${f['place']} phải dùng trước ${f['expires']}, sớm hơn cuộn này.`
+        ? `Cuộn ${f['reel']} ở ${f['place']} có hạn dùng ${f['expires']}, sớm hơn cuộn này.`
         : `Cuộn ${f['reel']} ở ${f['place']} có date code ${f['dateCode']}, cũ hơn cuộn này.`,
     act: '',
   },

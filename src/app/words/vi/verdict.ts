@@ -137,7 +137,7 @@ const reasonsVi: ReasonWords = {
   },
   expired: {
     title: 'Quá hạn',
-    say: (f) => `Dùng trước ${f['expires']}.`,
+    say: (f) => `Hạn dùng ${f['expires']}.`,
     act: 'Trưởng ca phải quyết định.',
   },
   'by-alternate': {
