@@ -109,5 +109,5 @@ export const words: Sentences<typeof english> = {
   releaseReason: 'Dlaczego mimo to zwolnić?',
   released: 'Zwolniono. Zacznij serię na ekranie linii.',
   caution:
-    'Zatrzymaj maszynę i poczekaj, aż nic się nie rusza, zanim sięgniesz do środka. Ostrza tną. Przepisy lokalne mają pierwszeństwo.',
+    'Zatrzymaj maszynę i poczekaj, aż nic się nie rusza, zanim sięgniesz do środka. Ostrza tną. Lokalne zasady mają pierwszeństwo.',
 };

@@ -180,7 +180,7 @@ export const words: Sentences<typeof english> = {
   more: 'Wszystkie sloty',
   less: 'Tylko pilne',
   caution:
-    'Łącz i sięgaj do środka tylko, gdy maszyna stoi albo podajnik jest poza strefą chronioną, jak mówi jego instrukcja. Tnij z dala od palców. Przepisy lokalne mają pierwszeństwo.',
+    'Łącz i sięgaj do środka tylko, gdy maszyna stoi albo podajnik jest poza strefą chronioną, jak mówi jego instrukcja. Tnij z dala od palców. Lokalne zasady mają pierwszeństwo.',
   nowTitle: 'Co zrobić teraz',
   walkBy: (clock) => `do ${clock}`,
   goes: (name) => `Idzie ${name}`,

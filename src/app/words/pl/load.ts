@@ -48,7 +48,7 @@ export const words: Sentences<typeof english> = {
   undo: 'Cofnij',
   choose: 'Wybierz setup',
   caution:
-    'Zatrzymaj maszynę i poczekaj na głowicę, zanim sięgniesz do środka. Uważaj na nóż. Przepisy lokalne mają pierwszeństwo.',
+    'Zatrzymaj maszynę i poczekaj na głowicę, zanim sięgniesz do środka. Uważaj na nóż. Lokalne zasady mają pierwszeństwo.',
   slotDetail: 'Slot',
   emptySlot: 'Nic nie załadowano.',
   loadThis: 'Załaduj ten slot',

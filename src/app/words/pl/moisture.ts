@@ -76,7 +76,7 @@ export const words: Sentences<typeof english> = {
   ovenAirMissing: 'Wybierz, jak suchy jest piec',
   celsius: 'Piec, stopnie Celsjusza',
   celsiusHelp: 'Wiele taśm i rolek znosi najwyżej 40 °C: sprawdź etykietę torebki.',
-  bakeCaution: 'Gorące: noś rękawice przy piecu. Etykieta torebki i przepisy lokalne mają pierwszeństwo.',
+  bakeCaution: 'Gorące: noś rękawice przy piecu. Etykieta torebki i lokalne zasady mają pierwszeństwo.',
   resetHelp:
     'Wpisz to tutaj, gdy rolka wyjdzie. Wygrzewanie krótsze, niż tabela wymaga dla jej korpusu i poziomu, nie przywraca czasu na hali: wtedy musi zdecydować lider.',
   badHours: 'Wpisz 0 do 9999 godzin.',

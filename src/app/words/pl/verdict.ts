@@ -194,8 +194,8 @@ export const words: Sentences<typeof english> = {
   practice: 'skan ćwiczebny',
   allLoaded: 'Każdy slot jest załadowany.',
   spliceCaution:
-    'Łącz taśmy, gdy maszyna stoi albo podajnik jest poza strefą chronioną, jak mówi jego instrukcja. Tnij z dala od palców. Przepisy lokalne mają pierwszeństwo.',
+    'Łącz taśmy, gdy maszyna stoi albo podajnik jest poza strefą chronioną, jak mówi jego instrukcja. Tnij z dala od palców. Lokalne zasady mają pierwszeństwo.',
   loadCaution:
-    'Zatrzymaj maszynę i poczekaj na głowicę, zanim sięgniesz do środka. Przepisy lokalne mają pierwszeństwo.',
+    'Zatrzymaj maszynę i poczekaj na głowicę, zanim sięgniesz do środka. Lokalne zasady mają pierwszeństwo.',
   reasons: reasonsPl,
 };

@@ -130,7 +130,7 @@ export const words: Sentences<typeof english> = {
   overdue: 'agora',
   parts: (count) => plural(count, `${formatCount(count)} peça`, `${formatCount(count)} peças`),
   dueTitle: 'Próximas emendas',
-  firstOf: (shown, all) => `as primeiras ${shown} de ${all}`,
+  firstOf: (shown, all) => `os primeiros ${shown} de ${all}`,
   outlast: (count) =>
     plural(count, `${count} slot dura a produção toda`, `${count} slots duram a produção toda`),
   unknown: (count) =>
