@@ -69,7 +69,7 @@ export const words: Sentences<typeof english> = {
   lossRow: (share, low, high) => `${share}（${low}〜${high}）`,
   skipsUnknown: (reels) => `リール${reels}本はスキップ数が不明です。ロスはもっと多いかもしれません。`,
   skipsUnknownReel: 'スキップ数不明',
-  lossEvidence: (reels, lost, picks) => `使用済み${reels}、吸着${picks}回中${lost}回ロス`,
+  lossEvidence: (reels, lost, picks) => `使用済みリール${reels}本、吸着${picks}回中${lost}回ロス`,
   rising: (feeder, share, others) => `フィーダー${feeder}の廃棄は${share}、他は${others}。`,
   risingAlone: (feeder, share) => `フィーダー${feeder}の廃棄は${share}、以前より増えています。`,
   risingAct: '次の停止時に、ノズル、テープ経路、吸着高さを確認してください。',

@@ -70,7 +70,7 @@ export const words: Sentences<typeof english> = {
   lossRow: (share, low, high) => `${share}(${low} ~ ${high})`,
   skipsUnknown: (reels) => `릴 ${reels}개는 스킵 수를 모릅니다. 손실이 더 많을 수 있습니다.`,
   skipsUnknownReel: '스킵 수 모름',
-  lossEvidence: (reels, lost, picks) => `다 쓴 것 ${reels}, 흡착 ${picks}회 중 ${lost}회 손실`,
+  lossEvidence: (reels, lost, picks) => `다 쓴 릴 ${reels}개, 흡착 ${picks}회 중 ${lost}회 손실`,
   rising: (feeder, share, others) => `피더 ${feeder} 버림 ${share}, 다른 피더는 ${others}.`,
   risingAlone: (feeder, share) => `피더 ${feeder} 버림 ${share}, 전보다 많습니다.`,
   risingAct: '다음 정지 때 노즐, 테이프 경로, 흡착 높이를 확인하십시오.',

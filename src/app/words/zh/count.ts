@@ -64,7 +64,7 @@ export const words: Sentences<typeof english> = {
   lossRow: (share, low, high) => `${share}（${low} 到 ${high}）`,
   skipsUnknown: (reels) => `${reels} 盘的跳过数未知：实际损耗可能更多。`,
   skipsUnknownReel: '跳过数未知',
-  lossEvidence: (reels, lost, picks) => `用完 ${reels}，${picks} 次取料损耗 ${lost} 次`,
+  lossEvidence: (reels, lost, picks) => `用完 ${reels} 盘，${picks} 次取料损耗 ${lost} 次`,
   rising: (feeder, share, others) => `飞达 ${feeder} 抛料 ${share}，其他为 ${others}。`,
   risingAlone: (feeder, share) => `飞达 ${feeder} 抛料 ${share}，比以前多。`,
   risingAct: '下次停机时检查吸嘴、料带走向和取料高度。',
