@@ -85,7 +85,7 @@ export const words: Sentences<typeof english> = {
     kept: 'ここで始めた内容は残っています。サインインすると戻ります。',
   },
   rules: {
-    lead: 'スプライス可能になる何分前に警告するか',
+    lead: 'スプライス可能になる前の警告時間',
     walk: 'ラインを巡回する時間',
     splice: 'スプライス1件の時間',
     minutes: 'min',
