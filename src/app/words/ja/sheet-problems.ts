@@ -122,9 +122,9 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `「${f['found']}」では、スロット間の分担がわかりません。それぞれが自分の分を装着するなら「split」、1つが空になるまで供給するなら「in turn」と書いてください。`,
   turnUsageDiffers: (f) =>
     `部品${f['part']}は順番に使います：供給中のスロットが${f['wanted']}個すべてを装着します。この行は${f['found']}です。各行に同じ数を書いてください。`,
-  sideUnknown: (f) => `「${f['found']}」は表面でも裏面でもないため、面を省きます。直してください。`,
+  sideUnknown: (f) => `「${f['found']}」は top（表面）でも bottom（裏面）でもないため、面を省きます。直してください。`,
   flagUnreadable: (f) =>
-    `「${f['found']}」は「はい」でも「いいえ」でもないため、「${flag(f['taken'])}」とみなします。直してください。`,
+    `「${f['found']}」は yes（はい）でも no（いいえ）でもないため、「${flag(f['taken'])}」とみなします。直してください。`,
   alternateIsPart: (f) => `部品${f['part']}が自分自身の代替品になっています。省きます。`,
   slotTwice: (f) =>
     `スロット${f['slot']}は${f['first']}行目に部品${f['part']}で入っています。1スロットに1部品です：どちらかの行を直してください。`,
@@ -149,7 +149,7 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   placementTwice: (f) => `回路記号${f['designator']}は${f['first']}行目と同じ位置です。1回だけ数えます。`,
   placementSideMissing: () => '座標ファイルに面の列がありません。装着点はすべて表面とみなします。',
   placementSideUnknown: (f) =>
-    `「${f['found']}」は表面でも裏面でもないため、この装着点は表面とみなします。直してください。`,
+    `「${f['found']}」は top（表面）でも bottom（裏面）でもないため、この装着点は表面とみなします。直してください。`,
   headerGuessed: (f) => `ファイルに知っている見出しがありません。内容から見た列：${f['wanted']}。確認してください。`,
   columnByLook: (f) => `列「${f['found']}」は、内容から${field(f['field'])}とみなします。確認してください。`,
   genericParts: (f) =>

@@ -122,9 +122,9 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `“${f['found']}”: 슬롯끼리 이 부품을 어떻게 나누는지 알 수 없습니다. 각자 자기 몫을 실장하면 “split”, 하나가 빌 때까지 공급하면 “in turn”이라고 적으십시오.`,
   turnUsageDiffers: (f) =>
     `부품 ${f['part']}: 차례로 씁니다. 공급하는 슬롯이 ${f['wanted']}개를 모두 실장합니다. 이 행은 ${f['found']}개입니다. 행마다 같은 수를 적으십시오.`,
-  sideUnknown: (f) => `“${f['found']}”: 윗면도 아랫면도 아니어서 면을 뺐습니다. 고치십시오.`,
+  sideUnknown: (f) => `“${f['found']}”: top(윗면)도 bottom(아랫면)도 아니어서 면을 뺐습니다. 고치십시오.`,
   flagUnreadable: (f) =>
-    `“${f['found']}”: “예”도 “아니요”도 아니어서 “${flag(f['taken'])}”로 봅니다. 고치십시오.`,
+    `“${f['found']}”: yes(예)도 no(아니요)도 아니어서 “${flag(f['taken'])}”로 봅니다. 고치십시오.`,
   alternateIsPart: (f) => `부품 ${f['part']}: 자기 자신의 대체품으로 되어 있습니다. 뺐습니다.`,
   slotTwice: (f) =>
     `슬롯 ${f['slot']}: 이미 ${f['first']}행에 부품 ${f['part']} 있음. 슬롯에는 부품 하나만 들어갑니다: 행 하나를 고치십시오.`,
@@ -149,7 +149,7 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   placementTwice: (f) => `레퍼런스 ${f['designator']}: ${f['first']}행과 같은 자리입니다. 한 번만 셉니다.`,
   placementSideMissing: () => '좌표 파일에 면 열이 없습니다. 실장점을 모두 윗면으로 봅니다.',
   placementSideUnknown: (f) =>
-    `“${f['found']}”: 윗면도 아랫면도 아니어서 이 실장점을 윗면으로 봅니다. 고치십시오.`,
+    `“${f['found']}”: top(윗면)도 bottom(아랫면)도 아니어서 이 실장점을 윗면으로 봅니다. 고치십시오.`,
   headerGuessed: (f) => `파일에 아는 머리글이 없습니다. 내용으로 본 열: ${f['wanted']}. 확인하십시오.`,
   columnByLook: (f) => `열 “${f['found']}”: 내용으로 보아 ${field(f['field'])} 열로 봅니다. 확인하십시오.`,
   genericParts: (f) =>

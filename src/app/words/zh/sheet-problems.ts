@@ -110,8 +110,8 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `“${f['found']}”没有说明各站位如何分用此物料。各贴各的份写“split”，一个供到用完再换写“in turn”。`,
   turnUsageDiffers: (f) =>
     `物料 ${f['part']} 轮流使用：供料的站位贴全部 ${f['wanted']} 个。此行写的是 ${f['found']}。请每行写同一个数。`,
-  sideUnknown: (f) => `“${f['found']}”既不是顶面也不是底面，面已略去。请更正。`,
-  flagUnreadable: (f) => `“${f['found']}”既不是“是”也不是“否”，按“${flag(f['taken'])}”算。请更正。`,
+  sideUnknown: (f) => `“${f['found']}”既不是 top（顶面）也不是 bottom（底面），面已略去。请更正。`,
+  flagUnreadable: (f) => `“${f['found']}”既不是 yes（是）也不是 no（否），按“${flag(f['taken'])}”算。请更正。`,
   alternateIsPart: (f) => `物料 ${f['part']} 在这里是自己的替代料。已略去。`,
   slotTwice: (f) =>
     `站位 ${f['slot']} 已在第 ${f['first']} 行，物料为 ${f['part']}。一个站位只上一种物料：请更正其中一行。`,
@@ -134,7 +134,7 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   placementPartMissing: (f) => `位号 ${f['designator']} 没有料号，已略去。请填写。`,
   placementTwice: (f) => `位号 ${f['designator']} 与第 ${f['first']} 行在同一位置。只算一次。`,
   placementSideMissing: () => '坐标文件没有“面”列。所有贴装点按顶面算。',
-  placementSideUnknown: (f) => `“${f['found']}”既不是顶面也不是底面，该贴装点按顶面算。请更正。`,
+  placementSideUnknown: (f) => `“${f['found']}”既不是 top（顶面）也不是 bottom（底面），该贴装点按顶面算。请更正。`,
   headerGuessed: (f) => `文件没有已知的表头。从内容看，各列是：${f['wanted']}。请检查。`,
   columnByLook: (f) => `从内容看，列“${f['found']}”当作${field(f['field'])}。请检查。`,
   genericParts: (f) =>
