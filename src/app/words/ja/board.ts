@@ -3,7 +3,8 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   way: '座標ファイルと部品表',
-  wayHelp: 'スロットの入った表がないときは、まず基板の座標ファイルを使います。部品表はあとから追加できます。そのあと、ラインのスロットを提案します。',
+  wayHelp:
+    'スロットの入った表がないときは、まず基板の座標ファイルを使います。部品表はあとから追加できます。そのあと、ラインのスロットを提案します。',
   choosePlacements: '座標ファイルを選ぶ',
   isPlacements: 'このファイルにはスロットがないため、座標ファイルとして読みます。',
   isBill: 'これは部品表です。次に同じ基板の座標ファイルを選んでください。',
@@ -29,27 +30,35 @@ export const words: Sentences<typeof english> = {
   leftByBill: '部品表で未実装、または両方のファイルにはない',
   noSide: '先に面を選んでください。面ごとに別の段取り表になります。',
   noParts: 'この面に部品はありません。',
-  namedByValue: (count) => `${count}種の部品に品番がなく、定数で呼びます。リールはその名前と照合します。品番入りの部品表を追加してください。`,
+  namedByValue: (count) =>
+    `${count}種の部品に品番がなく、定数で呼びます。リールはその名前と照合します。品番入りの部品表を追加してください。`,
   filesWrong: (count) => `先にファイルの誤り${count}件を直してください`,
   filesHelp: '上で列を直すか、ファイルを直して選び直してください。注意だけなら進めます。',
   noLine: '機械とスロットがわかるラインがまだありません。',
-  noLineHelp: 'スロットを提案できるのは登録済みのラインだけです。先にラインの段取り表ファイルを取り込んでください。機械とスロットはそこでわかります。そのあと、ファイルを選び直せます。',
+  noLineHelp:
+    'スロットを提案できるのは登録済みのラインだけです。先にラインの段取り表ファイルを取り込んでください。機械とスロットはそこでわかります。そのあと、ファイルを選び直せます。',
   toSheet: '先に段取り表ファイルを取り込む',
   chooseLine: 'ラインを選ぶ',
   slotsTitle: 'スロット',
-  isProposal: 'これはフィーダーの提案で、装着プログラムではありません。どのヘッドが何をいつ装着するかは示しません。スロットとプログラムを合わせてください。',
-  proposalHelp: 'ライン上やこのラインの他の段取り表にある部品は、その場所のままです。新しい部品は空きスロットに入ります。',
+  isProposal:
+    'これはフィーダーの提案で、装着プログラムではありません。どのヘッドが何をいつ装着するかは示しません。スロットとプログラムを合わせてください。',
+  proposalHelp:
+    'ライン上やこのラインの他の段取り表にある部品は、その場所のままです。新しい部品は空きスロットに入ります。',
   propose: 'スロットを提案する',
   proposeAgain: 'もう一度提案する',
   proposing: 'スロットを探しています…',
   stopProposing: '止める',
   proposeFailed: '提案できませんでした。もう一度試すか、手でスロットを選んでください。',
   toPutIn: (count) => `取り付けるフィーダー${count}台`,
-  difference: (fresh, moves, stays) => `新規${fresh}台、ラインの別スロットから${moves}台、そのまま${stays}台。`,
+  difference: (fresh, moves, stays) =>
+    `新規${fresh}台、ラインの別スロットから${moves}台、そのまま${stays}台。`,
   comeOut: (count) => `ほかのフィーダー${count}台がじゃまになり、外す必要があります。`,
   openTitle: (count) => `スロットのない部品${count}種`,
   leftTitle: (count) => `このラインで装着しない部品${count}種`,
-  reasons: { 'too-wide': 'フィーダーがラインのどのバンクよりも幅広です。', 'no-room': 'ラインに空きがありません。' },
+  reasons: {
+    'too-wide': 'フィーダーがラインのどのバンクよりも幅広です。',
+    'no-room': 'ラインに空きがありません。',
+  },
   noneYet: 'まだスロットを提案していません。',
   ownPlaces: '個別の装着点',
   perPanel: (count) => `1パネルに${count}個`,
@@ -64,7 +73,8 @@ export const words: Sentences<typeof english> = {
     overlap: (part, slot) => `${slot}の${part}とぶつかります。`,
     'over-end': (positions) => `フィーダーが${positions}スロットを占有し、バンクの端からはみ出します。`,
     'off-line': 'ラインにこのスロットはありません。',
-    'lane-wide': (positions) => `フィーダーが${positions}スロットを占有します。レーンには1つ分しかありません。`,
+    'lane-wide': (positions) =>
+      `フィーダーが${positions}スロットを占有します。レーンには1つ分しかありません。`,
     'lane-width': (part) => `隣のレーンは${part}で、テープ幅が違います。フィーダーを確認してください。`,
   },
   change: (part) => `${part}：スロットを変える`,
@@ -76,7 +86,8 @@ export const words: Sentences<typeof english> = {
     usual: 'このパッケージで一般的な幅。場所の計算だけに使い、フィーダーとは照合しません。',
     none: '指定するまで、フィーダーは1スロット分と数えます。',
   },
-  widthsUnknown: (count) => `${count}種の部品のテープ幅が不明です。フィーダーはそれぞれ1スロット分と数えます。部品をタップしてテープ幅を指定してください。`,
+  widthsUnknown: (count) =>
+    `${count}種の部品のテープ幅が不明です。フィーダーはそれぞれ1スロット分と数えます。部品をタップしてテープ幅を指定してください。`,
   bank: '機械とバンク',
   legend: '■ この段取り表 · □ 今フィーダーあり',
   free: (slot) => `${slot}は空いています。`,
@@ -91,6 +102,7 @@ export const words: Sentences<typeof english> = {
   close: '閉じる',
   paper: { title: 'セット表', print: 'セット表を印刷する', perPanel: '1パネル', feeder: 'フィーダー' },
   noSlots: '先にスロットを提案してください',
-  slotsOpen: (count) => `${count}種の部品にスロットがありません。決めるか、このラインで装着しないと指定してください`,
+  slotsOpen: (count) =>
+    `${count}種の部品にスロットがありません。決めるか、このラインで装着しないと指定してください`,
   slotsFaulty: (count) => `${count}個のスロットが他とぶつかるか、狭すぎます。別のものを選んでください`,
 };

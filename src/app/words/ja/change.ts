@@ -47,11 +47,13 @@ export const words: Sentences<typeof english> = {
   fromTo: (from, to) => `${from} → ${to}`,
   preparing: 'ラインは動いています',
   standing: 'ラインは止まっています',
-  lineRuns: 'ラインが動いています。手を入れないでください。これらの移動は、最後のパネルができて機械が止まってからです。',
+  lineRuns:
+    'ラインが動いています。手を入れないでください。これらの移動は、最後のパネルができて機械が止まってからです。',
   since: (span) => `${span}経過`,
   lastPanel: '最後のパネルができた',
   lastPanelTitle: '最後の良品パネルはできましたか',
-  lastPanelText: (done, wanted) => `${wanted}パネル中${done}パネルを数えました。この生産はここで終わり、ラインは次の製品の段取りになります。`,
+  lastPanelText: (done, wanted) =>
+    `${wanted}パネル中${done}パネルを数えました。この生産はここで終わり、ラインは次の製品の段取りになります。`,
   drop: '段取り替えをやめる',
   dropNot: '段取り替えを続ける',
   dropTitle: 'この段取り替えをやめますか',
@@ -81,5 +83,6 @@ export const words: Sentences<typeof english> = {
   releaseTitle: '生産をリリースする',
   releaseReason: 'それでもリリースする理由は？',
   released: 'リリースしました。ライン画面で生産を開始してください。',
-  caution: '手を入れる前に機械を止め、動きが完全に止まるまで待ってください。刃で切れます。現場の規則を優先してください。',
+  caution:
+    '手を入れる前に機械を止め、動きが完全に止まるまで待ってください。刃で切れます。現場の規則を優先してください。',
 };

@@ -3,7 +3,8 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   back: (span, clock) => `このタブレットの時計が${clock}に${span}戻りました。合わせてください。`,
-  ahead: (span, clock) => `このタブレットが${clock}に${span}スリープしたか、時計が進みました。今ずれていたら、合わせてください。`,
+  ahead: (span, clock) =>
+    `このタブレットが${clock}に${span}スリープしたか、時計が進みました。今ずれていたら、合わせてください。`,
   'behind-log': (span) => `このタブレットの時計が最新の記録より${span}遅れています。合わせてください。`,
   'behind-server': (span) => `このタブレットの時計がサーバーより${span}遅れています。合わせてください。`,
   'ahead-of-server': (span) => `このタブレットの時計がサーバーより${span}進んでいます。合わせてください。`,

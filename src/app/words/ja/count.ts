@@ -63,7 +63,8 @@ export const words: Sentences<typeof english> = {
   moreThanGone: '減った数より多く装着しています。どこかの数が違います。ロスの値は変えません。',
   unlikely: (feeder, share, bound) =>
     `${feeder}のロスが${share}になります。考えにくい値です（${bound}超）。数を確認してください。ロスの値は変えません。`,
-  leftOut: (count, bound) => `不採用：リール${count}本。${bound}を超えるロスは考えにくい（0.1〜3 % が一般的な慣行。上限は当方で決めた値）。`,
+  leftOut: (count, bound) =>
+    `不採用：リール${count}本。${bound}を超えるロスは考えにくい（0.1〜3 % が一般的な慣行。上限は当方で決めた値）。`,
   lossTitle: '吸着ロス',
   lossNone: '数のわかるリールはまだ使い終わっていません。それまではラインの仮定ロスを使います。',
   lossRow: (share, low, high) => `${share}（${low}〜${high}）`,

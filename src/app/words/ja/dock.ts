@@ -29,8 +29,10 @@ export const words: Sentences<typeof english> = {
   clear: '消す',
   typeTitle: 'ラベルの文字を入力してください',
   typeHelp: '1行に1コード、印字どおりに。そのあと「完了」を押します。',
-  unknownSlot: (slot) => `このラインにスロット${slot}はありません。機械でスロットのコードをスキャンしてください。`,
-  unknownCode: (text) => `「${text}」は登録済みのスロット、フィーダー、バッジ、パネル、リールではありません。`,
+  unknownSlot: (slot) =>
+    `このラインにスロット${slot}はありません。機械でスロットのコードをスキャンしてください。`,
+  unknownCode: (text) =>
+    `「${text}」は登録済みのスロット、フィーダー、バッジ、パネル、リールではありません。`,
   teachLabel: '読み方を教える',
   sweepOn: '全数照合：スロット、そのリールの順にスキャン',
   unlistedFeeder: (text) => `「${text}」はこの工場のどの一覧にもありません。フィーダーですか`,

@@ -11,9 +11,13 @@ export const words: Sentences<typeof english> = {
   probably: (chance, missing) => `たぶん足りる（${chance}）：確実にするにはあと${missing}個`,
   readyNow: 'ラインが動いている間にやること',
   readyFetch: (count) =>
-    count === 0 ? '取りに行くリールはありません。' : `部品${count}種のリールを取ってください：出庫リストは下にあります。`,
+    count === 0
+      ? '取りに行くリールはありません。'
+      : `部品${count}種のリールを取ってください：出庫リストは下にあります。`,
   readyCarts: (count) =>
-    count === 0 ? '次のフィーダーを台車に載せてください。' : `フィーダーを台車に載せてください：${count}か所が準備済み。`,
+    count === 0
+      ? '次のフィーダーを台車に載せてください。'
+      : `フィーダーを台車に載せてください：${count}か所が準備済み。`,
   readyOpenList: 'チェックリストを開いてください：停止なしでできる手順があります。',
   readyList: (count) => `チェックリスト：今できる手順が${count}件あります。`,
   toChecklist: 'チェックリスト',
@@ -31,7 +35,8 @@ export const words: Sentences<typeof english> = {
   uncounted: (count) => `数えていないリール${count}本`,
   none: 'リールなし',
   msl: (level) => `MSL ${level}：フロアライフに注意`,
-  shortfalls: (count) => `部品${count}種が、わかっているリールの数では足りません。もっと取ってくるか、班長に伝えてください。`,
+  shortfalls: (count) =>
+    `部品${count}種が、わかっているリールの数では足りません。もっと取ってくるか、班長に伝えてください。`,
   carts: '台車',
   cart: '台車',
   cartHelp: '台車のコードをスキャンか入力し、スロット、フィーダー、リールの順にスキャンしてください。',
@@ -51,7 +56,8 @@ export const words: Sentences<typeof english> = {
   empty: '降ろす',
   dock: '接続する',
   dockTitle: (cart) => `${cart}を接続しますか`,
-  dockCaution: '先に機械を止め、動きが完全に止まるまで待ってください。クランプ、ヘッド、カッターに手を近づけないでください。',
+  dockCaution:
+    '先に機械を止め、動きが完全に止まるまで待ってください。クランプ、ヘッド、カッターに手を近づけないでください。',
   willLoad: (count, product) => `${product}用に${count}スロットをセットします：`,
   goesOff: (count) => `フィーダー${count}台を外します：`,
   doesNotFit: (count) => `${count}か所は合わないため除きます：`,

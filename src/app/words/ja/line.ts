@@ -42,7 +42,8 @@ export const words: Sentences<typeof english> = {
   resume: '再開する',
   end: '生産を終了する',
   endTitle: 'この生産を終了しますか',
-  endText: (done, wanted) => `${formatCount(wanted)}パネル中${done}パネルを数えました。リールはスロットに残ります。`,
+  endText: (done, wanted) =>
+    `${formatCount(wanted)}パネル中${done}パネルを数えました。リールはスロットに残ります。`,
   plusOne: '+1\u00a0パネル',
   plusMany: '+\u00a0n',
   plusManyTitle: 'あと何パネル加えますか',
@@ -75,7 +76,8 @@ export const words: Sentences<typeof english> = {
   setRightYes: (panels) => `${panels}にする`,
   setRightMissing: '別の数と理由を入力してください。',
   keptBeside: (code) => `パネル${code}を保存しました。このラインは機械が数えるため、加えていません。`,
-  silent: (station, clock) => `${station}は${clock}から信号がありません。戻るまで人がパネルを数えてください。`,
+  silent: (station, clock) =>
+    `${station}は${clock}から信号がありません。戻るまで人がパネルを数えてください。`,
   silentShort: '機械の計数が信号なし',
   believes: (slots) => `${formatCount(slots)}スロットで機械の認識が違います。`,
   believesAct: '「ステーション」を見る',

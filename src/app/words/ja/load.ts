@@ -36,7 +36,8 @@ export const words: Sentences<typeof english> = {
   decide: '判断する',
   conflicts: '2台のタブレットが食い違い',
   sweep: '全数照合する',
-  sweepHelp: '始業時に、セットしたリールを1回ずつ全部スキャンします。確認できなかったリールは最後に一覧になります。',
+  sweepHelp:
+    '始業時に、セットしたリールを1回ずつ全部スキャンします。確認できなかったリールは最後に一覧になります。',
   sweepRunning: (seen, all) => `全数照合：${all}中${seen}を確認`,
   sweepEnd: '全数照合を終える',
   sweepResume: 'ここで全数照合を続ける',
@@ -47,7 +48,8 @@ export const words: Sentences<typeof english> = {
   unloaded: (slot) => `${slot}を取り外しました。`,
   undo: '取り消す',
   choose: '段取り表を選ぶ',
-  caution: '手を入れる前に機械を止め、ヘッドが止まるまで待ってください。カッターに注意。現場の規則を優先してください。',
+  caution:
+    '手を入れる前に機械を止め、ヘッドが止まるまで待ってください。カッターに注意。現場の規則を優先してください。',
   slotDetail: 'スロット',
   emptySlot: '何もセットされていません。',
   loadThis: 'このスロットにセットする',

@@ -129,7 +129,8 @@ export const words: Sentences<typeof english> = {
   more: '前の記録を表示する',
   none: '条件に合う記録はありません。',
   exportTitle: '書き出し',
-  exportHelp: '絞り込みで表示中の内容を、各記録の封印とともに保存します。あとで「reelward log verify」で確認できます。',
+  exportHelp:
+    '絞り込みで表示中の内容を、各記録の封印とともに保存します。あとで「reelward log verify」で確認できます。',
   csv: 'CSV',
   xlsx: '表計算ファイル',
   json: 'JSON 行',

@@ -51,7 +51,8 @@ export const words: Sentences<typeof english> = {
   } as Readonly<Record<ValueSource, string>>,
   restsOn: (f) =>
     `${f.classes.length === 1 ? `区分${f.classes[0]}` : `区分${[...f.classes].sort().join('または')}（短いほうで計算）`} · ${f.celsius} °C、${f.humidity} % · ${f.edition}`,
-  classOpen: 'パッケージが完全にはわからないため、最も厳しい区分で計算します。技術者が「工場」の「部品」で入力できます。',
+  classOpen:
+    'パッケージが完全にはわからないため、最も厳しい区分で計算します。技術者が「工場」の「部品」で入力できます。',
   labelHours: 'ラベルの時間（h）',
   labelHoursHelp: 'レベル6：袋に印字されたフロアライフ。ベーキング終了から数えます。',
   badLabelHours: 'ラベルの時間を1〜9999で入力してください。',
@@ -72,7 +73,8 @@ export const words: Sentences<typeof english> = {
   humidities: { 5: '5 % 以下', 10: '10 % 以下' } as Readonly<Record<number, string>>,
   ovenAir: 'オーブン内の相対湿度',
   ovenAirs: { dry: '5 % 以下', moist: 'それより高い、またはわからない' },
-  ovenAirHelp: '125 °C 未満では、表は乾燥空気にだけ当てはまります。それ以外では、班長がベーキングを有効にする必要があります。',
+  ovenAirHelp:
+    '125 °C 未満では、表は乾燥空気にだけ当てはまります。それ以外では、班長がベーキングを有効にする必要があります。',
   ovenAirMissing: 'オーブンの湿度を選んでください',
   celsius: 'オーブン温度（°C）',
   celsiusHelp: 'テープやリールは40 °C までのものが多くあります。袋のラベルを確認してください。',

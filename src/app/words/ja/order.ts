@@ -23,7 +23,8 @@ export const words: Sentences<typeof english> = {
   total: (count) => `取り付けるフィーダー${count}台`,
   minutes: (span) => `フィーダー作業${span}`,
   proven: 'これより少ない順番はありません。',
-  gap: (lowest, percent) => `どの順番でも${lowest}より少なくはなりません。この順番は多くても${percent} % 増です。`,
+  gap: (lowest, percent) =>
+    `どの順番でも${lowest}より少なくはなりません。この順番は多くても${percent} % 増です。`,
   manual: '自分で決めた順番です。もっと少ない順番があるか探してください。',
   heldByHand: 'ここへ移して固定しました。残りの探索を続けます。',
   listChanged: '一覧が変わったため探索を止めました。確認して、もう一度探してください。',

@@ -36,7 +36,8 @@ export const words: Sentences<typeof english> = {
   oneClass: (packageClass) => `区分${packageClass}`,
   open: (classes) => `パッケージが完全にはわからない：${classes}のうち短いほうで計算`,
   tables: {
-    intro: 'すべてのフロアライフとベーキングがこれらの値で決まります。値をタップして、自社の規格書の値を入力してください。',
+    intro:
+      'すべてのフロアライフとベーキングがこれらの値で決まります。値をタップして、自社の規格書の値を入力してください。',
     shipped: (edition) => `出荷時の値は${edition}に従うつもりのものです。`,
     own: (edition, source, when) => `自社の値：${edition}（${source}）、${when}保存。`,
     legend: {
@@ -80,7 +81,8 @@ export const words: Sentences<typeof english> = {
     editionHelp: '印刷されているとおりに。',
     source: 'どの規格書、表、段落か',
     cabinet: '5 % 以下の防湿庫でレベル4、5、5a の時計を止める',
-    cabinetHelp: '出荷時はオフ：その場合、防湿庫に十分長く置いたときだけ短い開封が打ち消されます。規格書の版にそうあるときだけオンにしてください。',
+    cabinetHelp:
+      '出荷時はオフ：その場合、防湿庫に十分長く置いたときだけ短い開封が打ち消されます。規格書の版にそうあるときだけオンにしてください。',
     save: 'これらの値を保存する',
     saved: '吸湿の値を保存しました。今から有効です。',
     needsEdition: '先に版とどの規格書かを入力してください',

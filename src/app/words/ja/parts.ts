@@ -19,7 +19,8 @@ export const words: Sentences<typeof english> = {
     add: '仕入先品番を承認する',
     part: '社内品番',
     supplierPart: '仕入先の品番',
-    formHelp: '仕入先のラベルをスキャンするか、品番を入力してください。段取り表がその部品のメーカーを指定していない製品に適用されます。',
+    formHelp:
+      '仕入先のラベルをスキャンするか、品番を入力してください。段取り表がその部品のメーカーを指定していない製品に適用されます。',
     save: '承認する',
     saved: (supplierPart, part) => `${supplierPart}を${part}用に承認しました。`,
     withdraw: '登録解除する',
@@ -62,7 +63,8 @@ export const words: Sentences<typeof english> = {
     thereIs: (feeder) => `${feeder}はすでに一覧にあります：`,
     changeIt: 'このフィーダーを変更する',
     changeTitle: (feeder) => `フィーダー${feeder}を変更する`,
-    changing: (feeder) => `フィーダー${feeder}を変更中です。保存またはキャンセルしてから次をスキャンしてください。`,
+    changing: (feeder) =>
+      `フィーダー${feeder}を変更中です。保存またはキャンセルしてから次をスキャンしてください。`,
     saveChange: '変更を保存する',
     was: (was) => `今の一覧：${was}`,
     wantsWidth: (slot, width, feeder) =>

@@ -5,9 +5,15 @@ export const words: Sentences<typeof english> = {
   title: '工場',
   tiles: {
     setups: { title: '段取り表', text: '製品ごとにどのスロットに何が要るか。次に生産するものを選びます。' },
-    sheet: { title: '段取り表を取り込む', text: 'CSV・XLSX ファイル、または貼り付けた行から。取り込む前に確認します。' },
+    sheet: {
+      title: '段取り表を取り込む',
+      text: 'CSV・XLSX ファイル、または貼り付けた行から。取り込む前に確認します。',
+    },
     people: { title: '人', text: 'ここで働く人、バッジ、PIN。' },
-    rules: { title: 'ライン規則', text: 'シフト、休憩、事前警告の時間、テープ長、フロアの温湿度、品番の照合方法。' },
+    rules: {
+      title: 'ライン規則',
+      text: 'シフト、休憩、事前警告の時間、テープ長、フロアの温湿度、品番の照合方法。',
+    },
     parts: {
       title: '部品とフィーダー',
       text: '承認済みの仕入先品番、フィーダーとテープ、使用禁止、パッケージ、吸湿の表。',
@@ -52,7 +58,8 @@ export const words: Sentences<typeof english> = {
     remove: '削除する',
     removed: (name) => `${name}さんを削除しました。`,
     removeTitle: (name) => `${name}さんを削除しますか`,
-    removeHelp: (badge) => `バッジ${badge}と PIN は使えなくなります。この人が行ったことは、この名前でログに残ります。`,
+    removeHelp: (badge) =>
+      `バッジ${badge}と PIN は使えなくなります。この人が行ったことは、この名前でログに残ります。`,
     removeSelf: '自分自身です：すぐにサインアウトします。',
     removeLast: '人を追加できる人がほかにいません。先に別の人を班長か技術者にしてください。',
     saved: (name) => `${name}さんを保存しました。`,
@@ -65,7 +72,8 @@ export const words: Sentences<typeof english> = {
     editOf: (name) => `${name}さんを変更する`,
     removeOf: (name) => `${name}さんを削除する`,
     firstTitle: '最初の人は技術者です',
-    firstHelp: 'まだ人を追加できる人がいません。先にバッジと PIN のある技術者を追加してください。ほかの人は技術者が追加します。',
+    firstHelp:
+      'まだ人を追加できる人がいません。先にバッジと PIN のある技術者を追加してください。ほかの人は技術者が追加します。',
     firstPin: '4〜8桁の数字。すぐに使います。',
     pinMissing: '最初の技術者には PIN が必要です。',
     stays: {
@@ -97,7 +105,8 @@ export const words: Sentences<typeof english> = {
     spliceParts: 'スプライスで失う部品',
     spliceOn: (width) => `${width} mm テープ`,
     spliceOther: 'その他のすべてのテープ',
-    spliceHelp: '自分のフィーダーで一度数えてください。不明なら空欄に：使い終わったリールから求めるか、差し引きません。',
+    spliceHelp:
+      '自分のフィーダーで一度数えてください。不明なら空欄に：使い終わったリールから求めるか、差し引きません。',
     wrongSplice: 'スプライスで失う部品：0〜1000の数を入力するか、空欄にしてください。',
     pickOrder: '倉庫から先に取るリール',
     pickOrders: {
@@ -109,7 +118,8 @@ export const words: Sentences<typeof english> = {
     floorCelsius: 'フロアの最高温度',
     floorHumidity: 'フロアの最高湿度',
     climateHelp: '吸湿に弱いリールのフロアライフに使います。入力するまでは30 °C・60 % です。',
-    climateBeyond: 'フロアライフの表は35 °C・90 % までです。それを超えると、全リールに最も厳しい行を使います。工程技術者に聞いてください。',
+    climateBeyond:
+      'フロアライフの表は35 °C・90 % までです。それを超えると、全リールに最も厳しい行を使います。工程技術者に聞いてください。',
     idle: '操作がないときサインアウトするまで',
     idleHelp: (most) =>
       `1〜${most}（最長のシフト）。シフトが終わると全員がサインインし直します。途中の作業は残ります。`,

@@ -17,7 +17,12 @@ export const words: Sentences<typeof english> = {
   labels: '練習用ラベル',
   labelsHelp: 'スキャンの代わりにラベルをタップします：スロット、必要ならフィーダー、リール。',
   print: 'ラベルを印刷する',
-  groups: { load: 'セットする', splice: '次にスプライスする', wrong: '拒否・保留になるもの', panels: 'パネル' },
+  groups: {
+    load: 'セットする',
+    splice: '次にスプライスする',
+    wrong: '拒否・保留になるもの',
+    panels: 'パネル',
+  },
   slot: (slot) => `スロット${slot}`,
   wants: (part) => `必要：${part}`,
   right: (slot) => `${slot}の正しいリール`,

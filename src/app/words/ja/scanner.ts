@@ -20,7 +20,8 @@ export const words: Sentences<typeof english> = {
   codeLabel: '調整用コード',
   striped: 'バーコード専用スキャナー',
   stripedLabel: '調整用バーコード',
-  stripedHelp: '小さい画面には幅が足りません：シートを印刷してください。バーコードは区切り文字を1種類しか持たないため、それだけを試します。',
+  stripedHelp:
+    '小さい画面には幅が足りません：シートを印刷してください。バーコードは区切り文字を1種類しか持たないため、それだけを試します。',
   stripedSheet: 'バーコード専用スキャナー用：',
   print: 'シートを印刷する',
   waiting: 'スキャン待ち…',
@@ -44,10 +45,13 @@ export const words: Sentences<typeof english> = {
       `区切り文字が届きません（${names}）。制御文字を Ctrl＋キーまたは Alt＋テンキーで送る設定にしてください。`,
     'separator-replaced': (name, by) =>
       `区切り文字${name}が「${by}」として届きます。制御文字をそのまま送る設定にしてください。`,
-    'terminator-missing': '最後に Enter がなく、スキャンの終わりは推測になります。スキャナーの末尾を Enter にしてください。',
-    'unknown-key': (key) => `スキャンの途中にキー「${key}」が来ました。そのようなキーをスキャナーの設定から外してください。`,
+    'terminator-missing':
+      '最後に Enter がなく、スキャンの終わりは推測になります。スキャナーの末尾を Enter にしてください。',
+    'unknown-key': (key) =>
+      `スキャンの途中にキー「${key}」が来ました。そのようなキーをスキャナーの設定から外してください。`,
     slow: (pace) => `文字間が${pace} ms で遅すぎます。文字間の遅延をなしにしてください。`,
-    'symbology-id-sent': (id) => `スキャナーが先頭にコードの種類（${id}）を送ります。理解できるので、そのままでかまいません。`,
+    'symbology-id-sent': (id) =>
+      `スキャナーが先頭にコードの種類（${id}）を送ります。理解できるので、そのままでかまいません。`,
   },
   wanted: '印字',
   found: '届いた',

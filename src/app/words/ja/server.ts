@@ -1,5 +1,5 @@
-import type { Cause } from '../server.ts';
 import type { words as english } from '../en/server.ts';
+import type { Cause } from '../server.ts';
 import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
@@ -7,7 +7,8 @@ export const words: Sentences<typeof english> = {
   noKeyHelp:
     '鍵、カメラ、オフライン起動には安全なページが必要です。https のアドレスで開くか（サーバーがアドレスと信頼の方法を表示します）、サーバー本体で開いてください。それまで記録はこのタブレットに残ります。',
   alone: 'このタブレットは単独で動いています',
-  aloneHelp: 'サーバーがなくても照合し、警告し、ログを残します。サーバーに参加すると、過去の記録も含めてほかのタブレットとログを共有します。',
+  aloneHelp:
+    'サーバーがなくても照合し、警告し、ログを残します。サーバーに参加すると、過去の記録も含めてほかのタブレットとログを共有します。',
   joinTitle: '工場のサーバーに参加する',
   joinAgain: '参加し直す',
   code: '1回限りのコード',
@@ -60,7 +61,8 @@ export const words: Sentences<typeof english> = {
       `${span}前に気づきました：以前はログを証明していました。作業を続け、サーバーの担当者に聞いてください。`,
   },
   quarantinedHere: (count) => `記録${count}件をここのログに入れていません`,
-  quarantinedHereHelp: '内容、署名、または時計が正しくありません。ほかの記録はすべて入っています。サーバーの担当者を呼んでください。',
+  quarantinedHereHelp:
+    '内容、署名、または時計が正しくありません。ほかの記録はすべて入っています。サーバーの担当者を呼んでください。',
   clocksOff: 'ずれた時計',
   clockOfAhead: (name, span) => `${name}：${span}進み`,
   clockOfBehind: (name, span) => `${name}：${span}遅れ`,
@@ -72,7 +74,8 @@ export const words: Sentences<typeof english> = {
     'tablet-unknown': 'サーバーはこのタブレットを知りません。新しいコードで参加し直してください。',
     'tablet-revoked': '班長がこのタブレットを締め出しました。新しいコードで参加し直せます。',
     'code-wrong': 'そのコードは不明、使用済み、または10分を過ぎています。新しいコードをもらってください。',
-    'tablet-active': 'このタブレットは古い鍵でまだ許可されています。班長がまず締め出し、そのあと新しいコードで入れます。',
+    'tablet-active':
+      'このタブレットは古い鍵でまだ許可されています。班長がまず締め出し、そのあと新しいコードで入れます。',
     'wire-too-old': 'このアプリはサーバーより古い版です。サーバーが応答する場所で再読み込みしてください。',
     'wire-too-new': 'このアプリはサーバーより新しい版です。サーバーの更新が必要です。',
     'time-off': 'このタブレットの時計のずれが大きすぎます。合わせてください。',
@@ -90,7 +93,8 @@ export const words: Sentences<typeof english> = {
   leadTitle: 'ほかのタブレット',
   leadHelp: '班長か技術者がタブレットを受け入れ、締め出します：バッジと PIN。',
   leadOpen: 'タブレットの受け入れ・締め出し',
-  leadOffline: 'タブレットを受け入れられるのはサーバーだけで、今は応答がありません。応答してから試してください。',
+  leadOffline:
+    'タブレットを受け入れられるのはサーバーだけで、今は応答がありません。応答してから試してください。',
   newCode: 'タブレット用の新しいコード',
   codeFor: '新しいタブレットのカメラでこれを読むか、そこでアプリを開いてコードを入力してください。',
   codeUntil: (span) => `タブレット1台用、${span}有効。`,

@@ -72,12 +72,15 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `${f['row']}行目で開いた引用符が閉じていません。以降の内容が違うセルに入っている可能性があります。その行を直してください。`,
   rowTooLong: (f) =>
     `行は${f['found']}セル、見出しは${f['wanted']}セルです。区切り文字を含むセルがあるようです：引用符で囲んでください。`,
-  rowUnreadable: (f) => `行は${f['found']}セル、見出しは${f['wanted']}セルで、合いません。行を直してください。`,
+  rowUnreadable: (f) =>
+    `行は${f['found']}セル、見出しは${f['wanted']}セルで、合いません。行を直してください。`,
   noRows: () => '見出しの下に行がありません。行を含めて書き出し直してください。',
-  moreProblems: (f) => `ほかに${f['count']}件の問題があり、表示していません。これらを直してから、表を読み直してください。`,
+  moreProblems: (f) =>
+    `ほかに${f['count']}件の問題があり、表示していません。これらを直してから、表を読み直してください。`,
   moreErrors: (f) =>
     `ほかに${f['count']}件の問題があり、表示していません。誤りも含まれます。これらを直してから、表を読み直してください。`,
-  columnMissing: (f) => `「${field(f['wanted'])}」の列が見つかりません：${f['headers']}。手で列を選んでください。`,
+  columnMissing: (f) =>
+    `「${field(f['wanted'])}」の列が見つかりません：${f['headers']}。手で列を選んでください。`,
   columnAbsent: (f) =>
     `「${field(f['wanted'])}」の列が見つかりません：${f['headers']}。手で列を選ぶか、なしで進んでください。`,
   columnNotFound: (f) =>
@@ -88,25 +91,30 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   usagePerBoard: (f) =>
     `列「${f['found']}」は基板1枚あたりの数のようですが、1パネルあたりとして扱います。1パネルに基板が複数あれば、掛けてください。`,
   slotMissing: (f) => `スロットが空ですが、行に部品${f['part']}があります。スロットを入れてください。`,
-  textTooLong: (f) => `${field(f['field'])}「${f['found']}…」が${f['most']}文字を超えています。短くしてください。`,
+  textTooLong: (f) =>
+    `${field(f['field'])}「${f['found']}…」が${f['most']}文字を超えています。短くしてください。`,
   textCut: (f) => `文字が${f['most']}文字を超えています。残りは省きます：短くしてください。`,
   slotUnclear: (f) =>
     `スロット「${f['found']}」が M1-F-014 の書き方ではなく、隣を確認できません。書かれたまま使います。`,
   slotNumberUnreadable: (f) => `スロット番号「${f['found']}」が1以上の整数ではありません。直してください。`,
-  partMissing: (f) => `スロット${f['slot']}に品番がありませんが、ほかのセルには入力があります。入れてください。`,
+  partMissing: (f) =>
+    `スロット${f['slot']}に品番がありませんが、ほかのセルには入力があります。入れてください。`,
   usageUnreadable: (f) => `1パネルの装着数「${f['found']}」が0以上の整数ではありません。直してください。`,
   usageMissing: () =>
     '1パネルの装着数が空で、このスロットがいつ部品切れになるかわかりません。入力するか、座標ファイルを追加してください。',
-  usageZero: () => '1パネルの装着数が0です：セットしても使いません。そのとおりなら、行を未実装にしてください。',
+  usageZero: () =>
+    '1パネルの装着数が0です：セットしても使いません。そのとおりなら、行を未実装にしてください。',
   usageFromDesignators: (f) =>
     `1パネルの装着数が空なので、回路記号${f['count']}個を${f['count']}と数えます。パネル全体の分か確認してください。`,
   designatorsDisagree: (f) =>
     `回路記号は${f['found']}個ですが、1パネルの装着数は${f['wanted']}です。どちらが正しいか確認してください。`,
   widthUnreadable: (f) => `テープ幅「${f['found']}」が mm の数ではありません。8または8 mm と書いてください。`,
-  widthUnknown: (f) => `${f['found']} mm は EIA-481 のテープ幅（${f['wanted']} mm）ではありません。直してください。`,
+  widthUnknown: (f) =>
+    `${f['found']} mm は EIA-481 のテープ幅（${f['wanted']} mm）ではありません。直してください。`,
   widthMissing: () => 'テープ幅がなく、フィーダーが合うか確認できません。入れてください。',
   notTape: (f) => `「${f['found']}」はテープではないため、このスロットにテープ長とスプライス時刻は出ません。`,
-  pitchUnreadable: (f) => `ピッチ「${f['found']}」が0より大きい mm の数ではありません。4または4 mm と書いてください。`,
+  pitchUnreadable: (f) =>
+    `ピッチ「${f['found']}」が0より大きい mm の数ではありません。4または4 mm と書いてください。`,
   pitchUnusual: (f) =>
     `EIA-481では${f['width']} mm テープに${f['found']} mm ピッチはなく、${f['wanted']} mm だけです。確認してください。違うテープもまれにあります。`,
   pitchMissing: () => 'ピッチがなく、テープの長さを部品数に換算できません。入れてください。',
@@ -114,15 +122,18 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   pinsUnreadable: (f) => `ピン数「${f['found']}」が1以上の整数ではないため、省きます。直してください。`,
   bodySizeUnreadable: (f) =>
     `本体寸法「${f['found']}」が mm の長さと幅ではないため、省きます。17 x 17 のように書いてください。`,
-  thicknessUnreadable: (f) => `本体厚「${f['found']}」が0より大きい mm の数ではないため、省きます。直してください。`,
-  pocketUnreadable: (f) => `ポケット深さ「${f['found']}」が0より大きい mm の数ではないため、省きます。直してください。`,
+  thicknessUnreadable: (f) =>
+    `本体厚「${f['found']}」が0より大きい mm の数ではないため、省きます。直してください。`,
+  pocketUnreadable: (f) =>
+    `ポケット深さ「${f['found']}」が0より大きい mm の数ではないため、省きます。直してください。`,
   mslUnknown: (f) =>
     `「${f['found']}」は吸湿レベル（1, 2, 2a, 3, 4, 5, 5a, 6）ではないため、省きます。直してください。`,
   sharingUnknown: (f) =>
     `「${f['found']}」では、スロット間の分担がわかりません。それぞれが自分の分を装着するなら「split」、1つが空になるまで供給するなら「in turn」と書いてください。`,
   turnUsageDiffers: (f) =>
     `部品${f['part']}は順番に使います：供給中のスロットが${f['wanted']}個すべてを装着します。この行は${f['found']}です。各行に同じ数を書いてください。`,
-  sideUnknown: (f) => `「${f['found']}」は top（表面）でも bottom（裏面）でもないため、面を省きます。直してください。`,
+  sideUnknown: (f) =>
+    `「${f['found']}」は top（表面）でも bottom（裏面）でもないため、面を省きます。直してください。`,
   flagUnreadable: (f) =>
     `「${f['found']}」は yes（はい）でも no（いいえ）でもないため、「${flag(f['taken'])}」とみなします。直してください。`,
   alternateIsPart: (f) => `部品${f['part']}が自分自身の代替品になっています。省きます。`,
@@ -142,7 +153,8 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `どの部品も、表の装着数が座標ファイルの${f['ratio']}倍です。ファイルは${f['ratio']}枚のうち基板1枚分のようです：1パネルの基板数を入力してください。`,
   usageSplitUnknown: (f) =>
     `部品${f['part']}：${f['found']}スロットに装着点${f['wanted']}個ですが、座標ファイルに内訳がありません。1パネルの装着数を入れてください。`,
-  partNotPlaced: (f) => `部品${f['part']}はスロットがありますが、座標ファイルにありません。両方の品番を確認してください。`,
+  partNotPlaced: (f) =>
+    `部品${f['part']}はスロットがありますが、座標ファイルにありません。両方の品番を確認してください。`,
   partWithoutSlot: (f) =>
     `部品${f['part']}は${f['found']}回装着します（座標ファイル、${f['first']}行目から）が、スロットがありません。スロットを決めるか、未実装にしてください。`,
   placementPartMissing: (f) => `回路記号${f['designator']}に品番がないため、省きます。入れてください。`,
@@ -150,7 +162,8 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   placementSideMissing: () => '座標ファイルに面の列がありません。装着点はすべて表面とみなします。',
   placementSideUnknown: (f) =>
     `「${f['found']}」は top（表面）でも bottom（裏面）でもないため、この装着点は表面とみなします。直してください。`,
-  headerGuessed: (f) => `ファイルに知っている見出しがありません。内容から見た列：${f['wanted']}。確認してください。`,
+  headerGuessed: (f) =>
+    `ファイルに知っている見出しがありません。内容から見た列：${f['wanted']}。確認してください。`,
   columnByLook: (f) => `列「${f['found']}」は、内容から${field(f['field'])}とみなします。確認してください。`,
   genericParts: (f) =>
     `列「${f['found']}」は複数の値に同じ名前があり、品番ではなく種類です。値で数えます。品番の列があれば手で選んでください。`,
@@ -172,7 +185,8 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `部品${f['part']}のパッケージがここでは${f['found']}、${f['first']}行目では${f['wanted']}です。品番を確認してください。`,
   valueWithoutPackage: (f) =>
     `回路記号${f['designator']}には定数${f['part']}がありますが、パッケージも品番もありません。どの部品かわかりません：入れてください。`,
-  xmlBroken: (f) => `XML がここで壊れています：${f['found']}。以降は読みません。ファイルを書き出し直してください。`,
+  xmlBroken: (f) =>
+    `XML がここで壊れています：${f['found']}。以降は読みません。ファイルを書き出し直してください。`,
   noComponents: () => 'ファイルに部品がありません。部品と位置を含めて書き出してください。',
   panelOfFile: (f) =>
     `ファイルのパネルには基板が${f['found']}枚あり、1枚だけ数えます。1パネルの基板数を入力してください。`,
@@ -188,7 +202,8 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   quantityUnreadable: (f) => `数量「${f['found']}」が数ではありません。回路記号で数えます。直してください。`,
   quantityRatio: (f) =>
     `どの行も、数量が回路記号の${f['ratio']}倍です。部品表は基板${f['ratio']}枚分を数えているようです。`,
-  billDesignatorTwice: (f) => `回路記号${f['designator']}は${f['first']}行目に同じ部品であります。1回だけ数えます。`,
+  billDesignatorTwice: (f) =>
+    `回路記号${f['designator']}は${f['first']}行目に同じ部品であります。1回だけ数えます。`,
   billDesignatorDiffers: (f) =>
     `回路記号${f['designator']}は${f['first']}行目では部品${f['wanted']}、ここでは${f['found']}です。1か所に1部品です：どちらかの行を直してください。`,
   variantOpen: (f) =>

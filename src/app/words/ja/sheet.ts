@@ -1,5 +1,5 @@
-import type { FieldNames } from '../sheet.ts';
 import type { words as english } from '../en/sheet.ts';
+import type { FieldNames } from '../sheet.ts';
 import type { Sentences } from '../words.ts';
 
 const fields: FieldNames = {
@@ -52,10 +52,12 @@ export const words: Sentences<typeof english> = {
   fields,
   choose: '段取り表ファイルを選ぶ',
   offersTitle: '機械からの要求',
-  offersHelp: 'スロットと部品はありますが、1パネルの装着数はありません。読み込み、確認し、座標ファイルを追加してください：ほかの段取り表ファイルと同じように取り込みます。',
+  offersHelp:
+    'スロットと部品はありますが、1パネルの装着数はありません。読み込み、確認し、座標ファイルを追加してください：ほかの段取り表ファイルと同じように取り込みます。',
   offer: (station, name, slots) => `${station}の要求：${name}の${slots}スロット。`,
   offerRead: '段取り表ファイルとして読む',
-  chooseHelp: '区切り文字は何でもよい CSV、または XLSX。ファイルをここに置くか、下に行を貼り付けてください。座標ファイルも見分けます。',
+  chooseHelp:
+    '区切り文字は何でもよい CSV、または XLSX。ファイルをここに置くか、下に行を貼り付けてください。座標ファイルも見分けます。',
   paste: 'または見出しごと行を貼り付ける',
   pasteHint: '表計算で見出しを含めて行をコピーし、ここに貼り付けてください。',
   readPasted: 'この行を読む',
@@ -100,11 +102,14 @@ export const words: Sentences<typeof english> = {
     'not-text': 'CSV でも XLSX でもありません。どちらかで保存してください。',
     archive: '圧縮ファイルです。展開して中のファイルを選んでください。',
     'other-file': '文書か画像で、一覧ではありません。一覧を CSV か XLSX で書き出してください。',
-    'other-xml': 'XML ファイルですが、ここで読めるものではありません：座標ファイルか部品表としての IPC-2581だけです。',
-    'no-bill': 'この IPC-2581ファイルに部品表がありません。部品表を含めて書き出すか、別のファイルを選んでください。',
+    'other-xml':
+      'XML ファイルですが、ここで読めるものではありません：座標ファイルか部品表としての IPC-2581だけです。',
+    'no-bill':
+      'この IPC-2581ファイルに部品表がありません。部品表を含めて書き出すか、別のファイルを選んでください。',
     'old-workbook': '古いブック形式です。XLSX か CSV で保存してください。',
     'broken-workbook': 'ブックが壊れていて開けません。XLSX か CSV で保存し直してください。',
-    'too-large': 'ファイルが64 MB を超えています。画像やほかのシートを除き、段取り表だけを書き出してください。',
+    'too-large':
+      'ファイルが64 MB を超えています。画像やほかのシートを除き、段取り表だけを書き出してください。',
     'too-many-slots': '5,000スロットを超えています。1ラインのスロット一覧を選んでください。',
     failed: 'ファイルを読めませんでした。CSV で保存して試してください。',
   },

@@ -28,7 +28,8 @@ export const words: Sentences<typeof english> = {
   update: '今すぐ更新する',
   updateLater: '途中の作業がなくなるまで待ちます。',
   languageLater: 'その言語はまだこのタブレットにありません。ネットワークにつないで、選び直してください。',
-  leftAlone: (name, minutes) => `${name}さんはサインアウトしました：${minutes}分間操作なし。途中の作業は残っています。`,
+  leftAlone: (name, minutes) =>
+    `${name}さんはサインアウトしました：${minutes}分間操作なし。途中の作業は残っています。`,
   shiftOver: (name) => `${name}さんはサインアウトしました：シフトが過ぎました。途中の作業は残っています。`,
   notInPractice: '練習では使えません',
   fault: {

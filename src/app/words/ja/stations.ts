@@ -2,7 +2,8 @@ import type { words as english } from '../en/stations.ts';
 import { formatCount, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
-  caution: '機械自身の防護を補う手助けで、安全機能ではありません。聞くだけで、設定した所でだけ質問や回答をします。機械への指令はしません。',
+  caution:
+    '機械自身の防護を補う手助けで、安全機能ではありません。聞くだけで、設定した所でだけ質問や回答をします。機械への指令はしません。',
   who: (line) => `${line}は誰が数えますか`,
   whoHelp: '1ラインに数え手は1つ。ステーションの横で人が数えた分は、保存して表示しますが加算しません。',
   hand: '人が手で',
@@ -10,7 +11,8 @@ export const words: Sentences<typeof english> = {
   stationNow: (station) => `このラインは今、${station}が数えます。`,
   checkInLine: 'ライン規則の「ライン内のパネル」を確認してください：数える場所から計算します。',
   none: 'まだステーションがありません',
-  noneHelp: '機械の近くのコンピューターでこれを起動してください。リンクが参加すると、ステーションがここに出ます。',
+  noneHelp:
+    '機械の近くのコンピューターでこれを起動してください。リンクが参加すると、ステーションがここに出ます。',
   silent: (clock) => `${clock}から信号なし`,
   heard: (clock) => `受信${clock}`,
   never: '一度も受信なし',
@@ -36,7 +38,8 @@ export const words: Sentences<typeof english> = {
     'wrong-secret': '秘密の値が違うメッセージ',
     'clock-off': '時計が5分以上ずれています。時刻の記録には使いません',
     'total-fell': '電源を切らずに累計が減りました。そこから数え続けます。間に失われた分は数えません',
-    'two-devices': '2台が同じ名前で送っています。最初の1台を数えます。もう1台に別の名前を付け、両方の電源を入れ直してください',
+    'two-devices':
+      '2台が同じ名前で送っています。最初の1台を数えます。もう1台に別の名前を付け、両方の電源を入れ直してください',
     'code-twice': 'パネルコードが2回来ました。最初のパネルだけを指します',
     'not-used': 'ここで使わないメッセージ',
     'other-handle': 'ステーション未設定の機械が送っています。その識別名（handle）で設定してください',
@@ -55,7 +58,8 @@ export const words: Sentences<typeof english> = {
       '同じ接続にある別の機械の基板です。数えません。正しい機械をリンクのファイル（machineId）に書いてください',
     'wrong-channel':
       'そのポートは機械間の通信路です。リンクは切断しました。機械の監視用ポートをリンクのファイルに書いてください',
-    'by-hand': '手で入れたか取り出した基板です。数えません。生産したものがあれば「パネル = …」で設定してください',
+    'by-hand':
+      '手で入れたか取り出した基板です。数えません。生産したものがあれば「パネル = …」で設定してください',
     'failed-board': '機械が不合格とした基板です。部品は使われたので数えます。不合格なら廃棄してください',
     'board-twice': '2回知らされた基板です。1回ずつ数えます',
     'machine-says': '機械の報告',
@@ -145,11 +149,13 @@ export const words: Sentences<typeof english> = {
   beside: (panels) => `この生産では${formatCount(panels)}パネルをステーションの横で人が数えました。`,
   outside: (panels) => `生産していない間に${formatCount(panels)}パネルが通りました。どの生産にも入りません。`,
   setTitle: '機械側の設定',
-  setHelp: 'リンクは監視システム用の通信路でその機械を呼び、聞くだけです。そのために基板追跡をオンにしてください。',
+  setHelp:
+    'リンクは監視システム用の通信路でその機械を呼び、聞くだけです。そのために基板追跡をオンにしてください。',
   setAddress: 'アドレス',
   setNever: '機械間の通信路のポート（50100＋レーン番号）は絶対に指定しないでください：ラインが止まります。',
   typeTitle: '装置に入力する内容',
-  typeHelp: 'パネルが通るたび、および10秒ごとに、自分の累計を送ります。「1つ増えた」とは送りません：失われた分は次のメッセージで補われます。',
+  typeHelp:
+    'パネルが通るたび、および10秒ごとに、自分の累計を送ります。「1つ増えた」とは送りません：失われた分は次のメッセージで補われます。',
   typeAddress: 'アドレス',
   typeHeader: 'ヘッダー',
   typeSecret: 'SECRET',

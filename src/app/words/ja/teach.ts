@@ -1,6 +1,6 @@
 import type { RuleField } from '../../../../shared/labels/rules.ts';
-import type { Problems } from '../teach.ts';
 import type { words as english } from '../en/teach.ts';
+import type { Problems } from '../teach.ts';
 import type { Sentences } from '../words.ts';
 
 const fields: Readonly<Record<RuleField, string>> = {
@@ -36,7 +36,8 @@ export const words: Sentences<typeof english> = {
   import: 'ファイルから規則を取り込む',
   importTitle: 'このファイルの規則',
   importFailed: 'このファイルは取り込みませんでした',
-  importAgain: '何も変わっていません。ファイルを直すか、元の所で規則を保存し直してください。そのあと選び直してください。',
+  importAgain:
+    '何も変わっていません。ファイルを直すか、元の所で規則を保存し直してください。そのあと選び直してください。',
   importProblems: {
     'not-json': 'ファイルが正しい JSON ではありません：途中で切れているか、別の種類のファイルです。',
     'no-list': 'ファイルに規則の一覧がありません。',

@@ -30,7 +30,8 @@ const faults: Readonly<Record<TemplateFault['code'], string>> = {
   'no-options': '選択には選択肢が2つ以上必要です。',
   'right-not-listed': '正解が選択肢にありません。',
   'no-unit': '測定値には単位が必要です。',
-  'nothing-known': '成り立つべきことを選んでください。これを求められるのは段取り替えのチェックリストだけです。',
+  'nothing-known':
+    '成り立つべきことを選んでください。これを求められるのは段取り替えのチェックリストだけです。',
   'signatures-differ': '署名にはそれぞれ役割が必要です。',
 };
 

@@ -54,7 +54,8 @@ export const words: Sentences<typeof english> = {
   noConflicts: 'タブレットは一致しています。',
   settle: '解決する',
   settleTitle: '機械には何が付いていますか',
-  settleHelp: '現場を見に行き、そこにあるものを選んでください。もう一方の記録は、否定されたものとしてログに残ります。',
+  settleHelp:
+    '現場を見に行き、そこにあるものを選んでください。もう一方の記録は、否定されたものとしてログに残ります。',
   keep: (slot, what, when) => `${slot}：${what}、${when}`,
   keepParts: (count) => `${count}個`,
   keepBy: (who, tablet) => (who === '' ? `${tablet}で` : `${who}、${tablet}で`),

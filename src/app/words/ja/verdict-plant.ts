@@ -15,8 +15,7 @@ export const plantReasonsJa: PlantReasons = {
   },
   'feeder-drive': {
     title: '駆動が違う',
-    say: (f) =>
-      `フィーダー${f['feeder']}の駆動は${f['found']}、このスロットに必要なのは${f['wanted']}です。`,
+    say: (f) => `フィーダー${f['feeder']}の駆動は${f['found']}、このスロットに必要なのは${f['wanted']}です。`,
     act: '駆動の合うフィーダーを使ってください。',
   },
   'feeder-height': {

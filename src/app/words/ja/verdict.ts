@@ -1,8 +1,8 @@
+import type { words as english } from '../en/verdict.ts';
 import { type ReasonWords, restsOn } from '../reason-words.ts';
+import { formatCount, type Sentences } from '../words.ts';
 import { moistureReasonsJa, tableJa } from './verdict-moisture.ts';
 import { plantReasonsJa } from './verdict-plant.ts';
-import type { words as english } from '../en/verdict.ts';
-import { formatCount, type Sentences } from '../words.ts';
 
 const reasons: ReasonWords = {
   ...moistureReasonsJa,
@@ -89,8 +89,7 @@ const reasons: ReasonWords = {
   },
   'feeder-lanes': {
     title: 'フィーダーに空きレーンがない',
-    say: (f) =>
-      `フィーダー${f['feeder']}のレーン数：${f['lanes']}。ログではすでに${f['slots']}にあります。`,
+    say: (f) => `フィーダー${f['feeder']}のレーン数：${f['lanes']}。ログではすでに${f['slots']}にあります。`,
     act: 'フィーダーのコードを確認するか、型のレーン数を直してください。',
   },
   'feeder-on-cart': {
@@ -100,8 +99,7 @@ const reasons: ReasonWords = {
   },
   'feeder-width': {
     title: 'フィーダーがテープに合わない',
-    say: (f) =>
-      `フィーダー${f['feeder']}は${f['found']} mm テープ用、このスロットは${f['wanted']} mm です。`,
+    say: (f) => `フィーダー${f['feeder']}は${f['found']} mm テープ用、このスロットは${f['wanted']} mm です。`,
     act: '幅の合うフィーダーを使ってください。',
   },
   'feeder-pitch': {
@@ -126,7 +124,8 @@ const reasons: ReasonWords = {
   },
   'alternate-not-approved': {
     title: 'ここでは未承認の代替品',
-    say: (f) => `${f['found']}は${f['approvedFor']}では${f['wanted']}の代わりに使えますが、この製品では使えません。`,
+    say: (f) =>
+      `${f['found']}は${f['approvedFor']}では${f['wanted']}の代わりに使えますが、この製品では使えません。`,
     act: '班長の判断が必要です。',
   },
   'supplier-part-not-approved': {

@@ -3,7 +3,8 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   way: '좌표 파일과 BOM',
-  wayHelp: '슬롯이 적힌 시트가 없습니까? 보드의 좌표 파일로 시작하십시오. BOM은 나중에 추가할 수 있습니다. 그다음 라인의 슬롯을 제안합니다.',
+  wayHelp:
+    '슬롯이 적힌 시트가 없습니까? 보드의 좌표 파일로 시작하십시오. BOM은 나중에 추가할 수 있습니다. 그다음 라인의 슬롯을 제안합니다.',
   choosePlacements: '좌표 파일 선택',
   isPlacements: '이 파일에는 슬롯이 없어 좌표 파일로 읽습니다.',
   isBill: '이것은 BOM입니다. 이제 같은 보드의 좌표 파일을 선택하십시오.',
@@ -29,15 +30,18 @@ export const words: Sentences<typeof english> = {
   leftByBill: 'BOM에서 미실장이거나 두 파일 모두에 있지는 않음',
   noSide: '먼저 면을 선택하십시오. 면마다 셋업이 따로 있습니다.',
   noParts: '이 면에는 부품이 없습니다.',
-  namedByValue: (count) => `부품 ${count}종은 품번이 없어 값으로 부릅니다. 릴은 그 이름으로 대조합니다. 품번이 있는 BOM을 추가하십시오.`,
+  namedByValue: (count) =>
+    `부품 ${count}종은 품번이 없어 값으로 부릅니다. 릴은 그 이름으로 대조합니다. 품번이 있는 BOM을 추가하십시오.`,
   filesWrong: (count) => `먼저 파일의 오류 ${count}건을 고치십시오`,
   filesHelp: '위에서 열을 고치거나, 파일을 고쳐 다시 선택하십시오. 주의만으로는 막히지 않습니다.',
   noLine: '설비와 슬롯을 아는 라인이 아직 없습니다.',
-  noLineHelp: '슬롯은 알려진 라인에만 제안할 수 있습니다. 먼저 라인의 셋업 시트를 가져오십시오. 어떤 설비와 슬롯이 있는지 거기에 있습니다. 그다음 파일을 다시 선택할 수 있습니다.',
+  noLineHelp:
+    '슬롯은 알려진 라인에만 제안할 수 있습니다. 먼저 라인의 셋업 시트를 가져오십시오. 어떤 설비와 슬롯이 있는지 거기에 있습니다. 그다음 파일을 다시 선택할 수 있습니다.',
   toSheet: '먼저 셋업 시트 가져오기',
   chooseLine: '라인 선택',
   slotsTitle: '슬롯',
-  isProposal: '이것은 피더 제안이며 실장 프로그램이 아닙니다. 어느 헤드가 무엇을 언제 실장하는지는 말하지 않습니다. 슬롯과 프로그램을 서로 맞추십시오.',
+  isProposal:
+    '이것은 피더 제안이며 실장 프로그램이 아닙니다. 어느 헤드가 무엇을 언제 실장하는지는 말하지 않습니다. 슬롯과 프로그램을 서로 맞추십시오.',
   proposalHelp: '라인이나 그 라인의 다른 셋업에 있는 부품은 그 자리에 둡니다. 새 부품은 빈 슬롯에 넣습니다.',
   propose: '슬롯 제안',
   proposeAgain: '다시 제안',
@@ -45,11 +49,15 @@ export const words: Sentences<typeof english> = {
   stopProposing: '멈추기',
   proposeFailed: '제안하지 못했습니다. 다시 시도하거나 직접 슬롯을 선택하십시오.',
   toPutIn: (count) => `끼울 피더 ${count}대`,
-  difference: (fresh, moves, stays) => `새 피더 ${fresh}대, 라인의 다른 슬롯에서 ${moves}대, 그대로 ${stays}대.`,
+  difference: (fresh, moves, stays) =>
+    `새 피더 ${fresh}대, 라인의 다른 슬롯에서 ${moves}대, 그대로 ${stays}대.`,
   comeOut: (count) => `다른 피더 ${count}대가 걸려서 빼야 합니다.`,
   openTitle: (count) => `슬롯 없는 부품 ${count}종`,
   leftTitle: (count) => `이 라인에서 실장하지 않는 부품 ${count}종`,
-  reasons: { 'too-wide': '피더가 라인의 어느 뱅크보다도 넓습니다.', 'no-room': '라인에 남은 자리가 없습니다.' },
+  reasons: {
+    'too-wide': '피더가 라인의 어느 뱅크보다도 넓습니다.',
+    'no-room': '라인에 남은 자리가 없습니다.',
+  },
   noneYet: '아직 슬롯을 제안하지 않았습니다.',
   ownPlaces: '개별 실장점',
   perPanel: (count) => `패널당 ${count}개`,
@@ -76,7 +84,8 @@ export const words: Sentences<typeof english> = {
     usual: '이 패키지에 흔한 폭입니다. 자리 계산에만 쓰고 피더와 대조하지는 않습니다.',
     none: '지정할 때까지 피더를 슬롯 한 개로 셉니다.',
   },
-  widthsUnknown: (count) => `부품 ${count}종의 테이프 폭을 모릅니다. 피더마다 슬롯 한 개로 셉니다. 부품을 누르고 테이프 폭을 지정하십시오.`,
+  widthsUnknown: (count) =>
+    `부품 ${count}종의 테이프 폭을 모릅니다. 피더마다 슬롯 한 개로 셉니다. 부품을 누르고 테이프 폭을 지정하십시오.`,
   bank: '설비와 뱅크',
   legend: '■ 이 셋업 · □ 지금 피더 있음',
   free: (slot) => `${slot} 비어 있습니다.`,
@@ -91,6 +100,7 @@ export const words: Sentences<typeof english> = {
   close: '닫기',
   paper: { title: '장착표', print: '장착표 인쇄', perPanel: '패널당', feeder: '피더' },
   noSlots: '먼저 슬롯을 제안하십시오',
-  slotsOpen: (count) => `부품 ${count}종에 슬롯이 없습니다. 슬롯을 주거나 이 라인에서 실장하지 않는다고 지정하십시오`,
+  slotsOpen: (count) =>
+    `부품 ${count}종에 슬롯이 없습니다. 슬롯을 주거나 이 라인에서 실장하지 않는다고 지정하십시오`,
   slotsFaulty: (count) => `슬롯 ${count}개가 다른 것에 걸리거나 너무 좁습니다. 다른 슬롯을 선택하십시오`,
 };

@@ -47,11 +47,13 @@ export const words: Sentences<typeof english> = {
   fromTo: (from, to) => `${from} → ${to}`,
   preparing: '라인이 돌고 있습니다',
   standing: '라인이 멈췄습니다',
-  lineRuns: '라인이 돌고 있습니다. 손을 넣지 마십시오. 이 이동은 마지막 패널이 나오고 설비가 멈춘 뒤에 합니다.',
+  lineRuns:
+    '라인이 돌고 있습니다. 손을 넣지 마십시오. 이 이동은 마지막 패널이 나오고 설비가 멈춘 뒤에 합니다.',
   since: (span) => `${span} 경과`,
   lastPanel: '마지막 패널이 나왔음',
   lastPanelTitle: '마지막 양품 패널이 나왔습니까?',
-  lastPanelText: (done, wanted) => `패널 ${wanted}장 중 ${done}장을 셌습니다. 이 생산은 여기서 끝나고 라인은 다음 제품으로 셋업합니다.`,
+  lastPanelText: (done, wanted) =>
+    `패널 ${wanted}장 중 ${done}장을 셌습니다. 이 생산은 여기서 끝나고 라인은 다음 제품으로 셋업합니다.`,
   drop: '기종 교체 취소',
   dropNot: '기종 교체 계속',
   dropTitle: '이 기종 교체를 취소합니까?',
@@ -81,5 +83,6 @@ export const words: Sentences<typeof english> = {
   releaseTitle: '생산 승인',
   releaseReason: '그래도 승인하는 이유는?',
   released: '승인했습니다. 라인 화면에서 생산을 시작하십시오.',
-  caution: '손을 넣기 전에 설비를 멈추고 아무것도 움직이지 않을 때까지 기다리십시오. 칼날에 베입니다. 현장 규칙이 우선입니다.',
+  caution:
+    '손을 넣기 전에 설비를 멈추고 아무것도 움직이지 않을 때까지 기다리십시오. 칼날에 베입니다. 현장 규칙이 우선입니다.',
 };

@@ -11,7 +11,9 @@ export const words: Sentences<typeof english> = {
   probably: (chance, missing) => `아마 충분(${chance}): 확실하려면 ${missing}개 더`,
   readyNow: '라인이 도는 동안 할 일',
   readyFetch: (count) =>
-    count === 0 ? '가져올 릴이 없습니다.' : `부품 ${count}종의 릴을 가져오십시오: 불출 목록은 아래에 있습니다.`,
+    count === 0
+      ? '가져올 릴이 없습니다.'
+      : `부품 ${count}종의 릴을 가져오십시오: 불출 목록은 아래에 있습니다.`,
   readyCarts: (count) =>
     count === 0 ? '다음 피더를 대차에 실으십시오.' : `피더를 대차에 실으십시오: ${count}자리 준비됨.`,
   readyOpenList: '체크리스트를 여십시오: 정지가 필요 없는 단계가 있습니다.',
@@ -31,7 +33,8 @@ export const words: Sentences<typeof english> = {
   uncounted: (count) => `세지 않은 릴 ${count}개`,
   none: '릴 없음',
   msl: (level) => `MSL ${level}: 플로어 라이프 주의`,
-  shortfalls: (count) => `부품 ${count}종이 알려진 릴의 수량보다 더 필요합니다. 더 가져오거나 반장에게 알리십시오.`,
+  shortfalls: (count) =>
+    `부품 ${count}종이 알려진 릴의 수량보다 더 필요합니다. 더 가져오거나 반장에게 알리십시오.`,
   carts: '대차',
   cart: '대차',
   cartHelp: '대차 코드를 스캔하거나 입력하십시오. 그다음 슬롯, 피더, 릴을 스캔하십시오.',
@@ -46,7 +49,8 @@ export const words: Sentences<typeof english> = {
   empty: '내리기',
   dock: '도킹',
   dockTitle: (cart) => `${cart} 도킹합니까?`,
-  dockCaution: '먼저 설비를 멈추고 아무것도 움직이지 않을 때까지 기다리십시오. 클램프, 헤드, 커터에서 손을 떼십시오.',
+  dockCaution:
+    '먼저 설비를 멈추고 아무것도 움직이지 않을 때까지 기다리십시오. 클램프, 헤드, 커터에서 손을 떼십시오.',
   willLoad: (count, product) => `${product}용으로 슬롯 ${count}개를 장착합니다:`,
   goesOff: (count) => `피더 ${count}대를 뺍니다:`,
   doesNotFit: (count) => `${count}자리는 맞지 않아 제외합니다:`,

@@ -47,7 +47,8 @@ export const words: Sentences<typeof english> = {
   unloaded: (slot) => `${slot} 분리됨.`,
   undo: '되돌리기',
   choose: '셋업 선택',
-  caution: '손을 넣기 전에 설비를 멈추고 헤드가 멈출 때까지 기다리십시오. 커터를 조심하십시오. 현장 규칙이 우선입니다.',
+  caution:
+    '손을 넣기 전에 설비를 멈추고 헤드가 멈출 때까지 기다리십시오. 커터를 조심하십시오. 현장 규칙이 우선입니다.',
   slotDetail: '슬롯',
   emptySlot: '장착된 것이 없습니다.',
   loadThis: '이 슬롯에 장착',

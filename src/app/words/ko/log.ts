@@ -123,7 +123,8 @@ export const words: Sentences<typeof english> = {
   more: '이전 기록 보기',
   none: '필터에 맞는 기록이 없습니다.',
   exportTitle: '내보내기',
-  exportHelp: '필터에 보이는 것을 기록마다 봉인과 함께 저장합니다. 나중에 “reelward log verify”로 확인하십시오.',
+  exportHelp:
+    '필터에 보이는 것을 기록마다 봉인과 함께 저장합니다. 나중에 “reelward log verify”로 확인하십시오.',
   csv: 'CSV',
   xlsx: '스프레드시트',
   json: 'JSON 행',

@@ -51,7 +51,8 @@ export const words: Sentences<typeof english> = {
   } as Readonly<Record<ValueSource, string>>,
   restsOn: (f) =>
     `${f.classes.length === 1 ? `등급 ${f.classes[0]}` : `등급 ${[...f.classes].sort().join(' 또는 ')}(짧은 쪽 적용)`} · ${f.celsius} °C, ${f.humidity} % · ${f.edition}`,
-  classOpen: '패키지를 다 알지 못해 가장 나쁜 등급을 적용합니다. 엔지니어가 “공장”의 “부품”에서 입력할 수 있습니다.',
+  classOpen:
+    '패키지를 다 알지 못해 가장 나쁜 등급을 적용합니다. 엔지니어가 “공장”의 “부품”에서 입력할 수 있습니다.',
   labelHours: '라벨의 시간(h)',
   labelHoursHelp: '6등급: 봉투에 인쇄된 플로어 라이프. 베이킹이 끝난 때부터 셉니다.',
   badLabelHours: '라벨의 시간을 1에서 9999 사이로 입력하십시오.',
@@ -72,7 +73,8 @@ export const words: Sentences<typeof english> = {
   humidities: { 5: '5 % 이하', 10: '10 % 이하' } as Readonly<Record<number, string>>,
   ovenAir: '오븐 안의 상대 습도',
   ovenAirs: { dry: '5 % 이하', moist: '더 높음 또는 모름' },
-  ovenAirHelp: '125 °C 미만에서는 표가 건조한 공기에만 맞습니다. 다른 공기에서는 반장이 베이킹을 인정해야 합니다.',
+  ovenAirHelp:
+    '125 °C 미만에서는 표가 건조한 공기에만 맞습니다. 다른 공기에서는 반장이 베이킹을 인정해야 합니다.',
   ovenAirMissing: '오븐이 얼마나 건조한지 선택하십시오',
   celsius: '오븐 온도(°C)',
   celsiusHelp: '테이프와 릴은 40 °C까지만 견디는 것이 많습니다. 봉투 라벨을 확인하십시오.',

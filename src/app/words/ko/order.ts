@@ -23,7 +23,8 @@ export const words: Sentences<typeof english> = {
   total: (count) => `끼울 피더 ${count}대`,
   minutes: (span) => `피더 작업 ${span}`,
   proven: '더 적은 순서는 없습니다.',
-  gap: (lowest, percent) => `어떤 순서도 ${lowest}보다 적을 수 없습니다. 이 순서는 많아야 ${percent} % 더 많습니다.`,
+  gap: (lowest, percent) =>
+    `어떤 순서도 ${lowest}보다 적을 수 없습니다. 이 순서는 많아야 ${percent} % 더 많습니다.`,
   manual: '직접 정한 순서입니다. 더 적은 순서가 있는지 찾아보십시오.',
   heldByHand: '여기로 옮겨 고정했습니다. 나머지는 계속 찾습니다.',
   listChanged: '목록이 바뀌어 찾기를 멈췄습니다. 확인하고 다시 찾으십시오.',

@@ -36,7 +36,8 @@ export const words: Sentences<typeof english> = {
   oneClass: (packageClass) => `등급 ${packageClass}`,
   open: (classes) => `패키지를 다 알지 못함: ${classes} 중 짧은 쪽 적용`,
   tables: {
-    intro: '모든 플로어 라이프와 베이킹이 이 값에서 나옵니다. 값을 눌러 가지고 있는 규격서의 값을 입력하십시오.',
+    intro:
+      '모든 플로어 라이프와 베이킹이 이 값에서 나옵니다. 값을 눌러 가지고 있는 규격서의 값을 입력하십시오.',
     shipped: (edition) => `출하 때의 값은 ${edition} 기준을 따르려는 것입니다.`,
     own: (edition, source, when) => `자체 값: ${edition}(${source}), ${when} 저장.`,
     legend: {
@@ -80,7 +81,8 @@ export const words: Sentences<typeof english> = {
     editionHelp: '인쇄된 대로.',
     source: '어느 규격서, 표 또는 문단',
     cabinet: '5 % 이하 캐비닛에서 4, 5, 5a 등급의 시계가 멈춤',
-    cabinetHelp: '출하 때 꺼짐: 그러면 충분히 오래 넣어 둔 경우에만 짧은 개봉이 상쇄됩니다. 가진 판에 그렇게 적혀 있을 때만 켜십시오.',
+    cabinetHelp:
+      '출하 때 꺼짐: 그러면 충분히 오래 넣어 둔 경우에만 짧은 개봉이 상쇄됩니다. 가진 판에 그렇게 적혀 있을 때만 켜십시오.',
     save: '이 값들 저장',
     saved: '습기 민감 값을 저장했습니다. 지금부터 적용됩니다.',
     needsEdition: '먼저 판과 어느 규격서인지 입력하십시오',

@@ -19,7 +19,8 @@ export const words: Sentences<typeof english> = {
     add: '공급사 품번 승인',
     part: '사내 품번',
     supplierPart: '공급사의 품번',
-    formHelp: '공급사 라벨을 스캔하거나 품번을 입력하십시오. 셋업에 그 부품의 제조사가 없는 제품에 적용됩니다.',
+    formHelp:
+      '공급사 라벨을 스캔하거나 품번을 입력하십시오. 셋업에 그 부품의 제조사가 없는 제품에 적용됩니다.',
     save: '승인',
     saved: (supplierPart, part) => `${supplierPart}: 이제 ${part}용으로 승인되었습니다.`,
     withdraw: '등록 해제',

@@ -18,7 +18,8 @@ export const words: Sentences<typeof english> = {
   asking: '확인 중…',
   enter: '확인',
   erase: '지우기',
-  nobody: '이 태블릿에 아직 사람이 없습니다. 먼저 엔지니어를 추가하십시오. 다른 사람은 엔지니어가 추가합니다.',
+  nobody:
+    '이 태블릿에 아직 사람이 없습니다. 먼저 엔지니어를 추가하십시오. 다른 사람은 엔지니어가 추가합니다.',
   addFirst: '첫 엔지니어 추가',
   awayTitle: (name) => `${name} 님이 로그아웃되었습니다`,
   awayHelp: (name) =>

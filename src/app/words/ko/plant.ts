@@ -5,15 +5,27 @@ export const words: Sentences<typeof english> = {
   title: '공장',
   tiles: {
     setups: { title: '셋업', text: '제품마다 어느 슬롯에 무엇이 필요한지. 다음에 생산할 것을 선택합니다.' },
-    sheet: { title: '셋업 가져오기', text: 'CSV나 XLSX 시트, 또는 붙여넣은 행에서. 가져오기 전에 확인합니다.' },
+    sheet: {
+      title: '셋업 가져오기',
+      text: 'CSV나 XLSX 시트, 또는 붙여넣은 행에서. 가져오기 전에 확인합니다.',
+    },
     people: { title: '사람', text: '여기서 일하는 사람, 사원증, PIN.' },
-    rules: { title: '라인 규칙', text: '교대, 휴식, 미리 경고 시간, 테이프 길이, 현장 온습도, 품번 비교 방식.' },
-    parts: { title: '부품과 피더', text: '승인된 공급사 품번, 피더와 테이프, 사용 금지, 패키지, 습기 민감 표.' },
+    rules: {
+      title: '라인 규칙',
+      text: '교대, 휴식, 미리 경고 시간, 테이프 길이, 현장 온습도, 품번 비교 방식.',
+    },
+    parts: {
+      title: '부품과 피더',
+      text: '승인된 공급사 품번, 피더와 테이프, 사용 금지, 패키지, 습기 민감 표.',
+    },
     checklists: { title: '체크리스트', text: '기종 교체, 스플라이스, 교대 시작의 단계.' },
     labels: { title: '라벨', text: '표준을 따르지 않는 라벨 읽는 법을 가르칩니다.' },
     print: { title: '라벨 인쇄', text: '슬롯, 피더, 대차, 보관 위치, 사원증. 용지와 프린터.' },
     scanner: { title: '스캐너', text: '스캐너를 시험하고 조정용 코드를 인쇄합니다.' },
-    practice: { title: '연습', text: '라인의 복사본에서 무엇이든 해 보십시오. 거기서는 아무것도 세지 않습니다.' },
+    practice: {
+      title: '연습',
+      text: '라인의 복사본에서 무엇이든 해 보십시오. 거기서는 아무것도 세지 않습니다.',
+    },
     stations: {
       title: '스테이션',
       text: '패널을 세는 설비: 누가 세는지, 마지막 수신 시각, 장치에 입력할 것.',
@@ -49,9 +61,11 @@ export const words: Sentences<typeof english> = {
     remove: '삭제',
     removed: (name) => `${name} 님을 삭제했습니다.`,
     removeTitle: (name) => `${name} 님을 삭제합니까?`,
-    removeHelp: (badge) => `사원증 ${badge} 및 PIN은 더는 쓸 수 없습니다. 이 사람이 한 일은 이 이름으로 로그에 남습니다.`,
+    removeHelp: (badge) =>
+      `사원증 ${badge} 및 PIN은 더는 쓸 수 없습니다. 이 사람이 한 일은 이 이름으로 로그에 남습니다.`,
     removeSelf: '본인입니다: 바로 로그아웃됩니다.',
-    removeLast: '여기서 사람을 추가할 수 있는 다른 사람이 없습니다. 먼저 다른 사람을 반장이나 엔지니어로 만드십시오.',
+    removeLast:
+      '여기서 사람을 추가할 수 있는 다른 사람이 없습니다. 먼저 다른 사람을 반장이나 엔지니어로 만드십시오.',
     saved: (name) => `${name} 님을 저장했습니다.`,
     nameMissing: '이름을 입력하십시오.',
     badgeTaken: (name) => `그 사원증은 ${name} 님의 것입니다.`,
@@ -62,11 +76,13 @@ export const words: Sentences<typeof english> = {
     editOf: (name) => `${name} 님 변경`,
     removeOf: (name) => `${name} 님 삭제`,
     firstTitle: '첫 사람은 엔지니어입니다',
-    firstHelp: '아직 사람을 추가할 수 있는 사람이 없습니다. 먼저 사원증과 PIN이 있는 엔지니어를 추가하십시오. 다른 사람은 엔지니어가 추가합니다.',
+    firstHelp:
+      '아직 사람을 추가할 수 있는 사람이 없습니다. 먼저 사원증과 PIN이 있는 엔지니어를 추가하십시오. 다른 사람은 엔지니어가 추가합니다.',
     firstPin: '숫자 네 자리에서 여덟 자리. 곧 필요합니다.',
     pinMissing: '첫 엔지니어에게는 PIN이 필요합니다.',
     stays: {
-      removed: '삭제하지 않음: 사람을 추가할 수 있는 다른 사람이 없게 됩니다. 먼저 반장이나 엔지니어를 추가하십시오.',
+      removed:
+        '삭제하지 않음: 사람을 추가할 수 있는 다른 사람이 없게 됩니다. 먼저 반장이나 엔지니어를 추가하십시오.',
       role: '역할을 낮추지 않음: 사람을 추가할 수 있는 다른 사람이 없게 됩니다. 먼저 반장이나 엔지니어를 추가하십시오.',
     },
     savedNext: (name) => `${name} 님이 명단에 있습니다`,
@@ -94,7 +110,8 @@ export const words: Sentences<typeof english> = {
     spliceParts: '스플라이스 때 잃는 부품',
     spliceOn: (width) => `${width} mm 테이프`,
     spliceOther: '다른 모든 테이프',
-    spliceHelp: '실제 피더에서 한 번 세십시오. 모르면 비워 두십시오: 그러면 다 쓴 릴에서 알아내거나 빼지 않습니다.',
+    spliceHelp:
+      '실제 피더에서 한 번 세십시오. 모르면 비워 두십시오: 그러면 다 쓴 릴에서 알아내거나 빼지 않습니다.',
     wrongSplice: '스플라이스 때 잃는 부품: 0에서 1000 사이의 수를 입력하거나 비워 두십시오.',
     pickOrder: '창고에서 먼저 꺼낼 릴',
     pickOrders: {
@@ -106,9 +123,11 @@ export const words: Sentences<typeof english> = {
     floorCelsius: '현장 최고 온도',
     floorHumidity: '현장 최고 습도',
     climateHelp: '습기에 민감한 릴의 플로어 라이프에 씁니다. 직접 입력할 때까지 30 °C, 60 %입니다.',
-    climateBeyond: '플로어 라이프 표는 35 °C, 90 %까지입니다. 그것을 넘으면 모든 릴에 가장 나쁜 행을 적용합니다. 공정 엔지니어에게 물으십시오.',
+    climateBeyond:
+      '플로어 라이프 표는 35 °C, 90 %까지입니다. 그것을 넘으면 모든 릴에 가장 나쁜 행을 적용합니다. 공정 엔지니어에게 물으십시오.',
     idle: '만지지 않으면 로그아웃하는 시간',
-    idleHelp: (most) => `1에서 ${most}까지(가장 긴 교대). 교대가 끝나면 모두 다시 로그인합니다. 하던 작업은 남습니다.`,
+    idleHelp: (most) =>
+      `1에서 ${most}까지(가장 긴 교대). 교대가 끝나면 모두 다시 로그인합니다. 하던 작업은 남습니다.`,
     wrongIdle: (most) => `로그아웃: 1에서 ${most} 사이의 정수(분)를 입력하고 다시 저장하십시오.`,
     trailer: '마지막 부품 뒤 빈 테이프',
     trailerHelp: '트레일러. 이것이 없으면 스플라이스 가능 시간을 모릅니다.',
@@ -119,7 +138,8 @@ export const words: Sentences<typeof english> = {
     ageBegins: '품번 앞부분(비움: 모두)',
     ageMonths: '최대 개월',
     ageAdd: '경과 한도 추가',
-    wrongAges: '경과 한도: 1에서 600 사이의 정수(개월)를 입력하고, 같은 앞부분은 한 번만 쓰십시오. 그다음 다시 저장하십시오.',
+    wrongAges:
+      '경과 한도: 1에서 600 사이의 정수(개월)를 입력하고, 같은 앞부분은 한 번만 쓰십시오. 그다음 다시 저장하십시오.',
     removeRow: '빼기',
     comparison: '품번을 같다고 보는 조건',
     ignoreCase: '대소문자 무시',

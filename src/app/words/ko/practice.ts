@@ -17,7 +17,12 @@ export const words: Sentences<typeof english> = {
   labels: '연습용 라벨',
   labelsHelp: '스캔 대신 라벨을 누르십시오: 슬롯, 필요하면 피더, 릴.',
   print: '라벨 인쇄',
-  groups: { load: '장착할 것', splice: '다음에 스플라이스할 것', wrong: '거부되거나 보류될 것', panels: '패널' },
+  groups: {
+    load: '장착할 것',
+    splice: '다음에 스플라이스할 것',
+    wrong: '거부되거나 보류될 것',
+    panels: '패널',
+  },
   slot: (slot) => `슬롯 ${slot}`,
   wants: (part) => `필요: ${part}`,
   right: (slot) => `${slot}에 맞는 릴`,

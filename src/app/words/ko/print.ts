@@ -19,7 +19,8 @@ export const words: Sentences<typeof english> = {
   },
   dialog: {
     title: (what) => `${what} 라벨`,
-    gives: (id) => `아직 ID가 없습니다. 이 라벨이 ${id} 번호를 줍니다. 수량과 플로어 라이프는 그대로 따라갑니다.`,
+    gives: (id) =>
+      `아직 ID가 없습니다. 이 라벨이 ${id} 번호를 줍니다. 수량과 플로어 라이프는 그대로 따라갑니다.`,
     givesNew: '아직 ID가 없습니다. 라벨을 인쇄하면 생깁니다.',
     again: (times) => `전에 ${times}번 인쇄했습니다. 새 라벨에는 재인쇄라고 적힙니다.`,
     stick: '옛 코드 위에 붙이고 이제부터 이것을 스캔하십시오.',
@@ -111,7 +112,8 @@ export const words: Sentences<typeof english> = {
     save: '모든 태블릿용으로 저장',
     test: '시험 인쇄',
     testText: '자로 {mm} mm',
-    testHelp: '인쇄 창에서 100 %, 여백 없음을 선택하십시오. 바깥 테두리가 라벨 끝에 맞아야 합니다. 얼마나 옮길지 아래에 입력하십시오.',
+    testHelp:
+      '인쇄 창에서 100 %, 여백 없음을 선택하십시오. 바깥 테두리가 라벨 끝에 맞아야 합니다. 얼마나 옮길지 아래에 입력하십시오.',
     offsetX: '오른쪽으로 옮기기',
     offsetY: '아래로 옮기기',
     offsetHelp: '이 태블릿의 프린터에만. 0보다 작으면 왼쪽이나 위로.',

@@ -20,7 +20,8 @@ export const words: Sentences<typeof english> = {
   codeLabel: '조정용 코드',
   striped: '바코드만 읽는 스캐너',
   stripedLabel: '조정용 바코드',
-  stripedHelp: '작은 화면에는 너무 넓습니다: 시트를 인쇄하십시오. 바코드는 구분 문자가 한 가지뿐이라 그것만 시험합니다.',
+  stripedHelp:
+    '작은 화면에는 너무 넓습니다: 시트를 인쇄하십시오. 바코드는 구분 문자가 한 가지뿐이라 그것만 시험합니다.',
   stripedSheet: '바코드만 읽는 스캐너용:',
   print: '시트 인쇄',
   waiting: '스캔을 기다리는 중…',
@@ -38,7 +39,8 @@ export const words: Sentences<typeof english> = {
       `스캐너의 키보드는 ${scanner}, 태블릿의 키보드는 ${tablet}입니다. 스캐너의 키보드를 ${tablet}, 또는 태블릿의 배열을 ${scanner} 쪽으로 맞추십시오.`,
     'characters-differ':
       '글자가 바뀌어 오는데, 여기서 아는 키보드 배열로는 설명되지 않습니다. 스캐너의 키보드를 태블릿 배열에 맞추고 다시 스캔하십시오.',
-    'case-inverted': '대소문자가 뒤바뀌어 옵니다. Caps Lock을 끄고, 스캐너가 글자를 그대로 보내도록 설정하십시오.',
+    'case-inverted':
+      '대소문자가 뒤바뀌어 옵니다. Caps Lock을 끄고, 스캐너가 글자를 그대로 보내도록 설정하십시오.',
     'separators-lost': (names) =>
       `구분 문자가 오지 않습니다(${names}). 스캐너가 제어 문자를 Ctrl+키 또는 Alt+숫자판으로 보내도록 설정하십시오.`,
     'separator-replaced': (name, by) =>
@@ -46,7 +48,8 @@ export const words: Sentences<typeof english> = {
     'terminator-missing': '끝에 Enter가 없어 스캔의 끝은 추측입니다. 스캐너의 접미사를 Enter로 설정하십시오.',
     'unknown-key': (key) => `스캔 중간에 “${key}” 키가 왔습니다. 스캐너 설정에서 그런 키를 빼십시오.`,
     slow: (pace) => `글자 사이 ${pace} ms는 느립니다. 글자 사이 지연을 없애십시오.`,
-    'symbology-id-sent': (id) => `스캐너가 앞에 코드 종류(${id})를 보냅니다. 이해되므로 그대로 두어도 됩니다.`,
+    'symbology-id-sent': (id) =>
+      `스캐너가 앞에 코드 종류(${id})를 보냅니다. 이해되므로 그대로 두어도 됩니다.`,
   },
   wanted: '인쇄',
   found: '도착',

@@ -1,5 +1,5 @@
-import type { Cause } from '../server.ts';
 import type { words as english } from '../en/server.ts';
+import type { Cause } from '../server.ts';
 import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
@@ -7,7 +7,8 @@ export const words: Sentences<typeof english> = {
   noKeyHelp:
     '키, 카메라, 오프라인 시작에는 안전한 페이지가 필요합니다. https 주소로 앱을 열거나(서버가 주소와 신뢰하는 방법을 보여 줍니다) 서버 컴퓨터에서 여십시오. 그때까지 기록은 이 태블릿에 남습니다.',
   alone: '이 태블릿은 혼자 작동합니다',
-  aloneHelp: '서버 없이도 확인하고 경고하고 로그를 남깁니다. 서버에 참여하면 옛 기록까지 다른 태블릿과 로그를 나눕니다.',
+  aloneHelp:
+    '서버 없이도 확인하고 경고하고 로그를 남깁니다. 서버에 참여하면 옛 기록까지 다른 태블릿과 로그를 나눕니다.',
   joinTitle: '공장 서버에 참여',
   joinAgain: '다시 참여',
   code: '일회용 코드',
@@ -60,7 +61,8 @@ export const words: Sentences<typeof english> = {
       `${span} 전에 알게 됨: 전에는 로그를 증명했습니다. 계속 작업하고 서버 담당자에게 물으십시오.`,
   },
   quarantinedHere: (count) => `기록 ${count}건을 여기 로그에 넣지 않았습니다`,
-  quarantinedHereHelp: '내용, 서명 또는 시계가 맞지 않습니다. 다른 기록은 모두 들어 있습니다. 서버 담당자를 부르십시오.',
+  quarantinedHereHelp:
+    '내용, 서명 또는 시계가 맞지 않습니다. 다른 기록은 모두 들어 있습니다. 서버 담당자를 부르십시오.',
   clocksOff: '틀린 시계',
   clockOfAhead: (name, span) => `${name}: ${span} 빠름`,
   clockOfBehind: (name, span) => `${name}: ${span} 늦음`,
@@ -72,7 +74,8 @@ export const words: Sentences<typeof english> = {
     'tablet-unknown': '서버가 이 태블릿을 모릅니다. 새 코드로 다시 참여하십시오.',
     'tablet-revoked': '반장이 이 태블릿을 차단했습니다. 새 코드로 다시 참여할 수 있습니다.',
     'code-wrong': '그 코드는 모르는 것이거나 이미 썼거나 10분이 지났습니다. 새 코드를 달라고 하십시오.',
-    'tablet-active': '이 태블릿은 아직 옛 키로 허용되어 있습니다. 먼저 반장이 차단한 다음 새 코드로 들어옵니다.',
+    'tablet-active':
+      '이 태블릿은 아직 옛 키로 허용되어 있습니다. 먼저 반장이 차단한 다음 새 코드로 들어옵니다.',
     'wire-too-old': '이 앱은 서버보다 오래되었습니다. 서버가 응답하는 곳에서 새로 고치십시오.',
     'wire-too-new': '이 앱은 서버보다 새것입니다. 서버를 업데이트해야 합니다.',
     'time-off': '이 태블릿의 시계가 너무 많이 틀립니다. 맞추십시오.',
@@ -103,7 +106,8 @@ export const words: Sentences<typeof english> = {
   isOut: '차단됨',
   revoke: '차단',
   revokeTitle: (name) => `${name} 차단합니까?`,
-  revokeHelp: '잃어버렸거나 판 태블릿용입니다. 더는 보내거나 받을 수 없습니다. 지금까지의 기록은 로그에 남습니다.',
+  revokeHelp:
+    '잃어버렸거나 판 태블릿용입니다. 더는 보내거나 받을 수 없습니다. 지금까지의 기록은 로그에 남습니다.',
   revoked: (name) => `${name} 차단되었습니다.`,
   list: '새로 고침',
 };

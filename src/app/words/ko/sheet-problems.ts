@@ -72,12 +72,14 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `${f['row']}행에서 연 따옴표가 닫히지 않았습니다. 뒤의 내용이 다른 칸에 있을 수 있습니다. 그 행을 고치십시오.`,
   rowTooLong: (f) =>
     `행은 ${f['found']}칸, 머리글은 ${f['wanted']}칸입니다. 구분 문자가 든 칸이 있는 듯합니다: 따옴표로 묶으십시오.`,
-  rowUnreadable: (f) => `행은 ${f['found']}칸, 머리글은 ${f['wanted']}칸이고 서로 맞지 않습니다. 행을 고치십시오.`,
+  rowUnreadable: (f) =>
+    `행은 ${f['found']}칸, 머리글은 ${f['wanted']}칸이고 서로 맞지 않습니다. 행을 고치십시오.`,
   noRows: () => '머리글 아래에 행이 없습니다. 행을 넣어 시트를 다시 내보내십시오.',
   moreProblems: (f) => `문제 ${f['count']}건이 더 있습니다. 이것들을 고친 다음 시트를 다시 읽으십시오.`,
   moreErrors: (f) =>
     `문제 ${f['count']}건이 더 있고 그중에는 오류도 있습니다. 이것들을 고친 다음 시트를 다시 읽으십시오.`,
-  columnMissing: (f) => `“${field(f['wanted'])}” 열을 찾지 못했습니다: ${f['headers']}. 직접 열을 선택하십시오.`,
+  columnMissing: (f) =>
+    `“${field(f['wanted'])}” 열을 찾지 못했습니다: ${f['headers']}. 직접 열을 선택하십시오.`,
   columnAbsent: (f) =>
     `“${field(f['wanted'])}” 열을 찾지 못했습니다: ${f['headers']}. 직접 열을 선택하거나 없이 계속하십시오.`,
   columnNotFound: (f) =>
@@ -97,7 +99,8 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   usageUnreadable: (f) => `패널당 실장 수 “${f['found']}”: 0 이상의 정수가 아닙니다. 고치십시오.`,
   usageMissing: () =>
     '패널당 실장 수가 비어 있어 이 슬롯이 언제 소진될지 알 수 없습니다. 넣거나 좌표 파일을 추가하십시오.',
-  usageZero: () => '패널당 실장 수가 0입니다: 장착하지만 쓰지 않습니다. 그렇다면 행을 미실장으로 표시하십시오.',
+  usageZero: () =>
+    '패널당 실장 수가 0입니다: 장착하지만 쓰지 않습니다. 그렇다면 행을 미실장으로 표시하십시오.',
   usageFromDesignators: (f) =>
     `패널당 실장 수가 비어 있어 레퍼런스 ${f['count']}개를 ${f['count']}개로 셉니다. 패널 전체의 것인지 확인하십시오.`,
   designatorsDisagree: (f) =>
@@ -154,7 +157,8 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   columnByLook: (f) => `열 “${f['found']}”: 내용으로 보아 ${field(f['field'])} 열로 봅니다. 확인하십시오.`,
   genericParts: (f) =>
     `열 “${f['found']}”: 여러 값에 이름이 하나여서 품번이 아니라 종류입니다. 값으로 셉니다. 품번 열이 있으면 직접 선택하십시오.`,
-  partsAreDesignators: (f) => `열 “${f['found']}”: 품번이 아니라 레퍼런스입니다. 품번 열을 직접 선택하십시오.`,
+  partsAreDesignators: (f) =>
+    `열 “${f['found']}”: 품번이 아니라 레퍼런스입니다. 품번 열을 직접 선택하십시오.`,
   sheetAdded: (f) =>
     `시트 “${f['found']}”의 행도 머리글이 같아 함께 읽습니다. ${f['first']}행부터 이어서 번호를 매깁니다.`,
   designatorTwice: (f) =>

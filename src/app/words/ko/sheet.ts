@@ -1,5 +1,5 @@
-import type { FieldNames } from '../sheet.ts';
 import type { words as english } from '../en/sheet.ts';
+import type { FieldNames } from '../sheet.ts';
 import type { Sentences } from '../words.ts';
 
 const fields: FieldNames = {
@@ -52,10 +52,12 @@ export const words: Sentences<typeof english> = {
   fields,
   choose: '셋업 시트 선택',
   offersTitle: '설비가 요청한 것',
-  offersHelp: '슬롯과 부품은 있지만 패널당 실장 수는 없습니다. 읽고, 보고, 좌표 파일을 추가하십시오: 다른 셋업 시트처럼 가져옵니다.',
+  offersHelp:
+    '슬롯과 부품은 있지만 패널당 실장 수는 없습니다. 읽고, 보고, 좌표 파일을 추가하십시오: 다른 셋업 시트처럼 가져옵니다.',
   offer: (station, name, slots) => `${station} 요청: ${name}의 슬롯 ${slots}개.`,
   offerRead: '셋업 시트로 읽기',
-  chooseHelp: '구분 문자는 상관없는 CSV, 또는 XLSX. 파일을 여기에 놓거나 아래에 행을 붙여넣으십시오. 좌표 파일도 알아봅니다.',
+  chooseHelp:
+    '구분 문자는 상관없는 CSV, 또는 XLSX. 파일을 여기에 놓거나 아래에 행을 붙여넣으십시오. 좌표 파일도 알아봅니다.',
   paste: '또는 머리글과 함께 행 붙여넣기',
   pasteHint: '스프레드시트에서 머리글까지 행을 복사해 여기에 붙여넣으십시오.',
   readPasted: '이 행 읽기',
@@ -96,7 +98,8 @@ export const words: Sentences<typeof english> = {
     'not-text': 'CSV도 XLSX도 아닙니다. 둘 중 하나로 저장하십시오.',
     archive: '압축 파일입니다. 풀어서 안에 있는 파일을 선택하십시오.',
     'other-file': '문서나 그림이며 목록이 아닙니다. 목록을 CSV나 XLSX로 내보내십시오.',
-    'other-xml': 'XML 파일이지만 여기서 읽을 수 있는 것이 아닙니다: 좌표 파일이나 BOM으로서의 IPC-2581만 됩니다.',
+    'other-xml':
+      'XML 파일이지만 여기서 읽을 수 있는 것이 아닙니다: 좌표 파일이나 BOM으로서의 IPC-2581만 됩니다.',
     'no-bill': '이 IPC-2581 파일에는 BOM이 없습니다. BOM을 넣어 내보내거나 다른 파일을 선택하십시오.',
     'old-workbook': '옛 통합 문서 형식입니다. XLSX나 CSV로 저장하십시오.',
     'broken-workbook': '통합 문서가 손상되어 열 수 없습니다. XLSX나 CSV로 다시 저장하십시오.',

@@ -28,7 +28,8 @@ export const words: Sentences<typeof english> = {
   update: '지금 업데이트',
   updateLater: '하던 작업이 없을 때까지 기다립니다.',
   languageLater: '그 언어는 아직 이 태블릿에 없습니다. 네트워크에 연결하고 다시 선택하십시오.',
-  leftAlone: (name, minutes) => `${name} 님이 로그아웃되었습니다: ${minutes}분 동안 조작 없음. 하던 작업은 남아 있습니다.`,
+  leftAlone: (name, minutes) =>
+    `${name} 님이 로그아웃되었습니다: ${minutes}분 동안 조작 없음. 하던 작업은 남아 있습니다.`,
   shiftOver: (name) => `${name} 님이 로그아웃되었습니다: 교대가 지났습니다. 하던 작업은 남아 있습니다.`,
   notInPractice: '연습에서는 불가',
   fault: {

@@ -2,7 +2,8 @@ import type { words as english } from '../en/stations.ts';
 import { formatCount, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
-  caution: '설비 자체의 방호를 돕는 것이며 안전 기능이 아닙니다. 듣기만 하고, 설정한 곳에서만 묻거나 응답합니다. 설비에 명령하지 않습니다.',
+  caution:
+    '설비 자체의 방호를 돕는 것이며 안전 기능이 아닙니다. 듣기만 하고, 설정한 곳에서만 묻거나 응답합니다. 설비에 명령하지 않습니다.',
   who: (line) => `${line}: 누가 셉니까?`,
   whoHelp: '라인 하나에 세는 쪽은 하나. 스테이션 옆에서 사람이 센 것은 저장하고 보여 주지만 더하지 않습니다.',
   hand: '사람이 직접',
@@ -35,8 +36,10 @@ export const words: Sentences<typeof english> = {
     'not-understood': '읽지 못한 메시지',
     'wrong-secret': '비밀 값이 틀린 메시지',
     'clock-off': '시계가 5분 넘게 틀립니다. 시각 기록에 쓰지 않습니다',
-    'total-fell': '전원을 끄지 않았는데 누계가 줄었습니다. 거기서부터 이어서 세고, 사이에 잃은 것은 세지 않습니다',
-    'two-devices': '장치 두 대가 같은 이름으로 보냅니다. 첫 장치를 셉니다. 다른 장치에 다른 이름을 주고 둘 다 껐다 켜십시오',
+    'total-fell':
+      '전원을 끄지 않았는데 누계가 줄었습니다. 거기서부터 이어서 세고, 사이에 잃은 것은 세지 않습니다',
+    'two-devices':
+      '장치 두 대가 같은 이름으로 보냅니다. 첫 장치를 셉니다. 다른 장치에 다른 이름을 주고 둘 다 껐다 켜십시오',
     'code-twice': '패널 코드가 두 번 왔습니다. 첫 패널만 가리킵니다',
     'not-used': '여기서 쓰지 않는 메시지',
     'other-handle': '스테이션이 설정되지 않은 설비가 보냅니다. 그 식별자(handle)로 설정하십시오',
@@ -51,8 +54,10 @@ export const words: Sentences<typeof english> = {
     'not-heard':
       '한동안 수신이 없었습니다: 그때 지나간 것은 누계에 없습니다. 라인과 비교하고 틀리면 “패널 = …”로 정하십시오',
     'no-boards': '보드를 알리지 않아 아무것도 세지 않습니다. 설비에서 켜십시오',
-    'other-machine': '같은 연결에 있는 다른 설비의 보드입니다. 세지 않습니다. 맞는 설비를 링크 파일(machineId)에 적으십시오',
-    'wrong-channel': '그 포트는 두 설비 사이의 통로입니다. 링크가 끊었습니다. 설비의 감시용 포트를 링크 파일에 적으십시오',
+    'other-machine':
+      '같은 연결에 있는 다른 설비의 보드입니다. 세지 않습니다. 맞는 설비를 링크 파일(machineId)에 적으십시오',
+    'wrong-channel':
+      '그 포트는 두 설비 사이의 통로입니다. 링크가 끊었습니다. 설비의 감시용 포트를 링크 파일에 적으십시오',
     'by-hand': '손으로 넣거나 뺀 보드입니다. 세지 않습니다. 생산된 것이 있으면 “패널 = …”로 정하십시오',
     'failed-board': '설비가 불합격이라고 한 보드입니다. 부품을 썼으므로 셉니다. 불합격이면 폐기하십시오',
     'board-twice': '두 번 알린 보드입니다. 한 번씩만 셉니다',
@@ -140,13 +145,15 @@ export const words: Sentences<typeof english> = {
   },
   bothHelp: '틀립니까? 라인 화면의 “패널 = …”로 수를 정하십시오.',
   beside: (panels) => `이 생산의 패널 ${formatCount(panels)}장을 스테이션 옆에서 사람이 셌습니다.`,
-  outside: (panels) => `생산하지 않는 동안 패널 ${formatCount(panels)}장이 지나갔습니다. 어느 생산에도 들어가지 않습니다.`,
+  outside: (panels) =>
+    `생산하지 않는 동안 패널 ${formatCount(panels)}장이 지나갔습니다. 어느 생산에도 들어가지 않습니다.`,
   setTitle: '설비에서 설정할 것',
   setHelp: '링크가 감시 시스템용 통로로 그 설비를 부르고 듣기만 합니다. 이를 위해 보드 추적을 켜십시오.',
   setAddress: '주소',
   setNever: '두 설비 사이 통로의 포트(50100 + 레인)는 절대 주지 마십시오: 라인이 멈춥니다.',
   typeTitle: '장치에 입력할 것',
-  typeHelp: '패널이 지나갈 때마다, 그리고 10초마다 자신의 누계를 보냅니다. “하나 더”는 절대 보내지 않습니다: 그러면 잃은 것은 다음 메시지로 채워집니다.',
+  typeHelp:
+    '패널이 지나갈 때마다, 그리고 10초마다 자신의 누계를 보냅니다. “하나 더”는 절대 보내지 않습니다: 그러면 잃은 것은 다음 메시지로 채워집니다.',
   typeAddress: '주소',
   typeHeader: '헤더',
   typeSecret: 'SECRET',

@@ -19,5 +19,6 @@ export const words: Sentences<typeof english> = {
   checkedHelp: '모든 기록이 왔습니다. 이제 이 태블릿이 직접 모두 계산해 비교합니다.',
   historyHelp:
     '이 태블릿은 다른 태블릿이 계산한 것에서 시작했습니다. 장착과 확인은 평소대로 됩니다. 나머지가 올 때까지 여기의 로그, 내보내기, 추적은 불완전합니다.',
-  notWhole: (missing) => `옛 기록 ${missing}건이 아직 오는 중입니다: 답이 불완전할 것입니다. 서버에는 모두 있습니다.`,
+  notWhole: (missing) =>
+    `옛 기록 ${missing}건이 아직 오는 중입니다: 답이 불완전할 것입니다. 서버에는 모두 있습니다.`,
 };

@@ -1,6 +1,6 @@
 import type { RuleField } from '../../../../shared/labels/rules.ts';
-import type { Problems } from '../teach.ts';
 import type { words as english } from '../en/teach.ts';
+import type { Problems } from '../teach.ts';
 import type { Sentences } from '../words.ts';
 
 const fields: Readonly<Record<RuleField, string>> = {
@@ -36,7 +36,8 @@ export const words: Sentences<typeof english> = {
   import: '파일에서 규칙 가져오기',
   importTitle: '이 파일의 규칙',
   importFailed: '이 파일을 가져오지 않았습니다',
-  importAgain: '바뀐 것은 없습니다. 파일을 고치거나 원래 있던 곳에서 규칙을 다시 저장하십시오. 그다음 다시 선택하십시오.',
+  importAgain:
+    '바뀐 것은 없습니다. 파일을 고치거나 원래 있던 곳에서 규칙을 다시 저장하십시오. 그다음 다시 선택하십시오.',
   importProblems: {
     'not-json': '파일이 올바른 JSON이 아닙니다: 잘렸거나 다른 종류의 파일입니다.',
     'no-list': '파일에 규칙 목록이 없습니다.',
@@ -49,7 +50,8 @@ export const words: Sentences<typeof english> = {
     newer: (version, here) => `↑ 버전 ${version}, 현재 ${here} 대체`,
     same: (version) => `= 여기와 같음, 버전 ${version}`,
     older: (version, here) => `△ 버전 ${version}, 여기의 ${here}보다 오래됨: 가져오지 않음`,
-    differs: (version) => `△ 여기의 버전 ${version}은(는) 다른 규칙: 파일의 버전이 더 높아질 때까지 가져오지 않음`,
+    differs: (version) =>
+      `△ 여기의 버전 ${version}은(는) 다른 규칙: 파일의 버전이 더 높아질 때까지 가져오지 않음`,
     fails: (version) => `✕ 버전 ${version}: 자기 예를 읽지 못함, 가져오지 않음`,
   },
   importNothing: '이 파일에 신규이거나 더 새로운 규칙이 없습니다.',

@@ -28,7 +28,8 @@ export const words: Sentences<typeof english> = {
   where: '시간이 쓰인 곳',
   axis: 'min',
   legend: { act: '동작', outside: '미리 할 수 있었음', stop: '휴식 또는 계획 정지' },
-  median: (count, span) => (count === 1 ? `이전 것은 ${span} 걸렸습니다.` : `이전 ${count}회의 중앙값은 ${span}입니다.`),
+  median: (count, span) =>
+    count === 1 ? `이전 것은 ${span} 걸렸습니다.` : `이전 ${count}회의 중앙값은 ${span}입니다.`,
   longer: (span) => `이번에는 ${span} 더 서 있었습니다.`,
   shorter: (span) => `이번에는 ${span} 덜 서 있었습니다.`,
   asMedian: '이번에도 거의 같은 시간 서 있었습니다.',

@@ -29,11 +29,13 @@ export const words: Sentences<typeof english> = {
   leftByBill: '物料清单注明不装，或不同时在两个文件中',
   noSide: '请先选择面。每一面是单独的站位表。',
   noParts: '这一面没有物料。',
-  namedByValue: (count) => `${count} 种物料没有料号，用其值作名称。料盘按这个名称核对。请加入带料号的物料清单。`,
+  namedByValue: (count) =>
+    `${count} 种物料没有料号，用其值作名称。料盘按这个名称核对。请加入带料号的物料清单。`,
   filesWrong: (count) => `先更正文件里的 ${count} 个错误`,
   filesHelp: '在上面更正列，或更正文件后重新选择。警告不妨碍导入。',
   noLine: '还没有已知机器和站位的产线。',
-  noLineHelp: '只能为已知的产线推荐站位。请先导入该产线的站位表文件，里面写明有哪些机器和站位。然后可以再次选择您的文件。',
+  noLineHelp:
+    '只能为已知的产线推荐站位。请先导入该产线的站位表文件，里面写明有哪些机器和站位。然后可以再次选择您的文件。',
   toSheet: '先导入站位表文件',
   chooseLine: '选择产线',
   slotsTitle: '站位',

@@ -20,7 +20,10 @@ export const words: Sentences<typeof english> = {
     stopped: '摄像头已关闭',
   },
   problem: {
-    insecure: { title: '此网址不能用摄像头', steps: ['用 https 网址打开应用。', '在此之前：用手持扫描枪，或输入。'] },
+    insecure: {
+      title: '此网址不能用摄像头',
+      steps: ['用 https 网址打开应用。', '在此之前：用手持扫描枪，或输入。'],
+    },
     denied: {
       title: '浏览器禁止了摄像头',
       steps: ['打开浏览器中本页的设置。', '把摄像头设为“允许”。', '回来点“重试”。'],

@@ -51,7 +51,8 @@ export const words: Sentences<typeof english> = {
   since: (span) => `已 ${span}`,
   lastPanel: '最后一块拼板已做完',
   lastPanelTitle: '最后一块好拼板做完了吗？',
-  lastPanelText: (done, wanted) => `已计数 ${done} / ${wanted} 块拼板。本次生产到此结束，产线开始备下一个产品。`,
+  lastPanelText: (done, wanted) =>
+    `已计数 ${done} / ${wanted} 块拼板。本次生产到此结束，产线开始备下一个产品。`,
   drop: '取消换线',
   dropNot: '继续换线',
   dropTitle: '取消这次换线？',

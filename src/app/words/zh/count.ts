@@ -58,7 +58,8 @@ export const words: Sentences<typeof english> = {
   moreThanGone: '贴装的比减少的还多：有一次计数错了。损耗值不变。',
   unlikely: (feeder, share, bound) =>
     `飞达 ${feeder} 的损耗会是 ${share}。这不太可能（超过 ${bound}）：请检查计数。损耗值不变。`,
-  leftOut: (count, bound) => `未采用：${count} 盘。损耗超过 ${bound} 不太可能（0.1–3 % 是常见做法；上限由我们自定）。`,
+  leftOut: (count, bound) =>
+    `未采用：${count} 盘。损耗超过 ${bound} 不太可能（0.1–3 % 是常见做法；上限由我们自定）。`,
   lossTitle: '取料损耗',
   lossNone: '还没有计数已知的料盘用完。在此之前采用产线的假定损耗。',
   lossRow: (share, low, high) => `${share}（${low} 到 ${high}）`,

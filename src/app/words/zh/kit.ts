@@ -11,7 +11,8 @@ export const words: Sentences<typeof english> = {
   probably: (chance, missing) => `大概够（${chance}）：要确保还差 ${missing} 个`,
   readyNow: '趁产线在跑做这些',
   readyFetch: (count) => (count === 0 ? '没有要取的料盘。' : `取 ${count} 种物料的料盘：备料单在下面。`),
-  readyCarts: (count) => (count === 0 ? '把下一批飞达装上料车。' : `把飞达装上料车：已备好 ${count} 个位置。`),
+  readyCarts: (count) =>
+    count === 0 ? '把下一批飞达装上料车。' : `把飞达装上料车：已备好 ${count} 个位置。`,
   readyOpenList: '打开检查表：有些步骤不用停线。',
   readyList: (count) => `检查表：有 ${count} 步现在可做。`,
   toChecklist: '检查表',

@@ -119,7 +119,8 @@ export const words: Sentences<typeof english> = {
   splice: '接料',
   more: '所有站位',
   less: '只看要接的',
-  caution: '只有停机后，或飞达已在防护区外（按其手册）时，才能接料和伸手。刀口朝外，避开手指。以现场规定为准。',
+  caution:
+    '只有停机后，或飞达已在防护区外（按其手册）时，才能接料和伸手。刀口朝外，避开手指。以现场规定为准。',
   nowTitle: '现在做什么',
   walkBy: (clock) => `最晚 ${clock}`,
   goes: (name) => `${name} 去`,

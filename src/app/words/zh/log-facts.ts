@@ -1,5 +1,5 @@
-import type { FactName } from '../log-facts.ts';
 import type { words as english } from '../en/log-facts.ts';
+import type { FactName } from '../log-facts.ts';
 import type { Sentences } from '../words.ts';
 
 const names: Readonly<Record<FactName, string>> = {

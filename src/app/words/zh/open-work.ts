@@ -1,5 +1,5 @@
-import type { Said } from '../open-work.ts';
 import type { words as english } from '../en/open-work.ts';
+import type { Said } from '../open-work.ts';
 import type { Sentences } from '../words.ts';
 
 const said: Said = {

@@ -11,8 +11,7 @@ export const words: Sentences<typeof english> = {
   pinUnsafe: 'PIN 只能在安全页面上核对。请用 https 网址打开应用。',
   notSeenHere: (name) => `服务器没有应答，本平板也从未确认过 ${name}。请在服务器有应答处再试。`,
   pinNotHere: (name) => `本平板还不知道 ${name} 的 PIN。请在服务器有应答处，或在设定 PIN 的平板上输入一次。`,
-  seenTooLongAgo: (name) =>
-    `服务器没有应答，本平板确认 ${name} 已是三天以前。请在服务器有应答处再试。`,
+  seenTooLongAgo: (name) => `服务器没有应答，本平板确认 ${name} 已是三天以前。请在服务器有应答处再试。`,
   asking: '正在核对…',
   enter: '确定',
   erase: '删除',

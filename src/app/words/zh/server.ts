@@ -1,5 +1,5 @@
-import type { Cause } from '../server.ts';
 import type { words as english } from '../en/server.ts';
+import type { Cause } from '../server.ts';
 import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
@@ -40,7 +40,8 @@ export const words: Sentences<typeof english> = {
   clockAhead: (span) => `比服务器快 ${span}：请校准`,
   why: '原因',
   quarantined: '已隔离',
-  quarantinedHelp: '服务器隔离了这些记录：其封签或在链中的位置不符。没有丢失；它们也留在这里。请联系管服务器的人。',
+  quarantinedHelp:
+    '服务器隔离了这些记录：其封签或在链中的位置不符。没有丢失；它们也留在这里。请联系管服务器的人。',
   rolledBack: '服务器的日志倒退了',
   rolledBackHelp: (span) =>
     `${span} 前发现：服务器的内容比以前少，像是恢复了备份。平板会重新发送自己的记录。请检查日志和平板名单。`,
@@ -51,7 +52,8 @@ export const words: Sentences<typeof english> = {
     'no-proof': '服务器不证明其日志',
   },
   headFaultHelp: {
-    forked: (span) => `${span} 前发现：它的日志没有接着以前给出的那份。可能有人改过。请继续工作，并联系管服务器的人。`,
+    forked: (span) =>
+      `${span} 前发现：它的日志没有接着以前给出的那份。可能有人改过。请继续工作，并联系管服务器的人。`,
     'other-key': (span) =>
       `${span} 前发现：它用的签名密钥与本平板加入时不同。只有服务器搬到另一台电脑后才正常。请问管服务器的人。`,
     'no-proof': (span) => `${span} 前发现：它以前证明过日志。请继续工作，并问管服务器的人。`,

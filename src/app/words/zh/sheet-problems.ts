@@ -78,7 +78,8 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   columnNotFound: (f) =>
     `此表没有用于${field(f['field'])}的列“${f['wanted']}”。它有：${f['headers']}。请重新选择列。`,
   columnUnknown: (f) => `列“${f['found']}”未使用。站位表若需要，请手动选择它的内容。`,
-  columnTwice: (f) => `列“${f['found']}”也像是${field(f['field'])}；使用的是“${f['used']}”。若应是另一列，请手动选择。`,
+  columnTwice: (f) =>
+    `列“${f['found']}”也像是${field(f['field'])}；使用的是“${f['used']}”。若应是另一列，请手动选择。`,
   usagePerBoard: (f) => `列“${f['found']}”似乎按单板计数，这里当作按拼板。若一块拼板有几块单板，请乘上。`,
   slotMissing: (f) => `站位为空，但该行有物料 ${f['part']}。请填写站位。`,
   textTooLong: (f) => `${field(f['field'])}“${f['found']}…”超过 ${f['most']} 个字符。请缩短。`,
@@ -111,7 +112,8 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   turnUsageDiffers: (f) =>
     `物料 ${f['part']} 轮流使用：供料的站位贴全部 ${f['wanted']} 个。此行写的是 ${f['found']}。请每行写同一个数。`,
   sideUnknown: (f) => `“${f['found']}”既不是 top（顶面）也不是 bottom（底面），面已略去。请更正。`,
-  flagUnreadable: (f) => `“${f['found']}”既不是 yes（是）也不是 no（否），按“${flag(f['taken'])}”算。请更正。`,
+  flagUnreadable: (f) =>
+    `“${f['found']}”既不是 yes（是）也不是 no（否），按“${flag(f['taken'])}”算。请更正。`,
   alternateIsPart: (f) => `物料 ${f['part']} 在这里是自己的替代料。已略去。`,
   slotTwice: (f) =>
     `站位 ${f['slot']} 已在第 ${f['first']} 行，物料为 ${f['part']}。一个站位只上一种物料：请更正其中一行。`,
@@ -134,7 +136,8 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   placementPartMissing: (f) => `位号 ${f['designator']} 没有料号，已略去。请填写。`,
   placementTwice: (f) => `位号 ${f['designator']} 与第 ${f['first']} 行在同一位置。只算一次。`,
   placementSideMissing: () => '坐标文件没有“面”列。所有贴装点按顶面算。',
-  placementSideUnknown: (f) => `“${f['found']}”既不是 top（顶面）也不是 bottom（底面），该贴装点按顶面算。请更正。`,
+  placementSideUnknown: (f) =>
+    `“${f['found']}”既不是 top（顶面）也不是 bottom（底面），该贴装点按顶面算。请更正。`,
   headerGuessed: (f) => `文件没有已知的表头。从内容看，各列是：${f['wanted']}。请检查。`,
   columnByLook: (f) => `从内容看，列“${f['found']}”当作${field(f['field'])}。请检查。`,
   genericParts: (f) =>
@@ -145,7 +148,8 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `位号 ${f['designator']} 已在第 ${f['first']} 行，位置不同。只算一次。请给板上每个元件单独的名称。`,
   designatorSeldom: (f) =>
     `位号 ${f['designator']} 在文件中有 ${f['found']} 次，其他大多 ${f['wanted']} 次。请确认拼板的每块单板都有它。`,
-  placementSideFromName: (f) => `文件里没有说明面。按文件名“${f['found']}”，所有贴装点算作${side(f['side'])}。`,
+  placementSideFromName: (f) =>
+    `文件里没有说明面。按文件名“${f['found']}”，所有贴装点算作${side(f['side'])}。`,
   throughHole: (f) => `位号 ${f['designator']}（${f['part']}）是通孔插装，不算贴装。`,
   oddPlaced: (f) =>
     `位号 ${f['designator']} 像测试点或孔，但有物料 ${f['part']}。按贴装算。若不是，请标为不装。`,

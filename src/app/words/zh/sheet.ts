@@ -1,5 +1,5 @@
-import type { FieldNames } from '../sheet.ts';
 import type { words as english } from '../en/sheet.ts';
+import type { FieldNames } from '../sheet.ts';
 import type { Sentences } from '../words.ts';
 
 const fields: FieldNames = {

@@ -151,7 +151,8 @@ export const words: Sentences<typeof english> = {
   typeBody: '消息',
   typeBoot: 'boot：每次开机用新的文本。total：开机以来的拼板数。at：它的时钟（若有）。',
   machineTitle: '在机器上输入什么',
-  machineHelp: '机器按 IPC-2591（AMQP 1.0）发送，一条消息单独或几条合一，压缩或不压缩。其标识（handle）须与连接程序文件里的一致。',
+  machineHelp:
+    '机器按 IPC-2591（AMQP 1.0）发送，一条消息单独或几条合一，压缩或不压缩。其标识（handle）须与连接程序文件里的一致。',
   machineAddress: '其消息代理的地址（network URI）',
   machineTarget: '目标地址',
   machineAny: '任意',

@@ -17,6 +17,7 @@ export const words: Sentences<typeof english> = {
   historyTitle: '历史',
   stillMissing: (missing, of) => `${of} 条较早记录中，${missing} 条还没到。`,
   checkedHelp: '所有记录都在了。本平板现在自己全部推算并比对。',
-  historyHelp: '本平板从另一台平板推算的结果开始。上料和核对照常。其余到齐之前，这里的日志、导出和追溯不完整。',
+  historyHelp:
+    '本平板从另一台平板推算的结果开始。上料和核对照常。其余到齐之前，这里的日志、导出和追溯不完整。',
   notWhole: (missing) => `还有 ${missing} 条较早记录未到：答案会不完整。服务器都有。`,
 };

@@ -1,6 +1,6 @@
 import type { RuleField } from '../../../../shared/labels/rules.ts';
-import type { Problems } from '../teach.ts';
 import type { words as english } from '../en/teach.ts';
+import type { Problems } from '../teach.ts';
 import type { Sentences } from '../words.ts';
 
 const fields: Readonly<Record<RuleField, string>> = {

@@ -1,8 +1,8 @@
+import type { words as english } from '../en/verdict.ts';
 import { type ReasonWords, restsOn } from '../reason-words.ts';
+import { formatCount, type Sentences } from '../words.ts';
 import { moistureReasonsZh, tableZh } from './verdict-moisture.ts';
 import { plantReasonsZh } from './verdict-plant.ts';
-import type { words as english } from '../en/verdict.ts';
-import { formatCount, type Sentences } from '../words.ts';
 
 const reasons: ReasonWords = {
   ...moistureReasonsZh,
