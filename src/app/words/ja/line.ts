@@ -25,7 +25,7 @@ export const words: Sentences<typeof english> = {
   panelPrefixHelp: 'パネルにコードがなければ空欄に。タップで数えます。',
   wrongNumber: '0より大きい数を入力してください。',
   startAnyway: '空きスロットのまま開始する',
-  stop: '停止',
+  stop: '停止する',
   stopTitle: 'ラインが止まった理由は？',
   stopReasons: {
     'run-out': '部品切れ',

@@ -38,10 +38,10 @@ export const words: Sentences<typeof english> = {
   sweep: '全数照合する',
   sweepHelp:
     '始業時に、セットしたリールを1回ずつ全部スキャンします。確認できなかったリールは最後に一覧になります。',
-  sweepRunning: (seen, all) => `全数照合：${all}中${seen}を確認`,
+  sweepRunning: (seen, all) => `全数照合：${all}本中${seen}本を確認`,
   sweepEnd: '全数照合を終える',
   sweepResume: 'ここで全数照合を続ける',
-  sweepMissing: (count) => `未確認${count}`,
+  sweepMissing: (count) => `未確認${count}本`,
   sweepAll: 'セットしたリールをすべて確認しました。',
   unwanted: 'この段取り表にない',
   takeOut: '取り外す',

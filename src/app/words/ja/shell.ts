@@ -17,7 +17,7 @@ export const words: Sentences<typeof english> = {
   roles: { operator: 'オペレーター', lead: '班長', engineer: '技術者' },
   offlineReady: 'オフラインで使えます',
   gettingReady: 'オフラインの準備中…',
-  toSend: (count) => `送信待ち${count}`,
+  toSend: (count) => `送信待ち${count}件`,
   skipToDock: '「入力」と「カメラ」へ移動',
   done: '完了',
   cancel: 'キャンセル',

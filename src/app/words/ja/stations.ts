@@ -36,7 +36,7 @@ export const words: Sentences<typeof english> = {
   notices: {
     'not-understood': '読めなかったメッセージ',
     'wrong-secret': '秘密の値が違うメッセージ',
-    'clock-off': '時計が5分以上ずれています。時刻の記録には使いません',
+    'clock-off': '時計のずれが5分を超えています。時刻の記録には使いません',
     'total-fell': '電源を切らずに累計が減りました。そこから数え続けます。間に失われた分は数えません',
     'two-devices':
       '2台が同じ名前で送っています。最初の1台を数えます。もう1台に別の名前を付け、両方の電源を入れ直してください',

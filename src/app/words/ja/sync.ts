@@ -4,7 +4,7 @@ import type { Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   live: '同期済み',
   syncing: '同期中…',
-  toSend: (count) => `送信待ち${count}`,
+  toSend: (count) => `送信待ち${count}件`,
   unreached: (span) => (span === null ? 'サーバーに届きません' : `${span}サーバーに届いていません`),
   waits: 'サーバーが待機を求めています',
   refused: 'サーバーが拒否',

@@ -73,7 +73,7 @@ export const words: Sentences<typeof english> = {
     'over-end': (positions) => `피더가 슬롯 ${positions}개를 차지해 뱅크 끝을 넘습니다.`,
     'off-line': '라인에 이 슬롯이 없습니다.',
     'lane-wide': (positions) => `피더가 슬롯 ${positions}개를 차지합니다. 레인에는 한 개 자리만 있습니다.`,
-    'lane-width': (part) => `옆 레인의 ${part}는 테이프 폭이 다릅니다. 피더를 확인하십시오.`,
+    'lane-width': (part) => `옆 레인(${part}): 테이프 폭이 다릅니다. 피더를 확인하십시오.`,
   },
   change: (part) => `${part}: 슬롯 변경`,
   tapeWidth: '테이프 폭',

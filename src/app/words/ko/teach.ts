@@ -51,7 +51,7 @@ export const words: Sentences<typeof english> = {
     same: (version) => `= 여기와 같음, 버전 ${version}`,
     older: (version, here) => `△ 버전 ${version}, 여기의 ${here}보다 오래됨: 가져오지 않음`,
     differs: (version) =>
-      `△ 여기의 버전 ${version}은(는) 다른 규칙: 파일의 버전이 더 높아질 때까지 가져오지 않음`,
+      `△ 버전 ${version}: 여기에는 다른 규칙. 파일의 버전이 더 높아질 때까지 가져오지 않음`,
     fails: (version) => `✕ 버전 ${version}: 자기 예를 읽지 못함, 가져오지 않음`,
   },
   importNothing: '이 파일에 신규이거나 더 새로운 규칙이 없습니다.',
@@ -77,7 +77,7 @@ export const words: Sentences<typeof english> = {
   },
   skipped: '건너뜀',
   scanned: '방금 스캔함',
-  readBy: (rule) => `규칙 “${rule}”로 읽음`,
+  readBy: (rule) => `규칙 “${rule}”에 따라 읽음`,
   readByStandard: '표준으로 읽음',
   notRead: '읽은 것이 없습니다.',
   teachThis: '이 라벨 가르치기',

@@ -24,7 +24,7 @@ export const moistureReasonsKo: MoistureReasons = {
   'reel-unnamed': {
     title: 'ID가 없고, 개봉한 릴일 수 있음',
     say: (f) =>
-      `이 부품의 릴${f['lot'] ? `(로트 ${f['lot']})` : ''}이 전에 라인에서 내려왔습니다${f['left'] ? `(남은 수량 ${f['left']})` : ''}. ID가 없으면 둘을 구별할 수 없어 ${f['floorLife'] === 'true' ? '플로어 라이프' : '수량'}을(를) 알 수 없습니다.`,
+      `이 부품의 릴${f['lot'] ? `(로트 ${f['lot']})` : ''}이 전에 라인에서 내려왔습니다${f['left'] ? `(남은 수량 ${f['left']})` : ''}. ID가 없으면 둘을 구별할 수 없어 ${f['floorLife'] === 'true' ? '플로어 라이프를' : '수량을'} 알 수 없습니다.`,
     act: '릴에 ID를 주거나 반장이 결정하게 하십시오.',
   },
   'floor-life-short': {

@@ -193,6 +193,6 @@ export const words: Sentences<typeof english> = {
   allLoaded: '모든 슬롯이 장착되었습니다.',
   spliceCaution:
     '테이프는 설비가 멈췄거나 피더가 그 설명서대로 방호 구역 밖에 있을 때 이으십시오. 칼날은 손가락 반대쪽으로 자르십시오. 현장 규칙이 우선입니다.',
-  loadCaution: '손을 넣기 전에 설비를 멈추고 헤드를 기다리십시오. 현장 규칙이 우선입니다.',
+  loadCaution: '손을 넣기 전에 설비를 멈추고 헤드가 멈출 때까지 기다리십시오. 현장 규칙이 우선입니다.',
   reasons,
 };

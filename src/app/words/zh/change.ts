@@ -43,7 +43,7 @@ export const words: Sentences<typeof english> = {
   },
   byFeeder: (feeder, positions) => `清单中飞达 ${feeder} 占 ${positions} 个站位。`,
   moreFaults: (count) => `还有 ${count} 个`,
-  twice: (part, slots) => `${part} 上在 ${slots}。一个也别漏。`,
+  twice: (part, slots) => `${part} 用在 ${slots}。一个也别漏。`,
   fromTo: (from, to) => `${from} → ${to}`,
   preparing: '产线正在跑',
   standing: '产线已停止',

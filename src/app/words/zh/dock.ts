@@ -16,7 +16,7 @@ export const words: Sentences<typeof english> = {
   enough: '就这些',
   belongs: (slots) => `属于 ${slots}：请扫站位`,
   belongsNowhere: '本站位表没有站位要它',
-  scanAnything: '随便扫',
+  scanAnything: '扫任意码',
   scanAnythingHelp: '站位、飞达、料盘、工牌、拼板',
   camera: '摄像头',
   typeIt: '输入',

@@ -5,7 +5,7 @@ export const words: Sentences<typeof english> = {
   help: '同型飞达的共有数据。单把飞达量得的长度优先于型号，型号优先于产线。',
   add: '描述飞达型号',
   name: '型号名称',
-  nameHelp: '与您的站位表文件写法一致。',
+  nameHelp: '与站位表文件写法一致。',
   lanes: '通道数',
   drive: '驱动',
   driveHelp: '例如电动或气动。空：未知。',

@@ -71,7 +71,7 @@ export const words: Sentences<typeof english> = {
   },
   sizes: {
     title: '纸张和打印机',
-    first: '卷纸 60 × 40 mm，直到您输入自己的',
+    first: '卷纸 60 × 40 mm，直到输入自己的',
     none: '还没有输入尺寸：标签打在 60 × 40 mm 卷纸上。',
     add: '输入尺寸',
     edit: '更改',

@@ -49,7 +49,7 @@ export const words: Sentences<typeof english> = {
   wanted: '印刷',
   found: '收到',
   arrived: '收到的内容',
-  none: '还没有。随便扫：显示在这里，含控制字符。',
+  none: '还没有。扫任意码：显示在这里，含控制字符。',
   characters: (count) => `${count} 个字符`,
   pace: (ms) => `每个 ${ms} ms`,
   endedBy: { Enter: '后接 Enter', Tab: '后接 Tab', silence: '没有 Enter' },

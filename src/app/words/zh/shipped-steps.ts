@@ -50,7 +50,7 @@ export const words: Readonly<Record<string, string>> = {
   'Squeegee blades are straight, clean and of the right length.': '刮刀平直、干净，长度正确。',
   'Scan the paste jar: alloy, lot and date fit.': '扫描锡膏罐：合金、批次和日期相符。',
   'Paste height on the first print, middle of five places. Set the limits for your stencil.':
-    '首次印刷的锡膏高度，五点的中位值。请按您的钢网设限值。',
+    '首次印刷的锡膏高度，五点的中位值。请按所用钢网设限值。',
   'No moves left: no feeder to take out, move or put in.': '没有剩余移动：没有要取下、移位或装上的飞达。',
   'Every slot has its verified reel. No reel waits for a lead.':
     '每个站位都有核对过的料盘。没有料盘在等班长。',
@@ -61,7 +61,7 @@ export const words: Readonly<Record<string, string>> = {
   'Moisture-sensitive reels are within their floor life for this run.':
     '湿敏料盘在本次生产期间都在车间寿命内。',
   'Rail width: panel width plus play, at both ends. Set the limits for your panel.':
-    '轨道宽度：拼板宽度加间隙，两端都量。请按您的拼板设限值。',
+    '轨道宽度：拼板宽度加间隙，两端都量。请按所用拼板设限值。',
   'Support pins are set as the drawing shows, none under a part of the other side.':
     '支撑针按图放置，没有顶在另一面元件下的。',
   'Program name and revision on every machine, as shown there.': '每台机器上显示的程序名和版本。',

@@ -4,7 +4,7 @@ import type { Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   live: '已同步',
   syncing: '正在同步…',
-  toSend: (count) => `待发送 ${count}`,
+  toSend: (count) => `待发送 ${count} 条`,
   unreached: (span) => (span === null ? '连不上服务器' : `连不上服务器已 ${span}`),
   waits: '服务器要求等待',
   refused: '被服务器拒绝',

@@ -41,7 +41,7 @@ export const words: Sentences<typeof english> = {
       '没人输入过机器与计数处之间有多少块拼板。按最宽的范围假定。在产线规则中输入，存疑的拼板就会减少。',
     boards:
       '站位表没有说明站位供拼板的哪些单板。按对所有单板都一样处理：若只供其中一些，有单板跳过的拼板可能没有它的料。',
-    label: '没人输入过印刷数量有多准。按千分之二点五假定（常见做法）。',
+    label: '没人输入过印刷数量有多准。按 0.25 % 假定（常见做法）。',
   },
   by: { server: '由服务器回答。', tablet: '由本平板上的日志回答。' },
   more: (count) => `只显示最早的 ${count} 个。请缩小范围，例如按批次或料盘。`,
@@ -60,6 +60,6 @@ export const words: Sentences<typeof english> = {
   keepBy: (who, tablet) => (who === '' ? `在 ${tablet}` : `${who}，在 ${tablet}`),
   keepEmpty: '站位是空的',
   neither: '我用别的办法解决了',
-  reason: '您怎么知道的？',
+  reason: '怎么知道的？',
   settled: '已处理。',
 };

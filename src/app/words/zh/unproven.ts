@@ -29,7 +29,7 @@ export const words: Sentences<typeof english> = {
   rejectTitle: '不是此人做的？',
   rejectHelp: '记录保留，标为已否定。它在现场造成的改变也保留：请自己改正。',
   rejectPerson: '在服务器上，对此人的更改不算数。请查看“工厂”里的人员，把名单改正。',
-  reason: '您怎么知道的？',
+  reason: '怎么知道的？',
   needsServer: '这需要服务器应答：只有那样才能证实由谁决定。',
   notProven: '已写下，但没有凭证，所以什么也没处理。请在服务器有应答处再试。',
   confirmed: (count) => `${count} 条记录已确认。`,

@@ -33,7 +33,7 @@ export const words: Sentences<typeof english> = {
   blockedOff: '取下',
   letRun: '让它继续用',
   letRunTitle: (slot) => `${slot} 上的禁用料盘：让它继续用？`,
-  letRunHelp: '只限这盘料、这个站位。禁用本身保留，您的姓名和理由记入日志。',
+  letRunHelp: '只限这盘料、这个站位。禁用本身保留，姓名和理由记入日志。',
   letRunWhy: '为什么可以继续用？',
   letRunDone: (slot) => `${slot}：班长允许继续用。禁用本身保留。`,
   blockedTape: (reason) => `已禁用：${reason}`,
