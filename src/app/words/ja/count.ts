@@ -32,7 +32,7 @@ export const words: Sentences<typeof english> = {
   flange: 'フランジ',
   wound: '巻いたテープ',
   hub: 'ハブ',
-  remembered: (parts) => `以前に測った${parts}個の満リールから。`,
+  remembered: (parts) => `以前に測った満リール（${parts}個入り）から。`,
   result: (parts, sd) => `${parts} ± ${sd}個`,
   before: (parts, sd, basis) => `ログでは${parts} ± ${sd}（${basis}）。`,
   beforeUnknown: 'ログにまだ数がありません。',

@@ -52,7 +52,7 @@ export const words: Sentences<typeof english> = {
   restsOn: (f) =>
     `${f.classes.length === 1 ? `区分${f.classes[0]}` : `区分${[...f.classes].sort().join('または')}（短いほうで計算）`} · ${f.celsius} °C、${f.humidity} % · ${f.edition}`,
   classOpen:
-    'パッケージが完全にはわからないため、最も厳しい区分で計算します。技術者が「工場」の「部品」で入力できます。',
+    'パッケージが完全にはわからないため、最も厳しい区分で計算します。技術者が「工場」の「部品とフィーダー」で入力できます。',
   labelHours: 'ラベルの時間（h）',
   labelHoursHelp: 'レベル6：袋に印字されたフロアライフ。ベーキング終了から数えます。',
   badLabelHours: 'ラベルの時間を1〜9999で入力してください。',

@@ -14,7 +14,7 @@ export const words: Sentences<typeof english> = {
   setup: '製品',
   panels: 'パネル数',
   seconds: '1パネルの秒数',
-  due: '納期',
+  due: '完了期限',
   dueHelp: '決まっていなければ空欄に。',
   wrong: 'パネル数と秒数を0より大きい値で入力してください。',
   find: '最適な順番を探す',

@@ -38,7 +38,7 @@ export const words: Sentences<typeof english> = {
   tables: {
     intro:
       'すべてのフロアライフとベーキングがこれらの値で決まります。値をタップして、自社の規格書の値を入力してください。',
-    shipped: (edition) => `出荷時の値は${edition}に従うつもりのものです。`,
+    shipped: (edition) => `出荷時の値は${edition}に準拠することを意図しています。`,
     own: (edition, source, when) => `自社の値：${edition}（${source}）、${when}保存。`,
     legend: {
       own: '自社所有の規格書',

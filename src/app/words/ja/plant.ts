@@ -22,7 +22,7 @@ export const words: Sentences<typeof english> = {
     labels: { title: 'ラベル', text: '規格に合わないラベルの読み方を教えます。' },
     print: { title: 'ラベル印刷', text: 'スロット、フィーダー、台車、置き場、バッジ。用紙とプリンター。' },
     scanner: { title: 'スキャナー', text: 'スキャナーをテストし、調整用コードを印刷します。' },
-    practice: { title: '練習', text: 'ラインのコピーで何でも試せます。そこでは何も計数されません。' },
+    practice: { title: '練習', text: 'ラインのコピーで何でも試せます。そこでの操作は実績になりません。' },
     stations: {
       title: 'ステーション',
       text: 'パネルを数える機械：誰が数えるか、最後の受信時刻、装置に入力する内容。',

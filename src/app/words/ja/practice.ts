@@ -3,7 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   word: '練習',
-  tells: 'ここでは何も計数されません。本物のラインは動き続けます。',
+  tells: 'ここでの操作は実績になりません。本物のラインは動き続けます。',
   end: '練習を終える',
   real: (slot, told) => `本物のライン：${slot} ${told}`,
   title: 'ラインに触れずに練習する',
@@ -26,9 +26,9 @@ export const words: Sentences<typeof english> = {
   slot: (slot) => `スロット${slot}`,
   wants: (part) => `必要：${part}`,
   right: (slot) => `${slot}の正しいリール`,
-  wrong: (slot, asked) => `本来は${slot}；${asked}で試す`,
-  foreign: (asked) => `使うスロットなし；${asked}で試す`,
-  bare: (slot) => `ラベルに数量なし；${slot}用`,
+  wrong: (slot, asked) => `本来は${slot}、${asked}で試す`,
+  foreign: (asked) => `使うスロットなし、${asked}で試す`,
+  bare: (slot) => `ラベルに数量なし、${slot}用`,
   free: (slot) => `${slot}用の空きフィーダー`,
   panel: '1パネル数える',
   nothing: '先に段取り表を選んでください。そのラベルがここに出ます。',

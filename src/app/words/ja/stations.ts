@@ -123,7 +123,7 @@ export const words: Sentences<typeof english> = {
       'in-conflict': '2台のタブレットが食い違い',
     },
   },
-  clear: '処理済み …',
+  clear: '処理済みにする …',
   clearTitle: 'この件は処理済みですか',
   clearHelp: 'この一覧から消えます。双方の内容はログに残ります。',
   clearWhy: '結果はどうでしたか',
@@ -155,7 +155,7 @@ export const words: Sentences<typeof english> = {
   setNever: '機械間の通信路のポート（50100＋レーン番号）は絶対に指定しないでください：ラインが止まります。',
   typeTitle: '装置に入力する内容',
   typeHelp:
-    'パネルが通るたび、および10秒ごとに、自分の累計を送ります。「1つ増えた」とは送りません：失われた分は次のメッセージで補われます。',
+    'パネルが通るたび、および10秒ごとに、自分の累計を送ります。「1つ増えた」とは決して送りません：失われた分は次のメッセージで補われます。',
   typeAddress: 'アドレス',
   typeHeader: 'ヘッダー',
   typeSecret: 'SECRET',

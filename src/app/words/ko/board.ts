@@ -66,7 +66,7 @@ export const words: Sentences<typeof english> = {
   fresh: '신규',
   inFile: (part) => `파일에서는 ${part}`,
   said: '직접 선택',
-  asIn: (product) => `${product}와 같음`,
+  asIn: (product) => `${product}에서와 같음`,
   width: { said: (mm) => `${mm} mm`, setup: (mm) => `${mm} mm`, usual: (mm) => `${mm} mm?`, none: '폭 모름' },
   faults: {
     overlap: (part, slot) => `${slot}의 ${part}에 걸립니다.`,

@@ -32,7 +32,7 @@ export const words: Sentences<typeof english> = {
   flange: '플랜지',
   wound: '감긴 테이프',
   hub: '허브',
-  remembered: (parts) => `전에 잰 ${parts}개짜리 가득 찬 릴 기준.`,
+  remembered: (parts) => `전에 잰 가득 찬 릴(${parts}개) 기준.`,
   result: (parts, sd) => `${parts} ± ${sd}개`,
   before: (parts, sd, basis) => `로그에는 ${parts} ± ${sd}(${basis}).`,
   beforeUnknown: '로그에 아직 수량이 없습니다.',

@@ -52,7 +52,7 @@ export const words: Sentences<typeof english> = {
   restsOn: (f) =>
     `${f.classes.length === 1 ? `등급 ${f.classes[0]}` : `등급 ${[...f.classes].sort().join(' 또는 ')}(짧은 쪽 적용)`} · ${f.celsius} °C, ${f.humidity} % · ${f.edition}`,
   classOpen:
-    '패키지를 다 알지 못해 가장 나쁜 등급을 적용합니다. 엔지니어가 “공장”의 “부품”에서 입력할 수 있습니다.',
+    '패키지를 다 알지 못해 가장 나쁜 등급을 적용합니다. 엔지니어가 “공장”의 “부품과 피더”에서 입력할 수 있습니다.',
   labelHours: '라벨의 시간(h)',
   labelHoursHelp: '6등급: 봉투에 인쇄된 플로어 라이프. 베이킹이 끝난 때부터 셉니다.',
   badLabelHours: '라벨의 시간을 1에서 9999 사이로 입력하십시오.',

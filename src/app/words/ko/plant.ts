@@ -24,7 +24,7 @@ export const words: Sentences<typeof english> = {
     scanner: { title: '스캐너', text: '스캐너를 시험하고 조정용 코드를 인쇄합니다.' },
     practice: {
       title: '연습',
-      text: '라인의 복사본에서 무엇이든 해 보십시오. 거기서는 아무것도 세지 않습니다.',
+      text: '라인의 복사본에서 무엇이든 해 보십시오. 거기서 한 것은 실적에 들어가지 않습니다.',
     },
     stations: {
       title: '스테이션',

@@ -3,7 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   word: '연습',
-  tells: '여기서는 아무것도 세지 않습니다. 진짜 라인은 계속 돕니다.',
+  tells: '여기서 한 것은 실적에 들어가지 않습니다. 진짜 라인은 계속 돕니다.',
   end: '연습 끝내기',
   real: (slot, told) => `진짜 라인: ${slot} ${told}`,
   title: '라인을 건드리지 않고 연습',

@@ -54,7 +54,7 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'station.named': '计数站改名',
   'station.interlock-ruled': '设定对机器的回答',
   'station.answered': '已回答机器',
-  'setup.offered': '机器询问站位表',
+  'setup.offered': '机器要求站位表',
   'machine.loaded': '机器报告：已上料',
   'panels.scrapped': '拼板报废',
   'reel.verified': '料盘核对',

@@ -37,7 +37,7 @@ export const words: Sentences<typeof english> = {
   open: (classes) => `封装不完全清楚：在 ${classes} 中按较短的算`,
   tables: {
     intro: '这些值决定每个车间寿命和每次烘烤。点一个值，输入自有标准中的值。',
-    shipped: (edition) => `出厂值应遵循 ${edition}。`,
+    shipped: (edition) => `出厂值意在遵循 ${edition}。`,
     own: (edition, source, when) => `自有值：${edition}（${source}），${when} 保存。`,
     legend: {
       own: '本厂自有的标准',

@@ -57,7 +57,7 @@ export const words: Sentences<typeof english> = {
   },
   many: {
     what: '给什么贴标签',
-    help: '站位按巡线顺序，库位按仓库顺序。点一下不要的。',
+    help: '站位按行走顺序，库位按仓库顺序。点一下不要的。',
     none: '日志里还没有。请在下面输入名称。',
     noneKnown: '日志里还没有。',
     more: '更多名称，每行一个',
