@@ -67,7 +67,7 @@ export const words: Sentences<typeof english> = {
     saveChange: '변경 저장',
     was: (was) => `지금 목록: ${was}`,
     wantsWidth: (slot, width, feeder) =>
-      `${slot}에는 ${width} mm 테이프가 필요합니다: 피더 ${feeder} 거기에 맞지 않게 됩니다. 먼저 빼십시오.`,
+      `${slot}에는 ${width} mm 테이프가 필요합니다. 피더 ${feeder}: 거기에 맞지 않게 됩니다. 먼저 빼십시오.`,
     reachesInto: (feeder, slots) =>
       `피더 ${feeder}, ${slots}: 서로 겹치게 됩니다. 어떤 제품도 라인에 맞지 않게 됩니다. 먼저 빼십시오.`,
     noLongerFits: '지금 자리에 더는 맞지 않음',

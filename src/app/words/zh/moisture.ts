@@ -18,7 +18,8 @@ export const words: Sentences<typeof english> = {
   letBakeTitle: (reel) => `让 ${reel} 的烘烤算数？`,
   letBakeWhat: (f) =>
     `烘烤 ${f.hours} h${f.celsius === null ? '' : `，${f.celsius} °C`}。${f.wanted === null ? '表中没有对应的行。' : `表中要求 ${f.wanted} h。`}`,
-  letBakeHelp: '如果算数，车间寿命从烘烤结束重新开始，料盘不再因此次烘烤被暂扣。只算一次：再有短烘烤会再次暂扣。',
+  letBakeHelp:
+    '如果算数，车间寿命从烘烤结束重新开始，料盘不再因此次烘烤被暂扣。只算一次：再有短烘烤会再次暂扣。',
   letBakeWhy: '为什么算数？',
   letBakeDone: (reel) => `${reel}：烘烤算数。`,
   letBakeFor: '这次烘烤',

@@ -64,7 +64,7 @@ export const words: Sentences<typeof english> = {
       role: '没有降低角色：否则没有别人能添加人员。请先添加班长或工程师。',
     },
     savedNext: (name) => `${name} 已在名单上`,
-    aloneNext: '目前只有一个人',
+    aloneNext: '目前只有你一个人',
     nextHelp: '现在添加下一个人，或以后随时添加。',
     addNext: '添加下一个人',
     nextSheet: '导入站位表',
