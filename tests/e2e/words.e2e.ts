@@ -94,15 +94,17 @@ describe('the words of a tablet', () => {
     await context.close();
   });
 
-  it('that cannot be fetched at all are missed in every language, with a way out', async () => {
+  it('that cannot be fetched at all are missed in the language in use and in English, with a way out', async () => {
     const context = await demo.browser.newContext({ serviceWorkers: 'block' });
-    await context.route('**/pack-*.js', (route) => route.abort());
+    await context.addInitScript(() => localStorage.setItem('reelward-language', 'es'));
+    const words = /\/(pack|words)-[^/]*\.js$/;
+    await context.route(words, (route) => route.abort());
     const page = await context.newPage();
     await page.goto(demo.url);
     const told = page.getByTestId('no-words');
     await expect.poll(() => told.textContent()).toContain('could not be loaded');
     expect(await told.textContent()).toContain('No se pudo cargar');
-    await context.unroute('**/pack-*.js');
+    await context.unroute(words);
     await told.getByRole('button').click();
     await waitReady(page);
     expect(await page.getByTestId('nav-load').textContent()).toContain('Load');
