@@ -13,10 +13,7 @@ export function sayCosts(value: Json): string | null {
   const costs = value as unknown as PayloadOf<'line.splices-ruled'>['costs']; // as the kind's schema read it
   return costs
     .map(({ parts: lost, tapeWidthMm: width }) =>
-      words.spliceCost(
-        words.parts(formatCount(lost), lost === 1),
-        width === null ? null : `${formatNumber(width)} mm`,
-      ),
+      words.spliceCost(words.parts(formatCount(lost)), width === null ? null : `${formatNumber(width)} mm`),
     )
     .join(' · ');
 }

@@ -217,8 +217,8 @@ export const words = {
   entryOf: (number: string, tablet: string) => `entry ${number} of ${tablet}`,
   otherTablet: 'another tablet',
   someone: 'a person unknown here',
-  parts: (count: string, one: boolean) => (one ? '1 part' : `${count} parts`),
-  panels: (count: string, one: boolean) => (one ? '1 panel' : `${count} panels`),
+  parts: (count: string) => plural(count, '1 part', `${count} parts`),
+  panels: (count: string) => plural(count, '1 panel', `${count} panels`),
   slots: (count: number) => plural(count, '1 slot', `${count} slots`),
   limit: (begins: string, months: number) =>
     `${begins === '' ? 'all parts' : `${begins}…`}: ${plural(months, '1 month', `${months} months`)}`,

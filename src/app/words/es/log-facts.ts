@@ -218,8 +218,8 @@ export const words: Sentences<typeof english> = {
   entryOf: (number, tablet) => `apunte ${number} de ${tablet}`,
   otherTablet: 'otra tableta',
   someone: 'una persona que aquí no se conoce',
-  parts: (count, one) => (one ? '1 pieza' : `${count} piezas`),
-  panels: (count, one) => (one ? '1 panel' : `${count} paneles`),
+  parts: (count) => plural(count, '1 pieza', `${count} piezas`),
+  panels: (count) => plural(count, '1 panel', `${count} paneles`),
   slots: (count) => plural(count, '1 posición', `${count} posiciones`),
   limit: (begins, months) =>
     `${begins === '' ? 'todos los componentes' : `${begins}…`}: ${plural(months, '1 mes', `${months} meses`)}`,
