@@ -1,0 +1,91 @@
+import type { words as english } from '../en/count.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  title: (what) => `Hány alkatrész: ${what}`,
+  ways: { typed: 'Beírva', machine: 'Számláló vagy gép', weighed: 'Mérleggel', measured: 'Méréssel' },
+  wayHelp: {
+    typed: 'A címkén lévő szám, vagy az Ön számolása.',
+    machine: 'Amit a tekercsszámláló vagy a gép mutat.',
+    weighed: 'Mérje le ezt a tekercset. Az alkatrész teli és üres súlya mentésre kerül.',
+    measured: 'A feltekert szalagot mérje, ne a peremet.',
+  },
+  fields: {
+    parts: 'Alkatrész',
+    massG: 'Ez a tekercs, g',
+    emptyG: 'Üres tekercs, g',
+    fullMassG: 'Teli tekercs, g',
+    outerMm: 'Feltekert szalag D, mm',
+    hubMm: 'Agy d, mm',
+    fullOuterMm: 'Teli tekercs D, mm',
+    thicknessMm: 'vagy szalagvastagság, mm',
+    pitchMm: 'Osztás, mm',
+    fullParts: 'Alkatrész teli tekercsen',
+  },
+  wrong: {
+    missing: 'még hiányzik',
+    notNumber: 'nem szám',
+    tooSmall: 'túl kicsi a többi értékhez',
+    tooLarge: 'nagyobb, mint egy teli tekercs',
+  },
+  picture:
+    'Egy tekercs oldalról: D a feltekert szalag átmérője, d az agyé. A perem szélesebb a szalagnál.',
+  flange: 'perem',
+  wound: 'feltekert szalag',
+  hub: 'agy',
+  remembered: (parts) => `Korábban mért teli tekercsből (${parts}).`,
+  result: (parts, sd) => `${parts} ± ${sd} alkatrész`,
+  before: (parts, sd, basis) => `A napló szerint ${parts} ± ${sd} (${basis}).`,
+  beforeUnknown: 'A naplóban még nincs darabszám.',
+  printed: (share, least, isEntered) =>
+    `A nyomtatott vagy beírt szám ± ${share}${isEntered ? ' (a sor szabályaiból)' : ' (általános gyakorlat)'}, legalább ± ${least} (általános gyakorlat).`,
+  agree: 'A két számolás egyezik. Együtt:',
+  contradicts: 'A két számolás nem egyezik. Ellenőrizze a tekercset, majd válasszon.',
+  takeNew: 'Az új szám használata',
+  takeBoth: 'Mindkettő együtt',
+  take: 'Szám használata',
+  bases: {
+    label: 'címke',
+    typed: 'beírva',
+    machine: 'számláló',
+    weighed: 'mérlegelve',
+    measured: 'mérve',
+    'counted-down': 'visszaszámolva',
+    combined: 'több számolás',
+  },
+  saved: (slot, parts, sd) => `${slot}: most ${parts} ± ${sd} alkatrész.`,
+  leftTitle: (slot) => `${slot} levétele: mennyi maradt?`,
+  leftHelp:
+    'A maradék megmutatja, mennyit veszített a feeder. Számolja meg most, vagy a raktár számolja meg később.',
+  leftEmpty: 'Semmi: üres',
+  leftCount: 'Megszámolás',
+  leftUnknown: (parts) => `Nincs megszámolva: kb. ${parts}`,
+  leftUnknownPlain: 'Nincs megszámolva',
+  lost: (feeder, lost, picks, share) =>
+    `${feeder} vesztesége: ${picks} felszedésből ${lost} (${share}).`,
+  moreThanGone: 'Több lett beültetve, mint amennyi elfogyott: egy számolás hibás. A veszteség marad, ami volt.',
+  unlikely: (feeder, share, bound) =>
+    `${feeder} vesztesége ${share} lenne. Ez valószínűtlen (${bound} felett): ellenőrizze a számolásokat. A veszteség marad, ami volt.`,
+  leftOut: (count, bound) =>
+    `Nem használt: ${count}. ${bound} feletti veszteség valószínűtlen (0,1–3 % az általános gyakorlat; a határ a sajátunk).`,
+  lossTitle: 'Felszedési veszteség',
+  lossNone:
+    'Még nem fogyott el ismert darabszámú tekercs. Addig a sorhoz feltételezett veszteség számít.',
+  lossRow: (share, low, high) => `${share} (${low} – ${high})`,
+  skipsUnknown: (reels) =>
+    `Kihagyott lapok ${reels} tekercsnél ismeretlenek: a veszteség több is lehetett.`,
+  skipsUnknownReel: 'kihagyott lapok ismeretlenek',
+  lossEvidence: (reels, lost, picks) => `${reels} elfogyott, ${picks} felszedésből ${lost} veszett el`,
+  rising: (feeder, share, others) => `Feeder ${feeder}: ${share} selejtet dob, a többi ${others}.`,
+  risingAlone: (feeder, share) => `Feeder ${feeder}: ${share} selejtet dob, többet, mint korábban.`,
+  risingAct: 'A következő leálláskor ellenőrizze a szívófejet, a szalag útját és a felszedési magasságot.',
+  feeder: 'Feeder',
+  slot: 'Hely',
+  loss: 'Veszteség',
+  evidence: 'Alapja',
+  told: { count: 'megszámolva', splice: 'toldva', machine: 'a gép jelezte' },
+  evidenceLine: (from, to, placed) => `${from} az elején, ${to} maradt, ${placed} beültetve`,
+  showEvidence: 'Tekercsek mutatása',
+  hideEvidence: 'Tekercsek elrejtése',
+  spliceDiffers: 'A toldás és a számolás ellentmond: a régi tekercs darabszáma hibás volt.',
+};
