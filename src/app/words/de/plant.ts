@@ -1,0 +1,197 @@
+import type { words as english } from '../en/plant.ts';
+import { plural, type Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  title: 'Werk',
+  tiles: {
+    setups: {
+      title: 'Rüstungen',
+      text: 'Was jedes Produkt auf jedem Platz braucht; wählen Sie, was als Nächstes gebaut wird.',
+    },
+    sheet: {
+      title: 'Rüstung importieren',
+      text: 'Aus einer CSV- oder XLSX-Liste oder aus eingefügten Zeilen. Wird vor dem Import geprüft.',
+    },
+    people: { title: 'Personen', text: 'Wer hier arbeitet, Ausweise und PINs.' },
+    rules: {
+      title: 'Linienregeln',
+      text: 'Schichten, Pausen, Vorwarnzeit, Gurtlängen, Hallenklima, wie Teilenummern verglichen werden.',
+    },
+    parts: {
+      title: 'Bauteile und Feeder',
+      text: 'Freigegebene Lieferantenteile, Feeder und ihre Gurte, Sperren, Gehäuse, Feuchtetabellen.',
+    },
+    checklists: {
+      title: 'Checklisten',
+      text: 'Die Schritte einer Umrüstung, eines Spleißes, des Schichtbeginns.',
+    },
+    labels: { title: 'Etiketten', text: 'Ein Etikett anlernen, das keiner Norm folgt.' },
+    print: {
+      title: 'Etiketten drucken',
+      text: 'Plätze, Feeder, Wagen, Lagerorte, Ausweise; Papier und Drucker.',
+    },
+    scanner: { title: 'Scanner', text: 'Den Scanner testen; seine Kalibriercodes drucken.' },
+    practice: {
+      title: 'Übung',
+      text: 'Alles an einer Kopie der Linie ausprobieren. Nichts davon zählt.',
+    },
+    stations: {
+      title: 'Stationen',
+      text: 'Maschinen, die Nutzen zählen: wer zählt, wann jede zuletzt gehört wurde, was an einem Gerät einzutippen ist.',
+    },
+    server: {
+      title: 'Tablets und Server',
+      text: 'Dem Server des Werks beitreten, sehen, was zu senden ist, Tablets zulassen.',
+    },
+    tablet: { title: 'Dieses Tablet', text: 'Speicher, Offline-Kopie, Sprache, Farben, Ton.' },
+  },
+  back: 'Werk',
+  needs: (role) => `Nötig: ${role}`,
+  setups: {
+    none: 'Noch wurde keine Rüstung importiert.',
+    chosen: 'für diese Linie gewählt',
+    building: 'wird gebaut',
+    choose: 'Das bauen',
+    slots: (count) => plural(count, '1 Platz', `${count} Plätze`),
+    taken: (when) => `importiert ${when}`,
+    chosenNow: (product) => `Die Linie wird jetzt für ${product} vorbereitet.`,
+    runOpen: 'Ein Lauf ist offen; beenden Sie ihn zuerst.',
+  },
+  people: {
+    add: 'Person hinzufügen',
+    edit: 'Ändern',
+    name: 'Name',
+    badge: 'Ausweis',
+    badgeHelp: 'Ausweis scannen oder tippen, was darauf gedruckt ist.',
+    role: 'Rolle',
+    pin: 'PIN, 4 bis 8 Ziffern',
+    pinHelp:
+      'Schichtleiter und Ingenieure brauchen eine, um zu entscheiden. Sie zeigt, wer es war; sie ist kein Schloss.',
+    save: 'Speichern',
+    remove: 'Entfernen',
+    removed: (name) => `${name} entfernt.`,
+    removeTitle: (name) => `${name} entfernen?`,
+    removeHelp: (badge) =>
+      `Ausweis ${badge} und die PIN gelten dann nicht mehr. Das Protokoll behält, was diese Person getan hat, unter diesem Namen.`,
+    removeSelf: 'Das sind Sie: Sie werden sofort abgemeldet.',
+    removeLast:
+      'Niemand sonst darf hier Personen hinzufügen. Machen Sie zuerst eine andere Person zum Schichtleiter oder Ingenieur.',
+    saved: (name) => `${name} gespeichert.`,
+    nameMissing: 'Geben Sie einen Namen ein.',
+    badgeTaken: (name) => `Dieser Ausweis gehört ${name}.`,
+    badgeMissing: 'Scannen oder tippen Sie einen Ausweis.',
+    pinWrong: 'Vier bis acht Ziffern.',
+    hasPin: 'hat eine PIN',
+    noPin: 'keine PIN',
+    editOf: (name) => `${name} ändern`,
+    removeOf: (name) => `${name} entfernen`,
+    firstTitle: 'Die erste Person ist ein Ingenieur',
+    firstHelp:
+      'Noch darf hier niemand Personen hinzufügen. Fügen Sie zuerst einen Ingenieur mit Ausweis und PIN hinzu; er fügt die anderen hinzu.',
+    firstPin: 'Vier bis acht Ziffern. Sie brauchen sie gleich.',
+    pinMissing: 'Der erste Ingenieur braucht eine PIN.',
+    stays: {
+      removed:
+        'Nicht entfernt: Niemand sonst könnte Personen hinzufügen. Fügen Sie zuerst einen Schichtleiter oder Ingenieur hinzu.',
+      role: 'Rolle nicht gesenkt: Niemand sonst könnte Personen hinzufügen. Fügen Sie zuerst einen Schichtleiter oder Ingenieur hinzu.',
+    },
+    savedNext: (name) => `${name} steht auf der Liste`,
+    aloneNext: 'Sie sind bisher die einzige Person',
+    nextHelp: 'Fügen Sie die nächste Person jetzt hinzu oder jederzeit später.',
+    addNext: 'Nächste Person hinzufügen',
+    nextSheet: 'Rüstung importieren',
+    nextLine: 'Zur Linie',
+  },
+  gate: {
+    signIn: 'Anmelden',
+    asWhom: 'Melden Sie sich mit einem Ausweis oder einer PIN an, die das darf.',
+    kept: 'Was Sie hier begonnen haben, bleibt erhalten. Es kommt wieder, wenn Sie sich anmelden.',
+  },
+  rules: {
+    lead: 'So lange vorwarnen, bevor ein Spleiß möglich ist',
+    walk: 'Ein Gang an der Linie dauert',
+    splice: 'Ein Spleiß dauert',
+    minutes: 'min',
+    seconds: 's',
+    hub: 'Gurt vom Kern bis zur Abholstelle',
+    intake: 'Gurt vom Einlauf bis zur Abholstelle',
+    lengthHelp:
+      'Messen Sie an Ihren Feedern: Daraus folgt das Spleißfenster. Leer lassen, wenn nicht bekannt.',
+    loss: 'Abholverlust, bis er gemessen ist',
+    spliceParts: 'Bauteilverlust je Spleiß',
+    spliceOn: (width) => `Auf ${width}-mm-Gurt`,
+    spliceOther: 'Auf jedem anderen Gurt',
+    spliceHelp:
+      'Zählen Sie ihn einmal an Ihren Feedern. Leer lassen, wenn nicht bekannt: Dann zeigen ihn aufgebrauchte Rollen, oder es wird nichts abgezogen.',
+    wrongSplice: 'Bauteilverlust je Spleiß: Geben Sie 0 bis 1000 ein oder lassen Sie es leer.',
+    pickOrder: 'Rolle, die zuerst aus dem Lager kommt',
+    pickOrders: {
+      'oldest-first': 'Der älteste Datumscode, dann geöffnete Rollen',
+      'fullest-first': 'Die vollste Rolle',
+    },
+    label: 'Eine gedruckte Menge weicht meist ab um',
+    labelHelp:
+      'Eine Standardabweichung, als Anteil der Menge. Gezählte Rollen nutzen die Streuung ihrer Zählung.',
+    floorCelsius: 'Die Halle wird bis so warm',
+    floorHumidity: 'Ihre Luft wird bis so feucht',
+    climateHelp:
+      'Gilt für die Offenzeit feuchteempfindlicher Rollen. 30 °C und 60 %, bis Sie Ihre Werte eingeben.',
+    climateBeyond:
+      'Die Tabelle der Offenzeiten endet bei 35 °C und 90 %. Darüber zählt ihre schlechteste Zeile für alle Rollen. Fragen Sie den Prozessingenieur.',
+    idle: 'Personen abmelden, wenn unberührt für',
+    idleHelp: (most) =>
+      `Von 1 bis ${most}, die längste Schicht. Nach einer Schicht melden sich alle neu an. Offene Arbeit bleibt erhalten.`,
+    wrongIdle: (most) =>
+      `Abmelden: Geben Sie ganze Minuten von 1 bis ${most} ein, dann speichern Sie neu.`,
+    trailer: 'Leerer Gurt hinter dem letzten Bauteil',
+    trailerHelp: 'Der Nachlauf. Ohne ihn ist das Spleißfenster nicht bekannt.',
+    leader: 'Leerer Gurt vor dem ersten Bauteil',
+    leaderHelp: 'Der Vorlauf. Leer lassen, wenn nicht bekannt.',
+    ages: 'Wie alt Bauteile sein dürfen, nach ihrem Datumscode',
+    agesHelp: 'Es gilt der längste Anfang, der zu einer Teilenummer passt. Keine Zeile: keine Grenze.',
+    ageBegins: 'Teilenummern beginnen mit (leer: alle)',
+    ageMonths: 'Monate höchstens',
+    ageAdd: 'Altersgrenze hinzufügen',
+    wrongAges:
+      'Altersgrenzen: Geben Sie ganze Monate von 1 bis 600 ein und jeden Anfang einmal. Dann speichern Sie neu.',
+    removeRow: 'Entfernen',
+    comparison: 'Wann Teilenummern als gleich gelten',
+    ignoreCase: 'Groß oder klein ist egal',
+    ignoreSpaces: 'Leerzeichen sind egal',
+    ignoreDashes: 'Bindestriche sind egal',
+    suffixes: 'Verpackungsendungen, die egal sind, mit Leerzeichen dazwischen',
+    feeders: 'Feeder stehen auf der Liste des Werks; bei jedem Rüsten einen scannen',
+    save: 'Regeln speichern',
+    saved: 'Regeln gespeichert.',
+    wrong: 'Geben Sie hier Zahlen über null ein.',
+    wrongClimate:
+      'Das Klima der Halle: Geben Sie 0 bis 60 °C und 0 bis 100 % Feuchte ein, dann speichern Sie neu.',
+    noLine: 'Noch gibt es keine Linie. Sie kommt mit der ersten Rüstliste.',
+  },
+  tablet: {
+    name: 'Name dieses Tablets',
+    language: 'Sprache',
+    theme: 'Farben',
+    themes: { auto: 'Wie das Tablet', light: 'Hell', dark: 'Dunkel' },
+    sound: 'Ton',
+    on: 'Ein',
+    off: 'Aus',
+    test: 'Ton testen',
+    storage: 'Speicher',
+    kept: {
+      yes: 'Der Browser behält das Protokoll',
+      no: 'Der Browser löscht das Protokoll vielleicht, wenn der Platz knapp wird',
+      unknown: 'Der Browser sagt es nicht',
+    },
+    askKeep: 'Um Behalten bitten',
+    room: (used, left) => `${used} MB belegt, ${left} MB frei`,
+    offline: 'Offline-Kopie',
+    version: 'Version',
+    id: 'Tablet-ID',
+    entries: (count) =>
+      plural(count, '1 Eintrag im Protokoll', `${count} Einträge im Protokoll`),
+    line: 'Benutzte Linie',
+    save: 'Namen speichern',
+    saved: 'Gespeichert.',
+  },
+};
