@@ -8,7 +8,7 @@ export const words: Sentences<typeof english> = {
     key: 'Signiert ihre Einträge',
     previous: 'Protokoll davor',
     person: 'Person',
-    role: 'Rolle (Recht)',
+    role: 'Funktion',
     badge: 'Ausweis',
     pin: 'PIN',
     pinSet: 'PIN gesetzt',

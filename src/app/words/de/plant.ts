@@ -63,7 +63,7 @@ export const words: Sentences<typeof english> = {
     name: 'Name',
     badge: 'Ausweis',
     badgeHelp: 'Ausweis scannen oder tippen, was darauf gedruckt ist.',
-    role: 'Rolle',
+    role: 'Funktion',
     pin: 'PIN, 4 bis 8 Ziffern',
     pinHelp:
       'Schichtleiter und Ingenieure brauchen eine, um zu entscheiden. Sie zeigt, wer es war; sie ist kein Schloss.',
@@ -93,7 +93,7 @@ export const words: Sentences<typeof english> = {
     stays: {
       removed:
         'Nicht entfernt: Niemand sonst könnte Personen hinzufügen. Fügen Sie zuerst einen Schichtleiter oder Ingenieur hinzu.',
-      role: 'Rolle nicht gesenkt: Niemand sonst könnte Personen hinzufügen. Fügen Sie zuerst einen Schichtleiter oder Ingenieur hinzu.',
+      role: 'Funktion nicht gesenkt: Niemand sonst könnte Personen hinzufügen. Fügen Sie zuerst einen Schichtleiter oder Ingenieur hinzu.',
     },
     savedNext: (name) => `${name} steht auf der Liste`,
     aloneNext: 'Sie sind bisher die einzige Person',
