@@ -39,10 +39,7 @@ export const words: Sentences<typeof english> = {
     },
     failed: {
       title: 'Die Kamera ist nicht gestartet',
-      steps: [
-        'Tippen Sie auf Noch einmal.',
-        'Geht es wieder nicht: Handscanner nehmen oder tippen.',
-      ],
+      steps: ['Tippen Sie auf Noch einmal.', 'Geht es wieder nicht: Handscanner nehmen oder tippen.'],
     },
   },
   show: {
@@ -58,11 +55,7 @@ export const words: Sentences<typeof english> = {
   noCode: 'Noch kein Code. Gehen Sie näher heran, bis das Etikett den Rahmen füllt.',
   noCodeLight: 'Noch kein Code. Gehen Sie näher heran oder schalten Sie das Licht ein.',
   gathering: (codes) =>
-    plural(
-      codes,
-      'Ein Code gelesen. Still halten…',
-      `${formatCount(codes)} Codes gelesen. Still halten…`,
-    ),
+    plural(codes, 'Ein Code gelesen. Still halten…', `${formatCount(codes)} Codes gelesen. Still halten…`),
   half: (missing) => `Noch nicht gelesen: ${missing}. Bringen Sie es in den Rahmen.`,
   takeAsRead: 'Gelesenes nehmen',
   several: (labels) =>

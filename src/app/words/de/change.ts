@@ -85,8 +85,7 @@ export const words: Sentences<typeof english> = {
   stepsWait: (count) =>
     plural(count, '1 Handgriff wartet auf das Anhalten', `${count} Handgriffe warten auf das Anhalten`),
   stepsDone: 'Keine Handgriffe übrig',
-  stepsDoneNext:
-    'Als Nächstes: Checkliste abschließen, ersten Nutzen prüfen, dann den Lauf freigeben.',
+  stepsDoneNext: 'Als Nächstes: Checkliste abschließen, ersten Nutzen prüfen, dann den Lauf freigeben.',
   stepsNone: 'Das nächste Produkt braucht keine Handgriffe.',
   slotsRight: (right, all) => `Plätze richtig: ${right} von ${all}`,
   whys: {

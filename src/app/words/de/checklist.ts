@@ -67,8 +67,7 @@ export const words: Sentences<typeof english> = {
   reopen: 'Noch einmal tun',
   close: 'Checkliste abschließen',
   closed: 'Checkliste abgeschlossen.',
-  missing: (count) =>
-    plural(count, '1 Pflichtschritt ist offen', `${count} Pflichtschritte sind offen`),
+  missing: (count) => plural(count, '1 Pflichtschritt ist offen', `${count} Pflichtschritte sind offen`),
   optional: 'freiwillig',
   elsewhere: (tablet) => `In Arbeit auf ${tablet}`,
   takeOver: 'Hier weitermachen',

@@ -29,7 +29,8 @@ export const words: Sentences<typeof english> = {
   clear: 'Leeren',
   typeTitle: 'Tippen, was auf dem Etikett steht',
   typeHelp: 'Ein Code pro Zeile, wie gedruckt. Dann Fertig drücken.',
-  unknownSlot: (slot) => `Diese Linie hat keinen Platz ${slot}. Scannen Sie den Code des Platzes an der Maschine.`,
+  unknownSlot: (slot) =>
+    `Diese Linie hat keinen Platz ${slot}. Scannen Sie den Code des Platzes an der Maschine.`,
   unknownCode: (text) =>
     `„${text}“ ist kein bekannter Platz, Feeder, Ausweis oder Nutzen und keine bekannte Rolle.`,
   teachLabel: 'Anlernen',

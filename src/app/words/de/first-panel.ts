@@ -2,8 +2,7 @@ import type { words as english } from '../en/first-panel.ts';
 import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
-  intro:
-    'Messen Sie die kritischen Bauteile. Sehen Sie jedes Bauteil an, das verkehrt herum sitzen kann.',
+  intro: 'Messen Sie die kritischen Bauteile. Sehen Sie jedes Bauteil an, das verkehrt herum sitzen kann.',
   none: 'Diese Rüstung nennt keine kritischen Bauteile, Werte oder Polaritäten.',
   other: 'Anderes Bauteil messen',
   critical: 'Kritische Bauteile und Werte',

@@ -23,8 +23,7 @@ export const words: Sentences<typeof english> = {
     panels === 0
       ? 'Keiner trägt es sicher.'
       : plural(panels, '1 trägt es sicher.', `${panels} tragen es sicher.`),
-  done: (panels) =>
-    plural(panels, '1 Nutzen ist zurückgehalten.', `${panels} Nutzen sind zurückgehalten.`),
+  done: (panels) => plural(panels, '1 Nutzen ist zurückgehalten.', `${panels} Nutzen sind zurückgehalten.`),
   none: 'Keine Nutzen sind zurückgehalten.',
   span: (first, last) => `Nutzen ${first} bis ${last}`,
   still: (held, all) => `Noch nicht unterschrieben: ${held} von ${all}`,

@@ -66,8 +66,7 @@ export const words: Sentences<typeof english> = {
     ),
   carts: 'Wagen',
   cart: 'Wagen',
-  cartHelp:
-    'Scannen oder tippen Sie den Code des Wagens. Scannen Sie dann Platz, Feeder und Rolle.',
+  cartHelp: 'Scannen oder tippen Sie den Code des Wagens. Scannen Sie dann Platz, Feeder und Rolle.',
   use: 'Diesen Wagen nehmen',
   filling: (cart) => `${cart} wird gefüllt`,
   leave: 'Wagen verlassen',
@@ -88,11 +87,7 @@ export const words: Sentences<typeof english> = {
   dockCaution:
     'Maschine zuerst anhalten und warten, bis sich nichts bewegt. Hände weg von Klemmung, Kopf und Schneider.',
   willLoad: (count, product) =>
-    plural(
-      count,
-      `1 Platz wird für ${product} gerüstet:`,
-      `${count} Plätze werden für ${product} gerüstet:`,
-    ),
+    plural(count, `1 Platz wird für ${product} gerüstet:`, `${count} Plätze werden für ${product} gerüstet:`),
   goesOff: (count) => plural(count, '1 Feeder kommt herunter:', `${count} Feeder kommen herunter:`),
   doesNotFit: (count) =>
     plural(
@@ -103,8 +98,7 @@ export const words: Sentences<typeof english> = {
   unfit: {
     'feeder-loaded': (f) => `Feeder ${f.thing} ist jetzt auf ${f.at}.`,
     'reel-loaded': (f) => `Rolle ${f.thing} ist jetzt auf ${f.at}.`,
-    neighbour: (f) =>
-      `Feeder ${f.thing} überlappt ${f.at}. Nehmen Sie zuerst einen der beiden herunter.`,
+    neighbour: (f) => `Feeder ${f.thing} überlappt ${f.at}. Nehmen Sie zuerst einen der beiden herunter.`,
     blocked: (f) => `${f.thing} ist jetzt gesperrt. Nehmen Sie es vom Wagen.`,
   },
   others: (count) =>
@@ -119,11 +113,7 @@ export const words: Sentences<typeof english> = {
   dockable: (count) => plural(count, 'rüstet 1 Platz', `rüstet ${count} Plätze`),
   notStanding: 'Andocken, sobald der letzte Nutzen gebaut ist.',
   docked: (cart, count) =>
-    plural(
-      count,
-      `${cart} angedockt: 1 Platz gerüstet.`,
-      `${cart} angedockt: ${count} Plätze gerüstet.`,
-    ),
+    plural(count, `${cart} angedockt: 1 Platz gerüstet.`, `${cart} angedockt: ${count} Plätze gerüstet.`),
   signIn: 'Zuerst Ausweis scannen.',
   unknown: (text) =>
     `${text.slice(0, 40)} ist unbekannt. Um einen neuen Wagen zu füllen, verlassen Sie zuerst diesen.`,

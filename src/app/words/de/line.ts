@@ -59,8 +59,7 @@ export const words: Sentences<typeof english> = {
   skipped: (count) =>
     count === 0 ? 'Übersprungene Leiterplatten: keine' : `Übersprungene Leiterplatten: ${count}`,
   skippedTitle: 'Welche Leiterplatten des nächsten Nutzens werden übersprungen?',
-  skippedHelp:
-    'Tippen Sie jede an, die als schlecht markiert ist. Die nächste Zählung nimmt es mit.',
+  skippedHelp: 'Tippen Sie jede an, die als schlecht markiert ist. Die nächste Zählung nimmt es mit.',
   skippedUse: (count) =>
     count === 0
       ? 'Keine überspringen'
@@ -88,12 +87,10 @@ export const words: Sentences<typeof english> = {
       `Nur ${panels} gute Nutzen sind gezählt. Geben Sie weniger ein.`,
     ),
   scrapped: (panels) => `${formatCount(panels)} Nutzen verschrottet`,
-  skipsUnknown:
-    'Übersprungene Leiterplatten wurden nie eingegeben: Jede Leiterplatte zählt als gebaut.',
+  skipsUnknown: 'Übersprungene Leiterplatten wurden nie eingegeben: Jede Leiterplatte zählt als gebaut.',
   seenBefore: (code, machine) => `Nutzen ${code} geht in ${machine}. Nichts wurde gezählt.`,
   scansBefore: (machine) => `Hier gescannte Nutzen gehen in ${machine}: nicht gezählt`,
-  countedBefore: (code) =>
-    `Nutzen ${code} ist in diesem Lauf schon gezählt. Nichts kam dazu.`,
+  countedBefore: (code) => `Nutzen ${code} ist in diesem Lauf schon gezählt. Nichts kam dazu.`,
   countedByStation: (station) => `Von der Maschine gezählt: ${station}`,
   countedByHand: 'Von Hand gezählt, solange die Maschine schweigt',
   machineUntil: (clock) => `Zählung der Maschine bis ${clock}`,
@@ -104,8 +101,7 @@ export const words: Sentences<typeof english> = {
   setRightWhy: 'Warum ist es eine andere Zahl?',
   setRightYes: (panels) => `Auf ${panels} setzen`,
   setRightMissing: 'Geben Sie eine andere Zahl und den Grund ein.',
-  keptBeside: (code) =>
-    `Nutzen ${code} behalten. Die Maschine zählt diese Linie, daher kam er nicht dazu.`,
+  keptBeside: (code) => `Nutzen ${code} behalten. Die Maschine zählt diese Linie, daher kam er nicht dazu.`,
   silent: (station, clock) =>
     `${station} schweigt seit ${clock}. Zählen Sie die Nutzen von Hand, bis sie wieder da ist.`,
   silentShort: 'Maschinenzählung schweigt',
@@ -142,8 +138,7 @@ export const words: Sentences<typeof english> = {
   parts: (count) => plural(count, '1 Bauteil', `${formatCount(count)} Bauteile`),
   dueTitle: 'Kommende Spleiße',
   firstOf: (shown, all) => `die ersten ${shown} von ${all}`,
-  outlast: (count) =>
-    plural(count, '1 Platz reicht für den Lauf', `${count} Plätze reichen für den Lauf`),
+  outlast: (count) => plural(count, '1 Platz reicht für den Lauf', `${count} Plätze reichen für den Lauf`),
   unknown: (count) =>
     plural(
       count,
@@ -169,8 +164,7 @@ export const words: Sentences<typeof english> = {
   walkBy: (clock) => `bis ${clock}`,
   goes: (name) => `${name} geht`,
   allWalks: (count) => (count === 0 ? 'Gänge' : plural(count, '1 Gang', `${count} Gänge`)),
-  misses: (count) =>
-    plural(count, '1 nicht rechtzeitig möglich', `${count} nicht rechtzeitig möglich`),
+  misses: (count) => plural(count, '1 nicht rechtzeitig möglich', `${count} nicht rechtzeitig möglich`),
   horizonOf: 'Gezeigte Stunden',
   sheet: { window: 'Wann', runsOut: 'Läuft leer', left: 'Übrig', reel: 'Rolle' },
   walksTitle: 'Gänge',

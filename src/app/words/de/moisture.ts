@@ -52,11 +52,9 @@ export const words: Sentences<typeof english> = {
   classOpen:
     'Das Gehäuse ist nicht ganz bekannt, daher zählt die schlechteste Klasse. Ein Ingenieur kann es unter Werk, Bauteile eingeben.',
   labelHours: 'Zeit auf ihrem Etikett, Stunden',
-  labelHoursHelp:
-    'Stufe 6: die auf dem Beutel gedruckte Offenzeit, gezählt ab dem Ende des Backens.',
+  labelHoursHelp: 'Stufe 6: die auf dem Beutel gedruckte Offenzeit, gezählt ab dem Ende des Backens.',
   badLabelHours: 'Geben Sie die Stunden des Etiketts ein: 1 bis 9999.',
-  hotSoFar: (hours, most) =>
-    `Bisher ${hours} h über 90 °C gebacken. Die Grenze ist insgesamt ${most} h.`,
+  hotSoFar: (hours, most) => `Bisher ${hours} h über 90 °C gebacken. Die Grenze ist insgesamt ${most} h.`,
   hotLimit: 'diese Grenze ist aus dem Gedächtnis',
   bakeAdvice: (f) => `Die Tabelle verlangt ${f.options} (${f.source}).`,
   bakeOption: (hours, celsius) => `${hours} h bei ${celsius} °C`,
@@ -78,8 +76,7 @@ export const words: Sentences<typeof english> = {
     'Unter 125 °C gilt die Tabelle nur für trockene Luft. In anderer Luft muss ein Schichtleiter das Backen gelten lassen.',
   ovenAirMissing: 'Wählen Sie, wie trocken der Ofen ist',
   celsius: 'Ofen, Grad Celsius',
-  celsiusHelp:
-    'Viele Gurte und Rollen vertragen höchstens 40 °C: Sehen Sie auf das Etikett des Beutels.',
+  celsiusHelp: 'Viele Gurte und Rollen vertragen höchstens 40 °C: Sehen Sie auf das Etikett des Beutels.',
   bakeCaution:
     'Heiß: Tragen Sie am Ofen Handschuhe. Das Etikett des Beutels und Ihre örtlichen Regeln gehen vor.',
   resetHelp:
@@ -94,12 +91,9 @@ export const words: Sentences<typeof english> = {
         : `Für eine Halle bis ${f.entered.celsius} °C und ${f.entered.humidity} % Feuchte: Niemand hat die Werte der Linie eingegeben.`,
   yes: 'Speichern',
   written: (reel) => `${reel}: gespeichert.`,
-  ends: (slot, life, out) =>
-    `${slot}: Offenzeit endet ${life}, die Rolle würde bis ${out} reichen.`,
+  ends: (slot, life, out) => `${slot}: Offenzeit endet ${life}, die Rolle würde bis ${out} reichen.`,
   isOver: (slot, life) => `${slot}: Offenzeit abgelaufen seit ${life}.`,
-  endsAct:
-    'Setzen Sie bis dahin eine andere Rolle auf. Trocknen oder backen Sie diese nach Ihren Regeln.',
-  overAct:
-    'Nicht weiter verwenden. Ein Schichtleiter entscheidet über die seitdem bestückten Bauteile.',
+  endsAct: 'Setzen Sie bis dahin eine andere Rolle auf. Trocknen oder backen Sie diese nach Ihren Regeln.',
+  overAct: 'Nicht weiter verwenden. Ein Schichtleiter entscheidet über die seitdem bestückten Bauteile.',
   toBake: (reels) => `Offenzeit abgelaufen, zuerst backen: ${reels}`,
 };

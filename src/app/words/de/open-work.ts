@@ -19,15 +19,10 @@ export const words: Sentences<typeof english> = {
     'looked-wrong': (count) =>
       plural(count, '1 Bauteil sieht falsch aus', `${count} Bauteile sehen falsch aus`),
     'cannot-tell': (count) =>
-      plural(
-        count,
-        '1 Bauteil zu knapp für das Messgerät',
-        `${count} Bauteile zu knapp für das Messgerät`,
-      ),
+      plural(count, '1 Bauteil zu knapp für das Messgerät', `${count} Bauteile zu knapp für das Messgerät`),
     unchecked: (count) =>
       plural(count, '1 Bauteil noch nicht geprüft', `${count} Bauteile noch nicht geprüft`),
-    step: (count) =>
-      plural(count, '1 Schritt der Checkliste', `${count} Schritte der Checkliste`),
+    step: (count) => plural(count, '1 Schritt der Checkliste', `${count} Schritte der Checkliste`),
     'no-checklist': () => 'Die Checkliste wurde nie geöffnet',
   },
   on: (part, slot) => `${part} auf ${slot}`,

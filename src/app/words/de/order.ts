@@ -41,8 +41,7 @@ export const words: Sentences<typeof english> = {
   somebody: 'jemandem ohne Anmeldung',
   asKept: 'Das ist die gespeicherte Reihenfolge.',
   changed: 'Geändert, nur auf diesem Tablet. Andere sehen die gespeicherte Reihenfolge.',
-  neverKept:
-    'Nur auf diesem Tablet. Für diese Linie ist noch keine Reihenfolge gespeichert.',
+  neverKept: 'Nur auf diesem Tablet. Für diese Linie ist noch keine Reihenfolge gespeichert.',
   newer: 'Eine andere Reihenfolge wurde gespeichert, während Sie Ihre änderten.',
   takeKept: 'Gespeicherte zeigen',
   takeTitle: 'Die gespeicherte Reihenfolge zeigen?',
@@ -62,8 +61,7 @@ export const words: Sentences<typeof english> = {
   widest: (parts) => `Breiteste Feeder: ${parts}`,
   loadedTooWide: 'Es ist mehr gerüstet, als die Linie Raum hat. Prüfen Sie, was darauf ist.',
   lockProblem: 'Zwei Aufträge sind an derselben Stelle festgehalten. Lösen Sie einen.',
-  failed:
-    'Die Suche hat von selbst angehalten. Die gezeigte Reihenfolge bleibt; suchen Sie neu.',
+  failed: 'Die Suche hat von selbst angehalten. Die gezeigte Reihenfolge bleibt; suchen Sie neu.',
   putIn: 'Minuten, um einen Feeder einzusetzen',
   takeOut: 'Minuten, um einen herauszunehmen',
   perChange: 'Minuten je Umrüstung',

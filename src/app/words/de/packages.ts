@@ -14,8 +14,7 @@ export const words: Sentences<typeof english> = {
   thickness: 'Körperdicke, mm',
   length: 'Körperlänge, mm',
   width: 'Körperbreite, mm',
-  sizeHelp:
-    'Beide, oder beide leer lassen. Ein BGA über 17 × 17 mm muss länger gebacken werden.',
+  sizeHelp: 'Beide, oder beide leer lassen. Ein BGA über 17 × 17 mm muss länger gebacken werden.',
   emptyHelp: 'Leer = nicht bekannt: Das Schlechteste zählt.',
   stacked: 'Gestapelte Chips darin?',
   yes: 'Ja',

@@ -79,8 +79,7 @@ export const words: Sentences<typeof english> = {
     noneHelp: 'Mit einer Liste prüft jedes Rüsten auch, ob der Feeder zum Gurt passt.',
     noMatch: (text) => `Kein Feeder passt zu „${text}“.`,
     addIt: 'Diesen Feeder hinzufügen',
-    pasteHelp:
-      'Ein Feeder pro Zeile: ID, Gurtbreite, Teilungen, Positionen. Eine Kopfzeile ist in Ordnung.',
+    pasteHelp: 'Ein Feeder pro Zeile: ID, Gurtbreite, Teilungen, Positionen. Eine Kopfzeile ist in Ordnung.',
     found: (count) => `${count} Feeder gefunden`,
     fresh: (count) => `${count} neu`,
     changed: (count) => `${count} geändert`,
@@ -92,8 +91,7 @@ export const words: Sentences<typeof english> = {
     problems: {
       'id-missing': () => 'Die ID des Feeders fehlt.',
       'id-long': (found) => `„${found.slice(0, 20)}…“ ist länger als 64 Zeichen.`,
-      'id-twice': (found) =>
-        `${found} steht schon in einer Zeile darüber. Diese Zeile wird übersprungen.`,
+      'id-twice': (found) => `${found} steht schon in einer Zeile darüber. Diese Zeile wird übersprungen.`,
       'width-wrong': (found) => `„${found}“ ist keine Gurtbreite nach EIA-481 in mm.`,
       'pitch-wrong': (found) => `„${found}“ ist keine Liste von Teilungen in mm.`,
       'positions-wrong': (found) => `„${found}“ ist keine ganze Zahl von 1 bis 60.`,

@@ -6,8 +6,7 @@ export const words: Sentences<typeof english> = {
   pinTitle: (name) => `PIN von ${name}`,
   pinHelp: 'Vier bis acht Ziffern.',
   pinWrong: 'Das ist nicht die PIN.',
-  pinLeft: (left) =>
-    `Das ist nicht die PIN. ${plural(left, 'Noch 1 Versuch.', `Noch ${left} Versuche.`)}`,
+  pinLeft: (left) => `Das ist nicht die PIN. ${plural(left, 'Noch 1 Versuch.', `Noch ${left} Versuche.`)}`,
   pinLocked: (minutes) => `Zu viele Versuche. Für ${minutes} min gesperrt.`,
   pinUnsafe:
     'Eine PIN lässt sich nur auf einer sicheren Seite prüfen. Öffnen Sie die App über ihre https-Adresse.',

@@ -141,8 +141,7 @@ export const words: Sentences<typeof english> = {
     idle: 'Personen abmelden, wenn unberührt für',
     idleHelp: (most) =>
       `Von 1 bis ${most}, die längste Schicht. Nach einer Schicht melden sich alle neu an. Offene Arbeit bleibt erhalten.`,
-    wrongIdle: (most) =>
-      `Abmelden: Geben Sie ganze Minuten von 1 bis ${most} ein, dann speichern Sie neu.`,
+    wrongIdle: (most) => `Abmelden: Geben Sie ganze Minuten von 1 bis ${most} ein, dann speichern Sie neu.`,
     trailer: 'Leerer Gurt hinter dem letzten Bauteil',
     trailerHelp: 'Der Nachlauf. Ohne ihn ist das Spleißfenster nicht bekannt.',
     leader: 'Leerer Gurt vor dem ersten Bauteil',
@@ -188,8 +187,7 @@ export const words: Sentences<typeof english> = {
     offline: 'Offline-Kopie',
     version: 'Version',
     id: 'Tablet-ID',
-    entries: (count) =>
-      plural(count, '1 Eintrag im Protokoll', `${count} Einträge im Protokoll`),
+    entries: (count) => plural(count, '1 Eintrag im Protokoll', `${count} Einträge im Protokoll`),
     line: 'Benutzte Linie',
     save: 'Namen speichern',
     saved: 'Gespeichert.',

@@ -13,8 +13,7 @@ export const words: Sentences<typeof english> = {
     'Dieses Werk hat noch keine Linie, daher bekommen Sie eine kleine, erfundene. Scannen, rüsten, spleißen, Fehler machen. Sie wird gelöscht, wenn Sie die Übung beenden, oder nach zwölf Stunden.',
   warns: 'Warnungen der echten Linie erscheinen weiterhin.',
   start: 'Übung starten',
-  taken:
-    'Die Übung ist in einem anderen Fenster dieses Tablets offen. Beenden Sie sie dort zuerst.',
+  taken: 'Die Übung ist in einem anderen Fenster dieses Tablets offen. Beenden Sie sie dort zuerst.',
   labels: 'Etiketten zum Üben',
   labelsHelp:
     'Tippen Sie auf ein Etikett, statt zu scannen: der Platz, sein Feeder, wenn verlangt, seine Rolle.',

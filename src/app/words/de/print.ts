@@ -19,8 +19,7 @@ export const words: Sentences<typeof english> = {
   },
   dialog: {
     title: (what) => `Etikett für ${what}`,
-    gives: (id) =>
-      `Es hat noch keine ID. Dieses Etikett gibt ihm ${id}; Zahl und Offenzeit bleiben dabei.`,
+    gives: (id) => `Es hat noch keine ID. Dieses Etikett gibt ihm ${id}; Zahl und Offenzeit bleiben dabei.`,
     givesNew: 'Es hat noch keine ID. Sein Etikett gibt ihm eine, sobald es gedruckt wird.',
     again: (times) =>
       plural(
@@ -37,8 +36,7 @@ export const words: Sentences<typeof english> = {
   wasCut: (lines) => `Gekürzt: ${lines}.`,
   tooSmall: (needs, size) =>
     `Das Etikett ist zu klein: Der Code allein braucht ${needs} × ${needs} mm. Wählen Sie eine andere Größe als ${size}.`,
-  noFace: (size) =>
-    `Auf ${size} ist kein Platz für Code oder Namen. Wählen Sie eine größere Größe.`,
+  noFace: (size) => `Auf ${size} ist kein Platz für Code oder Namen. Wählen Sie eine größere Größe.`,
   lines: {
     id: 'ID',
     part: 'Bauteil',

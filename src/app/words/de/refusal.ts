@@ -5,8 +5,7 @@ export const words: Sentences<typeof english> = {
   inLog: (clock) => `${clock}, im Protokoll`,
   nothingLoaded: 'Nichts ist gerüstet.',
   closest: 'am nächsten verlangt',
-  characters: (count) =>
-    plural(count, '1 Zeichen weicht ab.', `${formatCount(count)} Zeichen weichen ab.`),
+  characters: (count) => plural(count, '1 Zeichen weicht ab.', `${formatCount(count)} Zeichen weichen ab.`),
   belongsAt: 'Diese Rolle gehört auf',
   belongsNowhere: 'Kein Platz hier braucht sie.',
   lacksReel: 'Dort ist jetzt keine Rolle.',
@@ -22,8 +21,7 @@ export const words: Sentences<typeof english> = {
   unload: (slot) => `${slot} abrüsten`,
   reachIn: 'Maschine anhalten, bevor Sie hineingreifen.',
   notNow: 'noch nicht nötig',
-  cameBack: (clock) =>
-    `Dieser Scan war um ${clock} offen. Machen Sie weiter, oder leeren Sie ihn.`,
+  cameBack: (clock) => `Dieser Scan war um ${clock} offen. Machen Sie weiter, oder leeren Sie ihn.`,
   goOnWith: 'Weitermachen',
   leadWanted: 'Ein Schichtleiter muss über diese Rolle entscheiden.',
   runsHere: {

@@ -77,22 +77,19 @@ export const words: Sentences<typeof english> = {
   causes: {
     unreachable: 'Der Server antwortet nicht. Arbeiten Sie weiter; Einträge warten hier.',
     unreadable: 'Was antwortet, ist nicht der Server des Werks. Prüfen Sie das Netz.',
-    'tablet-unknown':
-      'Der Server kennt dieses Tablet nicht. Treten Sie mit einem neuen Code neu bei.',
+    'tablet-unknown': 'Der Server kennt dieses Tablet nicht. Treten Sie mit einem neuen Code neu bei.',
     'tablet-revoked':
       'Ein Schichtleiter hat dieses Tablet ausgeschlossen. Es kann mit einem neuen Code wieder beitreten.',
     'code-wrong':
       'Dieser Code ist unbekannt, verbraucht oder über zehn Minuten alt. Bitten Sie um einen neuen.',
     'tablet-active':
       'Dieses Tablet ist noch unter einem älteren Schlüssel zugelassen. Ein Schichtleiter schließt es zuerst aus; dann lässt ein neuer Code es zu.',
-    'wire-too-old':
-      'Diese App ist älter als der Server. Laden Sie sie neu, wo der Server antwortet.',
+    'wire-too-old': 'Diese App ist älter als der Server. Laden Sie sie neu, wo der Server antwortet.',
     'wire-too-new': 'Diese App ist neuer als der Server. Der Server braucht seine Aktualisierung.',
     'time-off': 'Die Uhr dieses Tablets geht zu falsch. Stellen Sie sie richtig.',
     'signature-wrong':
       'Der Server nimmt den Schlüssel dieses Tablets nicht an. Treten Sie mit einem neuen Code neu bei.',
-    'person-unproven':
-      'Die Anmeldung ist abgelaufen. Scannen Sie den Ausweis und tippen Sie die PIN neu.',
+    'person-unproven': 'Die Anmeldung ist abgelaufen. Scannen Sie den Ausweis und tippen Sie die PIN neu.',
     'role-lacking': 'Das kann nur ein Schichtleiter oder ein Ingenieur.',
     'too-often': 'Zu viele Versuche. Warten Sie eine Minute.',
     'store-away': 'Der Server erreicht seinen Speicher nicht. Er versucht es wieder.',
@@ -100,14 +97,12 @@ export const words: Sentences<typeof english> = {
       'Die Festplatte des Servers ist voll. Einträge warten hier. Rufen Sie die Person, die den Server betreut.',
     'store-read-only':
       'Der Server kann sein Protokoll nicht schreiben. Einträge warten hier. Rufen Sie die Person, die den Server betreut.',
-    'server-fault':
-      'Der Server hatte einen Fehler; siehe sein Protokoll. Das Tablet versucht es wieder.',
+    'server-fault': 'Der Server hatte einen Fehler; siehe sein Protokoll. Das Tablet versucht es wieder.',
     stopping: 'Der Server hält an.',
   },
   otherCause: (code) => `Der Server sagt: ${code}.`,
   leadTitle: 'Andere Tablets',
-  leadHelp:
-    'Ein Schichtleiter oder Ingenieur lässt Tablets zu und schließt sie aus: Ausweis und PIN.',
+  leadHelp: 'Ein Schichtleiter oder Ingenieur lässt Tablets zu und schließt sie aus: Ausweis und PIN.',
   leadOpen: 'Tablets zulassen oder ausschließen',
   leadOffline:
     'Nur der Server lässt Tablets zu, und er antwortet jetzt nicht. Versuchen Sie es wieder, wenn er antwortet.',

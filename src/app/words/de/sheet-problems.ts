@@ -83,8 +83,7 @@ const de: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   textCut: (f) => `Der Text ist länger als ${f['most']} Zeichen. Der Rest fällt weg: Kürzen Sie ihn.`,
   slotUnclear: (f) =>
     `Platz „${f['found']}“ ist nicht wie M1-F-014 geschrieben: Seine Nachbarn lassen sich nicht prüfen. Er gilt wie geschrieben.`,
-  slotNumberUnreadable: (f) =>
-    `Platznummer „${f['found']}“ ist keine ganze Zahl ab 1. Berichtigen Sie sie.`,
+  slotNumberUnreadable: (f) => `Platznummer „${f['found']}“ ist keine ganze Zahl ab 1. Berichtigen Sie sie.`,
   partMissing: (f) =>
     `Platz ${f['slot']} hat keine Teilenummer, aber andere Zellen sind gefüllt. Tragen Sie sie ein.`,
   usageUnreadable: (f) =>
@@ -97,16 +96,13 @@ const de: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `Bestückungen pro Nutzen fehlen: Die ${f['count']} Referenzen zählen als ${f['count']}. Prüfen Sie, ob sie für den ganzen Nutzen stehen.`,
   designatorsDisagree: (f) =>
     `${f['found']} Referenzen, aber ${f['wanted']} Bestückungen pro Nutzen. Prüfen Sie, was stimmt.`,
-  widthUnreadable: (f) =>
-    `Gurtbreite „${f['found']}“ ist keine Zahl in mm. Schreiben Sie 8 oder 8 mm.`,
+  widthUnreadable: (f) => `Gurtbreite „${f['found']}“ ist keine Zahl in mm. Schreiben Sie 8 oder 8 mm.`,
   widthUnknown: (f) =>
     `${f['found']} mm ist keine Gurtbreite nach EIA-481 (${f['wanted']} mm). Berichtigen Sie sie.`,
-  widthMissing: () =>
-    'Keine Gurtbreite: Niemand kann prüfen, ob der Feeder passt. Tragen Sie sie ein.',
+  widthMissing: () => 'Keine Gurtbreite: Niemand kann prüfen, ob der Feeder passt. Tragen Sie sie ein.',
   notTape: (f) =>
     `„${f['found']}“ ist kein Gurt: Dieser Platz bekommt keine Gurtlängen und keine Spleißzeiten.`,
-  pitchUnreadable: (f) =>
-    `Teilung „${f['found']}“ ist keine Zahl über 0 in mm. Schreiben Sie 4 oder 4 mm.`,
+  pitchUnreadable: (f) => `Teilung „${f['found']}“ ist keine Zahl über 0 in mm. Schreiben Sie 4 oder 4 mm.`,
   pitchUnusual: (f) =>
     `EIA-481 führt keine Teilung ${f['found']} mm für ${f['width']}-mm-Gurt, nur ${f['wanted']} mm. Prüfen Sie sie; einige Gurte weichen ab.`,
   pitchMissing: () =>
@@ -213,8 +209,7 @@ const de: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `Referenz ${f['designator']} steht schon in Zeile ${f['first']}, mit ${f['wanted']}; hier ist sie ${f['found']}. Eine Stelle nimmt ein Bauteil: Berichtigen Sie eine der Zeilen.`,
   variantOpen: (f) =>
     `Die Varianten der Stückliste unterscheiden sich hier: ${f['wanted']}. Es zählt als bestückt. Geben Sie an, welche Variante gebaut wird, oder bringen Sie die Stückliste dieser Variante.`,
-  variantNotFound: (f) =>
-    `Die Stückliste hat keine Variante „${f['found']}“. Sie hat: ${f['wanted']}.`,
+  variantNotFound: (f) => `Die Stückliste hat keine Variante „${f['found']}“. Sie hat: ${f['wanted']}.`,
   partDescribedTwice: (f) =>
     `${f['part']} hat hier den Wert ${f['found']}, in Zeile ${f['first']} ${f['wanted']}. Prüfen Sie die Teilenummer.`,
   markInRemark: (f) =>

@@ -67,8 +67,7 @@ export const words: Sentences<typeof english> = {
   otherPlacements: 'Andere Bestückdatei',
   removePlacements: 'Entfernen',
   addBill: 'Stückliste ergänzen',
-  billHelp:
-    'Eine Stückliste nennt das Bauteil an jeder Stelle und die freigegebenen Lieferantenteile.',
+  billHelp: 'Eine Stückliste nennt das Bauteil an jeder Stelle und die freigegebenen Lieferantenteile.',
   otherBill: 'Andere Stückliste',
   removeBill: 'Stückliste entfernen',
   joined: (parts, notPlaced) =>
@@ -124,8 +123,7 @@ export const words: Sentences<typeof english> = {
   columnsHelp: 'Was jede Spalte enthält. Berichtigen Sie es, wenn es falsch ist.',
   remembered: 'wie beim letzten Mal gesetzt',
   notUsed: 'nicht verwendet',
-  unusedColumns: (count) =>
-    plural(count, '1 Spalte nicht verwendet', `${count} Spalten nicht verwendet`),
+  unusedColumns: (count) => plural(count, '1 Spalte nicht verwendet', `${count} Spalten nicht verwendet`),
   hideUnused: 'Nicht verwendete verbergen',
   placementColumnsTitle: 'Spalten der Bestückdatei',
   holds: 'enthält',
@@ -146,8 +144,7 @@ export const words: Sentences<typeof english> = {
   fewer: 'Weniger zeigen',
   inPlacements: 'Bestückdatei',
   inBill: 'Stückliste',
-  errorsBlock:
-    'Berichtigen Sie Fehler in der Liste und wählen Sie sie neu; Warnungen halten nicht auf.',
+  errorsBlock: 'Berichtigen Sie Fehler in der Liste und wählen Sie sie neu; Warnungen halten nicht auf.',
   whatTitle: 'Was es ist',
   product: 'Produkt',
   side: 'Seite',
@@ -163,8 +160,7 @@ export const words: Sentences<typeof english> = {
   bank: (bank) => (bank === 'F' ? 'Vorn' : bank === 'R' ? 'Hinten' : bank),
   grows: 'Die Liste geht über die bekannte Linie hinaus. Der Import fügt hinzu:',
   defines: 'Der Import legt die Linie an:',
-  newBank: (bank, positions) =>
-    `${bank}: ${plural(positions, '1 Position', `${positions} Positionen`)}`,
+  newBank: (bank, positions) => `${bank}: ${plural(positions, '1 Position', `${positions} Positionen`)}`,
   longerBank: (bank, before, after) =>
     `${bank}: ${plural(after, '1 Position', `${after} Positionen`)} statt ${before}`,
   changesTitle: (revision) => `Änderungen gegenüber Revision ${revision}`,
@@ -224,11 +220,7 @@ export const words: Sentences<typeof english> = {
     'line-missing': 'Linie eingeben',
     'line-there': (line) => `Es gibt schon eine Linie ${line}`,
     'too-large': (slots) =>
-      plural(
-        slots,
-        '1 Platz ist zu viel für eine Rüstung',
-        `${slots} Plätze sind zu viel für eine Rüstung`,
-      ),
+      plural(slots, '1 Platz ist zu viel für eine Rüstung', `${slots} Plätze sind zu viel für eine Rüstung`),
   },
   taken: (product, revision) => `${product}, Revision ${revision}, ist importiert.`,
   build: 'Das jetzt bauen',

@@ -42,8 +42,7 @@ export const words: Sentences<typeof english> = {
       `${name} wurde abgemeldet: 1 Minute ohne Berührung. Offene Arbeit bleibt erhalten.`,
       `${name} wurde abgemeldet: ${minutes} Minuten ohne Berührung. Offene Arbeit bleibt erhalten.`,
     ),
-  shiftOver: (name) =>
-    `${name} wurde abgemeldet: Eine Schicht ist vorbei. Offene Arbeit bleibt erhalten.`,
+  shiftOver: (name) => `${name} wurde abgemeldet: Eine Schicht ist vorbei. Offene Arbeit bleibt erhalten.`,
   notInPractice: 'Nicht in der Übung',
   fault: {
     'disk-full': {

@@ -61,18 +61,14 @@ export const words: Sentences<typeof english> = {
     'not-connected': 'Ihr Broker wurde nicht erreicht. Es wird wieder versucht',
     'not-answered': 'Sie hat nicht gesagt, was sie gerüstet hat. Sie wird wieder gefragt',
     'not-offered': 'Sie hat nicht gesagt, welche Rüstung sie will. Sie wird wieder gefragt',
-    'loads-cut':
-      'Sie nannte mehr Plätze, als gelesen werden. Nur die ersten werden verglichen',
-    'asked-off':
-      'Sie fragte nach Material und bekam keine Antwort: Das ist nicht eingeschaltet',
-    'asked-often':
-      'Sie fragte mehr als 60-mal in einer Minute. Der Rest wurde nicht beantwortet',
+    'loads-cut': 'Sie nannte mehr Plätze, als gelesen werden. Nur die ersten werden verglichen',
+    'asked-off': 'Sie fragte nach Material und bekam keine Antwort: Das ist nicht eingeschaltet',
+    'asked-often': 'Sie fragte mehr als 60-mal in einer Minute. Der Rest wurde nicht beantwortet',
     'not-replied': 'Sie fragte und war vor der Antwort weg',
     'code-again': 'Ein Nutzencode kam wieder. Er zählt einmal pro Lauf',
     'not-heard':
       'Eine Weile nicht gehört: Was dann durchlief, ist nicht in ihrer Summe. Vergleichen Sie mit der Linie, und setzen Sie „Nutzen = …“, wo es nicht stimmt',
-    'no-boards':
-      'Sie meldet keine Nutzen und zählt daher nichts. Schalten Sie das an der Maschine ein',
+    'no-boards': 'Sie meldet keine Nutzen und zählt daher nichts. Schalten Sie das an der Maschine ein',
     'other-machine':
       'Nutzen einer anderen Maschine auf derselben Leitung. Sie werden nicht gezählt; nennen Sie die richtige in der Datei der Verbindung (machineId)',
     'wrong-channel':
@@ -99,8 +95,7 @@ export const words: Sentences<typeof english> = {
     title: 'Was die Maschine meint',
     said: (clock, same) =>
       `Gesagt ${clock}. ${plural(same, '1 Platz ist, wie die Scans sagen.', `${formatCount(same)} Plätze sind, wie die Scans sagen.`)}`,
-    differs: (slot, machine, here) =>
-      `${slot}: Die Maschine meint ${machine}, die Scans sagen ${here}.`,
+    differs: (slot, machine, here) => `${slot}: Die Maschine meint ${machine}, die Scans sagen ${here}.`,
     nothing: 'nichts',
     look: 'Öffnen Sie den Platz und scannen Sie die Rolle dort. Stimmen die Scans, stellen Sie es an der Maschine richtig.',
     scan: 'Scannen Sie die Rolle dort.',
@@ -115,8 +110,7 @@ export const words: Sentences<typeof english> = {
   },
   answers: {
     title: 'Wenn die Maschine fragt: Ist diese Rolle richtig?',
-    caution:
-      'Eine Hilfe neben den eigenen Schutzeinrichtungen der Maschine, keine Sicherheitsfunktion.',
+    caution: 'Eine Hilfe neben den eigenen Schutzeinrichtungen der Maschine, keine Sicherheitsfunktion.',
     help: 'Beantwortet nach den letzten Urteilen. Jede Antwort steht im Protokoll. Was die Maschine damit tut, wird an der Maschine eingestellt.',
     off: 'Nicht antworten',
     on: {
@@ -152,8 +146,7 @@ export const words: Sentences<typeof english> = {
   },
   clear: 'Erledigt …',
   clearTitle: 'Ist dieser Befund erledigt?',
-  clearHelp:
-    'Er verschwindet aus dieser Liste. Was beide Seiten sagten, bleibt im Protokoll.',
+  clearHelp: 'Er verschwindet aus dieser Liste. Was beide Seiten sagten, bleibt im Protokoll.',
   clearWhy: 'Was kam dabei heraus?',
   clearYes: 'Ist erledigt',
   cleared: 'Erledigt. Beide Seiten bleiben im Protokoll.',

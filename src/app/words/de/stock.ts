@@ -72,12 +72,10 @@ export const words: Sentences<typeof english> = {
   noId: 'Rolle ohne ID',
   runsOut: (clock, early, late) => `bis ${clock} (${early} bis ${late})`,
   lasts: 'reicht für den Lauf',
-  needs: (parts, clock) =>
-    `dann ${plural(parts, 'noch 1 Bauteil', `noch ${parts} Bauteile`)} bis ${clock}`,
+  needs: (parts, clock) => `dann ${plural(parts, 'noch 1 Bauteil', `noch ${parts} Bauteile`)} bis ${clock}`,
   splicesCostNone:
     'Was ein Spleiß selbst kostet, ist nicht bekannt: Es wird nichts abgezogen. Geben Sie es in den Linienregeln ein.',
-  outlookHelp:
-    'Wie lange die laufende Rolle und die wartenden reichen. Die Streuung wächst mit jeder Rolle.',
+  outlookHelp: 'Wie lange die laufende Rolle und die wartenden reichen. Die Streuung wächst mit jeder Rolle.',
   printed: (line, clock) => `${line}, Stand ${clock}`,
   more: (count) => `und ${count} mehr: suchen`,
 };

@@ -5,12 +5,10 @@ export const words: Sentences<typeof english> = {
   live: 'Abgeglichen',
   syncing: 'Gleicht ab…',
   toSend: (count) => `${count} zu senden`,
-  unreached: (span) =>
-    span === null ? 'Server nicht erreicht' : `Server seit ${span} nicht erreicht`,
+  unreached: (span) => (span === null ? 'Server nicht erreicht' : `Server seit ${span} nicht erreicht`),
   waits: 'Der Server bittet zu warten',
   refused: 'Vom Server abgelehnt',
-  quarantined: (count) =>
-    plural(count, '1 Eintrag ausgesondert', `${count} Einträge ausgesondert`),
+  quarantined: (count) => plural(count, '1 Eintrag ausgesondert', `${count} Einträge ausgesondert`),
   rolledBack: 'Das Protokoll des Servers ging zurück',
   headFault: 'Das Protokoll des Servers ist im Zweifel',
   clocksOff: (count) =>

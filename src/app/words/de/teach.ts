@@ -47,8 +47,7 @@ export const words: Sentences<typeof english> = {
     older: (version, here) => `△ Version ${version} ist älter als ${here} hier: nicht importiert`,
     differs: (version) =>
       `△ eine andere Regel ist hier Version ${version}: nicht importiert, bis die Datei ihr eine höhere Version gibt`,
-    fails: (version) =>
-      `✕ Version ${version} liest ihre eigenen Beispiele nicht: nicht importiert`,
+    fails: (version) => `✕ Version ${version} liest ihre eigenen Beispiele nicht: nicht importiert`,
   },
   importNothing: 'Keine Regel in dieser Datei ist neu oder neuer.',
   importTake: (count) => plural(count, '1 Regel importieren', `${count} Regeln importieren`),
@@ -69,8 +68,7 @@ export const words: Sentences<typeof english> = {
   withdrawWhy: 'Warum?',
   withdrawn: (rule) => `Etiketten werden nicht mehr nach „${rule}“ gelesen.`,
   pieces: {
-    digits: (length) =>
-      length === null ? 'Ziffern' : plural(length, '1 Ziffer', `${length} Ziffern`),
+    digits: (length) => (length === null ? 'Ziffern' : plural(length, '1 Ziffer', `${length} Ziffern`)),
     letters: (length) =>
       length === null ? 'Buchstaben' : plural(length, '1 Buchstabe', `${length} Buchstaben`),
     alphanumeric: (length) =>
@@ -110,11 +108,7 @@ export const words: Sentences<typeof english> = {
   reads: 'Sie liest aus diesem Etikett',
   pattern: 'Ein Etikett passt, wenn darauf steht',
   tried: (count) =>
-    plural(
-      count,
-      'An 1 Etikett im Protokoll ausprobiert',
-      `An ${count} Etiketten im Protokoll ausprobiert`,
-    ),
+    plural(count, 'An 1 Etikett im Protokoll ausprobiert', `An ${count} Etiketten im Protokoll ausprobiert`),
   trying: 'Wird am Protokoll ausprobiert…',
   fitsNone: 'Sie passt auf keines davon, also ändert sich nichts, was jetzt gelesen wird.',
   fits: (count) => plural(count, 'Sie passt auf 1 davon:', `Sie passt auf ${count} davon:`),

@@ -27,13 +27,11 @@ export const words: Sentences<typeof english> = {
     'no-options': 'Eine Auswahl braucht zwei oder mehr Möglichkeiten.',
     'right-not-listed': 'Eine richtige Antwort ist nicht unter den Möglichkeiten.',
     'no-unit': 'Ein Messwert braucht eine Einheit.',
-    'nothing-known':
-      'Wählen Sie, was zutreffen muss. Nur eine Checkliste der Umrüstung kann danach fragen.',
+    'nothing-known': 'Wählen Sie, was zutreffen muss. Nur eine Checkliste der Umrüstung kann danach fragen.',
     'signatures-differ': 'Jede Unterschrift braucht eine Funktion.',
   },
   times: { running: 'während die Linie läuft', stopped: 'während sie steht' },
-  version: (version, steps) =>
-    `Version ${version} · ${plural(steps, '1 Schritt', `${steps} Schritte`)}`,
+  version: (version, steps) => `Version ${version} · ${plural(steps, '1 Schritt', `${steps} Schritte`)}`,
   edit: 'Bearbeiten',
   text: 'Text, Englisch',
   textEs: 'Text, Spanisch',

@@ -29,11 +29,7 @@ export const words: Sentences<typeof english> = {
   axis: 'min',
   legend: { act: 'Handlung', outside: 'vorher möglich', stop: 'Pause oder geplanter Halt' },
   median: (count, span) =>
-    plural(
-      count,
-      `Die eine davor dauerte ${span}.`,
-      `Der Median von ${count} früheren ist ${span}.`,
-    ),
+    plural(count, `Die eine davor dauerte ${span}.`, `Der Median von ${count} früheren ist ${span}.`),
   longer: (span) => `Diese stand ${span} länger.`,
   shorter: (span) => `Diese stand ${span} kürzer.`,
   asMedian: 'Diese stand etwa gleich lang.',

@@ -21,8 +21,7 @@ export const words: Sentences<typeof english> = {
   choosePerson: 'Wählen, wer es aufgesetzt hat',
   putOn: (when, who) => (who === null ? `aufgesetzt ${when}` : `aufgesetzt ${when} von ${who}`),
   text: 'Was zu verfolgen ist',
-  reading: (done) =>
-    `Protokoll wird gelesen… ${plural(done, '1 Eintrag', `${done} Einträge`)}`,
+  reading: (done) => `Protokoll wird gelesen… ${plural(done, '1 Eintrag', `${done} Einträge`)}`,
   nothing: (text) => `Das Protokoll hat nichts zu „${text}“.`,
   sure: (first, last) => `sicher Nutzen ${first} bis ${last}`,
   possible: (first, last) => `vielleicht Nutzen ${first} bis ${last}`,
@@ -33,11 +32,18 @@ export const words: Sentences<typeof english> = {
   panelTitle: (panel, product) => `Nutzen ${panel} von ${product}`,
   either: 'eines oder beide von',
   notSure: '(vielleicht)',
-  builtTimes: (count) =>
-    plural(count, 'In 1 Lauf gezählt:', `In ${count} Läufen gezählt, älteste zuerst:`),
+  builtTimes: (count) => plural(count, 'In 1 Lauf gezählt:', `In ${count} Läufen gezählt, älteste zuerst:`),
   noLot: 'keine Charge auf dem Etikett',
   save: 'Als CSV speichern',
   why: 'Nahe einem Spleiß oder Rollenwechsel ist der genaue Nutzen nicht bekannt, daher werden beide Chargen gezeigt. „Sicher“ ist nach den für die Linie eingegebenen Streuungen seltener als einmal in einer Million falsch.',
+  guessed: {
+    'in-line':
+      'Niemand hat eingegeben, wie viele Nutzen zwischen der Maschine und der Zählstelle liegen. Der weiteste Bereich wird angenommen. Geben Sie es in den Linienregeln ein, dann sind weniger Nutzen im Zweifel.',
+    boards:
+      'Keine Rüstung sagt, welche Leiterplatten eines Nutzens ein Platz versorgt. Er gilt als für alle gleich: Versorgt er nur einige, trägt ein Nutzen mit übersprungenen Leiterplatten vielleicht nichts davon.',
+    label:
+      'Niemand hat eingegeben, wie genau die gedruckten Mengen sind. Ein viertel Prozent wird angenommen (übliche Praxis).',
+  },
   by: {
     server: 'Vom Server beantwortet.',
     tablet: 'Aus dem Protokoll auf diesem Tablet beantwortet.',

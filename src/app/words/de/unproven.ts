@@ -28,11 +28,7 @@ export const words: Sentences<typeof english> = {
   reject: 'Verwerfen',
   confirmAll: (count) => plural(count, 'Bestätigen', `Alle ${count} bestätigen`),
   confirmTitle: (count) =>
-    plural(
-      count,
-      'Wurde es getan, wie es dort steht?',
-      `Wurden alle ${count} getan, wie es dort steht?`,
-    ),
+    plural(count, 'Wurde es getan, wie es dort steht?', `Wurden alle ${count} getan, wie es dort steht?`),
   rejectTitle: 'Diese Person hat es nicht getan?',
   rejectHelp:
     'Der Eintrag bleibt, als verworfen markiert. Was er in der Halle geändert hat, bleibt auch: Bringen Sie das selbst in Ordnung.',
@@ -42,8 +38,7 @@ export const words: Sentences<typeof english> = {
   needsServer: 'Hierfür muss der Server antworten: Nur dann ist bewiesen, wer entscheidet.',
   notProven:
     'Das wurde aufgeschrieben, aber ohne Ticket, also klärt es nichts. Versuchen Sie es wieder, wo der Server antwortet.',
-  confirmed: (count) =>
-    plural(count, 'Der Eintrag ist bestätigt.', `${count} Einträge sind bestätigt.`),
+  confirmed: (count) => plural(count, 'Der Eintrag ist bestätigt.', `${count} Einträge sind bestätigt.`),
   rejected: 'Der Eintrag ist verworfen.',
   engineerOnly: (count) =>
     plural(

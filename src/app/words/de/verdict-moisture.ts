@@ -30,8 +30,7 @@ export const moistureReasonsDe: MoistureReasons = {
   },
   'floor-life-short': {
     title: 'Offenzeit endet vor der Rolle',
-    say: (f) =>
-      `Ihre Offenzeit endet in ${f['leftSeconds']}, die Rolle reicht ${f['neededSeconds']}.`,
+    say: (f) => `Ihre Offenzeit endet in ${f['leftSeconds']}, die Rolle reicht ${f['neededSeconds']}.`,
     act: 'Ein Schichtleiter muss entscheiden.',
   },
 };

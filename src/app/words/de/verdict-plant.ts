@@ -11,14 +11,12 @@ export const plantReasonsDe: PlantReasons = {
   },
   'feeder-type': {
     title: 'Falscher Feedertyp',
-    say: (f) =>
-      `Feeder ${f['feeder']} ist Typ ${f['found']}; dieser Platz braucht Typ ${f['wanted']}.`,
+    say: (f) => `Feeder ${f['feeder']} ist Typ ${f['found']}; dieser Platz braucht Typ ${f['wanted']}.`,
     act: 'Nehmen Sie einen Feeder dieses Typs.',
   },
   'feeder-drive': {
     title: 'Falscher Antrieb',
-    say: (f) =>
-      `Feeder ${f['feeder']} hat Antrieb ${f['found']}; dieser Platz braucht ${f['wanted']}.`,
+    say: (f) => `Feeder ${f['feeder']} hat Antrieb ${f['found']}; dieser Platz braucht ${f['wanted']}.`,
     act: 'Nehmen Sie einen Feeder mit dem richtigen Antrieb.',
   },
   'feeder-height': {

@@ -29,8 +29,7 @@ const reasonsDe: ReasonWords = {
   },
   'no-part': {
     title: 'Keine Teilenummer',
-    say: (f) =>
-      `Kein Code auf diesem Etikett sagt, welches Bauteil es ist. Verlangt: ${f['wanted']}.`,
+    say: (f) => `Kein Code auf diesem Etikett sagt, welches Bauteil es ist. Verlangt: ${f['wanted']}.`,
     act: 'Scannen Sie das ganze Etikett, oder tippen Sie die gedruckte Teilenummer.',
   },
   'wrong-part': {
@@ -67,8 +66,7 @@ const reasonsDe: ReasonWords = {
   },
   'reel-on-cart': {
     title: 'Rolle ist auf einem Wagen',
-    say: (f) =>
-      `Laut Protokoll ist Rolle ${f['reel']} auf Wagen ${f['cart']}, bereit für ${f['slot']}.`,
+    say: (f) => `Laut Protokoll ist Rolle ${f['reel']} auf Wagen ${f['cart']}, bereit für ${f['slot']}.`,
     act: 'Nehmen Sie eine andere Rolle, oder nehmen Sie sie zuerst unter Vorbereiten vom Wagen.',
   },
   'slot-on-cart': {
@@ -99,8 +97,7 @@ const reasonsDe: ReasonWords = {
   },
   'feeder-on-cart': {
     title: 'Feeder ist auf einem Wagen',
-    say: (f) =>
-      `Laut Protokoll ist Feeder ${f['feeder']} auf Wagen ${f['cart']}, bereit für ${f['slot']}.`,
+    say: (f) => `Laut Protokoll ist Feeder ${f['feeder']} auf Wagen ${f['cart']}, bereit für ${f['slot']}.`,
     act: 'Prüfen Sie den Code des Feeders, oder nehmen Sie ihn zuerst unter Vorbereiten vom Wagen.',
   },
   'feeder-width': {
@@ -111,8 +108,7 @@ const reasonsDe: ReasonWords = {
   },
   'feeder-pitch': {
     title: 'Teilung des Feeders passt nicht',
-    say: (f) =>
-      `Feeder ${f['feeder']} rückt ${f['found']} mm vor; dieser Gurt braucht ${f['wanted']} mm.`,
+    say: (f) => `Feeder ${f['feeder']} rückt ${f['found']} mm vor; dieser Gurt braucht ${f['wanted']} mm.`,
     act: 'Stellen Sie die Teilung ein oder nehmen Sie einen anderen Feeder. Eine falsche Teilung wirft unbemerkt Bauteile weg.',
   },
   'floor-life-over': {
@@ -139,8 +135,7 @@ const reasonsDe: ReasonWords = {
   },
   'supplier-part-not-approved': {
     title: 'Lieferantenteil nicht bekannt',
-    say: (f) =>
-      `${f['supplierPart']} steht nicht auf der Liste der freigegebenen. Verlangt: ${f['wanted']}.`,
+    say: (f) => `${f['supplierPart']} steht nicht auf der Liste der freigegebenen. Verlangt: ${f['wanted']}.`,
     act: 'Ein Schichtleiter muss entscheiden.',
   },
   'no-quantity': {
@@ -165,8 +160,7 @@ const reasonsDe: ReasonWords = {
   },
   'by-comparison': {
     title: 'Als gleiche Nummer genommen',
-    say: (f) =>
-      `${f['found']} gilt als ${f['wanted']} nach der Regel des Standorts zu ${f['rule']}.`,
+    say: (f) => `${f['found']} gilt als ${f['wanted']} nach der Regel des Standorts zu ${f['rule']}.`,
     act: '',
   },
   'mixed-lots': {

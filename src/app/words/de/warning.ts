@@ -36,7 +36,6 @@ export const words: Sentences<typeof english> = {
   letRunHelp:
     'Nur diese Rolle, nur auf diesem Platz. Die Sperre selbst bleibt, und Ihr Name und Grund stehen im Protokoll.',
   letRunWhy: 'Warum darf sie weiterlaufen?',
-  letRunDone: (slot) =>
-    `${slot}: Ein Schichtleiter ließ sie weiterlaufen. Die Sperre selbst bleibt.`,
+  letRunDone: (slot) => `${slot}: Ein Schichtleiter ließ sie weiterlaufen. Die Sperre selbst bleibt.`,
   blockedTape: (reason) => `Gesperrt: ${reason}`,
 };

@@ -40,10 +40,8 @@ export const words: Sentences<typeof english> = {
   },
   note: 'Notiz',
   faults: {
-    'no-days': (span) =>
-      `Schicht ${span} hat keinen Tag. Wählen Sie ihre Tage oder entfernen Sie sie.`,
-    'break-outside': (span) =>
-      `Pause ${span} liegt nicht in ihrer Schicht. Berichtigen Sie ihre Zeiten.`,
+    'no-days': (span) => `Schicht ${span} hat keinen Tag. Wählen Sie ihre Tage oder entfernen Sie sie.`,
+    'break-outside': (span) => `Pause ${span} liegt nicht in ihrer Schicht. Berichtigen Sie ihre Zeiten.`,
     'ends-early': (span) => `Berichtigen Sie ${span}: Es endet, bevor es beginnt.`,
     'not-filled': () =>
       'In den Arbeitszeiten fehlt eine Zeit oder ein Datum. Geben Sie es ein oder entfernen Sie die Zeile.',

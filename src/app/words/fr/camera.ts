@@ -22,10 +22,7 @@ export const words: Sentences<typeof english> = {
   problem: {
     insecure: {
       title: 'Pas de caméra à cette adresse',
-      steps: [
-        'Ouvrez l’application par son adresse https.',
-        'D’ici là : prenez la douchette, ou saisissez.',
-      ],
+      steps: ['Ouvrez l’application par son adresse https.', 'D’ici là : prenez la douchette, ou saisissez.'],
     },
     denied: {
       title: 'Le navigateur bloque la caméra',

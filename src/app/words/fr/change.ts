@@ -82,11 +82,9 @@ export const words: Sentences<typeof english> = {
   },
   tabWaits: 'Après l’arrêt',
   stepsLeft: (count) => plural(count, `${count} geste restant`, `${count} gestes restants`),
-  stepsWait: (count) =>
-    plural(count, `${count} geste attend l’arrêt`, `${count} gestes attendent l’arrêt`),
+  stepsWait: (count) => plural(count, `${count} geste attend l’arrêt`, `${count} gestes attendent l’arrêt`),
   stepsDone: 'Plus aucun geste',
-  stepsDoneNext:
-    'Ensuite : finir la liste de contrôle, vérifier le premier flan, puis libérer la série.',
+  stepsDoneNext: 'Ensuite : finir la liste de contrôle, vérifier le premier flan, puis libérer la série.',
   stepsNone: 'Le produit suivant ne demande aucun geste.',
   slotsRight: (right, all) => `Emplacements corrects : ${right} sur ${all}`,
   whys: {

@@ -4,8 +4,7 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   open: 'Ouvrir la liste',
   again: 'Rouvrir',
-  progress: (done, asked) =>
-    plural(asked, `${done} étape sur ${asked}`, `${done} étapes sur ${asked}`),
+  progress: (done, asked) => plural(asked, `${done} étape sur ${asked}`, `${done} étapes sur ${asked}`),
   times: { running: 'pendant que la ligne tourne', stopped: 'ligne arrêtée' },
   states: {
     open: 'à faire',
@@ -69,11 +68,7 @@ export const words: Sentences<typeof english> = {
   close: 'Clore la liste',
   closed: 'Liste close.',
   missing: (count) =>
-    plural(
-      count,
-      `${count} étape obligatoire est ouverte`,
-      `${count} étapes obligatoires sont ouvertes`,
-    ),
+    plural(count, `${count} étape obligatoire est ouverte`, `${count} étapes obligatoires sont ouvertes`),
   optional: 'facultatif',
   elsewhere: (tablet) => `En cours sur ${tablet}`,
   takeOver: 'Continuer ici',

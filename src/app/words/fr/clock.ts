@@ -2,8 +2,7 @@ import type { words as english } from '../en/clock.ts';
 import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
-  back: (span, clock) =>
-    `L’horloge de cette tablette a reculé de ${span} à ${clock} : mettez-la à l’heure.`,
+  back: (span, clock) => `L’horloge de cette tablette a reculé de ${span} à ${clock} : mettez-la à l’heure.`,
   ahead: (span, clock) =>
     `Cette tablette a dormi ${span} à ${clock}, ou son horloge a avancé. Si elle est fausse, mettez-la à l’heure.`,
   'behind-log': (span) =>

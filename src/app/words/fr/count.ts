@@ -64,7 +64,8 @@ export const words: Sentences<typeof english> = {
   leftUnknownPlain: 'Non compté',
   lost: (feeder, lost, picks, share) =>
     `${feeder} a perdu ${plural(picks, `${lost} prise sur ${picks}`, `${lost} prises sur ${picks}`)} (${share}).`,
-  moreThanGone: 'Il a été posé plus qu’il n’est parti : un comptage est faux. La perte reste ce qu’elle était.',
+  moreThanGone:
+    'Il a été posé plus qu’il n’est parti : un comptage est faux. La perte reste ce qu’elle était.',
   unlikely: (feeder, share, bound) =>
     `${feeder} aurait perdu ${share}. C’est improbable (plus de ${bound}) : vérifiez les comptages. La perte reste ce qu’elle était.`,
   leftOut: (count, bound) =>
@@ -93,6 +94,5 @@ export const words: Sentences<typeof english> = {
   evidenceLine: (from, to, placed) => `${from} au début, ${to} restants, ${placed} posés`,
   showEvidence: 'Voir les bobines',
   hideEvidence: 'Masquer les bobines',
-  spliceDiffers:
-    'Le raccord et le comptage se contredisent : le compte de l’ancienne bobine était faux.',
+  spliceDiffers: 'Le raccord et le comptage se contredisent : le compte de l’ancienne bobine était faux.',
 };

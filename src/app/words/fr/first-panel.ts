@@ -2,8 +2,7 @@ import type { words as english } from '../en/first-panel.ts';
 import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
-  intro:
-    'Mesurez les composants critiques. Regardez chaque composant qui peut être posé à l’envers.',
+  intro: 'Mesurez les composants critiques. Regardez chaque composant qui peut être posé à l’envers.',
   none: 'Ce plan ne liste ni composants critiques, ni valeurs, ni polarités.',
   other: 'Mesurer un autre composant',
   critical: 'Composants critiques et valeurs',

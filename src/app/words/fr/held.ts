@@ -19,8 +19,7 @@ export const words: Sentences<typeof english> = {
   noLifeOver:
     'D’après le journal, sa durée hors sachet n’a jamais été dépassée pendant qu’on fabriquait des flans.',
   reason: 'Qu’a-t-on trouvé ?',
-  codes: (codes) =>
-    plural(codes, `${codes} code de flan est connu.`, `${codes} codes de flan sont connus.`),
+  codes: (codes) => plural(codes, `${codes} code de flan est connu.`, `${codes} codes de flan sont connus.`),
   sure: (panels) =>
     panels === 0
       ? 'Aucun ne le porte à coup sûr.'
@@ -38,7 +37,6 @@ export const words: Sentences<typeof english> = {
   signWhy: 'Qu’a-t-on fait ? P. ex. retouchés, rebutés, reconnus bons.',
   signDone: 'Signé.',
   save: 'Enregistrer les codes en CSV',
-  isHeld: (code) =>
-    `Le flan ${code} est retenu : il peut porter une mauvaise matière. Mettez-le de côté.`,
+  isHeld: (code) => `Le flan ${code} est retenu : il peut porter une mauvaise matière. Mettez-le de côté.`,
   which: 'Quels flans ?',
 };

@@ -55,8 +55,7 @@ export const words: Sentences<typeof english> = {
       `${count} composant peut en demander plus : comptez ses bobines.`,
       `${count} composants peuvent en demander plus : comptez leurs bobines.`,
     ),
-  uncounted: (count) =>
-    plural(count, `${count} bobine non comptée`, `${count} bobines non comptées`),
+  uncounted: (count) => plural(count, `${count} bobine non comptée`, `${count} bobines non comptées`),
   none: 'aucune bobine trouvée',
   msl: (level) => `MSL ${level} : surveillez la durée hors sachet`,
   shortfalls: (count) =>
@@ -79,8 +78,7 @@ export const words: Sentences<typeof english> = {
   },
   accepted: (slot) => `Bon : prêt pour ${slot}.`,
   refused: (why) => `Ne la mettez pas : ${why}`,
-  held: (why) =>
-    `Retenue : ${why}. Mettez-la de côté. Un chef d’équipe décide sur l’écran Charger.`,
+  held: (why) => `Retenue : ${why}. Mettez-la de côté. Un chef d’équipe décide sur l’écran Charger.`,
   places: (count) => plural(count, `${count} emplacement prêt`, `${count} emplacements prêts`),
   empty: 'Enlever',
   dock: 'Arrimer',

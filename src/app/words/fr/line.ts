@@ -64,21 +64,11 @@ export const words: Sentences<typeof english> = {
   skippedTitle: 'Quelles cartes du prochain flan sont sautées ?',
   skippedHelp: 'Touchez chaque carte marquée mauvaise. Le prochain comptage l’emporte.',
   skippedUse: (count) =>
-    count === 0
-      ? 'Aucune carte sautée'
-      : plural(count, `Sauter ${count} carte`, `Sauter ${count} cartes`),
+    count === 0 ? 'Aucune carte sautée' : plural(count, `Sauter ${count} carte`, `Sauter ${count} cartes`),
   skippedManyTitle: (panels) =>
-    plural(
-      panels,
-      'Cartes sautées sur ce flan ?',
-      `Cartes sautées sur ces ${formatCount(panels)} flans ?`,
-    ),
+    plural(panels, 'Cartes sautées sur ce flan ?', `Cartes sautées sur ces ${formatCount(panels)} flans ?`),
   skippedMost: (boards) =>
-    plural(
-      boards,
-      `Il n’y a que ${boards} carte.`,
-      `Il n’y a que ${boards} cartes. Saisissez moins.`,
-    ),
+    plural(boards, `Il n’y a que ${boards} carte.`, `Il n’y a que ${boards} cartes. Saisissez moins.`),
   skippedNotKnown: 'Inconnu',
   scrap: 'Flans rebutés',
   scrapTitle: 'Combien de flans sont rebutés ?',
@@ -110,8 +100,7 @@ export const words: Sentences<typeof english> = {
   setRightWhy: 'Pourquoi un autre nombre ?',
   setRightYes: (panels) => `Mettre à ${panels}`,
   setRightMissing: 'Saisissez un autre nombre, et pourquoi.',
-  keptBeside: (code) =>
-    `Flan ${code} gardé. La machine compte cette ligne : il n’a pas été ajouté.`,
+  keptBeside: (code) => `Flan ${code} gardé. La machine compte cette ligne : il n’a pas été ajouté.`,
   silent: (station, clock) =>
     `${station} est muette depuis ${clock}. Comptez les flans à la main jusqu’à son retour.`,
   silentShort: 'Compte machine muet',
@@ -146,8 +135,7 @@ export const words: Sentences<typeof english> = {
   runDone: 'Tous les flans sont comptés.',
   inTime: (span) => `dans ${span}`,
   overdue: 'maintenant',
-  parts: (count) =>
-    plural(count, `${formatCount(count)} composant`, `${formatCount(count)} composants`),
+  parts: (count) => plural(count, `${formatCount(count)} composant`, `${formatCount(count)} composants`),
   dueTitle: 'Raccords à venir',
   firstOf: (shown, all) => `les ${shown} premiers sur ${all}`,
   outlast: (count) =>
@@ -176,20 +164,16 @@ export const words: Sentences<typeof english> = {
   nowTitle: 'À faire maintenant',
   walkBy: (clock) => `avant ${clock}`,
   goes: (name) => `${name} y va`,
-  allWalks: (count) =>
-    count === 0 ? 'Tournées' : plural(count, `${count} tournée`, `${count} tournées`),
-  misses: (count) =>
-    plural(count, `${count} impossible à temps`, `${count} impossibles à temps`),
+  allWalks: (count) => (count === 0 ? 'Tournées' : plural(count, `${count} tournée`, `${count} tournées`)),
+  misses: (count) => plural(count, `${count} impossible à temps`, `${count} impossibles à temps`),
   horizonOf: 'Heures affichées',
   sheet: { window: 'Quand', runsOut: 'Se vide', left: 'Reste', reel: 'Bobine' },
   walksTitle: 'Tournées',
   walkNow: 'Partir maintenant',
   walkAt: (clock, span) => `${clock}, dans ${span}`,
-  walkSplices: (count) =>
-    plural(count, `${count} raccord`, `${count} raccords, une tournée`),
+  walkSplices: (count) => plural(count, `${count} raccord`, `${count} raccords, une tournée`),
   walkNone: 'Aucune tournée dans les prochaines heures.',
-  walkMore: (count) =>
-    plural(count, `${count} tournée de plus ensuite`, `${count} tournées de plus ensuite`),
+  walkMore: (count) => plural(count, `${count} tournée de plus ensuite`, `${count} tournées de plus ensuite`),
   walkOf: (person) => `Personne ${person}`,
   walk: (number) => `tournée ${number}`,
   crew: 'Personnes sur cette ligne',
@@ -197,8 +181,7 @@ export const words: Sentences<typeof english> = {
   miss: {
     windowTooShort: (moment) => `raccorder avant ${moment} : le temps est trop court pour cela`,
     closesTooSoon: (moment) => `raccorder avant ${moment} : personne ne peut y être à temps`,
-    crowdedOut: (moment) =>
-      `raccorder avant ${moment} : tout le monde est pris par d’autres raccords`,
+    crowdedOut: (moment) => `raccorder avant ${moment} : tout le monde est pris par d’autres raccords`,
   },
   remedies: {
     cutEarly: (parts, moment) =>

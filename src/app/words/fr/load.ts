@@ -4,11 +4,7 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: 'Charger',
   of: (verified, all) =>
-    plural(
-      all,
-      `${verified} emplacement chargé sur ${all}`,
-      `${verified} emplacements chargés sur ${all}`,
-    ),
+    plural(all, `${verified} emplacement chargé sur ${all}`, `${verified} emplacements chargés sur ${all}`),
   next: 'Ensuite sur votre chemin',
   allDone: 'Chaque emplacement a sa bobine.',
   perPanel: (count) => (count === '0' ? 'pas posé sur ce produit' : `${count} par flan`),
@@ -21,8 +17,7 @@ export const words: Sentences<typeof english> = {
   loadedOf: (verified, all) => `${verified} sur ${all}`,
   toDo: {
     missing: (count) => plural(count, `${count} manquant`, `${count} manquants`),
-    held: (count) =>
-      plural(count, `${count} attend le chef d’équipe`, `${count} attendent le chef d’équipe`),
+    held: (count) => plural(count, `${count} attend le chef d’équipe`, `${count} attendent le chef d’équipe`),
     other: (count) => `${count} à sortir`,
   },
   alternates: (parts) => `ou ${parts}`,

@@ -217,8 +217,7 @@ export const words: Sentences<typeof english> = {
   parts: (count, one) => (one ? '1 composant' : plural(count, `${count} composant`, `${count} composants`)),
   panels: (count, one) => (one ? '1 flan' : plural(count, `${count} flan`, `${count} flans`)),
   slots: (count) => plural(count, `${count} emplacement`, `${count} emplacements`),
-  limit: (begins, months) =>
-    `${begins === '' ? 'tous les composants' : `${begins}…`} : ${months} mois`,
+  limit: (begins, months) => `${begins === '' ? 'tous les composants' : `${begins}…`} : ${months} mois`,
   noLimit: 'sans limite',
   people: 'personnes, à la main',
   stationAt: {

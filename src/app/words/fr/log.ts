@@ -139,11 +139,7 @@ export const words: Sentences<typeof english> = {
   xlsx: 'Tableur',
   json: 'Lignes JSON',
   exported: (rows, name) =>
-    plural(
-      rows,
-      `${rows} entrée enregistrée sous ${name}.`,
-      `${rows} entrées enregistrées sous ${name}.`,
-    ),
+    plural(rows, `${rows} entrée enregistrée sous ${name}.`, `${rows} entrées enregistrées sous ${name}.`),
   exporting: 'Collecte des entrées…',
   actors: { tablet: 'Tablette', machine: 'Machine', nobody: 'personne d’identifié' },
   detail: 'Entrée',
@@ -166,6 +162,5 @@ export const words: Sentences<typeof english> = {
   checking: 'Vérification…',
   checked: (entries) =>
     entries === 1 ? 'Le seul sceau est intact.' : `Sceaux intacts : ${entries} sur ${entries}.`,
-  broken: (id) =>
-    `Le sceau de ${id} est rompu. Exportez le journal et appelez le responsable qualité.`,
+  broken: (id) => `Le sceau de ${id} est rompu. Exportez le journal et appelez le responsable qualité.`,
 };

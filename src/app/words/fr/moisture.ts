@@ -77,8 +77,7 @@ export const words: Sentences<typeof english> = {
     'Au-dessous de 125 °C la table ne vaut que pour l’air sec. Dans un autre air, un chef d’équipe doit admettre l’étuvage.',
   ovenAirMissing: 'Choisissez à quel point l’étuve est sèche',
   celsius: 'Étuve, degrés Celsius',
-  celsiusHelp:
-    'Beaucoup de bandes et de bobines supportent 40 °C au plus : voyez l’étiquette du sachet.',
+  celsiusHelp: 'Beaucoup de bandes et de bobines supportent 40 °C au plus : voyez l’étiquette du sachet.',
   bakeCaution:
     'Chaud : portez des gants à l’étuve. L’étiquette du sachet et vos règles locales passent d’abord.',
   resetHelp:

@@ -4,8 +4,7 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   said: {
     misfit: () => 'Le plan ne tient pas sur cette ligne',
-    move: (count) =>
-      plural(count, `${count} geste de feeder restant`, `${count} gestes de feeder restants`),
+    move: (count) => plural(count, `${count} geste de feeder restant`, `${count} gestes de feeder restants`),
     'slot-empty': (count) =>
       plural(count, `${count} emplacement sans sa bobine`, `${count} emplacements sans leur bobine`),
     'slot-other': (count) =>
@@ -15,11 +14,7 @@ export const words: Sentences<typeof english> = {
         `${count} emplacements ont un autre composant`,
       ),
     'slot-held': (count) =>
-      plural(
-        count,
-        `${count} bobine attend un chef d’équipe`,
-        `${count} bobines attendent un chef d’équipe`,
-      ),
+      plural(count, `${count} bobine attend un chef d’équipe`, `${count} bobines attendent un chef d’équipe`),
     'measured-wrong': (count) =>
       plural(count, `${count} composant mesuré mauvais`, `${count} composants mesurés mauvais`),
     'looked-wrong': (count) =>
@@ -31,13 +26,8 @@ export const words: Sentences<typeof english> = {
         `${count} composants trop justes pour l’appareil`,
       ),
     unchecked: (count) =>
-      plural(
-        count,
-        `${count} composant pas encore vérifié`,
-        `${count} composants pas encore vérifiés`,
-      ),
-    step: (count) =>
-      plural(count, `${count} étape de la liste`, `${count} étapes de la liste`),
+      plural(count, `${count} composant pas encore vérifié`, `${count} composants pas encore vérifiés`),
+    step: (count) => plural(count, `${count} étape de la liste`, `${count} étapes de la liste`),
     'no-checklist': () => 'La liste de contrôle n’a jamais été ouverte',
   },
   on: (part, slot) => `${part} en ${slot}`,

@@ -8,8 +8,7 @@ export const words: Sentences<typeof english> = {
   help: 'Trouvez l’ordre qui demande de mettre le moins de feeders.',
   empty: 'Aucun travail. Ajoutez ce que la ligne fabrique ensuite.',
   runningNow: (product) => `En cours : ${product}`,
-  panelsLeft: (count, shown) =>
-    plural(count, `${shown} flan restant`, `${shown} flans restants`),
+  panelsLeft: (count, shown) => plural(count, `${shown} flan restant`, `${shown} flans restants`),
   runningFirst: 'Le premier travail commence quand celui-ci est fini.',
   add: 'Ajouter le travail',
   setup: 'Produit',

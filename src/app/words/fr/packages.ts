@@ -87,7 +87,6 @@ export const words: Sentences<typeof english> = {
     needsEdition: 'Saisissez d’abord l’édition et l’exemplaire',
     nothingNew: 'Rien n’a été modifié',
     badValue: 'Saisissez un nombre supérieur à zéro',
-    order:
-      'Cette durée est plus longue que celle d’une case plus sèche ou plus fraîche. Vérifiez-la encore.',
+    order: 'Cette durée est plus longue que celle d’une case plus sèche ou plus fraîche. Vérifiez-la encore.',
   },
 };

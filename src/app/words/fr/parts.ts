@@ -93,8 +93,7 @@ export const words: Sentences<typeof english> = {
     problems: {
       'id-missing': () => 'L’identifiant du feeder manque.',
       'id-long': (found) => `« ${found.slice(0, 20)}… » dépasse 64 caractères.`,
-      'id-twice': (found) =>
-        `${found} est déjà dans une rangée au-dessus. Cette rangée est sautée.`,
+      'id-twice': (found) => `${found} est déjà dans une rangée au-dessus. Cette rangée est sautée.`,
       'width-wrong': (found) => `« ${found} » n’est pas une largeur de bande EIA-481 en mm.`,
       'pitch-wrong': (found) => `« ${found} » n’est pas une liste de pas en mm.`,
       'positions-wrong': (found) => `« ${found} » n’est pas un nombre entier de 1 à 60.`,

@@ -9,8 +9,7 @@ export const words: Sentences<typeof english> = {
   pinLeft: (left) =>
     `Ce n’est pas le PIN. ${plural(left, `${left} essai restant.`, `${left} essais restants.`)}`,
   pinLocked: (minutes) => `Trop d’essais. Bloqué pour ${minutes} min.`,
-  pinUnsafe:
-    'Un PIN ne peut être vérifié que sur une page sûre. Ouvrez l’application par son adresse https.',
+  pinUnsafe: 'Un PIN ne peut être vérifié que sur une page sûre. Ouvrez l’application par son adresse https.',
   notSeenHere: (name) =>
     `Le serveur ne répond pas, et cette tablette n’a jamais confirmé ${name}. Essayez là où le serveur répond.`,
   pinNotHere: (name) =>
@@ -20,8 +19,7 @@ export const words: Sentences<typeof english> = {
   asking: 'Vérification…',
   enter: 'Valider',
   erase: 'Effacer',
-  nobody:
-    'Personne encore sur cette tablette. Ajoutez d’abord un ingénieur ; il ajoute les autres.',
+  nobody: 'Personne encore sur cette tablette. Ajoutez d’abord un ingénieur ; il ajoute les autres.',
   addFirst: 'Ajouter le premier ingénieur',
   awayTitle: (name) => `${name} a été déconnecté`,
   awayHelp: (name) =>
@@ -44,8 +42,7 @@ export const words: Sentences<typeof english> = {
   otherReason: 'Autre raison',
   accept: 'Accepter la bobine',
   decline: 'Refuser',
-  cartKept: (f) =>
-    `${f.cart} a maintenant ${f.carries} pour ${f.slot}. ${f.held} reste hors du chariot.`,
+  cartKept: (f) => `${f.cart} a maintenant ${f.carries} pour ${f.slot}. ${f.held} reste hors du chariot.`,
   cleared: (slot) => `Admise pour ${slot}.`,
   declined: 'Refusée. La bobine reste hors de la ligne.',
   needsRole: (role) => `Requis : ${role}`,

@@ -118,8 +118,7 @@ export const words: Sentences<typeof english> = {
     seconds: 's',
     hub: 'Bande du moyeu au point de prise',
     intake: 'Bande de l’entrée au point de prise',
-    lengthHelp:
-      'Mesurez sur vos feeders : cela fixe la fenêtre de raccord. Laissez vide si inconnu.',
+    lengthHelp: 'Mesurez sur vos feeders : cela fixe la fenêtre de raccord. Laissez vide si inconnu.',
     loss: 'Perte à la prise, jusqu’à la mesure',
     spliceParts: 'Composants perdus par raccord',
     spliceOn: (width) => `Sur bande de ${width} mm`,

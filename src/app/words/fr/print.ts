@@ -30,8 +30,7 @@ export const words: Sentences<typeof english> = {
       ),
     stick: 'Collez-la sur l’ancien code et scannez celle-ci désormais.',
     drawing: 'Dessin de l’étiquette …',
-    cannotDraw:
-      'Le code ne peut pas être dessiné ici. Imprimez depuis une autre tablette ou un ordinateur.',
+    cannotDraw: 'Le code ne peut pas être dessiné ici. Imprimez depuis une autre tablette ou un ordinateur.',
   },
   noRoom: (lines) => `Pas de place pour : ${lines}. Une étiquette plus grande les prend.`,
   wasCut: (lines) => `Raccourci : ${lines}.`,
@@ -56,11 +55,7 @@ export const words: Sentences<typeof english> = {
   on: (size) => `Sur : ${size}`,
   change: 'Papier et imprimante',
   sent: (count) =>
-    plural(
-      count,
-      `${count} étiquette donnée à l’imprimante.`,
-      `${count} étiquettes données à l’imprimante.`,
-    ),
+    plural(count, `${count} étiquette donnée à l’imprimante.`, `${count} étiquettes données à l’imprimante.`),
   subjects: {
     slot: { one: 'Emplacement', many: 'Emplacements' },
     feeder: { one: 'Feeder', many: 'Feeders' },
@@ -80,8 +75,7 @@ export const words: Sentences<typeof english> = {
     noneOf: 'Aucun',
     printed: 'déjà imprimé',
     first: 'Étiquettes parties de la première planche',
-    printMany: (count) =>
-      plural(count, `Imprimer ${count} étiquette`, `Imprimer ${count} étiquettes`),
+    printMany: (count) => plural(count, `Imprimer ${count} étiquette`, `Imprimer ${count} étiquettes`),
     choose: 'Choisissez d’abord quoi étiqueter',
   },
   sizes: {
@@ -129,7 +123,6 @@ export const words: Sentences<typeof english> = {
       'Dans le dialogue d’impression, choisissez 100 % et aucune marge. Le cadre extérieur doit tomber sur le bord de l’étiquette ; saisissez ci-dessous de combien le déplacer.',
     offsetX: 'Déplacer vers la droite',
     offsetY: 'Déplacer vers le bas',
-    offsetHelp:
-      'Seulement pour l’imprimante de cette tablette. Moins de 0 déplace à gauche ou vers le haut.',
+    offsetHelp: 'Seulement pour l’imprimante de cette tablette. Moins de 0 déplace à gauche ou vers le haut.',
   },
 };

@@ -6,11 +6,7 @@ export const words: Sentences<typeof english> = {
   nothingLoaded: 'Rien n’est chargé.',
   closest: 'le plus proche demandé',
   characters: (count) =>
-    plural(
-      count,
-      `${formatCount(count)} caractère diffère.`,
-      `${formatCount(count)} caractères diffèrent.`,
-    ),
+    plural(count, `${formatCount(count)} caractère diffère.`, `${formatCount(count)} caractères diffèrent.`),
   belongsAt: 'Cette bobine va en',
   belongsNowhere: 'Aucun emplacement ici ne la demande.',
   lacksReel: 'Pas de bobine là maintenant.',

@@ -46,8 +46,7 @@ export const words: Sentences<typeof english> = {
       'Pas d’Entrée à la fin : la fin d’un scan est devinée. Réglez le suffixe du lecteur sur Entrée.',
     'unknown-key': (key) =>
       `La touche « ${key} » est venue au milieu du scan. Enlevez ces touches des réglages du lecteur.`,
-    slow: (pace) =>
-      `${pace} ms entre deux caractères, c’est lent. Mettez le délai entre caractères à zéro.`,
+    slow: (pace) => `${pace} ms entre deux caractères, c’est lent. Mettez le délai entre caractères à zéro.`,
     'symbology-id-sent': (id) =>
       `Le lecteur envoie d’abord le type de code (${id}). C’est compris et peut rester.`,
   },

@@ -71,18 +71,15 @@ export const words: Sentences<typeof english> = {
   clocksOff: 'Horloges fausses',
   clockOfAhead: (name, span) => `${name} : avance de ${span}`,
   clockOfBehind: (name, span) => `${name} : retarde de ${span}`,
-  clocksOffHelp:
-    'Mettez-les à l’heure : ce qu’écrivent ces tablettes peut être dans le mauvais ordre.',
+  clocksOffHelp: 'Mettez-les à l’heure : ce qu’écrivent ces tablettes peut être dans le mauvais ordre.',
   now: 'Synchroniser',
   causes: {
     unreachable: 'Le serveur ne répond pas. Continuez à travailler ; les entrées attendent ici.',
     unreadable: 'Ce qui répond n’est pas le serveur de l’usine. Vérifiez le réseau.',
-    'tablet-unknown':
-      'Le serveur ne connaît pas cette tablette. Rejoignez à nouveau avec un nouveau code.',
+    'tablet-unknown': 'Le serveur ne connaît pas cette tablette. Rejoignez à nouveau avec un nouveau code.',
     'tablet-revoked':
       'Un chef d’équipe a exclu cette tablette. Elle peut rejoindre à nouveau avec un nouveau code.',
-    'code-wrong':
-      'Ce code est inconnu, utilisé, ou vieux de plus de dix minutes. Demandez-en un nouveau.',
+    'code-wrong': 'Ce code est inconnu, utilisé, ou vieux de plus de dix minutes. Demandez-en un nouveau.',
     'tablet-active':
       'Cette tablette est encore admise sous une clé plus ancienne. Un chef d’équipe l’exclut d’abord ; puis un nouveau code l’admet.',
     'wire-too-old':
@@ -92,8 +89,7 @@ export const words: Sentences<typeof english> = {
     'time-off': 'L’horloge de cette tablette est trop fausse. Mettez-la à l’heure.',
     'signature-wrong':
       'Le serveur n’accepte pas la clé de cette tablette. Rejoignez à nouveau avec un nouveau code.',
-    'person-unproven':
-      'L’identification a expiré. Scannez le badge et saisissez le PIN à nouveau.',
+    'person-unproven': 'L’identification a expiré. Scannez le badge et saisissez le PIN à nouveau.',
     'role-lacking': 'Seul un chef d’équipe ou un ingénieur peut le faire.',
     'too-often': 'Trop d’essais. Attendez une minute.',
     'store-away': 'Le serveur n’atteint pas son stockage. Il réessaie.',
@@ -106,8 +102,7 @@ export const words: Sentences<typeof english> = {
   },
   otherCause: (code) => `Le serveur dit : ${code}.`,
   leadTitle: 'Autres tablettes',
-  leadHelp:
-    'Un chef d’équipe ou un ingénieur admet les tablettes et les exclut : badge et PIN.',
+  leadHelp: 'Un chef d’équipe ou un ingénieur admet les tablettes et les exclut : badge et PIN.',
   leadOpen: 'Admettre ou exclure des tablettes',
   leadOffline:
     'Seul le serveur admet des tablettes, et il ne répond pas maintenant. Réessayez quand il répondra.',

@@ -77,12 +77,10 @@ const fr: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `La colonne « ${f['found']} » ressemble aussi à « ${field(f['field'])} » ; « ${f['used']} » est utilisée. Si ce doit être l’autre, choisissez-la à la main.`,
   usagePerBoard: (f) =>
     `La colonne « ${f['found']} » semble compter par carte et est prise par flan. Si un flan porte plusieurs cartes, multipliez-la.`,
-  slotMissing: (f) =>
-    `L’emplacement est vide, mais la rangée nomme ${f['part']}. Remplissez l’emplacement.`,
+  slotMissing: (f) => `L’emplacement est vide, mais la rangée nomme ${f['part']}. Remplissez l’emplacement.`,
   textTooLong: (f) =>
     `« ${field(f['field'])} » : « ${f['found']}… » dépasse ${f['most']} caractères. Raccourcissez.`,
-  textCut: (f) =>
-    `Le texte dépasse ${f['most']} caractères. Le reste est laissé de côté : raccourcissez-le.`,
+  textCut: (f) => `Le texte dépasse ${f['most']} caractères. Le reste est laissé de côté : raccourcissez-le.`,
   slotUnclear: (f) =>
     `L’emplacement « ${f['found']} » n’est pas écrit comme M1-F-014 : ses voisins ne peuvent pas être vérifiés. Il est pris tel qu’écrit.`,
   slotNumberUnreadable: (f) =>
@@ -215,8 +213,7 @@ const fr: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `Le repère ${f['designator']} est déjà à la rangée ${f['first']}, avec ${f['wanted']} ; ici c’est ${f['found']}. Une place prend un composant : corrigez l’une des rangées.`,
   variantOpen: (f) =>
     `Les variantes de la nomenclature diffèrent ici : ${f['wanted']}. Il compte comme monté. Dites quelle variante est fabriquée, ou apportez la nomenclature de cette variante.`,
-  variantNotFound: (f) =>
-    `La nomenclature n’a pas de variante « ${f['found']} ». Elle a : ${f['wanted']}.`,
+  variantNotFound: (f) => `La nomenclature n’a pas de variante « ${f['found']} ». Elle a : ${f['wanted']}.`,
   partDescribedTwice: (f) =>
     `${f['part']} a ici la valeur ${f['found']}, à la rangée ${f['first']} ${f['wanted']}. Vérifiez la référence.`,
   markInRemark: (f) =>

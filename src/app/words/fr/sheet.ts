@@ -67,8 +67,7 @@ export const words: Sentences<typeof english> = {
   otherPlacements: 'Autre fichier de placement',
   removePlacements: 'L’enlever',
   addBill: 'Ajouter une nomenclature',
-  billHelp:
-    'Une nomenclature nomme le composant à chaque place et les références fournisseur approuvées.',
+  billHelp: 'Une nomenclature nomme le composant à chaque place et les références fournisseur approuvées.',
   otherBill: 'Autre nomenclature',
   removeBill: 'Enlever la nomenclature',
   joined: (parts, notPlaced) =>
@@ -80,8 +79,7 @@ export const words: Sentences<typeof english> = {
   slots: (count, shown) => plural(count, `${shown} emplacement`, `${shown} emplacements`),
   ignored: {
     notFitted: (count) => plural(count, `${count} rangée non montée`, `${count} rangées non montées`),
-    emptySlot: (count) =>
-      plural(count, `${count} emplacement vide`, `${count} emplacements vides`),
+    emptySlot: (count) => plural(count, `${count} emplacement vide`, `${count} emplacements vides`),
     comment: (count) => plural(count, `${count} commentaire`, `${count} commentaires`),
     total: (count) => plural(count, `${count} total`, `${count} totaux`),
     headerAgain: (count) => plural(count, 'l’en-tête encore', `l’en-tête encore ${count} fois`),
@@ -103,20 +101,16 @@ export const words: Sentences<typeof english> = {
   faults: {
     empty: 'Le fichier est vide. Exportez la feuille à nouveau.',
     blank: 'Le fichier n’a que des lignes vides. Exportez la feuille à nouveau avec ses rangées.',
-    'not-text':
-      'Ce n’est ni un fichier CSV ni un fichier XLSX. Enregistrez la feuille dans l’un des deux.',
+    'not-text': 'Ce n’est ni un fichier CSV ni un fichier XLSX. Enregistrez la feuille dans l’un des deux.',
     archive: 'C’est une archive. Décompressez-la et choisissez le fichier qu’elle contient.',
-    'other-file':
-      'C’est un document ou une image, pas une liste. Exportez la liste en CSV ou XLSX.',
+    'other-file': 'C’est un document ou une image, pas une liste. Exportez la liste en CSV ou XLSX.',
     'other-xml':
       'C’est un fichier XML, mais aucun qui se lise ici : seulement IPC-2581 comme fichier de placement ou nomenclature.',
     'no-bill':
       'Ce fichier IPC-2581 n’a pas de nomenclature. Exportez-le avec elle, ou choisissez un autre fichier.',
     'old-workbook': 'C’est un ancien format de classeur. Enregistrez-le en XLSX ou CSV.',
-    'broken-workbook':
-      'Le classeur est abîmé et ne s’ouvre pas. Enregistrez-le à nouveau en XLSX ou CSV.',
-    'too-large':
-      'Le fichier dépasse 64 Mo. Exportez le plan seul, sans images ni autres feuilles.',
+    'broken-workbook': 'Le classeur est abîmé et ne s’ouvre pas. Enregistrez-le à nouveau en XLSX ou CSV.',
+    'too-large': 'Le fichier dépasse 64 Mo. Exportez le plan seul, sans images ni autres feuilles.',
     'too-many-slots':
       'Il y a plus de 5 000 emplacements. Choisissez la liste d’emplacements d’une seule ligne.',
     failed: 'Le fichier n’a pas pu être lu. Enregistrez-le en CSV et réessayez.',
@@ -126,8 +120,7 @@ export const words: Sentences<typeof english> = {
   columnsHelp: 'Ce que contient chaque colonne. Corrigez si c’est faux.',
   remembered: 'comme vous l’aviez réglé la dernière fois',
   notUsed: 'non utilisée',
-  unusedColumns: (count) =>
-    plural(count, `${count} colonne non utilisée`, `${count} colonnes non utilisées`),
+  unusedColumns: (count) => plural(count, `${count} colonne non utilisée`, `${count} colonnes non utilisées`),
   hideUnused: 'Masquer les non utilisées',
   placementColumnsTitle: 'Colonnes du fichier de placement',
   holds: 'contient',

@@ -61,16 +61,14 @@ export const words: Sentences<typeof english> = {
     'not-connected': 'Son broker n’a pas été atteint. Nouvel essai en cours',
     'not-answered': 'Elle n’a pas dit ce qu’elle a de chargé. On lui redemande',
     'not-offered': 'Elle n’a pas dit quel plan elle veut. On lui redemande',
-    'loads-cut':
-      'Elle a nommé plus d’emplacements qu’on n’en lit. Seuls les premiers sont comparés',
+    'loads-cut': 'Elle a nommé plus d’emplacements qu’on n’en lit. Seuls les premiers sont comparés',
     'asked-off': 'Elle a demandé des matières sans réponse : ce n’est pas activé',
     'asked-often': 'Elle a demandé plus de 60 fois en une minute. Le reste est resté sans réponse',
     'not-replied': 'Elle a demandé et était partie avant la réponse',
     'code-again': 'Un code de flan est revenu. Il compte une fois par série',
     'not-heard':
       'Pas entendue un moment : ce qui est passé alors n’est pas dans son total. Comparez avec la ligne, et réglez « Flans = … » où c’est faux',
-    'no-boards':
-      'Elle n’annonce pas les flans, donc elle ne compte rien. Activez cela à la machine',
+    'no-boards': 'Elle n’annonce pas les flans, donc elle ne compte rien. Activez cela à la machine',
     'other-machine':
       'Flans d’une autre machine sur la même connexion. Ils ne sont pas comptés ; nommez la bonne dans le fichier de la liaison (machineId)',
     'wrong-channel':
@@ -97,25 +95,21 @@ export const words: Sentences<typeof english> = {
     title: 'Ce que croit la machine',
     said: (clock, same) =>
       `Dit à ${clock}. ${plural(same, `${formatCount(same)} emplacement est comme le disent les scans.`, `${formatCount(same)} emplacements sont comme le disent les scans.`)}`,
-    differs: (slot, machine, here) =>
-      `${slot} : la machine croit ${machine}, les scans disent ${here}.`,
+    differs: (slot, machine, here) => `${slot} : la machine croit ${machine}, les scans disent ${here}.`,
     nothing: 'rien',
     look: 'Ouvrez l’emplacement et scannez-y la bobine. Si les scans sont justes, rectifiez à la machine.',
     scan: 'Scannez-y la bobine.',
     open: (slot) => `Ouvrir ${slot}`,
-    more: (slots) =>
-      plural(slots, `et ${formatCount(slots)} autre`, `et ${formatCount(slots)} autres`),
+    more: (slots) => plural(slots, `et ${formatCount(slots)} autre`, `et ${formatCount(slots)} autres`),
     never: 'Cela ne change de soi-même aucun emplacement.',
-    later: (slots) =>
-      `Scanné après que la machine a parlé, elle ne le sait peut-être pas encore : ${slots}.`,
+    later: (slots) => `Scanné après que la machine a parlé, elle ne le sait peut-être pas encore : ${slots}.`,
     untold: (slots) => `La machine ne nomme ni composant ni bobine connue : ${slots}.`,
     unknown: (places) =>
       `Places qui ne sont pas un emplacement de cette ligne : ${places}. Nommez-les dans le fichier de la liaison (slots).`,
   },
   answers: {
     title: 'Quand la machine demande : cette bobine est-elle bonne ?',
-    caution:
-      'Une aide à côté des protections propres à la machine, pas une fonction de sécurité.',
+    caution: 'Une aide à côté des protections propres à la machine, pas une fonction de sécurité.',
     help: 'Répondu d’après les derniers verdicts. Chaque réponse est au journal. Ce que la machine en fait se règle à la machine.',
     off: 'Ne pas répondre',
     on: {

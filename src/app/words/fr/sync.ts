@@ -5,20 +5,14 @@ export const words: Sentences<typeof english> = {
   live: 'Synchronisé',
   syncing: 'Synchronisation…',
   toSend: (count) => `${count} à envoyer`,
-  unreached: (span) =>
-    span === null ? 'Serveur non atteint' : `Serveur non atteint depuis ${span}`,
+  unreached: (span) => (span === null ? 'Serveur non atteint' : `Serveur non atteint depuis ${span}`),
   waits: 'Le serveur demande d’attendre',
   refused: 'Refusé par le serveur',
-  quarantined: (count) =>
-    plural(count, `${count} entrée mise à l’écart`, `${count} entrées mises à l’écart`),
+  quarantined: (count) => plural(count, `${count} entrée mise à l’écart`, `${count} entrées mises à l’écart`),
   rolledBack: 'Le journal du serveur a reculé',
   headFault: 'Le journal du serveur est en doute',
   clocksOff: (count) =>
-    plural(
-      count,
-      `${count} tablette a une horloge fausse`,
-      `${count} tablettes ont une horloge fausse`,
-    ),
+    plural(count, `${count} tablette a une horloge fausse`, `${count} tablettes ont une horloge fausse`),
   history: (share) => `Chargement de l’historique : ${share}`,
   historyChecked: 'Vérification de l’historique',
   historyTitle: 'Historique',
@@ -28,8 +22,7 @@ export const words: Sentences<typeof english> = {
       `${missing} entrée ancienne sur ${of} n’est pas encore ici.`,
       `${missing} entrées anciennes sur ${of} ne sont pas encore ici.`,
     ),
-  checkedHelp:
-    'Toutes les entrées sont ici. Cette tablette recalcule maintenant tout elle-même et compare.',
+  checkedHelp: 'Toutes les entrées sont ici. Cette tablette recalcule maintenant tout elle-même et compare.',
   historyHelp:
     'Cette tablette est partie de ce qu’une autre tablette avait calculé. Charger et vérifier marchent comme d’habitude. Le journal, ses exports et ses traçages sont incomplets ici jusqu’à l’arrivée du reste.',
   notWhole: (missing) =>

@@ -44,12 +44,10 @@ export const words: Sentences<typeof english> = {
     new: (version) => `+ nouvelle, version ${version}`,
     newer: (version, here) => `↑ version ${version} au lieu de ${here}`,
     same: (version) => `= identique ici, version ${version}`,
-    older: (version, here) =>
-      `△ la version ${version} est plus ancienne que la ${here} ici : non importée`,
+    older: (version, here) => `△ la version ${version} est plus ancienne que la ${here} ici : non importée`,
     differs: (version) =>
       `△ une autre règle est ici la version ${version} : non importée tant que le fichier ne lui donne pas une version plus haute`,
-    fails: (version) =>
-      `✕ la version ${version} ne lit pas ses propres exemples : non importée`,
+    fails: (version) => `✕ la version ${version} ne lit pas ses propres exemples : non importée`,
   },
   importNothing: 'Aucune règle de ce fichier n’est nouvelle ni plus récente.',
   importTake: (count) => plural(count, `Importer ${count} règle`, `Importer ${count} règles`),
@@ -63,11 +61,7 @@ export const words: Sentences<typeof english> = {
     `${plural(count, 'Son code doit', `Ses ${count} codes doivent`)} être dans une même image de la caméra, ou saisis ensemble.`,
   examples: (count) => plural(count, 'lit son exemple', `lit ses ${count} exemples`),
   examplesFail: (failed, count) =>
-    plural(
-      count,
-      'lit son exemple autrement',
-      `lit autrement ${failed} de ses ${count} exemples`,
-    ),
+    plural(count, 'lit son exemple autrement', `lit autrement ${failed} de ses ${count} exemples`),
   again: 'Apprendre à nouveau',
   withdraw: 'Retirer',
   withdrawTitle: (rule) => `Retirer la règle « ${rule} »`,
@@ -83,9 +77,7 @@ export const words: Sentences<typeof english> = {
         ? 'lettres ou chiffres'
         : plural(length, `${length} lettre ou chiffre`, `${length} lettres ou chiffres`),
     any: (length) =>
-      length === null
-        ? 'n’importe quoi'
-        : plural(length, `${length} caractère`, `${length} caractères`),
+      length === null ? 'n’importe quoi' : plural(length, `${length} caractère`, `${length} caractères`),
   },
   skipped: 'sauté',
   scanned: 'Scanné à l’instant',
@@ -100,8 +92,7 @@ export const words: Sentences<typeof english> = {
   addTyped: 'Saisir plutôt un code',
   remove: 'Enlever ce code',
   alreadyRead: 'Cette étiquette est déjà lue sans règle :',
-  tapHelp:
-    'Touchez un morceau, puis dites ce que c’est. Touchez un second morceau pour prendre les deux.',
+  tapHelp: 'Touchez un morceau, puis dites ce que c’est. Touchez un second morceau pour prendre les deux.',
   what: 'Qu’est-ce que c’est ?',
   nothing: 'Rien',
   from: 'Commence',
@@ -118,11 +109,7 @@ export const words: Sentences<typeof english> = {
   reads: 'Elle lit sur cette étiquette',
   pattern: 'Une étiquette convient si elle dit',
   tried: (count) =>
-    plural(
-      count,
-      `Essayée sur ${count} étiquette du journal`,
-      `Essayée sur ${count} étiquettes du journal`,
-    ),
+    plural(count, `Essayée sur ${count} étiquette du journal`, `Essayée sur ${count} étiquettes du journal`),
   trying: 'Essai sur le journal…',
   fitsNone: 'Elle ne convient à aucune : rien de ce qui est lu aujourd’hui ne change.',
   fits: (count) => `Elle convient à ${count} d’entre elles :`,

@@ -32,8 +32,7 @@ export const words: Sentences<typeof english> = {
     'signatures-differ': 'Chaque signature demande un rôle.',
   },
   times: { running: 'pendant que la ligne tourne', stopped: 'pendant l’arrêt' },
-  version: (version, steps) =>
-    `version ${version} · ${plural(steps, `${steps} étape`, `${steps} étapes`)}`,
+  version: (version, steps) => `version ${version} · ${plural(steps, `${steps} étape`, `${steps} étapes`)}`,
   edit: 'Modifier',
   text: 'Texte, anglais',
   textEs: 'Texte, espagnol',
@@ -75,8 +74,7 @@ export const words: Sentences<typeof english> = {
   add: 'Ajouter une étape',
   done: 'Terminé',
   save: (version) => `Enregistrer la version ${version}`,
-  saved: (version) =>
-    `La version ${version} est enregistrée. Les listes ouvertes restent comme elles sont.`,
+  saved: (version) => `La version ${version} est enregistrée. Les listes ouvertes restent comme elles sont.`,
   help: 'Une version ne change jamais. Les listes ouvertes et closes gardent la version avec laquelle elles ont été ouvertes.',
   newGroup: 'Suite',
 };

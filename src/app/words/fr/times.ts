@@ -4,8 +4,7 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   loading: 'Lecture du journal…',
   running: 'La ligne tourne. Le temps compte à partir du dernier bon flan.',
-  stopped:
-    'La ligne est arrêtée. L’arrêt compte une fois le dernier bon flan confirmé.',
+  stopped: 'La ligne est arrêtée. L’arrêt compte une fois le dernier bon flan confirmé.',
   madeReady: (span) => `${span} de préparation avant`,
   standing: 'Arrêt de ligne',
   external: 'Préparé ligne en marche',
@@ -30,11 +29,7 @@ export const words: Sentences<typeof english> = {
   axis: 'min',
   legend: { act: 'action', outside: 'possible avant', stop: 'pause ou arrêt prévu' },
   median: (count, span) =>
-    plural(
-      count,
-      `Le précédent a pris ${span}.`,
-      `La médiane de ${count} précédents est ${span}.`,
-    ),
+    plural(count, `Le précédent a pris ${span}.`, `La médiane de ${count} précédents est ${span}.`),
   longer: (span) => `Celui-ci : ${span} d’arrêt de plus.`,
   shorter: (span) => `Celui-ci : ${span} d’arrêt de moins.`,
   asMedian: 'Celui-ci : à peu près le même arrêt.',

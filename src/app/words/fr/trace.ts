@@ -33,14 +33,18 @@ export const words: Sentences<typeof english> = {
   either: 'l’un ou les deux de',
   notSure: '(peut-être)',
   builtTimes: (count) =>
-    plural(
-      count,
-      `Compté dans ${count} série :`,
-      `Compté dans ${count} séries, la plus ancienne d’abord :`,
-    ),
+    plural(count, `Compté dans ${count} série :`, `Compté dans ${count} séries, la plus ancienne d’abord :`),
   noLot: 'pas de lot sur l’étiquette',
   save: 'Enregistrer en CSV',
   why: 'Près d’un raccord ou d’un changement de bobine, le flan exact n’est pas connu : les deux lots sont montrés. « À coup sûr » est faux moins d’une fois sur un million selon les dispersions saisies pour la ligne.',
+  guessed: {
+    'in-line':
+      'Personne n’a saisi combien de flans se trouvent entre la machine et le lieu de comptage. La plage la plus large est supposée. Saisissez-le dans les règles de la ligne et moins de flans seront en doute.',
+    boards:
+      'Aucun plan ne dit quelles cartes d’un flan sert un emplacement. On suppose qu’il les sert toutes de même : s’il n’en sert que certaines, un flan avec des cartes sautées n’en porte peut-être rien.',
+    label:
+      'Personne n’a saisi l’exactitude des quantités imprimées. Un quart de pour cent est supposé (pratique courante).',
+  },
   by: {
     server: 'Répondu par le serveur.',
     tablet: 'Répondu d’après le journal de cette tablette.',

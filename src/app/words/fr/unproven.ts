@@ -28,11 +28,7 @@ export const words: Sentences<typeof english> = {
   reject: 'Rejeter',
   confirmAll: (count) => plural(count, 'Confirmer', `Confirmer les ${count}`),
   confirmTitle: (count) =>
-    plural(
-      count,
-      'Cela a-t-il été fait comme écrit ?',
-      `Les ${count} ont-elles été faites comme écrit ?`,
-    ),
+    plural(count, 'Cela a-t-il été fait comme écrit ?', `Les ${count} ont-elles été faites comme écrit ?`),
   rejectTitle: 'Cette personne ne l’a pas fait ?',
   rejectHelp:
     'L’entrée reste, marquée comme rejetée. Ce qu’elle a changé dans l’atelier reste aussi : rectifiez-le vous-même.',
@@ -42,8 +38,7 @@ export const words: Sentences<typeof english> = {
   needsServer: 'Le serveur doit répondre pour cela : alors seulement est prouvé qui décide.',
   notProven:
     'Cela a été noté, mais sans ticket, donc cela ne tranche rien. Réessayez là où le serveur répond.',
-  confirmed: (count) =>
-    plural(count, 'L’entrée est confirmée.', `${count} entrées sont confirmées.`),
+  confirmed: (count) => plural(count, 'L’entrée est confirmée.', `${count} entrées sont confirmées.`),
   rejected: 'L’entrée est rejetée.',
   engineerOnly: (count) =>
     plural(

@@ -30,8 +30,7 @@ export const moistureReasonsFr: MoistureReasons = {
   },
   'floor-life-short': {
     title: 'La durée hors sachet finit avant la bobine',
-    say: (f) =>
-      `Sa durée hors sachet finit dans ${f['leftSeconds']}, la bobine dure ${f['neededSeconds']}.`,
+    say: (f) => `Sa durée hors sachet finit dans ${f['leftSeconds']}, la bobine dure ${f['neededSeconds']}.`,
     act: 'Un chef d’équipe doit décider.',
   },
 };

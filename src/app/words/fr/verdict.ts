@@ -29,8 +29,7 @@ const reasonsFr: ReasonWords = {
   },
   'no-part': {
     title: 'Pas de référence',
-    say: (f) =>
-      `Aucun code de cette étiquette ne dit quel composant c’est. Attendu : ${f['wanted']}.`,
+    say: (f) => `Aucun code de cette étiquette ne dit quel composant c’est. Attendu : ${f['wanted']}.`,
     act: 'Scannez toute l’étiquette, ou saisissez la référence imprimée.',
   },
   'wrong-part': {
@@ -57,8 +56,7 @@ const reasonsFr: ReasonWords = {
   },
   'same-label': {
     title: 'Une deuxième bobine avec la même étiquette',
-    say: () =>
-      'Une personne l’a confirmé : l’étiquette correspond à la bobine qui tourne ici.',
+    say: () => 'Une personne l’a confirmé : l’étiquette correspond à la bobine qui tourne ici.',
     act: '',
   },
   'reel-elsewhere': {
@@ -123,14 +121,12 @@ const reasonsFr: ReasonWords = {
   },
   'not-the-loaded-reel': {
     title: 'Pas la bobine du journal',
-    say: (f) =>
-      `D’après le journal, ${f['loaded'] || 'une autre bobine'} est en ${f['slot']}.`,
+    say: (f) => `D’après le journal, ${f['loaded'] || 'une autre bobine'} est en ${f['slot']}.`,
     act: 'Cherchez qui l’a changée. Puis déchargez-la et chargez-la à nouveau.',
   },
   'part-contradicts': {
     title: 'L’étiquette se contredit',
-    say: (f) =>
-      `Elle dit ${f['part']}, mais ${f['supplierPart']} est approuvé pour ${f['approvedFor']}.`,
+    say: (f) => `Elle dit ${f['part']}, mais ${f['supplierPart']} est approuvé pour ${f['approvedFor']}.`,
     act: 'Un chef d’équipe doit décider.',
   },
   'alternate-not-approved': {
@@ -141,8 +137,7 @@ const reasonsFr: ReasonWords = {
   },
   'supplier-part-not-approved': {
     title: 'Référence fournisseur inconnue',
-    say: (f) =>
-      `${f['supplierPart']} n’est pas sur la liste approuvée. Attendu : ${f['wanted']}.`,
+    say: (f) => `${f['supplierPart']} n’est pas sur la liste approuvée. Attendu : ${f['wanted']}.`,
     act: 'Un chef d’équipe doit décider.',
   },
   'no-quantity': {
@@ -167,8 +162,7 @@ const reasonsFr: ReasonWords = {
   },
   'by-comparison': {
     title: 'Prise comme même référence',
-    say: (f) =>
-      `${f['found']} compte comme ${f['wanted']} selon la règle du site sur ${f['rule']}.`,
+    say: (f) => `${f['found']} compte comme ${f['wanted']} selon la règle du site sur ${f['rule']}.`,
     act: '',
   },
   'mixed-lots': {
@@ -199,8 +193,7 @@ export const words: Sentences<typeof english> = {
   callLead: 'Laisser décider un chef',
   typeQuantity: 'Saisir la quantité',
   takeBack: 'Défaire',
-  parts: (count) =>
-    plural(count, `${formatCount(count)} composant`, `${formatCount(count)} composants`),
+  parts: (count) => plural(count, `${formatCount(count)} composant`, `${formatCount(count)} composants`),
   lot: (lot) => `lot ${lot}`,
   reel: (reel) => `bobine ${reel}`,
   practice: 'scan d’exercice',

@@ -19,8 +19,7 @@ export const words: Sentences<typeof english> = {
   shortPace: 'aucun flan compté',
   shortStarts: 'ligne arrêtée',
   shortMore: (count) => `+${count}`,
-  more: (count) =>
-    plural(count, `${count} de plus attend.`, `${count} de plus attendent.`),
+  more: (count) => plural(count, `${count} de plus attend.`, `${count} de plus attendent.`),
   show: 'Voir',
   acknowledge: 'J’y vais',
   blocked: (what, reason) => `tourne avec des composants bloqués : ${what} (${reason}).`,
@@ -37,7 +36,6 @@ export const words: Sentences<typeof english> = {
   letRunHelp:
     'Cette bobine seulement, sur cet emplacement seulement. Le blocage lui-même reste, et votre nom et la raison sont au journal.',
   letRunWhy: 'Pourquoi peut-elle continuer ?',
-  letRunDone: (slot) =>
-    `${slot} : un chef d’équipe l’a laissée continuer. Le blocage lui-même reste.`,
+  letRunDone: (slot) => `${slot} : un chef d’équipe l’a laissée continuer. Le blocage lui-même reste.`,
   blockedTape: (reason) => `Bloqué : ${reason}`,
 };

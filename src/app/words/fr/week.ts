@@ -49,11 +49,9 @@ export const words: Sentences<typeof english> = {
   },
   note: 'Note',
   faults: {
-    'no-days': (span) =>
-      `Le poste ${span} n’a pas de jour. Choisissez ses jours ou enlevez-le.`,
+    'no-days': (span) => `Le poste ${span} n’a pas de jour. Choisissez ses jours ou enlevez-le.`,
     'break-outside': (span) => `La pause ${span} n’est pas dans son poste. Corrigez ses heures.`,
     'ends-early': (span) => `Corrigez ${span} : cela finit avant de commencer.`,
-    'not-filled': () =>
-      'Une heure ou une date manque dans les horaires. Saisissez-la ou enlevez la rangée.',
+    'not-filled': () => 'Une heure ou une date manque dans les horaires. Saisissez-la ou enlevez la rangée.',
   },
 };

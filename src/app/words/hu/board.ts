@@ -51,8 +51,7 @@ export const words: Sentences<typeof english> = {
   stopProposing: 'Leállítás',
   proposeFailed: 'Nem sikerült javaslatot adni. Próbálja újra, vagy válasszon helyeket kézzel.',
   toPutIn: (count) => `${count} feedert kell betenni`,
-  difference: (fresh, moves, stays) =>
-    `${fresh} új, ${moves} a sor másik helyéről. ${stays} feeder marad.`,
+  difference: (fresh, moves, stays) => `${fresh} új, ${moves} a sor másik helyéről. ${stays} feeder marad.`,
   comeOut: (count) => `${count} másik feeder útban van, ki kell venni.`,
   openTitle: (count) => `${count} alkatrész hely nélkül`,
   leftTitle: (count) => `${count} alkatrész, amelyet ez a sor nem ültet be`,

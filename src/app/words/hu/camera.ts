@@ -22,10 +22,7 @@ export const words: Sentences<typeof english> = {
   problem: {
     insecure: {
       title: 'Ezen a címen nincs kamera',
-      steps: [
-        'Nyissa meg az alkalmazást a https címén.',
-        'Addig használja a kézi olvasót, vagy írja be.',
-      ],
+      steps: ['Nyissa meg az alkalmazást a https címén.', 'Addig használja a kézi olvasót, vagy írja be.'],
     },
     denied: {
       title: 'A böngésző letiltja a kamerát',

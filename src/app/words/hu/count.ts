@@ -28,8 +28,7 @@ export const words: Sentences<typeof english> = {
     tooSmall: 'túl kicsi a többi értékhez',
     tooLarge: 'nagyobb, mint egy teli tekercs',
   },
-  picture:
-    'Egy tekercs oldalról: D a feltekert szalag átmérője, d az agyé. A perem szélesebb a szalagnál.',
+  picture: 'Egy tekercs oldalról: D a feltekert szalag átmérője, d az agyé. A perem szélesebb a szalagnál.',
   flange: 'perem',
   wound: 'feltekert szalag',
   hub: 'agy',
@@ -61,19 +60,17 @@ export const words: Sentences<typeof english> = {
   leftCount: 'Megszámolás',
   leftUnknown: (parts) => `Nincs megszámolva: kb. ${parts}`,
   leftUnknownPlain: 'Nincs megszámolva',
-  lost: (feeder, lost, picks, share) =>
-    `${feeder} vesztesége: ${picks} felszedésből ${lost} (${share}).`,
-  moreThanGone: 'Több lett beültetve, mint amennyi elfogyott: egy számolás hibás. A veszteség marad, ami volt.',
+  lost: (feeder, lost, picks, share) => `${feeder} vesztesége: ${picks} felszedésből ${lost} (${share}).`,
+  moreThanGone:
+    'Több lett beültetve, mint amennyi elfogyott: egy számolás hibás. A veszteség marad, ami volt.',
   unlikely: (feeder, share, bound) =>
     `${feeder} vesztesége ${share} lenne. Ez valószínűtlen (${bound} felett): ellenőrizze a számolásokat. A veszteség marad, ami volt.`,
   leftOut: (count, bound) =>
     `Nem használt: ${count}. ${bound} feletti veszteség valószínűtlen (0,1–3 % az általános gyakorlat; a határ a sajátunk).`,
   lossTitle: 'Felszedési veszteség',
-  lossNone:
-    'Még nem fogyott el ismert darabszámú tekercs. Addig a sorhoz feltételezett veszteség számít.',
+  lossNone: 'Még nem fogyott el ismert darabszámú tekercs. Addig a sorhoz feltételezett veszteség számít.',
   lossRow: (share, low, high) => `${share} (${low} – ${high})`,
-  skipsUnknown: (reels) =>
-    `Kihagyott lapok ${reels} tekercsnél ismeretlenek: a veszteség több is lehetett.`,
+  skipsUnknown: (reels) => `Kihagyott lapok ${reels} tekercsnél ismeretlenek: a veszteség több is lehetett.`,
   skipsUnknownReel: 'kihagyott lapok ismeretlenek',
   lossEvidence: (reels, lost, picks) => `${reels} elfogyott, ${picks} felszedésből ${lost} veszett el`,
   rising: (feeder, share, others) => `Feeder ${feeder}: ${share} selejtet dob, a többi ${others}.`,

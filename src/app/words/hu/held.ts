@@ -18,7 +18,8 @@ export const words: Sentences<typeof english> = {
   noLifeOver: 'A napló szerint a nyitott ideje sosem volt lejárva, amíg panelek készültek.',
   reason: 'Mi derült ki?',
   codes: (codes) => `${codes} panelkód ismert.`,
-  sure: (panels) => (panels === 0 ? 'Egyiken sincs rajta biztosan.' : `${panels} panelen biztosan rajta van.`),
+  sure: (panels) =>
+    panels === 0 ? 'Egyiken sincs rajta biztosan.' : `${panels} panelen biztosan rajta van.`,
   done: (panels) => `${panels} panel visszatartva.`,
   none: 'Nincs visszatartott panel.',
   span: (first, last) => `Panelek: ${first} – ${last}`,

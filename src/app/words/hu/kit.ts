@@ -15,9 +15,7 @@ export const words: Sentences<typeof english> = {
       ? 'Nem kell tekercset hozni.'
       : `Hozza ki ${count} alkatrész tekercseit: kiszedési lista lent.`,
   readyCarts: (count) =>
-    count === 0
-      ? 'Tegye kocsira a következő feedereket.'
-      : `Tegye kocsira a feedereket: ${count} hely kész.`,
+    count === 0 ? 'Tegye kocsira a következő feedereket.' : `Tegye kocsira a feedereket: ${count} hely kész.`,
   readyOpenList: 'Nyissa meg az ellenőrzőlistát: néhány lépéshez nem kell leállás.',
   readyList: (count) => `Ellenőrzőlista: ${count} lépés már most elvégezhető.`,
   toChecklist: 'Ellenőrzőlista',

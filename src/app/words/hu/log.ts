@@ -159,8 +159,6 @@ export const words: Sentences<typeof english> = {
   needsLead: 'A naplót csak műszakvezető exportálhatja',
   check: 'Pecsétek ellenőrzése',
   checking: 'Ellenőrzés…',
-  checked: (entries) =>
-    entries === 1 ? 'Az egyetlen pecsét ép.' : `Mind a ${entries} pecsét ép.`,
-  broken: (id) =>
-    `Sérült pecsét: ${id}. Exportálja a naplót, és hívja a minőségügyi vezetőt.`,
+  checked: (entries) => (entries === 1 ? 'Az egyetlen pecsét ép.' : `Mind a ${entries} pecsét ép.`),
+  broken: (id) => `Sérült pecsét: ${id}. Exportálja a naplót, és hívja a minőségügyi vezetőt.`,
 };

@@ -77,8 +77,7 @@ export const words: Sentences<typeof english> = {
   ovenAirMissing: 'Válassza ki, mennyire száraz a kemence',
   celsius: 'Kemence, Celsius-fok',
   celsiusHelp: 'Sok szalag és tekercs legfeljebb 40 °C-ot bír: nézze meg a tasak címkéjét.',
-  bakeCaution:
-    'Forró: viseljen kesztyűt a kemencénél. A tasak címkéje és a helyi szabályok az elsők.',
+  bakeCaution: 'Forró: viseljen kesztyűt a kemencénél. A tasak címkéje és a helyi szabályok az elsők.',
   resetHelp:
     'Itt adja meg, amikor a tekercs újra kint van. A táblázatban a testére és szintjére kértnél rövidebb sütés nem állítja vissza a nyitott időt: akkor műszakvezetőnek kell döntenie.',
   badHours: '0 és 9999 óra közötti értéket írjon be.',

@@ -60,8 +60,7 @@ export const words: Sentences<typeof english> = {
   takeOut: 'Perc egy feeder kivételéhez',
   perChange: 'Perc átállásonként',
   handling: 'Tervezéshez használt percek',
-  learnt: (changeovers, handlings) =>
-    `A sor ${changeovers} átállásából (${handlings} mediánja).`,
+  learnt: (changeovers, handlings) => `A sor ${changeovers} átállásából (${handlings} mediánja).`,
   byHand: 'Kézzel beállítva. A visszavonáshoz törölje a mezőt.',
   usual: 'Szokásos érték. Ennek a sornak még nincs mért értéke.',
   usualOnly: 'Szokásos érték. Állítsa be, mennyi kell az Ön sorának.',

@@ -79,8 +79,7 @@ export const words: Sentences<typeof english> = {
     noneHelp: 'Listával minden felrakás azt is ellenőrzi, hogy a feeder illik-e a szalaghoz.',
     noMatch: (text) => `Nincs ilyen feeder: „${text}”.`,
     addIt: 'Feeder hozzáadása',
-    pasteHelp:
-      'Soronként egy feeder: azonosító, szalagszélesség, osztások, férőhely. Fejléc is lehet.',
+    pasteHelp: 'Soronként egy feeder: azonosító, szalagszélesség, osztások, férőhely. Fejléc is lehet.',
     found: (count) => `${count} feeder találat`,
     fresh: (count) => `${count} új`,
     changed: (count) => `${count} módosult`,

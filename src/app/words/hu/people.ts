@@ -8,8 +8,7 @@ export const words: Sentences<typeof english> = {
   pinWrong: 'Nem ez a PIN-kód.',
   pinLeft: (left) => `Nem ez a PIN-kód. Még ${left} próbálkozás maradt.`,
   pinLocked: (minutes) => `Túl sok próbálkozás. Zárolva ${minutes} percre.`,
-  pinUnsafe:
-    'PIN-kód csak biztonságos oldalon ellenőrizhető. Nyissa meg az alkalmazást a https címén.',
+  pinUnsafe: 'PIN-kód csak biztonságos oldalon ellenőrizhető. Nyissa meg az alkalmazást a https címén.',
   notSeenHere: (name) =>
     `A szerver nem válaszol, és ez a tablet még sosem igazolta: ${name}. Próbálja ott, ahol a szerver válaszol.`,
   pinNotHere: (name) =>
@@ -19,8 +18,7 @@ export const words: Sentences<typeof english> = {
   asking: 'Ellenőrzés…',
   enter: 'Beírás',
   erase: 'Törlés',
-  nobody:
-    'Még nincs személy ezen a tableten. Előbb vegyen fel egy mérnököt; a mérnök veszi fel a többieket.',
+  nobody: 'Még nincs személy ezen a tableten. Előbb vegyen fel egy mérnököt; a mérnök veszi fel a többieket.',
   addFirst: 'Első mérnök felvétele',
   awayTitle: (name) => `${name} ki lett jelentkeztetve`,
   awayHelp: (name) =>
@@ -48,7 +46,6 @@ export const words: Sentences<typeof english> = {
   declined: 'Elutasítva. A tekercs nem kerül a sorra.',
   needsRole: (role) => `Szükséges: ${role}`,
   quantityTitle: 'Hány alkatrész van a tekercsen?',
-  quantityHelp:
-    'Nyomtatás vagy számolás szerint. Később javíthatja; a napló minden javítást megőriz.',
+  quantityHelp: 'Nyomtatás vagy számolás szerint. Később javíthatja; a napló minden javítást megőriz.',
   quantityWrong: 'Nullánál nagyobb egész számot írjon be.',
 };

@@ -68,8 +68,7 @@ export const words: Sentences<typeof english> = {
     badgeHelp: 'Olvassa be a kártyát, vagy írja be, ami rajta áll.',
     role: 'Szerep',
     pin: 'PIN, 4–8 számjegy',
-    pinHelp:
-      'Műszakvezetőknek és mérnököknek kell a döntéshez. Azt mutatja, ki tette; nem zár.',
+    pinHelp: 'Műszakvezetőknek és mérnököknek kell a döntéshez. Azt mutatja, ki tette; nem zár.',
     save: 'Mentés',
     remove: 'Törlés',
     removed: (name) => `${name} törölve.`,
@@ -77,8 +76,7 @@ export const words: Sentences<typeof english> = {
     removeHelp: (badge) =>
       `A(z) ${badge} kártya és a PIN-kód ezután nem működik. A napló megőrzi, mit tett ez a személy, ezen a néven.`,
     removeSelf: 'Ez Ön: azonnal ki lesz jelentkeztetve.',
-    removeLast:
-      'Itt senki más nem vehet fel személyeket. Előbb legyen valaki más műszakvezető vagy mérnök.',
+    removeLast: 'Itt senki más nem vehet fel személyeket. Előbb legyen valaki más műszakvezető vagy mérnök.',
     saved: (name) => `${name} mentve.`,
     nameMissing: 'Írjon be egy nevet.',
     badgeTaken: (name) => `Ez a kártya már foglalt: ${name}.`,
@@ -118,8 +116,7 @@ export const words: Sentences<typeof english> = {
     seconds: 's',
     hub: 'Szalag az agytól a felszedési pontig',
     intake: 'Szalag a bemenettől a felszedési pontig',
-    lengthHelp:
-      'Mérje meg a feederein: ezekből jön ki a toldási ablak. Hagyja üresen, ha nem ismert.',
+    lengthHelp: 'Mérje meg a feederein: ezekből jön ki a toldási ablak. Hagyja üresen, ha nem ismert.',
     loss: 'Felszedési veszteség, amíg nincs mérve',
     spliceParts: 'Toldáskor elvesző alkatrész',
     spliceOn: (width) => `${width} mm-es szalagon`,
@@ -133,8 +130,7 @@ export const words: Sentences<typeof english> = {
       'fullest-first': 'A legtelibb tekercs',
     },
     label: 'A nyomtatott mennyiség szokásos eltérése',
-    labelHelp:
-      'Egy szórás, a mennyiség arányában. A megszámolt tekercsek a számolásuk szórását használják.',
+    labelHelp: 'Egy szórás, a mennyiség arányában. A megszámolt tekercsek a számolásuk szórását használják.',
     floorCelsius: 'A csarnok legfeljebb ilyen meleg',
     floorHumidity: 'A levegője legfeljebb ilyen párás',
     climateHelp:
@@ -144,8 +140,7 @@ export const words: Sentences<typeof english> = {
     idle: 'Kijelentkeztetés, ha ennyi ideig nincs érintés',
     idleHelp: (most) =>
       `1-től ${most}-ig, a leghosszabb műszakig. Műszak után mindenki újra bejelentkezik. A nyitott munka megmarad.`,
-    wrongIdle: (most) =>
-      `Kijelentkeztetés: egész perceket írjon be (1–${most}), majd mentse újra.`,
+    wrongIdle: (most) => `Kijelentkeztetés: egész perceket írjon be (1–${most}), majd mentse újra.`,
     trailer: 'Üres szalag az utolsó alkatrész után',
     trailerHelp: 'Az utófutó. Nélküle a toldási ablak nem ismert.',
     leader: 'Üres szalag az első alkatrész előtt',
@@ -155,8 +150,7 @@ export const words: Sentences<typeof english> = {
     ageBegins: 'A cikkszámok eleje (üres: mind)',
     ageMonths: 'Hónap legfeljebb',
     ageAdd: 'Korhatár hozzáadása',
-    wrongAges:
-      'Korhatárok: egész hónapokat írjon be (1–600), és minden kezdetet egyszer. Majd mentse újra.',
+    wrongAges: 'Korhatárok: egész hónapokat írjon be (1–600), és minden kezdetet egyszer. Majd mentse újra.',
     removeRow: 'Törlés',
     comparison: 'Mikor számítanak a cikkszámok azonosnak',
     ignoreCase: 'A kis- és nagybetű nem számít',
@@ -167,8 +161,7 @@ export const words: Sentences<typeof english> = {
     save: 'Szabályok mentése',
     saved: 'Szabályok mentve.',
     wrong: 'Itt nullánál nagyobb számokat írjon be.',
-    wrongClimate:
-      'A csarnok klímája: 0–60 °C-ot és 0–100 % páratartalmat írjon be, majd mentse újra.',
+    wrongClimate: 'A csarnok klímája: 0–60 °C-ot és 0–100 % páratartalmat írjon be, majd mentse újra.',
     noLine: 'Még nincs sor. Az első setuplistával jön létre.',
   },
   tablet: {

@@ -15,8 +15,7 @@ export const words: Sentences<typeof english> = {
   start: 'Gyakorlás indítása',
   taken: 'A gyakorlás a tablet egy másik ablakában nyitva van. Előbb ott fejezze be.',
   labels: 'Címkék gyakorláshoz',
-  labelsHelp:
-    'Beolvasás helyett érintsen meg egy címkét: a hely, a feedere, ha kell, a tekercse.',
+  labelsHelp: 'Beolvasás helyett érintsen meg egy címkét: a hely, a feedere, ha kell, a tekercse.',
   print: 'Címkék nyomtatása',
   groups: {
     load: 'Felrakni',

@@ -46,8 +46,7 @@ export const words: Sentences<typeof english> = {
       'Nincs Enter a végén, ezért a beolvasás vége csak sejthető. Állítsa az olvasó utótagját Enterre.',
     'unknown-key': (key) =>
       `A beolvasás közepén ez a billentyű jött: „${key}”. Vegye ki az ilyen billentyűket az olvasó beállításaiból.`,
-    slow: (pace) =>
-      `Két karakter között ${pace} ms lassú. Állítsa a karakterek közti késleltetést nullára.`,
+    slow: (pace) => `Két karakter között ${pace} ms lassú. Állítsa a karakterek közti késleltetést nullára.`,
     'symbology-id-sent': (id) => `Az olvasó előre elküldi a kód fajtáját (${id}). Ez érthető, maradhat.`,
   },
   wanted: 'nyomtatva',

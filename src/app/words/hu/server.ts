@@ -76,19 +76,15 @@ export const words: Sentences<typeof english> = {
     'code-wrong': 'Ez a kód ismeretlen, elhasznált, vagy több mint tíz perces. Kérjen újat.',
     'tablet-active':
       'Ez a tablet még egy régebbi kulccsal be van engedve. Előbb műszakvezető kizárja; utána új kód engedi be.',
-    'wire-too-old':
-      'Ez az alkalmazás régebbi a szervernél. Töltse újra ott, ahol a szerver válaszol.',
+    'wire-too-old': 'Ez az alkalmazás régebbi a szervernél. Töltse újra ott, ahol a szerver válaszol.',
     'wire-too-new': 'Ez az alkalmazás újabb a szervernél. A szervert frissíteni kell.',
     'time-off': 'A tablet órája túl rosszul jár. Állítsa be.',
-    'signature-wrong':
-      'A szerver nem fogadja el a tablet kulcsát. Csatlakozzon újra új kóddal.',
-    'person-unproven':
-      'A bejelentkezés lejárt. Olvassa be a kártyát, és írja be újra a PIN-kódot.',
+    'signature-wrong': 'A szerver nem fogadja el a tablet kulcsát. Csatlakozzon újra új kóddal.',
+    'person-unproven': 'A bejelentkezés lejárt. Olvassa be a kártyát, és írja be újra a PIN-kódot.',
     'role-lacking': 'Ezt csak műszakvezető vagy mérnök teheti meg.',
     'too-often': 'Túl sok próbálkozás. Várjon egy percet.',
     'store-away': 'A szerver nem éri el a tárhelyét. Újra próbálja.',
-    'store-full':
-      'A szerver lemeze megtelt. A bejegyzések itt várnak. Hívja a szerver felelősét.',
+    'store-full': 'A szerver lemeze megtelt. A bejegyzések itt várnak. Hívja a szerver felelősét.',
     'store-read-only':
       'A szerver nem tudja írni a naplóját. A bejegyzések itt várnak. Hívja a szerver felelősét.',
     'server-fault': 'A szerver meghibásodott; lásd a naplóját. A tablet újra próbálja.',
@@ -98,8 +94,7 @@ export const words: Sentences<typeof english> = {
   leadTitle: 'Többi tablet',
   leadHelp: 'Műszakvezető vagy mérnök enged be és zár ki tableteket: kártya és PIN-kód.',
   leadOpen: 'Tabletek beengedése, kizárása',
-  leadOffline:
-    'Tableteket csak a szerver enged be, és most nem válaszol. Próbálja újra, ha válaszol.',
+  leadOffline: 'Tableteket csak a szerver enged be, és most nem válaszol. Próbálja újra, ha válaszol.',
   newCode: 'Új kód egy tabletnek',
   codeFor:
     'Az új tableten olvassa be ezt a kamerájával, vagy nyissa meg ott az alkalmazást, és írja be a kódot.',

@@ -86,8 +86,7 @@ const hu: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   slotNumberUnreadable: (f) => `A hely száma nem egész szám 1-től: „${f['found']}”. Javítsa.`,
   partMissing: (f) =>
     `Ezen a helyen nincs cikkszám: ${f['slot']}, de más cellák ki vannak töltve. Töltse ki.`,
-  usageUnreadable: (f) =>
-    `A panelenkénti beültetés nem egész szám 0-tól: „${f['found']}”. Javítsa.`,
+  usageUnreadable: (f) => `A panelenkénti beültetés nem egész szám 0-tól: „${f['found']}”. Javítsa.`,
   usageMissing: () =>
     'A panelenkénti beültetés üres: nem tudni, mikor fogy ki ez a hely. Töltse ki, vagy adja hozzá a beültetési fájlt.',
   usageZero: () =>
@@ -98,36 +97,28 @@ const hu: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `${f['found']} pozíciójel, de ${f['wanted']} beültetés panelenként. Ellenőrizze, melyik a jó.`,
   widthUnreadable: (f) =>
     `A szalagszélesség nem mm-ben megadott szám: „${f['found']}”. Írjon 8-at vagy 8 mm-t.`,
-  widthUnknown: (f) =>
-    `${f['found']} mm nem EIA-481 szerinti szalagszélesség (${f['wanted']} mm). Javítsa.`,
-  widthMissing: () =>
-    'Nincs szalagszélesség: nem ellenőrizhető, hogy a feeder illik-e. Töltse ki.',
-  notTape: (f) =>
-    `„${f['found']}” nem szalag: ehhez a helyhez nem lesz szalaghossz és toldási idő.`,
+  widthUnknown: (f) => `${f['found']} mm nem EIA-481 szerinti szalagszélesség (${f['wanted']} mm). Javítsa.`,
+  widthMissing: () => 'Nincs szalagszélesség: nem ellenőrizhető, hogy a feeder illik-e. Töltse ki.',
+  notTape: (f) => `„${f['found']}” nem szalag: ehhez a helyhez nem lesz szalaghossz és toldási idő.`,
   pitchUnreadable: (f) =>
     `Az osztás nem 0-nál nagyobb, mm-ben megadott szám: „${f['found']}”. Írjon 4-et vagy 4 mm-t.`,
   pitchUnusual: (f) =>
     `Az EIA-481 nem ismer ${f['found']} mm osztást ${f['width']} mm-es szalaghoz, csak ezt: ${f['wanted']} mm. Ellenőrizze; néhány szalag eltér.`,
-  pitchMissing: () =>
-    'Nincs osztás: a szalaghosszból nem számítható alkatrész. Töltse ki.',
-  positionsUnreadable: (f) =>
-    `A foglalt férőhely nem egész szám 1 és 60 között: „${f['found']}”. Javítsa.`,
-  pinsUnreadable: (f) =>
-    `A lábak száma nem egész szám 1-től: „${f['found']}”; kimarad. Javítsa.`,
+  pitchMissing: () => 'Nincs osztás: a szalaghosszból nem számítható alkatrész. Töltse ki.',
+  positionsUnreadable: (f) => `A foglalt férőhely nem egész szám 1 és 60 között: „${f['found']}”. Javítsa.`,
+  pinsUnreadable: (f) => `A lábak száma nem egész szám 1-től: „${f['found']}”; kimarad. Javítsa.`,
   bodySizeUnreadable: (f) =>
     `A testméret nem hossz és szélesség mm-ben: „${f['found']}”; kimarad. Írja így: 17 x 17.`,
   thicknessUnreadable: (f) =>
     `A testvastagság nem 0-nál nagyobb, mm-ben megadott szám: „${f['found']}”; kimarad. Javítsa.`,
   pocketUnreadable: (f) =>
     `A zsebmélység nem 0-nál nagyobb, mm-ben megadott szám: „${f['found']}”; kimarad. Javítsa.`,
-  mslUnknown: (f) =>
-    `„${f['found']}” nem MSL-szint (1, 2, 2a, 3, 4, 5, 5a, 6), kimarad. Javítsa.`,
+  mslUnknown: (f) => `„${f['found']}” nem MSL-szint (1, 2, 2a, 3, 4, 5, 5a, 6), kimarad. Javítsa.`,
   sharingUnknown: (f) =>
     `„${f['found']}” nem mondja meg, hogyan osztoznak a helyek ezen az alkatrészen. Írja be: „split”, ha mindegyik a maga részét ülteti be. Írja be: „in turn”, ha egy adagol, amíg ki nem fogy.`,
   turnUsageDiffers: (f) =>
     `${f['part']} egymás után használt: az adagoló hely mindet beülteti, ${f['wanted']} db. Ebben a sorban ${f['found']} áll. Minden sorba ugyanazt a számot írja.`,
-  sideUnknown: (f) =>
-    `„${f['found']}” se nem felső, se nem alsó, ezért az oldal kimarad. Javítsa.`,
+  sideUnknown: (f) => `„${f['found']}” se nem felső, se nem alsó, ezért az oldal kimarad. Javítsa.`,
   flagUnreadable: (f) =>
     `„${f['found']}” se nem igen, se nem nem; így számít: ${f['taken'] === 'yes' ? 'igen' : f['taken'] === 'no' ? 'nem' : f['taken']}. Javítsa.`,
   alternateIsPart: (f) => `${f['part']} itt a saját helyettesítője. Ez kimarad.`,
@@ -151,8 +142,7 @@ const hu: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `${f['part']}: van helye, de nincs a beültetési fájlban. Ellenőrizze a cikkszámot mindkettőben.`,
   partWithoutSlot: (f) =>
     `${f['part']}: ${f['found']} beültetés (beültetési fájl, ${f['first']}. sortól), de nincs helye. Adjon neki helyet, vagy jelölje nem beültetettnek.`,
-  placementPartMissing: (f) =>
-    `Pozíciójel ${f['designator']}: nincs cikkszáma, kimarad. Töltse ki.`,
+  placementPartMissing: (f) => `Pozíciójel ${f['designator']}: nincs cikkszáma, kimarad. Töltse ki.`,
   placementTwice: (f) =>
     `Pozíciójel ${f['designator']}: ugyanazon a ponton van, mint a(z) ${f['first']}. sorban. Egyszer számít.`,
   placementSideMissing: () =>
@@ -187,14 +177,12 @@ const hu: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `Pozíciójel ${f['designator']}: értéke ${f['part']}, de nincs se tokja, se cikkszáma. Nem tudni, melyik alkatrész: töltse ki.`,
   xmlBroken: (f) =>
     `Az XML itt hibás: ${f['found']}. Ami utána jön, nincs beolvasva. Exportálja újra a fájlt.`,
-  noComponents: () =>
-    'A fájlban nincs alkatrész. Exportálja az alkatrészekkel és a helyükkel együtt.',
+  noComponents: () => 'A fájlban nincs alkatrész. Exportálja az alkatrészekkel és a helyükkel együtt.',
   panelOfFile: (f) =>
     `A fájl paneljén ${f['found']} lap van; egy számít. Adja meg, hány lap van egy panelben.`,
   billRowWithoutDesignators: (f) =>
     `${f['part']}: nincs pozíciójele, ezért ebből a sorból semmi nem lesz beültetve. Töltse ki, ha beültetendő.`,
-  billPartMissing: (f) =>
-    `A sorban (${f['designator']}) nincs se cikkszám, se érték. Töltse ki az egyiket.`,
+  billPartMissing: (f) => `A sorban (${f['designator']}) nincs se cikkszám, se érték. Töltse ki az egyiket.`,
   billPartByOther: (f) =>
     `A sorban nincs cikkszám, ezért az alkatrész neve: ${f['part']}. Töltse ki a cikkszámot.`,
   secondTable: (f) => `Itt egy másik táblázat kezdődik (${f['headers']}). Nincs beolvasva.`,
@@ -202,8 +190,7 @@ const hu: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `A beültetési fájlban már ${f['found']} lap van, ezért a(z) ${f['wanted']} lappal nem lesz újra szorozva. Ellenőrizze, hány lap van egy panelben.`,
   quantityDiffers: (f) =>
     `A mennyiség ${f['wanted']}, de a sorban ${f['found']} pozíciójel van. Ellenőrizze, melyik a jó.`,
-  quantityUnreadable: (f) =>
-    `A mennyiség nem szám: „${f['found']}”. A pozíciójelek számítanak. Javítsa.`,
+  quantityUnreadable: (f) => `A mennyiség nem szám: „${f['found']}”. A pozíciójelek számítanak. Javítsa.`,
   quantityRatio: (f) =>
     `A mennyiség minden sorban a pozíciójelek ${f['ratio']}-szorosa. Az anyagjegyzék ${f['ratio']} lapra szólhat.`,
   billDesignatorTwice: (f) =>
@@ -212,8 +199,7 @@ const hu: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `Pozíciójel ${f['designator']}: már szerepel a(z) ${f['first']}. sorban: ${f['wanted']}; itt ${f['found']}. Egy pontra egy alkatrész kerül: javítsa az egyik sort.`,
   variantOpen: (f) =>
     `Az anyagjegyzék változatai itt eltérnek: ${f['wanted']}. Beültetettnek számít. Adja meg, melyik változat készül, vagy hozza annak az anyagjegyzékét.`,
-  variantNotFound: (f) =>
-    `Az anyagjegyzékben nincs ilyen változat: „${f['found']}”. Van: ${f['wanted']}.`,
+  variantNotFound: (f) => `Az anyagjegyzékben nincs ilyen változat: „${f['found']}”. Van: ${f['wanted']}.`,
   partDescribedTwice: (f) =>
     `${f['part']}: értéke itt ${f['found']}, a(z) ${f['first']}. sorban ${f['wanted']}. Ellenőrizze a cikkszámot.`,
   markInRemark: (f) =>

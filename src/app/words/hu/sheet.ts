@@ -66,8 +66,7 @@ export const words: Sentences<typeof english> = {
   otherPlacements: 'Másik beültetési fájl',
   removePlacements: 'Eltávolítás',
   addBill: 'Anyagjegyzék hozzáadása',
-  billHelp:
-    'Az anyagjegyzék megnevezi az alkatrészt minden ponton és a jóváhagyott szállítói cikkszámokat.',
+  billHelp: 'Az anyagjegyzék megnevezi az alkatrészt minden ponton és a jóváhagyott szállítói cikkszámokat.',
   otherBill: 'Másik anyagjegyzék',
   removeBill: 'Anyagjegyzék eltávolítása',
   joined: (parts, notPlaced) =>
@@ -108,8 +107,7 @@ export const words: Sentences<typeof english> = {
     'no-bill':
       'Ebben az IPC-2581-fájlban nincs anyagjegyzék. Exportálja azzal együtt, vagy válasszon másik fájlt.',
     'old-workbook': 'Ez régi munkafüzet-formátum. Mentse XLSX-ként vagy CSV-ként.',
-    'broken-workbook':
-      'A munkafüzet sérült, nem nyitható meg. Mentse újra XLSX-ként vagy CSV-ként.',
+    'broken-workbook': 'A munkafüzet sérült, nem nyitható meg. Mentse újra XLSX-ként vagy CSV-ként.',
     'too-large': 'A fájl nagyobb 64 MB-nál. Csak a setupot exportálja, képek és más lapok nélkül.',
     'too-many-slots': 'Több mint 5000 hely van. Egyetlen sor helylistáját válassza.',
     failed: 'A fájl nem olvasható. Mentse CSV-ként, és próbálja újra.',
@@ -140,8 +138,7 @@ export const words: Sentences<typeof english> = {
   fewer: 'Kevesebb mutatása',
   inPlacements: 'beültetési fájl',
   inBill: 'anyagjegyzék',
-  errorsBlock:
-    'Javítsa a hibákat a listában, és válassza ki újra; a figyelmeztetések nem akadályoznak.',
+  errorsBlock: 'Javítsa a hibákat a listában, és válassza ki újra; a figyelmeztetések nem akadályoznak.',
   whatTitle: 'Mi ez',
   product: 'Termék',
   side: 'Oldal',

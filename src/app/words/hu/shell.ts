@@ -34,8 +34,7 @@ export const words: Sentences<typeof english> = {
   newVersion: 'Új verzió érkezett.',
   update: 'Frissítés most',
   updateLater: 'Megvárja, amíg nincs nyitott feladat.',
-  languageLater:
-    'Ez a nyelv még nincs a tableten. Csatlakoztassa a hálózathoz, majd válassza ki újra.',
+  languageLater: 'Ez a nyelv még nincs a tableten. Csatlakoztassa a hálózathoz, majd válassza ki újra.',
   leftAlone: (name, minutes) =>
     `${name} ki lett jelentkeztetve: ${minutes} percig nem volt érintés. A nyitott munka megmarad.`,
   shiftOver: (name) => `${name} ki lett jelentkeztetve: letelt egy műszak. A nyitott munka megmarad.`,

@@ -161,8 +161,7 @@ export const words: Sentences<typeof english> = {
       `${clock}: hallgatás után újrakezdte. Kézzel ${hand}, géppel ${machine}. A kézi szám érvényes.`,
   },
   bothHelp: 'Hibás? Állítsa be a számot a Sor képernyőn: „Panel = …”.',
-  beside: (panels) =>
-    `E gyártás ${formatCount(panels)} panelje kézzel lett számolva az állomás mellett.`,
+  beside: (panels) => `E gyártás ${formatCount(panels)} panelje kézzel lett számolva az állomás mellett.`,
   outside: (panels) =>
     `${formatCount(panels)} panel akkor haladt át, amikor semmi nem készült. Egyik gyártásban sincs benne.`,
   setTitle: 'Mit kell beállítani a gépen',
@@ -178,8 +177,7 @@ export const words: Sentences<typeof english> = {
   typeHeader: 'Fejléc',
   typeSecret: 'TITOK',
   typeBody: 'Üzenet',
-  typeBoot:
-    'boot: minden bekapcsoláskor új szöveg. total: panelek azóta. at: az órája, ha van neki.',
+  typeBoot: 'boot: minden bekapcsoláskor új szöveg. total: panelek azóta. at: az órája, ha van neki.',
   machineTitle: 'Mit kell beírni a gépen',
   machineHelp:
     'A gép IPC-2591 (AMQP 1.0) szerint küld, minden üzenetet külön vagy többet egyben, tömörítve vagy anélkül. A handle azonosítója egyezzen a kapcsolat fájljában lévővel.',
@@ -188,6 +186,5 @@ export const words: Sentences<typeof english> = {
   machineAny: 'bármilyen',
   machineAt: 'Az üzeneteit innen veszi',
   machineProof: 'Név és jelszó: a kapcsolat fájlja szerint. Ha ott nincs: ANONYMOUS.',
-  typeAnswer:
-    'Válasz 200 a legnagyobb megtartott összeggel. 401: rossz a titok. 400: mi a hiba, és hol.',
+  typeAnswer: 'Válasz 200 a legnagyobb megtartott összeggel. 401: rossz a titok. 400: mi a hiba, és hol.',
 };

@@ -53,13 +53,7 @@ export const words: Sentences<typeof english> = {
   blockLot: (lot) => `az egész tétel: ${lot}`,
   blockReel: (reel) => `csak ez a tekercs: ${reel}`,
   blockReason: 'Miért',
-  blockReasons: [
-    'Szállítói visszahívás',
-    'Hibás jelölés',
-    'Nedvesség',
-    'Sérült',
-    'Minőségügyi visszatartás',
-  ],
+  blockReasons: ['Szállítói visszahívás', 'Hibás jelölés', 'Nedvesség', 'Sérült', 'Minőségügyi visszatartás'],
   blockOther: 'vagy írjon be egy okot',
   blockYes: 'Zárolás',
   blockedNow: (what) => `${what} zárolva.`,
@@ -75,8 +69,7 @@ export const words: Sentences<typeof english> = {
   needs: (parts, clock) => `utána még ${parts} alkatrész, eddig: ${clock}`,
   splicesCostNone:
     'Hogy maga a toldás mennyit veszít, nem ismert: semmi nincs levonva. Adja meg a sorszabályokban.',
-  outlookHelp:
-    'Meddig tart a futó tekercs és a várakozók. A szórás minden tekerccsel nő.',
+  outlookHelp: 'Meddig tart a futó tekercs és a várakozók. A szórás minden tekerccsel nő.',
   printed: (line, clock) => `${line}, állapot: ${clock}`,
   more: (count) => `és még ${count}: keressen`,
 };

@@ -5,8 +5,7 @@ export const words: Sentences<typeof english> = {
   live: 'Szinkronban',
   syncing: 'Szinkronizál…',
   toSend: (count) => `${count} küldésre vár`,
-  unreached: (span) =>
-    span === null ? 'A szerver nem érhető el' : `A szerver ${span} óta nem érhető el`,
+  unreached: (span) => (span === null ? 'A szerver nem érhető el' : `A szerver ${span} óta nem érhető el`),
   waits: 'A szerver várakozást kér',
   refused: 'A szerver elutasította',
   quarantined: (count) => `${count} bejegyzés elkülönítve`,

@@ -44,12 +44,10 @@ export const words: Sentences<typeof english> = {
     new: (version) => `+ új, verzió ${version}`,
     newer: (version, here) => `↑ verzió ${version}, az itteni ${here} helyett`,
     same: (version) => `= itt ugyanaz, verzió ${version}`,
-    older: (version, here) =>
-      `△ verzió ${version} régebbi az itteninél (${here}): nincs importálva`,
+    older: (version, here) => `△ verzió ${version} régebbi az itteninél (${here}): nincs importálva`,
     differs: (version) =>
       `△ itt egy másik szabály a verzió ${version}: nincs importálva, amíg a fájl nem ad neki magasabb verziót`,
-    fails: (version) =>
-      `✕ verzió ${version} nem olvassa a saját példáit: nincs importálva`,
+    fails: (version) => `✕ verzió ${version} nem olvassa a saját példáit: nincs importálva`,
   },
   importNothing: 'Ebben a fájlban egy szabály sem új vagy újabb.',
   importTake: (count) => `${count} szabály importálása`,
@@ -74,8 +72,7 @@ export const words: Sentences<typeof english> = {
   pieces: {
     digits: (length) => (length === null ? 'számjegyek' : `${length} számjegy`),
     letters: (length) => (length === null ? 'betűk' : `${length} betű`),
-    alphanumeric: (length) =>
-      length === null ? 'betűk vagy számjegyek' : `${length} betű vagy számjegy`,
+    alphanumeric: (length) => (length === null ? 'betűk vagy számjegyek' : `${length} betű vagy számjegy`),
     any: (length) => (length === null ? 'bármi' : `${length} karakter`),
   },
   skipped: 'kihagyva',

@@ -27,8 +27,7 @@ export const words: Sentences<typeof english> = {
     'no-options': 'Választáshoz legalább két lehetőség kell.',
     'right-not-listed': 'Egy helyes válasz nincs a lehetőségek közt.',
     'no-unit': 'Mért értékhez mértékegység kell.',
-    'nothing-known':
-      'Válassza ki, minek kell igaznak lennie. Csak átállási ellenőrzőlista kérdezhet erre.',
+    'nothing-known': 'Válassza ki, minek kell igaznak lennie. Csak átállási ellenőrzőlista kérdezhet erre.',
     'signatures-differ': 'Minden aláíráshoz szerep kell.',
   },
   times: { running: 'amíg a sor megy', stopped: 'amíg áll' },

@@ -28,8 +28,7 @@ export const words: Sentences<typeof english> = {
   where: 'Mire mentek el a percek',
   axis: 'min',
   legend: { act: 'művelet', outside: 'előbb is lehetett volna', stop: 'szünet vagy tervezett leállás' },
-  median: (count, span) =>
-    count === 1 ? `Az előző ideje ${span}.` : `${count} korábbi mediánja ${span}.`,
+  median: (count, span) => (count === 1 ? `Az előző ideje ${span}.` : `${count} korábbi mediánja ${span}.`),
   longer: (span) => `Itt az állás ${span} idővel hosszabb volt.`,
   shorter: (span) => `Itt az állás ${span} idővel rövidebb volt.`,
   asMedian: 'Itt az állás nagyjából ugyanannyi volt.',

@@ -37,6 +37,14 @@ export const words: Sentences<typeof english> = {
   noLot: 'nincs tétel a címkén',
   save: 'Mentés CSV-ként',
   why: 'Toldás vagy tekercscsere közelében a pontos panel nem ismert, ezért mindkét tétel látszik. A „biztosan” a sorhoz megadott szórások szerint egymillióból egynél ritkábban téves.',
+  guessed: {
+    'in-line':
+      'Senki nem adta meg, hány panel van a gép és a számolás helye között. A legtágabb tartomány a feltételezés. Adja meg a sorszabályokban, és kevesebb panel lesz kétes.',
+    boards:
+      'Egy setup sem mondja meg, a panel melyik lapjait látja el egy hely. Úgy számít, hogy mindet egyformán: ha csak néhányat lát el, a kihagyott lapokat tartalmazó panelen talán semmi nincs belőle.',
+    label:
+      'Senki nem adta meg, mennyire pontosak a nyomtatott mennyiségek. Negyed százalék a feltételezés (általános gyakorlat).',
+  },
   by: { server: 'A szerver válaszolt.', tablet: 'A válasz e tablet naplójából való.' },
   more: (count) => `Csak a legrégebbi ${count} látszik. Szűkítse, pl. tétel vagy tekercs szerint.`,
   conflictKinds: {

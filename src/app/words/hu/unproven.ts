@@ -16,8 +16,7 @@ export const words: Sentences<typeof english> = {
   },
   right: 'Jog',
   why: {
-    'no-ticket': (role) =>
-      `Nincs szerverjegy: semmi nem igazolja, hogy „${role}” szerepű személy tette.`,
+    'no-ticket': (role) => `Nincs szerverjegy: semmi nem igazolja, hogy „${role}” szerepű személy tette.`,
     'ticket-over': () => 'A jegy nem erre az időre szólt.',
     role: (role) => `A jegy kisebb szerepé. Szükséges: ${role}.`,
   },
@@ -38,8 +37,7 @@ export const words: Sentences<typeof english> = {
   needsServer: 'Ehhez a szervernek válaszolnia kell: csak akkor igazolt, ki dönt.',
   notProven:
     'Ez le lett írva, de jegy nélkül, ezért semmit nem rendez. Próbálja újra ott, ahol a szerver válaszol.',
-  confirmed: (count) =>
-    count === 1 ? 'A bejegyzés megerősítve.' : `${count} bejegyzés megerősítve.`,
+  confirmed: (count) => (count === 1 ? 'A bejegyzés megerősítve.' : `${count} bejegyzés megerősítve.`),
   rejected: 'A bejegyzés elvetve.',
   engineerOnly: (count) => `Közülük ${count} bejegyzéshez mérnök szava kell.`,
   badgeAlone: (name) =>

@@ -5,20 +5,17 @@ import type { PlantReasons } from '../reason-words.ts';
 export const plantReasonsHu: PlantReasons = {
   'feeder-unknown': {
     title: 'Ismeretlen feeder',
-    say: (f) =>
-      `Feeder ${f['feeder']} nincs az üzem listáján, ezért a szélessége nem ellenőrizhető.`,
+    say: (f) => `Feeder ${f['feeder']} nincs az üzem listáján, ezért a szélessége nem ellenőrizhető.`,
     act: 'Műszakvezetőnek kell döntenie.',
   },
   'feeder-type': {
     title: 'Rossz feedertípus',
-    say: (f) =>
-      `Feeder ${f['feeder']} típusa ${f['found']}; ez a hely ezt kéri: ${f['wanted']}.`,
+    say: (f) => `Feeder ${f['feeder']} típusa ${f['found']}; ez a hely ezt kéri: ${f['wanted']}.`,
     act: 'Hozzon ilyen típusú feedert.',
   },
   'feeder-drive': {
     title: 'Rossz hajtás',
-    say: (f) =>
-      `Feeder ${f['feeder']} hajtása ${f['found']}; ez a hely ezt kéri: ${f['wanted']}.`,
+    say: (f) => `Feeder ${f['feeder']} hajtása ${f['found']}; ez a hely ezt kéri: ${f['wanted']}.`,
     act: 'Hozzon megfelelő hajtású feedert.',
   },
   'feeder-height': {
@@ -35,8 +32,7 @@ export const plantReasonsHu: PlantReasons = {
   },
   'date-code-old': {
     title: 'A dátumkódja szerint túl régi',
-    say: (f) =>
-      `Gyártva: ${f['made']}. A sor korhatára erre az alkatrészre lejárt: ${f['last']}.`,
+    say: (f) => `Gyártva: ${f['made']}. A sor korhatára erre az alkatrészre lejárt: ${f['last']}.`,
     act: 'Műszakvezetőnek kell döntenie.',
   },
   'date-code-unknown': {

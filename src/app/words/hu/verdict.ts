@@ -92,8 +92,7 @@ const reasonsHu: ReasonWords = {
   },
   'feeder-lanes': {
     title: 'A feederen nincs szabad sáv',
-    say: (f) =>
-      `Feeder ${f['feeder']} sávjai: ${f['lanes']}. A napló szerint már itt van: ${f['slots']}.`,
+    say: (f) => `Feeder ${f['feeder']} sávjai: ${f['lanes']}. A napló szerint már itt van: ${f['slots']}.`,
     act: 'Ellenőrizze a feeder kódját, vagy javítsa a típusa sávjainak számát.',
   },
   'feeder-on-cart': {
@@ -162,8 +161,7 @@ const reasonsHu: ReasonWords = {
   },
   'by-comparison': {
     title: 'Azonos számnak véve',
-    say: (f) =>
-      `${f['found']} ennek számít: ${f['wanted']}, a telephely szabálya szerint (${f['rule']}).`,
+    say: (f) => `${f['found']} ennek számít: ${f['wanted']}, a telephely szabálya szerint (${f['rule']}).`,
     act: '',
   },
   'mixed-lots': {
@@ -201,7 +199,6 @@ export const words: Sentences<typeof english> = {
   allLoaded: 'Minden hely fel van rakva.',
   spliceCaution:
     'Csak álló gépnél illessze össze a szalagokat, vagy ha a feeder a védett zónán kívül van, ahogy a kézikönyve írja. Ujjaitól elfelé vágjon. A helyi szabályok az elsők.',
-  loadCaution:
-    'Állítsa le a gépet, és várja meg a fejet, mielőtt benyúl. A helyi szabályok az elsők.',
+  loadCaution: 'Állítsa le a gépet, és várja meg a fejet, mielőtt benyúl. A helyi szabályok az elsők.',
   reasons: reasonsHu,
 };

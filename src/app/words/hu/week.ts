@@ -43,7 +43,6 @@ export const words: Sentences<typeof english> = {
     'no-days': (span) => `A műszaknak nincs napja: ${span}. Válassza ki a napjait, vagy törölje.`,
     'break-outside': (span) => `A szünet nincs a műszakján belül: ${span}. Javítsa az időit.`,
     'ends-early': (span) => `Javítsa: ${span}. Előbb ér véget, mint ahogy kezdődik.`,
-    'not-filled': () =>
-      'A munkaidőben hiányzik egy idő vagy dátum. Adja meg, vagy törölje a sort.',
+    'not-filled': () => 'A munkaidőben hiányzik egy idő vagy dátum. Adja meg, vagy törölje a sort.',
   },
 };
