@@ -4,9 +4,9 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   way: 'Fichier de placement et nomenclature',
   wayHelp:
-    'Pas de feuille avec des emplacements ? Commencez par le fichier de placement de la carte. Une nomenclature peut suivre ; des emplacements sont alors proposés pour votre ligne.',
+    'Pas de feuille avec des emplacements ? Commencez par le fichier de placement de la carte. Une nomenclature peut suivre ; des emplacements sont alors proposés pour votre ligne.',
   choosePlacements: 'Choisir un fichier de placement',
-  isPlacements: 'Ce fichier ne nomme aucun emplacement : il est lu comme fichier de placement.',
+  isPlacements: 'Ce fichier ne nomme aucun emplacement : il est lu comme fichier de placement.',
   isBill: 'C’est une nomenclature. Choisissez maintenant le fichier de placement de la même carte.',
   readAsSheet: 'Lire comme feuille de chargement',
   billColumnsTitle: 'Colonnes de la nomenclature',
@@ -15,9 +15,9 @@ export const words: Sentences<typeof english> = {
   variant: 'Variante fabriquée',
   variantNone: 'non choisie',
   variantHelp: 'La nomenclature diffère selon la variante.',
-  sidesOf: (top, bottom) => `Placements : dessus ${top}, dessous ${bottom}.`,
+  sidesOf: (top, bottom) => `Placements : dessus ${top}, dessous ${bottom}.`,
   notPlacedTitle: (count) =>
-    `Non posés : ${plural(count, `${count} repère`, `${count} repères`)}. Listés, non comptés.`,
+    `Non posés : ${plural(count, `${count} repère`, `${count} repères`)}. Listés, non comptés.`,
   left: {
     notFitted: 'Non montés',
     fiducial: 'Mires',
@@ -39,12 +39,12 @@ export const words: Sentences<typeof english> = {
     'Corrigez une colonne ci-dessus, ou corrigez le fichier et choisissez-le à nouveau. Les avertissements ne bloquent pas.',
   noLine: 'Aucune ligne avec machines et emplacements n’est encore connue.',
   noLineHelp:
-    'Des emplacements ne peuvent être proposés que pour une ligne connue. Importez d’abord une feuille de chargement de la ligne ; elle dit quelles machines et quels emplacements existent. Vous pourrez ensuite choisir à nouveau vos fichiers.',
+    'Des emplacements ne peuvent être proposés que pour une ligne connue. Importez d’abord une feuille de chargement de la ligne ; elle dit quelles machines et quels emplacements existent. Vous pourrez ensuite choisir à nouveau vos fichiers.',
   toSheet: 'Importer d’abord une feuille',
   chooseLine: 'Choisir la ligne',
   slotsTitle: 'Emplacements',
   isProposal:
-    'Ceci est une proposition pour les feeders, pas un programme de pose. Elle ne dit pas quelle tête pose quoi ni quand ; accordez les emplacements et votre programme.',
+    'Ceci est une proposition pour les feeders, pas un programme de pose. Elle ne dit pas quelle tête pose quoi ni quand ; accordez les emplacements et votre programme.',
   proposalHelp:
     'Les composants restent où ils sont sur la ligne ou dans ses autres plans. Les nouveaux reçoivent des emplacements libres.',
   propose: 'Proposer des emplacements',
@@ -85,7 +85,7 @@ export const words: Sentences<typeof english> = {
   width: {
     said: (mm) => `${mm} mm`,
     setup: (mm) => `${mm} mm`,
-    usual: (mm) => `${mm} mm ?`,
+    usual: (mm) => `${mm} mm ?`,
     none: 'largeur inconnue',
   },
   faults: {
@@ -94,22 +94,22 @@ export const words: Sentences<typeof english> = {
       `Son feeder prend ${plural(positions, `${positions} position`, `${positions} positions`)} et dépasse le bout du banc.`,
     'off-line': 'La ligne n’a pas cet emplacement.',
     'lane-wide': (positions) =>
-      `Son feeder prend ${plural(positions, `${positions} position`, `${positions} positions`)} ; une voie n’a de place que pour une.`,
+      `Son feeder prend ${plural(positions, `${positions} position`, `${positions} positions`)} ; une voie n’a de place que pour une.`,
     'lane-width': (part) =>
       `La voie d’à côté amène ${part} sur une autre largeur de bande. Vérifiez le feeder.`,
   },
-  change: (part) => `${part} : changer d’emplacement`,
+  change: (part) => `${part} : changer d’emplacement`,
   tapeWidth: 'Largeur de bande',
   widthUnknown: 'inconnue',
   widthFrom: {
     said: 'Indiquée par vous.',
     setup: 'Du plan le plus récent avec ce composant.',
     usual:
-      'Usuelle pour son boîtier. Compte pour la place seulement ; les feeders ne sont pas vérifiés dessus.',
+      'Usuelle pour son boîtier. Compte pour la place seulement ; les feeders ne sont pas vérifiés dessus.',
     none: 'Son feeder compte pour une position tant que vous n’en dites pas plus.',
   },
   widthsUnknown: (count) =>
-    `${plural(count, `${count} composant n’a pas`, `${count} composants n’ont pas`)} de largeur de bande connue. Chaque feeder compte pour une position : touchez le composant et dites la largeur de sa bande.`,
+    `${plural(count, `${count} composant n’a pas`, `${count} composants n’ont pas`)} de largeur de bande connue. Chaque feeder compte pour une position : touchez le composant et dites la largeur de sa bande.`,
   bank: 'Machine et banc',
   legend: '■ dans ce plan · □ un feeder s’y trouve maintenant',
   free: (slot) => `${slot} est libre.`,
@@ -130,7 +130,7 @@ export const words: Sentences<typeof english> = {
   },
   noSlots: 'Proposez d’abord des emplacements',
   slotsOpen: (count) =>
-    `${plural(count, `${count} composant n’a pas`, `${count} composants n’ont pas`)} d’emplacement : donnez-en un, ou dites que cette ligne ne le pose pas`,
+    `${plural(count, `${count} composant n’a pas`, `${count} composants n’ont pas`)} d’emplacement : donnez-en un, ou dites que cette ligne ne le pose pas`,
   slotsFaulty: (count) =>
-    `${plural(count, `${count} emplacement en gêne un autre ou est trop petit`, `${count} emplacements en gênent un autre ou sont trop petits`)} : choisissez-en un autre`,
+    `${plural(count, `${count} emplacement en gêne un autre ou est trop petit`, `${count} emplacements en gênent un autre ou sont trop petits`)} : choisissez-en un autre`,
 };

@@ -5,7 +5,7 @@ export const words: Sentences<typeof english> = {
   view: 'Caméra',
   picture: 'Image de la caméra',
   opening: 'Ouverture de la caméra…',
-  allow: 'Le navigateur demande ? Touchez Autoriser.',
+  allow: 'Le navigateur demande ? Touchez Autoriser.',
   start: 'Démarrer la caméra',
   tryAgain: 'Réessayer',
   light: 'Lumière',
@@ -15,7 +15,7 @@ export const words: Sentences<typeof english> = {
   type: 'Saisir',
   off: {
     'not-started': 'La caméra est éteinte',
-    idle: 'La caméra s’est arrêtée : rien n’a été lu depuis un moment',
+    idle: 'La caméra s’est arrêtée : rien n’a été lu depuis un moment',
     hidden: 'La caméra s’est arrêtée pendant que l’application était cachée',
     stopped: 'La caméra est éteinte',
   },
@@ -60,7 +60,7 @@ export const words: Sentences<typeof english> = {
       `${formatCount(codes)} code lu. Ne bougez pas…`,
       `${formatCount(codes)} codes lus. Ne bougez pas…`,
     ),
-  half: (missing) => `Pas encore lu : ${missing}. Mettez-le dans le cadre.`,
+  half: (missing) => `Pas encore lu : ${missing}. Mettez-le dans le cadre.`,
   takeAsRead: 'Prendre ce qui est lu',
   several: (labels) =>
     plural(
@@ -71,7 +71,7 @@ export const words: Sentences<typeof english> = {
   unknown: 'Code inconnu',
   elsewhere: 'Lu. Fermez la caméra pour le voir.',
   slow: 'Ce navigateur lit lentement, un code à la fois. Ne bougez pas.',
-  wanted: (things) => `Attendu : ${things}`,
+  wanted: (things) => `Attendu : ${things}`,
   wantedAny: 'Prête pour tout code',
   anyHelp: 'Emplacement, feeder, bobine, badge ou flan',
   things: {
@@ -83,9 +83,9 @@ export const words: Sentences<typeof english> = {
     badge: 'badge',
   },
   inHand: (slot, part) => `${slot} demande ${part}`,
-  whichLabel: 'Quelle étiquette ?',
+  whichLabel: 'Quelle étiquette ?',
   chooseHelp: 'Touchez son numéro',
-  label: (number, text) => `Étiquette ${number} : ${text}`,
+  label: (number, text) => `Étiquette ${number} : ${text}`,
   card: 'Étiquette de bobine',
   facts: { part: 'Composant', quantity: 'Quantité', lot: 'Lot', reel: 'Identifiant de bobine' },
   notRead: 'pas encore lu',

@@ -7,7 +7,7 @@ export const words: Sentences<typeof english> = {
   noneHelp: 'Choisissez ce que la ligne fabrique ensuite. Préparez pendant qu’elle tourne encore.',
   missing: {
     title: 'Rien à changer pour l’instant',
-    text: 'Cette usine est nouvelle. Faites d’abord ceci :',
+    text: 'Cette usine est nouvelle. Faites d’abord ceci :',
     people: 'Personne ne peut encore s’identifier.',
     peopleDone: 'On peut s’identifier.',
     addPerson: 'Ajouter la première personne',
@@ -24,7 +24,7 @@ export const words: Sentences<typeof english> = {
   nothing: 'La ligne n’est pas encore préparée.',
   shiftStart: 'Prise de poste',
   splice: 'Liste de contrôle du raccord',
-  next: 'Qu’est-ce qui suit ?',
+  next: 'Qu’est-ce qui suit ?',
   plan: 'Planifier',
   same: 'en place maintenant',
   keep: (count) => plural(count, `${count} reste`, `${count} restent`),
@@ -34,15 +34,15 @@ export const words: Sentences<typeof english> = {
   parked: (count) => plural(count, `${count} à garer`, `${count} à garer`),
   cannotFit: 'Ce plan ne tient pas sur cette ligne',
   faults: {
-    width: (slot, part) => `${part} en ${slot} : la feuille ne donne pas de largeur de feeder utilisable.`,
+    width: (slot, part) => `${part} en ${slot} : la feuille ne donne pas de largeur de feeder utilisable.`,
     'slot-twice': (slot, part) => `Le plan utilise ${slot} deux fois, dont une pour ${part}.`,
     overlap: (slot, part, neighbour) => `${part} en ${slot} et ${neighbour} se chevauchent.`,
     'slot-unknown': (slot, part) => `Cette ligne n’a pas d’emplacement ${slot} pour ${part}.`,
     pastEnd: (slot, part, last) =>
       plural(
         last,
-        `Il n’y a pas de ${slot} pour ${part} : le banc a ${last} emplacement.`,
-        `Il n’y a pas de ${slot} pour ${part} : le banc a ${last} emplacements.`,
+        `Il n’y a pas de ${slot} pour ${part} : le banc a ${last} emplacement.`,
+        `Il n’y a pas de ${slot} pour ${part} : le banc a ${last} emplacements.`,
       ),
     over: (slot, part, positions) =>
       plural(
@@ -63,15 +63,15 @@ export const words: Sentences<typeof english> = {
   preparing: 'La ligne tourne',
   standing: 'La ligne a été arrêtée',
   lineRuns:
-    'La ligne tourne : n’y mettez pas les mains. Ces gestes attendent que le dernier flan soit fait et la machine arrêtée.',
+    'La ligne tourne : n’y mettez pas les mains. Ces gestes attendent que le dernier flan soit fait et la machine arrêtée.',
   since: (span) => `depuis ${span}`,
   lastPanel: 'Le dernier flan est fait',
-  lastPanelTitle: 'Le dernier bon flan est-il fait ?',
+  lastPanelTitle: 'Le dernier bon flan est-il fait ?',
   lastPanelText: (done, wanted) =>
     `${plural(wanted, `${done} flan compté sur ${wanted}.`, `${done} flans comptés sur ${wanted}.`)} La série finit ici et la ligne passe au produit suivant.`,
   drop: 'Annuler le changement',
   dropNot: 'Garder le changement',
-  dropTitle: 'Annuler ce changement de série ?',
+  dropTitle: 'Annuler ce changement de série ?',
   dropText: 'Les bobines chargées restent chargées. Les étapes cochées restent au journal.',
   tabs: {
     feeders: 'Gestes',
@@ -84,9 +84,9 @@ export const words: Sentences<typeof english> = {
   stepsLeft: (count) => plural(count, `${count} geste restant`, `${count} gestes restants`),
   stepsWait: (count) => plural(count, `${count} geste attend l’arrêt`, `${count} gestes attendent l’arrêt`),
   stepsDone: 'Plus aucun geste',
-  stepsDoneNext: 'Ensuite : finir la liste de contrôle, vérifier le premier flan, puis libérer la série.',
+  stepsDoneNext: 'Ensuite : finir la liste de contrôle, vérifier le premier flan, puis libérer la série.',
   stepsNone: 'Le produit suivant ne demande aucun geste.',
-  slotsRight: (right, all) => `Emplacements corrects : ${right} sur ${all}`,
+  slotsRight: (right, all) => `Emplacements corrects : ${right} sur ${all}`,
   whys: {
     held: 'attend un chef d’équipe',
     'wrong-feeder': 'demande un autre feeder',
@@ -101,12 +101,12 @@ export const words: Sentences<typeof english> = {
   },
   scanSlot: 'Scannez l’emplacement, puis la bobine. Le geste est alors coché.',
   doneNow: 'Fait dans ce changement',
-  taken: (slot) => `${slot} : sorti.`,
+  taken: (slot) => `${slot} : sorti.`,
   unload: 'Décharger',
   load: 'Charger',
   release: 'Libérer la série',
   releaseTitle: 'Libérer la série',
-  releaseReason: 'Pourquoi libérer quand même ?',
+  releaseReason: 'Pourquoi libérer quand même ?',
   released: 'Libérée. Démarrez la série sur l’écran Ligne.',
   caution:
     'Arrêtez la machine et attendez que plus rien ne bouge avant d’y mettre les mains. Les lames coupent. Les règles locales passent d’abord.',

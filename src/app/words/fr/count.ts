@@ -2,7 +2,7 @@ import type { words as english } from '../en/count.ts';
 import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
-  title: (what) => `Combien de composants : ${what}`,
+  title: (what) => `Combien de composants : ${what}`,
   ways: { typed: 'Saisi', machine: 'Compteur ou machine', weighed: 'Pesé', measured: 'Mesuré' },
   wayHelp: {
     typed: 'Le nombre sur l’étiquette, ou votre propre comptage.',
@@ -29,7 +29,7 @@ export const words: Sentences<typeof english> = {
     tooLarge: 'plus grand qu’une bobine pleine',
   },
   picture:
-    'Une bobine de côté : D mesure la bande enroulée, d le moyeu. Le flasque est plus large que la bande.',
+    'Une bobine de côté : D mesure la bande enroulée, d le moyeu. Le flasque est plus large que la bande.',
   flange: 'flasque',
   wound: 'bande enroulée',
   hub: 'moyeu',
@@ -39,7 +39,7 @@ export const words: Sentences<typeof english> = {
   beforeUnknown: 'Le journal n’a pas encore de compte.',
   printed: (share, least, isEntered) =>
     `Les nombres imprimés ou saisis valent ± ${share}${isEntered ? ' (règles de la ligne)' : ' (pratique courante)'}, au moins ± ${least} (pratique courante).`,
-  agree: 'Les deux comptages concordent. Ensemble :',
+  agree: 'Les deux comptages concordent. Ensemble :',
   contradicts: 'Les deux comptages ne concordent pas. Vérifiez la bobine, puis choisissez.',
   takeNew: 'Prendre le nouveau',
   takeBoth: 'Prendre les deux',
@@ -54,22 +54,22 @@ export const words: Sentences<typeof english> = {
     combined: 'plusieurs comptages',
   },
   saved: (slot, parts, sd) =>
-    `${slot} : maintenant ${plural(parts, `${parts} ± ${sd} composant`, `${parts} ± ${sd} composants`)}.`,
-  leftTitle: (slot) => `Décharger ${slot} : que reste-t-il ?`,
+    `${slot} : maintenant ${plural(parts, `${parts} ± ${sd} composant`, `${parts} ± ${sd} composants`)}.`,
+  leftTitle: (slot) => `Décharger ${slot} : que reste-t-il ?`,
   leftHelp:
     'Le reste montre ce que le feeder a perdu. Comptez-le maintenant, ou laissez le magasin le compter plus tard.',
-  leftEmpty: 'Rien : elle est vide',
+  leftEmpty: 'Rien : elle est vide',
   leftCount: 'Compter',
-  leftUnknown: (parts) => `Non compté : environ ${parts}`,
+  leftUnknown: (parts) => `Non compté : environ ${parts}`,
   leftUnknownPlain: 'Non compté',
   lost: (feeder, lost, picks, share) =>
     `${feeder} a perdu ${plural(picks, `${lost} prise sur ${picks}`, `${lost} prises sur ${picks}`)} (${share}).`,
   moreThanGone:
-    'Il a été posé plus qu’il n’est parti : un comptage est faux. La perte reste ce qu’elle était.',
+    'Il a été posé plus qu’il n’est parti : un comptage est faux. La perte reste ce qu’elle était.',
   unlikely: (feeder, share, bound) =>
-    `${feeder} aurait perdu ${share}. C’est improbable (plus de ${bound}) : vérifiez les comptages. La perte reste ce qu’elle était.`,
+    `${feeder} aurait perdu ${share}. C’est improbable (plus de ${bound}) : vérifiez les comptages. La perte reste ce qu’elle était.`,
   leftOut: (count, bound) =>
-    `Non utilisés : ${count}. Plus de ${bound} de perte est improbable (0,1–3 % est courant ; la limite est la nôtre).`,
+    `Non utilisés : ${count}. Plus de ${bound} de perte est improbable (0,1–3 % est courant ; la limite est la nôtre).`,
   lossTitle: 'Pertes à la prise',
   lossNone:
     'Aucune bobine au compte connu n’est encore finie. D’ici là, la perte supposée de la ligne est utilisée.',
@@ -77,8 +77,8 @@ export const words: Sentences<typeof english> = {
   skipsUnknown: (reels) =>
     plural(
       reels,
-      `Cartes sautées inconnues pour ${reels} bobine : elle a peut-être perdu plus.`,
-      `Cartes sautées inconnues pour ${reels} bobines : elles ont peut-être perdu plus.`,
+      `Cartes sautées inconnues pour ${reels} bobine : elle a peut-être perdu plus.`,
+      `Cartes sautées inconnues pour ${reels} bobines : elles ont peut-être perdu plus.`,
     ),
   skipsUnknownReel: 'cartes sautées inconnues',
   lossEvidence: (reels, lost, picks) =>
@@ -94,5 +94,5 @@ export const words: Sentences<typeof english> = {
   evidenceLine: (from, to, placed) => `${from} au début, ${to} restants, ${placed} posés`,
   showEvidence: 'Voir les bobines',
   hideEvidence: 'Masquer les bobines',
-  spliceDiffers: 'Le raccord et le comptage se contredisent : le compte de l’ancienne bobine était faux.',
+  spliceDiffers: 'Le raccord et le comptage se contredisent : le compte de l’ancienne bobine était faux.',
 };

@@ -4,5 +4,5 @@ import type { Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   stale: 'Cet exercice vient d’un démarrage précédent de la démo.',
   fresh: 'Recommencer',
-  failed: (why) => `L’usine de démonstration n’a pas pu être chargée : ${why}`,
+  failed: (why) => `L’usine de démonstration n’a pas pu être chargée : ${why}`,
 };

@@ -8,30 +8,30 @@ export const words: Sentences<typeof english> = {
   needed: (count) => plural(count, `${count} composant`, `${count} composants`),
   short: (count) => `${count} de plus nécessaires`,
   enough: 'assez',
-  probably: (chance, missing) => `probablement assez (${chance}) : ${missing} de plus pour être sûr`,
+  probably: (chance, missing) => `probablement assez (${chance}) : ${missing} de plus pour être sûr`,
   readyNow: 'À faire pendant que la ligne tourne',
   readyFetch: (count) =>
     count === 0
       ? 'Aucune bobine à aller chercher.'
       : plural(
           count,
-          `Aller chercher les bobines de ${count} composant : liste ci-dessous.`,
-          `Aller chercher les bobines de ${count} composants : liste ci-dessous.`,
+          `Aller chercher les bobines de ${count} composant : liste ci-dessous.`,
+          `Aller chercher les bobines de ${count} composants : liste ci-dessous.`,
         ),
   readyCarts: (count) =>
     count === 0
       ? 'Mettre les prochains feeders sur un chariot.'
       : plural(
           count,
-          `Mettre des feeders sur un chariot : ${count} emplacement est prêt.`,
-          `Mettre des feeders sur un chariot : ${count} emplacements sont prêts.`,
+          `Mettre des feeders sur un chariot : ${count} emplacement est prêt.`,
+          `Mettre des feeders sur un chariot : ${count} emplacements sont prêts.`,
         ),
-  readyOpenList: 'Ouvrir la liste : certaines étapes ne demandent pas d’arrêt.',
+  readyOpenList: 'Ouvrir la liste : certaines étapes ne demandent pas d’arrêt.',
   readyList: (count) =>
     plural(
       count,
-      `Liste de contrôle : ${count} étape est déjà possible.`,
-      `Liste de contrôle : ${count} étapes sont déjà possibles.`,
+      `Liste de contrôle : ${count} étape est déjà possible.`,
+      `Liste de contrôle : ${count} étapes sont déjà possibles.`,
     ),
   toChecklist: 'Liste de contrôle',
   fetch: (reels) => `Aller chercher ${reels}`,
@@ -43,8 +43,8 @@ export const words: Sentences<typeof english> = {
   onLine: (count) =>
     plural(
       count,
-      `${count} composant est sur la ligne : rien à aller chercher`,
-      `${count} composants sont sur la ligne : rien à aller chercher`,
+      `${count} composant est sur la ligne : rien à aller chercher`,
+      `${count} composants sont sur la ligne : rien à aller chercher`,
     ),
   cartFirst: 'Scannez ou saisissez d’abord son code.',
   leftUnknown: 'non compté',
@@ -52,12 +52,12 @@ export const words: Sentences<typeof english> = {
   unsure: (count) =>
     plural(
       count,
-      `${count} composant peut en demander plus : comptez ses bobines.`,
-      `${count} composants peuvent en demander plus : comptez leurs bobines.`,
+      `${count} composant peut en demander plus : comptez ses bobines.`,
+      `${count} composants peuvent en demander plus : comptez leurs bobines.`,
     ),
   uncounted: (count) => plural(count, `${count} bobine non comptée`, `${count} bobines non comptées`),
   none: 'aucune bobine trouvée',
-  msl: (level) => `MSL ${level} : surveillez la durée hors sachet`,
+  msl: (level) => `MSL ${level} : surveillez la durée hors sachet`,
   shortfalls: (count) =>
     plural(
       count,
@@ -76,27 +76,27 @@ export const words: Sentences<typeof english> = {
     'old-reel': '',
     reel: 'Scannez la bobine',
   },
-  accepted: (slot) => `Bon : prêt pour ${slot}.`,
-  refused: (why) => `Ne la mettez pas : ${why}`,
-  held: (why) => `Retenue : ${why}. Mettez-la de côté. Un chef d’équipe décide sur l’écran Charger.`,
+  accepted: (slot) => `Bon : prêt pour ${slot}.`,
+  refused: (why) => `Ne la mettez pas : ${why}`,
+  held: (why) => `Retenue : ${why}. Mettez-la de côté. Un chef d’équipe décide sur l’écran Charger.`,
   places: (count) => plural(count, `${count} emplacement prêt`, `${count} emplacements prêts`),
   empty: 'Enlever',
   dock: 'Arrimer',
-  dockTitle: (cart) => `Arrimer ${cart} ?`,
+  dockTitle: (cart) => `Arrimer ${cart} ?`,
   dockCaution:
     'Arrêtez d’abord la machine et attendez que plus rien ne bouge. Gardez les mains loin du serrage, de la tête et du coupe-bande.',
   willLoad: (count, product) =>
     plural(
       count,
-      `${count} emplacement est chargé pour ${product} :`,
-      `${count} emplacements sont chargés pour ${product} :`,
+      `${count} emplacement est chargé pour ${product} :`,
+      `${count} emplacements sont chargés pour ${product} :`,
     ),
-  goesOff: (count) => plural(count, `${count} feeder sort :`, `${count} feeders sortent :`),
+  goesOff: (count) => plural(count, `${count} feeder sort :`, `${count} feeders sortent :`),
   doesNotFit: (count) =>
     plural(
       count,
-      `${count} emplacement ne convient pas et est laissé :`,
-      `${count} emplacements ne conviennent pas et sont laissés :`,
+      `${count} emplacement ne convient pas et est laissé :`,
+      `${count} emplacements ne conviennent pas et sont laissés :`,
     ),
   unfit: {
     'feeder-loaded': (f) => `Le feeder ${f.thing} est maintenant en ${f.at}.`,
@@ -118,8 +118,8 @@ export const words: Sentences<typeof english> = {
   docked: (cart, count) =>
     plural(
       count,
-      `${cart} arrimé : ${count} emplacement chargé.`,
-      `${cart} arrimé : ${count} emplacements chargés.`,
+      `${cart} arrimé : ${count} emplacement chargé.`,
+      `${cart} arrimé : ${count} emplacements chargés.`,
     ),
   signIn: 'Scannez d’abord votre badge.',
   unknown: (text) =>

@@ -19,8 +19,8 @@ export const words: Sentences<typeof english> = {
   notRight: (count) =>
     plural(
       count,
-      `${count} emplacement n’est pas encore bon : voir Charger.`,
-      `${count} emplacements ne sont pas encore bons : voir Charger.`,
+      `${count} emplacement n’est pas encore bon : voir Charger.`,
+      `${count} emplacements ne sont pas encore bons : voir Charger.`,
     ),
   beginsShort: (count) =>
     plural(count, `${count} bobine est juste au départ`, `${count} bobines sont justes au départ`),
@@ -37,7 +37,7 @@ export const words: Sentences<typeof english> = {
   wrongNumber: 'Saisissez un nombre supérieur à zéro.',
   startAnyway: 'Démarrer incomplet',
   stop: 'Arrêter',
-  stopTitle: 'Pourquoi la ligne est-elle arrêtée ?',
+  stopTitle: 'Pourquoi la ligne est-elle arrêtée ?',
   stopReasons: {
     'run-out': 'Bobine finie',
     splice: 'Raccord',
@@ -52,27 +52,27 @@ export const words: Sentences<typeof english> = {
   },
   resume: 'Reprendre',
   end: 'Finir la série',
-  endTitle: 'Finir cette série ?',
+  endTitle: 'Finir cette série ?',
   endText: (done, wanted) =>
     `${plural(wanted, `${done} flan compté sur ${formatCount(wanted)}.`, `${done} flans comptés sur ${formatCount(wanted)}.`)} Les bobines restent en place.`,
   plusOne: '+1\u00a0flan',
   plusMany: '+\u00a0n',
-  plusManyTitle: 'Combien de flans de plus ?',
+  plusManyTitle: 'Combien de flans de plus ?',
   counted: (panels) => `Flan ${panels}.`,
-  skippedUnknown: 'Cartes sautées : non saisi',
-  skipped: (count) => (count === 0 ? 'Cartes sautées : aucune' : `Cartes sautées : ${count}`),
-  skippedTitle: 'Quelles cartes du prochain flan sont sautées ?',
+  skippedUnknown: 'Cartes sautées : non saisi',
+  skipped: (count) => (count === 0 ? 'Cartes sautées : aucune' : `Cartes sautées : ${count}`),
+  skippedTitle: 'Quelles cartes du prochain flan sont sautées ?',
   skippedHelp: 'Touchez chaque carte marquée mauvaise. Le prochain comptage l’emporte.',
   skippedUse: (count) =>
     count === 0 ? 'Aucune carte sautée' : plural(count, `Sauter ${count} carte`, `Sauter ${count} cartes`),
   skippedManyTitle: (panels) =>
-    plural(panels, 'Cartes sautées sur ce flan ?', `Cartes sautées sur ces ${formatCount(panels)} flans ?`),
+    plural(panels, 'Cartes sautées sur ce flan ?', `Cartes sautées sur ces ${formatCount(panels)} flans ?`),
   skippedMost: (boards) =>
     plural(boards, `Il n’y a que ${boards} carte.`, `Il n’y a que ${boards} cartes. Saisissez moins.`),
   skippedNotKnown: 'Inconnu',
   scrap: 'Flans rebutés',
-  scrapTitle: 'Combien de flans sont rebutés ?',
-  scrapHelp: 'Ils restent comptés : leurs composants sont consommés. Autant de plus sont à fabriquer.',
+  scrapTitle: 'Combien de flans sont rebutés ?',
+  scrapHelp: 'Ils restent comptés : leurs composants sont consommés. Autant de plus sont à fabriquer.',
   scrapMost: (panels) =>
     plural(
       panels,
@@ -81,11 +81,11 @@ export const words: Sentences<typeof english> = {
     ),
   scrapped: (panels) =>
     plural(panels, `${formatCount(panels)} flan rebuté`, `${formatCount(panels)} flans rebutés`),
-  skipsUnknown: 'Les cartes sautées n’ont jamais été saisies : chaque carte compte comme fabriquée.',
+  skipsUnknown: 'Les cartes sautées n’ont jamais été saisies : chaque carte compte comme fabriquée.',
   seenBefore: (code, machine) => `Le flan ${code} entre dans ${machine}. Rien n’a été compté.`,
-  scansBefore: (machine) => `Les flans scannés ici entrent dans ${machine} : non comptés`,
+  scansBefore: (machine) => `Les flans scannés ici entrent dans ${machine} : non comptés`,
   countedBefore: (code) => `Le flan ${code} est déjà compté dans cette série. Rien n’a été ajouté.`,
-  countedByStation: (station) => `Compté par la machine : ${station}`,
+  countedByStation: (station) => `Compté par la machine : ${station}`,
   countedByHand: 'Compté à la main tant que la machine est muette',
   machineUntil: (clock) => `compte machine jusqu’à ${clock}`,
   besideHand: (panels) =>
@@ -95,12 +95,12 @@ export const words: Sentences<typeof english> = {
       `${formatCount(panels)} flans comptés à la main, non ajoutés`,
     ),
   setRight: 'Flans = …',
-  setRightTitle: 'Combien de flans sont faits ?',
+  setRightTitle: 'Combien de flans sont faits ?',
   setRightHelp: 'La série a alors ce nombre. Le comptage continue à partir de là.',
-  setRightWhy: 'Pourquoi un autre nombre ?',
+  setRightWhy: 'Pourquoi un autre nombre ?',
   setRightYes: (panels) => `Mettre à ${panels}`,
   setRightMissing: 'Saisissez un autre nombre, et pourquoi.',
-  keptBeside: (code) => `Flan ${code} gardé. La machine compte cette ligne : il n’a pas été ajouté.`,
+  keptBeside: (code) => `Flan ${code} gardé. La machine compte cette ligne : il n’a pas été ajouté.`,
   silent: (station, clock) =>
     `${station} est muette depuis ${clock}. Comptez les flans à la main jusqu’à son retour.`,
   silentShort: 'Compte machine muet',
@@ -112,7 +112,7 @@ export const words: Sentences<typeof english> = {
     ),
   believesAct: 'Voir Stations',
   takeBack: 'Défaire',
-  stoppedSince: (reason, clock, span) => `Arrêt : ${reason}, depuis ${clock}, ${span}`,
+  stoppedSince: (reason, clock, span) => `Arrêt : ${reason}, depuis ${clock}, ${span}`,
   stoodSince: 'Arrêtée depuis',
   stoodLast: (clock, span) => `${clock}, le dernier flan, il y a ${span}`,
   stoodNow: (clock) => `maintenant, ${clock}`,
@@ -143,10 +143,10 @@ export const words: Sentences<typeof english> = {
   unknown: (count) =>
     plural(
       count,
-      `${count} emplacement n’a pas de compte, sa fin de bobine est inconnue :`,
-      `${count} emplacements n’ont pas de compte, leur fin de bobine est inconnue :`,
+      `${count} emplacement n’a pas de compte, sa fin de bobine est inconnue :`,
+      `${count} emplacements n’ont pas de compte, leur fin de bobine est inconnue :`,
     ),
-  noRules: 'Cette ligne n’a pas encore de règles : les fins de bobine sont inconnues.',
+  noRules: 'Cette ligne n’a pas encore de règles : les fins de bobine sont inconnues.',
   toRules: 'Saisir les règles de la ligne',
   nothingDue: 'Aucune bobine ne se vide avant la fin de la série.',
   between: (early, late) => `entre ${early} et ${late}`,
@@ -179,17 +179,17 @@ export const words: Sentences<typeof english> = {
   crew: 'Personnes sur cette ligne',
   missTitle: 'Impossible à temps',
   miss: {
-    windowTooShort: (moment) => `raccorder avant ${moment} : le temps est trop court pour cela`,
-    closesTooSoon: (moment) => `raccorder avant ${moment} : personne ne peut y être à temps`,
-    crowdedOut: (moment) => `raccorder avant ${moment} : tout le monde est pris par d’autres raccords`,
+    windowTooShort: (moment) => `raccorder avant ${moment} : le temps est trop court pour cela`,
+    closesTooSoon: (moment) => `raccorder avant ${moment} : personne ne peut y être à temps`,
+    crowdedOut: (moment) => `raccorder avant ${moment} : tout le monde est pris par d’autres raccords`,
   },
   remedies: {
     cutEarly: (parts, moment) =>
-      `Couper plus tôt l’ancienne bande, à ${moment} : ${plural(parts, `environ ${formatCount(parts)} composant est perdu`, `environ ${formatCount(parts)} composants sont perdus`)}`,
+      `Couper plus tôt l’ancienne bande, à ${moment} : ${plural(parts, `environ ${formatCount(parts)} composant est perdu`, `environ ${formatCount(parts)} composants sont perdus`)}`,
     secondPerson: (moment) => `Une deuxième personne y va avant ${moment}`,
     secondSlot: (moment) => `Charger le composant sur un second emplacement avant ${moment}`,
   },
-  orRemedy: (remedy) => `ou : ${remedy}`,
+  orRemedy: (remedy) => `ou : ${remedy}`,
   missMore: (count) => plural(count, `${count} de plus ensuite`, `${count} de plus ensuite`),
   noRemedy: 'La ligne va s’arrêter. Tenez prête la bobine suivante.',
   lossIs: (share) => `perte ${share}`,

@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
   pitch: (pitch) => `pas ${pitch} mm`,
   feederFor: (width) => `feeder pour bande de ${width} mm`,
   ready: (feeder, cart) => `le feeder ${feeder} est prêt sur le chariot ${cart}`,
-  overview: 'Toute la ligne : choisissez un banc',
+  overview: 'Toute la ligne : choisissez un banc',
   loadedOf: (verified, all) => `${verified} sur ${all}`,
   toDo: {
     missing: (count) => plural(count, `${count} manquant`, `${count} manquants`),
@@ -39,7 +39,7 @@ export const words: Sentences<typeof english> = {
   sweep: 'Faire la ronde',
   sweepHelp:
     'Scannez une fois chaque bobine chargée, à la prise de poste. Les bobines non vues sont listées à la fin.',
-  sweepRunning: (seen, all) => `Ronde : ${seen} vues sur ${all}`,
+  sweepRunning: (seen, all) => `Ronde : ${seen} vues sur ${all}`,
   sweepEnd: 'Finir la ronde',
   sweepResume: 'Continuer la ronde ici',
   sweepMissing: (count) => plural(count, `${count} non vue`, `${count} non vues`),
@@ -63,8 +63,8 @@ export const words: Sentences<typeof english> = {
       ? `perte ${share}, supposée`
       : `perte ${share}, d’après ${plural(reels, `${reels} bobine`, `${reels} bobines`)}`,
   correctCount: 'Compter',
-  counted: (slot, count) => `${slot} : le compte est maintenant ${count}.`,
-  mapName: 'Les emplacements de la ligne : déplacez-vous avec les flèches',
+  counted: (slot, count) => `${slot} : le compte est maintenant ${count}.`,
+  mapName: 'Les emplacements de la ligne : déplacez-vous avec les flèches',
   list: 'Liste',
   map: 'Carte',
   print: 'Imprimer la liste',

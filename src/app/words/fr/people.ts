@@ -2,7 +2,7 @@ import type { words as english } from '../en/people.ts';
 import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
-  whoTitle: 'Qui travaille ?',
+  whoTitle: 'Qui travaille ?',
   pinTitle: (name) => `PIN de ${name}`,
   pinHelp: 'Quatre à huit chiffres.',
   pinWrong: 'Ce n’est pas le PIN.',
@@ -19,13 +19,13 @@ export const words: Sentences<typeof english> = {
   asking: 'Vérification…',
   enter: 'Valider',
   erase: 'Effacer',
-  nobody: 'Personne encore sur cette tablette. Ajoutez d’abord un ingénieur ; il ajoute les autres.',
+  nobody: 'Personne encore sur cette tablette. Ajoutez d’abord un ingénieur ; il ajoute les autres.',
   addFirst: 'Ajouter le premier ingénieur',
   awayTitle: (name) => `${name} a été déconnecté`,
   awayHelp: (name) =>
     `Le travail ouvert est gardé. ${name} s’identifie pour continuer. Pour tout autre, il est fermé.`,
   awayClose: 'Fermer le travail ouvert',
-  badgeNeeded: (name) => `${name} n’a pas de PIN : scannez le badge.`,
+  badgeNeeded: (name) => `${name} n’a pas de PIN : scannez le badge.`,
   scanBadge: 'Scannez le badge',
   badgeHelp: 'Avec le lecteur, ou saisissez ce qui est imprimé sous son code.',
   badgeUnknown: 'Badge inconnu. Scannez-en un autre.',
@@ -45,9 +45,9 @@ export const words: Sentences<typeof english> = {
   cartKept: (f) => `${f.cart} a maintenant ${f.carries} pour ${f.slot}. ${f.held} reste hors du chariot.`,
   cleared: (slot) => `Admise pour ${slot}.`,
   declined: 'Refusée. La bobine reste hors de la ligne.',
-  needsRole: (role) => `Requis : ${role}`,
-  quantityTitle: 'Combien de composants sur la bobine ?',
+  needsRole: (role) => `Requis : ${role}`,
+  quantityTitle: 'Combien de composants sur la bobine ?',
   quantityHelp:
-    'Comme imprimé ou compté. Vous pourrez corriger plus tard ; le journal garde chaque correction.',
+    'Comme imprimé ou compté. Vous pourrez corriger plus tard ; le journal garde chaque correction.',
   quantityWrong: 'Saisissez un nombre entier supérieur à zéro.',
 };

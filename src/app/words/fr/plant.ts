@@ -6,7 +6,7 @@ export const words: Sentences<typeof english> = {
   tiles: {
     setups: {
       title: 'Plans de chargement',
-      text: 'Ce que chaque produit demande sur chaque emplacement ; choisissez la prochaine fabrication.',
+      text: 'Ce que chaque produit demande sur chaque emplacement ; choisissez la prochaine fabrication.',
     },
     sheet: {
       title: 'Importer un plan',
@@ -28,16 +28,16 @@ export const words: Sentences<typeof english> = {
     labels: { title: 'Étiquettes', text: 'Apprendre une étiquette qui ne suit aucune norme.' },
     print: {
       title: 'Imprimer des étiquettes',
-      text: 'Emplacements, feeders, chariots, casiers, badges ; papier et imprimante.',
+      text: 'Emplacements, feeders, chariots, casiers, badges ; papier et imprimante.',
     },
-    scanner: { title: 'Lecteur', text: 'Tester le lecteur ; imprimer ses codes d’étalonnage.' },
+    scanner: { title: 'Lecteur', text: 'Tester le lecteur ; imprimer ses codes d’étalonnage.' },
     practice: {
       title: 'Exercice',
       text: 'Tout essayer sur une copie de la ligne. Rien n’y compte.',
     },
     stations: {
       title: 'Stations',
-      text: 'Machines qui comptent les flans : qui compte, quand chacune a été entendue, quoi saisir sur un appareil.',
+      text: 'Machines qui comptent les flans : qui compte, quand chacune a été entendue, quoi saisir sur un appareil.',
     },
     server: {
       title: 'Tablettes et serveur',
@@ -49,7 +49,7 @@ export const words: Sentences<typeof english> = {
     },
   },
   back: 'Usine',
-  needs: (role) => `Requis : ${role}`,
+  needs: (role) => `Requis : ${role}`,
   setups: {
     none: 'Aucun plan n’a encore été importé.',
     chosen: 'choisi pour cette ligne',
@@ -58,7 +58,7 @@ export const words: Sentences<typeof english> = {
     slots: (count) => plural(count, `${count} emplacement`, `${count} emplacements`),
     taken: (when) => `importé ${when}`,
     chosenNow: (product) => `La ligne se prépare maintenant pour ${product}.`,
-    runOpen: 'Une série est ouverte ; finissez-la d’abord.',
+    runOpen: 'Une série est ouverte ; finissez-la d’abord.',
   },
   people: {
     add: 'Ajouter une personne',
@@ -69,17 +69,17 @@ export const words: Sentences<typeof english> = {
     role: 'Rôle',
     pin: 'PIN, 4 à 8 chiffres',
     pinHelp:
-      'Chefs d’équipe et ingénieurs en ont besoin pour décider. Il montre qui l’a fait ; ce n’est pas un verrou.',
+      'Chefs d’équipe et ingénieurs en ont besoin pour décider. Il montre qui l’a fait ; ce n’est pas un verrou.',
     save: 'Enregistrer',
     remove: 'Retirer',
-    removed: (name) => `${name} : retiré.`,
-    removeTitle: (name) => `Retirer ${name} ?`,
+    removed: (name) => `${name} : retiré.`,
+    removeTitle: (name) => `Retirer ${name} ?`,
     removeHelp: (badge) =>
       `Le badge ${badge} et le PIN cessent alors de marcher. Le journal garde ce que cette personne a fait, sous ce nom.`,
-    removeSelf: 'C’est vous : vous êtes déconnecté aussitôt.',
+    removeSelf: 'C’est vous : vous êtes déconnecté aussitôt.',
     removeLast:
       'Personne d’autre ici ne peut ajouter des personnes. Faites d’abord d’une autre personne un chef d’équipe ou un ingénieur.',
-    saved: (name) => `${name} : enregistré.`,
+    saved: (name) => `${name} : enregistré.`,
     nameMissing: 'Saisissez un nom.',
     badgeTaken: (name) => `Ce badge est à ${name}.`,
     badgeMissing: 'Scannez ou saisissez un badge.',
@@ -90,13 +90,13 @@ export const words: Sentences<typeof english> = {
     removeOf: (name) => `Retirer ${name}`,
     firstTitle: 'La première personne est un ingénieur',
     firstHelp:
-      'Personne ici ne peut encore ajouter des personnes. Ajoutez d’abord un ingénieur avec badge et PIN ; il ajoute les autres.',
+      'Personne ici ne peut encore ajouter des personnes. Ajoutez d’abord un ingénieur avec badge et PIN ; il ajoute les autres.',
     firstPin: 'Quatre à huit chiffres. Vous en aurez besoin dans un instant.',
     pinMissing: 'Le premier ingénieur a besoin d’un PIN.',
     stays: {
       removed:
-        'Non retiré : personne d’autre ne pourrait ajouter des personnes. Ajoutez d’abord un chef d’équipe ou un ingénieur.',
-      role: 'Rôle non abaissé : personne d’autre ne pourrait ajouter des personnes. Ajoutez d’abord un chef d’équipe ou un ingénieur.',
+        'Non retiré : personne d’autre ne pourrait ajouter des personnes. Ajoutez d’abord un chef d’équipe ou un ingénieur.',
+      role: 'Rôle non abaissé : personne d’autre ne pourrait ajouter des personnes. Ajoutez d’abord un chef d’équipe ou un ingénieur.',
     },
     savedNext: (name) => `${name} est sur la liste`,
     aloneNext: 'Vous êtes la seule personne jusqu’ici',
@@ -118,14 +118,14 @@ export const words: Sentences<typeof english> = {
     seconds: 's',
     hub: 'Bande du moyeu au point de prise',
     intake: 'Bande de l’entrée au point de prise',
-    lengthHelp: 'Mesurez sur vos feeders : cela fixe la fenêtre de raccord. Laissez vide si inconnu.',
+    lengthHelp: 'Mesurez sur vos feeders : cela fixe la fenêtre de raccord. Laissez vide si inconnu.',
     loss: 'Perte à la prise, jusqu’à la mesure',
     spliceParts: 'Composants perdus par raccord',
     spliceOn: (width) => `Sur bande de ${width} mm`,
     spliceOther: 'Sur toute autre bande',
     spliceHelp:
-      'Comptez-les une fois sur vos feeders. Laissez vide si inconnu : les bobines finies le montrent alors, ou rien n’est déduit.',
-    wrongSplice: 'Composants perdus par raccord : saisissez un nombre de 0 à 1000, ou laissez vide.',
+      'Comptez-les une fois sur vos feeders. Laissez vide si inconnu : les bobines finies le montrent alors, ou rien n’est déduit.',
+    wrongSplice: 'Composants perdus par raccord : saisissez un nombre de 0 à 1000, ou laissez vide.',
     pickOrder: 'Bobine à prendre d’abord au magasin',
     pickOrders: {
       'oldest-first': 'Le code date le plus ancien, puis les bobines ouvertes',
@@ -137,37 +137,37 @@ export const words: Sentences<typeof english> = {
     floorCelsius: 'L’atelier chauffe jusqu’à',
     floorHumidity: 'Son air est humide jusqu’à',
     climateHelp:
-      'Sert à la durée hors sachet des bobines sensibles à l’humidité. 30 °C et 60 % jusqu’à ce que vous saisissiez les vôtres.',
+      'Sert à la durée hors sachet des bobines sensibles à l’humidité. 30 °C et 60 % jusqu’à ce que vous saisissiez les vôtres.',
     climateBeyond:
-      'La table des durées hors sachet s’arrête à 35 °C et 90 %. Au-delà, sa pire rangée compte pour toutes les bobines. Demandez à l’ingénieur procédé.',
+      'La table des durées hors sachet s’arrête à 35 °C et 90 %. Au-delà, sa pire rangée compte pour toutes les bobines. Demandez à l’ingénieur procédé.',
     idle: 'Déconnecter les personnes sans toucher depuis',
     idleHelp: (most) =>
       `De 1 à ${most}, le poste le plus long. Après un poste, chacun s’identifie à nouveau. Le travail ouvert est gardé.`,
     wrongIdle: (most) =>
-      `Déconnexion : saisissez des minutes entières de 1 à ${most}, puis enregistrez à nouveau.`,
+      `Déconnexion : saisissez des minutes entières de 1 à ${most}, puis enregistrez à nouveau.`,
     trailer: 'Bande vide après le dernier composant',
     trailerHelp: 'La fin de bande. Sans elle, la fenêtre de raccord n’est pas connue.',
     leader: 'Bande vide avant le premier composant',
     leaderHelp: 'L’amorce. Laissez vide si inconnu.',
     ages: 'Âge admis des composants, d’après leur code date',
-    agesHelp: 'Le plus long début qui correspond à une référence compte. Aucune rangée : sans limite.',
-    ageBegins: 'Références commençant par (vide : toutes)',
+    agesHelp: 'Le plus long début qui correspond à une référence compte. Aucune rangée : sans limite.',
+    ageBegins: 'Références commençant par (vide : toutes)',
     ageMonths: 'Mois au plus',
     ageAdd: 'Ajouter une limite d’âge',
     wrongAges:
-      'Limites d’âge : saisissez des mois entiers de 1 à 600, et chaque début une fois. Puis enregistrez à nouveau.',
+      'Limites d’âge : saisissez des mois entiers de 1 à 600, et chaque début une fois. Puis enregistrez à nouveau.',
     removeRow: 'Enlever',
     comparison: 'Quand des références comptent comme identiques',
     ignoreCase: 'Majuscules ou minuscules, peu importe',
     ignoreSpaces: 'Les espaces ne comptent pas',
     ignoreDashes: 'Les tirets ne comptent pas',
     suffixes: 'Suffixes d’emballage à ignorer, séparés par des espaces',
-    feeders: 'Les feeders sont sur la liste de l’usine ; en scanner un à chaque chargement',
+    feeders: 'Les feeders sont sur la liste de l’usine ; en scanner un à chaque chargement',
     save: 'Enregistrer les règles',
     saved: 'Règles enregistrées.',
     wrong: 'Saisissez ici des nombres supérieurs à zéro.',
     wrongClimate:
-      'Climat de l’atelier : saisissez 0 à 60 °C et 0 à 100 % d’humidité, puis enregistrez à nouveau.',
+      'Climat de l’atelier : saisissez 0 à 60 °C et 0 à 100 % d’humidité, puis enregistrez à nouveau.',
     noLine: 'Il n’y a pas encore de ligne. Elle vient avec la première feuille de chargement.',
   },
   tablet: {

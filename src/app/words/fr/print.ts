@@ -5,7 +5,7 @@ export const words: Sentences<typeof english> = {
   label: 'Étiquette',
   print: 'Imprimer',
   none: 'Pas d’étiquette',
-  newPackage: 'Sans identifiant : imprimer une étiquette',
+  newPackage: 'Sans identifiant : imprimer une étiquette',
   onLabel: {
     practice: 'EXERCICE',
     again: (times) => `Réimpression ${times}`,
@@ -20,7 +20,7 @@ export const words: Sentences<typeof english> = {
   dialog: {
     title: (what) => `Étiquette pour ${what}`,
     gives: (id) =>
-      `Pas encore d’identifiant. Cette étiquette donne ${id} ; le compte et la durée hors sachet le suivent.`,
+      `Pas encore d’identifiant. Cette étiquette donne ${id} ; le compte et la durée hors sachet le suivent.`,
     givesNew: 'Pas encore d’identifiant. Son étiquette en donne un à l’impression.',
     again: (times) =>
       plural(
@@ -32,10 +32,10 @@ export const words: Sentences<typeof english> = {
     drawing: 'Dessin de l’étiquette …',
     cannotDraw: 'Le code ne peut pas être dessiné ici. Imprimez depuis une autre tablette ou un ordinateur.',
   },
-  noRoom: (lines) => `Pas de place pour : ${lines}. Une étiquette plus grande les prend.`,
-  wasCut: (lines) => `Raccourci : ${lines}.`,
+  noRoom: (lines) => `Pas de place pour : ${lines}. Une étiquette plus grande les prend.`,
+  wasCut: (lines) => `Raccourci : ${lines}.`,
   tooSmall: (needs, size) =>
-    `L’étiquette est trop petite : le code seul prend ${needs} × ${needs} mm. Choisissez un autre format que ${size}.`,
+    `L’étiquette est trop petite : le code seul prend ${needs} × ${needs} mm. Choisissez un autre format que ${size}.`,
   noFace: (size) =>
     `Sur ${size}, une étiquette n’a pas de place pour son code ou son nom. Choisissez un format plus grand.`,
   lines: {
@@ -52,7 +52,7 @@ export const words: Sentences<typeof english> = {
     what: 'ce que c’est',
     printed: 'date',
   },
-  on: (size) => `Sur : ${size}`,
+  on: (size) => `Sur : ${size}`,
   change: 'Papier et imprimante',
   sent: (count) =>
     plural(count, `${count} étiquette donnée à l’imprimante.`, `${count} étiquettes données à l’imprimante.`),
@@ -81,12 +81,12 @@ export const words: Sentences<typeof english> = {
   sizes: {
     title: 'Papier et imprimante',
     first: 'rouleau 60 × 40 mm, jusqu’à ce que vous saisissiez le vôtre',
-    none: 'Aucun format saisi : les étiquettes vont sur un rouleau de 60 × 40 mm.',
+    none: 'Aucun format saisi : les étiquettes vont sur un rouleau de 60 × 40 mm.',
     add: 'Saisir un format',
     edit: 'Modifier',
     remove: 'Retirer',
-    removed: (size) => `${size} : retiré.`,
-    saved: (size) => `${size} : enregistré pour toutes les tablettes.`,
+    removed: (size) => `${size} : retiré.`,
+    saved: (size) => `${size} : enregistré pour toutes les tablettes.`,
     use: 'Utiliser sur cette tablette',
     used: 'utilisé sur cette tablette',
     about: (width, height, dpi) => `${width} × ${height} mm, ${dpi} dpi`,
@@ -107,7 +107,7 @@ export const words: Sentences<typeof english> = {
       marginMm: 'Bord blanc de chaque étiquette',
       dpi: 'Points par pouce de l’imprimante',
     },
-    dpiHelp: 'Sur l’imprimante ou dans ses papiers : souvent 203 ou 300, pour les planches 600.',
+    dpiHelp: 'Sur l’imprimante ou dans ses papiers : souvent 203 ou 300, pour les planches 600.',
     wrong: {
       number: 'Saisissez un nombre.',
       'too-wide': (mm) => `Les étiquettes sont ${mm} mm plus larges que le papier.`,
@@ -120,7 +120,7 @@ export const words: Sentences<typeof english> = {
     test: 'Imprimer un test',
     testText: '{mm} mm à la règle',
     testHelp:
-      'Dans le dialogue d’impression, choisissez 100 % et aucune marge. Le cadre extérieur doit tomber sur le bord de l’étiquette ; saisissez ci-dessous de combien le déplacer.',
+      'Dans le dialogue d’impression, choisissez 100 % et aucune marge. Le cadre extérieur doit tomber sur le bord de l’étiquette ; saisissez ci-dessous de combien le déplacer.',
     offsetX: 'Déplacer vers la droite',
     offsetY: 'Déplacer vers le bas',
     offsetHelp: 'Seulement pour l’imprimante de cette tablette. Moins de 0 déplace à gauche ou vers le haut.',

@@ -31,12 +31,12 @@ export const words: Sentences<typeof english> = {
   runsHere: {
     title: 'Cette bobine tourne déjà ici',
     text: (slot) =>
-      `Cette étiquette correspond à la bobine en ${slot}. Est-ce une deuxième bobine avec la même étiquette ?`,
+      `Cette étiquette correspond à la bobine en ${slot}. Est-ce une deuxième bobine avec la même étiquette ?`,
     same: 'Non, c’est celle-là',
     second: 'Oui, une deuxième',
   },
   cameBefore: {
-    title: 'Cette bobine a-t-elle déjà été sur la ligne ?',
+    title: 'Cette bobine a-t-elle déjà été sur la ligne ?',
     text: (lot, left) =>
       `Son étiquette n’a pas d’identifiant propre. Une bobine pareille${lot === null ? '' : `, lot ${lot},`} est sortie de la ligne avec ${left === null ? 'un compte inconnu' : plural(left, `${left} composant restant`, `${left} composants restants`)}.`,
     same: 'Oui, c’est celle-là',

@@ -18,15 +18,15 @@ export const words: Sentences<typeof english> = {
   nameMissing: 'Saisissez un nom, pour qu’un chef d’équipe distingue les tablettes.',
   join: 'Rejoindre',
   joining: 'Connexion…',
-  joined: (plant) => `Rejoint : ${plant}.`,
+  joined: (plant) => `Rejoint : ${plant}.`,
   standing: 'Synchronisation',
   phases: {
     alone: 'Pas rejoint',
     follower: 'Une autre fenêtre de cette tablette synchronise',
     syncing: 'Envoi et réception…',
-    live: 'Synchronisé : les tablettes voient aussitôt leurs entrées',
+    live: 'Synchronisé : les tablettes voient aussitôt leurs entrées',
     waiting: 'En attente d’un nouvel essai',
-    refused: 'Refusé par le serveur : quelqu’un doit agir',
+    refused: 'Refusé par le serveur : quelqu’un doit agir',
   },
   plant: 'Usine',
   lastAnswer: 'Dernière réponse',
@@ -37,15 +37,15 @@ export const words: Sentences<typeof english> = {
   nothing: 'rien, le serveur a tout',
   clock: 'Horloge',
   clockRight: 'comme celle du serveur',
-  clockBehind: (span) => `retarde de ${span} sur le serveur : mettez-la à l’heure`,
-  clockAhead: (span) => `avance de ${span} sur le serveur : mettez-la à l’heure`,
+  clockBehind: (span) => `retarde de ${span} sur le serveur : mettez-la à l’heure`,
+  clockAhead: (span) => `avance de ${span} sur le serveur : mettez-la à l’heure`,
   why: 'Pourquoi',
   quarantined: 'Mis à l’écart',
   quarantinedHelp:
-    'Le serveur a mis ces entrées à l’écart : leur sceau ou leur place dans la chaîne ne va pas. Rien n’est perdu ; elles restent ici aussi. Appelez la personne qui s’occupe du serveur.',
+    'Le serveur a mis ces entrées à l’écart : leur sceau ou leur place dans la chaîne ne va pas. Rien n’est perdu ; elles restent ici aussi. Appelez la personne qui s’occupe du serveur.',
   rolledBack: 'Le journal du serveur a reculé',
   rolledBackHelp: (span) =>
-    `Remarqué il y a ${span} : le serveur avait moins qu’avant, comme après une sauvegarde restaurée. Les tablettes renvoient ce qu’elles ont. Vérifiez le journal et la liste des tablettes.`,
+    `Remarqué il y a ${span} : le serveur avait moins qu’avant, comme après une sauvegarde restaurée. Les tablettes renvoient ce qu’elles ont. Vérifiez le journal et la liste des tablettes.`,
   rolledBackSeen: 'J’ai vérifié',
   headFaults: {
     forked: 'Le serveur montre deux journaux',
@@ -54,11 +54,11 @@ export const words: Sentences<typeof english> = {
   },
   headFaultHelp: {
     forked: (span) =>
-      `Remarqué il y a ${span} : son journal ne continue pas celui qu’il montrait avant. Quelqu’un l’a peut-être changé. Continuez à travailler, et appelez la personne qui s’occupe du serveur.`,
+      `Remarqué il y a ${span} : son journal ne continue pas celui qu’il montrait avant. Quelqu’un l’a peut-être changé. Continuez à travailler, et appelez la personne qui s’occupe du serveur.`,
     'other-key': (span) =>
-      `Remarqué il y a ${span} : il signe avec une autre clé que quand cette tablette l’a rejoint. C’est normal seulement après un passage sur un autre ordinateur. Demandez à la personne qui s’occupe du serveur.`,
+      `Remarqué il y a ${span} : il signe avec une autre clé que quand cette tablette l’a rejoint. C’est normal seulement après un passage sur un autre ordinateur. Demandez à la personne qui s’occupe du serveur.`,
     'no-proof': (span) =>
-      `Remarqué il y a ${span} : il prouvait son journal avant. Continuez à travailler, et demandez à la personne qui s’occupe du serveur.`,
+      `Remarqué il y a ${span} : il prouvait son journal avant. Continuez à travailler, et demandez à la personne qui s’occupe du serveur.`,
   },
   quarantinedHere: (count) =>
     plural(
@@ -69,19 +69,19 @@ export const words: Sentences<typeof english> = {
   quarantinedHereHelp:
     'Le texte, la signature ou l’horloge n’est pas bon. Toutes les autres entrées y sont. Appelez la personne qui s’occupe du serveur.',
   clocksOff: 'Horloges fausses',
-  clockOfAhead: (name, span) => `${name} : avance de ${span}`,
-  clockOfBehind: (name, span) => `${name} : retarde de ${span}`,
-  clocksOffHelp: 'Mettez-les à l’heure : ce qu’écrivent ces tablettes peut être dans le mauvais ordre.',
+  clockOfAhead: (name, span) => `${name} : avance de ${span}`,
+  clockOfBehind: (name, span) => `${name} : retarde de ${span}`,
+  clocksOffHelp: 'Mettez-les à l’heure : ce qu’écrivent ces tablettes peut être dans le mauvais ordre.',
   now: 'Synchroniser',
   causes: {
-    unreachable: 'Le serveur ne répond pas. Continuez à travailler ; les entrées attendent ici.',
+    unreachable: 'Le serveur ne répond pas. Continuez à travailler ; les entrées attendent ici.',
     unreadable: 'Ce qui répond n’est pas le serveur de l’usine. Vérifiez le réseau.',
     'tablet-unknown': 'Le serveur ne connaît pas cette tablette. Rejoignez à nouveau avec un nouveau code.',
     'tablet-revoked':
       'Un chef d’équipe a exclu cette tablette. Elle peut rejoindre à nouveau avec un nouveau code.',
     'code-wrong': 'Ce code est inconnu, utilisé, ou vieux de plus de dix minutes. Demandez-en un nouveau.',
     'tablet-active':
-      'Cette tablette est encore admise sous une clé plus ancienne. Un chef d’équipe l’exclut d’abord ; puis un nouveau code l’admet.',
+      'Cette tablette est encore admise sous une clé plus ancienne. Un chef d’équipe l’exclut d’abord ; puis un nouveau code l’admet.',
     'wire-too-old':
       'Cette application est plus ancienne que le serveur. Rechargez-la là où le serveur répond.',
     'wire-too-new':
@@ -97,12 +97,12 @@ export const words: Sentences<typeof english> = {
       'Le disque du serveur est plein. Les entrées attendent ici. Appelez la personne qui s’occupe du serveur.',
     'store-read-only':
       'Le serveur ne peut pas écrire son journal. Les entrées attendent ici. Appelez la personne qui s’occupe du serveur.',
-    'server-fault': 'Le serveur a eu une panne ; voir son journal. La tablette réessaie.',
+    'server-fault': 'Le serveur a eu une panne ; voir son journal. La tablette réessaie.',
     stopping: 'Le serveur s’arrête.',
   },
-  otherCause: (code) => `Le serveur dit : ${code}.`,
+  otherCause: (code) => `Le serveur dit : ${code}.`,
   leadTitle: 'Autres tablettes',
-  leadHelp: 'Un chef d’équipe ou un ingénieur admet les tablettes et les exclut : badge et PIN.',
+  leadHelp: 'Un chef d’équipe ou un ingénieur admet les tablettes et les exclut : badge et PIN.',
   leadOpen: 'Admettre ou exclure des tablettes',
   leadOffline:
     'Seul le serveur admet des tablettes, et il ne répond pas maintenant. Réessayez quand il répondra.',
@@ -118,7 +118,7 @@ export const words: Sentences<typeof english> = {
   thisOne: 'cette tablette',
   isOut: 'exclue',
   revoke: 'Exclure',
-  revokeTitle: (name) => `Exclure ${name} ?`,
+  revokeTitle: (name) => `Exclure ${name} ?`,
   revokeHelp:
     'Pour une tablette perdue ou vendue. Elle ne peut plus ni envoyer ni recevoir. Ses entrées restent au journal.',
   revoked: (name) => `${name} est exclue.`,

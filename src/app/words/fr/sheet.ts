@@ -50,7 +50,7 @@ export const words: Sentences<typeof english> = {
   choose: 'Choisir une feuille',
   offersTitle: 'Demandé par une machine',
   offersHelp:
-    'Elle nomme emplacements et composants, pas les placements par flan. Lisez, regardez, ajoutez un fichier de placement : c’est importé comme toute feuille.',
+    'Elle nomme emplacements et composants, pas les placements par flan. Lisez, regardez, ajoutez un fichier de placement : c’est importé comme toute feuille.',
   offer: (station, name, slots) =>
     `${plural(slots, `${slots} emplacement`, `${slots} emplacements`)} de ${name}, demandé par ${station}.`,
   offerRead: 'Lire comme feuille',
@@ -73,7 +73,7 @@ export const words: Sentences<typeof english> = {
   joined: (parts, notPlaced) =>
     `${plural(parts, `${parts} composant relié`, `${parts} composants reliés`)} par repère, ${plural(notPlaced, `${notPlaced} repère non posé`, `${notPlaced} repères non posés`)}`,
   perSide: (top, bottom) => `dessus ${top}, dessous ${bottom}`,
-  notPlaced: 'Non posés :',
+  notPlaced: 'Non posés :',
   placed: (placements, parts) =>
     `${plural(placements, `${placements} placement`, `${placements} placements`)} de ${plural(parts, `${parts} composant`, `${parts} composants`)}`,
   slots: (count, shown) => plural(count, `${shown} emplacement`, `${shown} emplacements`),
@@ -84,7 +84,7 @@ export const words: Sentences<typeof english> = {
     total: (count) => plural(count, `${count} total`, `${count} totaux`),
     headerAgain: (count) => plural(count, 'l’en-tête encore', `l’en-tête encore ${count} fois`),
   },
-  leftOut: (what) => `Laissé de côté : ${what}.`,
+  leftOut: (what) => `Laissé de côté : ${what}.`,
   page: 'Feuille du classeur',
   scope: 'Quels placements comptent',
   scopes: { both: 'Les deux faces', top: 'Dessus', bottom: 'Dessous' },
@@ -105,7 +105,7 @@ export const words: Sentences<typeof english> = {
     archive: 'C’est une archive. Décompressez-la et choisissez le fichier qu’elle contient.',
     'other-file': 'C’est un document ou une image, pas une liste. Exportez la liste en CSV ou XLSX.',
     'other-xml':
-      'C’est un fichier XML, mais aucun qui se lise ici : seulement IPC-2581 comme fichier de placement ou nomenclature.',
+      'C’est un fichier XML, mais aucun qui se lise ici : seulement IPC-2581 comme fichier de placement ou nomenclature.',
     'no-bill':
       'Ce fichier IPC-2581 n’a pas de nomenclature. Exportez-le avec elle, ou choisissez un autre fichier.',
     'old-workbook': 'C’est un ancien format de classeur. Enregistrez-le en XLSX ou CSV.',
@@ -142,7 +142,7 @@ export const words: Sentences<typeof english> = {
   inPlacements: 'fichier de placement',
   inBill: 'nomenclature',
   errorsBlock:
-    'Corrigez les erreurs dans la feuille et choisissez-la à nouveau ; les avertissements ne bloquent pas.',
+    'Corrigez les erreurs dans la feuille et choisissez-la à nouveau ; les avertissements ne bloquent pas.',
   whatTitle: 'Ce que c’est',
   product: 'Produit',
   side: 'Face',
@@ -153,15 +153,15 @@ export const words: Sentences<typeof english> = {
   newLine: 'Une nouvelle ligne',
   newLineId: 'Nom court de la ligne',
   newLineName: 'Nom de la ligne',
-  zone: (zone) => `Horloge de la ligne : ${zone}`,
+  zone: (zone) => `Horloge de la ligne : ${zone}`,
   machine: (machine) => `Machine ${machine.replace(/^M(?=\d)/, '')}`,
   bank: (bank) => (bank === 'F' ? 'Avant' : bank === 'R' ? 'Arrière' : bank),
-  grows: 'La feuille va au-delà de la ligne connue. L’importer ajoute :',
-  defines: 'L’importer définit la ligne :',
+  grows: 'La feuille va au-delà de la ligne connue. L’importer ajoute :',
+  defines: 'L’importer définit la ligne :',
   newBank: (bank, positions) =>
-    `${bank} : ${plural(positions, `${positions} position`, `${positions} positions`)}`,
+    `${bank} : ${plural(positions, `${positions} position`, `${positions} positions`)}`,
   longerBank: (bank, before, after) =>
-    `${bank} : ${plural(after, `${after} position`, `${after} positions`)} au lieu de ${before}`,
+    `${bank} : ${plural(after, `${after} position`, `${after} positions`)} au lieu de ${before}`,
   changesTitle: (revision) => `Changements par rapport à la révision ${revision}`,
   first: 'La première révision de ce produit et de cette face.',
   noChanges: 'Aucun emplacement ne diffère.',
@@ -214,7 +214,7 @@ export const words: Sentences<typeof english> = {
     'no-slots': 'Aucun emplacement n’a été lu',
     'product-missing': 'Saisissez le produit',
     'side-missing': 'Choisissez la face',
-    'boards-wrong': 'Cartes dans un flan : saisissez un nombre entier de 1 à 1000',
+    'boards-wrong': 'Cartes dans un flan : saisissez un nombre entier de 1 à 1000',
     'revision-missing': 'Saisissez la révision',
     'revision-there': (revision) => `La révision ${revision} est déjà importée`,
     'line-missing': 'Saisissez la ligne',

@@ -17,9 +17,9 @@ export const words: Sentences<typeof english> = {
   run: (done, wanted) => plural(wanted, `${done} sur ${wanted} flan`, `${done} sur ${wanted} flans`),
   signIn: 'S’identifier',
   signInFirst: 'Scannez d’abord votre badge',
-  needsRole: (role) => `Requis : ${role}`,
+  needsRole: (role) => `Requis : ${role}`,
   signInHelp: 'Scannez votre badge ou choisissez votre nom.',
-  signedInAs: (name) => `Identifié : ${name}`,
+  signedInAs: (name) => `Identifié : ${name}`,
   signOut: 'Se déconnecter',
   roles: { operator: 'Opérateur', lead: 'Chef d’équipe', engineer: 'Ingénieur' },
   offlineReady: 'Prêt à travailler hors ligne',
@@ -28,8 +28,8 @@ export const words: Sentences<typeof english> = {
   skipToDock: 'Aller à Saisir et Caméra',
   done: 'Terminé',
   cancel: 'Annuler',
-  detailsOf: (what) => `Plus : ${what}`,
-  lessOf: (what) => `Moins : ${what}`,
+  detailsOf: (what) => `Plus : ${what}`,
+  lessOf: (what) => `Moins : ${what}`,
   close: 'Fermer',
   newVersion: 'Une nouvelle version est prête.',
   update: 'Mettre à jour',
@@ -39,10 +39,10 @@ export const words: Sentences<typeof english> = {
   leftAlone: (name, minutes) =>
     plural(
       minutes,
-      `${name} a été déconnecté : ${minutes} minute sans toucher. Le travail ouvert est gardé.`,
-      `${name} a été déconnecté : ${minutes} minutes sans toucher. Le travail ouvert est gardé.`,
+      `${name} a été déconnecté : ${minutes} minute sans toucher. Le travail ouvert est gardé.`,
+      `${name} a été déconnecté : ${minutes} minutes sans toucher. Le travail ouvert est gardé.`,
     ),
-  shiftOver: (name) => `${name} a été déconnecté : un poste est passé. Le travail ouvert est gardé.`,
+  shiftOver: (name) => `${name} a été déconnecté : un poste est passé. Le travail ouvert est gardé.`,
   notInPractice: 'Pas en exercice',
   fault: {
     'disk-full': {
@@ -55,7 +55,7 @@ export const words: Sentences<typeof english> = {
     },
     lost: {
       title: 'Le journal de cette tablette ne s’ouvre pas',
-      text: 'Travaillez sur une autre tablette et appelez la personne qui s’occupe des tablettes. N’effacez pas les données du navigateur : les entrées non envoyées peuvent encore être sauvées.',
+      text: 'Travaillez sur une autre tablette et appelez la personne qui s’occupe des tablettes. N’effacez pas les données du navigateur : les entrées non envoyées peuvent encore être sauvées.',
     },
     unknown: {
       title: 'Le journal n’a pas pu être écrit',

@@ -14,7 +14,7 @@ export const words: Sentences<typeof english> = {
   found: (count) => plural(count, `${count} bobine`, `${count} bobines`),
   none: 'Aucune bobine de ce genre au journal.',
   noReels: 'Aucune bobine au journal. Les bobines s’affichent ici une fois vérifiées.',
-  noRun: 'Rien n’est en fabrication : il n’y a rien à apporter.',
+  noRun: 'Rien n’est en fabrication : il n’y a rien à apporter.',
   computing: 'Calcul de ce qu’il faut encore à la série …',
   noPick: 'Ce qui est à la ligne suffit à la série.',
   pickTitle: 'Ce que le magasin doit apporter',
@@ -26,7 +26,7 @@ export const words: Sentences<typeof english> = {
   by: (clock, span) => `avant ${clock}, dans ${span}`,
   bySoon: 'maintenant',
   forSlots: 'pour',
-  onHand: 'déjà hors de la ligne :',
+  onHand: 'déjà hors de la ligne :',
   reel: 'Bobine',
   lot: 'Lot',
   where: 'Où',
@@ -39,12 +39,12 @@ export const words: Sentences<typeof english> = {
   recount: 'Compter',
   put: 'Ranger',
   putNew: 'Ranger cette bobine',
-  putTitle: (reel) => `Où est ${reel} ?`,
+  putTitle: (reel) => `Où est ${reel} ?`,
   place: 'Casier du magasin',
   placeHelp: 'Scannez le code de l’étagère ou saisissez son nom.',
   putYes: 'Elle y est',
   putAt: (reel, place) => `${reel} est en ${place}.`,
-  noPlace: (text) => `« ${text} » n’est pas un nom de casier.`,
+  noPlace: (text) => `« ${text} » n’est pas un nom de casier.`,
   block: 'Bloquer',
   blockTitle: 'Bloquer une matière',
   blockHelp:
@@ -57,7 +57,7 @@ export const words: Sentences<typeof english> = {
   blockOther: 'ou saisissez une raison',
   blockYes: 'Bloquer',
   blockedNow: (what) => `${what} est bloqué.`,
-  blockOnLine: (slots) => `Maintenant sur la ligne : ${slots}`,
+  blockOnLine: (slots) => `Maintenant sur la ligne : ${slots}`,
   blocksNone: 'Rien n’est bloqué.',
   lift: 'Lever le blocage',
   lifted: 'Le blocage est levé.',
@@ -69,9 +69,9 @@ export const words: Sentences<typeof english> = {
   needs: (parts, clock) =>
     `puis ${plural(parts, `${parts} composant de plus`, `${parts} composants de plus`)} avant ${clock}`,
   splicesCostNone:
-    'Ce que perd un raccord lui-même n’est pas connu : rien n’est déduit. Saisissez-le dans les règles de la ligne.',
+    'Ce que perd un raccord lui-même n’est pas connu : rien n’est déduit. Saisissez-le dans les règles de la ligne.',
   outlookHelp:
     'Combien de temps durent la bobine en cours et celles qui attendent. La dispersion grandit à chaque bobine.',
   printed: (line, clock) => `${line}, au ${clock}`,
-  more: (count) => plural(count, `et ${count} autre : cherchez`, `et ${count} autres : cherchez`),
+  more: (count) => plural(count, `et ${count} autre : cherchez`, `et ${count} autres : cherchez`),
 };

@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
   headFault: 'Le journal du serveur est en doute',
   clocksOff: (count) =>
     plural(count, `${count} tablette a une horloge fausse`, `${count} tablettes ont une horloge fausse`),
-  history: (share) => `Chargement de l’historique : ${share}`,
+  history: (share) => `Chargement de l’historique : ${share}`,
   historyChecked: 'Vérification de l’historique',
   historyTitle: 'Historique',
   stillMissing: (missing, of) =>
@@ -26,5 +26,5 @@ export const words: Sentences<typeof english> = {
   historyHelp:
     'Cette tablette est partie de ce qu’une autre tablette avait calculé. Charger et vérifier marchent comme d’habitude. Le journal, ses exports et ses traçages sont incomplets ici jusqu’à l’arrivée du reste.',
   notWhole: (missing) =>
-    `${plural(missing, `${missing} entrée ancienne arrive`, `${missing} entrées anciennes arrivent`)} encore : la réponse serait incomplète. Le serveur les a toutes.`,
+    `${plural(missing, `${missing} entrée ancienne arrive`, `${missing} entrées anciennes arrivent`)} encore : la réponse serait incomplète. Le serveur les a toutes.`,
 };

@@ -30,9 +30,9 @@ export const words: Sentences<typeof english> = {
   legend: { act: 'action', outside: 'possible avant', stop: 'pause ou arrêt prévu' },
   median: (count, span) =>
     plural(count, `Le précédent a pris ${span}.`, `La médiane de ${count} précédents est ${span}.`),
-  longer: (span) => `Celui-ci : ${span} d’arrêt de plus.`,
-  shorter: (span) => `Celui-ci : ${span} d’arrêt de moins.`,
-  asMedian: 'Celui-ci : à peu près le même arrêt.',
+  longer: (span) => `Celui-ci : ${span} d’arrêt de plus.`,
+  shorter: (span) => `Celui-ci : ${span} d’arrêt de moins.`,
+  asMedian: 'Celui-ci : à peu près le même arrêt.',
   medianMark: (span) => `médiane des précédents, ${span}`,
   saved: (steps, span) =>
     plural(
@@ -42,7 +42,7 @@ export const words: Sentences<typeof english> = {
     ),
   outside: 'Possible ligne en marche',
   late: 'prévu ligne en marche, fait pendant l’arrêt',
-  candidate: 'sans y mettre les mains : décidez si c’est possible avant',
+  candidate: 'sans y mettre les mains : décidez si c’est possible avant',
   noneOutside: 'Chaque action faite pendant l’arrêt demande cet arrêt.',
   how: 'Chaque temps compte à partir de l’action précédente de la même personne.',
 };

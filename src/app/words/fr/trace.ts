@@ -6,7 +6,7 @@ export const words: Sentences<typeof english> = {
   trace: 'Traçage',
   held: 'Flans retenus',
   conflicts: 'Désaccords',
-  title: 'Quels flans le portent ?',
+  title: 'Quels flans le portent ?',
   help: 'Saisissez ou scannez un lot, une bobine, un composant, un feeder, un emplacement ou un code de flan, en minuscules ou majuscules. Ou choisissez une personne.',
   ask: 'Tracer',
   kinds: {
@@ -22,7 +22,7 @@ export const words: Sentences<typeof english> = {
   putOn: (when, who) => (who === null ? `en place depuis ${when}` : `en place depuis ${when}, par ${who}`),
   text: 'Quoi tracer',
   reading: (done) => `Lecture du journal… ${plural(done, `${done} entrée`, `${done} entrées`)}`,
-  nothing: (text) => `Le journal n’a rien sur « ${text} ».`,
+  nothing: (text) => `Le journal n’a rien sur « ${text} ».`,
   sure: (first, last) => `à coup sûr flans ${first} à ${last}`,
   possible: (first, last) => `peut-être flans ${first} à ${last}`,
   none: 'aucun flan n’a été fabriqué pendant qu’il y était',
@@ -33,15 +33,15 @@ export const words: Sentences<typeof english> = {
   either: 'l’un ou les deux de',
   notSure: '(peut-être)',
   builtTimes: (count) =>
-    plural(count, `Compté dans ${count} série :`, `Compté dans ${count} séries, la plus ancienne d’abord :`),
+    plural(count, `Compté dans ${count} série :`, `Compté dans ${count} séries, la plus ancienne d’abord :`),
   noLot: 'pas de lot sur l’étiquette',
   save: 'Enregistrer en CSV',
-  why: 'Près d’un raccord ou d’un changement de bobine, le flan exact n’est pas connu : les deux lots sont montrés. « À coup sûr » est faux moins d’une fois sur un million selon les dispersions saisies pour la ligne.',
+  why: 'Près d’un raccord ou d’un changement de bobine, le flan exact n’est pas connu : les deux lots sont montrés. « À coup sûr » est faux moins d’une fois sur un million selon les dispersions saisies pour la ligne.',
   guessed: {
     'in-line':
       'Personne n’a saisi combien de flans se trouvent entre la machine et le lieu de comptage. La plage la plus large est supposée. Saisissez-le dans les règles de la ligne et moins de flans seront en doute.',
     boards:
-      'Aucun plan ne dit quelles cartes d’un flan sert un emplacement. On suppose qu’il les sert toutes de même : s’il n’en sert que certaines, un flan avec des cartes sautées n’en porte peut-être rien.',
+      'Aucun plan ne dit quelles cartes d’un flan sert un emplacement. On suppose qu’il les sert toutes de même : s’il n’en sert que certaines, un flan avec des cartes sautées n’en porte peut-être rien.',
     label:
       'Personne n’a saisi l’exactitude des quantités imprimées. Un quart de pour cent est supposé (pratique courante).',
   },
@@ -60,14 +60,14 @@ export const words: Sentences<typeof english> = {
   },
   noConflicts: 'Les tablettes concordent.',
   settle: 'Trancher',
-  settleTitle: 'Qu’y a-t-il sur la machine ?',
+  settleTitle: 'Qu’y a-t-il sur la machine ?',
   settleHelp:
     'Allez voir. Puis choisissez ce qui s’y trouve. L’autre entrée reste au journal, comme écartée.',
-  keep: (slot, what, when) => `${slot} : ${what}, ${when}`,
+  keep: (slot, what, when) => `${slot} : ${what}, ${when}`,
   keepParts: (count) => plural(count, `${count} composant`, `${count} composants`),
   keepBy: (who, tablet) => (who === '' ? `sur ${tablet}` : `par ${who} sur ${tablet}`),
   keepEmpty: 'l’emplacement est vide',
   neither: 'J’ai réglé cela autrement',
-  reason: 'Comment le savez-vous ?',
+  reason: 'Comment le savez-vous ?',
   settled: 'Tranché.',
 };

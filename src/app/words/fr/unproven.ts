@@ -3,7 +3,7 @@ import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   page: 'Non prouvé',
-  none: 'Tout est prouvé : un ticket du serveur est derrière chaque entrée qui demande un chef d’équipe.',
+  none: 'Tout est prouvé : un ticket du serveur est derrière chaque entrée qui demande un chef d’équipe.',
   noTickets:
     'Cette usine ne donne pas encore de tickets. Ils commencent quand un chef d’équipe saisit un PIN là où le serveur répond.',
   help: 'Ces entrées demandent un chef d’équipe ou un ingénieur et ont été faites sans ticket du serveur. Dans l’atelier elles comptent. Un chef d’équipe qui en sait quelque chose les confirme ou les rejette.',
@@ -17,9 +17,9 @@ export const words: Sentences<typeof english> = {
   right: 'Droit',
   why: {
     'no-ticket': (role) =>
-      `Pas de ticket du serveur : rien ne prouve qu’une personne au rôle « ${role} » l’a fait.`,
+      `Pas de ticket du serveur : rien ne prouve qu’une personne au rôle « ${role} » l’a fait.`,
     'ticket-over': () => 'Le ticket ne couvrait pas cette heure.',
-    role: (role) => `Le ticket est d’un rôle moindre. Requis : ${role}.`,
+    role: (role) => `Le ticket est d’un rôle moindre. Requis : ${role}.`,
   },
   before: 'Cette usine ne donnait pas encore de tickets quand ceci a été écrit.',
   by: (name) => `par ${name}`,
@@ -28,14 +28,14 @@ export const words: Sentences<typeof english> = {
   reject: 'Rejeter',
   confirmAll: (count) => plural(count, 'Confirmer', `Confirmer les ${count}`),
   confirmTitle: (count) =>
-    plural(count, 'Cela a-t-il été fait comme écrit ?', `Les ${count} ont-elles été faites comme écrit ?`),
-  rejectTitle: 'Cette personne ne l’a pas fait ?',
+    plural(count, 'Cela a-t-il été fait comme écrit ?', `Les ${count} ont-elles été faites comme écrit ?`),
+  rejectTitle: 'Cette personne ne l’a pas fait ?',
   rejectHelp:
-    'L’entrée reste, marquée comme rejetée. Ce qu’elle a changé dans l’atelier reste aussi : rectifiez-le vous-même.',
+    'L’entrée reste, marquée comme rejetée. Ce qu’elle a changé dans l’atelier reste aussi : rectifiez-le vous-même.',
   rejectPerson:
     'Au serveur, le changement de cette personne ne compte pas. Regardez les personnes dans Usine et rectifiez la liste.',
-  reason: 'Comment le savez-vous ?',
-  needsServer: 'Le serveur doit répondre pour cela : alors seulement est prouvé qui décide.',
+  reason: 'Comment le savez-vous ?',
+  needsServer: 'Le serveur doit répondre pour cela : alors seulement est prouvé qui décide.',
   notProven:
     'Cela a été noté, mais sans ticket, donc cela ne tranche rien. Réessayez là où le serveur répond.',
   confirmed: (count) => plural(count, 'L’entrée est confirmée.', `${count} entrées sont confirmées.`),

@@ -6,31 +6,31 @@ export const plantReasonsFr: PlantReasons = {
   'feeder-unknown': {
     title: 'Feeder inconnu',
     say: (f) =>
-      `Le feeder ${f['feeder']} n’est pas sur la liste de l’usine : sa largeur ne peut pas être vérifiée.`,
+      `Le feeder ${f['feeder']} n’est pas sur la liste de l’usine : sa largeur ne peut pas être vérifiée.`,
     act: 'Un chef d’équipe doit décider.',
   },
   'feeder-type': {
     title: 'Mauvais type de feeder',
     say: (f) =>
-      `Le feeder ${f['feeder']} est de type ${f['found']} ; cet emplacement demande ${f['wanted']}.`,
+      `Le feeder ${f['feeder']} est de type ${f['found']} ; cet emplacement demande ${f['wanted']}.`,
     act: 'Prenez un feeder de ce type.',
   },
   'feeder-drive': {
     title: 'Mauvais entraînement',
     say: (f) =>
-      `Le feeder ${f['feeder']} a l’entraînement ${f['found']} ; cet emplacement demande ${f['wanted']}.`,
+      `Le feeder ${f['feeder']} a l’entraînement ${f['found']} ; cet emplacement demande ${f['wanted']}.`,
     act: 'Prenez un feeder avec le bon entraînement.',
   },
   'feeder-height': {
     title: 'Alvéoles trop profondes pour le feeder',
     say: (f) =>
-      `Les alvéoles de la bande ont ${f['wanted']} mm de profondeur ; le feeder ${f['feeder']} laisse passer ${f['found']} mm.`,
+      `Les alvéoles de la bande ont ${f['wanted']} mm de profondeur ; le feeder ${f['feeder']} laisse passer ${f['found']} mm.`,
     act: 'Prenez un feeder pour alvéoles plus profondes.',
   },
   'maker-not-listed': {
     title: 'Fabricant absent de la liste de ce produit',
     say: (f) =>
-      `${f['supplierPart']} n’est pas approuvé pour ${f['part']} sur ce produit.${f['listed'] ? ` Approuvé : ${f['listed']}.` : ''}${f['approvedFor'] ? ` Il est approuvé sur ${f['approvedFor']}.` : ''}`,
+      `${f['supplierPart']} n’est pas approuvé pour ${f['part']} sur ce produit.${f['listed'] ? ` Approuvé : ${f['listed']}.` : ''}${f['approvedFor'] ? ` Il est approuvé sur ${f['approvedFor']}.` : ''}`,
     act: 'Prenez une bobine d’un fabricant listé, ou laissez décider un chef d’équipe.',
   },
   'date-code-old': {

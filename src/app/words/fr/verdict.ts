@@ -29,7 +29,7 @@ const reasonsFr: ReasonWords = {
   },
   'no-part': {
     title: 'Pas de référence',
-    say: (f) => `Aucun code de cette étiquette ne dit quel composant c’est. Attendu : ${f['wanted']}.`,
+    say: (f) => `Aucun code de cette étiquette ne dit quel composant c’est. Attendu : ${f['wanted']}.`,
     act: 'Scannez toute l’étiquette, ou saisissez la référence imprimée.',
   },
   'wrong-part': {
@@ -51,12 +51,12 @@ const reasonsFr: ReasonWords = {
   'bake-short': {
     title: 'Étuvée trop peu',
     say: (f) =>
-      `Étuvée ${f['hours']} h${f['celsius'] ? ` à ${f['celsius']} °C` : ''}. ${f['wanted'] ? `La table y demande ${f['wanted']} h` : 'La table n’a pas de rangée pour cela'}, donc la durée hors sachet n’est pas rétablie : reste ${f['leftSeconds']}. (${restsOn(f, tableFr)}Un boîtier inconnu compte comme le pire.)`,
+      `Étuvée ${f['hours']} h${f['celsius'] ? ` à ${f['celsius']} °C` : ''}. ${f['wanted'] ? `La table y demande ${f['wanted']} h` : 'La table n’a pas de rangée pour cela'}, donc la durée hors sachet n’est pas rétablie : reste ${f['leftSeconds']}. (${restsOn(f, tableFr)}Un boîtier inconnu compte comme le pire.)`,
     act: 'Un chef d’équipe doit décider.',
   },
   'same-label': {
     title: 'Une deuxième bobine avec la même étiquette',
-    say: () => 'Une personne l’a confirmé : l’étiquette correspond à la bobine qui tourne ici.',
+    say: () => 'Une personne l’a confirmé : l’étiquette correspond à la bobine qui tourne ici.',
     act: '',
   },
   'reel-elsewhere': {
@@ -82,7 +82,7 @@ const reasonsFr: ReasonWords = {
   },
   'reel-blocked': {
     title: 'Bobine bloquée',
-    say: (f) => `Bloqué : ${f['reason']}.`,
+    say: (f) => `Bloqué : ${f['reason']}.`,
     act: 'Mettez-la de côté. Allez chercher le chef d’équipe.',
   },
   'feeder-elsewhere': {
@@ -93,7 +93,7 @@ const reasonsFr: ReasonWords = {
   'feeder-lanes': {
     title: 'Plus de voie libre sur le feeder',
     say: (f) =>
-      `Voies du feeder ${f['feeder']} : ${f['lanes']}. D’après le journal, il est déjà en ${f['slots']}.`,
+      `Voies du feeder ${f['feeder']} : ${f['lanes']}. D’après le journal, il est déjà en ${f['slots']}.`,
     act: 'Vérifiez le code du feeder, ou corrigez le nombre de voies de son type.',
   },
   'feeder-on-cart': {
@@ -105,13 +105,13 @@ const reasonsFr: ReasonWords = {
   'feeder-width': {
     title: 'Le feeder ne convient pas à la bande',
     say: (f) =>
-      `Le feeder ${f['feeder']} est pour bande de ${f['found']} mm ; cet emplacement demande ${f['wanted']} mm.`,
+      `Le feeder ${f['feeder']} est pour bande de ${f['found']} mm ; cet emplacement demande ${f['wanted']} mm.`,
     act: 'Prenez un feeder de la bonne largeur.',
   },
   'feeder-pitch': {
     title: 'Le pas du feeder ne convient pas',
     say: (f) =>
-      `Le feeder ${f['feeder']} avance de ${f['found']} mm ; cette bande demande ${f['wanted']} mm.`,
+      `Le feeder ${f['feeder']} avance de ${f['found']} mm ; cette bande demande ${f['wanted']} mm.`,
     act: 'Réglez le pas ou prenez un autre feeder. Un mauvais pas jette des composants sans qu’on le voie.',
   },
   'floor-life-over': {
@@ -137,12 +137,12 @@ const reasonsFr: ReasonWords = {
   },
   'supplier-part-not-approved': {
     title: 'Référence fournisseur inconnue',
-    say: (f) => `${f['supplierPart']} n’est pas sur la liste approuvée. Attendu : ${f['wanted']}.`,
+    say: (f) => `${f['supplierPart']} n’est pas sur la liste approuvée. Attendu : ${f['wanted']}.`,
     act: 'Un chef d’équipe doit décider.',
   },
   'no-quantity': {
     title: 'Pas de quantité',
-    say: () => 'L’étiquette ne donne pas de quantité : la fin de bobine est inconnue.',
+    say: () => 'L’étiquette ne donne pas de quantité : la fin de bobine est inconnue.',
     act: 'Saisissez la quantité, ou laissez décider un chef d’équipe.',
   },
   expired: {
@@ -174,8 +174,8 @@ const reasonsFr: ReasonWords = {
     title: 'Pas la quantité de l’étiquette',
     say: (f) =>
       f['label'] === ''
-        ? `L’étiquette n’en donne pas ; le journal prend ${f['quantity']}.`
-        : `L’étiquette dit ${f['label']} ; le journal prend ${f['quantity']}.`,
+        ? `L’étiquette n’en donne pas ; le journal prend ${f['quantity']}.`
+        : `L’étiquette dit ${f['label']} ; le journal prend ${f['quantity']}.`,
     act: '',
   },
 };
@@ -188,7 +188,7 @@ export const words: Sentences<typeof english> = {
   says: 'la bobine dit',
   also: 'Aussi',
   goOn: 'Continuer',
-  nextIs: (slot) => `Suivant : ${slot}`,
+  nextIs: (slot) => `Suivant : ${slot}`,
   another: 'Scanner une autre bobine',
   callLead: 'Laisser décider un chef',
   typeQuantity: 'Saisir la quantité',

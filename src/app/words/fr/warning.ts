@@ -3,12 +3,12 @@ import { formatCount, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   soon: (span, clock) => `se vide dans ${span}, vers ${clock}. Apportez la bobine suivante.`,
-  due: (span, clock) => `peut être raccordé maintenant ; se vide dans ${span}, vers ${clock}.`,
-  late: (_span, clock) => `a passé sa fenêtre de raccord ; la bande finit vers ${clock}.`,
+  due: (span, clock) => `peut être raccordé maintenant ; se vide dans ${span}, vers ${clock}.`,
+  late: (_span, clock) => `a passé sa fenêtre de raccord ; la bande finit vers ${clock}.`,
   over: (clock, span) => `aurait dû se vider à ${clock}, il y a ${span}. Allez voir.`,
-  ifPace: 'Aucun flan compté : si elle a gardé sa cadence.',
+  ifPace: 'Aucun flan compté : si elle a gardé sa cadence.',
   ifStarts: 'Si elle repart maintenant.',
-  backup: (slot) => `Puis ${slot} alimente : la ligne ne s’arrête pas encore.`,
+  backup: (slot) => `Puis ${slot} alimente : la ligne ne s’arrête pas encore.`,
   short: {
     soon: (span) => `dans ${span}`,
     due: () => 'à raccorder',
@@ -22,20 +22,20 @@ export const words: Sentences<typeof english> = {
   more: (count) => plural(count, `${count} de plus attend.`, `${count} de plus attendent.`),
   show: 'Voir',
   acknowledge: 'J’y vais',
-  blocked: (what, reason) => `tourne avec des composants bloqués : ${what} (${reason}).`,
+  blocked: (what, reason) => `tourne avec des composants bloqués : ${what} (${reason}).`,
   blockedAct: 'Arrêtez la ligne et enlevez cette bobine.',
   blockedPanels: (since, sinceBlock) =>
     `${plural(since, `${formatCount(since)} flan fabriqué`, `${formatCount(since)} flans fabriqués`)} avec dans cette série, dont ${formatCount(sinceBlock)} depuis le blocage.`,
   blockedBefore: 'Elle y était aussi dans une série précédente.',
   blockedNone: 'Aucune série n’y est ouverte.',
-  blockedMore: (slots) => `Bloqués aussi : ${slots}.`,
+  blockedMore: (slots) => `Bloqués aussi : ${slots}.`,
   blockedTrace: 'Voir les flans',
   blockedOff: 'L’enlever',
   letRun: 'Laisser continuer',
-  letRunTitle: (slot) => `Bobine bloquée en ${slot} : la laisser continuer ?`,
+  letRunTitle: (slot) => `Bobine bloquée en ${slot} : la laisser continuer ?`,
   letRunHelp:
     'Cette bobine seulement, sur cet emplacement seulement. Le blocage lui-même reste, et votre nom et la raison sont au journal.',
-  letRunWhy: 'Pourquoi peut-elle continuer ?',
-  letRunDone: (slot) => `${slot} : un chef d’équipe l’a laissée continuer. Le blocage lui-même reste.`,
-  blockedTape: (reason) => `Bloqué : ${reason}`,
+  letRunWhy: 'Pourquoi peut-elle continuer ?',
+  letRunDone: (slot) => `${slot} : un chef d’équipe l’a laissée continuer. Le blocage lui-même reste.`,
+  blockedTape: (reason) => `Bloqué : ${reason}`,
 };

@@ -4,7 +4,7 @@ import type { Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: 'Quand la ligne travaille',
   help: 'L’image montre une semaine. Touchez un poste en dessous pour le modifier.',
-  roundTheClock: 'Aucun poste n’est saisi : la ligne compte comme travaillant jour et nuit.',
+  roundTheClock: 'Aucun poste n’est saisi : la ligne compte comme travaillant jour et nuit.',
   earlier: 'Semaine d’avant',
   later: 'Semaine d’après',
   weekOf: (date) => `Semaine du ${date}`,
@@ -40,7 +40,7 @@ export const words: Sentences<typeof english> = {
   listHelp: {
     holidays: 'Aucun poste ne commence ces jours-là.',
     overtime: 'La ligne travaille alors, les jours fériés aussi.',
-    stops: 'La ligne est arrêtée alors : maintenance, réunions.',
+    stops: 'La ligne est arrêtée alors : maintenance, réunions.',
   },
   add: {
     holidays: 'Ajouter un jour férié',
@@ -51,7 +51,7 @@ export const words: Sentences<typeof english> = {
   faults: {
     'no-days': (span) => `Le poste ${span} n’a pas de jour. Choisissez ses jours ou enlevez-le.`,
     'break-outside': (span) => `La pause ${span} n’est pas dans son poste. Corrigez ses heures.`,
-    'ends-early': (span) => `Corrigez ${span} : cela finit avant de commencer.`,
+    'ends-early': (span) => `Corrigez ${span} : cela finit avant de commencer.`,
     'not-filled': () => 'Une heure ou une date manque dans les horaires. Saisissez-la ou enlevez la rangée.',
   },
 };
