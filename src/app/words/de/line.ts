@@ -159,7 +159,7 @@ export const words: Sentences<typeof english> = {
   more: 'Alle Plätze',
   less: 'Nur fällige',
   caution:
-    'Nur spleißen und hineingreifen, wenn die Maschine steht oder der Feeder außerhalb des Schutzbereichs ist, wie ihr Handbuch es sagt. Von den Fingern weg schneiden. Örtliche Regeln gehen vor.',
+    'Nur spleißen oder hineingreifen, wenn die Maschine steht oder der Feeder laut Handbuch außerhalb des Schutzbereichs ist. Von den Fingern weg schneiden. Örtliche Regeln gehen vor.',
   nowTitle: 'Was jetzt zu tun ist',
   walkBy: (clock) => `bis ${clock}`,
   goes: (name) => `${name} geht`,
@@ -190,7 +190,7 @@ export const words: Sentences<typeof english> = {
   },
   orRemedy: (remedy) => `oder: ${remedy}`,
   missMore: (count) => plural(count, 'später noch 1', `später noch ${count}`),
-  noRemedy: 'Die Linie wird stehen. Halten Sie die nächste Rolle bereit.',
+  noRemedy: 'Die Linie wird stehen bleiben. Halten Sie die nächste Rolle bereit.',
   lossIs: (share) => `Verlust ${share}`,
   feedsAfter: (slot) => `wartet, bis ${slot} leer ist`,
   backup: (slot) => `dann versorgt ${slot}, kein Halt`,

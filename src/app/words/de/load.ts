@@ -16,7 +16,7 @@ export const words: Sentences<typeof english> = {
   overview: 'Die ganze Linie: Bank wählen',
   loadedOf: (verified, all) => `${verified} von ${all}`,
   toDo: {
-    missing: (count) => `${count} fehlen`,
+    missing: (count) => plural(count, `${count} fehlt`, `${count} fehlen`),
     held: (count) =>
       plural(count, `${count} wartet auf den Schichtleiter`, `${count} warten auf den Schichtleiter`),
     other: (count) => `${count} herauszunehmen`,
@@ -41,8 +41,8 @@ export const words: Sentences<typeof english> = {
   sweepHelp:
     'Scannen Sie zu Schichtbeginn jede gerüstete Rolle einmal. Nicht gesehene Rollen werden am Ende aufgeführt.',
   sweepRunning: (seen, all) => `Kontrollrunde: ${seen} von ${all} gesehen`,
-  sweepEnd: 'Kontrollrunde beenden',
-  sweepResume: 'Kontrollrunde hier fortsetzen',
+  sweepEnd: 'Runde beenden',
+  sweepResume: 'Runde hier fortsetzen',
   sweepMissing: (count) => `${count} nicht gesehen`,
   sweepAll: 'Jede gerüstete Rolle wurde gesehen.',
   unwanted: 'Nicht in dieser Rüstung',
@@ -51,7 +51,7 @@ export const words: Sentences<typeof english> = {
   undo: 'Zurücknehmen',
   choose: 'Rüstung wählen',
   caution:
-    'Vor dem Hineingreifen die Maschine anhalten und auf den Kopf warten. Auf den Schneider achten. Örtliche Regeln gehen vor.',
+    'Maschine anhalten und auf den Kopf warten, bevor Sie hineingreifen. Auf den Schneider achten. Örtliche Regeln gehen vor.',
   slotDetail: 'Platz',
   emptySlot: 'Nichts gerüstet.',
   loadThis: 'Diesen Platz rüsten',

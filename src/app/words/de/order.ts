@@ -30,7 +30,7 @@ export const words: Sentences<typeof english> = {
   listChanged:
     'Die Liste hat sich geändert, daher hat die Suche angehalten. Prüfen Sie sie und suchen Sie neu.',
   puts: (into, out) => `${into} hinein, ${out} heraus`,
-  ends: (time) => `endet ${time}`,
+  ends: (time) => `endet am ${time}`,
   late: (span) => `${span} zu spät`,
   inTime: 'rechtzeitig',
   drives: 'Welche Feeder',

@@ -38,7 +38,7 @@ export const words: Sentences<typeof english> = {
     intro:
       'Diese Werte ergeben jede Offenzeit und jedes Backen. Tippen Sie auf einen Wert, um den aus Ihrem eigenen Exemplar der Norm einzugeben.',
     shipped: (edition) => `Die mitgelieferten Werte sollen ${edition} folgen.`,
-    own: (edition, source, when) => `Eigene Werte: ${edition} (${source}), gespeichert ${when}.`,
+    own: (edition, source, when) => `Eigene Werte: ${edition} (${source}), gespeichert am ${when}.`,
     legend: {
       own: 'eigenes Exemplar Ihres Werks',
       copy: 'mit einem veröffentlichten Exemplar verglichen, keinem lizenzierten',

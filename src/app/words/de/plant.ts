@@ -53,7 +53,7 @@ export const words: Sentences<typeof english> = {
     building: 'wird gebaut',
     choose: 'Das bauen',
     slots: (count) => plural(count, '1 Platz', `${count} Plätze`),
-    taken: (when) => `importiert ${when}`,
+    taken: (when) => `importiert am ${when}`,
     chosenNow: (product) => `Die Linie wird jetzt für ${product} vorbereitet.`,
     runOpen: 'Ein Lauf ist offen; beenden Sie ihn zuerst.',
   },

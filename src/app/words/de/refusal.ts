@@ -22,7 +22,7 @@ export const words: Sentences<typeof english> = {
   reachIn: 'Maschine anhalten, bevor Sie hineingreifen.',
   notNow: 'noch nicht nötig',
   cameBack: (clock) => `Dieser Scan war um ${clock} offen. Machen Sie weiter, oder leeren Sie ihn.`,
-  goOnWith: 'Weitermachen',
+  goOnWith: 'Weiter',
   leadWanted: 'Ein Schichtleiter muss über diese Rolle entscheiden.',
   runsHere: {
     title: 'Diese Rolle läuft hier schon',

@@ -94,7 +94,7 @@ export const words: Sentences<typeof english> = {
   loads: {
     title: 'Was die Maschine meint',
     said: (clock, same) =>
-      `Gesagt ${clock}. ${plural(same, '1 Platz ist, wie die Scans sagen.', `${formatCount(same)} Plätze sind, wie die Scans sagen.`)}`,
+      `Gesagt am ${clock}. ${plural(same, '1 Platz ist, wie die Scans sagen.', `${formatCount(same)} Plätze sind, wie die Scans sagen.`)}`,
     differs: (slot, machine, here) => `${slot}: Die Maschine meint ${machine}, die Scans sagen ${here}.`,
     nothing: 'nichts',
     look: 'Öffnen Sie den Platz und scannen Sie die Rolle dort. Stimmen die Scans, stellen Sie es an der Maschine richtig.',

@@ -133,7 +133,7 @@ export const words: Sentences<typeof english> = {
       '1 Etikett, das die jetzige Version liest, wird nicht mehr gelesen.',
       `${count} Etiketten, die die jetzige Version liest, werden nicht mehr gelesen.`,
     ),
-  approve: 'Von einem Schichtleiter freigeben lassen',
+  approve: 'Schichtleiter gibt frei',
   approveTitle: (rule) => `Regel „${rule}“ freigeben`,
   approveHelp: 'Jedes Tablet liest dann Etiketten dieser Art nach dieser Regel.',
   approved: (rule) => `Etiketten werden jetzt nach „${rule}“ gelesen.`,

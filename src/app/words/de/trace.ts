@@ -19,7 +19,7 @@ export const words: Sentences<typeof english> = {
     panel: 'Nutzen',
   },
   choosePerson: 'Wählen, wer es aufgesetzt hat',
-  putOn: (when, who) => (who === null ? `aufgesetzt ${when}` : `aufgesetzt ${when} von ${who}`),
+  putOn: (when, who) => (who === null ? `aufgesetzt seit ${when}` : `aufgesetzt seit ${when} von ${who}`),
   text: 'Was zu verfolgen ist',
   reading: (done) => `Protokoll wird gelesen… ${plural(done, '1 Eintrag', `${done} Einträge`)}`,
   nothing: (text) => `Das Protokoll hat nichts zu „${text}“.`,

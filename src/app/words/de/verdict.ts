@@ -181,14 +181,14 @@ const reasonsDe: ReasonWords = {
 export const words: Sentences<typeof english> = {
   accepted: { load: 'Richtige Rolle', splice: 'Richtige Rolle zum Spleißen', sweep: 'Gesehen' },
   refused: 'Abgelehnt',
-  held: 'Für den Schichtleiter zurückgehalten',
+  held: 'Für Schichtleiter zurückgehalten',
   wants: (slot) => `${slot} braucht`,
   says: 'auf der Rolle steht',
   also: 'Auch',
   goOn: 'Weiter',
   nextIs: (slot) => `Als Nächstes: ${slot}`,
   another: 'Andere Rolle scannen',
-  callLead: 'Schichtleiter entscheiden lassen',
+  callLead: 'Schichtleiter entscheidet',
   typeQuantity: 'Menge tippen',
   takeBack: 'Zurücknehmen',
   parts: (count) => plural(count, '1 Bauteil', `${formatCount(count)} Bauteile`),
@@ -197,8 +197,8 @@ export const words: Sentences<typeof english> = {
   practice: 'Übungsscan',
   allLoaded: 'Jeder Platz ist gerüstet.',
   spliceCaution:
-    'Gurte nur verbinden, wenn die Maschine steht oder der Feeder außerhalb des Schutzbereichs ist, wie ihr Handbuch es sagt. Von den Fingern weg schneiden. Örtliche Regeln gehen vor.',
+    'Gurte nur verbinden, wenn die Maschine steht oder der Feeder laut Handbuch außerhalb des Schutzbereichs ist. Von den Fingern weg schneiden. Örtliche Regeln gehen vor.',
   loadCaution:
-    'Vor dem Hineingreifen die Maschine anhalten und auf den Kopf warten. Örtliche Regeln gehen vor.',
+    'Maschine anhalten und auf den Kopf warten, bevor Sie hineingreifen. Örtliche Regeln gehen vor.',
   reasons: reasonsDe,
 };

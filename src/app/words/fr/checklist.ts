@@ -9,7 +9,7 @@ export const words: Sentences<typeof english> = {
   states: {
     open: 'à faire',
     waiting: 'attend l’arrêt de la ligne',
-    done: 'fait',
+    done: 'faite',
     short: 'non conforme',
     skipped: 'sautée par un chef d’équipe',
     'not-asked': 'pas nécessaire cette fois',
@@ -69,7 +69,7 @@ export const words: Sentences<typeof english> = {
   closed: 'Liste close.',
   missing: (count) =>
     plural(count, `${count} étape obligatoire est ouverte`, `${count} étapes obligatoires sont ouvertes`),
-  optional: 'facultatif',
+  optional: 'facultative',
   elsewhere: (tablet) => `En cours sur ${tablet}`,
   takeOver: 'Continuer ici',
   notNumber: 'Saisissez un nombre.',

@@ -33,7 +33,7 @@ export const words: Sentences<typeof english> = {
       `Liste de contrôle : ${count} étape est déjà possible.`,
       `Liste de contrôle : ${count} étapes sont déjà possibles.`,
     ),
-  toChecklist: 'Liste de contrôle',
+  toChecklist: 'Contrôles',
   fetch: (reels) => `Aller chercher ${reels}`,
   stays: (slot, count) => `reste en ${slot}, ${count}`,
   goesTo: (from, to, count) => `passe de ${from} à ${to}, ${count}`,

@@ -23,7 +23,11 @@ export const words: Sentences<typeof english> = {
       `${count} emplacements ne sont pas encore bons : voir Charger.`,
     ),
   beginsShort: (count) =>
-    plural(count, `${count} bobine est juste au départ`, `${count} bobines sont justes au départ`),
+    plural(
+      count,
+      `${count} bobine est trop courte au départ`,
+      `${count} bobines sont trop courtes au départ`,
+    ),
   beginsShortAct: 'Raccordez-les ou changez-les avant la série.',
   shortAfter: (span) => `dure ${span}`,
   start: 'Démarrer une série',

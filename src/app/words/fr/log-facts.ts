@@ -68,7 +68,7 @@ export const words: Sentences<typeof english> = {
     panelSeconds: 'Temps par flan',
     panelSd: 'Dispersion du temps',
     panelPrefix: 'Les codes de flan commencent par',
-    short: 'Bobines justes au départ',
+    short: 'Bobines courtes au départ',
     note: 'Note',
     panels: 'Flans jusqu’ici',
     add: 'Comptés',

@@ -36,7 +36,7 @@ export const words: Sentences<typeof english> = {
     'run.started': 'Série démarrée',
     'run.stopped': 'Série arrêtée',
     'run.resumed': 'Série reprise',
-    'run.began-short': 'Série démarrée avec des bobines justes',
+    'run.began-short': 'Série démarrée avec des bobines courtes',
     'run.ended': 'Série finie',
     'panels.counted': 'Flans comptés',
     'panels.corrected': 'Nombre de flans rectifié',

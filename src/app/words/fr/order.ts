@@ -29,7 +29,7 @@ export const words: Sentences<typeof english> = {
   heldByHand: 'Déplacé et verrouillé ici. La recherche continue avec les autres.',
   listChanged: 'La liste a changé : la recherche s’est arrêtée. Vérifiez-la et cherchez à nouveau.',
   puts: (into, out) => `${into} à mettre, ${out} à sortir`,
-  ends: (time) => `finit ${time}`,
+  ends: (time) => `finit le ${time}`,
   late: (span) => `${span} de retard`,
   inTime: 'à temps',
   drives: 'Quels feeders',

@@ -38,7 +38,7 @@ export const words: Sentences<typeof english> = {
     intro:
       'Ces valeurs donnent chaque durée hors sachet et chaque étuvage. Touchez une valeur pour saisir celle de votre propre exemplaire de la norme.',
     shipped: (edition) => `Les valeurs livrées sont censées suivre ${edition}.`,
-    own: (edition, source, when) => `Valeurs propres : ${edition} (${source}), enregistrées ${when}.`,
+    own: (edition, source, when) => `Valeurs propres : ${edition} (${source}), enregistrées le ${when}.`,
     legend: {
       own: 'exemplaire propre de votre usine',
       copy: 'comparé à un exemplaire publié, non licencié',

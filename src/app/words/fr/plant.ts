@@ -56,7 +56,7 @@ export const words: Sentences<typeof english> = {
     building: 'en fabrication',
     choose: 'Fabriquer ceci',
     slots: (count) => plural(count, `${count} emplacement`, `${count} emplacements`),
-    taken: (when) => `importé ${when}`,
+    taken: (when) => `importé le ${when}`,
     chosenNow: (product) => `La ligne se prépare maintenant pour ${product}.`,
     runOpen: 'Une série est ouverte ; finissez-la d’abord.',
   },

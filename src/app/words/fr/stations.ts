@@ -94,7 +94,7 @@ export const words: Sentences<typeof english> = {
   loads: {
     title: 'Ce que croit la machine',
     said: (clock, same) =>
-      `Dit à ${clock}. ${plural(same, `${formatCount(same)} emplacement est comme le disent les scans.`, `${formatCount(same)} emplacements sont comme le disent les scans.`)}`,
+      `Dit le ${clock}. ${plural(same, `${formatCount(same)} emplacement est comme le disent les scans.`, `${formatCount(same)} emplacements sont comme le disent les scans.`)}`,
     differs: (slot, machine, here) => `${slot} : la machine croit ${machine}, les scans disent ${here}.`,
     nothing: 'rien',
     look: 'Ouvrez l’emplacement et scannez-y la bobine. Si les scans sont justes, rectifiez à la machine.',

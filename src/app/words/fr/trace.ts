@@ -19,7 +19,8 @@ export const words: Sentences<typeof english> = {
     panel: 'Flan',
   },
   choosePerson: 'Choisissez qui l’a mis',
-  putOn: (when, who) => (who === null ? `en place depuis ${when}` : `en place depuis ${when}, par ${who}`),
+  putOn: (when, who) =>
+    who === null ? `en place depuis le ${when}` : `en place depuis le ${when}, par ${who}`,
   text: 'Quoi tracer',
   reading: (done) => `Lecture du journal… ${plural(done, `${done} entrée`, `${done} entrées`)}`,
   nothing: (text) => `Le journal n’a rien sur « ${text} ».`,

@@ -182,8 +182,8 @@ const reasonsFr: ReasonWords = {
 
 export const words: Sentences<typeof english> = {
   accepted: { load: 'Bonne bobine', splice: 'Bonne bobine à raccorder', sweep: 'Vue' },
-  refused: 'Refusée',
-  held: 'Retenue pour le chef d’équipe',
+  refused: 'Refusé',
+  held: 'Retenu pour le chef d’équipe',
   wants: (slot) => `${slot} demande`,
   says: 'la bobine dit',
   also: 'Aussi',

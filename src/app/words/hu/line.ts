@@ -1,5 +1,5 @@
 import type { words as english } from '../en/line.ts';
-import { formatCount, type Sentences } from '../words.ts';
+import { formatCount, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
@@ -57,12 +57,17 @@ export const words: Sentences<typeof english> = {
     panels === 1
       ? 'Kihagyott lapok ezen a panelen?'
       : `Kihagyott lapok ezen a ${formatCount(panels)} panelen?`,
-  skippedMost: (boards) => `Csak ${boards} lap van. Adjon meg kevesebbet.`,
+  skippedMost: (boards) => plural(boards, 'Csak 1 lap van.', `Csak ${boards} lap van. Adjon meg kevesebbet.`),
   skippedNotKnown: 'Nem ismert',
   scrap: 'Selejtezett panelek',
   scrapTitle: 'Hány panel selejt?',
   scrapHelp: 'Számolva maradnak: az alkatrészeik elfogytak. Ugyanennyivel többet kell gyártani.',
-  scrapMost: (panels) => `Csak ${panels} jó panel van megszámolva. Adjon meg kevesebbet.`,
+  scrapMost: (panels) =>
+    plural(
+      panels,
+      'Csak 1 jó panel van megszámolva.',
+      `Csak ${panels} jó panel van megszámolva. Adjon meg kevesebbet.`,
+    ),
   scrapped: (panels) => `${formatCount(panels)} panel selejt`,
   skipsUnknown: 'A kihagyott lapok sosem lettek megadva: minden lap gyártottnak számít.',
   seenBefore: (code, machine) => `Panel ${code} ide megy: ${machine}. Semmi nem lett számolva.`,

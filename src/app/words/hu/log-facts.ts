@@ -29,7 +29,7 @@ export const words: Sentences<typeof english> = {
     intakeToPickMm: 'Bemenettől felszedési pontig',
     loss: 'Feltételezett veszteség',
     limits: 'Legrégebbi a dátumkód szerint',
-    expires: 'Felhasználható',
+    expires: 'Lejárat',
     type: 'Feedertípus',
     lanes: 'Sávok',
     weeks: 'Műszakok',

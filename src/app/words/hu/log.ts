@@ -65,7 +65,7 @@ export const words: Sentences<typeof english> = {
     'reel.put': 'Tekercs elrakva',
     'reel.aired': 'Tekercs kinyitva vagy szárítva',
     'bake.approved': 'Rövid sütés elfogadva',
-    'reel.dated': 'Tekercs felhasználhatósága',
+    'reel.dated': 'Tekercs lejárata',
     'reel.calibrated': 'Teli tekercs megmérve',
     'material.blocked': 'Anyag zárolva',
     'material.released': 'Zárolás feloldva',

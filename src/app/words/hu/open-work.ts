@@ -4,7 +4,7 @@ import type { Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   said: {
     misfit: () => 'A setup nem fér el ezen a soron',
-    move: (count) => `${count} feeder áthelyezése van hátra`,
+    move: (count) => `${count} feedermozgatás van hátra`,
     'slot-empty': (count) => `${count} hely a tekercse nélkül`,
     'slot-other': (count) => `${count} helyen másik alkatrész van`,
     'slot-held': (count) => `${count} tekercs műszakvezetőre vár`,

@@ -14,7 +14,7 @@ export const words: Sentences<typeof english> = {
     leftUnknown: 'darabszám nem ismert',
     lot: (lot) => `Tétel ${lot}`,
     dateCode: (code) => `Dátumkód ${code}`,
-    expires: (day) => `Felhasználható: ${day}`,
+    expires: (day) => `Lejárat: ${day}`,
     place: (place) => `Tárolóhely ${place}`,
   },
   dialog: {
@@ -40,7 +40,7 @@ export const words: Sentences<typeof english> = {
     lot: 'tétel',
     dateCode: 'dátumkód',
     supplierPart: 'szállítói cikkszám',
-    expires: 'felhasználható',
+    expires: 'lejárat',
     place: 'tárolóhely',
     name: 'név',
     what: 'mi ez',

@@ -135,7 +135,7 @@ const hu: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   usageDisagrees: (f) =>
     `${f['part']}: panelenként ${f['found']} beültetés a listában, ${f['wanted']} a beültetési fájlban. Ellenőrizze, melyik a jó.`,
   usageRatio: (f) =>
-    `A listában minden alkatrésznél a beültetési fájl ${f['ratio']}-szorosa áll. A fájlban ${f['ratio']} lapból egy lehet: adja meg, hány lap van egy panelben.`,
+    `A listában minden alkatrésznél ${f['ratio']}× annyi beültetés áll, mint a beültetési fájlban. A fájlban ${f['ratio']} lapból egy lehet: adja meg, hány lap van egy panelben.`,
   usageSplitUnknown: (f) =>
     `${f['part']}: ${f['wanted']} beültetés ${f['found']} helyre, és a beültetési fájl nem mondja meg, melyikre mennyi. Töltse ki a panelenkénti beültetést.`,
   partNotPlaced: (f) =>
@@ -192,7 +192,7 @@ const hu: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `A mennyiség ${f['wanted']}, de a sorban ${f['found']} pozíciójel van. Ellenőrizze, melyik a jó.`,
   quantityUnreadable: (f) => `A mennyiség nem szám: „${f['found']}”. A pozíciójelek számítanak. Javítsa.`,
   quantityRatio: (f) =>
-    `A mennyiség minden sorban a pozíciójelek ${f['ratio']}-szorosa. Az anyagjegyzék ${f['ratio']} lapra szólhat.`,
+    `A mennyiség minden sorban ${f['ratio']}× annyi, mint a pozíciójelek száma. Az anyagjegyzék ${f['ratio']} lapra szólhat.`,
   billDesignatorTwice: (f) =>
     `Pozíciójel ${f['designator']}: már szerepel a(z) ${f['first']}. sorban, ugyanazzal az alkatrésszel. Egyszer számít.`,
   billDesignatorDiffers: (f) =>

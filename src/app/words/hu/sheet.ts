@@ -80,7 +80,7 @@ export const words: Sentences<typeof english> = {
     emptySlot: (count) => `${count} üres hely`,
     comment: (count) => `${count} megjegyzés`,
     total: (count) => `${count} összesítés`,
-    headerAgain: (count) => `a fejléc még ${count}-szer`,
+    headerAgain: (count) => `a fejléc még ${count} alkalommal`,
   },
   leftOut: (what) => `Kihagyva: ${what}.`,
   page: 'A munkafüzet lapja',

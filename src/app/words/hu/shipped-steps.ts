@@ -48,7 +48,7 @@ export const words: Readonly<Record<string, string>> = {
   'Paste height on the first print, middle of five places. Set the limits for your stencil.':
     'Pasztamagasság az első nyomaton, öt pont középső értéke. Állítsa be a határokat a saját stenciljéhez.',
   'No moves left: no feeder to take out, move or put in.':
-    'Nincs több áthelyezés: nincs kiveendő, áthelyezendő vagy beteendő feeder.',
+    'Nincs több mozgatás: nincs kiveendő, áthelyezendő vagy beteendő feeder.',
   'Every slot has its verified reel. No reel waits for a lead.':
     'Minden helyen ott van az ellenőrzött tekercse. Egy tekercs sem vár műszakvezetőre.',
   'Every feeder sits flat and locked; tapes are threaded, cover tapes pulled away.':

@@ -8,7 +8,7 @@ export const words: Sentences<typeof english> = {
     quantity: 'Mennyiség',
     lot: 'Tétel',
     dateCode: 'Dátumkód',
-    expires: 'Felhasználható',
+    expires: 'Lejárat',
     reel: 'Tekercsazonosító',
     supplier: 'Szállító',
     country: 'Ország',

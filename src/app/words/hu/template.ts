@@ -63,7 +63,7 @@ export const words: Sentences<typeof english> = {
   },
   knows: 'Minek kell igaznak lennie',
   factNames: {
-    moves: 'nincs több feederáthelyezés',
+    moves: 'nincs több feedermozgatás',
     slots: 'minden helyen ott van az ellenőrzött tekercse',
     'first-panel': 'az első panel ellenőrzött és jó',
   },

@@ -29,8 +29,8 @@ export const words: Sentences<typeof english> = {
   axis: 'min',
   legend: { act: 'művelet', outside: 'előbb is lehetett volna', stop: 'szünet vagy tervezett leállás' },
   median: (count, span) => (count === 1 ? `Az előző ideje ${span}.` : `${count} korábbi mediánja ${span}.`),
-  longer: (span) => `Itt az állás ${span} idővel hosszabb volt.`,
-  shorter: (span) => `Itt az állás ${span} idővel rövidebb volt.`,
+  longer: (span) => `Itt az állás ennyivel hosszabb volt: ${span}.`,
+  shorter: (span) => `Itt az állás ennyivel rövidebb volt: ${span}.`,
   asMedian: 'Itt az állás nagyjából ugyanannyi volt.',
   medianMark: (span) => `a korábbiak mediánja, ${span}`,
   saved: (steps, span) =>
