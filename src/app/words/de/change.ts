@@ -41,8 +41,8 @@ export const words: Sentences<typeof english> = {
     pastEnd: (slot, part, last) =>
       plural(
         last,
-        `Es gibt kein ${slot} für ${part}: Die Bank hat 1 Platz.`,
-        `Es gibt kein ${slot} für ${part}: Die Bank hat ${last} Plätze.`,
+        `Es gibt keinen Platz ${slot} für ${part}: Die Bank hat 1 Platz.`,
+        `Es gibt keinen Platz ${slot} für ${part}: Die Bank hat ${last} Plätze.`,
       ),
     over: (slot, part, positions) =>
       plural(

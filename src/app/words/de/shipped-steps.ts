@@ -1,4 +1,4 @@
-// The checklists that come with the tool, in German: English sentence -> German. A sentence that is not here is shown as it is.
+// The checklists that come with the tool, in German: English sentence -> German.
 
 export const words: Readonly<Record<string, string>> = {
   // Titles and headings.

@@ -28,7 +28,7 @@ export const words: Sentences<typeof english> = {
   plan: 'Ennek tervezése',
   same: 'most van fent',
   keep: (count) => `${count} marad`,
-  move: (count) => `${count} áthelyezve`,
+  move: (count) => `${count} átkerül`,
   takeOut: (count) => `${count} kijön`,
   putIn: (count) => `${count} bemegy`,
   parked: (count) => `${count} kerül félre`,

@@ -37,7 +37,7 @@ export const words: Sentences<typeof english> = {
   placeHere: (place) => `${place} tárolóhely: a Tekercsek alatt látja, mi van ott.`,
   halfLabel: 'A címkének csak egy része lett beolvasva. Olvassa be újra az egészet, először a cikkszámot.',
   cartHere: (cart) => `${cart} egy kocsi.`,
-  cartDoor: (cart) => `Dokkolja? ${cart}`,
+  cartDoor: (cart) => `Dokkolja: ${cart}?`,
   oldReelDiffers: (slot, loaded) => `Nem ez a tekercs van itt: ${slot}. Várt: ${loaded}.`,
   standsHere: 'A helyén van',
   whichTitle: 'Ennek a kódnak két jelentése van',

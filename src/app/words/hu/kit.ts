@@ -53,7 +53,7 @@ export const words: Sentences<typeof english> = {
   places: (count) => `${count} hely kész`,
   empty: 'Levétel',
   dock: 'Dokkolás',
-  dockTitle: (cart) => `Dokkolja? ${cart}`,
+  dockTitle: (cart) => `Dokkolja: ${cart}?`,
   dockCaution:
     'Előbb állítsa le a gépet, és várja meg, hogy semmi ne mozogjon. Keze ne legyen a rögzítő, a fej és a vágó közelében.',
   willLoad: (count, product) => `${count} hely lesz felrakva ehhez: ${product}:`,

@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
   bakeShort: 'rövidebb sütés, mint a táblázatban',
   bakeLet: (name) => `rövid sütés elfogadva: ${name}`,
   letBake: 'Sütés elfogadása',
-  letBakeTitle: (reel) => `Elfogadja a sütést? ${reel}`,
+  letBakeTitle: (reel) => `Elfogadja a sütést: ${reel}?`,
   letBakeWhat: (f) =>
     `${f.hours} h sütés${f.celsius === null ? '' : `, ${f.celsius} °C`}. ${f.wanted === null ? 'A táblázatban erre nincs sor.' : `A táblázat ${f.wanted} h-t kér.`}`,
   letBakeHelp:

@@ -72,7 +72,7 @@ export const words: Sentences<typeof english> = {
     save: 'Mentés',
     remove: 'Törlés',
     removed: (name) => `${name} törölve.`,
-    removeTitle: (name) => `Törli? ${name}`,
+    removeTitle: (name) => `Törli: ${name}?`,
     removeHelp: (badge) =>
       `A(z) ${badge} kártya és a PIN-kód ezután nem működik. A napló megőrzi, mit tett ez a személy, ezen a néven.`,
     removeSelf: 'Ez Ön: azonnal ki lesz jelentkeztetve.',

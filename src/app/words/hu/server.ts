@@ -107,7 +107,7 @@ export const words: Sentences<typeof english> = {
   thisOne: 'ez a tablet',
   isOut: 'kizárva',
   revoke: 'Kizárás',
-  revokeTitle: (name) => `Kizárja? ${name}`,
+  revokeTitle: (name) => `Kizárja: ${name}?`,
   revokeHelp:
     'Elveszett vagy eladott tabletre. Többé nem küldhet és nem fogadhat. Eddigi bejegyzései a naplóban maradnak.',
   revoked: (name) => `${name} kizárva.`,

@@ -1,4 +1,4 @@
-// The checklists that come with the tool, in Hungarian: English sentence -> Hungarian. A sentence that is not here is shown as it is.
+// The checklists that come with the tool, in Hungarian: English sentence -> Hungarian.
 
 export const words: Readonly<Record<string, string>> = {
   // Titles and headings.
