@@ -9,8 +9,11 @@ import { type Language, language, spoken, wanted } from './words.ts';
 const packs: Readonly<Record<Language, () => Promise<Pack>>> = {
   en: () => import('./en/pack.ts'),
   es: () => import('./es/pack.ts'),
+  de: () => import('./de/pack.ts'),
+  fr: () => import('./fr/pack.ts'),
   pt: () => import('./pt/pack.ts'),
   pl: () => import('./pl/pack.ts'),
+  hu: () => import('./hu/pack.ts'),
   vi: () => import('./vi/pack.ts'),
   zh: () => import('./zh/pack.ts'),
   ja: () => import('./ja/pack.ts'),
