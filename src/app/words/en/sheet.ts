@@ -52,7 +52,7 @@ export const words = {
   choose: 'Choose a sheet',
   offersTitle: 'Asked for by a machine',
   offersHelp:
-    'It names slots and parts, not placements a panel. Read it, look at it, add a placement file: it is taken in like any sheet.',
+    'It names slots and parts, not placements per panel. Read it, check it, add a placement file, then import it like any sheet.',
   offer: (station: string, name: string, slots: number) =>
     `${plural(slots, '1 slot', `${slots} slots`)} of ${name}, asked for by ${station}.`,
   offerRead: 'Read it as a sheet',
