@@ -43,7 +43,8 @@ export const words = {
   slotsTitle: 'Slots',
   isProposal:
     'This is a proposal for feeders, not a placement program. It does not say which head places what or when. Make your program use the same slots.',
-  proposalHelp: 'Parts keep the slots that they have on the line or in its other setups. New parts get free slots.',
+  proposalHelp:
+    'Parts keep the slots that they have on the line or in its other setups. New parts get free slots.',
   propose: 'Propose slots',
   proposeAgain: 'Propose again',
   proposing: 'Looking for slots…',

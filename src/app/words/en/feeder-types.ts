@@ -28,7 +28,7 @@ export const words = {
   withdrawn: (name: string) => `Feeder type ${name} is no longer on the list. Its feeders stay.`,
   none: 'No feeder type yet.',
   noneHelp:
-    'With types, each load also checks the number of lanes; and type, drive and depth where the setup sheet asks for them.',
+    'With types, each load also checks the number of lanes. Type, drive and depth are checked where the setup sheet asks for them.',
   nameMissing: 'Enter the name of the type',
   isThere: 'This type is on the list: change it there',
   numberWrong: 'Enter lengths in mm, or leave them empty',

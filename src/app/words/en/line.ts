@@ -61,7 +61,7 @@ export const words = {
   skippedMost: (boards: string) =>
     plural(boards, 'There is only 1 board.', `There are only ${boards} boards. Enter fewer.`),
   skippedNotKnown: 'Not known',
-  scrap: 'Panels scrapped',
+  scrap: 'Scrap panels',
   scrapTitle: 'How many panels are scrapped?',
   scrapHelp: 'They stay counted: their parts are used. The run builds as many more.',
   scrapMost: (panels: string) =>
@@ -145,7 +145,7 @@ export const words = {
   more: 'Show all slots',
   less: 'Show due only',
   caution:
-    'Splice and reach in only when the machine is stopped or the feeder is outside the guarded zone, as its manual says. Cut away from your fingers. Local rules come first.',
+    'Splice and reach in only with the machine stopped, or the feeder outside the guarded zone as its manual says. Cut away from your fingers. Local rules come first.',
   nowTitle: 'What to do now',
   walkBy: (clock: string) => `by ${clock}`,
   goes: (name: string) => `${name} goes`,

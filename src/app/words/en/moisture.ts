@@ -69,7 +69,7 @@ export const words = {
   bakeOption: (hours: string, celsius: number) => `${hours} h at ${celsius} °C`,
   or: 'or',
   bakeLarge:
-    'The 96 h row at 125 °C is for large BGA and stacked dies; it counts while the package is not known.',
+    'The 96 h row at 125 °C is for large BGA and stacked dies. It counts while the package is not known.',
   dry: 'in dry storage',
   open: 'Bag / oven',
   title: (reel: string) => `Floor life of ${reel}`,
@@ -87,7 +87,7 @@ export const words = {
   celsiusHelp: 'Many tapes and reels take 40 °C at most: check the bag’s label.',
   bakeCaution: 'Hot: wear gloves at the oven. The bag’s label and your local rules come first.',
   resetHelp:
-    'Enter it here when the reel is out again. A bake shorter than the table asks for its body and level does not restore floor life: a lead must then decide.',
+    'Enter it here when the reel is out again. The table gives hours by body and level. A shorter bake does not restore floor life: a lead must then decide.',
   badHours: 'Enter 0 to 9999 hours.',
   badCelsius: 'Enter 30 to 150 °C.',
   climate: (f: LineClimate) =>

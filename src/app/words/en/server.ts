@@ -4,7 +4,7 @@ import { plural } from '../words.ts';
 export const words = {
   noKey: 'This page cannot sign entries',
   noKeyHelp:
-    'Keys, camera and offline start need a secure page. Open the app by its https address (the server prints it, with how to trust it), or on the server’s own computer. Until then, entries stay on this tablet.',
+    'Keys, camera and offline start need a secure page. Open the app by its https address, or on the server’s own computer. The server prints the address, with how to trust it. Until then, entries stay on this tablet.',
   alone: 'This tablet works on its own',
   aloneHelp:
     'It verifies, warns and keeps its log without a server. Join one to share the log with the other tablets, older entries too.',
@@ -95,7 +95,7 @@ export const words = {
   leadHelp: 'A lead or engineer lets tablets in and shuts them out: badge and PIN.',
   leadOpen: 'Let tablets in or shut them out',
   leadOffline: 'Only the server lets tablets in, and it does not answer now. Try again when it does.',
-  newCode: 'New code for a tablet',
+  newCode: 'Make a new code for a tablet',
   codeFor: 'On the new tablet, scan this with its camera, or open the app there and type the code.',
   codeUntil: (span: string) => `For one tablet, good for ${span}.`,
   codeOver: 'This code has expired.',

@@ -7,7 +7,7 @@ export const words = {
   whoHelp: 'One counter a line. Counts by hand beside a station are kept and shown, not added.',
   hand: 'People, by hand',
   handNow: 'People count on this line now.',
-  stationNow: (station: string) => `${station} now counts this line.`,
+  stationNow: (station: string) => `Counting on this line now: ${station}.`,
   checkInLine:
     'Check “Panels in the line” in the line rules: they are worked out from where panels are counted.',
   none: 'No station is known yet',

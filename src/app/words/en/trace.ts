@@ -41,7 +41,7 @@ export const words = {
     'in-line':
       'Nobody has entered how many panels are between the machine and the counting point. The widest range is assumed. Enter it in the line’s rules and fewer panels are in doubt.',
     boards:
-      'No setup says which boards of a panel a slot serves. It is taken to serve all alike: if it serves only some, a panel with boards skipped may carry nothing from it.',
+      'No setup says which boards of a panel a slot serves. It is taken to serve all alike. If it serves only some, a panel with skipped boards may carry nothing from it.',
     label:
       'Nobody has entered how exact the printed counts are. A quarter of a percent is assumed (common practice).',
   },

@@ -34,8 +34,7 @@ export const words = {
     'At the server the change of this person does not count. Check the people under Plant and correct the list.',
   reason: 'How do you know?',
   needsServer: 'The server must answer for this: only then is it proven who decides.',
-  notProven:
-    'It is saved, but without a ticket, so it settles nothing. Try again where the server answers.',
+  notProven: 'It is saved, but without a ticket, so it settles nothing. Try again where the server answers.',
   confirmed: (count: number) => plural(count, 'The entry is confirmed.', `${count} entries are confirmed.`),
   rejected: 'The entry is rejected.',
   engineerOnly: (count: number) =>
