@@ -1,0 +1,8 @@
+import type { words as english } from '../en/demo.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  stale: 'هذا التدريب من بدء سابق للعرض التجريبي.',
+  fresh: 'البدء من جديد',
+  failed: (why) => `تعذّر تحميل مصنع العرض التجريبي: ${why}`,
+};
