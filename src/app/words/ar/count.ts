@@ -60,7 +60,7 @@ export const words: Sentences<typeof english> = {
   leftTitle: (slot) => `إنزال ${slot}: كم بقي؟`,
   leftHelp: 'ما بقي يبيّن ما فقده المغذي. عُدّه الآن، أو دع المخزن يعدّه لاحقًا.',
   leftEmpty: 'لا شيء: هي فارغة',
-  leftCount: 'عدّها',
+  leftCount: 'عدّ ما بقي',
   leftUnknown: (parts) => `لم تُعدّ: نحو ${parts}`,
   leftUnknownPlain: 'لم تُعدّ',
   lost: (feeder, lost, picks, share) =>

@@ -26,7 +26,7 @@ export const words: Sentences<typeof english> = {
   scanAnythingHelp: 'موضع، مغذٍّ، بكرة، شارة، لوحة',
   camera: 'الكاميرا',
   typeIt: 'كتابة',
-  clear: 'مسح الحقل',
+  clear: 'إفراغ',
   typeTitle: 'اكتب ما على الملصق',
   typeHelp: 'رمز في كل سطر، كما هو مطبوع. ثم اضغط «تم».',
   unknownSlot: (slot) => `لا يوجد على هذا الخط الموضع ${slot}. امسح رمز الموضع عند الآلة.`,
