@@ -4,8 +4,7 @@ import { counted, countedAfter } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
   way: 'ملف الوضع وقائمة المواد',
-  wayHelp:
-    'ليست لديك ورقة فيها مواضع؟ ابدأ بملف وضع البطاقة. يمكن أن تتبعه قائمة مواد؛ ثم تُقترح مواضع لخطك.',
+  wayHelp: 'ليست لديك ورقة فيها مواضع؟ ابدأ بملف وضع البطاقة. يمكن أن تتبعه قائمة مواد؛ ثم تُقترح مواضع لخطك.',
   choosePlacements: 'اختيار ملف وضع',
   isPlacements: 'هذا الملف لا يسمّي مواضع، لذلك يُقرأ على أنه ملف وضع.',
   isBill: 'هذه قائمة مواد. اختر الآن ملف الوضع للبطاقة نفسها.',
@@ -111,7 +110,6 @@ export const words: Sentences<typeof english> = {
     feeder: 'المغذي',
   },
   noSlots: 'اقترح المواضع أولًا',
-  slotsOpen: (count) =>
-    `بلا موضع: ${counted.kinds(count)}. أعطها موضعًا، أو اذكر أن هذا الخط لا يضعها`,
+  slotsOpen: (count) => `بلا موضع: ${counted.kinds(count)}. أعطها موضعًا، أو اذكر أن هذا الخط لا يضعها`,
   slotsFaulty: (count) => `يعيق غيره أو أصغر من اللازم: ${counted.slots(count)}. اختر غيره`,
 };

@@ -73,8 +73,7 @@ export const words: Sentences<typeof english> = {
   lossTitle: 'فاقد الالتقاط',
   lossNone: 'لم تنته بعد بكرة معروفة العدد. حتى ذلك الحين يُستخدم الفاقد المفترض للخط.',
   lossRow: (share, low, high) => `${share} (من ${low} إلى ${high})`,
-  skipsUnknown: (reels) =>
-    `البطاقات المتخطاة غير معروفة (${counted.reels(reels)}): قد يكون الفاقد أكبر.`,
+  skipsUnknown: (reels) => `البطاقات المتخطاة غير معروفة (${counted.reels(reels)}): قد يكون الفاقد أكبر.`,
   skipsUnknownReel: 'البطاقات المتخطاة غير معروفة',
   lossEvidence: (reels, lost, picks) => `انتهت ${reels}، وفُقد ${lost} من ${countedAfter.picks(picks)}`,
   rising: (feeder, share, others) => `المغذي ${feeder} يرمي ${share}، والمغذيات الأخرى ${others}.`,

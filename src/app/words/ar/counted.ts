@@ -67,10 +67,7 @@ function tell(noun: Noun, isAfter: boolean, count: number | string): string {
 
 function allOf(isAfter: boolean): Readonly<Record<Thing, (count: number | string) => string>> {
   const things = Object.keys(nouns) as Thing[]; // the keys of the table
-  const told = things.map((thing) => [
-    thing,
-    (count: number | string) => tell(nouns[thing], isAfter, count),
-  ]);
+  const told = things.map((thing) => [thing, (count: number | string) => tell(nouns[thing], isAfter, count)]);
   return Object.fromEntries(told) as Record<Thing, (count: number | string) => string>; // a key for each thing by construction
 }
 

@@ -14,9 +14,7 @@ export const words: Sentences<typeof english> = {
   readyFetch: (count) =>
     count === 0 ? 'لا بكرات للإحضار.' : `أحضر بكرات ${countedAfter.kinds(count)}: القائمة أدناه.`,
   readyCarts: (count) =>
-    count === 0
-      ? 'ضع المغذيات التالية على عربة.'
-      : `ضع المغذيات على عربة. جاهز: ${counted.places(count)}.`,
+    count === 0 ? 'ضع المغذيات التالية على عربة.' : `ضع المغذيات على عربة. جاهز: ${counted.places(count)}.`,
   readyOpenList: 'افتح قائمة التحقق: بعض البنود لا يحتاج توقفًا.',
   readyList: (count) => `قائمة التحقق: يمكن الآن تنفيذ ${countedAfter.steps(count)}.`,
   toChecklist: 'الانتقال إلى قائمة التحقق',

@@ -135,8 +135,7 @@ export const words: Sentences<typeof english> = {
   walksTitle: 'الجولات',
   walkNow: 'اذهب الآن',
   walkAt: (clock, span) => `${clock}، خلال ${span}`,
-  walkSplices: (count) =>
-    count === 1 ? counted.splices(count) : `${counted.splices(count)}، جولة واحدة`,
+  walkSplices: (count) => (count === 1 ? counted.splices(count) : `${counted.splices(count)}، جولة واحدة`),
   walkNone: 'لا جولة مستحقة في الساعات القادمة.',
   walkMore: (count) => `لاحقًا: ${counted.walks(count)}`,
   walkOf: (person) => `الشخص ${person}`,
@@ -149,7 +148,8 @@ export const words: Sentences<typeof english> = {
     crowdedOut: (moment) => `الوصل قبل ${moment}: الجميع مشغولون بوصلات أخرى`,
   },
   remedies: {
-    cutEarly: (parts, moment) => `اقطع الشريط القديم مبكرًا عند ${moment}: يضيع نحو ${countedAfter.parts(parts)}`,
+    cutEarly: (parts, moment) =>
+      `اقطع الشريط القديم مبكرًا عند ${moment}: يضيع نحو ${countedAfter.parts(parts)}`,
     secondPerson: (moment) => `يذهب شخص ثانٍ قبل ${moment}`,
     secondSlot: (moment) => `حمّل القطعة على موضع ثانٍ قبل ${moment}`,
   },

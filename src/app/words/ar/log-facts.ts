@@ -275,7 +275,6 @@ export const words: Sentences<typeof english> = {
   until: (moment) => `إلى ${moment}`,
   boardsWhich: (boards) => `البطاقة ${boards}`,
   pickOrders: { 'oldest-first': 'الأقدم', 'fullest-first': 'الأكثر امتلاءً' },
-  spliceCost: (parts, width) =>
-    width === null ? `${parts} على كل شريط آخر` : `${parts} على شريط ${width}`,
+  spliceCost: (parts, width) => (width === null ? `${parts} على كل شريط آخر` : `${parts} على شريط ${width}`),
   panelsOf: (panels, product) => `${panels} من ${product}`,
 };

@@ -58,8 +58,7 @@ export const words: Sentences<typeof english> = {
   bakeAdvice: (f) => `الجدول يطلب ${f.options} (${f.source}).`,
   bakeOption: (hours, celsius) => `${hours} h عند ${celsius} °C`,
   or: 'أو',
-  bakeLarge:
-    'سطر 96 h عند 125 °C لأغلفة BGA الكبيرة والشرائح المكدّسة. يُعتمد ما دام الغلاف غير معروف.',
+  bakeLarge: 'سطر 96 h عند 125 °C لأغلفة BGA الكبيرة والشرائح المكدّسة. يُعتمد ما دام الغلاف غير معروف.',
   dry: 'في حفظ جاف',
   open: 'الكيس / الفرن',
   title: (reel) => `مهلة التعرض للبكرة ${reel}`,

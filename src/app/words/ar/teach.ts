@@ -44,8 +44,7 @@ export const words: Sentences<typeof english> = {
     newer: (version, here) => `↑ الإصدار ${version} بدل ${here}`,
     same: (version) => `= نفسها هنا، الإصدار ${version}`,
     older: (version, here) => `△ الإصدار ${version} أقدم من ${here} الموجود هنا: لم يُستورد`,
-    differs: (version) =>
-      `△ الإصدار ${version} هنا قاعدة أخرى: لا تُستورد حتى يعطيها الملف إصدارًا أعلى`,
+    differs: (version) => `△ الإصدار ${version} هنا قاعدة أخرى: لا تُستورد حتى يعطيها الملف إصدارًا أعلى`,
     fails: (version) => `✕ الإصدار ${version} لا يقرأ أمثلته: لم يُستورد`,
   },
   importNothing: 'لا قاعدة جديدة أو أحدث في هذا الملف.',
@@ -55,8 +54,7 @@ export const words: Sentences<typeof english> = {
   noneHelp: 'الملصقات القياسية لا تحتاج قاعدة. امسح ملصقًا لا يُقرأ، ثم عرّفه مرة.',
   version: (version) => `الإصدار ${version}`,
   approvedBy: (name, when) => `اعتمدها ${name}، ${when}`,
-  needsAll: (count) =>
-    `يجب أن تكون كل رموزه في صورة واحدة للكاميرا، أو تُكتب معًا: ${counted.codes(count)}.`,
+  needsAll: (count) => `يجب أن تكون كل رموزه في صورة واحدة للكاميرا، أو تُكتب معًا: ${counted.codes(count)}.`,
   examples: (count) => `يقرأ ${countedAfter.examples(count)}`,
   examplesFail: (failed, count) => `يقرأ ${failed} من ${countedAfter.examples(count)} بشكل مختلف`,
   again: 'تعريف من جديد',

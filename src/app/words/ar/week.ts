@@ -12,7 +12,7 @@ export const words: Sentences<typeof english> = {
   patterns: ['A', 'B'],
   alternate: 'أسبوعان يتناوبان',
   thisIs: (name) => `هذا الأسبوع ${name}`,
-  days: ['الإثنين', 'الثلاثاء', 'الأربعاء', 'الخميس', 'الجمعة', 'السبت', 'الأحد'],
+  days: ['إثنين', 'ثلاثاء', 'أربعاء', 'خميس', 'جمعة', 'سبت', 'أحد'],
   holiday: 'عطلة',
   kinds: { shift: 'وردية', break: 'استراحة', overtime: 'عمل إضافي', stop: 'توقف مخطط' },
   span: (from, to) => `${from} إلى ${to}`,
