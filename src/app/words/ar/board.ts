@@ -68,9 +68,9 @@ export const words: Sentences<typeof english> = {
   said: 'من اختيارك',
   asIn: (product) => `كما في ${product}`,
   width: {
-    said: (mm) => `${mm} mm`,
-    setup: (mm) => `${mm} mm`,
-    usual: (mm) => `${mm} mm؟`,
+    said: (mm) => `\u2066${mm} mm\u2069`,
+    setup: (mm) => `\u2066${mm} mm\u2069`,
+    usual: (mm) => `\u2066${mm} mm\u2069؟`,
     none: 'العرض غير معروف',
   },
   faults: {

@@ -73,7 +73,7 @@ export const words: Sentences<typeof english> = {
   inHand: (slot, part) => `الموضع ${slot} يطلب ${part}`,
   whichLabel: 'أي ملصق؟',
   chooseHelp: 'المس رقمه',
-  label: (number, text) => `الملصق ${number}: ${text}`,
+  label: (number, text) => `الملصق ${number}:\u200f ${text}`,
   card: 'ملصق البكرة',
   facts: { part: 'القطعة', quantity: 'الكمية', lot: 'الدفعة', reel: 'معرّف البكرة' },
   notRead: 'لم يُقرأ بعد',

@@ -39,7 +39,7 @@ export const words: Sentences<typeof english> = {
     'slot-twice': (slot, part) => `يستخدم الإعداد ${slot} مرتين، إحداهما لـ ${part}.`,
     overlap: (slot, part, neighbour) => `تتداخل ${part} على ${slot} مع ${neighbour}.`,
     'slot-unknown': (slot, part) => `لا يوجد على هذا الخط الموضع ${slot} لـ ${part}.`,
-    pastEnd: (slot, part, last) => `لا يوجد ${slot} لـ ${part}: في صفه ${countedAfter.slots(last)}.`,
+    pastEnd: (slot, part, last) => `لا يوجد ${slot} لـ ${part}: في صفه ${counted.slots(last)}.`,
     over: (slot, part, positions) =>
       `تتجاوز ${part} على ${slot} نهاية صفها بمقدار ${countedAfter.positions(positions)}.`,
   },

@@ -38,7 +38,7 @@ export const words: Sentences<typeof english> = {
   hub: 'المحور',
   remembered: (parts) => `من بكرة ممتلئة فيها ${parts}، قيست من قبل.`,
   result: (parts, sd) => `القطع: ${spread(parts, sd)}`,
-  before: (parts, sd, basis) => `في السجل ${spread(parts, sd)} (${basis}).`,
+  before: (parts, sd, basis) => `في السجل ${spread(parts, sd)}\u200f (${basis}).`,
   beforeUnknown: 'لا عدد في السجل بعد.',
   printed: (share, least, isEntered) =>
     `الأرقام المطبوعة أو المكتوبة تُحسب بخطأ ${leftToRight(`± ${share}`)}${isEntered ? ' (من قواعد الخط)' : ' (ممارسة شائعة)'}، وعلى الأقل ${leftToRight(`± ${least}`)} (ممارسة شائعة).`,
@@ -64,7 +64,7 @@ export const words: Sentences<typeof english> = {
   leftUnknown: (parts) => `لم تُعدّ: نحو ${parts}`,
   leftUnknownPlain: 'لم تُعدّ',
   lost: (feeder, lost, picks, share) =>
-    `فقد ${feeder} عدد ${lost} من ${countedAfter.picks(picks)} (${share}).`,
+    `فقد ${feeder} عدد ${lost} من ${countedAfter.picks(picks)}\u200f (${share}).`,
   moreThanGone: 'وُضع أكثر مما نقص: أحد الأعداد خاطئ. يبقى الفاقد كما كان.',
   unlikely: (feeder, share, bound) =>
     `يكون ${feeder} قد فقد ${share}. هذا غير محتمل (أكثر من ${bound}): راجع الأعداد. يبقى الفاقد كما كان.`,

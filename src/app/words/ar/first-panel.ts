@@ -26,10 +26,10 @@ export const words: Sentences<typeof english> = {
   tolerance: 'السماحية ± %',
   reading: (unit) => `قراءة الجهاز بوحدة ${unit}`,
   meter: 'دقة جهاز القياس',
-  percent: '± % من القراءة',
+  percent: '\u2066± %\u2069 من القراءة',
   fixed: (unit) => `± ثابت، بوحدة ${unit}`,
   meterHelp: 'انظر نشرة جهاز القياس. يتذكرها هذا الجهاز اللوحي.',
-  limits: (least, most, unit) => `المطلوب: من ${least} إلى ${most} ${unit}`,
+  limits: (least, most, unit) => `المطلوب: من ${least} إلى ${leftToRight(`${most} ${unit}`)}`,
   result: (value, uncertainty, unit) => `المقيس: ${leftToRight(`${value} ± ${uncertainty} ${unit}`)}`,
   why: {
     accepted: 'داخل الحدود، حتى مع خطأ جهاز القياس.',

@@ -24,7 +24,7 @@ export const words: Sentences<typeof english> = {
   span: (first, last) => `اللوحات من ${first} إلى ${last}`,
   still: (held, all) => `لم يُوقّع بعد: ${held} من ${all}`,
   noCodes: 'لا رموز للوحات. ابحث عن هذه اللوحات بأرقامها.',
-  signed: (who, when) => `وقّع ${who}، ${when}`,
+  signed: (who, when) => `وقّع ${who}،\u200f ${when}`,
   sign: 'توقيع',
   signAll: 'توقيع الكل',
   signTitle: 'ماذا فُعل بهذه اللوحات؟',

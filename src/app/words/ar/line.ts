@@ -44,8 +44,8 @@ export const words: Sentences<typeof english> = {
   end: 'إنهاء التشغيل',
   endTitle: 'هل تنهي هذا التشغيل؟',
   endText: (done, wanted) => `عُدّت ${done} من ${countedAfter.panels(wanted)}. تبقى البكرات على مواضعها.`,
-  plusOne: '+1\u00a0لوحة',
-  plusMany: '+\u00a0n',
+  plusOne: '\u2066+1\u2069\u00a0لوحة',
+  plusMany: '\u2066+\u00a0n\u2069',
   plusManyTitle: 'كم لوحة أخرى؟',
   counted: (panels) => `اللوحة ${panels}.`,
   skippedUnknown: 'البطاقات المتخطاة: لم تُدخل',
@@ -57,7 +57,7 @@ export const words: Sentences<typeof english> = {
     panels === 1
       ? 'كم بطاقة تُخطّيت في هذه اللوحة؟'
       : `كم بطاقة تُخطّيت في هذه اللوحات (${formatCount(panels)})؟`,
-  skippedMost: (boards) => `لا يوجد إلا ${countedAfter.boards(boards)}. أدخل أقل.`,
+  skippedMost: (boards) => `لا يوجد إلا ${counted.boards(boards)}. أدخل أقل.`,
   skippedNotKnown: 'غير معروف',
   scrap: 'إتلاف لوحات',
   scrapTitle: 'كم لوحة تُتلف؟',
@@ -98,8 +98,8 @@ export const words: Sentences<typeof english> = {
   ago: (span) => `قبل ${span}`,
   panels: (done, wanted) => `${done} من ${countedAfter.panels(wanted)}`,
   pace: {
-    seen: (seconds) => `${seconds} s لكل لوحة، مقيس`,
-    nominal: (seconds) => `${seconds} s لكل لوحة، اسمي`,
+    seen: (seconds) => `\u2066${seconds} s\u2069 لكل لوحة، مقيس`,
+    nominal: (seconds) => `\u2066${seconds} s\u2069 لكل لوحة، اسمي`,
   },
   runEnds: (moment) => `ينتهي التشغيل نحو ${moment}`,
   runDone: 'عُدّت كل اللوحات.',
@@ -159,7 +159,7 @@ export const words: Sentences<typeof english> = {
   lossIs: (share) => `فاقد ${share}`,
   feedsAfter: (slot) => `ينتظر حتى يفرغ ${slot}`,
   backup: (slot) => `ثم يغذّي ${slot}، بلا توقف`,
-  horizon: (hours) => `${hours} h`,
+  horizon: (hours) => `\u2066${hours} h\u2069`,
   shiftBreak: 'لا عمل',
   now: 'الآن',
 };

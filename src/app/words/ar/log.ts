@@ -134,7 +134,7 @@ export const words: Sentences<typeof english> = {
   csv: 'CSV',
   xlsx: 'جدول بيانات',
   json: 'أسطر JSON',
-  exported: (rows, name) => `حُفظ في ${name}: ${counted.entries(rows)}.`,
+  exported: (rows, name) => `حُفظ في ${name}:\u200f ${counted.entries(rows)}.`,
   exporting: 'تُجمع القيود…',
   actors: { tablet: 'الجهاز', machine: 'الآلة', nobody: 'لم يسجّل أحد الدخول' },
   detail: 'القيد',

@@ -15,7 +15,7 @@ export const words: Sentences<typeof english> = {
   letBake: 'احتساب التجفيف',
   letBakeTitle: (reel) => `هل يُحتسب تجفيف ${reel}؟`,
   letBakeWhat: (f) =>
-    `جُففت ${f.hours} h${f.celsius === null ? '' : ` عند ${f.celsius} °C`}. ${f.wanted === null ? 'لا سطر لذلك في الجدول.' : `الجدول يطلب ${f.wanted} h.`}`,
+    `جُففت \u2066${f.hours} h\u2069${f.celsius === null ? '' : ` عند \u2066${f.celsius} °C\u2069`}. ${f.wanted === null ? 'لا سطر لذلك في الجدول.' : `الجدول يطلب \u2066${f.wanted} h\u2069.`}`,
   letBakeHelp:
     'عندها تبدأ مهلة التعرض من جديد عند نهاية هذا التجفيف، ولا يعود التجفيف يحجز البكرة. يُحتسب مرة واحدة: أي تجفيف قصير آخر يُحجز من جديد.',
   letBakeWhy: 'لماذا يُحتسب؟',
@@ -23,7 +23,7 @@ export const words: Sentences<typeof english> = {
   letBakeFor: 'التجفيف',
   letBakeOnce: 'هذه المرة فقط',
   letBakeAlways: 'يُحتسب من الآن',
-  hotOver: (hours) => `${hours} h فوق 90 °C في المجموع`,
+  hotOver: (hours) => `\u2066${hours} h\u2069 فوق \u206690 °C\u2069 في المجموع`,
   labelTime: 'المستوى 6: جفّفها حراريًا، ثم أدخل المدة التي على ملصقها',
   families: {
     bga: 'BGA',
@@ -48,17 +48,19 @@ export const words: Sentences<typeof english> = {
     memory: 'من الذاكرة، لم يُقارن',
   },
   restsOn: (f) =>
-    `${f.classes.length === 1 ? `الفئة ${f.classes[0]}` : `الفئة ${[...f.classes].sort().join(' أو ')} (يُعتمد الأقصر)`} · ${f.celsius} °C، ${f.humidity} % · ${f.edition}`,
+    `${f.classes.length === 1 ? `الفئة ${f.classes[0]}` : `الفئة ${[...f.classes].sort().join(' أو ')} (يُعتمد الأقصر)`} · \u2066${f.celsius} °C\u2069، ${f.humidity} % · ${f.edition}`,
   classOpen: 'الغلاف غير معروف تمامًا، لذلك تُعتمد أسوأ فئة. يمكن لمهندس إدخاله في «المصنع»، «القطع».',
   labelHours: 'المدة على ملصقها، بالساعات',
   labelHoursHelp: 'المستوى 6: مهلة التعرض المطبوعة على الكيس، محسوبة من نهاية التجفيف.',
   badLabelHours: 'أدخل ساعات الملصق: من 1 إلى 9999.',
-  hotSoFar: (hours, most) => `جُففت ${hours} h فوق 90 °C حتى الآن. الحد ${most} h في المجموع.`,
+  hotSoFar: (hours, most) =>
+    `جُففت \u2066${hours} h\u2069 فوق \u206690 °C\u2069 حتى الآن. الحد \u2066${most} h\u2069 في المجموع.`,
   hotLimit: 'هذا الحد من الذاكرة',
-  bakeAdvice: (f) => `الجدول يطلب ${f.options} (${f.source}).`,
-  bakeOption: (hours, celsius) => `${hours} h عند ${celsius} °C`,
+  bakeAdvice: (f) => `الجدول يطلب ${f.options}\u200f (${f.source}).`,
+  bakeOption: (hours, celsius) => `\u2066${hours} h\u2069 عند \u2066${celsius} °C\u2069`,
   or: 'أو',
-  bakeLarge: 'سطر 96 h عند 125 °C لأغلفة BGA الكبيرة والشرائح المكدّسة. يُعتمد ما دام الغلاف غير معروف.',
+  bakeLarge:
+    'سطر \u206696 h\u2069 عند \u2066125 °C\u2069 لأغلفة BGA الكبيرة والشرائح المكدّسة. يُعتمد ما دام الغلاف غير معروف.',
   dry: 'في حفظ جاف',
   open: 'الكيس / الفرن',
   title: (reel) => `مهلة التعرض للبكرة ${reel}`,
@@ -70,21 +72,22 @@ export const words: Sentences<typeof english> = {
   humidities: { 5: '5 % أو أقل', 10: '10 % أو أقل' },
   ovenAir: 'الرطوبة النسبية في الفرن',
   ovenAirs: { dry: '5 % أو أقل', moist: 'أكثر، أو لا أحد يعرف' },
-  ovenAirHelp: 'تحت 125 °C الجدول للهواء الجاف فقط. في هواء آخر يجب أن يسمح مشرف باحتساب التجفيف.',
+  ovenAirHelp:
+    'تحت \u2066125 °C\u2069 الجدول للهواء الجاف فقط. في هواء آخر يجب أن يسمح مشرف باحتساب التجفيف.',
   ovenAirMissing: 'اختر مدى جفاف الفرن',
   celsius: 'الفرن، بالدرجة المئوية',
-  celsiusHelp: 'كثير من الأشرطة والبكرات لا يتحمل أكثر من 40 °C: راجع ملصق الكيس.',
+  celsiusHelp: 'كثير من الأشرطة والبكرات لا يتحمل أكثر من \u206640 °C\u2069: راجع ملصق الكيس.',
   bakeCaution: 'ساخن: البس قفازين عند الفرن. ملصق الكيس وقواعدكم المحلية أولًا.',
   resetHelp:
     'أدخله هنا عندما تخرج البكرة. يعطي الجدول الساعات بحسب الجسم والمستوى. التجفيف الأقصر لا يعيد مهلة التعرض: عندها يجب أن يقرر مشرف.',
   badHours: 'أدخل من 0 إلى 9999 ساعة.',
-  badCelsius: 'أدخل من 30 إلى 150 °C.',
+  badCelsius: 'أدخل من 30 إلى \u2066150 °C\u2069.',
   climate: (f) =>
     f.computed !== f.entered
-      ? `مناخ الصالة ${f.entered.celsius} °C و${f.entered.humidity} % خارج الجدول. يُعتمد أسوأ سطر فيه: ${f.computed.celsius} °C و${f.computed.humidity} %. اسأل مهندس العمليات.`
+      ? `مناخ الصالة \u2066${f.entered.celsius} °C\u2069 و${f.entered.humidity} % خارج الجدول. يُعتمد أسوأ سطر فيه: \u2066${f.computed.celsius} °C\u2069 و${f.computed.humidity} %. اسأل مهندس العمليات.`
       : f.isEntered
-        ? `لصالة حتى ${f.entered.celsius} °C ورطوبة ${f.entered.humidity} %، من قواعد الخط.`
-        : `لصالة حتى ${f.entered.celsius} °C ورطوبة ${f.entered.humidity} %: لم يُدخل أحد مناخ الخط.`,
+        ? `لصالة حتى \u2066${f.entered.celsius} °C\u2069 ورطوبة ${f.entered.humidity} %، من قواعد الخط.`
+        : `لصالة حتى \u2066${f.entered.celsius} °C\u2069 ورطوبة ${f.entered.humidity} %: لم يُدخل أحد مناخ الخط.`,
   yes: 'حفظ',
   written: (reel) => `${reel}: حُفظ.`,
   ends: (slot, life, out) => `${slot}: تنتهي مهلة التعرض ${life}، والبكرة تكفي حتى ${out}.`,

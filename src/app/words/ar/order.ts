@@ -36,7 +36,7 @@ export const words: Sentences<typeof english> = {
   why: { first: 'جديد:', back: 'تُركّب من جديد، لا متسع لبقائها بينهما:' },
   keep: 'حفظ هذا الترتيب',
   keepLater: 'أوقف البحث أولًا.',
-  keptBy: (name, time) => `حفظه ${name}، ${time}.`,
+  keptBy: (name, time) => `حفظه ${name}،\u200f ${time}.`,
   somebody: 'شخص لم يسجّل الدخول',
   asKept: 'هذا هو الترتيب المحفوظ.',
   changed: 'تغيّر على هذا الجهاز فقط. يرى الآخرون الترتيب المحفوظ.',

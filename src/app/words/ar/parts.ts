@@ -53,8 +53,8 @@ export const words: Sentences<typeof english> = {
     whys: ['في الإصلاح', 'أُتلف', 'نُقل إلى مصنع آخر'],
     withdrawn: (feeder) => `خرج المغذي ${feeder} من القائمة.`,
     any: 'أي خطوة',
-    pitch: (pitches) => `خطوة ${pitches} mm`,
-    tape: (width) => `شريط ${width} mm`,
+    pitch: (pitches) => `خطوة \u2066${pitches} mm\u2069`,
+    tape: (width) => `شريط \u2066${width} mm\u2069`,
     takes: (positions) => counted.positions(positions),
     loadedOn: (slot, reel) => `على ${slot} مع ${reel}`,
     readyOn: (cart, slot, reel) => `على العربة ${cart} للموضع ${slot} مع ${reel}`,
@@ -66,7 +66,7 @@ export const words: Sentences<typeof english> = {
     saveChange: 'حفظ التغيير',
     was: (was) => `في القائمة الآن: ${was}`,
     wantsWidth: (slot, width, feeder) =>
-      `الموضع ${slot} يطلب شريط ${width} mm: لن يناسبه المغذي ${feeder}. ارفعه أولًا.`,
+      `الموضع ${slot} يطلب شريط \u2066${width} mm\u2069: لن يناسبه المغذي ${feeder}. ارفعه أولًا.`,
     reachesInto: (feeder, slots) =>
       `سيتداخل المغذي ${feeder} مع ${slots}: لن يناسب الخط أي منتج. ارفعه أولًا.`,
     noLongerFits: 'لم يعد يناسب مكانه',

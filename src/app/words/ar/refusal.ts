@@ -1,6 +1,6 @@
 import type { words as english } from '../en/refusal.ts';
 import { formatCount, type Sentences } from '../words.ts';
-import { counted, countedAfter } from './counted.ts';
+import { counted } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
   inLog: (clock) => `${clock}، في السجل`,
@@ -34,7 +34,7 @@ export const words: Sentences<typeof english> = {
   cameBefore: {
     title: 'هل كانت هذه البكرة على الخط من قبل؟',
     text: (lot, left) =>
-      `لا معرّف خاصًا على ملصقها. نزلت عن الخط بكرة مثلها${lot === null ? '' : ` من الدفعة ${lot}`} وبقي فيها ${left === null ? 'عدد غير معروف' : countedAfter.parts(left)}.`,
+      `لا معرّف خاصًا على ملصقها. نزلت عن الخط بكرة مثلها${lot === null ? '' : ` من الدفعة ${lot}`} وبقي فيها ${left === null ? 'عدد غير معروف' : counted.parts(left)}.`,
     same: 'نعم، هي تلك البكرة',
     fresh: 'لا، بكرة جديدة',
   },

@@ -80,7 +80,7 @@ const ar: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `العمود «${f['found']}» يبدو معدودًا لكل بطاقة ويؤخذ لكل لوحة. إن كان في اللوحة عدة بطاقات، فاضربه.`,
   slotMissing: (f) => `الموضع فارغ، لكن السطر يذكر القطعة ${f['part']}. املأ الموضع.`,
   textTooLong: (f) =>
-    `«${field(f['field'])}»: ‏«${f['found']}…» أطول من ${countedAfter.characters(number(f['most']))}. اختصره.`,
+    `«${field(f['field'])}»: \u200f«${f['found']}…» أطول من ${countedAfter.characters(number(f['most']))}. اختصره.`,
   textCut: (f) => `النص أطول من ${countedAfter.characters(number(f['most']))}. يُترك الباقي: اختصره.`,
   slotUnclear: (f) => `الموضع «${f['found']}» ليس مكتوبًا مثل M1-F-014، فلا يمكن فحص جيرانه. يؤخذ كما كُتب.`,
   slotNumberUnreadable: (f) => `رقم الموضع «${f['found']}» ليس عددًا صحيحًا من 1 فأعلى. صحّحه.`,
@@ -93,13 +93,14 @@ const ar: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `عمليات الوضع لكل لوحة فارغة، فتُحسب بعدد المراجع: ${f['count']}. تأكد أنها تشمل اللوحة كلها.`,
   designatorsDisagree: (f) =>
     `المراجع ${f['found']}، لكن عمليات الوضع لكل لوحة ${f['wanted']}. راجع أيهما الصحيح.`,
-  widthUnreadable: (f) => `عرض الشريط «${f['found']}» ليس عددًا من mm. اكتب 8 أو 8 mm.`,
-  widthUnknown: (f) => `${f['found']} mm ليس عرض شريط بحسب EIA-481 (${f['wanted']} mm). صحّحه.`,
+  widthUnreadable: (f) => `عرض الشريط «${f['found']}» ليس عددًا من mm. اكتب 8 أو \u20668 mm\u2069.`,
+  widthUnknown: (f) =>
+    `\u2066${f['found']} mm\u2069 ليس عرض شريط بحسب EIA-481 (\u2066${f['wanted']} mm\u2069). صحّحه.`,
   widthMissing: () => 'لا عرض للشريط، فلا أحد يتحقق أن المغذي يناسب. املأه.',
   notTape: (f) => `«${f['found']}» ليس شريطًا، فلا أطوال شريط ولا أوقات وصل لهذا الموضع.`,
-  pitchUnreadable: (f) => `الخطوة «${f['found']}» ليست عددًا من mm أكبر من 0. اكتب 4 أو 4 mm.`,
+  pitchUnreadable: (f) => `الخطوة «${f['found']}» ليست عددًا من mm أكبر من 0. اكتب 4 أو \u20664 mm\u2069.`,
   pitchUnusual: (f) =>
-    `لا يذكر EIA-481 خطوة ${f['found']} mm لشريط ${f['width']} mm، بل ${f['wanted']} mm فقط. راجعها؛ بعض الأشرطة مختلف.`,
+    `لا يذكر EIA-481 خطوة \u2066${f['found']} mm\u2069 لشريط \u2066${f['width']} mm\u2069، بل \u2066${f['wanted']} mm\u2069 فقط. راجعها؛ بعض الأشرطة مختلف.`,
   pitchMissing: () => 'لا خطوة، فلا يُحوّل طول الشريط إلى قطع. املأها.',
   positionsUnreadable: (f) => `الخانات المشغولة «${f['found']}» ليست عددًا صحيحًا من 1 إلى 60. صحّحها.`,
   pinsUnreadable: (f) => `عدد الأطراف «${f['found']}» ليس عددًا صحيحًا من 1 فأكثر؛ يُترك. صحّحه.`,
@@ -119,11 +120,11 @@ const ar: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   noRoom: (f) =>
     `مغذي الموضع ${f['slot']} يشغل ${countedAfter.positions(number(f['wanted']))}. الموضع ${f['next']} (السطر ${f['nextRow']}) على بعد ${f['found']} فقط. انقل أحدهما.`,
   littleRoom: (f) =>
-    `مغذٍّ ${f['width']} mm على الموضع ${f['slot']} يشغل عادة ${countedAfter.positions(number(f['wanted']))}. الموضع ${f['next']} (السطر ${f['nextRow']}) على بعد ${f['found']} فقط. تأكد أنه يناسب، أو املأ الخانات المشغولة.`,
+    `مغذٍّ \u2066${f['width']} mm\u2069 على الموضع ${f['slot']} يشغل عادة ${countedAfter.positions(number(f['wanted']))}. الموضع ${f['next']} (السطر ${f['nextRow']}) على بعد ${f['found']} فقط. تأكد أنه يناسب، أو املأ الخانات المشغولة.`,
   noApprovedReels: (f) =>
     `لا قطعة مورّد معتمدة للقطعة ${f['part']}، فلا تُقبل إلا ملصقات برقم القطعة لديكم. املأها.`,
   partDiffers: (f) =>
-    `القطعة ${f['part']}: ‏«${field(f['field'])}» هنا ${f['found']}، وفي السطر ${f['first']} ${f['wanted']}. راجع أيهما الصحيح.`,
+    `القطعة ${f['part']}: \u200f«${field(f['field'])}» هنا ${f['found']}، وفي السطر ${f['first']} ${f['wanted']}. راجع أيهما الصحيح.`,
   usageDisagrees: (f) =>
     `القطعة ${f['part']}: عمليات الوضع لكل لوحة ${f['found']} في الورقة، و${f['wanted']} في ملف الوضع. راجع أيهما الصحيح.`,
   usageRatio: (f) =>
@@ -150,7 +151,7 @@ const ar: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `المرجع ${f['designator']} مذكور في الملف ${countedAfter.times(number(f['found']))}، ومعظم غيره ${countedAfter.times(number(f['wanted']))}. تأكد أنه على كل بطاقة من اللوحة.`,
   placementSideFromName: (f) =>
     `لا شيء في الملف يذكر الوجه. من اسمه «${f['found']}» تُحسب كل عمليات الوضع على ${sideAr(f['side'])}.`,
-  throughHole: (f) => `المرجع ${f['designator']} (${f['part']}) ينفذ في ثقوب، فلا يُعدّ موضوعًا.`,
+  throughHole: (f) => `المرجع ${f['designator']}\u200f (${f['part']}) ينفذ في ثقوب، فلا يُعدّ موضوعًا.`,
   oddPlaced: (f) =>
     `المرجع ${f['designator']} يشبه نقطة اختبار أو ثقبًا لكن له القطعة ${f['part']}. يُعدّ موضوعًا. إن لم يكن كذلك، فاجعله غير مركّب.`,
   valueInPackages: (f) =>

@@ -61,5 +61,5 @@ export const words: Sentences<typeof english> = {
   reload: 'إعادة تحميل الصفحة',
   tryAgain: 'المحاولة من جديد',
   muted: 'الصوت مغلق حتى تلمس الشاشة',
-  storageLow: (megabytes) => `لم يبق للسجل على هذا الجهاز إلا ${megabytes} MB.`,
+  storageLow: (megabytes) => `لم يبق للسجل على هذا الجهاز إلا \u2066${megabytes} MB\u2069.`,
 };

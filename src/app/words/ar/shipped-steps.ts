@@ -102,10 +102,11 @@ export const words: Readonly<Record<string, string>> = {
   'Wrist strap, or shoes on this floor, passed at the tester. Each has its own limit (ANSI/ESD S20.20).':
     'رباط المعصم، أو الحذاء على هذه الأرضية، اجتاز جهاز الاختبار. لكل منهما حدّه (ANSI/ESD S20.20).',
   'Wrist strap or shoes at the tester. Limit: strap system below 35 MΩ (ANSI/ESD S20.20).':
-    'رباط المعصم أو الحذاء على جهاز الاختبار. الحد: نظام الرباط أقل من 35 MΩ (ANSI/ESD S20.20).',
-  'Worn with a wrist strap: strap system, below 35 MΩ.': 'مع رباط المعصم: نظام الرباط، أقل من 35 MΩ.',
+    'رباط المعصم أو الحذاء على جهاز الاختبار. الحد: نظام الرباط أقل من \u206635 MΩ\u2069 (ANSI/ESD S20.20).',
+  'Worn with a wrist strap: strap system, below 35 MΩ.':
+    'مع رباط المعصم: نظام الرباط، أقل من \u206635 MΩ\u2069.',
   'Worn with shoes: person, shoes and floor, below 1000 MΩ; the body stays below 100 V.':
-    'مع الحذاء: الشخص والحذاء والأرضية، أقل من 1000 MΩ؛ ويبقى الجسم تحت 100 V.',
+    'مع الحذاء: الشخص والحذاء والأرضية، أقل من \u20661000 MΩ\u2069؛ ويبقى الجسم تحت \u2066100 V\u2069.',
   'Covers, guards and emergency stops are whole and free.':
     'الأغطية ووسائل الحماية وأزرار الإيقاف الطارئ سليمة وغير معاقة.',
   'The loaded line was swept: every reel scanned once.': 'فُحص الخط المحمّل: مُسحت كل بكرة مرة.',

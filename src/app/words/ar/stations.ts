@@ -37,7 +37,7 @@ export const words: Sentences<typeof english> = {
   },
   otherState: 'حالة خاصة بصانعها',
   version: 'الوصلة',
-  linkOf: (version, tablet) => `الإصدار ${version}، ${tablet}`,
+  linkOf: (version, tablet) => `الإصدار ${version}،\u200f ${tablet}`,
   noticed: 'لم يُفهم أو لم يُعدّ',
   allUnderstood: 'فُهم كل شيء.',
   notices: {
@@ -72,11 +72,11 @@ export const words: Sentences<typeof english> = {
   foundTitle: 'الآلة والسجل مختلفان',
   found: {
     'tape-differs': (slot, clock, machine, here) =>
-      `${slot}، ${clock}: تكمل الآلة بـ ${machine}، والمسح يقول ${here}. لم يُعدّ شيء. امسح البكرة التي على الموضع.`,
+      `${slot}،\u200f ${clock}: تكمل الآلة بـ ${machine}، والمسح يقول ${here}. لم يُعدّ شيء. امسح البكرة التي على الموضع.`,
     'told-late': (slot, clock, machine) =>
-      `${slot}، ${clock}: أبلغت الآلة متأخرة عن بدء ${machine}. لم يُعدّ شيء. عُدّ البكرة.`,
+      `${slot}،\u200f ${clock}: أبلغت الآلة متأخرة عن بدء ${machine}. لم يُعدّ شيء. عُدّ البكرة.`,
     'empty-early': (slot, clock, machine, _here, parts) =>
-      `${slot}، ${clock}: تقول الآلة إن ${machine} فارغة. الباقي بحسب السجل: ${parts}. عُدّ البكرة.`,
+      `${slot}،\u200f ${clock}: تقول الآلة إن ${machine} فارغة. الباقي بحسب السجل: ${parts}. عُدّ البكرة.`,
   },
   loads: {
     title: 'ما تظنه الآلة',

@@ -60,7 +60,7 @@ export const words: Sentences<typeof english> = {
   noId: 'بكرة بلا معرّف',
   runsOut: (clock, early, late) => `حتى ${clock} (من ${early} إلى ${late})`,
   lasts: 'تكفي التشغيل كله',
-  needs: (parts, clock) => `ثم يلزم قبل ${clock}: ${counted.parts(parts)}`,
+  needs: (parts, clock) => `ثم يلزم قبل ${clock}:\u200f ${counted.parts(parts)}`,
   splicesCostNone: 'ما تفقده الوصلة نفسها غير معروف: لا يُطرح شيء. أدخله في قواعد الخط.',
   outlookHelp: 'كم تكفي البكرة العاملة والبكرات المنتظرة. يزيد التفاوت مع كل بكرة.',
   printed: (line, clock) => `${line}، بتاريخ ${clock}`,

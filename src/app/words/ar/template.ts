@@ -32,7 +32,7 @@ export const words: Sentences<typeof english> = {
     'signatures-differ': 'كل توقيع يحتاج دورًا.',
   },
   times: { running: 'والخط يعمل', stopped: 'والخط متوقف' },
-  version: (version, steps) => `الإصدار ${version} · ${counted.steps(steps)}`,
+  version: (version, steps) => `الإصدار ${version}\u200f · ${counted.steps(steps)}`,
   edit: 'تحرير',
   text: 'النص، بالإنجليزية',
   textEs: 'النص، بالإسبانية',

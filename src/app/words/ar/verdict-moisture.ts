@@ -12,7 +12,8 @@ export const tableAr: TableWords = {
 export const moistureReasonsAr: MoistureReasons = {
   'bake-hours-over': {
     title: 'جُففت أكثر من اللازم في المجموع',
-    say: (f) => `${f['hours']} h فوق 90 °C حتى الآن؛ الحد ${f['most']} h. قد لا تلتحم أطرافها جيدًا.`,
+    say: (f) =>
+      `\u2066${f['hours']} h\u2069 فوق \u206690 °C\u2069 حتى الآن؛ الحد \u2066${f['most']} h\u2069. قد لا تلتحم أطرافها جيدًا.`,
     act: 'يجب أن يقرر مشرف. اسأل صانع القطعة.',
   },
   'label-time-missing': {

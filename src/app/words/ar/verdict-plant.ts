@@ -20,7 +20,8 @@ export const plantReasonsAr: PlantReasons = {
   },
   'feeder-height': {
     title: 'الجيوب أعمق مما يمرره المغذي',
-    say: (f) => `عمق جيوب الشريط ${f['wanted']} mm؛ والمغذي ${f['feeder']} يمرر ${f['found']} mm.`,
+    say: (f) =>
+      `عمق جيوب الشريط \u2066${f['wanted']} mm\u2069؛ والمغذي ${f['feeder']} يمرر \u2066${f['found']} mm\u2069.`,
     act: 'خذ مغذيًا لجيوب أعمق.',
   },
   'maker-not-listed': {

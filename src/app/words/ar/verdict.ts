@@ -46,7 +46,7 @@ const reasonsAr: ReasonWords = {
   'bake-short': {
     title: 'التجفيف قصير',
     say: (f) =>
-      `جُففت ${f['hours']} h${f['celsius'] ? ` عند ${f['celsius']} °C` : ''}. ${f['wanted'] ? `الجدول يطلب هناك ${f['wanted']} h` : 'لا سطر لذلك في الجدول'}، فلا تعود مهلة التعرض: باقٍ ${f['leftSeconds']}. (${restsOn(f, tableAr)}الغلاف غير المعروف يُحسب الأسوأ.)`,
+      `جُففت \u2066${f['hours']} h\u2069${f['celsius'] ? ` عند \u2066${f['celsius']} °C\u2069` : ''}. ${f['wanted'] ? `الجدول يطلب هناك \u2066${f['wanted']} h\u2069` : 'لا سطر لذلك في الجدول'}، فلا تعود مهلة التعرض: باقٍ ${f['leftSeconds']}. (${restsOn(f, tableAr)}الغلاف غير المعروف يُحسب الأسوأ.)`,
     act: 'يجب أن يقرر مشرف.',
   },
   'same-label': {
@@ -86,7 +86,7 @@ const reasonsAr: ReasonWords = {
   },
   'feeder-lanes': {
     title: 'لا مسار متبق في المغذي',
-    say: (f) => `مسارات المغذي ${f['feeder']}: ${f['lanes']}. هو في السجل على ${f['slots']} من قبل.`,
+    say: (f) => `مسارات المغذي ${f['feeder']}:\u200f ${f['lanes']}. هو في السجل على ${f['slots']} من قبل.`,
     act: 'افحص رمز المغذي، أو صحّح عدد مسارات نوعه.',
   },
   'feeder-on-cart': {
@@ -96,12 +96,14 @@ const reasonsAr: ReasonWords = {
   },
   'feeder-width': {
     title: 'المغذي لا يناسب الشريط',
-    say: (f) => `المغذي ${f['feeder']} لشريط ${f['found']} mm؛ هذا الموضع يطلب ${f['wanted']} mm.`,
+    say: (f) =>
+      `المغذي ${f['feeder']} لشريط \u2066${f['found']} mm\u2069؛ هذا الموضع يطلب \u2066${f['wanted']} mm\u2069.`,
     act: 'خذ مغذيًا بالعرض الصحيح.',
   },
   'feeder-pitch': {
     title: 'خطوة المغذي لا تناسب',
-    say: (f) => `المغذي ${f['feeder']} يتقدم ${f['found']} mm؛ هذا الشريط يطلب ${f['wanted']} mm.`,
+    say: (f) =>
+      `المغذي ${f['feeder']} يتقدم \u2066${f['found']} mm\u2069؛ هذا الشريط يطلب \u2066${f['wanted']} mm\u2069.`,
     act: 'اضبط الخطوة أو خذ مغذيًا آخر. الخطوة الخاطئة ترمي قطعًا دون أن يلاحظها أحد.',
   },
   'floor-life-over': {
@@ -111,7 +113,7 @@ const reasonsAr: ReasonWords = {
   },
   'not-the-loaded-reel': {
     title: 'ليست البكرة التي في السجل',
-    say: (f) => `في السجل على ${f['slot']}: ${f['loaded'] || 'بكرة أخرى'}.`,
+    say: (f) => `في السجل على ${f['slot']}:\u200f ${f['loaded'] || 'بكرة أخرى'}.`,
     act: 'اعرف من بدّلها. ثم أنزلها وحمّلها من جديد.',
   },
   'part-contradicts': {

@@ -1,6 +1,6 @@
 import type { words as english } from '../en/warning.ts';
 import { formatCount, type Sentences } from '../words.ts';
-import { counted } from './counted.ts';
+import { counted, leftToRight } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
   soon: (span, clock) => `تنفد خلال ${span}، نحو ${clock}. أحضر البكرة التالية.`,
@@ -19,11 +19,11 @@ export const words: Sentences<typeof english> = {
   },
   shortPace: 'لم تُعدّ لوحات',
   shortStarts: 'الخط متوقف',
-  shortMore: (count) => `+${count}`,
+  shortMore: (count) => leftToRight(`+${count}`),
   more: (count) => `ينتظر أيضًا: ${count}.`,
   show: 'عرض',
   acknowledge: 'سأذهب',
-  blocked: (what, reason) => `يغذّي قطعًا محظورة: ${what} (${reason}).`,
+  blocked: (what, reason) => `يغذّي قطعًا محظورة: ${what}\u200f (${reason}).`,
   blockedAct: 'أوقف الخط وارفع تلك البكرة.',
   blockedPanels: (since, sinceBlock) =>
     `صُنع بها في هذا التشغيل: ${counted.panels(since)}، منها منذ الحظر ${formatCount(sinceBlock)}.`,

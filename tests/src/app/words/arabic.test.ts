@@ -107,6 +107,10 @@ describe('every Arabic sentence', () => {
     expect(told.filter((text) => /[\u0660-\u0669\u06f0-\u06f9]/.test(text))).toEqual([]);
     expect(told.filter((text) => /[\u0621-\u064a], |\?|;/.test(text))).toEqual([]);
     expect(told.filter((text) => /→/.test(text))).toEqual([]);
+    // A figure and its unit stand in the order in which they are read off a meter.
+    expect(
+      told.filter((text) => /\d (mm|h|°C|MB|ms)\b/.test(text.replace(/\u2066[^\u2069]*\u2069/g, ''))),
+    ).toEqual([]);
     const unclosed = told.filter(
       (text) => (text.match(/[\u2066-\u2068]/g) ?? []).length !== (text.match(/\u2069/g) ?? []).length,
     );
