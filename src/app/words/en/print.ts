@@ -65,8 +65,8 @@ export const words = {
   many: {
     what: 'What to label',
     help: 'Slots come in walking order, places in the order of the store. Tap what you do not want.',
-    none: 'The log knows none yet. Type their names below.',
-    noneKnown: 'The log knows none yet.',
+    none: 'The log has none yet. Type their names below.',
+    noneKnown: 'The log has none yet.',
     more: 'More names, one a line',
     moreHelp: 'For places, carts and feeders that nobody has scanned yet.',
     all: 'All',

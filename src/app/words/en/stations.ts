@@ -109,7 +109,7 @@ export const words = {
     offNow: 'The machine gets no more answers.',
     onNow: {
       Warning: 'The machine is answered now. If not sure, it is warned.',
-      Failed: 'The machine is answered now. If not sure, it hears no.',
+      Failed: 'The machine is answered now. If not sure, it is told no.',
     },
     last: (clock: string, right: string, unsure: string, wrong: string) =>
       `Last answer ${clock}: ${right} right, ${unsure} warned, ${wrong} no.`,

@@ -43,5 +43,5 @@ export const words = {
   late: 'meant for the running line, done during the stop',
   candidate: 'no reaching in: decide if it can be done before',
   noneOutside: 'Everything done during the stop needs the line stopped.',
-  how: 'Each time counts from the same person’s action before.',
+  how: 'Each time counts from the same person’s last action before it.',
 } as const;

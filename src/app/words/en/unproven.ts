@@ -12,7 +12,7 @@ export const words = {
     rejected: 'rejected by a lead',
     'before-tickets': 'made before tickets',
   },
-  right: 'Right',
+  right: 'Permission',
   why: {
     'no-ticket': (role: string) =>
       `No server ticket: nothing proves that a person in the role “${role}” did this.`,
