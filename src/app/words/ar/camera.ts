@@ -7,7 +7,7 @@ export const words: Sentences<typeof english> = {
   picture: 'صورة الكاميرا',
   opening: 'تُفتح الكاميرا…',
   allow: 'هل يسأل المتصفح؟ اختر السماح.',
-  start: 'تشغيل الكاميرا',
+  start: 'فتح الكاميرا',
   tryAgain: 'المحاولة من جديد',
   light: 'الضوء',
   zoom: 'التقريب',
