@@ -110,7 +110,7 @@ describe('the running line', () => {
       await openedAgo(hoursOf + 5);
       await expect
         .poll(() => page.getByTestId('life-ends').textContent())
-        .toContain(`${at}: floor life is over`);
+        .toContain(`${at}: floor life ended`);
     });
   });
 });
