@@ -1,6 +1,6 @@
 import type { words as english } from '../en/board.ts';
 import type { Sentences } from '../words.ts';
-import { counted, countedAfter } from './counted.ts';
+import { counted, countedAfter, sentence } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
   way: 'ملف الوضع وقائمة المواد',
@@ -15,8 +15,8 @@ export const words: Sentences<typeof english> = {
   variant: 'المتغيّر الذي يُصنع',
   variantNone: 'لم يُختر',
   variantHelp: 'تختلف القائمة بين المتغيّرات.',
-  sidesOf: (top, bottom) => `عمليات الوضع: العلوي ${top}، السفلي ${bottom}.`,
-  notPlacedTitle: (count) => `غير موضوع: ${counted.designators(count)}. مذكور ولا يُعدّ.`,
+  sidesOf: (top, bottom) => sentence`عمليات الوضع: العلوي ${top}، السفلي ${bottom}.`,
+  notPlacedTitle: (count) => sentence`غير موضوع: ${counted.designators(count)}. مذكور ولا يُعدّ.`,
   left: {
     notFitted: 'غير مركّب',
     fiducial: 'علامات محاذاة',
@@ -31,8 +31,8 @@ export const words: Sentences<typeof english> = {
   noSide: 'اختر الوجه أولًا. لكل وجه إعداد خاص به.',
   noParts: 'لا قطع على هذا الوجه.',
   namedByValue: (count) =>
-    `بلا رقم، وتُسمّى بالقيمة: ${counted.kinds(count)}. تُفحص البكرات على هذا الاسم. أضف قائمة فيها أرقام القطع.`,
-  filesWrong: (count) => `صحّح أولًا ما في الملفات: ${counted.errors(count)}`,
+    sentence`بلا رقم، وتُسمّى بالقيمة: ${counted.kinds(count)}. تُفحص البكرات على هذا الاسم. أضف قائمة فيها أرقام القطع.`,
+  filesWrong: (count) => sentence`صحّح أولًا ما في الملفات: ${counted.errors(count)}`,
   filesHelp: 'صحّح عمودًا أعلاه، أو صحّح الملف واختره من جديد. التحذيرات لا تمنع.',
   noLine: 'لا يُعرف بعد خط فيه آلات ومواضع.',
   noLineHelp:
@@ -48,39 +48,40 @@ export const words: Sentences<typeof english> = {
   proposing: 'يبحث عن مواضع…',
   stopProposing: 'إيقاف',
   proposeFailed: 'تعذّر الاقتراح. حاول من جديد، أو اختر المواضع يدويًا.',
-  toPutIn: (count) => `للتركيب: ${counted.feeders(count)}`,
+  toPutIn: (count) => sentence`للتركيب: ${counted.feeders(count)}`,
   difference: (fresh, moves, stays) =>
-    `جديد: ${fresh}، من موضع آخر على الخط: ${moves}. باقٍ في مكانه: ${counted.feeders(stays)}.`,
-  comeOut: (count) => `يعيق ويجب إخراجه: ${counted.feeders(count)}.`,
-  openTitle: (count) => `بلا موضع: ${counted.kinds(count)}`,
-  leftTitle: (count) => `لا يضعها هذا الخط: ${counted.kinds(count)}`,
+    sentence`جديد: ${fresh}، من موضع آخر على الخط: ${moves}. باقٍ في مكانه: ${counted.feeders(stays)}.`,
+  comeOut: (count) => sentence`يعيق ويجب إخراجه: ${counted.feeders(count)}.`,
+  openTitle: (count) => sentence`بلا موضع: ${counted.kinds(count)}`,
+  leftTitle: (count) => sentence`لا يضعها هذا الخط: ${counted.kinds(count)}`,
   reasons: {
     'too-wide': 'مغذيها أعرض من كل صفوف الخط.',
     'no-room': 'لم يبق متسع على الخط.',
   },
   noneYet: 'لم يُقترح موضع بعد.',
   ownPlaces: 'مواضع خاصة بها',
-  perPanel: (count) => `${count} لكل لوحة`,
+  perPanel: (count) => sentence`${count} لكل لوحة`,
   stays: 'يبقى',
-  moves: (from) => `من ${from}`,
+  moves: (from) => sentence`من ${from}`,
   fresh: 'جديد',
-  inFile: (part) => `${part} في الملف`,
+  inFile: (part) => sentence`${part} في الملف`,
   said: 'من اختيارك',
-  asIn: (product) => `كما في ${product}`,
+  asIn: (product) => sentence`كما في ${product}`,
   width: {
     said: (mm) => `\u2066${mm} mm\u2069`,
     setup: (mm) => `\u2066${mm} mm\u2069`,
-    usual: (mm) => `\u2066${mm} mm\u2069؟`,
+    usual: (mm) => sentence`\u2066${mm} mm\u2069؟`,
     none: 'العرض غير معروف',
   },
   faults: {
-    overlap: (part, slot) => `يعيق ${part} على ${slot}.`,
-    'over-end': (positions) => `يشغل مغذيها ${countedAfter.positions(positions)} ويتجاوز نهاية الصف.`,
+    overlap: (part, slot) => sentence`يعيق ${part} على ${slot}.`,
+    'over-end': (positions) => sentence`يشغل مغذيها ${countedAfter.positions(positions)} ويتجاوز نهاية الصف.`,
     'off-line': 'لا يوجد هذا الموضع على الخط.',
-    'lane-wide': (positions) => `يشغل مغذيها ${countedAfter.positions(positions)}؛ والمسار يتسع لخانة واحدة.`,
-    'lane-width': (part) => `المسار المجاور يغذّي ${part} من شريط بعرض آخر. افحص المغذي.`,
+    'lane-wide': (positions) =>
+      sentence`يشغل مغذيها ${countedAfter.positions(positions)}؛ والمسار يتسع لخانة واحدة.`,
+    'lane-width': (part) => sentence`المسار المجاور يغذّي ${part} من شريط بعرض آخر. افحص المغذي.`,
   },
-  change: (part) => `${part}: تغيير الموضع`,
+  change: (part) => sentence`${part}: تغيير الموضع`,
   tapeWidth: 'عرض الشريط',
   widthUnknown: 'غير معروف',
   widthFrom: {
@@ -90,15 +91,15 @@ export const words: Sentences<typeof english> = {
     none: 'يُحسب مغذيها خانة واحدة حتى تُدخل العرض.',
   },
   widthsUnknown: (count) =>
-    `عرض الشريط غير معروف: ${counted.kinds(count)}. يُحسب كل مغذٍّ خانة واحدة: المس القطعة وأدخل عرض شريطها.`,
+    sentence`عرض الشريط غير معروف: ${counted.kinds(count)}. يُحسب كل مغذٍ خانة واحدة: المس القطعة وأدخل عرض شريطها.`,
   bank: 'الآلة والصف',
-  legend: '■ في هذا الإعداد · □ عليه مغذٍّ الآن',
-  free: (slot) => `الموضع ${slot} خالٍ.`,
-  here: (slot) => `هي على ${slot} أصلًا.`,
-  swaps: (slot, other, back) => `على ${slot} القطعة ${other}. تنتقل إلى ${back}.`,
-  pushes: (slot, other) => `على ${slot} القطعة ${other}. تبقى بلا موضع.`,
-  takesOut: (slot, part) => `على الخط هناك الآن ${part}. يجب إخراجها من ${slot}.`,
-  moveHere: (slot) => `استخدام ${slot}`,
+  legend: '■ في هذا الإعداد · □ عليه مغذٍ الآن',
+  free: (slot) => sentence`الموضع ${slot} خالٍ.`,
+  here: (slot) => sentence`هي على ${slot} أصلًا.`,
+  swaps: (slot, other, back) => sentence`على ${slot} القطعة ${other}. تنتقل إلى ${back}.`,
+  pushes: (slot, other) => sentence`على ${slot} القطعة ${other}. تبقى بلا موضع.`,
+  takesOut: (slot, part) => sentence`على الخط هناك الآن ${part}. يجب إخراجها من ${slot}.`,
+  moveHere: (slot) => sentence`استخدام ${slot}`,
   chooseSlot: 'اختر موضعًا أولًا',
   leaveOut: 'استبعاد: لا يضعها هذا الخط',
   takeBack: 'إعادة: يضعها هذا الخط',
@@ -110,6 +111,7 @@ export const words: Sentences<typeof english> = {
     feeder: 'المغذي',
   },
   noSlots: 'اقترح المواضع أولًا',
-  slotsOpen: (count) => `بلا موضع: ${counted.kinds(count)}. أعطها موضعًا، أو اذكر أن هذا الخط لا يضعها`,
-  slotsFaulty: (count) => `يعيق غيره أو أصغر من اللازم: ${counted.slots(count)}. اختر غيره`,
+  slotsOpen: (count) =>
+    sentence`بلا موضع: ${counted.kinds(count)}. أعطها موضعًا، أو اذكر أن هذا الخط لا يضعها`,
+  slotsFaulty: (count) => sentence`يعيق غيره أو أصغر من اللازم: ${counted.slots(count)}. اختر غيره`,
 };

@@ -1,6 +1,6 @@
 import type { words as english } from '../en/camera.ts';
 import type { Sentences } from '../words.ts';
-import { counted } from './counted.ts';
+import { counted, sentence } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
   view: 'الكاميرا',
@@ -48,20 +48,22 @@ export const words: Sentences<typeof english> = {
     'new-reel': 'اعرض ملصق البكرة الجديدة',
     badge: 'اعرض شارتك',
   },
-  readThen: (next) => `قُرئ. ${next}`,
+  readThen: (next) => sentence`قُرئ. ${next}`,
   noCode: 'لا رمز بعد. اقترب حتى يملأ الملصق الإطار.',
   noCodeLight: 'لا رمز بعد. اقترب، أو أشعل الضوء.',
-  gathering: (codes) => `قُرئ: ${counted.codes(codes)}. ثبّت يدك…`,
-  half: (missing) => `لم يُقرأ بعد: ${missing}. أدخله في الإطار.`,
+  gathering: (codes) => sentence`قُرئ: ${counted.codes(codes)}. ثبّت يدك…`,
+  half: (missing) => sentence`لم يُقرأ بعد: ${missing}. أدخله في الإطار.`,
   takeAsRead: 'استخدام ما قُرئ',
   several: (labels) =>
-    labels === 1 ? 'في الصورة ملصق واحد. المسه.' : `في الصورة: ${counted.labels(labels)}. المس ملصقك.`,
+    labels === 1
+      ? 'في الصورة ملصق واحد. المسه.'
+      : sentence`في الصورة: ${counted.labels(labels)}. المس ملصقك.`,
   unknown: 'رمز غير معروف',
   elsewhere: 'قُرئ. أغلق الكاميرا لتراه.',
   slow: 'هذا المتصفح يقرأ ببطء، رمزًا بعد رمز. ثبّت يدك.',
-  wanted: (things) => `المطلوب: ${things}`,
+  wanted: (things) => sentence`المطلوب: ${things}`,
   wantedAny: 'جاهز لأي رمز',
-  anyHelp: 'موضع أو مغذٍّ أو بكرة أو شارة أو لوحة',
+  anyHelp: 'موضع أو مغذٍ أو بكرة أو شارة أو لوحة',
   things: {
     slot: 'الموضع',
     feeder: 'المغذي',
@@ -70,10 +72,10 @@ export const words: Sentences<typeof english> = {
     'new-reel': 'البكرة الجديدة',
     badge: 'الشارة',
   },
-  inHand: (slot, part) => `الموضع ${slot} يطلب ${part}`,
+  inHand: (slot, part) => sentence`الموضع ${slot} يطلب ${part}`,
   whichLabel: 'أي ملصق؟',
   chooseHelp: 'المس رقمه',
-  label: (number, text) => `الملصق ${number}:\u200f ${text}`,
+  label: (number, text) => sentence`الملصق ${number}: ${text}`,
   card: 'ملصق البكرة',
   facts: { part: 'القطعة', quantity: 'الكمية', lot: 'الدفعة', reel: 'معرّف البكرة' },
   notRead: 'لم يُقرأ بعد',

@@ -1,12 +1,12 @@
 import type { words as english } from '../en/count.ts';
 import type { Sentences } from '../words.ts';
-import { counted, countedAfter, leftToRight } from './counted.ts';
+import { counted, countedAfter, leftToRight, sentence } from './counted.ts';
 
 /** A count with its spread, read from left to right. */
 const spread = (parts: string, sd: string) => leftToRight(`${parts} ± ${sd}`);
 
 export const words: Sentences<typeof english> = {
-  title: (what) => `كم قطعة: ${what}`,
+  title: (what) => sentence`كم قطعة: ${what}`,
   ways: { typed: 'كتابة', machine: 'عدّاد أو آلة', weighed: 'وزن', measured: 'قياس' },
   wayHelp: {
     typed: 'الرقم على الملصق، أو عدّك أنت.',
@@ -36,12 +36,12 @@ export const words: Sentences<typeof english> = {
   flange: 'الحافة',
   wound: 'الشريط الملفوف',
   hub: 'المحور',
-  remembered: (parts) => `من بكرة ممتلئة فيها ${parts}، قيست من قبل.`,
-  result: (parts, sd) => `القطع: ${spread(parts, sd)}`,
-  before: (parts, sd, basis) => `في السجل ${spread(parts, sd)}\u200f (${basis}).`,
+  remembered: (parts) => sentence`من بكرة ممتلئة فيها ${parts}، قيست من قبل.`,
+  result: (parts, sd) => sentence`القطع: ${spread(parts, sd)}`,
+  before: (parts, sd, basis) => sentence`في السجل ${spread(parts, sd)} (${basis}).`,
   beforeUnknown: 'لا عدد في السجل بعد.',
   printed: (share, least, isEntered) =>
-    `الأرقام المطبوعة أو المكتوبة تُحسب بخطأ ${leftToRight(`± ${share}`)}${isEntered ? ' (من قواعد الخط)' : ' (ممارسة شائعة)'}، وعلى الأقل ${leftToRight(`± ${least}`)} (ممارسة شائعة).`,
+    sentence`الأرقام المطبوعة أو المكتوبة تُحسب بخطأ ${leftToRight(`± ${share}`)}${isEntered ? ' (من قواعد الخط)' : ' (ممارسة شائعة)'}، وعلى الأقل ${leftToRight(`± ${least}`)} (ممارسة شائعة).`,
   agree: 'العددان متفقان. معًا:',
   contradicts: 'العددان لا يتفقان. افحص البكرة، ثم اختر.',
   takeNew: 'استخدام العدد الجديد',
@@ -56,35 +56,37 @@ export const words: Sentences<typeof english> = {
     'counted-down': 'طرح المستهلك',
     combined: 'عدة أعداد',
   },
-  saved: (slot, parts, sd) => `${slot}: القطع الآن ${spread(parts, sd)}.`,
-  leftTitle: (slot) => `إنزال ${slot}: كم بقي؟`,
+  saved: (slot, parts, sd) => sentence`${slot}: القطع الآن ${spread(parts, sd)}.`,
+  leftTitle: (slot) => sentence`إنزال ${slot}: كم بقي؟`,
   leftHelp: 'ما بقي يبيّن ما فقده المغذي. عُدّه الآن، أو دع المخزن يعدّه لاحقًا.',
   leftEmpty: 'لا شيء: هي فارغة',
   leftCount: 'عدّ ما بقي',
-  leftUnknown: (parts) => `لم تُعدّ: نحو ${parts}`,
+  leftUnknown: (parts) => sentence`لم تُعدّ: نحو ${parts}`,
   leftUnknownPlain: 'لم تُعدّ',
   lost: (feeder, lost, picks, share) =>
-    `فقد ${feeder} عدد ${lost} من ${countedAfter.picks(picks)}\u200f (${share}).`,
+    sentence`فقد ${feeder} عدد ${lost} من ${countedAfter.picks(picks)} (${share}).`,
   moreThanGone: 'وُضع أكثر مما نقص: أحد الأعداد خاطئ. يبقى الفاقد كما كان.',
   unlikely: (feeder, share, bound) =>
-    `يكون ${feeder} قد فقد ${share}. هذا غير محتمل (أكثر من ${bound}): راجع الأعداد. يبقى الفاقد كما كان.`,
+    sentence`يكون ${feeder} قد فقد ${share}. هذا غير محتمل (أكثر من ${bound}): راجع الأعداد. يبقى الفاقد كما كان.`,
   leftOut: (count, bound) =>
-    `لم يُستخدم: ${count}. فاقد فوق ${bound} غير محتمل (المعتاد من 0.1 إلى 3 %، والحد من وضعنا).`,
+    sentence`لم يُستخدم: ${count}. فاقد فوق ${bound} غير محتمل (المعتاد من 0.1 إلى 3 %، والحد من وضعنا).`,
   lossTitle: 'فاقد الالتقاط',
   lossNone: 'لم تنته بعد بكرة معروفة العدد. حتى ذلك الحين يُستخدم الفاقد المفترض للخط.',
-  lossRow: (share, low, high) => `${share} (من ${low} إلى ${high})`,
-  skipsUnknown: (reels) => `البطاقات المتخطاة غير معروفة (${counted.reels(reels)}): قد يكون الفاقد أكبر.`,
+  lossRow: (share, low, high) => sentence`${share} (من ${low} إلى ${high})`,
+  skipsUnknown: (reels) =>
+    sentence`البطاقات المتخطاة غير معروفة (${counted.reels(reels)}): قد يكون الفاقد أكبر.`,
   skipsUnknownReel: 'البطاقات المتخطاة غير معروفة',
-  lossEvidence: (reels, lost, picks) => `انتهت ${reels}، وفُقد ${lost} من ${countedAfter.picks(picks)}`,
-  rising: (feeder, share, others) => `المغذي ${feeder} يرمي ${share}، والمغذيات الأخرى ${others}.`,
-  risingAlone: (feeder, share) => `المغذي ${feeder} يرمي ${share}، أكثر من قبل.`,
+  lossEvidence: (reels, lost, picks) =>
+    sentence`انتهت ${reels}، وفُقد ${lost} من ${countedAfter.picks(picks)}`,
+  rising: (feeder, share, others) => sentence`المغذي ${feeder} يرمي ${share}، والمغذيات الأخرى ${others}.`,
+  risingAlone: (feeder, share) => sentence`المغذي ${feeder} يرمي ${share}، أكثر من قبل.`,
   risingAct: 'عند التوقف التالي، افحص الفوهة ومسار الشريط وارتفاع الالتقاط.',
   feeder: 'المغذي',
   slot: 'الموضع',
   loss: 'الفاقد',
   evidence: 'مبني على',
   told: { count: 'عُدّت', splice: 'وُصلت', machine: 'أبلغت الآلة' },
-  evidenceLine: (from, to, placed) => `${from} في البداية، وبقي ${to}، ووُضع ${placed}`,
+  evidenceLine: (from, to, placed) => sentence`${from} في البداية، وبقي ${to}، ووُضع ${placed}`,
   showEvidence: 'عرض البكرات',
   hideEvidence: 'إخفاء البكرات',
   spliceDiffers: 'الوصلة والعدد لا يتفقان: كان عدد البكرة القديمة خاطئًا.',

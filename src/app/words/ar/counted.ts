@@ -1,4 +1,5 @@
-// Things counted, in Arabic: the noun changes with its number, and the two of a thing change with their place in the sentence.
+// What every Arabic sentence needs. Things counted: the noun changes with its number, and the two of a thing change with their place in the
+// sentence. Facts in Latin letters: they run from left to right within words that run from right to left.
 
 import { byNumber, formatCount } from '../words.ts';
 
@@ -17,7 +18,7 @@ const nouns = {
   digits: ['رقم', 'رقمان', 'رقمين', 'أرقام', 'رقمًا'],
   entries: ['قيد', 'قيدان', 'قيدين', 'قيود', 'قيدًا'],
   errors: ['خطأ', 'خطآن', 'خطأين', 'أخطاء', 'خطأً'],
-  feeders: ['مغذٍّ', 'مغذيان', 'مغذيين', 'مغذيات', 'مغذيًا'],
+  feeders: ['مغذٍ', 'مغذيان', 'مغذيين', 'مغذيات', 'مغذيًا'],
   kinds: ['صنف', 'صنفان', 'صنفين', 'أصناف', 'صنفًا'],
   labels: ['ملصق', 'ملصقان', 'ملصقين', 'ملصقات', 'ملصقًا'],
   lanes: ['مسار', 'مساران', 'مسارين', 'مسارات', 'مسارًا'],
@@ -79,4 +80,19 @@ export const countedAfter = allOf(true);
 /** A figure or code with signs in it, kept from left to right: `500 ± 12`, `17 × 17 mm`, a code beside an arrow. */
 export function leftToRight(text: string): string {
   return `\u2066${text}\u2069`;
+}
+
+/**
+ * A sentence with facts, each kept in a direction of its own: a code that begins with a figure, such as `22-0603-B`, would turn round
+ * among Arabic words.
+ */
+export function sentence(
+  parts: TemplateStringsArray,
+  ...facts: readonly (string | number | undefined)[]
+): string {
+  return parts.reduce((said, part, at) => said + isolate(facts[at - 1]) + part);
+}
+
+function isolate(fact: string | number | undefined): string {
+  return fact === '' ? '' : `\u2068${fact}\u2069`;
 }

@@ -1,10 +1,10 @@
 import type { words as english } from '../en/feeder-types.ts';
 import type { Sentences } from '../words.ts';
-import { counted } from './counted.ts';
+import { counted, sentence } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
-  help: 'ما تشترك فيه مغذيات النوع الواحد. الطول المقيس على مغذٍّ يُقدَّم على طول نوعه؛ وطول النوع على طول الخط.',
-  add: 'إضافة نوع مغذٍّ',
+  help: 'ما تشترك فيه مغذيات النوع الواحد. الطول المقيس على مغذٍ يُقدَّم على طول نوعه؛ وطول النوع على طول الخط.',
+  add: 'إضافة نوع مغذٍ',
   name: 'اسم النوع',
   nameHelp: 'كما تسمّيه أوراق الإعداد لديك.',
   lanes: 'المسارات',
@@ -20,15 +20,15 @@ export const words: Sentences<typeof english> = {
   },
   measured: 'قِسه. فارغ: غير معروف.',
   save: 'حفظ النوع',
-  saved: (name) => `حُفظ نوع المغذي ${name}.`,
+  saved: (name) => sentence`حُفظ نوع المغذي ${name}.`,
   cancel: 'إلغاء',
   change: 'تغيير',
   withdraw: 'سحب',
-  withdrawTitle: (name) => `سحب نوع المغذي ${name}`,
+  withdrawTitle: (name) => sentence`سحب نوع المغذي ${name}`,
   why: 'لماذا؟',
   whys: ['لم يعد في المصنع', 'أُدخل خطأً'],
-  withdrawn: (name) => `لم يعد نوع المغذي ${name} في القائمة. تبقى مغذياته.`,
-  none: 'لا نوع مغذٍّ بعد.',
+  withdrawn: (name) => sentence`لم يعد نوع المغذي ${name} في القائمة. تبقى مغذياته.`,
+  none: 'لا نوع مغذٍ بعد.',
   noneHelp:
     'مع الأنواع يفحص كل تحميل عدد المسارات أيضًا. ويُفحص النوع وآلية الدفع والعمق حيث تطلبه ورقة الإعداد.',
   nameMissing: 'أدخل اسم النوع',
@@ -37,13 +37,13 @@ export const words: Sentences<typeof english> = {
   intakeFar: 'المدخل بين المحور ونقطة الالتقاط: طوله هو الأقصر',
   has: (count) => counted.feeders(count),
   lanesAre: (count) => counted.lanes(count),
-  depth: (mm) => `جيوب حتى \u2066${mm} mm\u2069`,
+  depth: (mm) => sentence`جيوب حتى \u2066${mm} mm\u2069`,
   windowUnknown: 'نافذة الوصل غير معروفة',
   type: 'نوع المغذي',
   noType: 'غير مذكور',
   own: 'مقيس على هذا المغذي',
   ownHelp: 'فقط ما يختلف عن نوعه وعن الخط.',
-  counts: (what, mm, whose) => `${what}: \u2066${mm} mm\u2069، ${whose}`,
-  countsNot: (what) => `${what}: غير معروف`,
+  counts: (what, mm, whose) => sentence`${what}: \u2066${mm} mm\u2069، ${whose}`,
+  countsNot: (what) => sentence`${what}: غير معروف`,
   whose: { feeder: 'مقيس على هذا المغذي', type: 'من نوعه', line: 'من قواعد الخط' },
 };

@@ -1,6 +1,6 @@
 import type { words as english } from '../en/first-panel.ts';
 import type { Sentences } from '../words.ts';
-import { leftToRight } from './counted.ts';
+import { leftToRight, sentence } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
   intro: 'قِس القطع الحرجة. انظر إلى كل قطعة يمكن أن توضع مقلوبة.',
@@ -8,29 +8,30 @@ export const words: Sentences<typeof english> = {
   other: 'قياس قطعة أخرى',
   critical: 'القطع والقيم الحرجة',
   orientation: 'الاتجاه',
-  left: (open) => `ما زال مفتوحًا: ${open}`,
+  left: (open) => sentence`ما زال مفتوحًا: ${open}`,
   all: 'كله صحيح',
   states: { open: 'للتنفيذ', accepted: 'صحيح', held: 'غير واضح', refused: 'خاطئ' },
-  marks: { critical: 'حرج', perPanel: (count) => `${count} لكل لوحة` },
+  marks: { critical: 'حرج', perPanel: (count) => sentence`${count} لكل لوحة` },
   measure: 'قياس',
   again: 'قياس من جديد',
   right: 'صحيح',
   wrong: 'خاطئ',
   takeBack: 'النظر من جديد',
-  title: (part) => `قياس ${part}`,
+  title: (part) => sentence`قياس ${part}`,
   wanted: 'كم يجب أن تكون القيمة؟',
   code: 'القيمة أو رمزها',
-  codeHelp: 'مثلًا 4k7 أو 104K أو 10 kΩ (IEC 60062). ثم اختر القراءة الصحيحة.',
+  codeHelp:
+    'مثلًا \u20664k7\u2069 أو \u2066104K\u2069 أو \u206610 kΩ\u2069 (IEC 60062). ثم اختر القراءة الصحيحة.',
   nominal: 'القيمة الاسمية',
   unit: 'الوحدة',
   tolerance: 'السماحية ± %',
-  reading: (unit) => `قراءة الجهاز بوحدة ${unit}`,
+  reading: (unit) => sentence`قراءة الجهاز بوحدة ${unit}`,
   meter: 'دقة جهاز القياس',
   percent: '\u2066± %\u2069 من القراءة',
-  fixed: (unit) => `± ثابت، بوحدة ${unit}`,
+  fixed: (unit) => sentence`± ثابت، بوحدة ${unit}`,
   meterHelp: 'انظر نشرة جهاز القياس. يتذكرها هذا الجهاز اللوحي.',
-  limits: (least, most, unit) => `المطلوب: من ${least} إلى ${leftToRight(`${most} ${unit}`)}`,
-  result: (value, uncertainty, unit) => `المقيس: ${leftToRight(`${value} ± ${uncertainty} ${unit}`)}`,
+  limits: (least, most, unit) => sentence`المطلوب: من ${least} إلى ${leftToRight(`${most} ${unit}`)}`,
+  result: (value, uncertainty, unit) => sentence`المقيس: ${leftToRight(`${value} ± ${uncertainty} ${unit}`)}`,
   why: {
     accepted: 'داخل الحدود، حتى مع خطأ جهاز القياس.',
     held: 'قريب من الحد أكثر مما يميّزه هذا الجهاز. استخدم جهازًا أدق، أو دع الجودة تقرر.',

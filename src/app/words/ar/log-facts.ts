@@ -1,7 +1,7 @@
 import type { words as english } from '../en/log-facts.ts';
 import type { FactName } from '../log-facts.ts';
 import type { Sentences } from '../words.ts';
-import { counted } from './counted.ts';
+import { counted, sentence } from './counted.ts';
 
 const namesAr: Readonly<Record<FactName, string>> = {
   name: 'الاسم',
@@ -215,19 +215,20 @@ export const words: Sentences<typeof english> = {
   no: 'لا',
   unknown: 'غير معروف هنا',
   unknownRun: 'تشغيل غير معروف هنا',
-  entryOf: (number, tablet) => `القيد ${number} من ${tablet}`,
+  entryOf: (number, tablet) => sentence`القيد ${number} من ${tablet}`,
   otherTablet: 'جهاز آخر',
   someone: 'شخص غير معروف هنا',
   parts: (count) => counted.parts(count),
   panels: (count) => counted.panels(count),
   slots: (count) => counted.slots(count),
-  limit: (begins, months) => `${begins === '' ? 'كل القطع' : `${begins}…`}:\u200f ${counted.months(months)}`,
+  limit: (begins, months) =>
+    sentence`${begins === '' ? 'كل القطع' : sentence`${begins}…`}: ${counted.months(months)}`,
   noLimit: 'بلا حد',
   people: 'أشخاص، يدويًا',
   stationAt: { in: 'قبل الآلة الأولى', work: 'عند آلة', out: 'بعد الآلة الأخيرة' },
-  usedAt: (slot, used, spoiled) => `${slot}: وُضع ${used}، فُقد ${spoiled}`,
-  believedAt: (slot, what) => `${slot}:\u200f ${what ?? 'خالٍ'}`,
-  answeredAt: (slot, reel, result, why) => `${slot}، ${reel}: ${result} (${why})`,
+  usedAt: (slot, used, spoiled) => sentence`${slot}: وُضع ${used}، فُقد ${spoiled}`,
+  believedAt: (slot, what) => sentence`${slot}: ${what ?? 'خالٍ'}`,
+  answeredAt: (slot, reel, result, why) => sentence`${slot}، ${reel}: ${result} (${why})`,
   silenceTold: { link: 'وصلتها', tablet: 'جهاز لوحي' },
   papers: { roll: 'لفة', sheet: 'ورقة' },
   printed: {
@@ -271,10 +272,11 @@ export const words: Sentences<typeof english> = {
   levels: { quiet: 'هادئ', soon: 'قريبًا', due: 'الآن', late: 'متأخر' },
   purposes: { changeover: 'تبديل', splice: 'وصل', 'shift-start': 'بدء الوردية', other: 'غير ذلك' },
   all: 'الكل',
-  since: (moment) => `من ${moment}`,
-  until: (moment) => `إلى ${moment}`,
-  boardsWhich: (boards) => `البطاقة ${boards}`,
+  since: (moment) => sentence`من ${moment}`,
+  until: (moment) => sentence`إلى ${moment}`,
+  boardsWhich: (boards) => sentence`البطاقة ${boards}`,
   pickOrders: { 'oldest-first': 'الأقدم', 'fullest-first': 'الأكثر امتلاءً' },
-  spliceCost: (parts, width) => (width === null ? `${parts} على كل شريط آخر` : `${parts} على شريط ${width}`),
-  panelsOf: (panels, product) => `${panels} من ${product}`,
+  spliceCost: (parts, width) =>
+    width === null ? sentence`${parts} على كل شريط آخر` : sentence`${parts} على شريط ${width}`,
+  panelsOf: (panels, product) => sentence`${panels} من ${product}`,
 };

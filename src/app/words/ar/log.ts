@@ -1,7 +1,7 @@
 import type { EntryKind } from '../../../../shared/floor/kinds.ts';
 import type { words as english } from '../en/log.ts';
 import type { Sentences } from '../words.ts';
-import { counted } from './counted.ts';
+import { counted, sentence } from './counted.ts';
 
 const kindsAr: Readonly<Record<EntryKind, string>> = {
   'tablet.opened': 'انضم جهاز إلى السجل',
@@ -24,10 +24,10 @@ const kindsAr: Readonly<Record<EntryKind, string>> = {
   'containment.signed': 'وُقّع على لوحات محجوزة',
   'line.crewed': 'المشغّلون على الخط',
   'line.splices-ruled': 'ضُبطت كلفة الوصلة',
-  'feeder.known': 'سُجّل مغذٍّ',
-  'feeder.withdrawn': 'سُحب مغذٍّ',
-  'feeder-type.known': 'حُفظ نوع مغذٍّ',
-  'feeder-type.withdrawn': 'سُحب نوع مغذٍّ',
+  'feeder.known': 'سُجّل مغذٍ',
+  'feeder.withdrawn': 'سُحب مغذٍ',
+  'feeder-type.known': 'حُفظ نوع مغذٍ',
+  'feeder-type.withdrawn': 'سُحب نوع مغذٍ',
   'feeder.typed': 'ضُبط نوع المغذي وأطواله',
   'line.tape-ruled': 'ضُبط ذيل الشريط ومقدمته',
   'supplier.approved': 'اعتُمدت قطعة مورّد',
@@ -98,8 +98,8 @@ const kindsAr: Readonly<Record<EntryKind, string>> = {
   'changeover.left-open': 'بقي مفتوحًا عند الإطلاق',
   'changeover.released': 'أُطلق التبديل',
   'changeover.dropped': 'أُلغي التبديل',
-  'cart.filled': 'مغذٍّ جاهز على عربة',
-  'cart.emptied': 'رُفع مغذٍّ عن عربة',
+  'cart.filled': 'مغذٍ جاهز على عربة',
+  'cart.emptied': 'رُفع مغذٍ عن عربة',
   'cart.docked': 'ثُبّتت عربة',
   'plan.kept': 'حُفظ ترتيب أوامر العمل',
   'panel.measured': 'قيست اللوحة الأولى',
@@ -126,7 +126,7 @@ export const words: Sentences<typeof english> = {
   slotHelp: 'مثلًا M1-F-014',
   moreFilters: 'المرشّحات',
   clearFilters: 'إزالة المرشّحات',
-  onlyShown: (what) => `المعروض: ${what}`,
+  onlyShown: (what) => sentence`المعروض: ${what}`,
   more: 'عرض الأقدم',
   none: 'لا قيود تطابق هذه المرشّحات.',
   exportTitle: 'تصدير',
@@ -134,7 +134,7 @@ export const words: Sentences<typeof english> = {
   csv: 'CSV',
   xlsx: 'جدول بيانات',
   json: 'أسطر JSON',
-  exported: (rows, name) => `حُفظ في ${name}:\u200f ${counted.entries(rows)}.`,
+  exported: (rows, name) => sentence`حُفظ في ${name}: ${counted.entries(rows)}.`,
   exporting: 'تُجمع القيود…',
   actors: { tablet: 'الجهاز', machine: 'الآلة', nobody: 'لم يسجّل أحد الدخول' },
   detail: 'القيد',
@@ -155,6 +155,6 @@ export const words: Sentences<typeof english> = {
   needsLead: 'لا يصدّر السجل إلا مشرف',
   check: 'فحص الأختام',
   checking: 'يفحص…',
-  checked: (entries) => (entries === 1 ? 'الختم الوحيد سليم.' : `كل الأختام سليمة (${entries}).`),
-  broken: (id) => `ختم ${id} مكسور. صدّر السجل واتصل بمسؤول الجودة.`,
+  checked: (entries) => (entries === 1 ? 'الختم الوحيد سليم.' : sentence`كل الأختام سليمة (${entries}).`),
+  broken: (id) => sentence`ختم ${id} مكسور. صدّر السجل واتصل بمسؤول الجودة.`,
 };

@@ -1,6 +1,6 @@
 import type { words as english } from '../en/scanner.ts';
 import type { Sentences } from '../words.ts';
-import { counted, countedAfter } from './counted.ts';
+import { counted, countedAfter, sentence } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
   layouts: {
@@ -31,27 +31,28 @@ export const words: Sentences<typeof english> = {
   findings: {
     'all-equal': 'وصل كل حرف كما طُبع.',
     'half-arrived': (found, wanted) =>
-      `وصل ${found} فقط من ${countedAfter.characters(wanted)}: انقطع المسح. اجعل التأخير بين الحروف صفرًا، أو قرّب الماسح من قاعدته.`,
+      sentence`وصل ${found} فقط من ${countedAfter.characters(wanted)}: انقطع المسح. اجعل التأخير بين الحروف صفرًا، أو قرّب الماسح من قاعدته.`,
     'layout-differs': (scanner, tablet) =>
-      `الماسح يكتب للوحة مفاتيح ${scanner}، والجهاز يتوقع ${tablet}. اضبط لوحة مفاتيح الماسح على ${tablet}، أو تخطيط الجهاز على ${scanner}.`,
+      sentence`الماسح يكتب للوحة مفاتيح ${scanner}، والجهاز يتوقع ${tablet}. اضبط لوحة مفاتيح الماسح على ${tablet}، أو تخطيط الجهاز على ${scanner}.`,
     'characters-differ':
       'تصل الحروف متغيّرة، ولا يفسر ذلك أي تخطيط معروف هنا. اضبط لوحة مفاتيح الماسح على تخطيط الجهاز وامسح من جديد.',
     'case-inverted':
       'الأحرف الكبيرة والصغيرة تصل مقلوبة. أغلق Caps Lock، واضبط الماسح ليترك الحروف كما طُبعت.',
     'separators-lost': (names) =>
-      `الفواصل لا تصل (${names}). اضبط الماسح ليرسل رموز التحكم، بمفتاح Ctrl مع مفتاح أو Alt مع لوحة الأرقام.`,
-    'separator-replaced': (name, by) => `الفاصل ${name} يصل «${by}». اضبط الماسح ليرسل رموز التحكم كما هي.`,
+      sentence`الفواصل لا تصل (${names}). اضبط الماسح ليرسل رموز التحكم، بمفتاح Ctrl مع مفتاح أو Alt مع لوحة الأرقام.`,
+    'separator-replaced': (name, by) =>
+      sentence`الفاصل ${name} يصل «${by}». اضبط الماسح ليرسل رموز التحكم كما هي.`,
     'terminator-missing': 'لا Enter في النهاية، فنهاية المسح تخمين. اجعل لاحقة الماسح Enter.',
-    'unknown-key': (key) => `جاء المفتاح «${key}» وسط المسح. احذف هذه المفاتيح من ضبط الماسح.`,
-    slow: (pace) => `\u2066${pace} ms\u2069 بين حرفين بطيء. اجعل التأخير بين الحروف صفرًا.`,
-    'symbology-id-sent': (id) => `يرسل الماسح نوع الرمز في البداية (${id}). هذا مفهوم ويجوز بقاؤه.`,
+    'unknown-key': (key) => sentence`جاء المفتاح «${key}» وسط المسح. احذف هذه المفاتيح من ضبط الماسح.`,
+    slow: (pace) => sentence`\u2066${pace} ms\u2069 بين حرفين بطيء. اجعل التأخير بين الحروف صفرًا.`,
+    'symbology-id-sent': (id) => sentence`يرسل الماسح نوع الرمز في البداية (${id}). هذا مفهوم ويجوز بقاؤه.`,
   },
   wanted: 'مطبوع',
   found: 'وصل',
   arrived: 'ما وصل',
   none: 'لا شيء بعد. امسح أي شيء: يظهر هنا، ومعه رموز التحكم.',
   characters: (count) => counted.characters(count),
-  pace: (ms) => `\u2066${ms} ms\u2069 لكل حرف`,
+  pace: (ms) => sentence`\u2066${ms} ms\u2069 لكل حرف`,
   endedBy: { Enter: 'ثم Enter', Tab: 'ثم Tab', silence: 'بلا Enter' },
   reads: 'يُقرأ',
   readsNothing: 'لا ملصق معروف',

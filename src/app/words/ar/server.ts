@@ -1,6 +1,6 @@
 import type { words as english } from '../en/server.ts';
 import type { Sentences } from '../words.ts';
-import { counted } from './counted.ts';
+import { counted, sentence } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
   noKey: 'هذه الصفحة لا تستطيع توقيع القيود',
@@ -18,7 +18,7 @@ export const words: Sentences<typeof english> = {
   nameMissing: 'أدخل اسمًا، ليميّز المشرف الأجهزة.',
   join: 'انضمام',
   joining: 'ينضم…',
-  joined: (plant) => `انضم إلى: ${plant}.`,
+  joined: (plant) => sentence`انضم إلى: ${plant}.`,
   standing: 'المزامنة',
   phases: {
     alone: 'لم ينضم',
@@ -30,22 +30,22 @@ export const words: Sentences<typeof english> = {
   },
   plant: 'المصنع',
   lastAnswer: 'آخر إجابة',
-  ago: (span) => `قبل ${span}`,
+  ago: (span) => sentence`قبل ${span}`,
   never: 'لا إجابة منذ فُتح التطبيق',
   backlog: 'للإرسال',
   entries: (count) => counted.entries(count),
   nothing: 'لا شيء، كله عند الخادم',
   clock: 'الساعة',
   clockRight: 'كساعة الخادم',
-  clockBehind: (span) => `متأخرة ${span} عن الخادم: صحّحها`,
-  clockAhead: (span) => `متقدمة ${span} على الخادم: صحّحها`,
+  clockBehind: (span) => sentence`متأخرة ${span} عن الخادم: صحّحها`,
+  clockAhead: (span) => sentence`متقدمة ${span} على الخادم: صحّحها`,
   why: 'السبب',
   quarantined: 'معزول',
   quarantinedHelp:
     'عزل الخادم هذه القيود: ختمها أو مكانها في السلسلة غير مطابق. لا يضيع شيء؛ تبقى هنا أيضًا. اتصل بمن يعتني بالخادم.',
   rolledBack: 'رجع سجل الخادم إلى الوراء',
   rolledBackHelp: (span) =>
-    `لوحظ قبل ${span}: لدى الخادم أقل مما كان، كما بعد استعادة نسخة احتياطية. ترسل الأجهزة ما لديها من جديد. راجع السجل وقائمة الأجهزة.`,
+    sentence`لوحظ قبل ${span}: لدى الخادم أقل مما كان، كما بعد استعادة نسخة احتياطية. ترسل الأجهزة ما لديها من جديد. راجع السجل وقائمة الأجهزة.`,
   rolledBackSeen: 'راجعت ذلك',
   headFaults: {
     forked: 'الخادم يعرض سجلين',
@@ -54,16 +54,17 @@ export const words: Sentences<typeof english> = {
   },
   headFaultHelp: {
     forked: (span) =>
-      `لوحظ قبل ${span}: سجله لا يكمل ما عرضه من قبل. ربما غيّره أحد. تابع العمل، واتصل بمن يعتني بالخادم.`,
+      sentence`لوحظ قبل ${span}: سجله لا يكمل ما عرضه من قبل. ربما غيّره أحد. تابع العمل، واتصل بمن يعتني بالخادم.`,
     'other-key': (span) =>
-      `لوحظ قبل ${span}: يوقّع بمفتاح غير الذي كان عند انضمام هذا الجهاز. هذا صحيح فقط بعد النقل إلى حاسوب آخر. اسأل من يعتني بالخادم.`,
-    'no-proof': (span) => `لوحظ قبل ${span}: كان يثبت سجله من قبل. تابع العمل، واسأل من يعتني بالخادم.`,
+      sentence`لوحظ قبل ${span}: يوقّع بمفتاح غير الذي كان عند انضمام هذا الجهاز. هذا صحيح فقط بعد النقل إلى حاسوب آخر. اسأل من يعتني بالخادم.`,
+    'no-proof': (span) =>
+      sentence`لوحظ قبل ${span}: كان يثبت سجله من قبل. تابع العمل، واسأل من يعتني بالخادم.`,
   },
-  quarantinedHere: (count) => `أُبقي خارج السجل هنا: ${counted.entries(count)}`,
+  quarantinedHere: (count) => sentence`أُبقي خارج السجل هنا: ${counted.entries(count)}`,
   quarantinedHereHelp: 'النص أو التوقيع أو الساعة غير صحيح. كل القيود الأخرى دخلت. اتصل بمن يعتني بالخادم.',
   clocksOff: 'ساعات غير مضبوطة',
-  clockOfAhead: (name, span) => `${name}: متقدمة ${span}`,
-  clockOfBehind: (name, span) => `${name}: متأخرة ${span}`,
+  clockOfAhead: (name, span) => sentence`${name}: متقدمة ${span}`,
+  clockOfBehind: (name, span) => sentence`${name}: متأخرة ${span}`,
   clocksOffHelp: 'صحّحها: ما تكتبه هذه الأجهزة قد يكون بترتيب خاطئ.',
   now: 'مزامنة الآن',
   causes: {
@@ -86,24 +87,24 @@ export const words: Sentences<typeof english> = {
     'server-fault': 'حدث خلل في الخادم؛ انظر سجله. يحاول الجهاز من جديد.',
     stopping: 'الخادم يتوقف.',
   },
-  otherCause: (code) => `يقول الخادم: ${code}.`,
+  otherCause: (code) => sentence`يقول الخادم: ${code}.`,
   leadTitle: 'أجهزة أخرى',
   leadHelp: 'مشرف أو مهندس يسمح بدخول الأجهزة ويمنعها: بالشارة ورمز PIN.',
   leadOpen: 'السماح بدخول الأجهزة أو منعها',
   leadOffline: 'لا يسمح بدخول الأجهزة إلا الخادم، وهو لا يجيب الآن. حاول من جديد حين يجيب.',
   newCode: 'إنشاء رمز جديد لجهاز',
   codeFor: 'على الجهاز الجديد، امسح هذا بكاميرته، أو افتح التطبيق هناك واكتب الرمز.',
-  codeUntil: (span) => `لجهاز واحد، صالح مدة ${span}.`,
+  codeUntil: (span) => sentence`لجهاز واحد، صالح مدة ${span}.`,
   codeOver: 'انتهت صلاحية هذا الرمز.',
   tablets: 'الأجهزة',
-  seen: (span) => `شوهد آخر مرة قبل ${span}`,
+  seen: (span) => sentence`شوهد آخر مرة قبل ${span}`,
   neverSeen: 'لم يُشاهد منذ انضم',
-  clockOff: (span) => `خطأ الساعة ${span}`,
+  clockOff: (span) => sentence`خطأ الساعة ${span}`,
   thisOne: 'هذا الجهاز',
   isOut: 'ممنوع',
   revoke: 'منع',
-  revokeTitle: (name) => `هل تمنع ${name}؟`,
+  revokeTitle: (name) => sentence`هل تمنع ${name}؟`,
   revokeHelp: 'لجهاز ضاع أو بيع. لا يعود يرسل أو يجلب. قيوده حتى الآن تبقى في السجل.',
-  revoked: (name) => `مُنع ${name}.`,
+  revoked: (name) => sentence`مُنع ${name}.`,
   list: 'تحديث',
 };

@@ -1,6 +1,6 @@
 import type { words as english } from '../en/shell.ts';
 import type { Sentences } from '../words.ts';
-import { countedAfter } from './counted.ts';
+import { countedAfter, sentence } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
   nav: {
@@ -14,31 +14,31 @@ export const words: Sentences<typeof english> = {
   noLine: 'لا يوجد خط بعد',
   noSetup: 'لم يُختر إعداد',
   side: { top: 'الوجه العلوي', bottom: 'الوجه السفلي' },
-  revision: (revision) => `مراجعة ${revision}`,
-  run: (done, wanted) => `${done} من ${countedAfter.panels(wanted)}`,
+  revision: (revision) => sentence`مراجعة ${revision}`,
+  run: (done, wanted) => sentence`${done} من ${countedAfter.panels(wanted)}`,
   signIn: 'تسجيل الدخول',
   signInFirst: 'امسح شارتك أولًا',
-  needsRole: (role) => `يلزم: ${role}`,
+  needsRole: (role) => sentence`يلزم: ${role}`,
   signInHelp: 'امسح شارتك، أو اختر اسمك.',
-  signedInAs: (name) => `سجّل الدخول: ${name}`,
+  signedInAs: (name) => sentence`سجّل الدخول: ${name}`,
   signOut: 'تسجيل الخروج',
   roles: { operator: 'مشغّل', lead: 'مشرف الوردية', engineer: 'مهندس' },
   offlineReady: 'جاهز للعمل دون اتصال',
   gettingReady: 'يستعد للعمل دون اتصال…',
-  toSend: (count) => `للإرسال: ${count}`,
+  toSend: (count) => sentence`للإرسال: ${count}`,
   skipToDock: 'الانتقال إلى الكتابة والكاميرا',
   done: 'تم',
   cancel: 'إلغاء',
-  detailsOf: (what) => `المزيد: ${what}`,
-  lessOf: (what) => `أقل: ${what}`,
+  detailsOf: (what) => sentence`المزيد: ${what}`,
+  lessOf: (what) => sentence`أقل: ${what}`,
   close: 'إغلاق',
   newVersion: 'إصدار جديد جاهز.',
   update: 'التحديث الآن',
   updateLater: 'ينتظر حتى لا تبقى مهمة مفتوحة.',
   languageLater: 'هذه اللغة ليست على هذا الجهاز بعد. صِله بالشبكة، ثم اختر من جديد.',
   leftAlone: (name, minutes) =>
-    `سُجّل خروج ${name}: لم يُلمس الجهاز منذ ${countedAfter.minutes(minutes)}. العمل المفتوح محفوظ.`,
-  shiftOver: (name) => `سُجّل خروج ${name}: مرّت وردية. العمل المفتوح محفوظ.`,
+    sentence`سُجّل خروج ${name}: لم يُلمس الجهاز منذ ${countedAfter.minutes(minutes)}. العمل المفتوح محفوظ.`,
+  shiftOver: (name) => sentence`سُجّل خروج ${name}: مرّت وردية. العمل المفتوح محفوظ.`,
   notInPractice: 'غير متاح في التدريب',
   fault: {
     'disk-full': {
@@ -61,5 +61,5 @@ export const words: Sentences<typeof english> = {
   reload: 'إعادة تحميل الصفحة',
   tryAgain: 'المحاولة من جديد',
   muted: 'الصوت مغلق حتى تلمس الشاشة',
-  storageLow: (megabytes) => `لم يبق للسجل على هذا الجهاز إلا \u2066${megabytes} MB\u2069.`,
+  storageLow: (megabytes) => sentence`لم يبق للسجل على هذا الجهاز إلا \u2066${megabytes} MB\u2069.`,
 };

@@ -52,13 +52,13 @@ export const words: Readonly<Record<string, string>> = {
   'Paste height on the first print, middle of five places. Set the limits for your stencil.':
     'ارتفاع المعجون في أول طباعة، وسيط خمسة أماكن. اضبط الحدود لاستنسلك.',
   'No moves left: no feeder to take out, move or put in.':
-    'لا نقلات باقية: لا مغذٍّ للإخراج أو النقل أو التركيب.',
+    'لا نقلات باقية: لا مغذٍ للإخراج أو النقل أو التركيب.',
   'The change list is empty: every slot carries its verified reel.':
     'قائمة التغيير فارغة: على كل موضع بكرته التي تُحقق منها.',
   'Every slot has its verified reel. No reel waits for a lead.':
     'لكل موضع بكرته التي تُحقق منها. لا بكرة تنتظر مشرفًا.',
   'Every feeder sits flat and locked; tapes are threaded, cover tapes pulled away.':
-    'كل مغذٍّ مستوٍ ومقفل؛ الأشرطة ممررة، وأشرطة التغطية مسحوبة.',
+    'كل مغذٍ مستوٍ ومقفل؛ الأشرطة ممررة، وأشرطة التغطية مسحوبة.',
   'Two people have compared look-alike parts and polarity marks with the setup.':
     'قارن شخصان القطع المتشابهة وعلامات القطبية بالإعداد.',
   'Moisture-sensitive reels are within their floor life for this run.':

@@ -1,30 +1,30 @@
 import type { words as english } from '../en/stations.ts';
 import type { Sentences } from '../words.ts';
-import { counted } from './counted.ts';
+import { counted, sentence } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
   caution:
     'هذا يضاف إلى وسائل حماية الآلة نفسها؛ وليس وظيفة أمان. يستمع فقط، ولا يسأل أو يجيب إلا حيث ضُبط ذلك. لا يأمر أي آلة.',
-  who: (line) => `من يعدّ على ${line}؟`,
+  who: (line) => sentence`من يعدّ على ${line}؟`,
   whoHelp: 'عدّاد واحد لكل خط. العدّ اليدوي بجانب محطة يُحفظ ويُعرض، ولا يُضاف.',
   hand: 'أشخاص، يدويًا',
   handNow: 'أشخاص يعدّون على هذا الخط الآن.',
-  stationNow: (station) => `يعدّ على هذا الخط الآن: ${station}.`,
+  stationNow: (station) => sentence`يعدّ على هذا الخط الآن: ${station}.`,
   checkInLine: 'راجع «اللوحات داخل الخط» في قواعد الخط: تُحسب من مكان عدّ اللوحات.',
   none: 'لا محطة معروفة بعد',
   noneHelp: 'شغّل هذا على حاسوب قرب الآلات. تظهر المحطة هنا حين تنضم وصلتها.',
-  silent: (clock) => `صامتة منذ ${clock}`,
-  heard: (clock) => `سُمعت ${clock}`,
+  silent: (clock) => sentence`صامتة منذ ${clock}`,
+  heard: (clock) => sentence`سُمعت ${clock}`,
   never: 'لم تُسمع قط',
   counts: 'تعدّ هذا الخط',
   line: 'الخط',
   stands: 'مكانها',
   places: { in: 'قبل الآلة الأولى', work: 'عند آلة', out: 'بعد الآلة الأخيرة' },
-  atMachine: (machine) => `عند ${machine}`,
+  atMachine: (machine) => sentence`عند ${machine}`,
   lastHeard: 'سُمعت آخر مرة',
   total: 'مجموعها',
-  boot: (boot) => `منذ شُغّلت باسم ${boot}`,
-  heardAs: (boot) => `منذ بدأت الوصلة تسمعها آخر مرة، باسم ${boot}`,
+  boot: (boot) => sentence`منذ شُغّلت باسم ${boot}`,
+  heardAs: (boot) => sentence`منذ بدأت الوصلة تسمعها آخر مرة، باسم ${boot}`,
   state: 'الحالة',
   noState: 'لا تذكرها',
   states: {
@@ -37,7 +37,7 @@ export const words: Sentences<typeof english> = {
   },
   otherState: 'حالة خاصة بصانعها',
   version: 'الوصلة',
-  linkOf: (version, tablet) => `الإصدار ${version}،\u200f ${tablet}`,
+  linkOf: (version, tablet) => sentence`الإصدار ${version}، ${tablet}`,
   noticed: 'لم يُفهم أو لم يُعدّ',
   allUnderstood: 'فُهم كل شيء.',
   notices: {
@@ -72,25 +72,25 @@ export const words: Sentences<typeof english> = {
   foundTitle: 'الآلة والسجل مختلفان',
   found: {
     'tape-differs': (slot, clock, machine, here) =>
-      `${slot}،\u200f ${clock}: تكمل الآلة بـ ${machine}، والمسح يقول ${here}. لم يُعدّ شيء. امسح البكرة التي على الموضع.`,
+      sentence`${slot}، ${clock}: تكمل الآلة بـ ${machine}، والمسح يقول ${here}. لم يُعدّ شيء. امسح البكرة التي على الموضع.`,
     'told-late': (slot, clock, machine) =>
-      `${slot}،\u200f ${clock}: أبلغت الآلة متأخرة عن بدء ${machine}. لم يُعدّ شيء. عُدّ البكرة.`,
+      sentence`${slot}، ${clock}: أبلغت الآلة متأخرة عن بدء ${machine}. لم يُعدّ شيء. عُدّ البكرة.`,
     'empty-early': (slot, clock, machine, _here, parts) =>
-      `${slot}،\u200f ${clock}: تقول الآلة إن ${machine} فارغة. الباقي بحسب السجل: ${parts}. عُدّ البكرة.`,
+      sentence`${slot}، ${clock}: تقول الآلة إن ${machine} فارغة. الباقي بحسب السجل: ${parts}. عُدّ البكرة.`,
   },
   loads: {
     title: 'ما تظنه الآلة',
-    said: (clock, same) => `قالته ${clock}. كما يقول المسح: ${counted.slots(same)}.`,
-    differs: (slot, machine, here) => `${slot}: تظن الآلة ${machine}، والمسح يقول ${here}.`,
+    said: (clock, same) => sentence`قالته ${clock}. كما يقول المسح: ${counted.slots(same)}.`,
+    differs: (slot, machine, here) => sentence`${slot}: تظن الآلة ${machine}، والمسح يقول ${here}.`,
     nothing: 'لا شيء',
     look: 'افتح الموضع وامسح البكرة هناك. إن كان المسح صحيحًا، فصحّح ذلك عند الآلة.',
     scan: 'امسح البكرة هناك.',
-    open: (slot) => `فتح ${slot}`,
-    more: (slots) => `و${slots} غيرها`,
+    open: (slot) => sentence`فتح ${slot}`,
+    more: (slots) => sentence`و${slots} غيرها`,
     never: 'لا تغيّر أي موضع من نفسها.',
-    later: (slots) => `مُسحت بعد تقرير الآلة، فقد لا تعرفها بعد: ${slots}.`,
-    untold: (slots) => `لا تسمّي الآلة قطعة ولا بكرة معروفة: ${slots}.`,
-    unknown: (places) => `أماكن ليست مواضع على هذا الخط: ${places}. سمّها في ملف الوصلة (slots).`,
+    later: (slots) => sentence`مُسحت بعد تقرير الآلة، فقد لا تعرفها بعد: ${slots}.`,
+    untold: (slots) => sentence`لا تسمّي الآلة قطعة ولا بكرة معروفة: ${slots}.`,
+    unknown: (places) => sentence`أماكن ليست مواضع على هذا الخط: ${places}. سمّها في ملف الوصلة (slots).`,
   },
   answers: {
     title: 'حين تسأل الآلة: هل هذه البكرة صحيحة؟',
@@ -103,8 +103,9 @@ export const words: Sentences<typeof english> = {
       Warning: 'تُجاب الآلة الآن. عند عدم التأكد تُحذَّر.',
       Failed: 'تُجاب الآلة الآن. عند عدم التأكد يُقال لها لا.',
     },
-    last: (clock, right, unsure, wrong) => `آخر إجابة ${clock}: صحيح ${right}، تحذير ${unsure}، لا ${wrong}.`,
-    one: (slot, reel, result, why) => `${slot}، ${reel}: ${result}، ${why}.`,
+    last: (clock, right, unsure, wrong) =>
+      sentence`آخر إجابة ${clock}: صحيح ${right}، تحذير ${unsure}، لا ${wrong}.`,
+    one: (slot, reel, result, why) => sentence`${slot}، ${reel}: ${result}، ${why}.`,
     results: { Success: 'صحيح', Warning: 'تحذير', Failed: 'لا' },
     whys: {
       verified: 'تُحقق منها هناك',
@@ -142,13 +143,13 @@ export const words: Sentences<typeof english> = {
   bothTitle: 'عُدّ بالطريقتين',
   both: {
     machine: (clock, hand, machine) =>
-      `${clock}: عادت بعد صمت. يدويًا ${hand}، بالآلة ${machine}. يُعتمد عدد الآلة.`,
+      sentence`${clock}: عادت بعد صمت. يدويًا ${hand}، بالآلة ${machine}. يُعتمد عدد الآلة.`,
     hand: (clock, hand, machine) =>
-      `${clock}: بدأت من جديد بعد صمت. يدويًا ${hand}، بالآلة ${machine}. يُعتمد العدد اليدوي.`,
+      sentence`${clock}: بدأت من جديد بعد صمت. يدويًا ${hand}، بالآلة ${machine}. يُعتمد العدد اليدوي.`,
   },
   bothHelp: 'هل هو خاطئ؟ اضبط العدد بـ «اللوحات = …» في شاشة الخط.',
-  beside: (panels) => `عُدّت يدويًا بجانب المحطة في هذا التشغيل: ${counted.panels(panels)}.`,
-  outside: (panels) => `مرّت ولا شيء يُصنع: ${counted.panels(panels)}. ليست في أي تشغيل.`,
+  beside: (panels) => sentence`عُدّت يدويًا بجانب المحطة في هذا التشغيل: ${counted.panels(panels)}.`,
+  outside: (panels) => sentence`مرّت ولا شيء يُصنع: ${counted.panels(panels)}. ليست في أي تشغيل.`,
   setTitle: 'ما يُضبط عند الآلة',
   setHelp: 'تتصل الوصلة بالآلة هناك على قناة أنظمة الإشراف، وتستمع فقط. فعّل لها تتبّع البطاقات.',
   setAddress: 'العنوان',

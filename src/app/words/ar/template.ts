@@ -1,6 +1,6 @@
 import type { words as english } from '../en/template.ts';
 import type { Sentences } from '../words.ts';
-import { counted } from './counted.ts';
+import { counted, sentence } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
   kinds: {
@@ -32,7 +32,7 @@ export const words: Sentences<typeof english> = {
     'signatures-differ': 'كل توقيع يحتاج دورًا.',
   },
   times: { running: 'والخط يعمل', stopped: 'والخط متوقف' },
-  version: (version, steps) => `الإصدار ${version}\u200f · ${counted.steps(steps)}`,
+  version: (version, steps) => sentence`الإصدار ${version} · ${counted.steps(steps)}`,
   edit: 'تحرير',
   text: 'النص، بالإنجليزية',
   textEs: 'النص، بالإسبانية',
@@ -50,14 +50,14 @@ export const words: Sentences<typeof english> = {
   expects: 'النص الذي يجب أن يعطيه المسح',
   options: 'الخيارات، تفصل بينها فواصل',
   right: 'الإجابات الصحيحة، تفصل بينها فواصل',
-  signature: (number) => `التوقيع ${number}`,
+  signature: (number) => sentence`التوقيع ${number}`,
   noSignature: 'لا شيء',
   wants: 'ما يُمسح',
   wantNames: {
     stencil: 'استنسل',
     paste: 'علبة معجون اللحام',
     program: 'برنامج',
-    feeder: 'مغذٍّ من هذا المصنع',
+    feeder: 'مغذٍ من هذا المصنع',
     slot: 'موضع من هذا الخط',
     reel: 'بكرة من هذا المصنع',
     other: 'رمز آخر من المصنع',
@@ -73,8 +73,8 @@ export const words: Sentences<typeof english> = {
   remove: 'حذف',
   add: 'إضافة بند',
   done: 'تم',
-  save: (version) => `حفظ كإصدار ${version}`,
-  saved: (version) => `حُفظ الإصدار ${version}. تبقى قوائم التحقق المفتوحة كما هي.`,
+  save: (version) => sentence`حفظ كإصدار ${version}`,
+  saved: (version) => sentence`حُفظ الإصدار ${version}. تبقى قوائم التحقق المفتوحة كما هي.`,
   help: 'الإصدار لا يتغيّر أبدًا. قوائم التحقق المفتوحة والمغلقة تبقى على الإصدار الذي فُتحت به.',
   newGroup: 'المزيد',
 };

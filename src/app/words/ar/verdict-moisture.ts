@@ -1,6 +1,7 @@
 // What is said of the reasons about bakes, labels of level 6 and reels without an id.
 
 import type { MoistureReasons, TableWords } from '../reason-words.ts';
+import { sentence } from './counted.ts';
 
 /** On what a bake's hours rest. */
 export const tableAr: TableWords = {
@@ -13,7 +14,7 @@ export const moistureReasonsAr: MoistureReasons = {
   'bake-hours-over': {
     title: 'جُففت أكثر من اللازم في المجموع',
     say: (f) =>
-      `\u2066${f['hours']} h\u2069 فوق \u206690 °C\u2069 حتى الآن؛ الحد \u2066${f['most']} h\u2069. قد لا تلتحم أطرافها جيدًا.`,
+      sentence`\u2066${f['hours']} h\u2069 فوق \u206690 °C\u2069 حتى الآن؛ الحد \u2066${f['most']} h\u2069. قد لا تلتحم أطرافها جيدًا.`,
     act: 'يجب أن يقرر مشرف. اسأل صانع القطعة.',
   },
   'label-time-missing': {
@@ -24,12 +25,12 @@ export const moistureReasonsAr: MoistureReasons = {
   'reel-unnamed': {
     title: 'بلا معرّف، وقد تكون بكرة مفتوحة',
     say: (f) =>
-      `نزلت عن الخط من قبل بكرة من هذه القطعة${f['lot'] ? `، الدفعة ${f['lot']}` : ''}${f['left'] ? `، وبقي فيها ${f['left']}` : ''}. دون معرّف لا يمكن التمييز بينهما، ${f['floorLife'] === 'true' ? 'فمهلة التعرض غير معروفة' : 'فالعدد غير معروف'}.`,
+      sentence`نزلت عن الخط من قبل بكرة من هذه القطعة${f['lot'] ? sentence`، الدفعة ${f['lot']}` : ''}${f['left'] ? sentence`، وبقي فيها ${f['left']}` : ''}. دون معرّف لا يمكن التمييز بينهما، ${f['floorLife'] === 'true' ? 'فمهلة التعرض غير معروفة' : 'فالعدد غير معروف'}.`,
     act: 'أعط البكرة معرّفًا، أو دع مشرفًا يقرر.',
   },
   'floor-life-short': {
     title: 'تنتهي مهلة التعرض قبل البكرة',
-    say: (f) => `تنتهي مهلة التعرض خلال ${f['leftSeconds']}، والبكرة تكفي ${f['neededSeconds']}.`,
+    say: (f) => sentence`تنتهي مهلة التعرض خلال ${f['leftSeconds']}، والبكرة تكفي ${f['neededSeconds']}.`,
     act: 'يجب أن يقرر مشرف.',
   },
 };

@@ -1,17 +1,17 @@
 import type { words as english } from '../en/warning.ts';
 import { formatCount, type Sentences } from '../words.ts';
-import { counted, leftToRight } from './counted.ts';
+import { counted, leftToRight, sentence } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
-  soon: (span, clock) => `تنفد خلال ${span}، نحو ${clock}. أحضر البكرة التالية.`,
-  due: (span, clock) => `يمكن وصلها الآن؛ تنفد خلال ${span}، نحو ${clock}.`,
-  late: (_span, clock) => `فاتت نافذة الوصل؛ ينتهي الشريط نحو ${clock}.`,
-  over: (clock, span) => `كان يجب أن تنفد عند ${clock}، قبل ${span}. اذهب وانظر.`,
+  soon: (span, clock) => sentence`تنفد خلال ${span}، نحو ${clock}. أحضر البكرة التالية.`,
+  due: (span, clock) => sentence`يمكن وصلها الآن؛ تنفد خلال ${span}، نحو ${clock}.`,
+  late: (_span, clock) => sentence`فاتت نافذة الوصل؛ ينتهي الشريط نحو ${clock}.`,
+  over: (clock, span) => sentence`كان يجب أن تنفد عند ${clock}، قبل ${span}. اذهب وانظر.`,
   ifPace: 'لم تُعدّ لوحات: إن حافظ على إيقاعه.',
   ifStarts: 'إن بدأ من جديد الآن.',
-  backup: (slot) => `ثم يغذّي ${slot}، فلا يتوقف الخط بعد.`,
+  backup: (slot) => sentence`ثم يغذّي ${slot}، فلا يتوقف الخط بعد.`,
   short: {
-    soon: (span) => `خلال ${span}`,
+    soon: (span) => sentence`خلال ${span}`,
     due: () => 'صِل الآن',
     late: () => 'فات وقت الوصل',
     over: () => 'يُفترض أنها فارغة',
@@ -20,22 +20,22 @@ export const words: Sentences<typeof english> = {
   shortPace: 'لم تُعدّ لوحات',
   shortStarts: 'الخط متوقف',
   shortMore: (count) => leftToRight(`+${count}`),
-  more: (count) => `ينتظر أيضًا: ${count}.`,
+  more: (count) => sentence`ينتظر أيضًا: ${count}.`,
   show: 'عرض',
   acknowledge: 'سأذهب',
-  blocked: (what, reason) => `يغذّي قطعًا محظورة: ${what}\u200f (${reason}).`,
+  blocked: (what, reason) => sentence`يغذّي قطعًا محظورة: ${what} (${reason}).`,
   blockedAct: 'أوقف الخط وارفع تلك البكرة.',
   blockedPanels: (since, sinceBlock) =>
-    `صُنع بها في هذا التشغيل: ${counted.panels(since)}، منها منذ الحظر ${formatCount(sinceBlock)}.`,
+    sentence`صُنع بها في هذا التشغيل: ${counted.panels(since)}، منها منذ الحظر ${formatCount(sinceBlock)}.`,
   blockedBefore: 'كانت هناك في تشغيل سابق أيضًا.',
   blockedNone: 'لا تشغيل مفتوح هناك.',
-  blockedMore: (slots) => `محظور أيضًا: ${slots}.`,
+  blockedMore: (slots) => sentence`محظور أيضًا: ${slots}.`,
   blockedTrace: 'عرض اللوحات',
   blockedOff: 'رفعها',
   letRun: 'السماح باستمرارها',
-  letRunTitle: (slot) => `بكرة محظورة على ${slot}: هل تستمر؟`,
+  letRunTitle: (slot) => sentence`بكرة محظورة على ${slot}: هل تستمر؟`,
   letRunHelp: 'هذه البكرة فقط، وعلى هذا الموضع فقط. يبقى الحظر نفسه، واسمك وسببك في السجل.',
   letRunWhy: 'لماذا يجوز أن تستمر؟',
-  letRunDone: (slot) => `${slot}: سمح مشرف باستمرارها. يبقى الحظر نفسه.`,
-  blockedTape: (reason) => `محظور: ${reason}`,
+  letRunDone: (slot) => sentence`${slot}: سمح مشرف باستمرارها. يبقى الحظر نفسه.`,
+  blockedTape: (reason) => sentence`محظور: ${reason}`,
 };

@@ -1,5 +1,6 @@
 import type { words as english } from '../en/week.ts';
 import type { Sentences } from '../words.ts';
+import { sentence } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
   title: 'متى يعمل الخط',
@@ -7,17 +8,17 @@ export const words: Sentences<typeof english> = {
   roundTheClock: 'لم تُدخل وردية: يُحسب أن الخط يعمل على مدار الساعة.',
   earlier: 'الأسبوع السابق',
   later: 'الأسبوع التالي',
-  weekOf: (date) => `أسبوع ${date}`,
-  pattern: (name) => `الأسبوع ${name}`,
+  weekOf: (date) => sentence`أسبوع ${date}`,
+  pattern: (name) => sentence`الأسبوع ${name}`,
   patterns: ['A', 'B'],
   alternate: 'أسبوعان يتناوبان',
-  thisIs: (name) => `هذا الأسبوع ${name}`,
+  thisIs: (name) => sentence`هذا الأسبوع ${name}`,
   days: ['إثنين', 'ثلاثاء', 'أربعاء', 'خميس', 'جمعة', 'سبت', 'أحد'],
   holiday: 'عطلة',
   kinds: { shift: 'وردية', break: 'استراحة', overtime: 'عمل إضافي', stop: 'توقف مخطط' },
-  span: (from, to) => `${from} إلى ${to}`,
+  span: (from, to) => sentence`${from} إلى ${to}`,
   addShift: 'إضافة وردية',
-  shift: (from, to) => `الوردية من ${from} إلى ${to}`,
+  shift: (from, to) => sentence`الوردية من ${from} إلى ${to}`,
   daysOfShift: 'تبدأ يوم',
   from: 'من',
   to: 'إلى',
@@ -36,9 +37,9 @@ export const words: Sentences<typeof english> = {
   add: { holidays: 'إضافة عطلة', overtime: 'إضافة عمل إضافي', stops: 'إضافة توقف' },
   note: 'ملاحظة',
   faults: {
-    'no-days': (span) => `لا يوم للوردية ${span}. اختر أيامها أو احذفها.`,
-    'break-outside': (span) => `الاستراحة ${span} ليست داخل ورديتها. صحّح أوقاتها.`,
-    'ends-early': (span) => `صحّح ${span}: ينتهي قبل أن يبدأ.`,
+    'no-days': (span) => sentence`لا يوم للوردية ${span}. اختر أيامها أو احذفها.`,
+    'break-outside': (span) => sentence`الاستراحة ${span} ليست داخل ورديتها. صحّح أوقاتها.`,
+    'ends-early': (span) => sentence`صحّح ${span}: ينتهي قبل أن يبدأ.`,
     'not-filled': () => 'وقت أو تاريخ ناقص في ساعات العمل. أدخله أو احذف السطر.',
   },
 };
