@@ -142,8 +142,8 @@ export const words = {
   levels: { quiet: '', soon: 'soon', due: 'splice now', late: 'late' },
   acknowledge: 'I’ll go',
   splice: 'Splice',
-  more: 'Show all slots',
-  less: 'Show due only',
+  more: 'Show all',
+  less: 'Show due',
   caution:
     'Splice and reach in only with the machine stopped, or the feeder outside the guarded zone as its manual says. Cut away from your fingers. Local rules come first.',
   nowTitle: 'What to do now',
