@@ -18,6 +18,7 @@ const packs: Readonly<Record<Language, () => Promise<Pack>>> = {
   zh: () => import('./zh/pack.ts'),
   ja: () => import('./ja/pack.ts'),
   ko: () => import('./ko/pack.ts'),
+  ar: () => import('./ar/pack.ts'),
 };
 
 /** What was asked for, by language and area (or the pack itself). */

@@ -47,4 +47,8 @@ export const unreachable: Readonly<Record<Language, { readonly told: string; rea
     told: '앱의 일부를 불러오지 못했습니다. 이 태블릿을 네트워크에 연결한 뒤 다시 불러오십시오.',
     reload: '다시 불러오기',
   },
+  ar: {
+    told: 'تعذّر تحميل جزء من التطبيق. صِل هذا الجهاز بالشبكة ثم أعد التحميل.',
+    reload: 'إعادة التحميل',
+  },
 };

@@ -1,8 +1,8 @@
 import { plural } from '../words.ts';
 
 export const words = {
-  help: 'What feeders of one type share. A length measured on one feeder comes before its type’s, and that before the line’s.',
-  add: 'Describe a feeder type',
+  help: 'What feeders of one type share. A length measured on one feeder counts before its type’s; the type’s counts before the line’s.',
+  add: 'Add a feeder type',
   name: 'Name of the type',
   nameHelp: 'As your setup sheets call it.',
   lanes: 'Lanes',
@@ -24,11 +24,11 @@ export const words = {
   withdraw: 'Withdraw',
   withdrawTitle: (name: string) => `Withdraw feeder type ${name}`,
   why: 'Why?',
-  whys: ['No longer in the plant', 'Described wrongly'],
+  whys: ['No longer in the plant', 'Entered wrong'],
   withdrawn: (name: string) => `Feeder type ${name} is no longer on the list. Its feeders stay.`,
-  none: 'No feeder type is described yet.',
+  none: 'No feeder type yet.',
   noneHelp:
-    'With types, each load also checks the number of lanes; and type, drive and depth where the setup sheet asks for them.',
+    'With types, each load also checks the number of lanes. Type, drive and depth are checked where the setup sheet asks for them.',
   nameMissing: 'Enter the name of the type',
   isThere: 'This type is on the list: change it there',
   numberWrong: 'Enter lengths in mm, or leave them empty',
@@ -39,7 +39,7 @@ export const words = {
   windowUnknown: 'splice window not known',
   type: 'Feeder type',
   noType: 'Not said',
-  own: 'Measured on this very feeder',
+  own: 'Measured on this feeder',
   ownHelp: 'Only what differs from its type and from the line.',
   counts: (what: string, mm: string, whose: string) => `${what}: ${mm} mm, ${whose}`,
   countsNot: (what: string) => `${what}: not known`,

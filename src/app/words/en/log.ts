@@ -8,8 +8,12 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'person.removed': 'Person removed',
   'person.signed-in': 'Signed in',
   'person.signed-out': 'Signed out',
+<<<<<<< HEAD
   'person.language-chosen': 'Language chosen',
   'ticket.taken': 'Ticket of the server',
+=======
+  'ticket.taken': 'Server ticket',
+>>>>>>> w-lang-d
   'unproven.settled': 'Unproven entries settled',
   'line.defined': 'Line defined',
   'line.ruled': 'Line rules set',
@@ -25,7 +29,7 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'line.splices-ruled': 'Cost of a splice set',
   'feeder.known': 'Feeder listed',
   'feeder.withdrawn': 'Feeder withdrawn',
-  'feeder-type.known': 'Feeder type described',
+  'feeder-type.known': 'Feeder type saved',
   'feeder-type.withdrawn': 'Feeder type withdrawn',
   'feeder.typed': 'Feeder’s type and lengths set',
   'line.tape-ruled': 'Trailer and leader set',
@@ -39,9 +43,9 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'run.began-short': 'Run started with short reels',
   'run.ended': 'Run ended',
   'panels.counted': 'Panels counted',
-  'panels.corrected': 'Panels set right',
+  'panels.corrected': 'Panel count corrected',
   'line.counted-by': 'Who counts panels set',
-  'station.known': 'Station described',
+  'station.known': 'Station added',
   'station.counted': 'Station’s count',
   'station.silent': 'Station silent',
   'station.state': 'Station’s state',

@@ -21,7 +21,7 @@ export const words = {
   nobody: 'No people on this tablet yet. Add an engineer first; the engineer adds the others.',
   addFirst: 'Add the first engineer',
   awayTitle: (name: string) => `${name} was signed out`,
-  awayHelp: (name: string) => `Open work is kept. ${name} signs in to go on. For anybody else it is closed.`,
+  awayHelp: (name: string) => `Open work is kept. ${name} signs in to go on. For anybody else it closes.`,
   awayClose: 'Close open work',
   badgeNeeded: (name: string) => `${name} has no PIN: scan the badge.`,
   scanBadge: 'Scan the badge',

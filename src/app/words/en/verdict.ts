@@ -44,7 +44,7 @@ const reasonsEn: ReasonWords = {
     act: 'Leave it on the cart, or put it back in the store.',
   },
   'bake-short': {
-    title: 'Baked too short',
+    title: 'Bake too short',
     say: (f) =>
       `Baked ${f['hours']} h${f['celsius'] ? ` at ${f['celsius']} °C` : ''}. ${f['wanted'] ? `The table asks for ${f['wanted']} h there` : 'The table has no row for that'}, so floor life is not restored: ${f['leftSeconds']} left. (${restsOn(f, tableEn)}An unknown package counts as the worst.)`,
     act: 'A lead must decide.',
@@ -77,7 +77,7 @@ const reasonsEn: ReasonWords = {
   'reel-blocked': {
     title: 'Reel is blocked',
     say: (f) => `Blocked: ${f['reason']}.`,
-    act: 'Put it aside. Fetch the lead.',
+    act: 'Set it aside. Get the lead.',
   },
   'feeder-elsewhere': {
     title: 'Feeder is on another slot',

@@ -59,7 +59,7 @@ export const words: Sentences<typeof english> = {
     'asked-off': 'Preguntó por materiales y no se le contestó: no está activado',
     'asked-often': 'Preguntó más de 60 veces en un minuto. Al resto no se contestó',
     'not-replied': 'Preguntó y se había ido antes de la respuesta',
-    'code-again': 'Un código de panel llegó otra vez. Cuenta una vez por serie',
+    'code-again': 'Un código de panel llegó otra vez. Cuenta una vez por tirada',
     'not-heard':
       'No se oyó un rato: lo que pasó entonces no está en su total. Compare con la línea y ponga «Paneles = …» si no es correcto',
     'no-boards': 'No anuncia placas, así que no cuenta nada. Actívelo en la máquina',
@@ -118,7 +118,7 @@ export const words: Sentences<typeof english> = {
     whys: {
       verified: 'se verificó ahí',
       refused: 'se rechazó ahí',
-      held: 'un veredicto espera a un responsable',
+      held: 'un veredicto espera a un jefe',
       'other-reel': 'ahí se verificó otra bobina',
       'other-part': 'ahí se verificó otro componente',
       'wrong-feeder': 'el alimentador no es el correcto ahí',
@@ -159,14 +159,14 @@ export const words: Sentences<typeof english> = {
   beside: (panels) =>
     plural(
       panels,
-      '1 panel de esta serie se contó a mano junto a la estación.',
-      `${formatCount(panels)} paneles de esta serie se contaron a mano junto a la estación.`,
+      '1 panel de esta tirada se contó a mano junto a la estación.',
+      `${formatCount(panels)} paneles de esta tirada se contaron a mano junto a la estación.`,
     ),
   outside: (panels) =>
     plural(
       panels,
-      '1 panel pasó cuando no se fabricaba nada. No está en ninguna serie.',
-      `${formatCount(panels)} paneles pasaron cuando no se fabricaba nada. No están en ninguna serie.`,
+      '1 panel pasó cuando no se fabricaba nada. No está en ninguna tirada.',
+      `${formatCount(panels)} paneles pasaron cuando no se fabricaba nada. No están en ninguna tirada.`,
     ),
   setTitle: 'Qué ajustar en la máquina',
   setHelp:
