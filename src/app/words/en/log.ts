@@ -8,12 +8,8 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'person.removed': 'Person removed',
   'person.signed-in': 'Signed in',
   'person.signed-out': 'Signed out',
-<<<<<<< HEAD
   'person.language-chosen': 'Language chosen',
-  'ticket.taken': 'Ticket of the server',
-=======
   'ticket.taken': 'Server ticket',
->>>>>>> w-lang-d
   'unproven.settled': 'Unproven entries settled',
   'line.defined': 'Line defined',
   'line.ruled': 'Line rules set',
