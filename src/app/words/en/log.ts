@@ -54,7 +54,7 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'station.named': 'Station renamed',
   'station.interlock-ruled': 'Answers to the machine set',
   'station.answered': 'Machine answered',
-  'setup.offered': 'Setup, asks the machine',
+  'setup.offered': 'Machine asks for a setup',
   'machine.loaded': 'Loaded, says the machine',
   'panels.scrapped': 'Panels scrapped',
   'reel.verified': 'Reel verified',
