@@ -13,6 +13,7 @@ import { NoSetup } from '../../frame/NoSetup.tsx';
 import { useRefusal } from '../../may.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { address } from '../../router.ts';
+import { AroundButton } from '../../ui/ActGroup.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
@@ -111,23 +112,22 @@ function Running(props: {
       </Timeline>
     );
   }, [outlook, walks, all, hold, blocked]);
+  // The bar says once for the whole screen why nothing can be pressed.
+  const saidInBar = mayCount === null ? null : { reason: mayCount, at: whyId, point: () => undefined };
   const opened = open === null ? undefined : outlook.slots.find(({ slot }) => slot === open);
   return (
     <div class="lineview">
-      <RunBar
-        outlook={outlook}
-        hold={hold}
-        isActElsewhere={watch.warnings.value.length > 0 && mayGo === null}
-      />
-      {outlook.counting.ceased && (
-        <NobodyCounts outlook={outlook} zone={floor.lines.get(line)?.zone ?? 'UTC'} />
-      )}
-      <NowBand
-        outlook={outlook}
-        watch={watch}
-        hold={hold}
-        told={mayCount === null ? null : { reason: mayCount, at: whyId }}
-      />
+      <AroundButton.Provider value={saidInBar}>
+        <RunBar
+          outlook={outlook}
+          hold={hold}
+          isActElsewhere={watch.warnings.value.length > 0 && mayGo === null}
+        />
+        {outlook.counting.ceased && (
+          <NobodyCounts outlook={outlook} zone={floor.lines.get(line)?.zone ?? 'UTC'} />
+        )}
+        <NowBand outlook={outlook} watch={watch} hold={hold} />
+      </AroundButton.Provider>
       {floor.believed.size > 0 && <MachineBelieves line={line} />}
       {withLosses && <RisingLosses line={line} />}
       {withLosses && <LifeEnds outlook={outlook} />}

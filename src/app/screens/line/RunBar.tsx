@@ -199,7 +199,7 @@ function Running(props: ActsProps & { readonly counted: CountedBy; readonly onPl
   if (props.counted.by === 'station')
     return (
       <>
-        <Button onPress={() => onAsk('right')} testId="set-right" disabledReason={refusal} reasonAt={whyId}>
+        <Button onPress={() => onAsk('right')} testId="set-right" disabledReason={refusal}>
           {words.setRight}
         </Button>
         <StopButton refusal={refusal} onAsk={onAsk} />
@@ -207,17 +207,11 @@ function Running(props: ActsProps & { readonly counted: CountedBy; readonly onPl
     );
   return (
     <>
-      <Button
-        tone={tone}
-        onPress={props.onPlusOne}
-        testId="plus-one"
-        disabledReason={refusal}
-        reasonAt={whyId}
-      >
+      <Button tone={tone} onPress={props.onPlusOne} testId="plus-one" disabledReason={refusal}>
         {words.plusOne}
       </Button>
-      <SkippedBoards run={run} refusal={refusal} whyAt={whyId} />
-      <Button onPress={() => onAsk('many')} testId="plus-many" disabledReason={refusal} reasonAt={whyId}>
+      <SkippedBoards run={run} refusal={refusal} />
+      <Button onPress={() => onAsk('many')} testId="plus-many" disabledReason={refusal}>
         {words.plusMany}
       </Button>
       <StopButton refusal={refusal} onAsk={onAsk} />
@@ -227,13 +221,7 @@ function Running(props: ActsProps & { readonly counted: CountedBy; readonly onPl
 
 function StopButton(props: { readonly refusal: string | null; readonly onAsk: (asked: Asked) => void }) {
   return (
-    <Button
-      tone="stop"
-      onPress={() => props.onAsk('stop')}
-      testId="run-stop"
-      disabledReason={props.refusal}
-      reasonAt={whyId}
-    >
+    <Button tone="stop" onPress={() => props.onAsk('stop')} testId="run-stop" disabledReason={props.refusal}>
       <Icon name="pause" size={20} /> {say(lineWords).stop}
     </Button>
   );
@@ -249,7 +237,6 @@ function Stopped({ run, tone, refusal, onAsk }: ActsProps) {
         tone={tone}
         testId="run-resume"
         disabledReason={refusal}
-        reasonAt={whyId}
         onPress={() => {
           const payload = { run: run.run, line: run.line };
           app.record([{ kind: 'run.resumed', payload }]);
@@ -257,7 +244,7 @@ function Stopped({ run, tone, refusal, onAsk }: ActsProps) {
       >
         <Icon name="play" size={20} /> {words.resume}
       </Button>
-      <Button onPress={() => onAsk('end')} testId="run-end" disabledReason={refusal} reasonAt={whyId}>
+      <Button onPress={() => onAsk('end')} testId="run-end" disabledReason={refusal}>
         {words.end}
       </Button>
     </>

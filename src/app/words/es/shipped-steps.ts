@@ -1,3 +1,3 @@
-// The checklists that ship have their Spanish themselves, but for the answers to choose from.
+// The checklists that ship have their Spanish themselves.
 
-export const words: Readonly<Record<string, string>> = { yes: 'sí', no: 'no' };
+export const words: Readonly<Record<string, string>> = {};
