@@ -8,6 +8,7 @@ const names: Readonly<Record<FactName, string>> = {
   key: '記録への署名',
   previous: '前のログ',
   person: '人',
+  language: '言語',
   role: '役割',
   badge: 'バッジ',
   pin: 'PIN',

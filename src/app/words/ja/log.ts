@@ -9,6 +9,7 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'person.removed': '人を削除',
   'person.signed-in': 'サインイン',
   'person.signed-out': 'サインアウト',
+  'person.language-chosen': '言語を選択',
   'ticket.taken': 'サーバーのチケット',
   'unproven.settled': '未証明の記録を処理',
   'line.defined': 'ラインを定義',

@@ -3,6 +3,7 @@ import { formatCount, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
+    begin: '이 공장 설정하기',
     title: '이 라인에 선택된 셋업이 없습니다',
     help: '다음에 무엇을 생산할지는 반장이 선택합니다. 셋업은 엔지니어가 가져옵니다.',
     choose: '셋업 선택',

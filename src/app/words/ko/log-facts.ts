@@ -8,6 +8,7 @@ const names: Readonly<Record<FactName, string>> = {
   key: '기록 서명',
   previous: '앞 로그',
   person: '사람',
+  language: '언어',
   role: '역할',
   badge: '사원증',
   pin: 'PIN',

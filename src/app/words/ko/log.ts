@@ -9,6 +9,7 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'person.removed': '사람 삭제',
   'person.signed-in': '로그인',
   'person.signed-out': '로그아웃',
+  'person.language-chosen': '언어 선택',
   'ticket.taken': '서버 티켓',
   'unproven.settled': '미증명 기록 처리',
   'line.defined': '라인 정의',

@@ -3,6 +3,7 @@ import { formatCount, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
+    begin: '设置本工厂',
     title: '本产线还没有选站位表',
     help: '由班长选择接下来生产什么。由工程师导入站位表。',
     choose: '选择站位表',

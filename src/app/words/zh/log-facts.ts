@@ -8,6 +8,7 @@ const names: Readonly<Record<FactName, string>> = {
   key: '记录签名',
   previous: '之前的日志',
   person: '人员',
+  language: '语言',
   role: '角色',
   badge: '工牌',
   pin: 'PIN',

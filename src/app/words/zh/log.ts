@@ -9,6 +9,7 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'person.removed': '移除人员',
   'person.signed-in': '登录',
   'person.signed-out': '退出登录',
+  'person.language-chosen': '已选语言',
   'ticket.taken': '服务器凭证',
   'unproven.settled': '未证实记录已处理',
   'line.defined': '定义产线',

@@ -3,6 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   whoTitle: '谁在工作？',
+  yourLanguage: '本人的语言，用于每台平板',
   pinTitle: (name) => `${name} 的 PIN`,
   pinHelp: '四到八位数字。',
   pinWrong: 'PIN 不对。',
