@@ -9,18 +9,18 @@ export const words: Sentences<typeof english> = {
   steps: {
     engineer: {
       title: '最初の技術者',
-      text: '氏名、バッジ、PIN。ほかの人は技術者が追加します。',
-      act: '技術者を追加',
+      text: '名前、バッジ、PIN。ほかの人は技術者が追加します。',
+      act: '技術者を追加する',
     },
     line: {
       title: 'ライン',
       text: '機械とバンク。スロットは機械に書かれたとおりに。',
-      act: 'ラインを登録',
+      act: 'ラインを登録する',
     },
     people: {
       title: '人とバッジ',
       text: 'オペレーターと班長。バッジはここで印刷できます。',
-      act: '人を追加',
+      act: '人を追加する',
     },
     product: {
       title: '最初の製品',
@@ -29,13 +29,13 @@ export const words: Sentences<typeof english> = {
     },
     labels: {
       title: 'スロットのラベル',
-      text: 'スロットごとに読み取るコードが付きます。フィーダーと台車の分もそこで印刷します。',
-      act: 'ラベルを印刷',
+      text: 'スロットごとに、スキャンするコードが付きます。フィーダーと台車の分もそこで印刷します。',
+      act: 'ラベルを印刷する',
     },
     scanner: {
       title: 'スキャナー',
       text: '1回のテストで、このタブレットが正しく読めるかわかります。',
-      act: 'スキャナーをテスト',
+      act: 'スキャナーをテストする',
     },
     practice: {
       title: '最初のセットを練習',
@@ -44,11 +44,11 @@ export const words: Sentences<typeof english> = {
     },
     load: {
       title: '最初のリール',
-      text: 'スロット、フィーダー、リールを読み取ります。組み合わせが合うかをタブレットが伝えます。',
-      act: 'ラインにセット',
+      text: 'スロット、フィーダー、リールをスキャンしてください。組み合わせが合うかをタブレットが伝えます。',
+      act: 'ラインにセットする',
     },
   },
-  badges: 'バッジを印刷',
+  badges: 'バッジを印刷する',
   more: '開く',
   openOf: (step) => `開く：${step}`,
 };

@@ -2,9 +2,9 @@ import type { words as english } from '../en/lines.ts';
 import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
-  add: 'ラインを追加',
-  edit: '変更',
-  editOf: (name) => `${name}を変更`,
+  add: 'ラインを追加する',
+  edit: '変更する',
+  editOf: (name) => `${name}を変更する`,
   machines: (count) => `機械${count}台`,
   slots: (count) => `${count}スロット`,
   fromSheets:
@@ -16,14 +16,14 @@ export const words: Sentences<typeof english> = {
   zoneHelp: 'ラインのある場所。例：Asia/Tokyo',
   help: 'バンクごとに、最初と最後のスロットを機械に書かれたとおりに入力してください。',
   bankOf: (number) => `バンク${number}`,
-  removeOf: (number) => `バンク${number}を削除`,
+  removeOf: (number) => `バンク${number}を外す`,
   first: '最初のスロット',
   last: '最後のスロット',
-  addAcross: (slot) => `反対側を追加：${slot}`,
-  addMachine: (slot) => `次の機械を追加：${slot}`,
-  addBank: 'バンクを追加',
+  addAcross: (slot) => `反対側を追加する：${slot}`,
+  addMachine: (slot) => `次の機械を追加する：${slot}`,
+  addBank: 'バンクを追加する',
   picture: 'ラインの見え方',
-  save: 'ラインを保存',
+  save: 'ラインを保存する',
   saved: (name) => `${name}を保存しました。`,
   faults: {
     'no-number': 'どちらも末尾は数字にしてください：M1-F-001とM1-F-025。',
