@@ -80,9 +80,9 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   moreErrors: (f) =>
     `ほかに${f['count']}件の問題があり、表示していません。誤りも含まれます。これらを直してから、表を読み直してください。`,
   columnMissing: (f) =>
-    `「${field(f['wanted'])}」の列が見つかりません：${f['headers']}。手で列を選んでください。`,
+    `「${field(f['wanted'])}」の列がありません。ある列：${f['headers']}。手で列を選んでください。`,
   columnAbsent: (f) =>
-    `「${field(f['wanted'])}」の列が見つかりません：${f['headers']}。手で列を選ぶか、なしで進んでください。`,
+    `「${field(f['wanted'])}」の列がありません。ある列：${f['headers']}。手で列を選ぶか、なしで進んでください。`,
   columnNotFound: (f) =>
     `この表に${field(f['field'])}用の列「${f['wanted']}」がありません。ある列：${f['headers']}。列を選び直してください。`,
   columnUnknown: (f) => `列「${f['found']}」は使いません。段取り表に必要なら、内容を手で選んでください。`,

@@ -15,7 +15,7 @@ export const words: Sentences<typeof english> = {
   zoneHelp: '라인이 있는 곳. 예: Asia/Seoul',
   help: '뱅크마다 첫 슬롯과 마지막 슬롯을 설비에 적힌 대로 입력하십시오.',
   bankOf: (number) => `뱅크 ${number}`,
-  removeOf: (number) => `뱅크 ${number} 제거`,
+  removeOf: (number) => `뱅크 ${number} 빼기`,
   first: '첫 슬롯',
   last: '마지막 슬롯',
   addAcross: (slot) => `반대쪽 추가: ${slot}`,

@@ -79,9 +79,9 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   moreErrors: (f) =>
     `문제 ${f['count']}건이 더 있고 그중에는 오류도 있습니다. 이것들을 고친 다음 시트를 다시 읽으십시오.`,
   columnMissing: (f) =>
-    `“${field(f['wanted'])}” 열을 찾지 못했습니다: ${f['headers']}. 직접 열을 선택하십시오.`,
+    `“${field(f['wanted'])}” 열이 없습니다. 있는 열: ${f['headers']}. 직접 열을 선택하십시오.`,
   columnAbsent: (f) =>
-    `“${field(f['wanted'])}” 열을 찾지 못했습니다: ${f['headers']}. 직접 열을 선택하거나 없이 계속하십시오.`,
+    `“${field(f['wanted'])}” 열이 없습니다. 있는 열: ${f['headers']}. 직접 열을 선택하거나 없이 계속하십시오.`,
   columnNotFound: (f) =>
     `이 시트에는 ${field(f['field'])}용 열이 없습니다: “${f['wanted']}”. 있는 열: ${f['headers']}. 열을 다시 선택하십시오.`,
   columnUnknown: (f) => `열 “${f['found']}”: 쓰지 않습니다. 셋업에 필요하면 내용을 직접 선택하십시오.`,
