@@ -140,9 +140,9 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   slotTwice: (f) =>
     `スロット${f['slot']}は${f['first']}行目に部品${f['part']}で入っています。1スロットに1部品です：どちらかの行を直してください。`,
   noRoom: (f) =>
-    `スロット${f['slot']}のフィーダーは${f['wanted']}スロットを占有します。スロット${f['next']}（${f['nextRow']}行目）まで${f['found']}しかありません。どちらかを移してください。`,
+    `スロット${f['slot']}のフィーダーは${f['wanted']}スロットを占有します。スロット${f['next']}（${f['nextRow']}行目）まで${f['found']}スロットしかありません。どちらかを移してください。`,
   littleRoom: (f) =>
-    `スロット${f['slot']}の${f['width']} mm フィーダーは通常${f['wanted']}スロットを占有します。スロット${f['next']}（${f['nextRow']}行目）まで${f['found']}しかありません。入るか確認するか、占有スロット数を入れてください。`,
+    `スロット${f['slot']}の${f['width']} mm フィーダーは通常${f['wanted']}スロットを占有します。スロット${f['next']}（${f['nextRow']}行目）まで${f['found']}スロットしかありません。入るか確認するか、占有スロット数を入れてください。`,
   noApprovedReels: (f) =>
     `部品${f['part']}に承認済みの仕入先品番がなく、社内品番のラベルしか通りません。入れてください。`,
   partDiffers: (f) =>
