@@ -3,6 +3,7 @@ import { byNumber, formatCount, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
+    begin: 'Skonfiguruj ten zakład',
     title: 'Nie wybrano setupu dla tej linii',
     help: 'Lider wybiera, co będzie budowane. Inżynier importuje setupy.',
     choose: 'Wybierz setup',

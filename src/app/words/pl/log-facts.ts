@@ -8,6 +8,7 @@ const namesPl: Readonly<Record<FactName, string>> = {
   key: 'Podpisuje swoje wpisy',
   previous: 'Dziennik przed nim',
   person: 'Osoba',
+  language: 'Język',
   role: 'Rola',
   badge: 'Karta',
   pin: 'PIN',

@@ -9,6 +9,7 @@ const kindsPl: Readonly<Record<EntryKind, string>> = {
   'person.removed': 'Usunięto osobę',
   'person.signed-in': 'Zalogowano',
   'person.signed-out': 'Wylogowano',
+  'person.language-chosen': 'Wybrano język',
   'ticket.taken': 'Bilet serwera',
   'unproven.settled': 'Rozstrzygnięto nieudowodnione wpisy',
   'line.defined': 'Linia zdefiniowana',

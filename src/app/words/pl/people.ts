@@ -3,6 +3,7 @@ import { byNumber, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   whoTitle: 'Kto pracuje?',
+  yourLanguage: 'Twój język, na każdym tablecie',
   pinTitle: (name) => `PIN: ${name}`,
   pinHelp: 'Cztery do ośmiu cyfr.',
   pinWrong: 'To nie jest ten PIN.',

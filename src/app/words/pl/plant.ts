@@ -4,6 +4,8 @@ import { byNumber, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: 'Zakład',
   tiles: {
+    begin: { title: 'Pierwsze kroki', text: 'Od pustego zakładu do pierwszej właściwej rolki.' },
+    lines: { title: 'Linie i sloty', text: 'Maszyny, banki i sloty tak, jak są opisane na maszynach.' },
     setups: {
       title: 'Setupy',
       text: 'Czego każdy produkt wymaga na każdym slocie; wybierz, co budować dalej.',
@@ -159,6 +161,7 @@ export const words: Sentences<typeof english> = {
   tablet: {
     name: 'Nazwa tego tabletu',
     language: 'Język',
+    languageHelp: 'Osoba, która wybrała język, widzi swój.',
     theme: 'Motyw',
     themes: { auto: 'Jak tablet', light: 'Jasny', dark: 'Ciemny' },
     sound: 'Dźwięk',

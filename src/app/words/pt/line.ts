@@ -3,6 +3,7 @@ import { formatCount, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
+    begin: 'Configurar esta planta',
     title: 'Nenhum setup escolhido para esta linha',
     help: 'Um líder escolhe o que se produz depois. Um engenheiro importa setups.',
     choose: 'Escolher um setup',

@@ -8,6 +8,7 @@ const namesPt: Readonly<Record<FactName, string>> = {
   key: 'Assina seus registros',
   previous: 'Log anterior',
   person: 'Pessoa',
+  language: 'Idioma',
   role: 'Função',
   badge: 'Crachá',
   pin: 'PIN',

@@ -9,6 +9,7 @@ const kindsPt: Readonly<Record<EntryKind, string>> = {
   'person.removed': 'Pessoa removida',
   'person.signed-in': 'Entrou no sistema',
   'person.signed-out': 'Saiu do sistema',
+  'person.language-chosen': 'Idioma escolhido',
   'ticket.taken': 'Tíquete do servidor',
   'unproven.settled': 'Registros sem prova decididos',
   'line.defined': 'Linha definida',

@@ -4,6 +4,8 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: 'Planta',
   tiles: {
+    begin: { title: 'Primeiros passos', text: 'De uma planta vazia ao primeiro rolo certo.' },
+    lines: { title: 'Linhas e slots', text: 'Máquinas, bancos e slots, como estão escritos nas máquinas.' },
     setups: {
       title: 'Setups',
       text: 'O que cada produto pede em cada slot; escolha o que se produz depois.',
@@ -158,6 +160,7 @@ export const words: Sentences<typeof english> = {
   tablet: {
     name: 'Nome deste tablet',
     language: 'Idioma',
+    languageHelp: 'Quem escolheu um idioma vê o seu.',
     theme: 'Tema',
     themes: { auto: 'Como o tablet', light: 'Claro', dark: 'Escuro' },
     sound: 'Som',

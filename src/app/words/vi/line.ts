@@ -3,6 +3,7 @@ import { formatCount, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
+    begin: 'Thiết lập nhà máy này',
     title: 'Chưa chọn setup cho chuyền này',
     help: 'Trưởng ca chọn sản phẩm làm tiếp. Kỹ sư nhập setup.',
     choose: 'Chọn setup',

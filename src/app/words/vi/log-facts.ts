@@ -8,6 +8,7 @@ const namesVi: Readonly<Record<FactName, string>> = {
   key: 'Ký các mục của mình',
   previous: 'Nhật ký trước đó',
   person: 'Người',
+  language: 'Ngôn ngữ',
   role: 'Vai trò',
   badge: 'Thẻ',
   pin: 'PIN',

@@ -4,6 +4,8 @@ import type { Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: 'Nhà máy',
   tiles: {
+    begin: { title: 'Những bước đầu', text: 'Từ nhà máy trống đến cuộn đúng đầu tiên.' },
+    lines: { title: 'Chuyền và slot', text: 'Máy, dãy và slot, đúng như ghi trên máy.' },
     setups: {
       title: 'Setup',
       text: 'Mỗi sản phẩm cần gì ở từng slot; chọn sản phẩm làm tiếp.',
@@ -156,6 +158,7 @@ export const words: Sentences<typeof english> = {
   tablet: {
     name: 'Tên tablet này',
     language: 'Ngôn ngữ',
+    languageHelp: 'Ai đã chọn ngôn ngữ thì thấy ngôn ngữ của mình.',
     theme: 'Giao diện',
     themes: { auto: 'Theo tablet', light: 'Sáng', dark: 'Tối' },
     sound: 'Âm thanh',
