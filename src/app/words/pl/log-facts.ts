@@ -268,7 +268,7 @@ export const words: Sentences<typeof english> = {
     'other-machine': 'płytka z innej maszyny',
     'wrong-channel': 'kanał między dwiema maszynami',
     'by-hand': 'płytka przeniesiona ręcznie',
-    'failed-board': 'płytka, która się nie udała',
+    'failed-board': 'wadliwa płytka',
     'board-twice': 'płytka podana dwa razy',
     'machine-says': 'własne słowo maszyny',
   },

@@ -9,7 +9,7 @@ export const words: Sentences<typeof english> = {
     choose: 'Chọn setup',
     bring: 'Nhập setup',
   },
-  noRun: 'Không làm sản phẩm nào',
+  noRun: 'Hiện không làm sản phẩm nào',
   noRunHelp: 'Lắp liệu cho chuyền rồi bắt đầu đợt chạy. Ở đây sẽ hiện lúc hết cuộn.',
   notLoaded: (missing) => `${missing} slot chưa có cuộn.`,
   notRight: (count) => `${count} slot chưa đúng: xem Lắp.`,

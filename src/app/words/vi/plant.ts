@@ -101,7 +101,7 @@ export const words: Sentences<typeof english> = {
     kept: 'Việc đã bắt đầu ở đây vẫn được giữ. Nó trở lại khi đăng nhập.',
   },
   rules: {
-    lead: 'Báo trước khi có thể nối liệu',
+    lead: 'Báo trước lúc có thể nối liệu',
     walk: 'Một lượt đi dọc chuyền mất',
     splice: 'Một lần nối liệu mất',
     minutes: 'phút',
@@ -114,7 +114,7 @@ export const words: Sentences<typeof english> = {
     spliceOn: (width) => `Trên băng ${width} mm`,
     spliceOther: 'Trên mọi băng khác',
     spliceHelp:
-      'Đếm một lần trên feeder của mình. Để trống nếu chưa biết: khi đó các cuộn đã hết cho thấy, hoặc không trừ gì.',
+      'Đếm một lần trên feeder của mình. Để trống nếu chưa biết: khi đó lấy theo các cuộn đã hết, hoặc không trừ gì.',
     wrongSplice: 'Linh kiện mất khi nối: nhập số từ 0 đến 1000, hoặc để trống.',
     pickOrder: 'Cuộn lấy trước từ kho',
     pickOrders: {
@@ -153,7 +153,7 @@ export const words: Sentences<typeof english> = {
     saved: 'Đã lưu quy tắc.',
     wrong: 'Nhập số lớn hơn không ở đây.',
     wrongClimate: 'Khí hậu xưởng: nhập 0 đến 60 °C và độ ẩm 0 đến 100 %, rồi lưu lại.',
-    noLine: 'Chưa có chuyền. Chuyền đến cùng bảng setup đầu tiên.',
+    noLine: 'Chưa có chuyền. Sẽ có cùng bảng setup đầu tiên.',
   },
   tablet: {
     name: 'Tên tablet này',
