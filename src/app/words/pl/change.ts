@@ -3,7 +3,7 @@ import { byNumber, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   title: 'Przezbrojenie',
-  none: 'Żadne przezbrojenie nie jest otwarte',
+  none: 'Brak otwartego przezbrojenia',
   noneHelp: 'Wybierz, co linia zbuduje potem. Przygotuj, póki jeszcze pracuje.',
   missing: {
     title: 'Nie ma jeszcze czego przezbrajać',

@@ -4,7 +4,7 @@ import { byNumber, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   causes: {
     'wrong-reel': 'Zła rolka wykryta późno',
-    cleared: 'Wstrzymanie zwolnione przez pomyłkę',
+    cleared: 'Wstrzymanie mylnie zwolnione',
     blocked: 'Zablokowany materiał',
     'floor-life': 'Czas na hali minął',
   },
