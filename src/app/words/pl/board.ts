@@ -36,7 +36,7 @@ export const words: Sentences<typeof english> = {
   filesWrong: (count) =>
     `Najpierw popraw ${byNumber(count, { one: 'błąd', few: `${count} błędy`, other: `${count} błędów` })} w plikach`,
   filesHelp: 'Popraw kolumnę powyżej albo popraw plik i wybierz go ponownie. Ostrzeżenia nie blokują.',
-  noLine: 'Nie znamy jeszcze żadnej linii z maszynami i slotami.',
+  noLine: 'Nie ma jeszcze znanej linii z maszynami i slotami.',
   noLineHelp:
     'Sloty można zaproponować tylko dla znanej linii. Najpierw zaimportuj arkusz setupu tej linii; podaje on maszyny i sloty. Potem możesz ponownie wybrać pliki.',
   toSheet: 'Najpierw zaimportuj arkusz setupu',
@@ -93,7 +93,7 @@ export const words: Sentences<typeof english> = {
     none: 'szerokość nieznana',
   },
   faults: {
-    overlap: (part, slot) => `Zawadza ${part} na ${slot}.`,
+    overlap: (part, slot) => `Koliduje z ${part} na ${slot}.`,
     'over-end': (positions) =>
       `Jego podajnik zajmuje ${byNumber(positions, { one: `${positions} pozycję`, few: `${positions} pozycje`, other: `${positions} pozycji` })} i wystaje poza koniec banku.`,
     'off-line': 'Linia nie ma takiego slotu.',

@@ -3,7 +3,7 @@ import { byNumber, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   title: 'Przezbrojenie',
-  none: 'Żadne przezbrojenie nie jest otwarte',
+  none: 'Brak otwartego przezbrojenia',
   noneHelp: 'Wybierz, co linia zbuduje potem. Przygotuj, póki jeszcze pracuje.',
   missing: {
     title: 'Nie ma jeszcze czego przezbrajać',
@@ -30,10 +30,10 @@ export const words: Sentences<typeof english> = {
   same: 'teraz ustawiony',
   keep: (count) =>
     byNumber(count, { one: `${count} zostaje`, few: `${count} zostają`, other: `${count} zostaje` }),
-  move: (count) => plural(count, `${count} do przestawienia`, `${count} do przestawienia`),
-  takeOut: (count) => plural(count, `${count} do wyjęcia`, `${count} do wyjęcia`),
-  putIn: (count) => plural(count, `${count} do włożenia`, `${count} do włożenia`),
-  parked: (count) => plural(count, `${count} trzeba odstawić`, `${count} trzeba odstawić`),
+  move: (count) => `${count} do przestawienia`,
+  takeOut: (count) => `${count} do wyjęcia`,
+  putIn: (count) => `${count} do włożenia`,
+  parked: (count) => `${count} trzeba odstawić`,
   cannotFit: 'Ten setup nie pasuje do tej linii',
   faults: {
     width: (slot, part) => `${part} na ${slot}: arkusz nie podaje szerokości podajnika, której można użyć.`,

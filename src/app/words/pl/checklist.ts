@@ -62,7 +62,7 @@ export const words: Sentences<typeof english> = {
     other: 'Zeskanuj kod, który podaje krok.',
   },
   nextScan: 'Następny skan odpowiada na ten krok.',
-  scanKept: (code) => `Krok wykonany: ${code}`,
+  scanKept: (code) => `Odpowiedź na krok: ${code}`,
   scannedIs: scannedPl,
   photo: 'Zrób zdjęcie',
   skip: 'Pomiń',

@@ -8,7 +8,7 @@ export const words: Sentences<typeof english> = {
     typed: 'Liczba z etykiety albo twoje liczenie.',
     machine: 'To, co pokazuje licznik rolek albo maszyna.',
     weighed: 'Zważ tę rolkę. Waga pełnej i pustej rolki tego komponentu jest zapisywana.',
-    measured: 'Mierz po nawiniętej taśmie, nie po kołnierzu.',
+    measured: 'Mierz średnicę nawiniętej taśmy, nie kołnierza.',
   },
   fields: {
     parts: 'Sztuki',
@@ -76,7 +76,7 @@ export const words: Sentences<typeof english> = {
     `Pominięte płytki nieznane dla ${plural(reels, `${reels} rolki: mogła stracić więcej.`, `${reels} rolek: mogły stracić więcej.`)}`,
   skipsUnknownReel: 'pominięcia nieznane',
   lossEvidence: (reels, lost, picks) =>
-    `${reels} skończone, stracono ${lost} z ${plural(picks, `${picks} pobrania`, `${picks} pobrań`)}`,
+    `skończone: ${reels}, stracono ${lost} z ${plural(picks, `${picks} pobrania`, `${picks} pobrań`)}`,
   rising: (feeder, share, others) => `Podajnik ${feeder} odrzuca ${share}, inne ${others}.`,
   risingAlone: (feeder, share) => `Podajnik ${feeder} odrzuca ${share}, więcej niż wcześniej.`,
   risingAct: 'Przy najbliższym postoju sprawdź ssawkę, tor taśmy i wysokość pobrania.',

@@ -4,7 +4,7 @@ import { byNumber, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   causes: {
     'wrong-reel': 'Zła rolka wykryta późno',
-    cleared: 'Wstrzymanie zwolnione przez pomyłkę',
+    cleared: 'Wstrzymanie mylnie zwolnione',
     blocked: 'Zablokowany materiał',
     'floor-life': 'Czas na hali minął',
   },
@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
     `Wstrzymać ${byNumber(panels, { one: `${panels} panel`, few: `${panels} panele`, other: `${panels} paneli` })}?`,
   holdHelp:
     'Wstrzymane są wszystkie panele, które mogą go zawierać, także te jeszcze na linii. Pozostają wstrzymane, aż podpisze je lider.',
-  goesOn: 'Wciąż stoi na slocie. Najpierw zdejmij, inaczej kolejne panele nie zostaną wstrzymane.',
+  goesOn: 'Wciąż jest na slocie. Najpierw zdejmij, inaczej kolejne panele nie zostaną wstrzymane.',
   cause: 'Dlaczego są wstrzymane?',
   lifeHelp: 'Wstrzymane są panele od chwili, gdy skończył się czas na hali.',
   noLifeOver: 'Według dziennika czas na hali nigdy nie był przekroczony podczas budowy paneli.',

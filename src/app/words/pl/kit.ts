@@ -130,5 +130,5 @@ export const words: Sentences<typeof english> = {
   docked: (cart, count) =>
     `${cart} zadokowany: ${byNumber(count, { one: `załadowano ${count} slot.`, few: `załadowano ${count} sloty.`, other: `załadowano ${count} slotów.` })}`,
   signIn: 'Najpierw zeskanuj swoją kartę.',
-  unknown: (text) => `Nie znamy ${text.slice(0, 40)}. Aby uzbroić nowy wózek, najpierw zostaw ten.`,
+  unknown: (text) => `Nieznane: ${text.slice(0, 40)}. Aby uzbroić nowy wózek, najpierw zostaw ten.`,
 };

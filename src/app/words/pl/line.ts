@@ -3,6 +3,7 @@ import { byNumber, formatCount, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
+    begin: 'Skonfiguruj ten zakład',
     title: 'Nie wybrano setupu dla tej linii',
     help: 'Lider wybiera, co będzie budowane. Inżynier importuje setupy.',
     choose: 'Wybierz setup',
@@ -28,14 +29,14 @@ export const words: Sentences<typeof english> = {
       few: `${count} rolki mają mało na początku`,
       other: `${count} rolek ma mało na początku`,
     }),
-  beginsShortAct: 'Połącz je lub zmień przed serią.',
+  beginsShortAct: 'Połącz je lub wymień przed serią.',
   shortAfter: (span) => `wystarczy na ${span}`,
   start: 'Zacznij serię',
   startTitle: 'Zacznij serię',
   product: 'Setup',
   panelsWanted: 'Panele do zbudowania',
   panelSeconds: 'Sekundy na panel (nominalnie)',
-  panelSecondsHelp: 'Używane, dopóki nie zmierzymy tempa linii.',
+  panelSecondsHelp: 'Używane, dopóki tempo linii nie jest zmierzone.',
   panelPrefix: 'Kody paneli zaczynają się od',
   panelPrefixHelp: 'Zostaw puste, jeśli panele nie mają kodu. Wtedy licz dotknięciem.',
   wrongNumber: 'Podaj liczbę większą od zera.',
@@ -156,9 +157,9 @@ export const words: Sentences<typeof english> = {
   firstOf: (shown, all) => `pierwsze ${shown} z ${all}`,
   outlast: (count) =>
     byNumber(count, {
-      one: `${count} slot wystarczy na serię`,
-      few: `${count} sloty wystarczą na serię`,
-      other: `${count} slotów wystarczy na serię`,
+      one: `${count} slot wystarczy do końca serii`,
+      few: `${count} sloty wystarczą do końca serii`,
+      other: `${count} slotów wystarczy do końca serii`,
     }),
   unknown: (count) =>
     byNumber(count, {
@@ -188,7 +189,7 @@ export const words: Sentences<typeof english> = {
     count === 0
       ? 'Obchody'
       : byNumber(count, { one: `${count} obchód`, few: `${count} obchody`, other: `${count} obchodów` }),
-  misses: (count) => `na ${count} brak czasu`,
+  misses: (count) => `nie da się zdążyć: ${count}`,
   horizonOf: 'Pokazane godziny',
   sheet: { window: 'Kiedy', runsOut: 'Koniec', left: 'Zostało', reel: 'Rolka' },
   walksTitle: 'Obchody',

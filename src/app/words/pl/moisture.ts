@@ -11,7 +11,7 @@ export const words: Sentences<typeof english> = {
   overSince: (clock) => `czas na hali minął ${clock}`,
   baking: 'w piecu',
   bakeShort: 'wygrzana krócej, niż mówi tabela',
-  bakeLet: (name) => `krótkie wygrzewanie się liczy: ${name}`,
+  bakeLet: (name) => `uznano krótkie wygrzewanie: ${name}`,
   letBake: 'Uznaj wygrzewanie',
   letBakeTitle: (reel) => `Uznać wygrzewanie ${reel}?`,
   letBakeWhat: (f) =>

@@ -36,7 +36,7 @@ export const words: Sentences<typeof english> = {
   gap: (lowest, percent) =>
     `Żadna kolejność nie wymaga mniej niż ${lowest}: ta jest najwyżej ${percent} % powyżej.`,
   manual: 'Twoja własna kolejność. Szukaj, aby zobaczyć, czy inna wymaga mniej.',
-  heldByHand: 'Przesunięte i zablokowane w tym miejscu. Szukanie trwa dalej z resztą.',
+  heldByHand: 'Przesunięte i przypięte tutaj. Szukanie trwa dalej z resztą.',
   listChanged: 'Lista się zmieniła, więc szukanie się zatrzymało. Sprawdź ją i szukaj ponownie.',
   puts: (into, out) => `włóż ${into}, wyjmij ${out}`,
   ends: (time) => `koniec ${time}`,

@@ -3,6 +3,7 @@ import { byNumber, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   whoTitle: 'Kto pracuje?',
+  yourLanguage: 'Twój język, na każdym tablecie',
   pinTitle: (name) => `PIN: ${name}`,
   pinHelp: 'Cztery do ośmiu cyfr.',
   pinWrong: 'To nie jest ten PIN.',
@@ -11,11 +12,11 @@ export const words: Sentences<typeof english> = {
   pinLocked: (minutes) => `Za dużo prób. Zablokowane na ${minutes} min.`,
   pinUnsafe: 'PIN można sprawdzić tylko na bezpiecznej stronie. Otwórz aplikację przez adres https.',
   notSeenHere: (name) =>
-    `Serwer nie odpowiada, a ten tablet nigdy nie potwierdził: ${name}. Spróbuj tam, gdzie serwer odpowiada.`,
+    `Serwer nie odpowiada, a ten tablet nigdy nie potwierdził osoby ${name}. Spróbuj tam, gdzie serwer odpowiada.`,
   pinNotHere: (name) =>
-    `Ten tablet nie zna jeszcze PIN-u: ${name}. Wpisz go raz tam, gdzie serwer odpowiada, albo na tablecie, na którym go ustawiono.`,
+    `Ten tablet nie zna jeszcze PIN-u osoby ${name}. Wpisz go raz tam, gdzie serwer odpowiada, albo na tablecie, na którym go ustawiono.`,
   seenTooLongAgo: (name) =>
-    `Serwer nie odpowiada, a ten tablet potwierdził: ${name} ponad trzy dni temu. Spróbuj tam, gdzie serwer odpowiada.`,
+    `Serwer nie odpowiada, a ten tablet potwierdził osobę ${name} ponad trzy dni temu. Spróbuj tam, gdzie serwer odpowiada.`,
   asking: 'Sprawdzanie…',
   enter: 'Zatwierdź',
   erase: 'Skasuj',

@@ -4,6 +4,8 @@ import { byNumber, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: 'Zakład',
   tiles: {
+    begin: { title: 'Pierwsze kroki', text: 'Od pustego zakładu do pierwszej właściwej rolki.' },
+    lines: { title: 'Linie i sloty', text: 'Maszyny, banki i sloty tak, jak są opisane na maszynach.' },
     setups: {
       title: 'Setupy',
       text: 'Czego każdy produkt wymaga na każdym slocie; wybierz, co budować dalej.',
@@ -96,11 +98,11 @@ export const words: Sentences<typeof english> = {
   },
   gate: {
     signIn: 'Zaloguj się',
-    asWhom: 'Zaloguj się kartą lub PIN-em, który może to zrobić.',
+    asWhom: 'Zaloguj się kartą lub PIN-em osoby, która może to zrobić.',
     kept: 'To, co tu zaczęto, zostaje. Wróci po zalogowaniu.',
   },
   rules: {
-    lead: 'Ostrzegaj na tyle przed możliwym łączeniem',
+    lead: 'Ostrzegaj tyle czasu przed możliwym łączeniem',
     walk: 'Obchód wzdłuż linii trwa',
     splice: 'Jedno łączenie trwa',
     minutes: 'min',
@@ -108,7 +110,7 @@ export const words: Sentences<typeof english> = {
     hub: 'Taśma od piasty do punktu pobrania',
     intake: 'Taśma od wlotu do punktu pobrania',
     lengthHelp: 'Zmierz na swoich podajnikach: one wyznaczają okno łączenia. Zostaw puste, jeśli nieznane.',
-    loss: 'Straty przy pobraniu, do zmierzenia',
+    loss: 'Straty przy pobraniu, dopóki niezmierzone',
     spliceParts: 'Komponenty tracone przy łączeniu',
     spliceOn: (width) => `Na taśmie ${width} mm`,
     spliceOther: 'Na każdej innej taśmie',
@@ -123,13 +125,13 @@ export const words: Sentences<typeof english> = {
     label: 'Wydrukowana ilość myli się zwykle o',
     labelHelp:
       'Jedno odchylenie standardowe, jako udział ilości. Policzone rolki używają rozrzutu swojego liczenia.',
-    floorCelsius: 'Na hali bywa do',
-    floorHumidity: 'Wilgotność powietrza bywa do',
+    floorCelsius: 'Temperatura na hali sięga',
+    floorHumidity: 'Wilgotność na hali sięga',
     climateHelp:
       'Używane do czasu na hali rolek wrażliwych na wilgoć. 30 °C i 60 %, dopóki nie podasz swoich.',
     climateBeyond:
       'Tabela czasu na hali kończy się na 35 °C i 90 %. Powyżej liczy się jej najgorszy wiersz dla wszystkich rolek. Zapytaj inżyniera procesu.',
-    idle: 'Wyloguj bez dotknięcia po',
+    idle: 'Wyloguj przy braku dotknięć po',
     idleHelp: (most) =>
       `Od 1 do ${most}, najdłuższej zmiany. Po zmianie wszyscy logują się ponownie. Otwarta praca zostaje.`,
     wrongIdle: (most) => `Wylogowanie: podaj pełne minuty od 1 do ${most}, potem zapisz ponownie.`,
@@ -154,11 +156,12 @@ export const words: Sentences<typeof english> = {
     saved: 'Reguły zapisane.',
     wrong: 'Podaj tu liczby większe od zera.',
     wrongClimate: 'Klimat hali: podaj 0 do 60 °C i 0 do 100 % wilgotności, potem zapisz ponownie.',
-    noLine: 'Nie ma jeszcze linii. Przychodzi z pierwszym arkuszem setupu.',
+    noLine: 'Nie ma jeszcze linii. Pojawi się z pierwszym arkuszem setupu.',
   },
   tablet: {
     name: 'Nazwa tego tabletu',
     language: 'Język',
+    languageHelp: 'Osoba, która wybrała język, widzi swój.',
     theme: 'Motyw',
     themes: { auto: 'Jak tablet', light: 'Jasny', dark: 'Ciemny' },
     sound: 'Dźwięk',

@@ -114,7 +114,7 @@ export const words: Sentences<typeof english> = {
       marginMm: 'Biały brzeg w każdej etykiecie',
       dpi: 'Punkty na cal drukarki',
     },
-    dpiHelp: 'Jest na drukarce lub w jej papierach: często 203 lub 300, dla arkuszy 600.',
+    dpiHelp: 'Podano na drukarce lub w jej dokumentacji: często 203 lub 300, dla arkuszy 600.',
     wrong: {
       number: 'Wpisz liczbę.',
       'too-wide': (mm) => `Etykiety są o ${mm} mm szersze niż papier.`,

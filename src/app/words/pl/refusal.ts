@@ -5,7 +5,7 @@ export const words: Sentences<typeof english> = {
   inLog: (clock) => `${clock}, w dzienniku`,
   nothingLoaded: 'Nic nie jest załadowane.',
   closest: 'najbliższy oczekiwany',
-  characters: (count) => `Różnią się znaki: ${formatCount(count)}.`,
+  characters: (count) => `Różniących się znaków: ${formatCount(count)}.`,
   belongsAt: 'Ta rolka idzie na',
   belongsNowhere: 'Żaden slot tutaj jej nie potrzebuje.',
   lacksReel: 'Nie ma tam teraz rolki.',

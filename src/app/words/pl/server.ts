@@ -67,7 +67,7 @@ export const words: Sentences<typeof english> = {
       other: `${count} wpisów jest tu poza dziennikiem`,
     }),
   quarantinedHereHelp:
-    'Tekst, podpis lub zegar się nie zgadza. Wszystkie inne wpisy są w środku. Wezwij opiekuna serwera.',
+    'Tekst, podpis lub zegar się nie zgadza. Wszystkie inne wpisy przyjęto. Wezwij opiekuna serwera.',
   clocksOff: 'Zegary, które źle chodzą',
   clockOfAhead: (name, span) => `${name}: spieszy się o ${span}`,
   clockOfBehind: (name, span) => `${name}: spóźnia się o ${span}`,

@@ -57,9 +57,9 @@ const pl: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   quoteBroken: (f) =>
     `Cudzysłów otwarty w wierszu ${f['row']} nie jest zamknięty. Dalszy ciąg może być w złej komórce. Popraw ten wiersz.`,
   rowTooLong: (f) =>
-    `Wiersz ma komórek: ${f['found']}, nagłówek: ${f['wanted']}. Komórka chyba zawiera separator: ujmij ją w cudzysłów.`,
+    `Komórek w wierszu: ${f['found']}, w nagłówku: ${f['wanted']}. Komórka chyba zawiera separator: ujmij ją w cudzysłów.`,
   rowUnreadable: (f) =>
-    `Wiersz ma komórek: ${f['found']}, nagłówek: ${f['wanted']}, i nie pasują do siebie. Popraw wiersz.`,
+    `Komórek w wierszu: ${f['found']}, w nagłówku: ${f['wanted']}, i nie pasują do siebie. Popraw wiersz.`,
   noRows: () => 'Pod nagłówkiem nie ma wiersza. Wyeksportuj arkusz ponownie z jego wierszami.',
   moreProblems: (f) => `Niewymienionych problemów: ${f['count']}. Popraw te, potem wczytaj arkusz ponownie.`,
   moreErrors: (f) =>
@@ -123,9 +123,9 @@ const pl: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   slotTwice: (f) =>
     `Slot ${f['slot']} jest już w wierszu ${f['first']}, z komponentem ${f['part']}. Slot przyjmuje jeden komponent: popraw jeden z wierszy.`,
   noRoom: (f) =>
-    `Podajnik na slocie ${f['slot']} zajmuje pozycji: ${f['wanted']}. Slot ${f['next']} (wiersz ${f['nextRow']}) jest tylko ${f['found']} dalej. Przestaw jeden z nich.`,
+    `Podajnik na slocie ${f['slot']} zajmuje ${f['wanted']} poz. Slot ${f['next']} (wiersz ${f['nextRow']}) jest tylko ${f['found']} poz. dalej. Przestaw jeden z nich.`,
   littleRoom: (f) =>
-    `Podajnik ${f['width']} mm na slocie ${f['slot']} zajmuje zwykle pozycji: ${f['wanted']}. Slot ${f['next']} (wiersz ${f['nextRow']}) jest tylko ${f['found']} dalej. Sprawdź, czy się mieści, albo wpisz zajęte pozycje.`,
+    `Podajnik ${f['width']} mm na slocie ${f['slot']} zajmuje zwykle ${f['wanted']} poz. Slot ${f['next']} (wiersz ${f['nextRow']}) jest tylko ${f['found']} poz. dalej. Sprawdź, czy się mieści, albo wpisz zajęte pozycje.`,
   noApprovedReels: (f) =>
     `Komponent ${f['part']} nie ma zatwierdzonego indeksu dostawcy, więc przechodzą tylko etykiety z indeksem własnym. Uzupełnij go.`,
   partDiffers: (f) =>
@@ -135,7 +135,7 @@ const pl: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   usageRatio: (f) =>
     `Arkusz ma ${f['ratio']} razy tyle ułożeń co plik współrzędnych dla każdego komponentu. Plik zawiera chyba jedną płytkę z ${f['ratio']}: podaj, ile płytek ma panel.`,
   usageSplitUnknown: (f) =>
-    `Komponent ${f['part']}: ułożeń ${f['wanted']} na slotów ${f['found']}, a plik współrzędnych nie mówi, ile na każdy. Wpisz ułożenia na panel.`,
+    `Komponent ${f['part']}: ułożeń jest ${f['wanted']}, slotów ${f['found']}, a plik współrzędnych nie mówi, ile na każdy. Wpisz ułożenia na panel.`,
   partNotPlaced: (f) =>
     `Komponent ${f['part']} ma slot, ale nie ma go w pliku współrzędnych. Sprawdź indeks w obu.`,
   partWithoutSlot: (f) =>

@@ -32,7 +32,7 @@ export const words: Sentences<typeof english> = {
   detailsOf: (what) => `Więcej: ${what}`,
   lessOf: (what) => `Mniej: ${what}`,
   close: 'Zamknij',
-  newVersion: 'Jest nowa wersja.',
+  newVersion: 'Nowa wersja jest gotowa.',
   update: 'Zaktualizuj teraz',
   updateLater: 'Poczeka, aż żadne zadanie nie będzie otwarte.',
   languageLater: 'Tego języka jeszcze nie ma na tym tablecie. Połącz go z siecią i wybierz ponownie.',

@@ -10,8 +10,8 @@ export const words: Sentences<typeof english> = {
   hand: 'Ludzie, ręcznie',
   handNow: 'Na tej linii liczą teraz ludzie.',
   stationNow: (station) => `Tę linię liczy teraz ${station}.`,
-  checkInLine: 'Sprawdź „Panele na linii” w regułach linii: są liczone od miejsca, gdzie liczy się panele.',
-  none: 'Nie znamy jeszcze żadnej stacji',
+  checkInLine: 'Sprawdź „Panele na linii” w regułach linii: wynikają z miejsca, w którym liczy się panele.',
+  none: 'Nie ma jeszcze znanej stacji',
   noneHelp: 'Uruchom to na komputerze blisko maszyn. Stacja pokaże się tutaj, gdy jej łącze dołączy.',
   silent: (clock) => `Milczy od ${clock}`,
   heard: (clock) => `Słyszana o ${clock}`,
@@ -69,7 +69,7 @@ export const words: Sentences<typeof english> = {
     'by-hand':
       'Płytki włożone lub wyjęte ręcznie. Nie są liczone; jeśli którąś zbudowano, ustaw „Panele = …”',
     'failed-board':
-      'Płytki, które maszyna nazywa nieudanymi. Zużyły komponenty i są policzone; złomuj je, jeśli takie są',
+      'Płytki, które maszyna nazywa wadliwymi. Zużyły komponenty i są policzone; złomuj je, jeśli takie są',
     'board-twice': 'Płytki podane dwa razy. Każda jest policzona raz',
     'machine-says': 'Maszyna mówi',
   },
@@ -171,7 +171,7 @@ export const words: Sentences<typeof english> = {
     }),
   setTitle: 'Co ustawić na maszynie',
   setHelp:
-    'Łącze dzwoni tam do maszyny, na kanale dla systemów nadzorczych, i tylko słucha. Włącz na niej śledzenie płytek.',
+    'Łącze nawiązuje tam połączenie z maszyną, na kanale dla systemów nadzorczych, i tylko słucha. Włącz na niej śledzenie płytek.',
   setAddress: 'Adres',
   setNever: 'Nigdy nie podawaj portu kanału między dwiema maszynami (50100 i tor): to zatrzymałoby linię.',
   typeTitle: 'Co wpisać w urządzeniu',

@@ -146,7 +146,7 @@ export const words: Sentences<typeof english> = {
     ),
   trying: 'Sprawdzanie na dzienniku…',
   fitsNone: 'Nie pasuje do żadnej, więc nic, co jest teraz czytane, się nie zmieni.',
-  fits: (count) => plural(count, `Pasuje do ${count} z nich:`, `Pasuje do ${count} z nich:`),
+  fits: (count) => `Pasuje do ${count} z nich:`,
   contradicts: (count) =>
     byNumber(count, {
       one: `${count} była wcześniej czytana inaczej. Zawęź regułę.`,

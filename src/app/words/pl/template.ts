@@ -47,7 +47,7 @@ export const words: Sentences<typeof english> = {
   caution: 'Przestroga, angielski',
   kind: 'Odpowiedź przez',
   time: 'Kiedy',
-  condition: 'Pytane',
+  condition: 'Warunek',
   mandatory: 'Obowiązkowe',
   least: 'Co najmniej',
   most: 'Najwyżej',

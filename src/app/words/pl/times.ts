@@ -11,7 +11,7 @@ export const words: Sentences<typeof english> = {
   paused: (span) => `${span} przerw i planowanych postojów pominięto.`,
   before: 'W porównaniu z wcześniejszymi przezbrojeniami tego rodzaju',
   noneBefore: 'W dzienniku nie ma wcześniejszego przezbrojenia między tymi dwoma produktami.',
-  thisOne: 'to',
+  thisOne: 'bieżące',
   people: 'Według osób',
   nobody: 'nikt nie był zalogowany',
   marks: (count) =>
@@ -35,9 +35,9 @@ export const words: Sentences<typeof english> = {
       few: `Mediana ${count} wcześniejszych to ${span}.`,
       other: `Mediana ${count} wcześniejszych to ${span}.`,
     }),
-  longer: (span) => `To stało ${span} dłużej.`,
-  shorter: (span) => `To stało ${span} krócej.`,
-  asMedian: 'To stało mniej więcej tyle samo.',
+  longer: (span) => `Tym razem postój był o ${span} dłuższy.`,
+  shorter: (span) => `Tym razem postój był o ${span} krótszy.`,
+  asMedian: 'Tym razem postój trwał mniej więcej tyle samo.',
   medianMark: (span) => `mediana wcześniejszych, ${span}`,
   saved: (steps, span) =>
     byNumber(steps, {

@@ -42,7 +42,7 @@ export const words: Sentences<typeof english> = {
     plural(count, `Policzony w ${count} serii:`, `Policzony w ${count} seriach, najstarsza najpierw:`),
   noLot: 'brak partii na etykiecie',
   save: 'Zapisz jako CSV',
-  why: 'Blisko łączenia lub zmiany rolki dokładny panel jest nieznany, więc pokazane są obie partie. „Na pewno” myli się rzadziej niż raz na milion według rozrzutów podanych dla linii.',
+  why: 'Blisko łączenia lub wymiany rolki dokładny panel jest nieznany, więc pokazane są obie partie. „Na pewno” myli się rzadziej niż raz na milion według rozrzutów podanych dla linii.',
   guessed: {
     'in-line':
       'Nikt nie podał, ile paneli leży między maszyną a miejscem liczenia. Przyjmuje się najszerszy zakres. Podaj to w regułach linii, a mniej paneli będzie niepewnych.',

@@ -25,7 +25,7 @@ export const moistureReasonsPl: MoistureReasons = {
   'reel-unnamed': {
     title: 'Bez ID i może być otwarta',
     say: (f) =>
-      `Rolka tego komponentu${f['lot'] ? `, partia ${f['lot']},` : ''} zeszła wcześniej z linii${f['left'] ? `, zostało ${f['left']}` : ''}. Bez ID nie da się ich odróżnić, więc nie jest znany ${f['floorLife'] === 'true' ? 'czas na hali' : 'stan sztuk'}.`,
+      `Rolka tego komponentu${f['lot'] ? `, partia ${f['lot']},` : ''} zeszła wcześniej z linii${f['left'] ? `, zostało ${f['left']}` : ''}. Bez ID nie da się ich odróżnić, więc ${f['floorLife'] === 'true' ? 'czas na hali jest nieznany' : 'liczba sztuk jest nieznana'}.`,
     act: 'Nadaj rolce ID albo niech zdecyduje lider.',
   },
   'floor-life-short': {

@@ -41,7 +41,7 @@ export const plantReasonsPl: PlantReasons = {
     title: 'Wiek nieznany',
     say: (f) =>
       f['dateCode']
-        ? `Date code ${f['dateCode']} nie da się odczytać na pewno. Linia ogranicza wiek tego komponentu.`
+        ? `Nie da się na pewno odczytać date code ${f['dateCode']}. Linia ogranicza wiek tego komponentu.`
         : 'Etykieta nie podaje date code. Linia ogranicza wiek tego komponentu.',
     act: 'Musi zdecydować lider.',
   },

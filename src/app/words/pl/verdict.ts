@@ -38,7 +38,7 @@ const reasonsPl: ReasonWords = {
       f['goesTo']
         ? `Ta rolka idzie na ${f['goesTo']}.`
         : 'Żaden slot tego setupu nie potrzebuje tego komponentu.',
-    act: 'Odłóż ją. Zeskanuj inną rolkę.',
+    act: 'Odłóż ją na miejsce. Zeskanuj inną rolkę.',
   },
   'not-in-setup': {
     title: 'Spoza tego setupu',
@@ -87,7 +87,7 @@ const reasonsPl: ReasonWords = {
   'feeder-elsewhere': {
     title: 'Podajnik jest na innym slocie',
     say: (f) => `Według dziennika podajnik ${f['feeder']} jest na ${f['slot']}.`,
-    act: 'Sprawdź kod podajnika albo najpierw zdejmij tam.',
+    act: 'Sprawdź kod podajnika albo najpierw zdejmij go tam.',
   },
   'feeder-lanes': {
     title: 'Podajnik nie ma wolnego toru',
@@ -178,7 +178,7 @@ const reasonsPl: ReasonWords = {
 export const words: Sentences<typeof english> = {
   accepted: { load: 'Właściwa rolka', splice: 'Właściwa rolka do łączenia', sweep: 'Widziana' },
   refused: 'Odrzucona',
-  held: 'Wstrzymana dla lidera',
+  held: 'Wstrzymana: czeka na lidera',
   wants: (slot) => `${slot} wymaga`,
   says: 'rolka podaje',
   also: 'Także',

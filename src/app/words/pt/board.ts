@@ -17,7 +17,7 @@ export const words: Sentences<typeof english> = {
   variantHelp: 'A BOM muda de uma variante para outra.',
   sidesOf: (top, bottom) => `Inserções: superior ${top}, inferior ${bottom}.`,
   notPlacedTitle: (count) =>
-    `Sem inserir: ${plural(count, `${count} designador`, `${count} designadores`)}. Listados, não contados.`,
+    `Não inseridos: ${plural(count, `${count} designador`, `${count} designadores`)}. Listados, não contados.`,
   left: {
     notFitted: 'Não montados',
     fiducial: 'Fiduciais',
@@ -100,7 +100,7 @@ export const words: Sentences<typeof english> = {
     none: 'O feeder conta como uma posição até você informar mais.',
   },
   widthsUnknown: (count) =>
-    `${plural(count, `${count} componente não tem`, `${count} componentes não têm`)} largura de fita conhecida. Cada feeder conta como uma posição: toque o componente e informe a largura da fita.`,
+    `${plural(count, `${count} componente não tem`, `${count} componentes não têm`)} largura de fita conhecida. Cada feeder conta como uma posição: toque no componente e informe a largura da fita.`,
   bank: 'Máquina e banco',
   legend: '■ neste setup · □ há um feeder ali agora',
   free: (slot) => `${slot} está livre.`,

@@ -5,7 +5,7 @@ export const words: Sentences<typeof english> = {
   view: 'Câmera',
   picture: 'Imagem da câmera',
   opening: 'Abrindo a câmera…',
-  allow: 'O navegador pergunta? Toque Permitir.',
+  allow: 'O navegador pergunta? Toque em Permitir.',
   start: 'Ligar a câmera',
   tryAgain: 'Tentar de novo',
   light: 'Luz',
@@ -29,17 +29,17 @@ export const words: Sentences<typeof english> = {
       steps: [
         'Abra no navegador as configurações desta página.',
         'Mude Câmera para Permitir.',
-        'Volte e toque Tentar de novo.',
+        'Volte e toque em Tentar de novo.',
       ],
     },
     absent: { title: 'Este aparelho não tem câmera', steps: ['Use o leitor de mão ou digite.'] },
     busy: {
       title: 'Outro aplicativo está usando a câmera',
-      steps: ['Feche esse aplicativo.', 'Toque Tentar de novo.'],
+      steps: ['Feche esse aplicativo.', 'Toque em Tentar de novo.'],
     },
     failed: {
       title: 'A câmera não ligou',
-      steps: ['Toque Tentar de novo.', 'Se falhar outra vez: use o leitor de mão ou digite.'],
+      steps: ['Toque em Tentar de novo.', 'Se falhar outra vez: use o leitor de mão ou digite.'],
     },
   },
   show: {
@@ -65,7 +65,7 @@ export const words: Sentences<typeof english> = {
   unknown: 'Código desconhecido',
   elsewhere: 'Lido. Feche a câmera para ver.',
   slow: 'Este navegador lê devagar, um código por vez. Fique parado.',
-  wanted: (things) => `Precisa: ${things}`,
+  wanted: (things) => `Esperado: ${things}`,
   wantedAny: 'Pronto para qualquer código',
   anyHelp: 'Slot, feeder, rolo, crachá ou painel',
   things: {

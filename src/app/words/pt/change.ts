@@ -72,7 +72,7 @@ export const words: Sentences<typeof english> = {
   stepsLeft: (count) => plural(count, `Falta ${count} movimento`, `Faltam ${count} movimentos`),
   stepsWait: (count) =>
     plural(count, `${count} movimento espera a parada`, `${count} movimentos esperam a parada`),
-  stepsDone: 'Nada mais a movimentar',
+  stepsDone: 'Nenhum movimento pendente',
   stepsDoneNext: 'Agora: termine o checklist, confira o primeiro painel e libere a produção.',
   stepsNone: 'O próximo produto não pede movimentos.',
   slotsRight: (right, all) => `Slots certos: ${right} de ${all}`,

@@ -8,7 +8,7 @@ export const words: Sentences<typeof english> = {
     typed: 'O número da etiqueta ou a sua contagem.',
     machine: 'O que mostra um contador de rolos ou a máquina.',
     weighed: 'Pese este rolo. Os pesos cheio e vazio do componente ficam salvos.',
-    measured: 'Meça por cima da fita enrolada, não da borda do carretel.',
+    measured: 'Meça o diâmetro da fita enrolada, não o da borda.',
   },
   fields: {
     parts: 'Peças',
@@ -79,7 +79,7 @@ export const words: Sentences<typeof english> = {
     ),
   skipsUnknownReel: 'placas puladas desconhecidas',
   lossEvidence: (reels, lost, picks) =>
-    `${reels} terminados, ${plural(picks, `${lost} de ${picks} coleta perdida`, `${lost} de ${picks} coletas perdidas`)}`,
+    `terminados: ${reels}, ${plural(picks, `${lost} de ${picks} coleta perdida`, `${lost} de ${picks} coletas perdidas`)}`,
   rising: (feeder, share, others) => `O feeder ${feeder} descarta ${share}, os outros ${others}.`,
   risingAlone: (feeder, share) => `O feeder ${feeder} descarta ${share}, mais que antes.`,
   risingAct: 'Na próxima parada, confira bico, caminho da fita e altura de coleta.',

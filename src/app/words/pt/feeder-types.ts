@@ -2,7 +2,7 @@ import type { words as english } from '../en/feeder-types.ts';
 import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
-  help: 'O que os feeders de um tipo têm em comum. Um comprimento medido num feeder vale antes do tipo, e o do tipo antes do da linha.',
+  help: 'O que os feeders de um tipo têm em comum. Um comprimento medido num feeder tem precedência sobre o do tipo, e este sobre o da linha.',
   add: 'Descrever um tipo de feeder',
   name: 'Nome do tipo',
   nameHelp: 'Como aparece nas suas folhas de setup.',

@@ -21,8 +21,8 @@ export const words: Sentences<typeof english> = {
     plural(codes, `${codes} código de painel é conhecido.`, `${codes} códigos de painel são conhecidos.`),
   sure: (panels) =>
     panels === 0
-      ? 'De nenhum se sabe com certeza.'
-      : plural(panels, `${panels} tem com certeza.`, `${panels} têm com certeza.`),
+      ? 'Nenhum o tem com certeza.'
+      : plural(panels, `${panels} o tem com certeza.`, `${panels} o têm com certeza.`),
   done: (panels) => plural(panels, `${panels} painel está retido.`, `${panels} painéis estão retidos.`),
   none: 'Nenhum painel está retido.',
   span: (first, last) => `Painéis ${first} a ${last}`,

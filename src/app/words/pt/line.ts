@@ -3,6 +3,7 @@ import { formatCount, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
+    begin: 'Configurar esta planta',
     title: 'Nenhum setup escolhido para esta linha',
     help: 'Um líder escolhe o que se produz depois. Um engenheiro importa setups.',
     choose: 'Escolher um setup',
@@ -53,12 +54,12 @@ export const words: Sentences<typeof english> = {
     `${plural(wanted, `${done} de ${formatCount(wanted)} painel contado.`, `${done} de ${formatCount(wanted)} painéis contados.`)} Os rolos ficam nos slots.`,
   plusOne: '+1\u00a0painel',
   plusMany: '+\u00a0n',
-  plusManyTitle: 'Mais quantos painéis?',
+  plusManyTitle: 'Quantos painéis a mais?',
   counted: (panels) => `Painel ${panels}.`,
   skippedUnknown: 'Placas puladas: não informado',
   skipped: (count) => (count === 0 ? 'Placas puladas: nenhuma' : `Placas puladas: ${count}`),
   skippedTitle: 'Quais placas do próximo painel são puladas?',
-  skippedHelp: 'Toque cada placa marcada como ruim. A próxima contagem já inclui isso.',
+  skippedHelp: 'Toque em cada placa marcada como ruim. A próxima contagem já inclui isso.',
   skippedUse: (count) =>
     count === 0 ? 'Nenhuma placa pulada' : plural(count, `Pular ${count} placa`, `Pular ${count} placas`),
   skippedManyTitle: (panels) =>

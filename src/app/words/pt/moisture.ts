@@ -10,12 +10,12 @@ export const words: Sentences<typeof english> = {
   over: 'floor life acabou',
   overSince: (clock) => `floor life acabado desde ${clock}`,
   baking: 'na estufa',
-  bakeShort: 'secado menos do que diz a tabela',
+  bakeShort: 'secagem mais curta do que diz a tabela',
   bakeLet: (name) => `secagem curta aceita: ${name}`,
   letBake: 'Aceitar a secagem',
   letBakeTitle: (reel) => `Aceitar a secagem de ${reel}?`,
   letBakeWhat: (f) =>
-    `Secado ${f.hours} h${f.celsius === null ? '' : ` a ${f.celsius} °C`}. ${f.wanted === null ? 'A tabela não tem linha para isso.' : `A tabela pede ${f.wanted} h.`}`,
+    `Secagem de ${f.hours} h${f.celsius === null ? '' : ` a ${f.celsius} °C`}. ${f.wanted === null ? 'A tabela não tem linha para isso.' : `A tabela pede ${f.wanted} h.`}`,
   letBakeHelp:
     'Se valer, o floor life recomeça no fim dela, e esta secagem não retém mais o rolo. Vale uma vez: outra secagem curta retém de novo.',
   letBakeWhy: 'Por que vale?',
@@ -54,7 +54,7 @@ export const words: Sentences<typeof english> = {
   labelHours: 'Tempo na etiqueta, horas',
   labelHoursHelp: 'Nível 6: o floor life impresso na embalagem, contado do fim da secagem.',
   badLabelHours: 'Digite as horas da etiqueta: 1 a 9999.',
-  hotSoFar: (hours, most) => `Secado ${hours} h acima de 90 °C até agora. O limite é ${most} h ao todo.`,
+  hotSoFar: (hours, most) => `Até agora ${hours} h de secagem acima de 90 °C. O limite é ${most} h ao todo.`,
   hotLimit: 'este limite é de memória',
   bakeAdvice: (f) => `A tabela pede ${f.options} (${f.source}).`,
   bakeOption: (hours, celsius) => `${hours} h a ${celsius} °C`,

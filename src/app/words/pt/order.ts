@@ -71,7 +71,7 @@ export const words: Sentences<typeof english> = {
       `De ${changeovers} troca desta linha (mediana de ${handlings}).`,
       `De ${changeovers} trocas desta linha (mediana de ${handlings}).`,
     ),
-  byHand: 'Posto à mão. Limpe o campo para desfazer.',
+  byHand: 'Definido à mão. Limpe o campo para desfazer.',
   usual: 'Um valor comum. Esta linha ainda não tem um medido.',
-  usualOnly: 'Um valor comum. Ponha o que a sua linha leva.',
+  usualOnly: 'Um valor comum. Ponha o tempo que a sua linha leva.',
 };

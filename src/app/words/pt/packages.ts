@@ -36,7 +36,7 @@ export const words: Sentences<typeof english> = {
   open: (classes) => `encapsulamento não totalmente conhecido: de ${classes} vale a menor`,
   tables: {
     intro:
-      'Estes valores dão todo floor life e toda secagem. Toque um valor para digitar o da sua cópia da norma.',
+      'Estes valores determinam todo floor life e toda secagem. Toque em um valor para digitar o da sua cópia da norma.',
     shipped: (edition) => `Os valores que vêm de fábrica pretendem seguir ${edition}.`,
     own: (edition, source, when) => `Valores próprios: ${edition} (${source}), salvos ${when}.`,
     legend: {

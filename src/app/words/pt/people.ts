@@ -3,6 +3,7 @@ import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   whoTitle: 'Quem está trabalhando?',
+  yourLanguage: 'Seu idioma, em todos os tablets',
   pinTitle: (name) => `PIN de ${name}`,
   pinHelp: 'De quatro a oito dígitos.',
   pinWrong: 'Esse não é o PIN.',

@@ -4,6 +4,8 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: 'Planta',
   tiles: {
+    begin: { title: 'Primeiros passos', text: 'De uma planta vazia ao primeiro rolo certo.' },
+    lines: { title: 'Linhas e slots', text: 'Máquinas, bancos e slots, como estão escritos nas máquinas.' },
     setups: {
       title: 'Setups',
       text: 'O que cada produto pede em cada slot; escolha o que se produz depois.',
@@ -95,31 +97,31 @@ export const words: Sentences<typeof english> = {
   },
   gate: {
     signIn: 'Entrar',
-    asWhom: 'Entre com um crachá ou PIN que possa fazer isto.',
+    asWhom: 'Entre com um crachá ou PIN que permita isto.',
     kept: 'O que você começou aqui fica guardado. Volta quando você entrar.',
   },
   rules: {
-    lead: 'Avisar com esta antecedência de uma emenda possível',
+    lead: 'Avisar este tempo antes de a emenda ser possível',
     walk: 'Uma ronda pela linha leva',
     splice: 'Uma emenda leva',
     minutes: 'min',
     seconds: 's',
     hub: 'Fita do cubo ao ponto de coleta',
     intake: 'Fita da entrada ao ponto de coleta',
-    lengthHelp: 'Meça nos seus feeders: eles definem a janela de emenda. Deixe vazio se não se sabe.',
+    lengthHelp: 'Meça nos seus feeders: eles definem a janela de emenda. Deixe vazio se não souber.',
     loss: 'Peças perdidas na coleta, até medir',
     spliceParts: 'Peças perdidas numa emenda',
     spliceOn: (width) => `Em fita de ${width} mm`,
     spliceOther: 'Em qualquer outra fita',
     spliceHelp:
-      'Conte uma vez nos seus feeders. Deixe vazio se não se sabe: então rolos terminados mostram, ou nada é descontado.',
+      'Conte uma vez nos seus feeders. Deixe vazio se não souber: então rolos terminados mostram, ou nada é descontado.',
     wrongSplice: 'Peças perdidas numa emenda: digite um número de 0 a 1000 ou deixe vazio.',
     pickOrder: 'Rolo que sai primeiro do estoque',
     pickOrders: {
       'oldest-first': 'O date code mais antigo, depois os rolos abertos',
       'fullest-first': 'O rolo mais cheio',
     },
-    label: 'Uma quantidade impressa costuma errar',
+    label: 'Erro usual de uma quantidade impressa',
     labelHelp: 'Um desvio padrão, como parcela da quantidade. Rolos contados usam a dispersão da contagem.',
     floorCelsius: 'O chão de fábrica chega a',
     floorHumidity: 'A umidade do ar chega a',
@@ -130,11 +132,11 @@ export const words: Sentences<typeof english> = {
     idle: 'Encerrar a sessão sem toque após',
     idleHelp: (most) =>
       `De 1 a ${most}, o turno mais longo. Depois de um turno todos entram de novo. O trabalho aberto fica guardado.`,
-    wrongIdle: (most) => `Saída do sistema: digite minutos inteiros de 1 a ${most} e salve de novo.`,
+    wrongIdle: (most) => `Encerrar a sessão: digite minutos inteiros de 1 a ${most} e salve de novo.`,
     trailer: 'Fita vazia depois da última peça',
     trailerHelp: 'A ponta final (trailer). Sem ela não se conhece a janela de emenda.',
     leader: 'Fita vazia antes da primeira peça',
-    leaderHelp: 'A ponta inicial (leader). Deixe vazio se não se sabe.',
+    leaderHelp: 'A ponta inicial (leader). Deixe vazio se não souber.',
     ages: 'Idade máxima dos componentes, pelo date code',
     agesHelp: 'Vale o começo mais longo que bate com o PN. Sem linha: sem limite.',
     ageBegins: 'PNs começam com (vazio: todos)',
@@ -158,6 +160,7 @@ export const words: Sentences<typeof english> = {
   tablet: {
     name: 'Nome deste tablet',
     language: 'Idioma',
+    languageHelp: 'Quem escolheu um idioma vê o seu.',
     theme: 'Tema',
     themes: { auto: 'Como o tablet', light: 'Claro', dark: 'Escuro' },
     sound: 'Som',

@@ -15,7 +15,7 @@ export const words: Sentences<typeof english> = {
   start: 'Iniciar treino',
   taken: 'O treino está aberto em outra janela deste tablet. Encerre-o lá antes.',
   labels: 'Etiquetas para treinar',
-  labelsHelp: 'Toque uma etiqueta em vez de escanear: o slot, o feeder se pedido, o rolo.',
+  labelsHelp: 'Toque em uma etiqueta em vez de escanear: o slot, o feeder se pedido, o rolo.',
   print: 'Imprimir as etiquetas',
   groups: {
     load: 'Para carregar',

@@ -36,7 +36,7 @@ export const words: Sentences<typeof english> = {
   tooSmall: (needs, size) =>
     `A etiqueta é pequena demais: só o código ocupa ${needs} × ${needs} mm. Escolha outro tamanho que não ${size}.`,
   noFace: (size) =>
-    `Uma etiqueta não tem lugar para o código ou o nome em ${size}. Escolha um tamanho maior.`,
+    `Alguma etiqueta não tem lugar para o código ou o nome em ${size}. Escolha um tamanho maior.`,
   lines: {
     id: 'id',
     part: 'componente',
@@ -106,7 +106,7 @@ export const words: Sentences<typeof english> = {
       marginMm: 'Margem branca em cada etiqueta',
       dpi: 'Pontos por polegada da impressora',
     },
-    dpiHelp: 'Está na impressora ou nos papéis dela: muitas vezes 203 ou 300, para folhas 600.',
+    dpiHelp: 'Está na impressora ou na documentação dela: muitas vezes 203 ou 300, para folhas 600.',
     wrong: {
       number: 'Digite um número.',
       'too-wide': (mm) => `As etiquetas são ${mm} mm mais largas que o papel.`,

@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
   hasReel: 'Há um rolo ali agora.',
   onLine: (slot, line) => `${slot} em ${line}`,
   rightReel: (slot) => `${slot} precisa de`,
-  rightReelNone: 'O log não tem rolo dele no estoque.',
+  rightReelNone: 'O log não tem rolo desse componente no estoque.',
   rightReelAt: (reel, more) => (more === 0 ? reel : `${reel} e mais ${formatCount(more)}`),
   feederToFetch: 'Feeder a buscar',
   feederNone: 'Nenhum feeder livre desse tamanho na lista.',

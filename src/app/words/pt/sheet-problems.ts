@@ -55,7 +55,7 @@ const pt: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   encodingGuessed: () =>
     'O arquivo não é UTF-8, por isso foi lido como Windows-1252. Confira as letras com acento, ou salve como UTF-8.',
   quoteBroken: (f) =>
-    `Uma aspa aberta na linha ${f['row']} não fecha. O que segue pode estar na célula errada. Corrija essa linha.`,
+    `As aspas abertas na linha ${f['row']} não fecham. O que segue pode estar na célula errada. Corrija essa linha.`,
   rowTooLong: (f) =>
     `A linha tem ${f['found']} células, o cabeçalho ${f['wanted']}. Uma célula parece conter o separador: ponha-a entre aspas.`,
   rowUnreadable: (f) =>

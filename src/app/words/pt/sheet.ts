@@ -53,7 +53,7 @@ export const words: Sentences<typeof english> = {
   choose: 'Escolher uma folha',
   offersTitle: 'Pedido por uma máquina',
   offersHelp:
-    'Cita slots e componentes, não inserções por painel. Leia, olhe, adicione um arquivo de coordenadas: é importado como qualquer folha.',
+    'Cita slots e componentes, não inserções por painel. Leia, confira, adicione um arquivo de coordenadas: é importado como qualquer folha.',
   offer: (station, name, slots) =>
     `${plural(slots, `${slots} slot`, `${slots} slots`)} de ${name}, pedido por ${station}.`,
   offerRead: 'Ler como folha',

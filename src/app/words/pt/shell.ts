@@ -59,6 +59,6 @@ export const words: Sentences<typeof english> = {
   },
   reload: 'Recarregar',
   tryAgain: 'Tentar de novo',
-  muted: 'Sem som até você tocar a tela',
+  muted: 'Sem som até você tocar na tela',
   storageLow: (megabytes) => `Restam só ${megabytes} MB para o log neste tablet.`,
 };

@@ -17,7 +17,7 @@ export const words: Readonly<Record<string, string>> = {
     'A pasta do próximo produto chegou à temperatura ambiente, fechada, pelo tempo que a ficha dela diz.',
   'Scan the next stencil: fetched, right revision, clean, no dent.':
     'Escaneie o próximo estêncil: buscado, revisão certa, limpo, sem amassado.',
-  'Line clearance': 'Liberação da linha da ordem anterior',
+  'Line clearance': 'Retirada da ordem anterior',
   'Count of good and scrapped panels of the old job.':
     'Contagem de painéis bons e refugados da ordem anterior.',
   'No panel of the old job is left in printer, machines, buffers or oven.':

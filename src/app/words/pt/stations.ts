@@ -176,7 +176,7 @@ export const words: Sentences<typeof english> = {
   setNever: 'Nunca lhe dê uma porta do canal entre duas máquinas (50100 e a pista): isso pararia a linha.',
   typeTitle: 'O que digitar no aparelho',
   typeHelp:
-    'A cada painel que passa, e a cada dez segundos, ele envia seu próprio total corrente. Nunca “mais um”: o que se perde é reposto pela próxima mensagem.',
+    'A cada painel que passa, e a cada dez segundos, ele envia seu próprio total acumulado. Nunca “mais um”: o que se perde é reposto pela próxima mensagem.',
   typeAddress: 'Endereço',
   typeHeader: 'Cabeçalho',
   typeSecret: 'SEGREDO',

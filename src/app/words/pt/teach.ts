@@ -18,7 +18,7 @@ const fieldsPt: Readonly<Record<RuleField, string>> = {
 };
 
 const problemsPt: Problems = {
-  'nothing-tapped': 'Toque um trecho e diga o que é',
+  'nothing-tapped': 'Toque em um trecho e diga o que é',
   'tap-outside': 'Um trecho passa do código',
   'taps-overlap': 'Dois trechos se sobrepõem',
   'field-tapped-twice': 'Dois trechos têm o mesmo significado',
@@ -95,7 +95,7 @@ export const words: Sentences<typeof english> = {
   addTyped: 'Digitar um código',
   remove: 'Remover este código',
   alreadyRead: 'Esta etiqueta já é lida sem regra:',
-  tapHelp: 'Toque um trecho e diga o que é. Toque outro trecho para abranger os dois.',
+  tapHelp: 'Toque em um trecho e diga o que é. Toque em outro trecho para abranger os dois.',
   what: 'O que é?',
   nothing: 'Nada',
   from: 'Começa',
@@ -115,19 +115,19 @@ export const words: Sentences<typeof english> = {
     plural(count, `Testada com ${count} etiqueta do log`, `Testada com ${count} etiquetas do log`),
   trying: 'Testando com o log…',
   fitsNone: 'Não serve para nenhuma, por isso nada do que se lê agora muda.',
-  fits: (count) => plural(count, `Serve para ${count} delas:`, `Serve para ${count} delas:`),
+  fits: (count) => `Serve para ${count} delas:`,
   contradicts: (count) =>
     plural(
       count,
-      `${count} era lida de outro modo antes. Torne a regra mais estreita.`,
-      `${count} eram lidas de outro modo antes. Torne a regra mais estreita.`,
+      `${count} era lida de outro modo antes. Torne a regra mais restrita.`,
+      `${count} eram lidas de outro modo antes. Torne a regra mais restrita.`,
     ),
   fitsAlso: (rule, count) => `A regra “${rule}” também serve para ${count} delas.`,
   disagrees: (rule, count) =>
     plural(
       count,
-      `A regra “${rule}” também serve para ${count} delas e a lê de outro modo. Torne uma das duas mais estreita.`,
-      `A regra “${rule}” também serve para ${count} delas e as lê de outro modo. Torne uma das duas mais estreita.`,
+      `A regra “${rule}” também serve para ${count} delas e a lê de outro modo. Torne uma das duas mais restrita.`,
+      `A regra “${rule}” também serve para ${count} delas e as lê de outro modo. Torne uma das duas mais restrita.`,
     ),
   before: 'antes',
   now: 'com esta regra',
@@ -141,5 +141,5 @@ export const words: Sentences<typeof english> = {
   approveTitle: (rule) => `Aprovar a regra “${rule}”`,
   approveHelp: 'Todo tablet passa a ler etiquetas deste tipo por esta regra.',
   approved: (rule) => `As etiquetas agora são lidas por “${rule}”.`,
-  doesNotRead: 'Não lê a etiqueta como tocado',
+  doesNotRead: 'Não lê a etiqueta como foi marcada',
 };

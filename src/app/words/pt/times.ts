@@ -5,7 +5,7 @@ export const words: Sentences<typeof english> = {
   loading: 'Lendo o log…',
   running: 'A linha está rodando. O tempo conta a partir do último painel bom.',
   stopped: 'A linha está parada. Conta como parada quando o último painel bom for confirmado.',
-  madeReady: (span) => `${span} preparados antes`,
+  madeReady: (span) => `${span} de preparo antes`,
   standing: 'Linha ficou parada',
   external: 'Preparado com a linha rodando',
   paused: (span) => `${span} de intervalos e paradas planejadas ficam de fora.`,

@@ -6,7 +6,7 @@ export const words: Sentences<typeof english> = {
   trace: 'Rastrear',
   held: 'Painéis retidos',
   conflicts: 'Divergências',
-  title: 'Quais painéis o têm?',
+  title: 'Quais painéis têm isso?',
   help: 'Digite ou escaneie lote, rolo, componente, feeder, slot ou código de painel, em minúsculas ou maiúsculas. Ou escolha uma pessoa.',
   ask: 'Rastrear',
   kinds: {
@@ -57,7 +57,7 @@ export const words: Sentences<typeof english> = {
   noConflicts: 'Os tablets concordam.',
   settle: 'Resolver',
   settleTitle: 'O que está na máquina?',
-  settleHelp: 'Vá ver. Depois escolha o que está ali. O outro registro fica no log como superado.',
+  settleHelp: 'Vá ver. Depois escolha o que está ali. O outro registro fica no log como anulado.',
   keep: (slot, what, when) => `${slot}: ${what}, ${when}`,
   keepParts: (count) => plural(count, `${count} peça`, `${count} peças`),
   keepBy: (who, tablet) => (who === '' ? `em ${tablet}` : `por ${who} em ${tablet}`),

@@ -11,13 +11,13 @@ export const tablePt: TableWords = {
 
 export const moistureReasonsPt: MoistureReasons = {
   'bake-hours-over': {
-    title: 'Secado demais ao todo',
+    title: 'Secagem longa demais ao todo',
     say: (f) =>
       `${f['hours']} h acima de 90 °C até agora; o limite é ${f['most']} h. Os terminais podem não soldar bem.`,
     act: 'Um líder precisa decidir. Pergunte ao fabricante do componente.',
   },
   'label-time-missing': {
-    title: 'Nível 6: tempo da etiqueta?',
+    title: 'Nível 6: tempo na etiqueta?',
     say: () =>
       'Depois da secagem, um rolo de nível 6 dura o que diz a etiqueta da embalagem. Ninguém informou isso.',
     act: 'Seque, digite as horas em Embalagem / estufa e escaneie de novo.',

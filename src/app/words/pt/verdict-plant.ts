@@ -21,7 +21,8 @@ export const plantReasonsPt: PlantReasons = {
   },
   'feeder-height': {
     title: 'Cavidades fundas demais para o feeder',
-    say: (f) => `As cavidades da fita têm ${f['wanted']} mm; o feeder ${f['feeder']} passa ${f['found']} mm.`,
+    say: (f) =>
+      `As cavidades da fita têm ${f['wanted']} mm de profundidade; o feeder ${f['feeder']} deixa passar ${f['found']} mm.`,
     act: 'Pegue um feeder para cavidades mais fundas.',
   },
   'maker-not-listed': {

@@ -49,7 +49,7 @@ const reasonsPt: ReasonWords = {
   'bake-short': {
     title: 'Secagem curta demais',
     say: (f) =>
-      `Secado ${f['hours']} h${f['celsius'] ? ` a ${f['celsius']} °C` : ''}. ${f['wanted'] ? `A tabela pede ${f['wanted']} h ali` : 'A tabela não tem linha para isso'}; o floor life não foi restaurado: restam ${f['leftSeconds']}. (${restsOn(f, tablePt)}Um encapsulamento desconhecido conta como o pior.)`,
+      `Secagem de ${f['hours']} h${f['celsius'] ? ` a ${f['celsius']} °C` : ''}. ${f['wanted'] ? `A tabela pede ${f['wanted']} h ali` : 'A tabela não tem linha para isso'}; o floor life não foi restaurado: restam ${f['leftSeconds']}. (${restsOn(f, tablePt)}Um encapsulamento desconhecido conta como o pior.)`,
     act: 'Um líder precisa decidir.',
   },
   'same-label': {

@@ -3,7 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   title: 'Quando a linha trabalha',
-  help: 'A figura mostra uma semana. Toque um turno abaixo dela para alterá-lo.',
+  help: 'A figura mostra uma semana. Toque em um turno abaixo dela para alterá-lo.',
   roundTheClock: 'Nenhum turno informado: a linha conta como trabalhando dia e noite.',
   earlier: 'Semana anterior',
   later: 'Semana seguinte',

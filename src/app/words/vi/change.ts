@@ -34,7 +34,7 @@ export const words: Sentences<typeof english> = {
   parked: (count) => `${count} phải để tạm`,
   cannotFit: 'Setup này không vừa chuyền này',
   faults: {
-    width: (slot, part) => `${part} ở ${slot}: bảng không cho độ rộng feeder dùng được.`,
+    width: (slot, part) => `${part} ở ${slot}: bảng không cho khổ feeder dùng được.`,
     'slot-twice': (slot, part) => `Setup dùng ${slot} hai lần, một lần cho ${part}.`,
     overlap: (slot, part, neighbour) => `${part} ở ${slot} và ${neighbour} chồng lên nhau.`,
     'slot-unknown': (slot, part) => `Chuyền này không có slot ${slot} cho ${part}.`,

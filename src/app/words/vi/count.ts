@@ -8,7 +8,7 @@ export const words: Sentences<typeof english> = {
     typed: 'Số trên nhãn, hoặc số tự đếm.',
     machine: 'Số mà máy đếm cuộn hoặc máy hiển thị.',
     weighed: 'Cân cuộn này. Cân nặng cuộn đầy và rỗng của linh kiện được lưu lại.',
-    measured: 'Đo ngang phần băng đã quấn, không đo vành.',
+    measured: 'Đo đường kính phần băng đã quấn, không đo vành.',
   },
   fields: {
     parts: 'Số con',
@@ -28,7 +28,7 @@ export const words: Sentences<typeof english> = {
     tooSmall: 'quá nhỏ so với các số kia',
     tooLarge: 'lớn hơn cuộn đầy',
   },
-  picture: 'Cuộn nhìn từ bên: D là ngang phần băng quấn, d là ngang lõi. Vành rộng hơn băng.',
+  picture: 'Cuộn nhìn từ bên: D là đường kính phần băng quấn, d là đường kính lõi. Vành rộng hơn băng.',
   flange: 'vành',
   wound: 'băng quấn',
   hub: 'lõi',

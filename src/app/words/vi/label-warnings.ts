@@ -58,7 +58,7 @@ function sayVi(warning: LabelWarning): string {
     case 'value-may-go-on':
       return `${quote(warning.text)} có thể thuộc giá trị sau ${warning.id}: không đọc`;
     case 'identifier-unconfirmed':
-      return `${quote(warning.text)} có thể bắt đầu bằng mã định danh hoặc chỉ là một số: người phải cho biết`;
+      return `${quote(warning.text)} có thể bắt đầu bằng mã định danh hoặc chỉ là một số: phải có người cho biết`;
     case 'confirmed-by-setup':
       return `${fieldsVi[warning.field]} ${quote(warning.value)} đúng như setup cần`;
     case 'conflict':

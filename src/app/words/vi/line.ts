@@ -3,12 +3,13 @@ import { formatCount, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
+    begin: 'Thiết lập nhà máy này',
     title: 'Chưa chọn setup cho chuyền này',
     help: 'Trưởng ca chọn sản phẩm làm tiếp. Kỹ sư nhập setup.',
     choose: 'Chọn setup',
     bring: 'Nhập setup',
   },
-  noRun: 'Không làm sản phẩm nào',
+  noRun: 'Hiện không làm sản phẩm nào',
   noRunHelp: 'Lắp liệu cho chuyền rồi bắt đầu đợt chạy. Ở đây sẽ hiện lúc hết cuộn.',
   notLoaded: (missing) => `${missing} slot chưa có cuộn.`,
   notRight: (count) => `${count} slot chưa đúng: xem Lắp.`,

@@ -9,6 +9,7 @@ const kindsVi: Readonly<Record<EntryKind, string>> = {
   'person.removed': 'Xóa người',
   'person.signed-in': 'Đăng nhập',
   'person.signed-out': 'Đăng xuất',
+  'person.language-chosen': 'Chọn ngôn ngữ',
   'ticket.taken': 'Phiếu của máy chủ',
   'unproven.settled': 'Đã xử lý mục chưa chứng thực',
   'line.defined': 'Định nghĩa chuyền',

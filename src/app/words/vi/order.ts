@@ -21,7 +21,7 @@ export const words: Sentences<typeof english> = {
   stop: 'Dừng ở đây',
   searching: (share) => `Đang tìm, ${share} %`,
   total: (count) => `lắp ${count} feeder`,
-  minutes: (span) => `${span} làm feeder`,
+  minutes: (span) => `${span} thao tác feeder`,
   proven: 'Không thứ tự nào cần ít hơn.',
   gap: (lowest, percent) =>
     `Không thứ tự nào cần ít hơn ${lowest}: thứ tự này cao hơn nhiều nhất ${percent} %.`,
@@ -61,7 +61,7 @@ export const words: Sentences<typeof english> = {
   perChange: 'Số phút mỗi lần đổi',
   handling: 'Số phút dùng để lên kế hoạch',
   learnt: (changeovers, handlings) => `Từ ${changeovers} lần đổi của chuyền này (trung vị của ${handlings}).`,
-  byHand: 'Đặt bằng tay. Xóa ô để bỏ.',
+  byHand: 'Đặt bằng tay. Xóa số trong ô để bỏ.',
   usual: 'Giá trị thường gặp. Chuyền này chưa có giá trị đo.',
   usualOnly: 'Giá trị thường gặp. Đặt theo chuyền của mình.',
 };

@@ -5,7 +5,7 @@ export const words: Sentences<typeof english> = {
   add: 'Nhập kiểu vỏ',
   change: 'Sửa',
   none: 'Chưa setup nào nêu linh kiện nhạy ẩm.',
-  noneHelp: 'Chúng đến cùng bảng setup, hoặc nhập linh kiện ở đây.',
+  noneHelp: 'Chúng có từ bảng setup, hoặc nhập linh kiện ở đây.',
   noMatch: (text) => `Không linh kiện nào khớp “${text}”.`,
   part: 'Mã nội bộ',
   family: 'Kiểu vỏ',

@@ -30,7 +30,7 @@ export const words: Sentences<typeof english> = {
     already: 'Đã duyệt rồi',
     same: 'Hai mã giống nhau',
     none: 'Chưa duyệt mã nhà cung cấp nào.',
-    noneHelp: 'Chúng đến cùng bảng setup, hoặc duyệt ở đây.',
+    noneHelp: 'Chúng có từ bảng setup, hoặc duyệt ở đây.',
     noMatch: (text) => `Không mã nào khớp “${text}”.`,
     approveIt: 'Duyệt mã này',
     wantedBy: (slots) => `ở ${slots} slot`,

@@ -3,6 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   whoTitle: 'Ai đang làm?',
+  yourLanguage: 'Ngôn ngữ của bạn, trên mọi tablet',
   pinTitle: (name) => `PIN của ${name}`,
   pinHelp: 'Bốn đến tám chữ số.',
   pinWrong: 'Sai PIN.',

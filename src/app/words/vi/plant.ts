@@ -4,6 +4,8 @@ import type { Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: 'Nhà máy',
   tiles: {
+    begin: { title: 'Những bước đầu', text: 'Từ nhà máy trống đến cuộn đúng đầu tiên.' },
+    lines: { title: 'Chuyền và slot', text: 'Máy, dãy và slot, đúng như ghi trên máy.' },
     setups: {
       title: 'Setup',
       text: 'Mỗi sản phẩm cần gì ở từng slot; chọn sản phẩm làm tiếp.',
@@ -99,7 +101,7 @@ export const words: Sentences<typeof english> = {
     kept: 'Việc đã bắt đầu ở đây vẫn được giữ. Nó trở lại khi đăng nhập.',
   },
   rules: {
-    lead: 'Báo trước khi có thể nối liệu',
+    lead: 'Báo trước lúc có thể nối liệu',
     walk: 'Một lượt đi dọc chuyền mất',
     splice: 'Một lần nối liệu mất',
     minutes: 'phút',
@@ -112,7 +114,7 @@ export const words: Sentences<typeof english> = {
     spliceOn: (width) => `Trên băng ${width} mm`,
     spliceOther: 'Trên mọi băng khác',
     spliceHelp:
-      'Đếm một lần trên feeder của mình. Để trống nếu chưa biết: khi đó các cuộn đã hết cho thấy, hoặc không trừ gì.',
+      'Đếm một lần trên feeder của mình. Để trống nếu chưa biết: khi đó lấy theo các cuộn đã hết, hoặc không trừ gì.',
     wrongSplice: 'Linh kiện mất khi nối: nhập số từ 0 đến 1000, hoặc để trống.',
     pickOrder: 'Cuộn lấy trước từ kho',
     pickOrders: {
@@ -151,11 +153,12 @@ export const words: Sentences<typeof english> = {
     saved: 'Đã lưu quy tắc.',
     wrong: 'Nhập số lớn hơn không ở đây.',
     wrongClimate: 'Khí hậu xưởng: nhập 0 đến 60 °C và độ ẩm 0 đến 100 %, rồi lưu lại.',
-    noLine: 'Chưa có chuyền. Chuyền đến cùng bảng setup đầu tiên.',
+    noLine: 'Chưa có chuyền. Sẽ có cùng bảng setup đầu tiên.',
   },
   tablet: {
     name: 'Tên tablet này',
     language: 'Ngôn ngữ',
+    languageHelp: 'Ai đã chọn ngôn ngữ thì thấy ngôn ngữ của mình.',
     theme: 'Giao diện',
     themes: { auto: 'Theo tablet', light: 'Sáng', dark: 'Tối' },
     sound: 'Âm thanh',

@@ -12,7 +12,7 @@ export const words: Sentences<typeof english> = {
   hasReel: 'Ở đó giờ đang có cuộn.',
   onLine: (slot, line) => `${slot} ở ${line}`,
   rightReel: (slot) => `${slot} cần`,
-  rightReelNone: 'Nhật ký không có cuộn nào của nó trong kho.',
+  rightReelNone: 'Theo nhật ký, kho không có cuộn nào của linh kiện này.',
   rightReelAt: (reel, more) => (more === 0 ? reel : `${reel} và ${formatCount(more)} cuộn nữa`),
   feederToFetch: 'Feeder cần lấy',
   feederNone: 'Danh sách không có feeder trống cỡ đó.',

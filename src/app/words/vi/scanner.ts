@@ -25,32 +25,32 @@ export const words: Sentences<typeof english> = {
   print: 'In tờ này',
   waiting: 'Đang chờ quét…',
   right: 'Máy quét này đặt đúng.',
-  rightText: 'Chữ, ký hiệu và dấu ngăn đến đúng như in.',
+  rightText: 'Chữ, ký hiệu và dấu ngăn nhận được đúng như in.',
   plainOnly: 'Mã đơn đọc được; nhãn có dấu ngăn thì không.',
   plainOnlyText: 'Nhãn như vậy bị từ chối cho đến khi đặt máy quét như dưới đây.',
   wrong: 'Chưa thể tin máy quét này.',
-  wrongText: 'Thứ quét bằng nó không đến đúng như in.',
+  wrongText: 'Thứ quét bằng nó nhận được không đúng như in.',
   findings: {
-    'all-equal': 'Mọi ký tự đến đúng như in.',
+    'all-equal': 'Mọi ký tự nhận được đúng như in.',
     'half-arrived': (found, wanted) =>
-      `Chỉ ${found}/${wanted} ký tự đến: lần quét bị cắt. Đặt độ trễ giữa các ký tự về không, hoặc đem máy quét lại gần đế.`,
+      `Chỉ nhận được ${found}/${wanted} ký tự: lần quét bị cắt. Đặt độ trễ giữa các ký tự về không, hoặc đem máy quét lại gần đế.`,
     'layout-differs': (scanner, tablet) =>
       `Máy quét gõ theo bàn phím ${scanner}, tablet chờ ${tablet}. Đặt bàn phím của máy quét thành ${tablet}, hoặc của tablet thành ${scanner}.`,
     'characters-differ':
-      'Ký tự đến bị đổi, và không kiểu bàn phím nào biết ở đây giải thích được. Đặt bàn phím của máy quét theo tablet rồi quét lại.',
+      'Ký tự nhận được bị đổi, và không kiểu bàn phím nào biết ở đây giải thích được. Đặt bàn phím của máy quét theo tablet rồi quét lại.',
     'case-inverted': 'Chữ hoa và thường bị đảo. Tắt Caps Lock, và đặt máy quét giữ nguyên chữ như in.',
     'separators-lost': (names) =>
-      `Dấu ngăn không đến (${names}). Đặt máy quét gửi ký tự điều khiển, dạng Ctrl với một phím hoặc Alt với phím số.`,
+      `Không nhận được dấu ngăn (${names}). Đặt máy quét gửi ký tự điều khiển, dạng Ctrl với một phím hoặc Alt với phím số.`,
     'separator-replaced': (name, by) =>
-      `Dấu ngăn ${name} đến thành “${by}”. Đặt máy quét gửi nguyên ký tự điều khiển.`,
+      `Dấu ngăn ${name} nhận được là “${by}”. Đặt máy quét gửi nguyên ký tự điều khiển.`,
     'terminator-missing':
       'Không có Enter ở cuối nên chỉ đoán được lúc quét xong. Đặt hậu tố máy quét là Enter.',
     'unknown-key': (key) => `Phím “${key}” xuất hiện giữa lần quét. Bỏ các phím đó khỏi cài đặt máy quét.`,
     slow: (pace) => `${pace} ms giữa hai ký tự là chậm. Đặt độ trễ giữa các ký tự về không.`,
     'symbology-id-sent': (id) => `Máy quét gửi loại mã ở đầu (${id}). Điều này hiểu được và có thể để vậy.`,
   },
-  wanted: 'đã in',
-  found: 'đã đến',
+  wanted: 'bản in',
+  found: 'nhận được',
   arrived: 'Nhận được gì',
   none: 'Chưa có gì. Quét bất cứ thứ gì: nó hiện ở đây, cả ký tự điều khiển.',
   characters: (count) => `${count} ký tự`,

@@ -95,7 +95,7 @@ const vi: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   notTape: (f) => `“${f['found']}” không phải băng nên slot này không có độ dài băng và giờ nối liệu.`,
   pitchUnreadable: (f) => `Bước “${f['found']}” không phải số mm lớn hơn 0. Ghi 4 hoặc 4 mm.`,
   pitchUnusual: (f) =>
-    `EIA-481 không có bước ${f['found']} mm cho băng ${f['width']} mm, chỉ ${f['wanted']} mm. Kiểm tra; vài loại băng khác.`,
+    `EIA-481 không có bước ${f['found']} mm cho băng ${f['width']} mm, chỉ ${f['wanted']} mm. Kiểm tra; có vài loại băng khác thế.`,
   pitchMissing: () => 'Không có bước nên không đổi được độ dài băng ra số con. Điền vào.',
   positionsUnreadable: (f) => `Vị trí chiếm “${f['found']}” không phải số nguyên từ 1 đến 60. Sửa lại.`,
   pinsUnreadable: (f) => `Số chân “${f['found']}” không phải số nguyên từ 1 trở lên; bị bỏ ra. Sửa lại.`,

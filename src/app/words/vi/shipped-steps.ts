@@ -20,14 +20,14 @@ export const words: Readonly<Record<string, string>> = {
   'Line clearance': 'Dọn chuyền',
   'Count of good and scrapped panels of the old job.': 'Số panel tốt và loại bỏ của lệnh cũ.',
   'No panel of the old job is left in printer, machines, buffers or oven.':
-    'Không còn panel nào của lệnh cũ trong máy in, các máy, bộ đệm hoặc lò hàn.',
+    'Không còn panel nào của lệnh cũ trong máy in kem hàn, các máy, bộ đệm hoặc lò hàn.',
   'Stop the machine and wait until nothing moves before you open a cover or reach in. Follow the local lockout rule.':
     'Dừng máy và chờ mọi thứ đứng yên rồi mới mở nắp hoặc thò tay vào. Theo quy định khóa nguồn tại chỗ.',
   'Reject bins and tape waste are emptied; loose parts are off the machine.':
     'Đã đổ hết hộp hàng loại và băng thừa; không còn linh kiện rơi trên máy.',
   'Old labels, papers and reels are off the line.': 'Nhãn, giấy tờ và cuộn cũ đã ra khỏi chuyền.',
   'Stencil and paste': 'Stencil và kem hàn',
-  'Scan the stencil in the printer.': 'Quét stencil trong máy in.',
+  'Scan the stencil in the printer.': 'Quét stencil trong máy in kem hàn.',
   'Squeegee blades are straight, clean and of the right length.': 'Lưỡi gạt thẳng, sạch và đúng chiều dài.',
   'Scan the paste jar: alloy, lot and date fit.': 'Quét hũ kem hàn: hợp kim, lô và ngày đều đúng.',
   'Wear gloves with paste, no food here, wash your hands after. Read the safety data sheet.':
@@ -54,7 +54,7 @@ export const words: Readonly<Record<string, string>> = {
   'Program name and revision on every machine, as shown there.':
     'Tên và phiên bản chương trình trên từng máy, đúng như hiện ở đó.',
   'Oven profile: loaded, reached, and verified with this product?':
-    'Hồ sơ nhiệt lò hàn: đã nạp, đã đạt, và đã xác nhận với sản phẩm này?',
+    'Profile nhiệt lò hàn: đã nạp, đã đạt, và đã xác nhận với sản phẩm này?',
   yes: 'có',
   no: 'không',
   'Inspection programs are of this product, side and revision.':

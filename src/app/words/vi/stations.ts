@@ -7,7 +7,7 @@ export const words: Sentences<typeof english> = {
   who: (line) => `Ai đếm ở ${line}?`,
   whoHelp: 'Mỗi chuyền một nguồn đếm. Đếm tay bên cạnh trạm được giữ và hiện ra, không cộng vào.',
   hand: 'Người, đếm tay',
-  handNow: 'Giờ người đếm ở chuyền này.',
+  handNow: 'Chuyền này giờ do người đếm.',
   stationNow: (station) => `Chuyền này giờ do ${station} đếm.`,
   checkInLine: 'Kiểm tra “Panel trong chuyền” ở quy tắc chuyền: chúng được tính từ chỗ đếm panel.',
   none: 'Chưa biết trạm nào',
@@ -160,12 +160,12 @@ export const words: Sentences<typeof english> = {
   setNever: 'Không bao giờ cho nó cổng của kênh giữa hai máy (50100 và làn): như vậy chuyền sẽ dừng.',
   typeTitle: 'Gõ gì vào thiết bị',
   typeHelp:
-    'Mỗi khi một panel đi qua, và cứ mười giây, nó gửi tổng chạy của chính nó. Không bao giờ “thêm một”: phần bị mất được tin sau bù lại.',
+    'Mỗi khi một panel đi qua, và cứ mười giây, nó gửi tổng cộng dồn của chính nó. Không bao giờ “thêm một”: phần bị mất được tin sau bù lại.',
   typeAddress: 'Địa chỉ',
   typeHeader: 'Tiêu đề',
   typeSecret: 'KHÓA BÍ MẬT',
   typeBody: 'Tin',
-  typeBoot: 'boot: một chữ mới mỗi lần bật. total: số panel từ đó. at: đồng hồ của nó, nếu có.',
+  typeBoot: 'boot: một chuỗi mới mỗi lần bật. total: số panel từ đó. at: đồng hồ của nó, nếu có.',
   machineTitle: 'Gõ gì vào máy',
   machineHelp:
     'Máy gửi theo IPC-2591 (AMQP 1.0), mỗi tin riêng hoặc nhiều tin trong một, nén hoặc không. Handle của nó phải là cái trong tệp của kết nối.',

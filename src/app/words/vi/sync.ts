@@ -5,7 +5,7 @@ export const words: Sentences<typeof english> = {
   live: 'Đã đồng bộ',
   syncing: 'Đang đồng bộ…',
   toSend: (count) => `${count} chờ gửi`,
-  unreached: (span) => (span === null ? 'Không tới được máy chủ' : `Không tới được máy chủ đã ${span}`),
+  unreached: (span) => (span === null ? 'Không tới được máy chủ' : `Không tới được máy chủ, đã ${span}`),
   waits: 'Máy chủ yêu cầu chờ',
   refused: 'Máy chủ từ chối',
   quarantined: (count) => `${count} mục để riêng`,

@@ -46,7 +46,7 @@ export const words: Sentences<typeof english> = {
   caution: 'Lưu ý an toàn, tiếng Anh',
   kind: 'Trả lời bằng',
   time: 'Khi nào',
-  condition: 'Hỏi',
+  condition: 'Điều kiện',
   mandatory: 'Bắt buộc',
   least: 'Ít nhất',
   most: 'Nhiều nhất',

@@ -25,7 +25,7 @@ export const words: Sentences<typeof english> = {
     look: 'nhìn',
   },
   none: 'Lần đổi này chưa đánh dấu hay quét gì.',
-  where: 'Thời gian đi đâu',
+  where: 'Thời gian mất vào đâu',
   axis: 'phút',
   legend: { act: 'thao tác', outside: 'có thể làm trước', stop: 'nghỉ hoặc dừng theo kế hoạch' },
   median: (count, span) =>

@@ -60,6 +60,6 @@ export const words: Sentences<typeof english> = {
   keepBy: (who, tablet) => (who === '' ? `trên ${tablet}` : `${who} trên ${tablet}`),
   keepEmpty: 'slot trống',
   neither: 'Tôi đã xử lý cách khác',
-  reason: 'Sao biết?',
+  reason: 'Vì sao biết?',
   settled: 'Đã giải quyết.',
 };

@@ -16,9 +16,9 @@ export const words: Sentences<typeof english> = {
   right: 'Quyền',
   why: {
     'no-ticket': (role) =>
-      `Không có phiếu của máy chủ: không gì chứng tỏ người ở vai “${role}” đã làm việc này.`,
+      `Không có phiếu của máy chủ: không gì chứng tỏ người ở vai trò “${role}” đã làm việc này.`,
     'ticket-over': () => 'Phiếu không phủ thời điểm này.',
-    role: (role) => `Phiếu thuộc vai thấp hơn. Cần: ${role}.`,
+    role: (role) => `Phiếu thuộc vai trò thấp hơn. Cần: ${role}.`,
   },
   before: 'Khi ghi mục này nhà máy chưa cấp phiếu.',
   by: (name) => `bởi ${name}`,
@@ -31,7 +31,7 @@ export const words: Sentences<typeof english> = {
   rejectTitle: 'Không phải người này làm?',
   rejectHelp: 'Mục vẫn còn, đánh dấu là bị bác. Những gì nó đổi ở xưởng cũng còn: hãy tự sửa lại.',
   rejectPerson: 'Ở máy chủ, thay đổi về người này không tính. Xem danh sách người ở Nhà máy và sửa lại.',
-  reason: 'Sao biết?',
+  reason: 'Vì sao biết?',
   needsServer: 'Máy chủ phải trả lời cho việc này: chỉ khi đó mới chứng thực được ai quyết định.',
   notProven: 'Đã ghi lại, nhưng không có phiếu nên không giải quyết gì. Thử lại ở nơi máy chủ trả lời.',
   confirmed: (count) => `Đã công nhận ${count} mục.`,

@@ -7,7 +7,7 @@ export const words: Sentences<typeof english> = {
   roundTheClock: 'Chưa nhập ca: coi như chuyền chạy suốt ngày đêm.',
   earlier: 'Tuần trước',
   later: 'Tuần sau',
-  weekOf: (date) => `Tuần của ${date}`,
+  weekOf: (date) => `Tuần từ ${date}`,
   pattern: (name) => `Tuần ${name}`,
   patterns: ['A', 'B'],
   alternate: 'Hai tuần luân phiên',
