@@ -24,15 +24,15 @@ export const unreachable: Readonly<Record<Language, { readonly told: string; rea
     reload: 'Recarregar',
   },
   pl: {
-    told: 'Nie udało się wczytać części aplikacji. Połącz ten tablet z siecią i odśwież.',
-    reload: 'Odśwież',
+    told: 'Nie udało się wczytać części aplikacji. Połącz ten tablet z siecią i wczytaj ponownie.',
+    reload: 'Wczytaj ponownie',
   },
   hu: {
     told: 'Az alkalmazás egy része nem töltődött be. Csatlakoztassa a táblagépet a hálózathoz, majd töltse újra.',
     reload: 'Újratöltés',
   },
   vi: {
-    told: 'Không tải được một phần ứng dụng. Kết nối tablet này với mạng rồi tải lại.',
+    told: 'Không tải được một phần ứng dụng. Hãy kết nối máy tính bảng này với mạng rồi tải lại.',
     reload: 'Tải lại',
   },
   zh: {

@@ -65,8 +65,6 @@ export const words: Readonly<Record<string, string>> = {
     'Name und Revision des Programms auf jeder Maschine, wie dort angezeigt.',
   'Oven profile: loaded, reached, and verified with this product?':
     'Ofenprofil: geladen, erreicht und mit diesem Produkt geprüft?',
-  yes: 'ja',
-  no: 'nein',
   'Inspection programs are of this product, side and revision.':
     'Die Inspektionsprogramme sind von diesem Produkt, dieser Seite und Revision.',
   'First panel: every part is there and none is shifted.':

@@ -65,8 +65,6 @@ export const words: Readonly<Record<string, string>> = {
     'Nom et révision du programme sur chaque machine, comme affichés là.',
   'Oven profile: loaded, reached, and verified with this product?':
     'Profil du four : chargé, atteint et vérifié avec ce produit ?',
-  yes: 'oui',
-  no: 'non',
   'Inspection programs are of this product, side and revision.':
     'Les programmes d’inspection sont de ce produit, de cette face et de cette révision.',
   'First panel: every part is there and none is shifted.':

@@ -65,8 +65,6 @@ export const words: Readonly<Record<string, string>> = {
     'A program neve és revíziója minden gépen, ahogy ott látszik.',
   'Oven profile: loaded, reached, and verified with this product?':
     'Kemenceprofil: betöltve, elérve és ezzel a termékkel ellenőrizve?',
-  yes: 'igen',
-  no: 'nem',
   'Inspection programs are of this product, side and revision.':
     'Az ellenőrző programok ehhez a termékhez, oldalhoz és revízióhoz valók.',
   'First panel: every part is there and none is shifted.':
