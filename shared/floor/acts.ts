@@ -53,6 +53,7 @@ export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'tape.changed': 'look',
   'tape.empty': 'look',
   'parts.used': 'look',
+  'parts.missed': 'look',
   'machine.loaded': 'look',
   'station.finding-cleared': 'keep-stations',
   'station.named': 'keep-stations',

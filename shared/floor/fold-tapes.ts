@@ -32,7 +32,7 @@ const FEW_PARTS = 10;
 /** Applies one entry of a machine to the tapes. */
 export function foldTapes(
   state: FloorState,
-  entry: EntryOf<'tape.changed' | 'tape.empty' | 'parts.used'>,
+  entry: EntryOf<'tape.changed' | 'tape.empty' | 'parts.used' | 'parts.missed'>,
 ): void {
   switch (entry.kind) {
     case 'tape.changed':
@@ -43,6 +43,9 @@ export function foldTapes(
       return;
     case 'parts.used':
       use(state, entry);
+      return;
+    case 'parts.missed':
+      miss(state, entry);
       return;
     default:
       entry satisfies never;
@@ -209,6 +212,26 @@ function use(state: FloorState, entry: EntryOf<'parts.used'>): void {
       entry: entryId(entry),
       atMs: entry.hlc.ms,
       told: 'machine',
+    });
+  }
+}
+
+/** Faults of picking count by run and feeder: of another feeder, or of last week, they say nothing of now. */
+function miss(state: FloorState, { payload, hlc }: EntryOf<'parts.missed'>): void {
+  const { line, late, misses } = payload;
+  const run = state.current.get(line) ?? null;
+  for (const each of misses) {
+    const there = tapeSlot(state, { ...each, line });
+    if (!there) continue;
+    const key = slotKey(line, there.slot);
+    const before = state.pickFaults.get(key);
+    const isSame = before?.run === run && before.feeder === there.feeder;
+    const fromMs = hlc.ms - late * 1000;
+    state.pickFaults.set(key, {
+      run,
+      feeder: there.feeder,
+      times: (isSame ? before.times : 0) + each.times,
+      sinceMs: isSame ? Math.min(before.sinceMs, fromMs) : fromMs,
     });
   }
 }

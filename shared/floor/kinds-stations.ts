@@ -94,6 +94,25 @@ export const stationPayloadSchemas = {
         .check(z.maxLength(200)),
     }),
   /**
+   * Faults of picking that a machine told since it last said so, place by place: `times` each. `late`: seconds from the
+   * first of them to this entry. Names as above. They are no lost parts: how many those are, `parts.used` and counts say.
+   */
+  'parts.missed': () =>
+    z.strictObject({
+      ...station,
+      late: whole,
+      misses: z
+        .array(
+          z.strictObject({
+            slot: orNull(id),
+            reel: orNull(id),
+            feeder: orNull(id),
+            times: z.int().check(z.minimum(1)),
+          }),
+        )
+        .check(z.minLength(1), z.maxLength(200)),
+    }),
+  /**
    * What a machine believes to be loaded, in pages of one `report`; a report's name follows from what it says. `places` null: it says so again.
    * `whole`: all that it has was asked for and could be read, so that a place not named is empty. Names as above; a row with neither reel nor
    * part is a place that the machine calls empty. It changes no slot.

@@ -102,6 +102,15 @@ export interface Counter {
   readonly outside: number;
 }
 
+/** Faults of picking that a machine told of a slot while one run was built with one feeder there. */
+export interface PickFaults {
+  readonly run: string | null;
+  readonly feeder: string | null;
+  readonly times: number;
+  /** When the first of them was, ms since 1970. */
+  readonly sinceMs: number;
+}
+
 /** A place on a machine, and what the machine believes to be there. */
 export type BelievedPlace = NonNullable<PayloadOf<'machine.loaded'>['places']>[number];
 
@@ -164,6 +173,8 @@ export interface StationState {
     string,
     { readonly chain: string; readonly used: number; readonly spoiled: number }
   >;
+  /** `slotKey` -> faults of picking there. */
+  readonly pickFaults: Map<string, PickFaults>;
   /** Station -> what its machine believes to be loaded. */
   readonly believed: Map<string, Believed>;
   /** Station -> what its link may answer, where an engineer said; and what it answered last. */
@@ -183,6 +194,7 @@ export function emptyStations(): StationState {
     stations: new Map(),
     counters: new Map(),
     partsUsed: new Map(),
+    pickFaults: new Map(),
     believed: new Map(),
     believedPages: new Map(),
     interlocks: new Map(),

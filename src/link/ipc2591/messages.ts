@@ -59,6 +59,14 @@ export type Said =
   | { readonly is: 'wanted'; readonly wanted: WantedSetup }
   /** It asks for another setup from now on. */
   | { readonly is: 'wants-other' }
+  /** A fault of picking at a place; `fault`: its own name, by which it is told cleared. */
+  | {
+      readonly is: 'pick-fault';
+      readonly place: Place;
+      readonly fault: string | null;
+      readonly lane: number | null;
+    }
+  | { readonly is: 'cleared'; readonly fault: string }
   | { readonly is: 'unused' }
   | { readonly is: 'unread'; readonly why: string };
 
@@ -92,6 +100,8 @@ const readers: Readonly<Record<string, (body: Body) => Said>> = {
   'CFX.Materials.Storage.GetLoadedMaterialsResponse': readLoaded,
   'CFX.Production.GetRequiredSetupResponse': readWanted,
   'CFX.Production.SetupRequirementsChanged': () => ({ is: 'wants-other' }),
+  'CFX.ResourcePerformance.FaultOccurred': readFault,
+  'CFX.ResourcePerformance.FaultCleared': readCleared,
   'CFX.Materials.Storage.MaterialsLoaded': () => ({ is: 'moved' }),
   'CFX.Materials.Storage.MaterialsUnloaded': () => ({ is: 'moved' }),
 };
@@ -145,6 +155,28 @@ function readState(body: Body): Said {
   return byName === undefined
     ? { is: 'unread', why: `NewState ${asText(state, 40) ?? 'missing'}` }
     : { is: 'state', code: byName };
+}
+
+/** Of faults, those of picking are used (SMTPlacementFault, PlacementFaultType PickupError); the machine's screen tells the rest. */
+function readFault(body: Body): Said {
+  const fault = asRecord(body['Fault']);
+  if (!fault) return { is: 'unread', why: 'no Fault' };
+  if (asText(fault['PlacementFaultType'], 40) !== 'PickupError') return { is: 'unused' };
+  const place = placeOf(fault['MaterialLocation']);
+  if (!place) return { is: 'unread', why: 'PickupError without MaterialLocation' };
+  const lane = fault['Lane'];
+  return {
+    is: 'pick-fault',
+    place,
+    fault: asText(fault['FaultOccurrenceId'], 64),
+    // A text in this message, a number in others.
+    lane: asNumber(typeof lane === 'string' && /^\d{1,4}$/.test(lane) ? Number(lane) : lane, 0, 1000),
+  };
+}
+
+function readCleared(body: Body): Said {
+  const fault = asText(body['FaultOccurrenceId'], 64);
+  return fault === null ? { is: 'unread', why: 'no FaultOccurrenceId' } : { is: 'cleared', fault };
 }
 
 function readSplice(body: Body): Said {

@@ -212,6 +212,12 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     line: 'L1',
     uses: [{ slot: 'M1-F-001', reel: 'R-100', feeder: 'F-1', used: 4000, spoiled: 12 }],
   },
+  'parts.missed': {
+    station: 'exit',
+    line: 'L1',
+    late: 200,
+    misses: [{ slot: 'M1-F-001', reel: 'R-100', feeder: 'F-1', times: 7 }],
+  },
   'reel.verified': verified('M1-F-001', 'R-100', {
     reasons: [{ code: 'by-alternate', wanted: 'a', found: null }],
     cut: 3,

@@ -155,6 +155,7 @@ test('a number is none below nothing, a size is above it, and these have limits 
       whole 1… panels.contained runs[].possible.last
       whole 1… panels.counted skipped[]
       whole 1… panels.scrapped panels
+      whole 1… parts.missed misses[].times
       whole 1… setup.taken slots[].positions
       whole 1… station.counted skipped[]
       whole 1…10000 part.described pins
@@ -230,6 +231,7 @@ test('a list has an entry at least and so many at most only where these say so',
       1– changeover.left-open left
       1– run.began-short short
       1–2 line.calendar-ruled weeks
+      1–200 parts.missed misses
       1–200 unproven.settled entries
       1–2000 labels.printed names`),
   );

@@ -64,7 +64,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
     /^station\.(?!interlock-ruled|answered)|^line\.counted-by$|^panels\.(counted|corrected)$|^run\.started$|^entry\.corrected$/,
     foldStations,
   ],
-  [/^tape\.|^parts\.used$/, foldTapes],
+  [/^tape\.|^parts\.(used|missed)$/, foldTapes],
   [/^machine\.loaded$/, foldBelieved],
   [/^setup\.offered$/, foldOffered],
   [/^reel\.verified$|^station\.(interlock-ruled|answered)$/, foldInterlock],

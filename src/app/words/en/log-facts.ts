@@ -189,6 +189,7 @@ const namesEn: Readonly<Record<FactName, string>> = {
   grey: 'In doubt between both',
   late: 'Told later by',
   uses: 'Places',
+  misses: 'Pick faults',
   was: 'Named by',
   names: 'Labels',
   again: 'Printed again',

@@ -190,6 +190,7 @@ const namesEs: Readonly<Record<FactName, string>> = {
   grey: 'En duda entre ambas',
   late: 'Dicho después de',
   uses: 'Sitios',
+  misses: 'Fallos de toma',
   was: 'Nombrado por',
   names: 'Etiquetas',
   again: 'Impresas otra vez',

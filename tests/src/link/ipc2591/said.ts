@@ -78,6 +78,29 @@ export const stateChanged = (state: unknown) =>
     RelatedFault: null,
   });
 
+/** CFX/ResourcePerformance/FaultOccurred.cs, Structures/Fault.cs, Structures/SMTPlacement/SMTPlacementFault.cs and SMTPlacementFaultType.cs. */
+export const faultOccurred = (fault: string, more: object = {}, type = 'PickupError') =>
+  envelope('ResourcePerformance.FaultOccurred', {
+    Fault: {
+      $type: 'CFX.Structures.SMTPlacement.SMTPlacementFault, CFX',
+      Cause: 'MechanicalFailure',
+      Severity: 'Warning',
+      FaultCode: 'E17',
+      FaultOccurrenceId: fault,
+      Lane: '1',
+      Stage: null,
+      PlacementFaultType: type,
+      ProgramStep: 12,
+      Designator: { ReferenceDesignator: 'R12' },
+      MaterialLocation: location('SLOT22', 'K1', 900),
+      ...more,
+    },
+  });
+
+/** CFX/ResourcePerformance/FaultCleared.cs. */
+export const faultCleared = (fault: string) =>
+  envelope('ResourcePerformance.FaultCleared', { FaultOccurrenceId: fault });
+
 /** CFX/Structures/MaterialLocation.cs:14, MaterialPackage.cs:11, SMTPlacement/SMDTapeFeeder.cs:12. */
 export const location = (name: string, reel: string | null, quantity: number, more: object = {}) => ({
   LocationIdentifier: `ID-${name}`,
