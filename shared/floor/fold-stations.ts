@@ -22,6 +22,8 @@ const ADVANCES_KEPT = 64;
 const NOTICES_KEPT = 20;
 const HAND_KEPT = 192;
 const BOTH_KEPT = 8;
+/** Whiles in which a station stood. */
+const STOOD_KEPT = 64;
 
 /** Kinds that this fold handles. */
 type StationEntry = EntryOf<
@@ -91,6 +93,7 @@ function meet(state: FloorState, entry: EntryOf<'station.known'>): void {
     heardMs: null,
     silentSinceMs: null,
     state: null,
+    stood: [],
     noticed: [],
     found: [],
   };
@@ -165,7 +168,24 @@ function miss(state: FloorState, { payload, hlc }: EntryOf<'station.silent'>): v
   if (payload.told === 'tablet' && isHeard) return;
   const saidMs = Date.parse(payload.since);
   const sinceMs = Number.isNaN(saidMs) ? hlc.ms : Math.min(hlc.ms, saidMs);
-  state.stations.set(payload.station, { ...station, silentSinceMs: sinceMs });
+  // What it does from then on nobody is told.
+  const stood = ended(station.stood, sinceMs);
+  state.stations.set(payload.station, { ...station, silentSinceMs: sinceMs, stood });
+}
+
+/** An open while ends; never before it began. */
+function ended(stood: Station['stood'], atMs: number): Station['stood'] {
+  return stood.map((each) => (each[1] === null ? [each[0], Math.max(each[0], atMs), each[2]] : each));
+}
+
+/** Classes 2 to 6 of SEMI E58 are all but working; what is beyond them is its maker's own, and says nothing of time. */
+function stoodAfter({ stood }: Station, code: number, saidMs: number): Station['stood'] {
+  const last = stood.at(-1);
+  if (last?.[1] === null && last[2] === code) return stood;
+  const atMs = Math.max(saidMs, last?.[1] ?? last?.[0] ?? saidMs);
+  const before = ended(stood, atMs);
+  const kind = Math.floor(code / 1000);
+  return kind >= 2 && kind <= 6 ? [...before, [atMs, null, code] as const].slice(-STOOD_KEPT) : before;
 }
 
 function learn(
@@ -178,7 +198,11 @@ function learn(
   if (!station) return;
   switch (entry.kind) {
     case 'station.state':
-      state.stations.set(station.station, { ...station, state: entry.payload.code });
+      state.stations.set(station.station, {
+        ...station,
+        state: entry.payload.code,
+        stood: stoodAfter(station, entry.payload.code, entry.hlc.ms - (entry.payload.late ?? 0) * 1000),
+      });
       return;
     case 'station.doubled': {
       const { boot } = entry.payload;

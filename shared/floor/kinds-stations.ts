@@ -46,8 +46,8 @@ export const stationPayloadSchemas = {
       since: z.string().check(z.maxLength(40)),
       told: z.enum(['link', 'tablet']),
     }),
-  /** What the device says of itself, by the numbers of SEMI E58: thousands are classes of states. */
-  'station.state': () => z.strictObject({ ...station, code: z.int() }),
+  /** What the device says of itself, by the numbers of SEMI E58: thousands are classes of states. `late`: seconds since when it is so; absent: none. */
+  'station.state': () => z.strictObject({ ...station, code: z.int(), late: z.optional(whole) }),
   /** Two devices send under one name. What `boot` counted is taken off again and no more of it counts; `kept` counts on. */
   'station.doubled': () => z.strictObject({ ...station, boot: id, kept: id }),
   /** What a link did not take, told once; `times`: how often so far. */

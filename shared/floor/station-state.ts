@@ -62,6 +62,8 @@ export interface Station extends Readonly<PayloadOf<'station.known'>> {
   readonly silentSinceMs: number | null;
   /** As of SEMI E58; null where it never said. */
   readonly state: number | null;
+  /** Whiles in which it was not working: [from, to] in ms, the last may be open (to = null), and the state. Newest last. */
+  readonly stood: readonly (readonly [fromMs: number, toMs: number | null, code: number])[];
   readonly noticed: readonly Noticed[];
   /** Newest last. */
   readonly found: readonly Found[];

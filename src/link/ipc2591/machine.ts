@@ -259,7 +259,9 @@ function act(work: Work, heard: Heard): readonly Promise<unknown>[] {
     case 'no-panel':
       return [];
     case 'state':
-      work.steps.put(null, { count: { ...present(work), state: said.code } });
+      work.steps.put(null, {
+        count: { ...present(work), state: said.code, stateMs: now.ms - lateMs(work, envelope, now) },
+      });
       return [];
     case 'splice':
     case 'empty':

@@ -246,6 +246,8 @@ test.each<readonly [EntryKind, Path, readonly unknown[], readonly unknown[]]>([
   ['step.answered', ['value'], ['x'.repeat(400_000), 5, null], ['x'.repeat(400_001), true]],
   ['parts.used', ['uses', 0, 'used'], [0, 0.5, 1e10], [-1, 1e10 + 1]],
   ['containment.signed', ['codes'], [['PN7'], null], [[]]],
+  ['station.state', ['late'], [0, 4000], [-1, 0.5]],
+  ['run.stopped', ['code'], [5200, -1], [0.5, null]],
   ['station.counted', ['once'], [true], [false, null]],
   ['station.counted', ['skipped'], [[], Array(1000).fill(1)], [Array(1001).fill(1), [0]]],
 ])('%s takes no other values at %s, where its example has none', (kind, path, taken, refused) => {

@@ -17,7 +17,7 @@ import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import { NowBand } from './NowBand.tsx';
-import { RunBar, whyId } from './RunBar.tsx';
+import { RunBar, sayPace, whyId } from './RunBar.tsx';
 import { rowsShown } from './rows.ts';
 import { Timeline } from './Timeline.tsx';
 import './line.css';
@@ -152,7 +152,7 @@ function Running(props: {
             <span>{words.firstOf(formatCount(FIRST_DUE), formatCount(due.length))}</span>
           )}
           <span>{words.outlast(outlook.slots.length - due.length)}</span>
-          <span class="pace">{words.pace[outlook.paceFrom](outlook.pace.panelSeconds.toFixed(1))}</span>
+          <span class="pace">{sayPace(outlook)}</span>
         </p>
         <p class="caution">
           <Icon name="warn" />

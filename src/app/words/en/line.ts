@@ -100,6 +100,8 @@ export const words = {
   takeBack: 'Take back',
   stoppedSince: (reason: string, clock: string, span: string) =>
     `Stopped: ${reason}, since ${clock}, for ${span}`,
+  machineStands: (state: string, clock: string, span: string) =>
+    `The machine says: ${state}, since ${clock}, for ${span}`,
   stoodSince: 'Stopped since',
   stoodLast: (clock: string, span: string) => `${clock}, the last panel, ${span} ago`,
   stoodNow: (clock: string) => `now, ${clock}`,
@@ -116,6 +118,7 @@ export const words = {
   pace: {
     seen: (seconds: string) => `${seconds} s per panel, measured`,
     nominal: (seconds: string) => `${seconds} s per panel, nominal`,
+    told: (seconds: string) => `${seconds} s per panel, measured; stops as the machine tells`,
   },
   runEnds: (moment: string) => `run ends about ${moment}`,
   runDone: 'All panels are counted.',

@@ -111,6 +111,7 @@ export const words: Sentences<typeof english> = {
   believesAct: 'Ver estaciones',
   takeBack: 'Deshacer',
   stoppedSince: (reason, clock, span) => `Parada: ${reason}, desde las ${clock}, hace ${span}`,
+  machineStands: (state, clock, span) => `La máquina dice: ${state}, desde las ${clock}, hace ${span}`,
   stoodSince: 'Parada desde',
   stoodLast: (clock, span) => `las ${clock}, el último panel, hace ${span}`,
   stoodNow: (clock) => `ahora, ${clock}`,
@@ -126,6 +127,7 @@ export const words: Sentences<typeof english> = {
   pace: {
     seen: (seconds) => `${seconds} s por panel, medido`,
     nominal: (seconds) => `${seconds} s por panel, nominal`,
+    told: (seconds) => `${seconds} s por panel, medido; paradas según la máquina`,
   },
   runEnds: (moment) => `la tirada acaba sobre las ${moment}`,
   runDone: 'Todos los paneles están contados.',

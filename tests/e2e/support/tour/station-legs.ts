@@ -111,8 +111,9 @@ async function* stations(here: Here, server: PlantServer): AsyncGenerator<string
     await goThere(here, '#/line');
     await begin(here);
     await counted(page, 'station');
-    await device.say({ boot: 'b1', total: 101, serial: 'PN-1' });
+    await device.say({ boot: 'b1', total: 101, serial: 'PN-1', state: 5200 });
     await panels(page, 1);
+    await page.getByTestId('told-state').waitFor({ timeout: 60_000 });
     yield 'line, counted by the machine';
     await scan(page, 'PN-7');
     await page.getByTestId('counted-beside').waitFor();

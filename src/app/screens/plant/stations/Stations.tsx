@@ -4,6 +4,7 @@ import { Fragment } from 'preact';
 import { countedBy } from '../../../../../shared/floor/counters.ts';
 import type { FloorState } from '../../../../../shared/floor/state.ts';
 import type { BothCounts, Counter, Station } from '../../../../../shared/floor/station-state.ts';
+import { silentSince } from '../../../../../shared/floor/told-states.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
 import { stationName } from '../../../station-name.ts';
@@ -15,7 +16,7 @@ import { formatCount, formatDay, formatTime, say } from '../../../words/words.ts
 import { Answers } from './Answers.tsx';
 import { Differing } from './Differing.tsx';
 import { Loads } from './Loads.tsx';
-import { isMachine, ofLineFirst, silentSince, stateWord } from './model.ts';
+import { isMachine, ofLineFirst, stateWord } from './model.ts';
 import { Rename } from './Rename.tsx';
 import './stations.css';
 

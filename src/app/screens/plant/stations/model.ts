@@ -1,6 +1,5 @@
 // How stations are listed and what their numbers mean to people.
 
-import { BEATS_MISSED, LINK_BEAT_MS } from '../../../../../shared/floor/counters.ts';
 import type { FloorState } from '../../../../../shared/floor/state.ts';
 import type { Station } from '../../../../../shared/floor/station-state.ts';
 import { compareText } from '../../../../../shared/log/order.ts';
@@ -12,13 +11,6 @@ export function ofLineFirst(floor: FloorState, line: string | null): readonly St
   return [...floor.stations.values()].sort(
     (a, b) => Number(b.line === line) - Number(a.line === line) || compareText(a.station, b.station),
   );
-}
-
-/** Since when nothing is heard of it, by the log or by the tablet's clock; null where it is heard. */
-export function silentSince(station: Station, nowMs: number): number | null {
-  if (station.silentSinceMs !== null) return station.silentSinceMs;
-  const isLate = station.heardMs !== null && nowMs - station.heardMs > BEATS_MISSED * LINK_BEAT_MS;
-  return isLate ? station.heardMs : null;
 }
 
 /** True for a machine that speaks a standard: it tells each board, and the total is the link's own. */
