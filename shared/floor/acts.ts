@@ -48,6 +48,8 @@ export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'station.counted': 'look',
   'station.silent': 'look',
   'station.state': 'look',
+  'station.recipe': 'look',
+  'recipe.known': 'take-setup',
   'station.doubled': 'look',
   'station.noticed': 'look',
   'tape.changed': 'look',

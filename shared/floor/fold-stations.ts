@@ -14,6 +14,7 @@ import {
   sumOf,
 } from './counters.ts';
 import type { EntryOf } from './kinds.ts';
+import { recipeKey } from './recipes.ts';
 import type { FloorState, Run } from './state.ts';
 import type { BootTotal, Counter, HandCount, Station } from './station-state.ts';
 
@@ -31,6 +32,8 @@ type StationEntry = EntryOf<
   | 'station.counted'
   | 'station.silent'
   | 'station.state'
+  | 'station.recipe'
+  | 'recipe.known'
   | 'station.doubled'
   | 'station.noticed'
   | 'station.finding-cleared'
@@ -54,7 +57,13 @@ export function foldStations(state: FloorState, entry: StationEntry): void {
     case 'station.silent':
       miss(state, entry);
       return;
+    case 'recipe.known': {
+      const { line, recipe, product, side } = entry.payload;
+      state.recipes.set(recipeKey(line, recipe), { product, side });
+      return;
+    }
     case 'station.state':
+    case 'station.recipe':
     case 'station.doubled':
     case 'station.noticed':
     case 'station.finding-cleared':
@@ -94,6 +103,7 @@ function meet(state: FloorState, entry: EntryOf<'station.known'>): void {
     silentSinceMs: null,
     state: null,
     stood: [],
+    recipe: null,
     noticed: [],
     found: [],
   };
@@ -191,7 +201,12 @@ function stoodAfter({ stood }: Station, code: number, saidMs: number): Station['
 function learn(
   state: FloorState,
   entry: EntryOf<
-    'station.state' | 'station.doubled' | 'station.noticed' | 'station.finding-cleared' | 'station.named'
+    | 'station.state'
+    | 'station.recipe'
+    | 'station.doubled'
+    | 'station.noticed'
+    | 'station.finding-cleared'
+    | 'station.named'
   >,
 ): void {
   const station = state.stations.get(entry.payload.station);
@@ -204,6 +219,12 @@ function learn(
         stood: stoodAfter(station, entry.payload.code, entry.hlc.ms - (entry.payload.late ?? 0) * 1000),
       });
       return;
+    case 'station.recipe': {
+      const { recipe, revision } = entry.payload;
+      const told = { recipe, revision, atMs: entry.hlc.ms };
+      state.stations.set(station.station, { ...station, recipe: told });
+      return;
+    }
     case 'station.doubled': {
       const { boot } = entry.payload;
       state.stations.set(station.station, {

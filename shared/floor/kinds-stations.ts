@@ -2,7 +2,7 @@
 
 import * as z from 'zod/mini';
 import { id, orNull, short, whole } from './payload-fields.ts';
-import { interlockResults, interlockWhys, stationPlaces, unsureResults } from './vocabulary.ts';
+import { interlockResults, interlockWhys, sides, stationPlaces, unsureResults } from './vocabulary.ts';
 
 const station = { station: id, line: id } as const;
 /** A machine's own numbers of parts; it may tell fractions. */
@@ -48,6 +48,12 @@ export const stationPayloadSchemas = {
     }),
   /** What the device says of itself, by the numbers of SEMI E58: thousands are classes of states. `late`: seconds since when it is so; absent: none. */
   'station.state': () => z.strictObject({ ...station, code: z.int(), late: z.optional(whole) }),
+  /** The recipe that a machine has activated, as it calls it. */
+  'station.recipe': () =>
+    z.strictObject({ ...station, recipe: short.check(z.minLength(1)), revision: orNull(short) }),
+  /** An engineer says once which side of which product a machine's recipe builds; a newer word about it stands in for an older one. */
+  'recipe.known': () =>
+    z.strictObject({ line: id, recipe: short.check(z.minLength(1)), product: short, side: z.enum(sides) }),
   /** Two devices send under one name. What `boot` counted is taken off again and no more of it counts; `kept` counts on. */
   'station.doubled': () => z.strictObject({ ...station, boot: id, kept: id }),
   /** What a link did not take, told once; `times`: how often so far. */

@@ -115,6 +115,8 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   },
   'station.silent': { schema: schemas['station.silent'], fold: foldStations, touches: nowhere },
   'station.state': { schema: schemas['station.state'], fold: foldStations, touches: nowhere },
+  'station.recipe': { schema: schemas['station.recipe'], fold: foldStations, touches: nowhere },
+  'recipe.known': { schema: schemas['recipe.known'], fold: foldStations, touches: nowhere },
   'station.doubled': {
     schema: schemas['station.doubled'],
     fold: inOrder(foldRun, foldStations),

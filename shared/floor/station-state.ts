@@ -1,7 +1,7 @@
 // What the state holds of stations: what each has told, and who counts on a line. Shapes only.
 
 import type { PayloadOf } from './kinds.ts';
-import type { UnsureResult } from './vocabulary.ts';
+import type { Side, UnsureResult } from './vocabulary.ts';
 
 /** The highest total that is known of a device since it was switched on. */
 export interface BootTotal {
@@ -64,6 +64,12 @@ export interface Station extends Readonly<PayloadOf<'station.known'>> {
   readonly state: number | null;
   /** Whiles in which it was not working: [from, to] in ms, the last may be open (to = null), and the state. Newest last. */
   readonly stood: readonly (readonly [fromMs: number, toMs: number | null, code: number])[];
+  /** What it has activated, and when it told; null where it never said. */
+  readonly recipe: {
+    readonly recipe: string;
+    readonly revision: string | null;
+    readonly atMs: number;
+  } | null;
   readonly noticed: readonly Noticed[];
   /** Newest last. */
   readonly found: readonly Found[];
@@ -168,6 +174,8 @@ export interface SetupOfferPages {
 /** The part of the floor's state that is about stations. */
 export interface StationState {
   readonly stations: Map<string, Station>;
+  /** `recipeKey` -> what an engineer said that it builds. */
+  readonly recipes: Map<string, { readonly product: string; readonly side: Side }>;
   /** Line -> the station that counts there; absent: people count. */
   readonly counters: Map<string, Counter>;
   /** `slotKey` -> what a machine placed and spoiled there since the slot's ledger of that name began. */
@@ -194,6 +202,7 @@ export interface StationState {
 export function emptyStations(): StationState {
   return {
     stations: new Map(),
+    recipes: new Map(),
     counters: new Map(),
     partsUsed: new Map(),
     pickFaults: new Map(),

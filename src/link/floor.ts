@@ -20,7 +20,7 @@ const TIMEOUT_MS = 10_000;
 
 /** Kinds that say nothing of which reel stands where: counts, words of stations, ticks of lists. */
 const left =
-  /^(panels\.|panel\.|parts\.|machine\.|warning\.|step\.|checklist\.|log\.|state\.|sweep\.|labels\.|person\.signed)|^station\.(counted|state|silent|noticed|doubled|answered)$|^tape\.empty$/;
+  /^(panels\.|panel\.|parts\.|machine\.|warning\.|step\.|checklist\.|log\.|state\.|sweep\.|labels\.|person\.signed)|^station\.(counted|state|recipe|silent|noticed|doubled|answered)$|^tape\.empty$/;
 
 /** The floor, followed. */
 export interface FloorWatch {

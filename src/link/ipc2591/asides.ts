@@ -1,4 +1,4 @@
-// What a machine says beside its count and its tapes, and what of it goes into the log: faults of picking.
+// What a machine says beside its count and its tapes, and what of it goes into the log: faults of picking, the recipe that it runs.
 
 import type { Now, WriteEntry } from '../station-desk.ts';
 import { slotOf } from './asked-desks.ts';
@@ -7,7 +7,7 @@ import type { MachineConfig } from './machine.ts';
 import type { Said } from './messages.ts';
 
 /** What is taken here. */
-export type Aside = Extract<Said, { readonly is: 'pick-fault' | 'cleared' }>;
+export type Aside = Extract<Said, { readonly is: 'pick-fault' | 'cleared' | 'recipe' }>;
 
 /** The asides of one machine. */
 export interface Asides {
@@ -21,16 +21,26 @@ export interface Asides {
 export function openAsides(config: MachineConfig, write: WriteEntry): Asides {
   const { station, line } = config;
   const faults = openFaults();
+  let known = '';
+  const isOther = ({ lane }: { readonly lane: number | null }) =>
+    config.lane !== null && lane !== null && lane !== config.lane;
   return {
     take: (said, { now, atMs }) => {
       switch (said.is) {
         case 'pick-fault':
-          if (config.lane !== null && said.lane !== null && said.lane !== config.lane) return null;
+          if (isOther(said)) return null;
           faults.add(said.place, slotOf(config, said.place), { fault: said.fault, atMs, nowMs: now.ms });
           return null;
         case 'cleared':
           faults.clear(said.fault);
           return null;
+        case 'recipe': {
+          const { recipe, revision } = said;
+          const now = JSON.stringify([recipe, revision]);
+          if (isOther(said) || now === known) return null;
+          known = now;
+          return write('station.recipe', { station, line, recipe, revision });
+        }
         default:
           return said satisfies never;
       }

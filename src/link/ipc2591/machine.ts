@@ -269,7 +269,8 @@ function act(work: Work, heard: Heard): readonly Promise<unknown>[] {
     case 'used':
       return use(work, { ...heard, said });
     case 'pick-fault':
-    case 'cleared': {
+    case 'cleared':
+    case 'recipe': {
       const taken = work.asides.take(said, { now, atMs: now.ms - lateMs(work, envelope, now) });
       return [journal.key(key), ...(taken ? [taken] : [])];
     }

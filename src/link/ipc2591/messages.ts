@@ -67,6 +67,12 @@ export type Said =
       readonly lane: number | null;
     }
   | { readonly is: 'cleared'; readonly fault: string }
+  | {
+      readonly is: 'recipe';
+      readonly recipe: string;
+      readonly revision: string | null;
+      readonly lane: number | null;
+    }
   | { readonly is: 'unused' }
   | { readonly is: 'unread'; readonly why: string };
 
@@ -100,6 +106,7 @@ const readers: Readonly<Record<string, (body: Body) => Said>> = {
   'CFX.Materials.Storage.GetLoadedMaterialsResponse': readLoaded,
   'CFX.Production.GetRequiredSetupResponse': readWanted,
   'CFX.Production.SetupRequirementsChanged': () => ({ is: 'wants-other' }),
+  'CFX.Production.RecipeActivated': readRecipe,
   'CFX.ResourcePerformance.FaultOccurred': readFault,
   'CFX.ResourcePerformance.FaultCleared': readCleared,
   'CFX.Materials.Storage.MaterialsLoaded': () => ({ is: 'moved' }),
@@ -171,6 +178,17 @@ function readFault(body: Body): Said {
     fault: asText(fault['FaultOccurrenceId'], 64),
     // A text in this message, a number in others.
     lane: asNumber(typeof lane === 'string' && /^\d{1,4}$/.test(lane) ? Number(lane) : lane, 0, 1000),
+  };
+}
+
+function readRecipe(body: Body): Said {
+  const recipe = asText(body['RecipeName'], 200);
+  if (recipe === null || recipe.trim() === '') return { is: 'unread', why: 'no RecipeName' };
+  return {
+    is: 'recipe',
+    recipe,
+    revision: asText(body['Revision'], 200),
+    lane: asNumber(body['Lane'], 0, 1000),
   };
 }
 

@@ -159,6 +159,8 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   'station.counted': { station: 'exit', line: 'L1', boot: 'b1', total: 9, serial: 'SN-9', skipped: [1] },
   'station.silent': { station: 'exit', line: 'L1', since: '2026-03-02T06:00:00Z', told: 'link' },
   'station.state': { station: 'exit', line: 'L1', code: 1100 },
+  'station.recipe': { station: 'exit', line: 'L1', recipe: 'BROOK-TOP', revision: 'A' },
+  'recipe.known': { line: 'L1', recipe: 'BROOK-TOP', product: 'Brook', side: 'top' },
   'station.doubled': { station: 'exit', line: 'L1', boot: 'b2', kept: 'b1' },
   'station.noticed': { station: 'exit', line: 'L1', what: 'clock-off', said: '1970', times: 3 },
   'station.finding-cleared': {

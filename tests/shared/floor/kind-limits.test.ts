@@ -95,6 +95,8 @@ test('a name that others refer to has 1 to 64 characters, a text up to 200, and 
       1–100 label.taught definition.codes[].pieces[].text
       1–200 panel.seen serial
       1–200 panels.corrected reason
+      1–200 recipe.known recipe
+      1–200 station.recipe recipe
       1–200 station.finding-cleared finding
       1–200 station.finding-cleared reason
       1–200 unproven.settled entries[]

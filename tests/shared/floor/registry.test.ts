@@ -61,7 +61,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
     foldContain,
   ],
   [
-    /^station\.(?!interlock-ruled|answered)|^line\.counted-by$|^panels\.(counted|corrected)$|^run\.started$|^entry\.corrected$/,
+    /^station\.(?!interlock-ruled|answered)|^recipe\.known$|^line\.counted-by$|^panels\.(counted|corrected)$|^run\.started$|^entry\.corrected$/,
     foldStations,
   ],
   [/^tape\.|^parts\.(used|missed)$/, foldTapes],

@@ -3,6 +3,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { blockedTapes } from '../../../../shared/floor/blocks.ts';
 import { buildingOn } from '../../../../shared/floor/building.ts';
+import type { FloorState } from '../../../../shared/floor/state.ts';
 import { dueSlots, type Outlook } from '../../../../shared/outlook/line.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
@@ -32,7 +33,11 @@ const SlotSheet = lazy(() => import('./SlotSheet.tsx').then((module) => module.S
 const RisingLosses = lazy(() => import('./Losses.tsx').then((module) => module.RisingLosses));
 const LifeEnds = lazy(() => import('./LifeEnds.tsx').then((module) => module.LifeEnds));
 const MachineBelieves = lazy(() => import('./MachineBelieves.tsx').then((module) => module.MachineBelieves));
+const MachineRecipe = lazy(() => import('./MachineRecipe.tsx').then((module) => module.MachineRecipe));
 const Losses = lazy(() => import('./Losses.tsx').then((module) => module.Losses));
+
+const recipesTold = ({ stations }: FloorState): boolean =>
+  [...stations.values()].some(({ recipe }) => recipe !== null);
 
 export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: Watch }) {
   const app = useApp();
@@ -73,6 +78,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
           <Icon name="play" /> {words.start}
         </Button>
         {floor.believed.size > 0 && <MachineBelieves line={line} />}
+        {recipesTold(floor) && <MachineRecipe line={line} />}
         {!starting && <BeginsShort line={line} onSplice={desk.chooseSlot} />}
         {starting && <StartDialog line={line} onClose={() => setStarting(false)} />}
       </div>
@@ -142,6 +148,7 @@ function Running(props: {
         told={mayCount === null ? null : { reason: mayCount, at: whyId }}
       />
       {floor.believed.size > 0 && <MachineBelieves line={line} />}
+      {recipesTold(floor) && <MachineRecipe line={line} />}
       {withLosses && <RisingLosses line={line} />}
       {withLosses && <LifeEnds outlook={outlook} />}
       {rows}

@@ -36,6 +36,7 @@ const inRow: readonly FactName[] = [
   'station',
   'total',
   'code',
+  'recipe',
   'what',
   'said',
   'depleted',

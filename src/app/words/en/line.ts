@@ -96,6 +96,17 @@ export const words = {
       'The machine believes something else on 1 slot.',
       `The machine believes something else on ${formatCount(slots)} slots.`,
     ),
+  recipe: {
+    runs: (machine: string, recipe: string, wanted: string) =>
+      `${machine} runs “${recipe}”. This line builds ${wanted}.`,
+    other: (builds: string) => `That recipe is for ${builds}.`,
+    unknown: 'Nobody has said that they belong together.',
+    act: 'Load the right recipe at the machine, or choose the right setup here.',
+    told: (clock: string) => `Told ${clock}.`,
+    right: 'It is the right recipe',
+    known: (recipe: string, wanted: string) => `“${recipe}” builds ${wanted} from now on.`,
+    sides: { top: 'top', bottom: 'bottom' },
+  },
   believesAct: 'See Stations',
   takeBack: 'Take back',
   stoppedSince: (reason: string, clock: string, span: string) =>

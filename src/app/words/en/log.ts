@@ -44,6 +44,8 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'station.counted': 'Station’s count',
   'station.silent': 'Station silent',
   'station.state': 'Station’s state',
+  'station.recipe': 'The machine’s recipe',
+  'recipe.known': 'Recipe belongs to a product',
   'station.doubled': 'Two devices under one name',
   'station.noticed': 'Station not understood',
   'tape.changed': 'Joint of two tapes passed',

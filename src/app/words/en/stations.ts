@@ -25,6 +25,7 @@ export const words = {
   boot: (boot: string) => `since it was switched on as ${boot}`,
   heardAs: (boot: string) => `since the link last began to hear it, as ${boot}`,
   state: 'State',
+  recipe: 'Recipe',
   noState: 'It does not say',
   states: {
     1: 'Working',

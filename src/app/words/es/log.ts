@@ -45,6 +45,8 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'station.counted': 'Cuenta de la estación',
   'station.silent': 'Estación callada',
   'station.state': 'Estado de la estación',
+  'station.recipe': 'Programa de la máquina',
+  'recipe.known': 'Programa de un producto',
   'station.doubled': 'Dos aparatos con un mismo nombre',
   'station.noticed': 'Estación no entendida',
   'tape.changed': 'Pasó la unión de dos cintas',

@@ -28,6 +28,7 @@ export const words: Sentences<typeof english> = {
   boot: (boot) => `desde que se encendió como ${boot}`,
   heardAs: (boot) => `desde que el enlace volvió a oírla, como ${boot}`,
   state: 'Estado',
+  recipe: 'Programa',
   noState: 'No lo dice',
   states: {
     1: 'Trabajando',

@@ -97,6 +97,19 @@ export const faultOccurred = (fault: string, more: object = {}, type = 'PickupEr
     },
   });
 
+/** CFX/Production/RecipeActivated.cs and its published example. */
+export const recipeActivated = (name: unknown, revision: string | null = 'B', more: object = {}) =>
+  envelope('Production.RecipeActivated', {
+    RecipeName: name,
+    Revision: revision,
+    Lane: 1,
+    Stage: null,
+    ExpectedCycleTime: 60000,
+    ExpectedUnitsPerWorkTransaction: 1,
+    NumberOfComponentsPerUnit: 500,
+    ...more,
+  });
+
 /** CFX/ResourcePerformance/FaultCleared.cs. */
 export const faultCleared = (fault: string) =>
   envelope('ResourcePerformance.FaultCleared', { FaultOccurrenceId: fault });

@@ -168,6 +168,11 @@ function StationCard({ station }: { readonly station: Station }) {
             {newest === undefined ? '–' : `${formatCount(newest.total)}, ${totalSince(visible(newest.boot))}`}
           </Fact>
           <Fact name={words.state}>{stateWord(station.state)}</Fact>
+          {station.recipe !== null && (
+            <Fact name={words.recipe}>
+              {visible([station.recipe.recipe, station.recipe.revision].filter(Boolean).join(' '))}
+            </Fact>
+          )}
           <Fact name={words.version}>
             {words.linkOf(
               visible(station.version),
