@@ -147,6 +147,8 @@ export interface BelievedPages {
 export interface Interlock {
   readonly on: boolean;
   readonly unsure: UnsureResult;
+  /** The entry that said so; null before any. */
+  readonly ruled: string | null;
   /** The newest answer; null before the first. */
   readonly last: { readonly atMs: number; readonly results: PayloadOf<'station.answered'>['results'] } | null;
 }

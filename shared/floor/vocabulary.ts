@@ -134,5 +134,6 @@ export const interlockWhys = [
   'no-reel-told',
   'out-of-date',
   'in-conflict',
+  'unproven',
 ] as const;
 export type InterlockWhy = (typeof interlockWhys)[number];

@@ -132,6 +132,7 @@ export const words = {
       'no-reel-told': 'the machine named no reel',
       'out-of-date': 'the log could not be read',
       'in-conflict': 'two tablets say different things of it',
+      unproven: 'nothing proves the word that let it on',
     },
   },
   clear: 'Done …',

@@ -132,6 +132,7 @@ export const words: Sentences<typeof english> = {
       'no-reel-told': 'la máquina no nombró ninguna bobina',
       'out-of-date': 'no se pudo leer el registro',
       'in-conflict': 'dos tabletas dicen cosas distintas de ella',
+      unproven: 'nada prueba la palabra que la dejó pasar',
     },
   },
   clear: 'Hecho …',
