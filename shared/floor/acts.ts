@@ -56,6 +56,7 @@ export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'tape.empty': 'look',
   'parts.used': 'look',
   'parts.missed': 'look',
+  'parts.aired': 'look',
   'machine.loaded': 'look',
   'station.finding-cleared': 'keep-stations',
   'station.named': 'keep-stations',

@@ -32,7 +32,7 @@ const FEW_PARTS = 10;
 /** Applies one entry of a machine to the tapes. */
 export function foldTapes(
   state: FloorState,
-  entry: EntryOf<'tape.changed' | 'tape.empty' | 'parts.used' | 'parts.missed'>,
+  entry: EntryOf<'tape.changed' | 'tape.empty' | 'parts.used' | 'parts.missed' | 'parts.aired'>,
 ): void {
   switch (entry.kind) {
     case 'tape.changed':
@@ -43,6 +43,9 @@ export function foldTapes(
       return;
     case 'parts.used':
       use(state, entry);
+      return;
+    case 'parts.aired':
+      findLife(state, entry);
       return;
     case 'parts.missed':
       miss(state, entry);
@@ -232,6 +235,24 @@ function miss(state: FloorState, { payload, hlc }: EntryOf<'parts.missed'>): voi
       feeder: there.feeder,
       times: (isSame ? before.times : 0) + each.times,
       sinceMs: isSame ? Math.min(before.sinceMs, fromMs) : fromMs,
+    });
+  }
+}
+
+/** A machine's word on a reel's floor life that is no period of it: somebody looks at the reel. */
+function findLife(state: FloorState, entry: EntryOf<'parts.aired'>): void {
+  const { station, says, reels } = entry.payload;
+  if (says !== 'expired' && says !== 'restored') return;
+  for (const reel of reels) {
+    const known = state.reels.get(reel);
+    if (!known) continue;
+    const told = { entry: entryId(entry), parts: null, sd: null, atMs: entry.hlc.ms };
+    find(state, station, {
+      what: `life-${says}`,
+      slot: known.at?.slot ?? reel,
+      machine: reel,
+      here: null,
+      ...told,
     });
   }
 }

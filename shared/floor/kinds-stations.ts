@@ -2,7 +2,14 @@
 
 import * as z from 'zod/mini';
 import { id, orNull, short, whole } from './payload-fields.ts';
-import { interlockResults, interlockWhys, sides, stationPlaces, unsureResults } from './vocabulary.ts';
+import {
+  airedSays,
+  interlockResults,
+  interlockWhys,
+  sides,
+  stationPlaces,
+  unsureResults,
+} from './vocabulary.ts';
 
 const station = { station: id, line: id } as const;
 /** A machine's own numbers of parts; it may tell fractions. */
@@ -117,6 +124,17 @@ export const stationPayloadSchemas = {
           }),
         )
         .check(z.minLength(1), z.maxLength(200)),
+    }),
+  /**
+   * A machine says of moisture-sensitive reels that their bags were opened, that they were put into dry storage or taken out of it, that their
+   * time is over, or that they were made fit again. `late`: seconds from then to this entry.
+   */
+  'parts.aired': () =>
+    z.strictObject({
+      ...station,
+      says: z.enum(airedSays),
+      late: whole,
+      reels: z.array(id).check(z.minLength(1), z.maxLength(200)),
     }),
   /**
    * What a machine believes to be loaded, in pages of one `report`; a report's name follows from what it says. `places` null: it says so again.

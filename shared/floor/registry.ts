@@ -140,6 +140,11 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'tape.empty': { schema: schemas['tape.empty'], fold: foldTapes, touches: nowhere },
   'parts.used': { schema: schemas['parts.used'], fold: foldTapes, touches: nowhere },
   'parts.missed': { schema: schemas['parts.missed'], fold: foldTapes, touches: nowhere },
+  'parts.aired': {
+    schema: schemas['parts.aired'],
+    fold: inOrder(foldExposures, foldTapes),
+    touches: nowhere,
+  },
   'machine.loaded': { schema: schemas['machine.loaded'], fold: foldBelieved, touches: nowhere },
   'line.counted-by': { schema: schemas['line.counted-by'], fold: foldStations, touches: nowhere },
   'panels.scrapped': { schema: schemas['panels.scrapped'], fold: foldPanels, touches: nowhere },

@@ -33,7 +33,7 @@ export interface Noticed {
 export interface Found {
   /** The machine's entry that it came of. */
   readonly entry: string;
-  readonly what: 'tape-differs' | 'empty-early' | 'told-late';
+  readonly what: 'tape-differs' | 'empty-early' | 'told-late' | 'life-expired' | 'life-restored';
   /** The line's slot; as the machine names it where the line has no such slot. */
   readonly slot: string;
   /** The reel as the machine has it, and as the log has it; null where one does not say. */

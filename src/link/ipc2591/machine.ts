@@ -270,10 +270,9 @@ function act(work: Work, heard: Heard): readonly Promise<unknown>[] {
       return use(work, { ...heard, said });
     case 'pick-fault':
     case 'cleared':
-    case 'recipe': {
-      const taken = work.asides.take(said, { now, atMs: now.ms - lateMs(work, envelope, now) });
-      return [journal.key(key), ...(taken ? [taken] : [])];
-    }
+    case 'aired':
+    case 'recipe':
+      return [journal.key(key), work.asides.take(said, { now, atMs: now.ms - lateMs(work, envelope, now) })];
     case 'loaded':
       // Nobody here asked for it: it may be of some places only.
       return [work.loaded.take({ places: said.places, whole: false }, now)];

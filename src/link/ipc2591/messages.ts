@@ -1,6 +1,7 @@
 // What does an envelope of IPC-2591 say, as far as a line's counts, tapes and losses go? Field names are the standard's own, as its
 // organisation publishes them (IPCConnectedFactoryExchange/CFX on GitHub: Production, Materials, ResourcePerformance, Structures).
 
+import type { AiredSays } from '../../../shared/floor/vocabulary.ts';
 import { asList, asNumber, asRecord, asText, type Envelope } from './envelope.ts';
 
 /** By which message a station counts its panels. */
@@ -67,6 +68,7 @@ export type Said =
       readonly lane: number | null;
     }
   | { readonly is: 'cleared'; readonly fault: string }
+  | { readonly is: 'aired'; readonly says: AiredSays; readonly reels: readonly string[] }
   | {
       readonly is: 'recipe';
       readonly recipe: string;
@@ -91,6 +93,8 @@ const ROWS_MOST = 10_000;
 
 type Body = Readonly<Record<string, unknown>>;
 
+const MSD = 'CFX.Materials.Management.MSDManagement';
+
 const readers: Readonly<Record<string, (body: Body) => Said>> = {
   'CFX.Heartbeat': (body) => ({ is: 'beat', everyMs: spanMs(body['HeartbeatFrequency']) }),
   'CFX.EndpointConnected': () => ({ is: 'beat', everyMs: null }),
@@ -109,6 +113,11 @@ const readers: Readonly<Record<string, (body: Body) => Said>> = {
   'CFX.Production.RecipeActivated': readRecipe,
   'CFX.ResourcePerformance.FaultOccurred': readFault,
   'CFX.ResourcePerformance.FaultCleared': readCleared,
+  [`${MSD}.MaterialsOpened`]: readAired('opened'),
+  [`${MSD}.MaterialsPlacedInDryStorage`]: readAired('put-dry'),
+  [`${MSD}.MaterialsRemovedFromDryStorage`]: readAired('taken-out'),
+  [`${MSD}.MaterialsExpired`]: readAired('expired'),
+  [`${MSD}.MaterialsRestored`]: readAired('restored'),
   'CFX.Materials.Storage.MaterialsLoaded': () => ({ is: 'moved' }),
   'CFX.Materials.Storage.MaterialsUnloaded': () => ({ is: 'moved' }),
 };
@@ -189,6 +198,17 @@ function readRecipe(body: Body): Said {
     recipe,
     revision: asText(body['Revision'], 200),
     lane: asNumber(body['Lane'], 0, 1000),
+  };
+}
+
+function readAired(says: AiredSays): (body: Body) => Said {
+  return (body) => {
+    const rows = asList(body['Materials']).slice(0, ROWS_MOST);
+    const reels = rows.map((row) => asText(asRecord(row)?.['UniqueIdentifier'], 64));
+    const named = reels.filter((reel) => reel !== null && reel !== '') as readonly string[]; // just looked at
+    return named.length > 0 && named.length === rows.length
+      ? { is: 'aired', says, reels: [...new Set(named)] }
+      : { is: 'unread', why: 'Materials without UniqueIdentifier' };
   };
 }
 

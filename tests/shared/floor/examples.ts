@@ -214,6 +214,7 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     line: 'L1',
     uses: [{ slot: 'M1-F-001', reel: 'R-100', feeder: 'F-1', used: 4000, spoiled: 12 }],
   },
+  'parts.aired': { station: 'exit', line: 'L1', says: 'opened', late: 3, reels: ['R-100'] },
   'parts.missed': {
     station: 'exit',
     line: 'L1',

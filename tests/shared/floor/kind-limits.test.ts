@@ -233,6 +233,7 @@ test('a list has an entry at least and so many at most only where these say so',
       1– changeover.left-open left
       1– run.began-short short
       1–2 line.calendar-ruled weeks
+      1–200 parts.aired reels
       1–200 parts.missed misses
       1–200 unproven.settled entries
       1–2000 labels.printed names`),

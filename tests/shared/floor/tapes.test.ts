@@ -260,6 +260,49 @@ describe('parts that a machine placed and spoiled', () => {
   }
 });
 
+describe('what a machine says of moisture-sensitive reels', () => {
+  const says = (story: Story, what: PayloadOf<'parts.aired'>['says'], reels: readonly string[], late = 0) =>
+    story.tell('parts.aired', { station: 'placer', line: 'L1', says: what, late, reels: [...reels] });
+
+  test('is an exposure of reels that are known here, from when it was; of others nothing', () => {
+    const story = begun();
+    const opened = says(story, 'opened', ['K1', 'K9'], 60);
+    const dry = says(story, 'put-dry', ['K1']);
+    const floor = story.floor();
+    const told = { celsius: null, humidity: null };
+    expect(floor.exposures.get('K1')?.periods).toEqual([
+      { air: 'floor', fromMs: opened.hlc.ms - 60_000, entry: idOf(opened), ...told },
+      { air: 'dry', fromMs: dry.hlc.ms, entry: idOf(dry), ...told },
+    ]);
+    expect([floor.exposures.has('K9'), floor.reels.has('K9')]).toEqual([false, false]);
+    says(story, 'taken-out', ['K1']);
+    expect(
+      story
+        .floor()
+        .exposures.get('K1')
+        ?.periods.map(({ air }) => air),
+    ).toEqual(['floor', 'dry', 'floor']);
+    story.tell('entry.corrected', { of: idOf(dry), line: null, slot: null, reason: 'slip' });
+    expect(
+      story
+        .floor()
+        .exposures.get('K1')
+        ?.periods.map(({ air }) => air),
+    ).toEqual(['floor', 'floor']);
+  });
+
+  test('that a time is over, or a reel fit again, is found for people and is no period', () => {
+    const story = begun();
+    says(story, 'expired', ['K2', 'K9']);
+    says(story, 'restored', ['K1']);
+    expect(found(story)).toMatchObject([
+      { what: 'life-expired', slot, machine: 'K2' },
+      { what: 'life-restored', machine: 'K1' },
+    ]);
+    expect(story.floor().exposures.size).toBe(0);
+  });
+});
+
 describe('faults of picking that a machine told', () => {
   const miss = (story: Story, times: number, reel: string | null = 'K1', late = 0) =>
     story.tell('parts.missed', {

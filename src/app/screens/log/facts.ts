@@ -39,6 +39,7 @@ const inRow: readonly FactName[] = [
   'recipe',
   'what',
   'said',
+  'says',
   'depleted',
   'active',
   'slot',

@@ -349,6 +349,8 @@ const sayings: Readonly<Record<FactName, Say>> = {
   late: span,
   uses: sayUses,
   misses: sayMisses,
+  says: oneOf(() => say(factWords).airedSays),
+  reels: list,
   recipe: text,
   wants: howMany,
   finding: named(entryName),

@@ -51,6 +51,7 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'tape.changed': 'Joint of two tapes passed',
   'tape.empty': 'Empty, says the machine',
   'parts.used': 'Parts used, says the machine',
+  'parts.aired': 'Floor life, says the machine',
   'parts.missed': 'Pick faults, says the machine',
   'station.finding-cleared': 'Finding done',
   'station.named': 'Station renamed',

@@ -83,6 +83,10 @@ export const words = {
       `${slot}, ${clock}: the machine told too late that ${machine} had begun. Nothing was counted. Count the reel.`,
     'empty-early': (slot: string, clock: string, machine: string, _here: string, parts: string) =>
       `${slot}, ${clock}: the machine says that ${machine} is empty. Parts left by the log: ${parts}. Count the reel.`,
+    'life-expired': (_slot: string, clock: string, machine: string) =>
+      `${machine}, ${clock}: the machine says that its floor life is over. Look at it in Stock.`,
+    'life-restored': (_slot: string, clock: string, machine: string) =>
+      `${machine}, ${clock}: the machine says that it is fit again. Enter how it was baked or dried.`,
   },
   loads: {
     title: 'What the machine believes',

@@ -52,6 +52,7 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'tape.changed': 'Pasó la unión de dos cintas',
   'tape.empty': 'Vacía, dice la máquina',
   'parts.used': 'Piezas gastadas, dice la máquina',
+  'parts.aired': 'Vida en planta, dice la máquina',
   'parts.missed': 'Fallos de toma, dice la máquina',
   'station.finding-cleared': 'Hallazgo resuelto',
   'station.named': 'Estación con otro nombre',

@@ -84,6 +84,10 @@ export const words: Sentences<typeof english> = {
       `${slot}, ${clock}: la máquina dijo demasiado tarde que había empezado ${machine}. No se contó nada. Cuente la bobina.`,
     'empty-early': (slot, clock, machine, _here, parts) =>
       `${slot}, ${clock}: la máquina dice que ${machine} está vacía. Piezas que quedan según el registro: ${parts}. Cuente la bobina.`,
+    'life-expired': (_slot, clock, machine) =>
+      `${machine}, ${clock}: la máquina dice que se acabó su vida en planta. Mírela en Almacén.`,
+    'life-restored': (_slot, clock, machine) =>
+      `${machine}, ${clock}: la máquina dice que vuelve a servir. Anote cómo se horneó o secó.`,
   },
   loads: {
     title: 'Lo que cree la máquina',

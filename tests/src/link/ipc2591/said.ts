@@ -110,6 +110,22 @@ export const recipeActivated = (name: unknown, revision: string | null = 'B', mo
     ...more,
   });
 
+/** CFX/Materials/Management/MSDManagement and its published example (MaterialsRestored.cs). */
+export const msd = (what: string, reels: readonly (string | null)[]) =>
+  envelope(`Materials.Management.MSDManagement.${what}`, {
+    Materials: reels.map((UniqueIdentifier) => ({
+      UniqueIdentifier,
+      InternalPartNumber: 'U-300',
+      Quantity: 887,
+      MaterialData: {
+        $type: 'CFX.Structures.MaterialPackageMSDData, CFX',
+        RemainingExposureTime: '6.00:00:00',
+        MSDLevel: 'MSL3',
+        MSDState: 'Exposed',
+      },
+    })),
+  });
+
 /** CFX/ResourcePerformance/FaultCleared.cs. */
 export const faultCleared = (fault: string) =>
   envelope('ResourcePerformance.FaultCleared', { FaultOccurrenceId: fault });
