@@ -3,10 +3,10 @@
 import { isWaiting } from '../../../../shared/floor/told-states.ts';
 import type { Outlook } from '../../../../shared/outlook/line.ts';
 import { useApp } from '../../app.ts';
+import { stateWord } from '../../state-word.ts';
 import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { formatSpan, formatTime, say } from '../../words/words.ts';
-import { stateWord } from '../plant/stations/model.ts';
 
 /** Cycles that a machine may wait between panels without a word of it. */
 const WAITS_CYCLES = 2;

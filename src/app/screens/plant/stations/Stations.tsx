@@ -7,6 +7,7 @@ import type { BothCounts, Counter, Station } from '../../../../../shared/floor/s
 import { silentSince } from '../../../../../shared/floor/told-states.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
+import { stateWord } from '../../../state-word.ts';
 import { stationName } from '../../../station-name.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
@@ -16,7 +17,7 @@ import { formatCount, formatDay, formatTime, say } from '../../../words/words.ts
 import { Answers } from './Answers.tsx';
 import { Differing } from './Differing.tsx';
 import { Loads } from './Loads.tsx';
-import { isMachine, ofLineFirst, stateWord } from './model.ts';
+import { isMachine, ofLineFirst } from './model.ts';
 import { Rename } from './Rename.tsx';
 import './stations.css';
 
