@@ -54,7 +54,7 @@ export type Said =
   | { readonly is: 'empty'; readonly places: readonly Place[] }
   /** What it has loaded; `isCut`: not all of it could be read. */
   | { readonly is: 'loaded'; readonly places: readonly Place[]; readonly isCut: boolean }
-  /** Something was loaded or taken out. */
+  /** Something was loaded, spliced on or taken out. */
   | { readonly is: 'moved' }
   /** The setup that it asks for. */
   | { readonly is: 'wanted'; readonly wanted: WantedSetup }
@@ -120,6 +120,8 @@ const readers: Readonly<Record<string, (body: Body) => Said>> = {
   [`${MSD}.MaterialsRestored`]: readAired('restored'),
   'CFX.Materials.Storage.MaterialsLoaded': () => ({ is: 'moved' }),
   'CFX.Materials.Storage.MaterialsUnloaded': () => ({ is: 'moved' }),
+  // A splice as the machine has it: what it has loaded then says where.
+  'CFX.Materials.Management.MaterialsJoined': () => ({ is: 'moved' }),
 };
 
 /** What an envelope says. A message that is not used here is `unused`, one of the used that cannot be understood `unread`. */
