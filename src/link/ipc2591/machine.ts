@@ -16,7 +16,7 @@ import type { Journal } from './journal.ts';
 import type { LoadedDesk } from './loaded.ts';
 import { type CountedBy, type Place, readSaid, type Said } from './messages.ts';
 import type { OfferedDesk } from './offered.ts';
-import { type Count, openSteps, type Steps } from './steps.ts';
+import { type Count, openSteps, type Steps, tellLate } from './steps.ts';
 import { openUses, type Uses } from './uses.ts';
 import { openValidator, type Reply, VALIDATE } from './validate.ts';
 
@@ -252,6 +252,7 @@ function act(work: Work, heard: Heard): readonly Promise<unknown>[] {
   switch (said.is) {
     case 'started':
       if (said.work === null || isOtherLane(config, said.lane)) return [];
+      if (said.code !== null) tellLate(work.steps, journal.uncoded(said.work), said.code);
       return [journal.work(key, said.work, said)];
     case 'panel':
       if (said.by !== config.counts) return unused(work, name, now);
@@ -307,7 +308,7 @@ function countPanel(work: Work, { envelope, said, now }: HeardOf<'panel'>): read
   const serial = said.code ?? began?.code ?? null;
   const skips = said.skipped ?? began?.skipped ?? null;
   const { key } = envelope;
-  const { total, saved } = journal.panel(key, boot, { code: serial, skipped: skips });
+  const { total, saved } = journal.panel(key, boot, { code: serial, skipped: skips }, said.work);
   const skipped = skips === null ? null : [...skips];
   work.steps.put(saved, { count: { key, boot, total, serial, skipped, state: null } });
   return [saved];
