@@ -120,6 +120,8 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   },
   'station.silent': { schema: schemas['station.silent'], fold: foldStations, touches: nowhere },
   'station.state': { schema: schemas['station.state'], fold: foldStations, touches: nowhere },
+  'station.recipe': { schema: schemas['station.recipe'], fold: foldStations, touches: nowhere },
+  'recipe.known': { schema: schemas['recipe.known'], fold: foldStations, touches: nowhere },
   'station.doubled': {
     schema: schemas['station.doubled'],
     fold: inOrder(foldRun, foldStations),
@@ -142,6 +144,12 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'tape.changed': { schema: schemas['tape.changed'], fold: foldTapes, touches: ofTape },
   'tape.empty': { schema: schemas['tape.empty'], fold: foldTapes, touches: nowhere },
   'parts.used': { schema: schemas['parts.used'], fold: foldTapes, touches: nowhere },
+  'parts.missed': { schema: schemas['parts.missed'], fold: foldTapes, touches: nowhere },
+  'parts.aired': {
+    schema: schemas['parts.aired'],
+    fold: inOrder(foldExposures, foldTapes),
+    touches: nowhere,
+  },
   'machine.loaded': { schema: schemas['machine.loaded'], fold: foldBelieved, touches: nowhere },
   'line.counted-by': { schema: schemas['line.counted-by'], fold: foldStations, touches: nowhere },
   'panels.scrapped': { schema: schemas['panels.scrapped'], fold: foldPanels, touches: nowhere },

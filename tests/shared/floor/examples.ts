@@ -160,6 +160,8 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   'station.counted': { station: 'exit', line: 'L1', boot: 'b1', total: 9, serial: 'SN-9', skipped: [1] },
   'station.silent': { station: 'exit', line: 'L1', since: '2026-03-02T06:00:00Z', told: 'link' },
   'station.state': { station: 'exit', line: 'L1', code: 1100 },
+  'station.recipe': { station: 'exit', line: 'L1', recipe: 'BROOK-TOP', revision: 'A' },
+  'recipe.known': { line: 'L1', recipe: 'BROOK-TOP', product: 'Brook', side: 'top' },
   'station.doubled': { station: 'exit', line: 'L1', boot: 'b2', kept: 'b1' },
   'station.noticed': { station: 'exit', line: 'L1', what: 'clock-off', said: '1970', times: 3 },
   'station.finding-cleared': {
@@ -212,6 +214,13 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     station: 'exit',
     line: 'L1',
     uses: [{ slot: 'M1-F-001', reel: 'R-100', feeder: 'F-1', used: 4000, spoiled: 12 }],
+  },
+  'parts.aired': { station: 'exit', line: 'L1', says: 'opened', late: 3, reels: ['R-100'] },
+  'parts.missed': {
+    station: 'exit',
+    line: 'L1',
+    late: 200,
+    misses: [{ slot: 'M1-F-001', reel: 'R-100', feeder: 'F-1', times: 7 }],
   },
   'reel.verified': verified('M1-F-001', 'R-100', {
     reasons: [{ code: 'by-alternate', wanted: 'a', found: null }],

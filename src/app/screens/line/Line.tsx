@@ -3,6 +3,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { blockedTapes } from '../../../../shared/floor/blocks.ts';
 import { buildingOn } from '../../../../shared/floor/building.ts';
+import type { FloorState } from '../../../../shared/floor/state.ts';
 import { dueSlots, type Outlook } from '../../../../shared/outlook/line.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
@@ -19,7 +20,7 @@ import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import { NowBand } from './NowBand.tsx';
-import { RunBar, whyId } from './RunBar.tsx';
+import { RunBar, sayPace, whyId } from './RunBar.tsx';
 import { rowsShown } from './rows.ts';
 import { Timeline } from './Timeline.tsx';
 import './line.css';
@@ -34,7 +35,11 @@ const SlotSheet = lazy(() => import('./SlotSheet.tsx').then((module) => module.S
 const RisingLosses = lazy(() => import('./Losses.tsx').then((module) => module.RisingLosses));
 const LifeEnds = lazy(() => import('./LifeEnds.tsx').then((module) => module.LifeEnds));
 const MachineBelieves = lazy(() => import('./MachineBelieves.tsx').then((module) => module.MachineBelieves));
+const MachineRecipe = lazy(() => import('./MachineRecipe.tsx').then((module) => module.MachineRecipe));
 const Losses = lazy(() => import('./Losses.tsx').then((module) => module.Losses));
+
+const recipesTold = ({ stations }: FloorState): boolean =>
+  [...stations.values()].some(({ recipe }) => recipe !== null);
 
 export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: Watch }) {
   const app = useApp();
@@ -61,6 +66,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
           <Icon name="play" /> {words.start}
         </Button>
         {floor.believed.size > 0 && <MachineBelieves line={line} />}
+        {recipesTold(floor) && <MachineRecipe line={line} />}
         {!starting && <BeginsShort line={line} onSplice={desk.chooseSlot} />}
         {starting && <StartDialog line={line} onClose={() => setStarting(false)} />}
       </div>
@@ -129,6 +135,7 @@ function Running(props: {
         <NowBand outlook={outlook} watch={watch} hold={hold} />
       </AroundButton.Provider>
       {floor.believed.size > 0 && <MachineBelieves line={line} />}
+      {recipesTold(floor) && <MachineRecipe line={line} />}
       {withLosses && <RisingLosses line={line} />}
       {withLosses && <LifeEnds outlook={outlook} />}
       {rows}
@@ -139,7 +146,7 @@ function Running(props: {
             <span>{words.firstOf(formatCount(FIRST_DUE), formatCount(due.length))}</span>
           )}
           <span>{words.outlast(outlook.slots.length - due.length)}</span>
-          <span class="pace">{words.pace[outlook.paceFrom](outlook.pace.panelSeconds.toFixed(1))}</span>
+          <span class="pace">{sayPace(outlook)}</span>
         </p>
         <p class="caution">
           <Icon name="warn" />

@@ -26,6 +26,8 @@ import { sayMoment } from './moment.ts';
 
 const SetRightDialog = lazy(() => import('./SetRightDialog.tsx').then((module) => module.SetRightDialog));
 
+const ToldState = lazy(() => import('./ToldState.tsx').then((module) => module.ToldState));
+
 type Asked = 'stop' | 'many' | 'right' | 'end';
 
 /** Names the sentence that says why nothing here can be pressed. */
@@ -94,7 +96,7 @@ export function RunBar(props: {
           <Stopped run={run} tone={tone} refusal={refusal} onAsk={setAsking} />
         )}
       </div>
-      {asking === 'stop' && <StopDialog run={run.run} line={line} onClose={close} />}
+      {asking === 'stop' && <StopDialog outlook={outlook} onClose={close} />}
       {asking === 'many' && (
         <ManyDialog
           run={run}
@@ -129,10 +131,16 @@ function Standing({ outlook, hold }: { readonly outlook: Outlook; readonly hold:
           {outlook.panelsLeft === 0 ? words.runDone : words.runEnds(ends)}
           {outlook.panelsLeft > 0 && hold !== null && `, ${hold}`}
         </span>
-        <span class="pace">{words.pace[outlook.paceFrom](pace.panelSeconds.toFixed(1))}</span>
+        <span class="pace">{sayPace(outlook)}</span>
       </p>
     </div>
   );
+}
+
+/** The pace, and what it rests on: a machine's word of its stops only while it is heard. */
+export function sayPace({ paceFrom, told, pace }: Outlook): string {
+  const from = paceFrom === 'seen' && told?.isHeard ? 'told' : paceFrom;
+  return say(lineWords).pace[from](pace.panelSeconds.toFixed(1));
 }
 
 /** Slots named in a chip. */
@@ -157,6 +165,7 @@ function Facts({ outlook, counted }: { readonly outlook: Outlook; readonly count
           )}
         </span>
       )}
+      {outlook.told?.now && <ToldState outlook={outlook} />}
       <ByStation counted={counted} zone={zone} />
       {outlook.slots.some(({ estimate }) => estimate.skipsUnknown) && (
         <span class="chip care" data-testid="skips-unknown">
@@ -273,13 +282,19 @@ function EndDialog({ run, onClose }: { readonly run: Run; readonly onClose: () =
 }
 
 /** Why the line stands, and since when where counts ceased before. One tap on a reason writes it. */
-function StopDialog(props: { readonly run: string; readonly line: string; readonly onClose: () => void }) {
+function StopDialog({ outlook, onClose }: { readonly outlook: Outlook; readonly onClose: () => void }) {
   const app = useApp();
   const words = say(lineWords);
-  const { run, line, onClose } = props;
+  const {
+    run: { run },
+    line,
+    told,
+  } = outlook;
+  const code = told?.now?.code;
   const stood = useStood(line);
   return (
     <Dialog title={words.stopTitle} onClose={onClose} wide>
+      {code !== undefined && <ToldState outlook={outlook} />}
       <StoodChoice line={line} stood={stood} />
       <div class="evenly">
         {stopReasons.map((reason) => (
@@ -288,7 +303,14 @@ function StopDialog(props: { readonly run: string; readonly line: string; readon
             large
             testId={`stop-${reason}`}
             onPress={() => {
-              const payload = { run, line, reason, note: '', ...stood.fact };
+              const payload = {
+                run,
+                line,
+                reason,
+                note: '',
+                ...stood.fact,
+                ...(code === undefined ? {} : { code }),
+              };
               app.record([{ kind: 'run.stopped', payload }]);
               onClose();
             }}

@@ -29,6 +29,13 @@ export function sayUses(value: Json): string | null {
     .join(' · ');
 }
 
+/** Faults of picking, place by place. */
+export function sayMisses(value: Json): string | null {
+  if (!Array.isArray(value)) return null;
+  const misses = value as unknown as PayloadOf<'parts.missed'>['misses']; // as above
+  return misses.map(({ slot, times }) => `${visible(slot ?? '?')}: ${formatCount(times)}`).join(' · ');
+}
+
 /** What a machine has loaded, as it believes. */
 export function sayBelieved(value: Json): string | null {
   if (!Array.isArray(value)) return null;

@@ -45,7 +45,7 @@ import {
   withUnit,
   yesNo,
 } from './plain-sayings.ts';
-import { sayAnswers, sayBelieved, sayCosts, sayUses } from './sayings-of-parts.ts';
+import { sayAnswers, sayBelieved, sayCosts, sayMisses, sayUses } from './sayings-of-parts.ts';
 
 const named =
   (name: (floor: FloorState, id: string) => string): Say =>
@@ -349,6 +349,9 @@ const sayings: Readonly<Record<FactName, Say>> = {
   grey: parts,
   late: span,
   uses: sayUses,
+  misses: sayMisses,
+  says: oneOf(() => say(factWords).airedSays),
+  reels: list,
   recipe: text,
   wants: howMany,
   finding: named(entryName),

@@ -190,6 +190,9 @@ const namesEn: Readonly<Record<FactName, string>> = {
   grey: 'In doubt between both',
   late: 'Told late, by',
   uses: 'Places',
+  says: 'It says',
+  reels: 'Reels',
+  misses: 'Pick faults',
   was: 'Named by',
   names: 'Labels',
   again: 'Printed again',
@@ -229,6 +232,13 @@ export const words = {
   believedAt: (slot: string, what: string | null) => `${slot}: ${what ?? 'empty'}`,
   answeredAt: (slot: string, reel: string, result: string, why: string) =>
     `${slot}, ${reel}: ${result} (${why})`,
+  airedSays: {
+    opened: 'bag opened',
+    'put-dry': 'put into dry storage',
+    'taken-out': 'taken out of dry storage',
+    expired: 'floor life over',
+    restored: 'fit again',
+  },
   silenceTold: { link: 'its link', tablet: 'a tablet' },
   papers: { roll: 'roll', sheet: 'sheet' },
   printed: {

@@ -191,6 +191,9 @@ const namesEs: Readonly<Record<FactName, string>> = {
   grey: 'En duda entre ambas',
   late: 'Dicho después de',
   uses: 'Lugares',
+  says: 'Dice',
+  reels: 'Bobinas',
+  misses: 'Fallos de toma',
   was: 'Nombrado por',
   names: 'Etiquetas',
   again: 'Impresas otra vez',
@@ -233,6 +236,13 @@ export const words: Sentences<typeof english> = {
   usedAt: (slot, used, spoiled) => `${slot}: colocadas ${used}, perdidas ${spoiled}`,
   believedAt: (slot, what) => `${slot}: ${what ?? 'vacía'}`,
   answeredAt: (slot, reel, result, why) => `${slot}, ${reel}: ${result} (${why})`,
+  airedSays: {
+    opened: 'bolsa abierta',
+    'put-dry': 'guardada en seco',
+    'taken-out': 'sacada del seco',
+    expired: 'vida en planta agotada',
+    restored: 'vuelve a servir',
+  },
   silenceTold: { link: 'su enlace', tablet: 'una tableta' },
   papers: { roll: 'rollo', sheet: 'hoja' },
   printed: {
