@@ -45,6 +45,9 @@ export interface ExportReading {
   readonly faults: readonly ExportFault[];
 }
 
+/** Faults of a file that are told in full. */
+const WORDED_MOST = 1_000;
+
 /** Half a surrogate pair, as it is or escaped: there may be text without a hash. */
 const HALF_CHARACTER = /\p{Surrogate}|\\u[dD][89a-fA-F]/u;
 
@@ -155,6 +158,12 @@ function readRecord(
     basket.faults.push({ ...place, code: 'not-json', wanted: 'one JSON record', found, entry: null });
     return null;
   }
+  // A file of something else: what each line lacks is worded for the first ones only, which costs more than all the rest.
+  if (basket.faults.length >= WORDED_MOST && isFarFromRecord(value)) {
+    const found = text.trim().slice(0, 80);
+    basket.faults.push({ ...place, code: 'not-a-record', wanted: 'an entry', found, entry: null });
+    return null;
+  }
   const isStretch = value !== null && typeof value === 'object' && Object.hasOwn(value, 'omitted');
   const checked = isStretch ? z.safeParse(omittedSchema, value) : z.safeParse(entrySchema, value);
   if (!checked.success) {
@@ -194,6 +203,12 @@ function readRecord(
   else if (isProofRecord(value as Entry)) basket.proofs = [...(basket.proofs ?? []), value as Entry];
   else basket.entries.push(value as Entry);
   return value as ExportItem; // just checked
+}
+
+/** True for what is no entry and no stretch left out, at a glance. */
+function isFarFromRecord(value: unknown): boolean {
+  if (value === null || typeof value !== 'object') return true;
+  return !Object.hasOwn(value, 'hash') && !Object.hasOwn(value, 'omitted');
 }
 
 /** Which entry a value speaks of, as far as it says; null where it says too little. */

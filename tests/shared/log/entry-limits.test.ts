@@ -69,3 +69,15 @@ test('half a character in an entry of an export is named as a fault, and stops n
     wanted: 'a text that can be sealed',
   });
 });
+
+test('a file of many records that are none has a fault for each line', () => {
+  const { faults, entries } = parseExport('{}\n'.repeat(1_200));
+  expect(entries).toEqual([]);
+  expect(faults.map(({ row }) => row)).toEqual(Array.from({ length: 1_200 }, (_, at) => at + 1));
+  expect([faults[0]?.column, faults[1_100]?.column]).toEqual(['v', '']);
+  expect(faults.every(({ code, found }) => code === 'not-a-record' && found === '{}')).toBe(true);
+  // One that is nearly one is told in full however many came before.
+  const entry = beginStory().tell('reel.verified', verified('M1-F-001', 'R-100'));
+  const late = parseExport(`${'{}\n'.repeat(1_200)}${JSON.stringify({ ...entry, seq: 'x' })}`);
+  expect(late.faults.at(-1)?.column).toBe('seq');
+});
