@@ -87,7 +87,7 @@ export function foreignKind(bytes: Uint8Array): ForeignKind | null {
 }
 
 /** Bytes that a workbook says it unpacks to, without unpacking any of it; 0 where the bytes are no zip that can be read. */
-export function unpackedBytes(bytes: Uint8Array): number {
+export function workbookBytes(bytes: Uint8Array): number {
   let sum = 0;
   const look = ({ originalSize }: { readonly originalSize: number }) => {
     sum += originalSize;

@@ -12,7 +12,7 @@ import {
   sheetFileKind,
   type TableKind,
   toSheetCell,
-  unpackedBytes,
+  workbookBytes,
 } from '../../shared/sheet/source.ts';
 import { bytesToText, type DecodeBytes } from '../../shared/sheet/text.ts';
 import { type CommandIo, NotUnderstood, readBytes } from './command.ts';
@@ -64,7 +64,7 @@ const decode: DecodeBytes = (bytes, encoding) => {
 
 /** Rows of the workbook's sheets that read most like what is looked for, merged cells filled down. */
 async function readWorkbook(bytes: Uint8Array, source: string, table: TableKind) {
-  if (unpackedBytes(bytes) > UNPACKED_MOST)
+  if (workbookBytes(bytes) > UNPACKED_MOST)
     throw new NotUnderstood(`${source}: ${hint[table]}, found a workbook that unpacks to over 512 MiB`);
   const { default: readXlsxFile } = await import('read-excel-file/node');
   let sheets: Awaited<ReturnType<typeof readXlsxFile>>;

@@ -23,7 +23,7 @@ import {
   readTitle,
   sheetFileKind,
   toSheetCell,
-  unpackedBytes,
+  workbookBytes,
 } from '../../shared/sheet/source.ts';
 import { bytesToText, type DecodeBytes, textToRows } from '../../shared/sheet/text.ts';
 import { type Parsed, showColumns, Unreadable } from './parsed.ts';
@@ -115,7 +115,7 @@ async function parseWorkbook(
   buffer: ArrayBuffer,
   tools: SheetTools,
 ): Promise<Parsed> {
-  const unpacked = unpackedBytes(new Uint8Array(buffer));
+  const unpacked = workbookBytes(new Uint8Array(buffer));
   if (unpacked > mostUnpackedBytes) throw new Unreadable('too-large', String(unpacked));
   // The spreadsheet reader may take the bytes over: merged cells are looked up first.
   const merged = mergedRanges(new Uint8Array(buffer));

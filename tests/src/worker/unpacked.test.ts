@@ -2,7 +2,7 @@
 
 import { zipSync } from 'fflate';
 import { expect, test } from 'vitest';
-import { unpackedBytes } from '../../../shared/sheet/source.ts';
+import { workbookBytes } from '../../../shared/sheet/source.ts';
 import { createSheetDesk } from '../../../src/worker/sheet-desk.ts';
 import { mostUnpackedBytes, type SheetSettings } from '../../../src/worker/sheet-protocol.ts';
 import { call } from '../../cli/call.ts';
@@ -33,8 +33,8 @@ function bomb(size: number): Uint8Array<ArrayBuffer> {
 }
 
 test('a workbook tells what it unpacks to, all parts together', () => {
-  expect(unpackedBytes(bomb(1_000))).toBe(2_000);
-  expect(unpackedBytes(new Uint8Array([0x50, 0x4b, 3, 4, 9]))).toBe(0);
+  expect(workbookBytes(bomb(1_000))).toBe(2_000);
+  expect(workbookBytes(new Uint8Array([0x50, 0x4b, 3, 4, 9]))).toBe(0);
 });
 
 test('one beyond the bound is read by neither the page nor the command', async () => {
