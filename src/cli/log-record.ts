@@ -26,7 +26,7 @@ takes one entry out of a JSON export by the server, with the proof that it is in
 code, with the entry itself where that fits. --page writes a page for paper with the code on it. log verify --record FILE checks
 such a text without the log; - for what a scanner types.`;
 
-/** Characters of a record: a code of 145 modules a side at most, 65 mm where a module has 0.45 mm. */
+/** Characters of a record: a code of 145 modules a side at most, 69 mm with its quiet zone where a module has 0.45 mm. */
 const RECORD_MOST = 2_000;
 const HASH_BYTES = 32;
 
