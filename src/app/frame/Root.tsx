@@ -126,6 +126,7 @@ const Load = screen(() => import('../screens/load/Load.tsx').then((module) => mo
 const Plant = screen(() => import('../screens/plant/Plant.tsx').then((module) => module.Plant));
 const Stock = screen(() => import('../screens/stock/Stock.tsx').then((module) => module.Stock));
 const Change = screen(() => import('../screens/change/Change.tsx').then((module) => module.Change));
+const Search = screen(() => import('../screens/search/Search.tsx').then((module) => module.Search));
 const Log = screen(() => import('../screens/log/Log.tsx').then((module) => module.Log));
 
 function Screen({ desk, watch, offline, alarm }: Work) {
@@ -138,6 +139,8 @@ function Screen({ desk, watch, offline, alarm }: Work) {
       return <Stock watch={watch} />;
     case 'log':
       return <Log />;
+    case 'search':
+      return <Search />;
     case 'plant':
       return <Plant offline={offline} alarm={alarm} />;
     default:

@@ -8,7 +8,7 @@ import type { DeskRun } from '../desk/desk.ts';
 import { afterPaint } from '../device/after-paint.ts';
 import { later } from '../device/later.ts';
 import { away } from '../person/away.ts';
-import { address, place, type ScreenName, screens } from '../router.ts';
+import { address, type NavScreen, place, screens } from '../router.ts';
 import { Icon, type IconName } from '../ui/Icon.tsx';
 import { shellWords } from '../words/shell.ts';
 import { formatCount, say } from '../words/words.ts';
@@ -30,7 +30,7 @@ const ClearDialog = lazyTask(() => import('./PeopleDialogs.tsx').then((module) =
 const AwayDialog = lazyTask(() => import('./AwayDialog.tsx').then((module) => module.AwayDialog));
 const QuantityDialog = lazyTask(() => import('./PeopleDialogs.tsx').then((module) => module.QuantityDialog));
 
-const icons: Readonly<Record<ScreenName, IconName>> = {
+const icons: Readonly<Record<NavScreen, IconName>> = {
   line: 'line',
   load: 'load',
   change: 'change',
@@ -50,7 +50,7 @@ interface ShellProps {
   /** Null for the moment until its chunk is there. */
   readonly desk: DeskRun | null;
   /** Number shown beside a screen's name, e.g. warnings that wait. */
-  readonly counts: Readonly<Partial<Record<ScreenName, number>>>;
+  readonly counts: Readonly<Partial<Record<NavScreen, number>>>;
   readonly banner: ComponentChildren;
   readonly status: ComponentChildren;
   /** What warns, in the top bar; `onLeave` is called on the way to it. */
@@ -123,7 +123,12 @@ export function Shell({ desk, counts, banner, status, warned, children }: ShellP
           </a>
         ))}
       </nav>
-      <TopBar status={status} warned={warned(leave)} onSignIn={() => setOver({ over: 'sign-in' })} />
+      <TopBar
+        status={status}
+        warned={warned(leave)}
+        onSearch={leave}
+        onSignIn={() => setOver({ over: 'sign-in' })}
+      />
       <main ref={main} data-testid={`screen-${place.value.screen}`}>
         <div class="under" ref={under}>
           {banner}
@@ -225,9 +230,10 @@ function Away() {
 function TopBar(props: {
   readonly status: ComponentChildren;
   readonly warned: ComponentChildren;
+  readonly onSearch: () => void;
   readonly onSignIn: () => void;
 }) {
-  const { status, warned, onSignIn } = props;
+  const { status, warned, onSearch, onSignIn } = props;
   const app = useApp();
   const floor = useFloor();
   const words = say(shellWords);
@@ -257,6 +263,15 @@ function TopBar(props: {
         </span>
       )}
       {status}
+      <a
+        class="chip find"
+        href={address('search')}
+        aria-label={words.nav.search}
+        onClick={onSearch}
+        data-testid="open-search"
+      >
+        <Icon name="search" size={20} />
+      </a>
       <button type="button" class="chip" onClick={onSignIn} data-testid="sign-in">
         <Icon name="person" size={20} />
         {person?.name ?? words.signIn}

@@ -33,6 +33,7 @@ export const later = {
   print: () => import('./print.ts'),
   refusal: () => import('./refusal.ts'),
   scanner: () => import('./scanner.ts'),
+  search: () => import('./search.ts'),
   server: () => import('./server.ts'),
   board: () => import('./board.ts'),
   sheet: () => import('./sheet.ts'),

@@ -8,6 +8,7 @@ export const words = {
     stock: 'Reels',
     log: 'Log',
     plant: 'Plant',
+    search: 'Search',
   },
   noLine: 'No line yet',
   noSetup: 'no setup chosen',

@@ -34,6 +34,7 @@ export const later: Pack['later'] = {
   print: () => import('./print.ts'),
   refusal: () => import('./refusal.ts'),
   scanner: () => import('./scanner.ts'),
+  search: () => import('./search.ts'),
   server: () => import('./server.ts'),
   board: () => import('./board.ts'),
   sheet: () => import('./sheet.ts'),

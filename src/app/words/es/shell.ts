@@ -9,6 +9,7 @@ export const words: Sentences<typeof english> = {
     stock: 'Bobinas',
     log: 'Registro',
     plant: 'Planta',
+    search: 'Buscar',
   },
   noLine: 'Aún no hay línea',
   noSetup: 'sin montaje elegido',
