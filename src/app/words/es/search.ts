@@ -32,10 +32,10 @@ export const words: Sentences<typeof english> = {
   notWanted: 'no está en este montaje',
   chosen: 'elegido',
   reading: (entries) =>
-    `Leyendo el registro: ${plural(entries, '1 entrada', `${entries} entradas`)} hasta ahora.`,
+    `Leyendo el registro: ${plural(entries, '1 apunte', `${entries} apuntes`)} hasta ahora.`,
   searchedAll: (entries) =>
-    `Buscado: ${plural(entries, '1 entrada', `las ${entries} entradas`)} de esta tableta.`,
-  searchedSince: (day) => `Buscado: entradas desde el ${day}. Las anteriores están en el registro.`,
+    `Buscado: ${plural(entries, '1 apunte', `los ${entries} apuntes`)} de esta tableta.`,
+  searchedSince: (day) => `Buscado: apuntes desde el ${day}. Los anteriores están en el registro.`,
   askServer: 'Preguntar al servidor',
   asking: 'Preguntando al servidor…',
   noServer: 'El servidor no responde: lo que solo él sabe no se ha buscado.',
