@@ -5,7 +5,7 @@ import { signal } from '@preact/signals';
 /** Screens that the navigation knows, in its order. */
 export const screens = ['line', 'load', 'change', 'stock', 'log', 'plant'] as const;
 /** Screens beside them, each with a door of its own. */
-export const besideScreens = ['search'] as const;
+export const besideScreens = ['search', 'lines', 'wall'] as const;
 export type NavScreen = (typeof screens)[number];
 export type ScreenName = NavScreen | (typeof besideScreens)[number];
 

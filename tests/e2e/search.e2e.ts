@@ -55,7 +55,8 @@ describe('the search', () => {
       await page.getByTestId('search-text').waitFor();
       await page.keyboard.press('Escape');
       await page.getByTestId('screen-line').waitFor();
-      await goTo(page, 'log', 'trace');
+      await goTo(page, 'log');
+      await page.getByTestId('log-trace').click();
       await page.getByTestId('trace-text').focus();
       await typeByHand(page, '/');
       await expect.poll(() => page.getByTestId('trace-text').inputValue()).toBe('/');
@@ -127,9 +128,9 @@ describe('a scan in the search', () => {
     onTablet(async (page) => {
       const who = await page.getByTestId('sign-in').textContent();
       await openSearch(page);
-      await scan(page, 'BADGE-1101');
+      await scan(page, 'BADGE-3301');
       await finds(page, 'person').first().waitFor();
-      expect(await page.locator('main').textContent()).not.toContain('BADGE-1101');
+      expect(await page.locator('main').textContent()).not.toContain('BADGE-3301');
       expect(await page.getByTestId('search-text').inputValue()).not.toBe('');
       expect(await page.getByTestId('sign-in').textContent()).toBe(who);
       const name = await page.getByTestId('search-text').inputValue();

@@ -21,6 +21,8 @@ export interface Preferences {
   readonly sheetColumns: Readonly<Record<string, Readonly<Record<string, string>>>>;
   /** Pace and ending of this tablet's scanner as its self-test found them; null = the usual ones. */
   readonly scanner: Partial<WedgeSettings> | null;
+  /** True on a tablet that hangs on a wall: it shows all lines and takes nothing. */
+  readonly wall: boolean;
   /** The size of labels that this tablet prints on, by name; null: the plant's first. */
   readonly labelSize: string | null;
   /** How far its printer must be told to move a label, mm. */
@@ -39,6 +41,7 @@ export const firstPreferences: Preferences = {
   signedInMs: null,
   sheetColumns: {},
   scanner: null,
+  wall: false,
   labelSize: null,
   labelOffset: { xMm: 0, yMm: 0 },
 };

@@ -38,7 +38,7 @@ export function AtServer({ text }: { readonly text: string }) {
   if (app.connection.value === null) return <p class="soft">{words.noServer}</p>;
   const known = answer?.text === text ? answer.is : null;
   return (
-    <section class="row at-server" data-testid="at-server">
+    <section class="row at-server">
       {known === null && (
         <Button
           onPress={() => void ask()}
@@ -56,7 +56,7 @@ export function AtServer({ text }: { readonly text: string }) {
             key={kind}
             class="button"
             href={address('log', 'trace', kind, text)}
-            data-testid={`server-${kind}`}
+           
           >
             {words.serverHas(say(traceWords).kinds[kind], formatCount(count))}
           </a>

@@ -169,7 +169,7 @@ function Group({ group, behind, onMore }: GroupProps) {
         {words.kinds[group.kind]} <small class="soft">{formatCount(group.count)}</small>
       </h2>
       {group.alike.length > 0 && (
-        <p class="caution" data-testid="search-alike">
+        <p class="caution">
           <Icon name="warn" /> {words.alike(group.alike.join(' · '))}
         </p>
       )}

@@ -1,8 +1,8 @@
 import { plural } from '../words.ts';
 
 export const words = {
-  field: 'Search: reel, part, lot, panel, slot, feeder, person, product',
-  help: 'Type or scan. A scan here is searched, not loaded.',
+  field: 'Type or scan anything',
+  help: 'Reel, part, lot, panel, slot, feeder, person or product. A scan here is searched, not loaded.',
   kinds: {
     reel: 'Reels',
     slot: 'Slots',

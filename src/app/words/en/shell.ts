@@ -9,6 +9,8 @@ export const words = {
     log: 'Log',
     plant: 'Plant',
     search: 'Search',
+    lines: 'All lines',
+    wall: 'Wall screen',
   },
   noLine: 'No line yet',
   noSetup: 'no setup chosen',

@@ -2,8 +2,8 @@ import type { words as english } from '../en/search.ts';
 import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
-  field: 'Buscar: bobina, referencia, lote, panel, posición, alimentador, persona, producto',
-  help: 'Escriba o escanee. Lo escaneado aquí se busca, no se carga.',
+  field: 'Escriba o escanee lo que sea',
+  help: 'Bobina, referencia, lote, panel, posición, alimentador, persona o producto. Lo escaneado aquí se busca, no se carga.',
   kinds: {
     reel: 'Bobinas',
     slot: 'Posiciones',

@@ -10,6 +10,8 @@ export const words: Sentences<typeof english> = {
     log: 'Registro',
     plant: 'Planta',
     search: 'Buscar',
+    lines: 'Todas las líneas',
+    wall: 'Pantalla de pared',
   },
   noLine: 'Aún no hay línea',
   noSetup: 'sin montaje elegido',
