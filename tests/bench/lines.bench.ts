@@ -6,6 +6,7 @@ import { simulateLines } from '../../demo/more-lines.ts';
 import { applyEntry } from '../../shared/floor/fold.ts';
 import { emptyState } from '../../shared/floor/state.ts';
 import { lineCalendar } from '../../shared/forecast/line-calendar.ts';
+import type { LawMemory } from '../../shared/forecast/run-out.ts';
 import { answerWalks } from '../../shared/forecast/walks.ts';
 import { lineGlance } from '../../shared/outlook/glance.ts';
 import { lineOutlook, type Outlook } from '../../shared/outlook/line.ts';
@@ -18,7 +19,7 @@ const startMs = Date.UTC(2026, 2, 2, 6);
 
 const entries = simulateLines({ seed: 1, hours: 1.5, startMs }, LINES);
 const fromMs = startMs + 60 * 60_000;
-const laws = new Map<string, Map<never, never>>();
+const laws = new Map<string, LawMemory>();
 
 function cpuMs(work: () => void): number {
   const from = process.cpuUsage();
@@ -55,7 +56,7 @@ function play(everySecond: boolean): {
         const isDue = everySecond || changed.has(line) || !before || nowMs - before.ms >= LOOK_AGAIN_MS;
         if (!isDue) continue;
         looks += 1;
-        const memory = laws.get(line) ?? new Map();
+        const memory: LawMemory = laws.get(line) ?? new Map();
         laws.set(line, memory);
         const outlook = lineOutlook(floor, line, {
           nowMs,

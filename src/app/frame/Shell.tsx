@@ -126,7 +126,7 @@ export function Shell({ desk, counts, banner, status, warned, children }: ShellP
       <TopBar
         status={status}
         warned={warned(leave)}
-        onSearch={leave}
+        onAway={leave}
         onSignIn={() => setOver({ over: 'sign-in' })}
       />
       <main ref={main} data-testid={`screen-${place.value.screen}`}>
@@ -230,10 +230,10 @@ function Away() {
 function TopBar(props: {
   readonly status: ComponentChildren;
   readonly warned: ComponentChildren;
-  readonly onSearch: () => void;
+  readonly onAway: () => void;
   readonly onSignIn: () => void;
 }) {
-  const { status, warned, onSearch, onSignIn } = props;
+  const { status, warned, onAway, onSignIn } = props;
   const app = useApp();
   const floor = useFloor();
   const words = say(shellWords);
@@ -245,7 +245,13 @@ function TopBar(props: {
     <header class="topbar">
       <h1 class="hidden">{words.nav[place.value.screen]}</h1>
       <div class="whereabouts">
-        <b>{line?.name ?? words.noLine}</b>
+        {floor.lines.size > 1 && line ? (
+          <a class="chip" href={address('lines')} onClick={onAway} data-testid="open-lines">
+            {line.name}
+          </a>
+        ) : (
+          <b>{line?.name ?? words.noLine}</b>
+        )}
         <span>
           {setup
             ? `${setup.product} · ${words.side[setup.side]} · ${words.revision(setup.revision)}`
@@ -267,7 +273,7 @@ function TopBar(props: {
         class="chip find"
         href={address('search')}
         aria-label={words.nav.search}
-        onClick={onSearch}
+        onClick={onAway}
         data-testid="open-search"
       >
         <Icon name="search" size={20} />

@@ -52,12 +52,7 @@ export function AtServer({ text }: { readonly text: string }) {
       {known?.length === 0 && <p class="soft">{words.serverNothing(text)}</p>}
       {known !== 'none' &&
         known?.map(({ kind, count }) => (
-          <a
-            key={kind}
-            class="button"
-            href={address('log', 'trace', kind, text)}
-           
-          >
+          <a key={kind} class="button" href={address('log', 'trace', kind, text)}>
             {words.serverHas(say(traceWords).kinds[kind], formatCount(count))}
           </a>
         ))}

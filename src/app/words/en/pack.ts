@@ -19,6 +19,7 @@ export const later = {
   kit: () => import('./kit.ts'),
   'label-warnings': () => import('./label-warnings.ts'),
   line: () => import('./line.ts'),
+  lines: () => import('./lines.ts'),
   load: () => import('./load.ts'),
   log: () => import('./log.ts'),
   'log-facts': () => import('./log-facts.ts'),
