@@ -241,25 +241,23 @@ function TopBar(props: {
   const setup = floor.setups.get(floor.chosen.get(app.line.value ?? '') ?? '');
   const run = buildingOn(floor, app.line.value);
   const person = app.person.value;
+  const product = setup
+    ? `${setup.product} · ${words.side[setup.side]} · ${words.revision(setup.revision)}`
+    : line
+      ? words.noSetup
+      : '';
   return (
     <header class="topbar">
       <h1 class="hidden">{words.nav[place.value.screen]}</h1>
-      <div class="whereabouts">
-        {floor.lines.size > 1 && line ? (
-          <a class="chip" href={address('lines')} onClick={onAway} data-testid="open-lines">
-            {line.name}
-          </a>
-        ) : (
-          <b>{line?.name ?? words.noLine}</b>
-        )}
-        <span>
-          {setup
-            ? `${setup.product} · ${words.side[setup.side]} · ${words.revision(setup.revision)}`
-            : line
-              ? words.noSetup
-              : ''}
-        </span>
-      </div>
+      {floor.lines.size > 1 && line ? (
+        <a class="whereabouts" href={address('lines')} onClick={onAway} data-testid="open-lines">
+          <Whereabouts line={line.name} product={product} />
+        </a>
+      ) : (
+        <div class="whereabouts">
+          <Whereabouts line={line?.name ?? words.noLine} product={product} />
+        </div>
+      )}
       {warned}
       {/* The line's own strip says it at length. */}
       {run && place.value.screen !== 'line' && (
@@ -283,5 +281,15 @@ function TopBar(props: {
         {person?.name ?? words.signIn}
       </button>
     </header>
+  );
+}
+
+/** The line of this tablet and what it builds. */
+function Whereabouts({ line, product }: { readonly line: string; readonly product: string }) {
+  return (
+    <>
+      <b>{line}</b>
+      <span>{product}</span>
+    </>
   );
 }

@@ -69,7 +69,7 @@ export function startLines(app: App, watch: Watch): Lines {
     changed: new Set(app.store.floor().lines.keys()),
     planner: startPlanner(),
     told: () => {
-      tick.value += 1;
+      tick.value = tick.peek() + 1; // not read: an effect that tells must not follow it
     },
     isOver: false,
     timer: undefined,

@@ -4,7 +4,6 @@ import type { LineGlance, LineStateName } from '../../../../shared/outlook/glanc
 import { Icon, type IconName } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { linesWords } from '../../words/lines.ts';
-import { loadWords } from '../../words/load.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import type { SeenLine } from './use-lines.ts';
@@ -84,14 +83,15 @@ function Progress({ glance: { run, loaded, zone } }: { readonly glance: LineGlan
   return (
     <span class="rn">
       <b>
-        {run
-          ? say(shellWords).run(formatCount(done), formatCount(of))
-          : say(loadWords).of(formatCount(done), formatCount(of))}
+        {formatCount(done)} / {formatCount(of)}
       </b>
       <span class="share" aria-hidden="true">
         <i style={{ width: `${Math.min(100, (100 * done) / of)}%` }} />
       </span>
-      <span>{run?.endMs != null && words.ends(formatTime(run.endMs, zone))}</span>
+      <span>
+        {run === null && words.loaded}
+        {run?.endMs != null && words.ends(formatTime(run.endMs, zone))}
+      </span>
     </span>
   );
 }

@@ -12,6 +12,7 @@ export const words = {
     idle: 'No setup',
   },
   since: (span: string) => `for ${span}`,
+  loaded: 'slots loaded',
   ends: (clock: string) => `done about ${clock}`,
   now: 'Now',
   nextWalk: (when: string, count: number, slots: string) =>

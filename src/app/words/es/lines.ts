@@ -13,6 +13,7 @@ export const words: Sentences<typeof english> = {
     idle: 'Sin montaje',
   },
   since: (span) => `desde hace ${span}`,
+  loaded: 'posiciones cargadas',
   ends: (clock) => `termina hacia las ${clock}`,
   now: 'Ya',
   nextWalk: (when, count, slots) =>

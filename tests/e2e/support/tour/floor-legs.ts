@@ -396,6 +396,21 @@ async function* search(here: Here): AsyncGenerator<string> {
   yield 'search, no server';
 }
 
+async function* lines(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/lines');
+  await page.getByTestId('line-L2').waitFor();
+  yield 'all lines';
+  await page.getByTestId('lines-wall').click();
+  await page.getByTestId('wall-L2').waitFor();
+  await page.getByTestId('screen-wall').click({ position: { x: 300, y: 300 } });
+  await page.getByTestId('wall-way-out').waitFor();
+  yield 'wall screen, touched';
+  await page.getByTestId('wall-leave').click();
+  await page.getByTestId('screen-lines').waitFor();
+  await signIn(page, 'BADGE-2201');
+}
+
 export const floorLegs: readonly Leg[] = [
   { name: 'search', stops: search },
   { name: 'line', stops: line },
@@ -403,6 +418,7 @@ export const floorLegs: readonly Leg[] = [
   { name: 'verdicts', stops: verdicts },
   { name: 'holds', stops: holds },
   { name: 'log', stops: log },
+  { name: 'lines', stops: lines },
 ];
 
 export const dockLegs: readonly Leg[] = [
