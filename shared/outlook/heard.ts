@@ -11,7 +11,7 @@ export interface LastHeard {
 }
 
 /** What was heard. */
-export interface Heard {
+export interface HeardOf {
   /** Line -> its newest entry. */
   readonly lines: Map<string, LastHeard>;
   /** Line -> the newest act of a person on it. */
@@ -21,12 +21,12 @@ export interface Heard {
 }
 
 /** Before anything was heard. */
-export function nothingHeard(): Heard {
+export function nothingHeard(): HeardOf {
   return { lines: new Map(), acts: new Map(), tablets: new Map() };
 }
 
 /** Takes an entry in, in whatever order it comes. */
-export function hear({ lines, acts, tablets }: Heard, { hlc, who, tablet, payload }: Entry): void {
+export function hear({ lines, acts, tablets }: HeardOf, { hlc, who, tablet, payload }: Entry): void {
   const atMs = hlc.ms;
   if (atMs > (tablets.get(tablet) ?? Number.NEGATIVE_INFINITY)) tablets.set(tablet, atMs);
   const line = payload['line'];

@@ -3,7 +3,7 @@
 // pass over the distinct codes. Refused: an index of all pieces of all codes, which takes longer to make than all key presses of a
 // search together; and a look at every thing, which asks the same part number once for each of its reels.
 
-import { type Fit, type Folded, foldText, foldTexts, JOINT } from './text.ts';
+import { type Folded, foldText, foldTexts, JOINT, type TextFit } from './text.ts';
 
 /** Something that can be found. */
 export interface Findable<K extends string, T> {
@@ -22,7 +22,7 @@ export interface Hit<T> {
   readonly thing: T;
   /** The text in which it was found, as written; null where that is not to be shown. */
   readonly text: string | null;
-  readonly fit: Fit;
+  readonly fit: TextFit;
   /** True where the text is one of its own names. */
   readonly isOwn: boolean;
 }
@@ -101,7 +101,7 @@ export function indexTexts<K extends string, T>(things: readonly Findable<K, T>[
   };
 }
 
-const fitCodes: readonly Fit[] = ['within', 'start', 'same', 'exact'];
+const fitCodes: readonly TextFit[] = ['within', 'start', 'same', 'exact'];
 
 /** Notes for each text how what is asked for lies in it, where it does. Cost: one pass over the long text. */
 function note({ joined, starts }: LongText, needle: string, found: Map<number, number>): void {

@@ -38,5 +38,5 @@ export function foldTexts(texts: readonly string[]): Folded {
 }
 
 /** How one text lies in another: it is the same as written, the same but for what does not count, its beginning, or somewhere in it. */
-export const fits = ['exact', 'same', 'start', 'within'] as const;
-export type Fit = (typeof fits)[number];
+export const textFits = ['exact', 'same', 'start', 'within'] as const;
+export type TextFit = (typeof textFits)[number];

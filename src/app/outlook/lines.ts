@@ -6,7 +6,7 @@ import { effect, type ReadonlySignal, signal } from '@preact/signals';
 import { needKey } from '../../../shared/floor/state.ts';
 import type { WarningState } from '../../../shared/forecast/warnings.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
-import { type Heard, hear, nothingHeard } from '../../../shared/outlook/heard.ts';
+import { type HeardOf, hear, nothingHeard } from '../../../shared/outlook/heard.ts';
 import type { Outlook } from '../../../shared/outlook/line.ts';
 import { toWalkPlan, type WalkPlan, walkQuestion } from '../../../shared/outlook/walks.ts';
 import type { App } from '../app.ts';
@@ -34,7 +34,7 @@ export interface Lines {
   /** Grows with each look and each thing heard. */
   readonly tick: ReadonlySignal<number>;
   readonly lookOf: (line: string) => LineLook;
-  readonly heard: Heard;
+  readonly heard: HeardOf;
   /** Since when everything was heard, ms since 1970; null while the log is read. */
   readonly sinceMs: () => number | null;
   readonly stop: () => void;
