@@ -105,11 +105,11 @@ function NextHour({ seen, nowMs }: { readonly seen: SeenLine; readonly nowMs: nu
     <span class="hour">
       {glance.run && (
         <span class="axis" aria-hidden="true">
-          {within.map(({ startMs, slots }) => (
+          {within.map(({ startMs, slots }, at) => (
             <i
               key={startMs}
               class={startMs - nowMs < 60_000 ? 'now' : ''}
-              style={{ insetInlineStart: `${left(startMs)}%` }}
+              style={{ insetInlineStart: `${left(startMs)}%`, zIndex: within.length - at }}
             >
               {slots.length}
             </i>
