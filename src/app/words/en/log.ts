@@ -8,6 +8,8 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'person.removed': 'Person removed',
   'person.signed-in': 'Signed in',
   'person.signed-out': 'Signed out',
+  'passkey.added': 'Passkey added',
+  'passkey.removed': 'Passkey removed',
   'ticket.taken': 'Ticket of the server',
   'unproven.settled': 'Unproven entries settled',
   'line.defined': 'Line defined',

@@ -9,6 +9,8 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'person.removed': 'Persona retirada',
   'person.signed-in': 'Entrada',
   'person.signed-out': 'Salida',
+  'passkey.added': 'Llave de acceso añadida',
+  'passkey.removed': 'Llave de acceso quitada',
   'ticket.taken': 'Tique del servidor',
   'unproven.settled': 'Apuntes sin prueba resueltos',
   'line.defined': 'Línea definida',
