@@ -28,25 +28,37 @@ const demo = useDemo();
 
 /** An authenticator in the tablet. */
 interface Authenticator {
-  /** Whether its user is made sure of from now on. */
-  readonly verify: (isUserVerified: boolean) => Promise<void>;
+  /** Puts it in, with what it was given before: each scan ends a session of the browser's debugging, and that takes it out. */
+  readonly putIn: (isUserVerified?: boolean) => Promise<void>;
+  /** Remembers what it holds. */
+  readonly remember: () => Promise<void>;
 }
 
 async function giveAuthenticator(page: Page): Promise<Authenticator> {
-  const session = await page.context().newCDPSession(page);
-  await session.send('WebAuthn.enable');
-  const { authenticatorId } = await session.send('WebAuthn.addVirtualAuthenticator', {
-    options: {
-      protocol: 'ctap2',
-      transport: 'internal',
-      hasUserVerification: true,
-      isUserVerified: true,
-      automaticPresenceSimulation: true,
-    },
-  });
+  type Session = Awaited<ReturnType<ReturnType<Page['context']>['newCDPSession']>>;
+  const holding = async (session: Session, authenticatorId: string) =>
+    (await session.send('WebAuthn.getCredentials', { authenticatorId })).credentials;
+  let held: Awaited<ReturnType<typeof holding>> = [];
+  let now: { readonly session: Session; readonly authenticatorId: string } | null = null;
   return {
-    verify: async (isUserVerified) => {
-      await session.send('WebAuthn.setUserVerified', { authenticatorId, isUserVerified });
+    putIn: async (isUserVerified = true) => {
+      const session = await page.context().newCDPSession(page);
+      await session.send('WebAuthn.enable');
+      const { authenticatorId } = await session.send('WebAuthn.addVirtualAuthenticator', {
+        options: {
+          protocol: 'ctap2',
+          transport: 'internal',
+          hasUserVerification: true,
+          isUserVerified,
+          automaticPresenceSimulation: true,
+        },
+      });
+      for (const credential of held)
+        await session.send('WebAuthn.addCredential', { authenticatorId, credential });
+      now = { session, authenticatorId };
+    },
+    remember: async () => {
+      if (now) held = await holding(now.session, now.authenticatorId);
     },
   };
 }
@@ -68,14 +80,18 @@ async function openPasskeys(page: Page, badge: string): Promise<void> {
 }
 
 /** The lead registers a passkey of her own. */
-async function register(page: Page, name: string): Promise<void> {
+async function register(page: Page, name: string): Promise<Authenticator> {
+  const authenticator = await giveAuthenticator(page);
   await openPasskeys(page, 'BADGE-3301');
   await page.getByTestId('passkey-add').click();
   await confirm(page, 'BADGE-3301', '3301');
+  await authenticator.putIn();
   await page.getByTestId('passkey-name').fill(name);
   await page.getByTestId('passkey-make').click();
   await page.getByTestId('passkeys').waitFor({ state: 'detached' });
   await page.getByTestId('person-passkeys-BADGE-3301').getByText('1 passkey').waitFor();
+  await authenticator.remember();
+  return authenticator;
 }
 
 /** An alternate of another product, which a lead must decide on. */
@@ -110,8 +126,7 @@ async function verify(entries: readonly Entry[]) {
 describe('a passkey', () => {
   it('clears a hold without a PIN, is told in the log, and is proven offline', async () => {
     await onNamed(async ({ page }) => {
-      await giveAuthenticator(page);
-      await register(page, 'blue key');
+      const authenticator = await register(page, 'blue key');
       const [added] = await ownEntries(page, 'passkey.added');
       expect(added?.payload).toMatchObject({
         person: 'p-3301',
@@ -121,6 +136,7 @@ describe('a passkey', () => {
       });
       await signIn(page, 'BADGE-2201');
       await hold(page, 'R-980101');
+      await authenticator.putIn();
       await clearByPasskey(page);
       await expect.poll(() => page.getByTestId('notice').textContent()).toContain('Cleared for M2-R-010');
       const [cleared] = await ownEntries(page, 'hold.cleared');
@@ -142,11 +158,10 @@ describe('a passkey', () => {
 
   it('that does not make sure of its user writes nothing; the PIN decides then, and the log says so', async () => {
     await onNamed(async ({ page }) => {
-      const authenticator = await giveAuthenticator(page);
-      await register(page, 'blue key');
+      const authenticator = await register(page, 'blue key');
       await signIn(page, 'BADGE-2201');
       await hold(page, 'R-980102');
-      await authenticator.verify(false);
+      await authenticator.putIn(false);
       await clearByPasskey(page);
       await page.getByText('The passkey did not sign').waitFor();
       expect(await ownEntries(page, 'hold.cleared')).toEqual([]);
@@ -168,7 +183,6 @@ describe('a passkey', () => {
 
   it('is removed by an engineer, and no other lead; it is offered no more', async () => {
     await onNamed(async ({ page }) => {
-      await giveAuthenticator(page);
       await register(page, 'blue key');
       await openPasskeys(page, 'BADGE-3301');
       await page.getByTestId('passkey-remove').click();
