@@ -4,8 +4,8 @@
 import { type Entry, entryId } from '../log/entry.ts';
 import { type EntryKind, type EntryOf, type FloorEntry, isEntryKind } from './kinds.ts';
 import type { Act } from './may.ts';
-import { registeredPasskey } from './passkey.ts';
-import { actorOf, isBeforeTickets, provenRole, type RightStand, type Trust } from './rights.ts';
+import { passkeyUse } from './passkey.ts';
+import { isBeforeTickets, provenRole, type RightStand, type Trust } from './rights.ts';
 import type { FloorState } from './state.ts';
 
 /** An act, or which one where a kind tells of several: asked of the state before the entry. */
@@ -160,5 +160,7 @@ export function standOfKind(
   const act = isEntryKind(entry.kind) ? actsOfKinds[entry.kind] : null;
   if (typeof act !== 'string' || provenRole(act) === null) return null;
   if (trust === null || isBeforeTickets(trust, entry)) return 'before-tickets';
-  return registeredPasskey(passkeys, entry, actorOf(entry))?.isProven ? 'passkey' : 'proven';
+  // A signature that proves nothing would have left a mark.
+  const use = passkeyUse(entry);
+  return use && passkeys.get(use.credential)?.isProven ? 'passkey' : 'proven';
 }

@@ -1,16 +1,14 @@
 // Passkeys, registered and removed, and what their counts tell. One that was registered without a right to do so is known, and proves
 // nothing until a lead confirms it; one that was removed without a right still proves.
 
-import { type Entry, entryId } from '../log/entry.ts';
+import { entryId } from '../log/entry.ts';
 import type { EntryOf, FloorEntry } from './kinds.ts';
-import { passkeyUse, readUse, registeredPasskey } from './passkey.ts';
-import { actorOf, isWithoutRight, type RightsState, type Trust } from './rights.ts';
-
-type Held = Pick<RightsState, 'passkeys' | 'unproven'>;
+import { registeredPasskey, type SignedBy } from './passkey.ts';
+import { actorOf, isWithoutRight, type RightsState } from './rights.ts';
 
 /** Applies one entry; the right that it took was looked at before. */
 export function foldPasskeys(
-  { passkeys, unproven }: Held,
+  { passkeys, unproven }: Pick<RightsState, 'passkeys' | 'unproven'>,
   entry: EntryOf<'passkey.added' | 'passkey.removed'>,
 ): void {
   const id = entryId(entry);
@@ -31,13 +29,15 @@ export function foldPasskeys(
     passkeys.set(there.credential, { ...there, removed: { entry: id, at, isProven } });
 }
 
-/** Takes note of the count that a passkey told with an entry. Counts that fall are told; they prove nothing. */
-export function notePasskeyUse({ passkeys }: Held, entry: FloorEntry, trust: Trust | null): void {
-  if (!passkeyUse(entry)) return;
-  const sealed = entry as unknown as Entry; // the same facts, read as its kind
-  const held = registeredPasskey(passkeys, sealed, actorOf(entry));
-  if (!held || (trust && !trust.passkeyHolds(entry))) return;
-  const count = readUse(sealed)?.count ?? 0;
+/** Takes note of the count that a passkey told with an entry. Counts that do not rise are told; they prove nothing. */
+export function notePasskeyUse(
+  { passkeys }: Pick<RightsState, 'passkeys'>,
+  entry: FloorEntry,
+  signed: SignedBy | null,
+): void {
+  const held = registeredPasskey(passkeys, entry, { person: actorOf(entry), signed });
+  if (!held || !signed) return;
+  const { count } = signed;
   const fell = (count > 0 || held.count > 0) && count <= held.count ? entryId(entry) : held.fell;
   if (count === held.count && fell === held.fell) return;
   passkeys.set(held.credential, { ...held, count: Math.max(count, held.count), fell });

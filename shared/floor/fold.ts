@@ -25,7 +25,7 @@ export function applyEntry(state: FloorState, entry: Entry, trust: Trust | null 
 /** Applies one checked entry. */
 export function applyFloorEntry(state: FloorState, entry: FloorEntry, trust: Trust | null = null): void {
   if (trust) foldRights(state, entry, actOf(state, entry), trust);
-  notePasskeyUse(state, entry, trust);
+  if (trust && 'passkey' in entry.payload) notePasskeyUse(state, entry, trust.signedBy(entry));
   foldOf(entry)(state, asNamed(state, entry));
 }
 

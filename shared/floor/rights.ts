@@ -10,7 +10,7 @@ import { chainId, type Entry, entryId } from '../log/entry.ts';
 import type { EntryOf, FloorEntry } from './kinds.ts';
 import type { SettledAs } from './kinds-rights.ts';
 import { type Act, actRoles } from './may.ts';
-import { followPerson, type HeldPasskey, passkeyUse, registeredPasskey } from './passkey.ts';
+import { followPerson, type HeldPasskey, passkeyUse, registeredPasskey, type SignedBy } from './passkey.ts';
 import type { TicketClaims } from './ticket.ts';
 import { isAtLeast, type Role } from './vocabulary.ts';
 
@@ -20,8 +20,8 @@ export interface Trust {
   readonly before: ReadonlyMap<string, number>;
   /** What the ticket of an entry says, where it is the plant's and of the tablet that wrote the entry; else null. */
   readonly claimsOf: (entry: EntryOf<'ticket.taken'>) => TicketClaims | null;
-  /** True where the signature of a passkey in an entry holds by the key that the entry brings. */
-  readonly passkeyHolds: (entry: Pick<Entry, 'hash'>) => boolean;
+  /** What the signature of a passkey in an entry says, where it was made for that entry and holds by the key that it brings; else null. */
+  readonly signedBy: (entry: Pick<Entry, 'hash'>) => SignedBy | null;
 }
 
 /** A ticket in a chain. */
@@ -151,8 +151,8 @@ function whyUnproven(
   { needs, trust }: { readonly needs: Role; readonly trust: Trust },
 ): UnprovenReason | null {
   if (passkeyUse(entry)) {
-    const sealed = entry as unknown as Entry; // the same facts, read as its kind
-    const held = trust.passkeyHolds(entry) ? registeredPasskey(state.passkeys, sealed, actorOf(entry)) : null;
+    const by = { person: actorOf(entry), signed: trust.signedBy(entry) };
+    const held = registeredPasskey(state.passkeys, entry, by);
     if (!held) return 'passkey';
     if (held.isProven) return isAtLeast(held.role, needs) ? null : 'role';
   }

@@ -5,18 +5,18 @@ import { foldPasskeys, notePasskeyUse } from '../../shared/floor/fold-passkeys.t
 import { readFloorEntry } from '../../shared/floor/kinds.ts';
 import { signedKinds } from '../../shared/floor/kinds-passkeys.ts';
 import {
-  actHash,
   followPerson,
   type HeldPasskey,
   passkeyUse,
-  readUse,
   registeredPasskey,
+  type SignedBy,
 } from '../../shared/floor/passkey.ts';
+import { actHash, readUse } from '../../shared/floor/passkey-sign.ts';
 import { takeName } from '../../shared/floor/people.ts';
 import { actorOf } from '../../shared/floor/rights.ts';
 import { type Entry, entryId } from '../../shared/log/entry.ts';
 import { compareEntries } from '../../shared/log/order.ts';
-import { passkeyHolds } from '../server/people/passkeys.ts';
+import { signedBy } from '../server/people/passkeys.ts';
 
 /** What an act rests on that no passkey signed. */
 const pinOnly = 'PIN only, told by the tablet';
@@ -62,12 +62,12 @@ export async function checkPasskeys(entries: readonly Entry[]): Promise<PasskeyR
   const plain: string[] = [];
   for (const entry of [...entries].sort(compareEntries)) {
     takeName(names, entry);
-    const read = readFloorEntry(entry);
-    if (!read) continue;
-    if (read.kind === 'passkey.added' || read.kind === 'passkey.removed') foldPasskeys(state, read);
-    else if (read.kind === 'person.removed')
-      followPerson(state.passkeys, { person: read.payload.person, role: null }, entry);
-    else if (read.kind === 'person.added') followPerson(state.passkeys, read.payload, entry);
+    const told = readFloorEntry(entry);
+    if (!told) continue;
+    if (told.kind === 'passkey.added' || told.kind === 'passkey.removed') foldPasskeys(state, told);
+    else if (told.kind === 'person.removed')
+      followPerson(state.passkeys, { person: told.payload.person, role: null }, entry);
+    else if (told.kind === 'person.added') followPerson(state.passkeys, told.payload, entry);
     const by = actorOf(entry);
     if (!(signedKinds as readonly string[]).includes(entry.kind) || by === null) continue;
     const act = { entry: entryId(entry), kind: entry.kind, at: entry.at, by };
@@ -75,14 +75,15 @@ export async function checkPasskeys(entries: readonly Entry[]): Promise<PasskeyR
       if (entry.payload['how'] !== 'badge') plain.push(act.entry);
       continue;
     }
-    const held = registeredPasskey(state.passkeys, entry, by);
-    const why = await whyRefused(entry, held, seen);
+    const read = readUse(entry);
+    const held = registeredPasskey(state.passkeys, entry, { person: by, signed: read });
+    const why = await whyRefused(entry, { read, held, seen });
     if (why !== null || !held) {
       const code = why ?? 'not-registered';
       refused.push({ ...act, why: code, says: `the passkey does not prove it: ${refusals[code]}` });
       continue;
     }
-    notePasskeyUse(state, read, null);
+    notePasskeyUse(state, told, read);
     const countFell = state.passkeys.get(held.credential)?.fell === act.entry;
     const says = `proven by passkey of ${names.get(by) ?? by}`;
     const registered = { registered: held.entry, registeredBy: held.by };
@@ -93,16 +94,19 @@ export async function checkPasskeys(entries: readonly Entry[]): Promise<PasskeyR
 
 async function whyRefused(
   entry: Entry,
-  held: HeldPasskey | null,
-  seen: Set<string>,
+  of: {
+    readonly read: SignedBy | null;
+    readonly held: HeldPasskey | null;
+    readonly seen: Set<string>;
+  },
 ): Promise<keyof typeof refusals | null> {
-  const use = readUse(entry)?.use;
-  if (!use) return 'other-act';
-  if (!held) return 'not-registered';
-  if (!(await passkeyHolds(entry))) return 'signature';
+  const use = passkeyUse(entry);
+  if (!use || !of.read) return 'other-act';
+  if (!of.held) return 'not-registered';
+  if (!(await signedBy(entry))) return 'signature';
   // The signature itself can be written in two ways (ECDSA): what it is over counts.
   const once = `${use.client} ${use.data} ${actHash(entry.kind, entry.payload)}`;
-  if (seen.has(once)) return 'told-again';
-  seen.add(once);
+  if (of.seen.has(once)) return 'told-again';
+  of.seen.add(once);
   return null;
 }

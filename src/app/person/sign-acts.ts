@@ -1,7 +1,8 @@
 // What a person does is signed by that person's passkey before it is written down. Fetched when one is asked for.
 
 import type { DraftEntry } from '../../../shared/floor/kinds.ts';
-import { actHash, passkeyChallenge, passkeysOf, readUse } from '../../../shared/floor/passkey.ts';
+import { passkeysOf } from '../../../shared/floor/passkey.ts';
+import { actHash, passkeyChallenge, readUse } from '../../../shared/floor/passkey-sign.ts';
 import type { App } from '../app.ts';
 import { askPasskey, pageHost } from '../device/passkey.ts';
 

@@ -2,23 +2,25 @@
 // the person's is asked of the fold. Fetched where there is such an entry, and never in a verdict's way.
 
 import { readFloorEntry } from '../../../shared/floor/kinds.ts';
-import { readUse } from '../../../shared/floor/passkey.ts';
+import type { SignedBy } from '../../../shared/floor/passkey.ts';
+import { readUse } from '../../../shared/floor/passkey-sign.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 
 const ES256 = { name: 'ECDSA', namedCurve: 'P-256' };
 const RS256 = { name: 'RSASSA-PKCS1-v1_5', hash: 'SHA-256' };
 
-/** True where it was signed for this entry, and the signature holds. */
-export async function passkeyHolds(entry: Entry): Promise<boolean> {
+/** What the signature says, where it was made for this entry and holds; else null. */
+export async function signedBy(entry: Entry): Promise<SignedBy | null> {
   const read = readFloorEntry(entry) ? readUse(entry) : null;
-  if (!read || !globalThis.crypto?.subtle) return false;
-  const { key } = read.use;
+  if (!read || !globalThis.crypto?.subtle) return null;
+  const { key } = read;
   const isEc = key.kty === 'EC';
   try {
     const own = await crypto.subtle.importKey('jwk', { ...key }, isEc ? ES256 : RS256, false, ['verify']);
     const how = isEc ? { name: 'ECDSA', hash: 'SHA-256' } : RS256.name;
-    return await crypto.subtle.verify(how, own, Uint8Array.from(read.signature), read.signedBytes);
+    const holds = await crypto.subtle.verify(how, own, Uint8Array.from(read.signature), read.signedBytes);
+    return holds ? read : null;
   } catch {
-    return false; // no key
+    return null; // no key
   }
 }

@@ -4,14 +4,16 @@
 import type { AuthenticationResponseJSON } from '@simplewebauthn/server';
 import { readFloorEntry } from '../../../shared/floor/kinds.ts';
 import type { PasskeyKey } from '../../../shared/floor/kinds-passkeys.ts';
-import { readUse } from '../../../shared/floor/passkey.ts';
+import { passkeyUse, type SignedBy } from '../../../shared/floor/passkey.ts';
+import { readUse } from '../../../shared/floor/passkey-sign.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 
-/** True where it was signed for this entry, by a user made sure of, and the signature holds. */
-export async function passkeyHolds(entry: Entry): Promise<boolean> {
-  const read = readFloorEntry(entry) ? readUse(entry) : null;
-  if (!read) return false;
-  const { use, challenge, origin, host } = read;
+/** What the signature says, where it was made for this entry, by a user made sure of, and holds; else null. */
+export async function signedBy(entry: Entry): Promise<SignedBy | null> {
+  const use = readFloorEntry(entry) ? passkeyUse(entry) : null;
+  const read = use && readUse(entry);
+  if (!read) return null;
+  const { challenge, origin, host, key } = read;
   const { credential: id, data, client, sig } = use;
   const response: AuthenticationResponseJSON = {
     id,
@@ -28,12 +30,12 @@ export async function passkeyHolds(entry: Entry): Promise<boolean> {
       expectedOrigin: origin,
       expectedRPID: host,
       // Counts are told by the fold: one that fell makes no signature false.
-      credential: { id, publicKey: await toCose(use.key), counter: 0 },
+      credential: { id, publicKey: await toCose(key), counter: 0 },
       requireUserVerification: true,
     });
-    return verified;
+    return verified ? read : null;
   } catch {
-    return false; // what does not fit is told by throwing
+    return null; // what does not fit is told by throwing
   }
 }
 

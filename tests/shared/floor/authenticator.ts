@@ -3,7 +3,7 @@
 
 import { createHash, generateKeyPairSync, type KeyObject, randomBytes, sign } from 'node:crypto';
 import type { PasskeyKey, PasskeyUse } from '../../../shared/floor/kinds-passkeys.ts';
-import { actHash, passkeyChallenge } from '../../../shared/floor/passkey.ts';
+import { actHash, passkeyChallenge } from '../../../shared/floor/passkey-sign.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 
 /** A passkey that signs. */

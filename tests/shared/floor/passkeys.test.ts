@@ -6,7 +6,8 @@ import { standOfKind } from '../../../shared/floor/acts.ts';
 import { applyAll } from '../../../shared/floor/fold.ts';
 import { payloadSchemas } from '../../../shared/floor/kinds.ts';
 import { signedKinds } from '../../../shared/floor/kinds-passkeys.ts';
-import { passkeysOf, passkeyUse, readUse } from '../../../shared/floor/passkey.ts';
+import { passkeysOf, passkeyUse } from '../../../shared/floor/passkey.ts';
+import { readUse } from '../../../shared/floor/passkey-sign.ts';
 import { createReplica, foldIn } from '../../../shared/floor/replica.ts';
 import type { Trust } from '../../../shared/floor/rights.ts';
 import { emptyState } from '../../../shared/floor/state.ts';
@@ -20,7 +21,7 @@ const broken = new Set<string>();
 const trust: Trust = {
   before: new Map(),
   claimsOf: ({ payload }) => JSON.parse(payload.ticket),
-  passkeyHolds: ({ hash }) => !broken.has(hash),
+  signedBy: (entry) => (broken.has(entry.hash) ? null : readUse(entry as Entry)), // what is folded is a whole entry
 };
 const chain = { tablet: 'T1', epoch: 'T1-life-1' };
 const cleared = { of: 'x', line: 'L1', slot: 'M1-F-001', reason: 'seen', checked: 'tablet' } as const;

@@ -36,7 +36,7 @@ const personOf = (person: (typeof people)[number], role: (typeof roles)[number])
 /** Tickets of these tests are their claims, and are taken as checked where they name the tablet that wrote them. */
 const trust: Trust = {
   before: new Map([['T1/T1-life-1', 5]]),
-  passkeyHolds: () => false,
+  signedBy: () => null,
   claimsOf: ({ tablet, payload }) => {
     const claims = JSON.parse(payload.ticket) as TicketClaims;
     return claims.tablet === tablet ? claims : null;

@@ -3,18 +3,18 @@
 
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { applyAll } from '../../../shared/floor/fold.ts';
-import { joinedSignature } from '../../../shared/floor/passkey.ts';
+import { joinedSignature } from '../../../shared/floor/passkey-sign.ts';
 import { emptyState, type FloorState } from '../../../shared/floor/state.ts';
 import { type Entry, entryId } from '../../../shared/log/entry.ts';
 import { parseExport } from '../../../shared/log/export-read.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { readProofRecord } from '../../../shared/log/proof-record.ts';
 import { checkedSchema, plantKeysSchema, pulledSchema } from '../../../shared/wire/messages.ts';
-import { passkeyHolds as holdsOnTablet } from '../../../src/app/store/passkeys.ts';
+import { signedBy as signedOnTablet } from '../../../src/app/store/passkeys.ts';
 import { trustFromNote } from '../../../src/app/store/tickets.ts';
 import { trustOf } from '../../../src/app/store/trust.ts';
 import { exportBytes } from '../../../src/server/http/export-routes.ts';
-import { passkeyHolds as holdsOnServer } from '../../../src/server/people/passkeys.ts';
+import { signedBy as signedOnServer } from '../../../src/server/people/passkeys.ts';
 import {
   newPasskey,
   registered,
@@ -37,7 +37,10 @@ function signedEntry(passkey: TestPasskey, bent: Partial<Signing> = {}, change: 
   return beginStory().tell('hold.cleared', { ...payload, passkey: { ...use, ...change } });
 }
 
-const bothSay = async (entry: Entry) => [await holdsOnServer(entry), await holdsOnTablet(entry)];
+const bothSay = async (entry: Entry) => [
+  (await signedOnServer(entry)) !== null,
+  (await signedOnTablet(entry)) !== null,
+];
 
 describe('the signature of a passkey', () => {
   it('holds on server and tablet, whichever kind of key, also by http on this very machine', async () => {

@@ -2,7 +2,7 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import { signedKinds } from '../../../../shared/floor/kinds-passkeys.ts';
-import { passkeyUse, registeredPasskey } from '../../../../shared/floor/passkey.ts';
+import { passkeyUse, registeredPasskey, type SignedBy } from '../../../../shared/floor/passkey.ts';
 import { actorOf } from '../../../../shared/floor/rights.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
@@ -17,15 +17,15 @@ interface SignedRowProps {
 
 export function SignedRow({ entry, floor }: SignedRowProps) {
   const words = say(passkeysWords);
-  const [holds, setHolds] = useState<boolean | null>(null);
+  const [signed, setSigned] = useState<SignedBy | null | 'asked'>('asked');
   const use = passkeyUse(entry);
   useEffect(() => {
     if (!use) return;
     let isHere = true;
     import('../../store/passkeys.ts')
-      .then(({ passkeyHolds }) => passkeyHolds(entry))
+      .then(({ signedBy }) => signedBy(entry))
       .then(
-        (found) => isHere && setHolds(found),
+        (found) => isHere && setSigned(found),
         () => undefined, // out of reach: it says that it checks still
       );
     return () => {
@@ -37,9 +37,9 @@ export function SignedRow({ entry, floor }: SignedRowProps) {
   if (!use && entry.payload['how'] === 'badge') return null;
   const told = !use
     ? words.pinOnly
-    : holds === null
+    : signed === 'asked'
       ? words.checking
-      : holds && registeredPasskey(floor.passkeys, entry, by)
+      : registeredPasskey(floor.passkeys, entry, { person: by, signed })
         ? `✓ ${words.byPasskey(personName(floor, by))}`
         : `✕ ${words.refused}`;
   return (
