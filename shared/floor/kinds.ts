@@ -10,6 +10,7 @@ import { labelPayloadSchemas } from './kinds-labels.ts';
 import { linePayloadSchemas } from './kinds-line.ts';
 import { moisturePayloadSchemas } from './kinds-moisture.ts';
 import { panelPayloadSchemas } from './kinds-panels.ts';
+import { passkeyPayloadSchemas } from './kinds-passkeys.ts';
 import { plantPayloadSchemas, weekly } from './kinds-plant.ts';
 import { printPayloadSchemas } from './kinds-print.ts';
 import { reelPayloadSchemas } from './kinds-reels.ts';
@@ -255,6 +256,7 @@ export const payloadSchemas = {
   ...changePayloadSchemas,
   ...moisturePayloadSchemas,
   ...rightPayloadSchemas,
+  ...passkeyPayloadSchemas,
 } as const;
 
 export type EntryKind = keyof typeof payloadSchemas;

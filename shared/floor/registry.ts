@@ -17,6 +17,7 @@ import { foldMaterial } from './fold-material.ts';
 import { foldMoisture } from './fold-moisture.ts';
 import { foldOffered } from './fold-offered.ts';
 import { foldPanels } from './fold-panels.ts';
+import { foldPasskeys } from './fold-passkeys.ts';
 import { foldPlaces } from './fold-places.ts';
 import { foldPlant } from './fold-plant.ts';
 import { asNamed, foldPrint } from './fold-print.ts';
@@ -248,6 +249,8 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'reel.timed': { schema: schemas['reel.timed'], fold: foldMoisture, touches: ofReel },
   'ticket.taken': { schema: schemas['ticket.taken'], fold: nothing, touches: nowhere },
   'unproven.settled': { schema: schemas['unproven.settled'], fold: nothing, touches: nowhere },
+  'passkey.added': { schema: schemas['passkey.added'], fold: foldPasskeys, touches: nowhere },
+  'passkey.removed': { schema: schemas['passkey.removed'], fold: foldPasskeys, touches: nowhere },
   'reel.life-judged': { schema: schemas['reel.life-judged'], fold: nothing, touches: nowhere },
 };
 

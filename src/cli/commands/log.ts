@@ -28,6 +28,7 @@ import {
   rightsFrom,
   rightsIn,
 } from '../log-file.ts';
+import { checkPasskeys } from '../log-passkeys.ts';
 import { broughtIn, countProven } from '../log-proven.ts';
 import { record, recordHelp, verifyRecord } from '../log-record.ts';
 import { checkTree, proofOfPart } from '../log-tree.ts';
@@ -45,7 +46,7 @@ FILE is an exported log: JSON lines (one entry a line), CSV or XLSX; - for stand
 
 verify walks every tablet's chain of hashes, checks the signatures, compares the readable columns of a table with the sealed entry
 of each row, and prints one JSON document: {"entries", "tablets", "omitted", "ok", "firstBroken", "proven", "claimed", "plant",
-"provenBy", "claims", "tree", "rights", "heads", "faults", "signatures"}. The order of lines does not matter.
+"provenBy", "claims", "tree", "rights", "passkeys", "heads", "faults", "signatures"}. The order of lines does not matter.
 "proven" counts the entries whose signature holds by a key of the plant's signed list: the list in a JSON export by the server, or
 --keys FILE: a list as "reelward serve keys" prints it, an export that has one, or an own {"keys": [{"tablet", "key"}]} (65 bytes
 in base64url, or as JWK). "claimed" counts all others: whoever wrote the file can have written them; "claims" says why, and
@@ -57,6 +58,9 @@ to be in it, how many of the log the file leaves out ("leftOut"; 0: the file is 
 head says nothing ("beyond"). A file whose entries are not those of the head is broken.
 "rights" lists the entries of a JSON export that took a lead or an engineer and that no ticket of the plant's server stood behind when the
 file was written: "unproven", or what a lead said of them since. It is the word of whoever wrote the file, and not checked again here.
+"passkeys" says of acts that a person signs (holds, releases, steps …) which were signed by a passkey of that person ("proven"), where
+that proves nothing and why ("refused"), and which rest on a PIN that only the tablet tells of ("pinOnly"). The keys are those that the
+file's own entries registered: who registered each is told beside it ("registered", "registeredBy").
 "textsLeftOut" lists entries that hold a badge or what checks a PIN: an export leaves these out, so that the rest of the entry's text is
 only claimed; its hash, its place and its signature are checked as ever.
 A cut-off end can only be seen with such a head, or with --heads: an earlier answer of verify (or its "heads"), kept elsewhere. Of an
@@ -146,6 +150,7 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
       tree,
       witnesses: witnessed.by,
       rights: rightsIn(reading),
+      passkeys: await checkPasskeys(reading.entries),
       signatures: { checked, withoutKey },
     },
     io,

@@ -459,4 +459,15 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   },
   'ticket.taken': { person: 'ana', ticket: 'e30.e30.AA' },
   'unproven.settled': { entries: ['T1/e1/4'], settled: 'confirmed', by: 'ana', reason: 'I was there' },
+  'passkey.added': {
+    credential: 'AQID',
+    person: 'ana',
+    role: 'lead',
+    name: 'blue key',
+    host: 'plant.test',
+    key: { kty: 'EC', crv: 'P-256', x: 'A'.repeat(43), y: 'A'.repeat(43) },
+    by: 'ana',
+    checked: 'server',
+  },
+  'passkey.removed': { credential: 'AQID', person: 'ana', role: 'lead', by: 'ana', checked: 'server' },
 };

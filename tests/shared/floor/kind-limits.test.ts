@@ -69,7 +69,7 @@ test('a name that others refer to has 1 to 64 characters, a text up to 200, and 
     const isLong = (length: number) => isTaken('x'.repeat(length));
     // A word of a closed list, or a text of a form of its own.
     if (!isLong(2)) return null;
-    const most = [20, 40, 64, 100, 200, 500, 2000, 3000, 4000].find(
+    const most = [20, 40, 64, 100, 200, 253, 500, 1364, 2000, 3000, 4000].find(
       (length) => isLong(length) && !isLong(length + 1),
     );
     return `${isLong(0) ? 0 : isLong(1) ? 1 : 2}–${most ?? '?'}`;
@@ -93,6 +93,8 @@ test('a name that others refer to has 1 to 64 characters, a text up to 200, and 
       0–? reel.verified reasons[].wanted
       0–? tablet.opened key.kty
       1–100 label.taught definition.codes[].pieces[].text
+      1–1364 passkey.added credential
+      1–1364 passkey.removed credential
       1–200 panel.seen serial
       1–200 panels.corrected reason
       1–200 recipe.known recipe
@@ -100,6 +102,7 @@ test('a name that others refer to has 1 to 64 characters, a text up to 200, and 
       1–200 station.finding-cleared finding
       1–200 station.finding-cleared reason
       1–200 unproven.settled entries[]
+      1–253 passkey.added host
       1–3000 ticket.taken ticket`),
   );
 });

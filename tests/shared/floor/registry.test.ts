@@ -19,6 +19,7 @@ import { foldMaterial } from '../../../shared/floor/fold-material.ts';
 import { foldMoisture } from '../../../shared/floor/fold-moisture.ts';
 import { foldOffered } from '../../../shared/floor/fold-offered.ts';
 import { foldPanels } from '../../../shared/floor/fold-panels.ts';
+import { foldPasskeys } from '../../../shared/floor/fold-passkeys.ts';
 import { foldPlaces } from '../../../shared/floor/fold-places.ts';
 import { foldPlant } from '../../../shared/floor/fold-plant.ts';
 import { foldPrint } from '../../../shared/floor/fold-print.ts';
@@ -70,6 +71,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^tape\.|^parts\.(used|missed|aired)$/, foldTapes],
   [/^machine\.loaded$/, foldBelieved],
   [/^setup\.offered$/, foldOffered],
+  [/^passkey\./, foldPasskeys],
   [/^reel\.verified$|^station\.(interlock-ruled|answered)$/, foldInterlock],
   [
     /^(checklist|step|cart|plan)\.|^panel\.(measured|looked)$|^changeover\.(began|released|dropped)$/,

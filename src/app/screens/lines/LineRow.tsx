@@ -2,8 +2,8 @@
 
 import type { LineGlance, LineStateName } from '../../../../shared/outlook/glance.ts';
 import { Icon, type IconName } from '../../ui/Icon.tsx';
-import { lineWords } from '../../words/line.ts';
 import { linesWords } from '../../words/all-lines.ts';
+import { lineWords } from '../../words/line.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import type { SeenLine } from './use-lines.ts';

@@ -9,6 +9,8 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'person.signed-in': 'Signed in',
   'person.signed-out': 'Signed out',
   'person.language-chosen': 'Language chosen',
+  'passkey.added': 'Passkey added',
+  'passkey.removed': 'Passkey removed',
   'ticket.taken': 'Server ticket',
   'unproven.settled': 'Unproven entries settled',
   'line.defined': 'Line defined',

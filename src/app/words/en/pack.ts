@@ -29,6 +29,7 @@ export const later = {
   order: () => import('./order.ts'),
   packages: () => import('./packages.ts'),
   parts: () => import('./parts.ts'),
+  passkeys: () => import('./passkeys.ts'),
   people: () => import('./people.ts'),
   plant: () => import('./plant.ts'),
   practice: () => import('./practice.ts'),

@@ -10,6 +10,8 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'person.signed-in': 'Entrada',
   'person.signed-out': 'Salida',
   'person.language-chosen': 'Idioma elegido',
+  'passkey.added': 'Llave de acceso añadida',
+  'passkey.removed': 'Llave de acceso quitada',
   'ticket.taken': 'Tique del servidor',
   'unproven.settled': 'Apuntes sin prueba resueltos',
   'line.defined': 'Línea definida',
