@@ -3,6 +3,7 @@ import { formatCount, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
+    begin: 'Dieses Werk einrichten',
     title: 'Für diese Linie ist keine Rüstung gewählt',
     help: 'Ein Schichtleiter wählt, was als Nächstes gebaut wird. Ein Ingenieur importiert Rüstungen.',
     choose: 'Rüstung wählen',

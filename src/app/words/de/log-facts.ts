@@ -8,6 +8,7 @@ export const words: Sentences<typeof english> = {
     key: 'Signiert ihre Einträge',
     previous: 'Protokoll davor',
     person: 'Person',
+    language: 'Sprache',
     role: 'Funktion',
     badge: 'Ausweis',
     pin: 'PIN',
@@ -214,7 +215,7 @@ export const words: Sentences<typeof english> = {
   entryOf: (number, tablet) => `Eintrag ${number} von ${tablet}`,
   otherTablet: 'ein anderes Tablet',
   someone: 'eine hier unbekannte Person',
-  parts: (count, one) => (one ? '1 Bauteil' : `${count} Bauteile`),
+  parts: (count) => plural(count, '1 Bauteil', `${count} Bauteile`),
   panels: (count) => `${count} Nutzen`,
   slots: (count) => plural(count, '1 Platz', `${count} Plätze`),
   limit: (begins, months) =>

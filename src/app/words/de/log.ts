@@ -9,6 +9,7 @@ export const words: Sentences<typeof english> = {
     'person.removed': 'Person entfernt',
     'person.signed-in': 'Angemeldet',
     'person.signed-out': 'Abgemeldet',
+    'person.language-chosen': 'Sprache gewählt',
     'ticket.taken': 'Ticket des Servers',
     'unproven.settled': 'Unbewiesene Einträge geklärt',
     'line.defined': 'Linie angelegt',

@@ -3,6 +3,7 @@ import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   whoTitle: 'Wer arbeitet?',
+  yourLanguage: 'Ihre Sprache, auf jedem Tablet',
   pinTitle: (name) => `PIN von ${name}`,
   pinHelp: 'Vier bis acht Ziffern.',
   pinWrong: 'Das ist nicht die PIN.',

@@ -4,6 +4,11 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: 'Werk',
   tiles: {
+    begin: { title: 'Erste Schritte', text: 'Vom leeren Werk zur ersten richtigen Rolle.' },
+    lines: {
+      title: 'Linien und Plätze',
+      text: 'Maschinen, Bänke und Plätze, so wie sie an den Maschinen stehen.',
+    },
     setups: {
       title: 'Rüstungen',
       text: 'Was jedes Produkt auf jedem Platz braucht; wählen Sie, was als Nächstes gebaut wird.',
@@ -170,6 +175,7 @@ export const words: Sentences<typeof english> = {
   tablet: {
     name: 'Name dieses Tablets',
     language: 'Sprache',
+    languageHelp: 'Wer eine Sprache gewählt hat, sieht die eigene.',
     theme: 'Farben',
     themes: { auto: 'Wie das Tablet', light: 'Hell', dark: 'Dunkel' },
     sound: 'Ton',

@@ -9,6 +9,7 @@ export const words: Sentences<typeof english> = {
     'person.removed': 'Personne retirée',
     'person.signed-in': 'Identifié',
     'person.signed-out': 'Déconnecté',
+    'person.language-chosen': 'Langue choisie',
     'ticket.taken': 'Ticket du serveur',
     'unproven.settled': 'Entrées non prouvées tranchées',
     'line.defined': 'Ligne définie',

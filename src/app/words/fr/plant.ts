@@ -4,6 +4,11 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: 'Usine',
   tiles: {
+    begin: { title: 'Premiers pas', text: 'D’une usine vide à la première bonne bobine.' },
+    lines: {
+      title: 'Lignes et emplacements',
+      text: 'Machines, bancs et emplacements, tels qu’ils sont écrits sur les machines.',
+    },
     setups: {
       title: 'Plans de chargement',
       text: 'Ce que chaque produit demande sur chaque emplacement ; choisissez la prochaine fabrication.',
@@ -173,6 +178,7 @@ export const words: Sentences<typeof english> = {
   tablet: {
     name: 'Nom de cette tablette',
     language: 'Langue',
+    languageHelp: 'Qui a choisi une langue voit la sienne.',
     theme: 'Thème',
     themes: { auto: 'Comme la tablette', light: 'Clair', dark: 'Sombre' },
     sound: 'Son',

@@ -3,6 +3,7 @@ import { formatCount, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
+    begin: 'Üzem létrehozása',
     title: 'Ehhez a sorhoz nincs setup kiválasztva',
     help: 'Műszakvezető választja ki, mi készül legközelebb. A setupokat mérnök importálja.',
     choose: 'Setup kiválasztása',

@@ -8,6 +8,7 @@ export const words: Sentences<typeof english> = {
     key: 'Ezzel ír alá',
     previous: 'Előző napló',
     person: 'Személy',
+    language: 'Nyelv',
     role: 'Szerep',
     badge: 'Kártya',
     pin: 'PIN',

@@ -9,6 +9,7 @@ export const words: Sentences<typeof english> = {
     'person.removed': 'Személy törölve',
     'person.signed-in': 'Bejelentkezett',
     'person.signed-out': 'Kijelentkezett',
+    'person.language-chosen': 'Nyelv kiválasztva',
     'ticket.taken': 'A szerver jegye',
     'unproven.settled': 'Nem igazolt bejegyzések rendezve',
     'line.defined': 'Sor létrehozva',

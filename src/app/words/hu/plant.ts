@@ -4,6 +4,11 @@ import type { Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: 'Üzem',
   tiles: {
+    begin: { title: 'Első lépések', text: 'Az üres üzemtől az első helyes tekercsig.' },
+    lines: {
+      title: 'Sorok és helyek',
+      text: 'Gépek, bankok és helyek úgy, ahogy a gépeken állnak.',
+    },
     setups: {
       title: 'Setupok',
       text: 'Mit kér minden termék minden helyen; válassza ki, mi készül legközelebb.',
@@ -167,6 +172,7 @@ export const words: Sentences<typeof english> = {
   tablet: {
     name: 'A tablet neve',
     language: 'Nyelv',
+    languageHelp: 'Aki választott nyelvet, az a sajátját látja.',
     theme: 'Téma',
     themes: { auto: 'Mint a tableté', light: 'Világos', dark: 'Sötét' },
     sound: 'Hang',
