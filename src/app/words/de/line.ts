@@ -109,8 +109,8 @@ export const words: Sentences<typeof english> = {
   believes: (slots) =>
     plural(
       slots,
-      'Die Maschine meint auf 1 Platz etwas anderes.',
-      `Die Maschine meint auf ${formatCount(slots)} Plätzen etwas anderes.`,
+      'Die Maschine geht auf 1 Platz von etwas anderem aus.',
+      `Die Maschine geht auf ${formatCount(slots)} Plätzen von etwas anderem aus.`,
     ),
   believesAct: 'Siehe Stationen',
   takeBack: 'Zurücknehmen',

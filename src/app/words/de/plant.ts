@@ -98,7 +98,7 @@ export const words: Sentences<typeof english> = {
     stays: {
       removed:
         'Nicht entfernt: Niemand sonst könnte Personen hinzufügen. Fügen Sie zuerst einen Schichtleiter oder Ingenieur hinzu.',
-      role: 'Funktion nicht gesenkt: Niemand sonst könnte Personen hinzufügen. Fügen Sie zuerst einen Schichtleiter oder Ingenieur hinzu.',
+      role: 'Funktion nicht herabgesetzt: Niemand sonst könnte Personen hinzufügen. Fügen Sie zuerst einen Schichtleiter oder Ingenieur hinzu.',
     },
     savedNext: (name) => `${name} steht auf der Liste`,
     aloneNext: 'Sie sind bisher die einzige Person',
@@ -188,7 +188,7 @@ export const words: Sentences<typeof english> = {
       no: 'Der Browser löscht das Protokoll vielleicht, wenn der Platz knapp wird',
       unknown: 'Der Browser sagt es nicht',
     },
-    askKeep: 'Um Behalten bitten',
+    askKeep: 'Bitten, es zu behalten',
     room: (used, left) => `${used} MB belegt, ${left} MB frei`,
     offline: 'Offline-Kopie',
     version: 'Version',

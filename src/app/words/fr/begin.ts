@@ -3,7 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   about:
-    'D’une tablette vide à la première bonne bobine. Arrêtez-vous à n’importe quelle étape ; continuez ici ou sur une autre tablette.',
+    'D’une tablette vide à la première bonne bobine. Arrêtez-vous à n’importe quelle étape ; continuez ici ou sur une autre tablette.',
   language: 'Langue de cette tablette',
   done: 'fait',
   steps: {
@@ -50,5 +50,5 @@ export const words: Sentences<typeof english> = {
   },
   badges: 'Imprimer des badges',
   more: 'Ouvrir',
-  openOf: (step) => `Ouvrir : ${step}`,
+  openOf: (step) => `Ouvrir : ${step}`,
 };

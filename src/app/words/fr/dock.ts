@@ -2,8 +2,9 @@ import type { words as english } from '../en/dock.ts';
 import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
+  // Short: on a phone a well is hardly wider than a word.
   wells: {
-    slot: 'Emplacement',
+    slot: 'Empl.',
     feeder: 'Feeder',
     'old-reel': 'Ancienne bobine',
     reel: 'Bobine',

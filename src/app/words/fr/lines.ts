@@ -19,14 +19,14 @@ export const words: Sentences<typeof english> = {
   removeOf: (number) => `Enlever le banc ${number}`,
   first: 'Premier emplacement',
   last: 'Dernier emplacement',
-  addAcross: (slot) => `Ajouter l’autre côté : ${slot}`,
-  addMachine: (slot) => `Ajouter la machine suivante : ${slot}`,
+  addAcross: (slot) => `Ajouter l’autre côté : ${slot}`,
+  addMachine: (slot) => `Ajouter la machine suivante : ${slot}`,
   addBank: 'Ajouter un banc',
   picture: 'À quoi ressemble la ligne',
   save: 'Enregistrer la ligne',
-  saved: (name) => `${name} : enregistré.`,
+  saved: (name) => `${name} : enregistré.`,
   faults: {
-    'no-number': 'Les deux doivent finir par un nombre : M1-F-001 et M1-F-025.',
+    'no-number': 'Les deux doivent finir par un nombre : M1-F-001 et M1-F-025.',
     differs: 'Seul le nombre à la fin peut différer.',
     'not-from-one': 'Le premier emplacement doit porter le numéro 1.',
     backwards: 'Le dernier nombre est inférieur au premier.',
@@ -43,7 +43,7 @@ export const words: Sentences<typeof english> = {
       plural(
         count,
         `L’emplacement ${slots} est utilisé. Gardez-le.`,
-        `${count} emplacements utilisés disparaîtraient : ${slots}. Gardez-les.`,
+        `${count} emplacements utilisés disparaîtraient : ${slots}. Gardez-les.`,
       ),
   },
 };

@@ -23,7 +23,7 @@ export const words: Sentences<typeof english> = {
     'panels.contained': 'Flans retenus',
     'containment.signed': 'Flans retenus signés',
     'line.crewed': 'Opérateurs sur la ligne',
-    'line.splices-ruled': 'Coût d’un raccord fixé',
+    'line.splices-ruled': 'Perte par raccord fixée',
     'feeder.known': 'Feeder listé',
     'feeder.withdrawn': 'Feeder retiré',
     'feeder-type.known': 'Type de feeder décrit',

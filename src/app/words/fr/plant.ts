@@ -116,7 +116,7 @@ export const words: Sentences<typeof english> = {
     kept: 'Ce que vous avez commencé ici est gardé. Cela revient quand vous vous identifiez.',
   },
   rules: {
-    lead: 'Alerter ce temps avant qu’un raccord soit possible',
+    lead: 'Délai d’alerte avant qu’un raccord soit possible',
     walk: 'Une tournée le long de la ligne prend',
     splice: 'Un raccord prend',
     minutes: 'min',
@@ -145,7 +145,7 @@ export const words: Sentences<typeof english> = {
       'Sert à la durée hors sachet des bobines sensibles à l’humidité. 30 °C et 60 % jusqu’à ce que vous saisissiez les vôtres.',
     climateBeyond:
       'La table des durées hors sachet s’arrête à 35 °C et 90 %. Au-delà, sa pire rangée compte pour toutes les bobines. Demandez à l’ingénieur procédé.',
-    idle: 'Déconnecter les personnes sans toucher depuis',
+    idle: 'Déconnecter si personne ne touche l’écran pendant',
     idleHelp: (most) =>
       `De 1 à ${most}, le poste le plus long. Après un poste, chacun s’identifie à nouveau. Le travail ouvert est gardé.`,
     wrongIdle: (most) =>

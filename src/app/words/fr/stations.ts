@@ -95,13 +95,13 @@ export const words: Sentences<typeof english> = {
     title: 'Ce que croit la machine',
     said: (clock, same) =>
       `Dit le ${clock}. ${plural(same, `${formatCount(same)} emplacement est comme le disent les scans.`, `${formatCount(same)} emplacements sont comme le disent les scans.`)}`,
-    differs: (slot, machine, here) => `${slot} : la machine croit ${machine}, les scans disent ${here}.`,
+    differs: (slot, machine, here) => `${slot} : d’après la machine ${machine}, d’après les scans ${here}.`,
     nothing: 'rien',
     look: 'Ouvrez l’emplacement et scannez-y la bobine. Si les scans sont justes, rectifiez à la machine.',
     scan: 'Scannez-y la bobine.',
     open: (slot) => `Ouvrir ${slot}`,
     more: (slots) => plural(slots, `et ${formatCount(slots)} autre`, `et ${formatCount(slots)} autres`),
-    never: 'Cela ne change de soi-même aucun emplacement.',
+    never: 'Cela ne change aucun emplacement tout seul.',
     later: (slots) => `Scanné après que la machine a parlé, elle ne le sait peut-être pas encore : ${slots}.`,
     untold: (slots) => `La machine ne nomme ni composant ni bobine connue : ${slots}.`,
     unknown: (places) =>
@@ -161,9 +161,9 @@ export const words: Sentences<typeof english> = {
   bothTitle: 'Compté par les deux',
   both: {
     machine: (clock, hand, machine) =>
-      `${clock} : revenue après un silence. À la main ${hand}, par la machine ${machine}. Le nombre de la machine compte.`,
+      `${clock} : revenue après un silence. À la main ${hand}, par la machine ${machine}. Le nombre de la machine fait foi.`,
     hand: (clock, hand, machine) =>
-      `${clock} : a recommencé à zéro après un silence. À la main ${hand}, par la machine ${machine}. Le nombre à la main compte.`,
+      `${clock} : a recommencé après un silence. À la main ${hand}, par la machine ${machine}. Le nombre à la main fait foi.`,
   },
   bothHelp: 'C’est faux ? Réglez le nombre avec « Flans = … » sur l’écran Ligne.',
   beside: (panels) =>

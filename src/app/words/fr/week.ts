@@ -44,7 +44,7 @@ export const words: Sentences<typeof english> = {
   },
   add: {
     holidays: 'Ajouter un jour férié',
-    overtime: 'Ajouter des heures',
+    overtime: 'Ajouter des heures sup.',
     stops: 'Ajouter un arrêt',
   },
   note: 'Note',

@@ -3,7 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   about:
-    'Az üres tablettől az első helyes tekercsig. Bármelyik lépésnél abbahagyhatja; itt vagy másik tableten folytathatja.',
+    'Az üres tablettől az első jó tekercsig. Bármelyik lépésnél abbahagyhatja; itt vagy másik tableten folytathatja.',
   language: 'A tablet nyelve',
   done: 'kész',
   steps: {

@@ -87,7 +87,7 @@ export const words: Sentences<typeof english> = {
     lot: 'Tétel',
     dateCode: 'Dátumkód',
     codes: 'Beolvasott kódok',
-    verdict: 'Ítélet',
+    verdict: 'Eredmény',
     reasons: 'Miért',
     basis: 'Darabszám alapja',
     cut: 'Levágva',

@@ -4,7 +4,7 @@ import type { Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: 'Üzem',
   tiles: {
-    begin: { title: 'Első lépések', text: 'Az üres üzemtől az első helyes tekercsig.' },
+    begin: { title: 'Első lépések', text: 'Az üres üzemtől az első jó tekercsig.' },
     lines: {
       title: 'Sorok és helyek',
       text: 'Gépek, bankok és helyek úgy, ahogy a gépeken állnak.',
@@ -79,7 +79,7 @@ export const words: Sentences<typeof english> = {
     removed: (name) => `${name} törölve.`,
     removeTitle: (name) => `Törli: ${name}?`,
     removeHelp: (badge) =>
-      `A(z) ${badge} kártya és a PIN-kód ezután nem működik. A napló megőrzi, mit tett ez a személy, ezen a néven.`,
+      `Ez a kártya (${badge}) és a PIN-kód ezután nem működik. A napló megőrzi, mit tett ez a személy, ezen a néven.`,
     removeSelf: 'Ez Ön: azonnal ki lesz jelentkeztetve.',
     removeLast: 'Itt senki más nem vehet fel személyeket. Előbb legyen valaki más műszakvezető vagy mérnök.',
     saved: (name) => `${name} mentve.`,
@@ -115,7 +115,7 @@ export const words: Sentences<typeof english> = {
   },
   rules: {
     lead: 'Ennyivel jelezzen előre, mielőtt toldani lehet',
-    walk: 'Egy út a sor mentén',
+    walk: 'Egy út ideje a sor mentén',
     splice: 'Egy toldás ideje',
     minutes: 'min',
     seconds: 's',
