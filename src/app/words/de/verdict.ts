@@ -182,7 +182,7 @@ const reasonsDe: ReasonWords = {
 export const words: Sentences<typeof english> = {
   accepted: { load: 'Richtige Rolle', splice: 'Richtige Rolle zum Spleißen', sweep: 'Gesehen' },
   refused: 'Abgelehnt',
-  held: 'Für Schichtleiter zurückgehalten',
+  held: 'Wartet auf Schichtleiter',
   wants: (slot) => `${slot} braucht`,
   says: 'auf der Rolle steht',
   also: 'Auch',

@@ -62,7 +62,7 @@ export const words: Sentences<typeof english> = {
     supplierPart: 'Référence fournisseur',
     quantity: 'Quantité',
     lot: 'Lot',
-    reel: 'Identifiant de bobine',
+    reel: 'ID de bobine',
     dateCode: 'Code date',
     place: 'Casier du magasin',
     other: 'Autre chose',

@@ -195,7 +195,7 @@ export const words: Sentences<typeof english> = {
     room: (used, left) => `${used} Mo utilisés, ${left} Mo libres`,
     offline: 'Copie hors ligne',
     version: 'Version',
-    id: 'Identifiant de la tablette',
+    id: 'ID de la tablette',
     entries: (count) => plural(count, `${count} entrée au journal`, `${count} entrées au journal`),
     line: 'Ligne utilisée',
     save: 'Enregistrer le nom',

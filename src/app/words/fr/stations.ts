@@ -67,7 +67,7 @@ export const words: Sentences<typeof english> = {
     'not-replied': 'Elle a demandé et était partie avant la réponse',
     'code-again': 'Un code de flan est revenu. Il compte une fois par série',
     'not-heard':
-      'Pas entendue un moment : ce qui est passé alors n’est pas dans son total. Comparez avec la ligne, et réglez « Flans = … » où c’est faux',
+      'Pas entendue un moment : ce qui est passé alors n’est pas dans son total. Comparez avec la ligne, et réglez « Flans = … » là où c’est faux',
     'no-boards': 'Elle n’annonce pas les flans, donc elle ne compte rien. Activez cela à la machine',
     'other-machine':
       'Flans d’une autre machine sur la même connexion. Ils ne sont pas comptés ; nommez la bonne dans le fichier de la liaison (machineId)',
@@ -198,7 +198,7 @@ export const words: Sentences<typeof english> = {
     'La machine envoie en IPC-2591 (AMQP 1.0), chaque message seul ou plusieurs en un, compressé ou non. Son handle doit être celui du fichier de la liaison.',
   machineAddress: 'Adresse de son broker (network URI)',
   machineTarget: 'Adresse cible',
-  machineAny: 'n’importe laquelle',
+  machineAny: 'au choix',
   machineAt: 'Ses messages sont pris de',
   machineProof: 'Nom et mot de passe : comme dans le fichier de la liaison. Sans eux : ANONYMOUS.',
   typeAnswer:

@@ -17,7 +17,7 @@ export const words: Sentences<typeof english> = {
   kinds: {
     shift: 'Poste',
     break: 'Pause',
-    overtime: 'Heures supplémentaires',
+    overtime: 'Heures sup.',
     stop: 'Arrêt prévu',
   },
   span: (from, to) => `${from} à ${to}`,
@@ -34,7 +34,7 @@ export const words: Sentences<typeof english> = {
   done: 'Fermer',
   lists: {
     holidays: 'Jours fériés',
-    overtime: 'Heures supplémentaires',
+    overtime: 'Heures sup.',
     stops: 'Arrêts prévus',
   },
   listHelp: {

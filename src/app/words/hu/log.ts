@@ -31,7 +31,7 @@ export const words: Sentences<typeof english> = {
     'feeder.typed': 'Feeder típusa és hosszai beállítva',
     'line.tape-ruled': 'Utófutó és előfutó beállítva',
     'supplier.approved': 'Szállítói cikkszám jóváhagyva',
-    'supplier.withdrawn': 'Szállítói cikkszám jóváhagyása törölve',
+    'supplier.withdrawn': 'Szállítói cikkszám kivonva',
     'setup.taken': 'Setup importálva',
     'setup.chosen': 'Setup kiválasztva',
     'run.started': 'Gyártás elindítva',

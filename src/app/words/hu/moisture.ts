@@ -80,8 +80,8 @@ export const words: Sentences<typeof english> = {
   bakeCaution: 'Forró: viseljen kesztyűt a kemencénél. A tasak címkéje és a helyi szabályok az elsők.',
   resetHelp:
     'Itt adja meg, amikor a tekercs újra kint van. Ha a sütés rövidebb, mint amit a táblázat a testéhez és szintjéhez kér, a nyitott idő nem áll vissza: akkor műszakvezetőnek kell döntenie.',
-  badHours: '0 és 9999 óra közötti értéket írjon be.',
-  badCelsius: '30 és 150 °C közötti értéket írjon be.',
+  badHours: '0–9999 órát írjon be.',
+  badCelsius: '30–150 °C-ot írjon be.',
   climate: (f) =>
     f.computed !== f.entered
       ? `A csarnok ${f.entered.celsius} °C és ${f.entered.humidity} % értéke kívül esik a táblázaton. A legrosszabb sora számít: ${f.computed.celsius} °C és ${f.computed.humidity} %. Kérdezze a folyamatmérnököt.`

@@ -22,7 +22,7 @@ export const words: Sentences<typeof english> = {
       'Olvassa be a szállító címkéjét, vagy írja be a számát. Azokra a termékekre érvényes, amelyek setupja nem nevez meg gyártót az alkatrészhez.',
     save: 'Jóváhagyás',
     saved: (supplierPart, part) => `${supplierPart} mostantól jóváhagyva ehhez: ${part}.`,
-    withdraw: 'Jóváhagyás törlése',
+    withdraw: 'Kivonás',
     withdrawn: (supplierPart, part) => `${supplierPart} már nincs jóváhagyva ehhez: ${part}.`,
     undo: 'Visszavonás',
     partMissing: 'Adja meg a saját cikkszámot',

@@ -50,7 +50,7 @@ export const words: Sentences<typeof english> = {
     },
     tablet: {
       title: 'Ez a tablet',
-      text: 'Tárhely, hálózat nélküli másolat, nyelv, téma, hang.',
+      text: 'Tárhely, offline másolat, nyelv, téma, hang.',
     },
   },
   back: 'Üzem',
@@ -187,7 +187,7 @@ export const words: Sentences<typeof english> = {
     },
     askKeep: 'Megőrzés kérése',
     room: (used, left) => `${used} MB foglalt, ${left} MB szabad`,
-    offline: 'Hálózat nélküli másolat',
+    offline: 'Offline másolat',
     version: 'Verzió',
     id: 'Tabletazonosító',
     entries: (count) => `${count} bejegyzés a naplóban`,
