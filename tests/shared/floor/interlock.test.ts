@@ -128,6 +128,7 @@ describe('where the plant gives tickets and none proves it', () => {
     applyAll(emptyState(), [...story.entries].sort(compareEntries), {
       before: new Map(),
       claimsOf: () => null,
+      signedBy: () => null,
     });
 
   test('a reel that only a lead’s word let on is not sure; the same word in a plant without tickets is', () => {
