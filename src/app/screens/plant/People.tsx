@@ -3,7 +3,7 @@
 
 import { useState } from 'preact/hooks';
 import { hasAdder, isLastAdder } from '../../../../shared/floor/may.ts';
-import { passkeysOf } from '../../../../shared/floor/passkey.ts';
+import { passkeysOf } from '../../../../shared/floor/passkeys-of.ts';
 import { hasPin, type Person } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { address } from '../../router.ts';
