@@ -3,8 +3,8 @@
 
 import { type Entry, entryId } from '../log/entry.ts';
 import { type EntryKind, type EntryOf, type FloorEntry, isEntryKind } from './kinds.ts';
+import type { PasskeyUse } from './kinds-passkeys.ts';
 import type { Act } from './may.ts';
-import { passkeyUse } from './passkey.ts';
 import { isBeforeTickets, provenRole, type RightStand, type Trust } from './rights.ts';
 import type { FloorState } from './state.ts';
 
@@ -166,6 +166,6 @@ export function standOfKind(
   if (typeof act !== 'string' || provenRole(act) === null) return null;
   if (trust === null || isBeforeTickets(trust, entry)) return 'before-tickets';
   // A signature that proves nothing would have left a mark.
-  const use = passkeyUse(entry);
-  return use && passkeys.get(use.credential)?.isProven ? 'passkey' : 'proven';
+  const use = entry.payload['passkey'] as Partial<PasskeyUse> | undefined; // as it came: it only names one
+  return passkeys.get(use?.credential ?? '')?.isProven ? 'passkey' : 'proven';
 }

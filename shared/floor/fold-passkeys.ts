@@ -1,9 +1,9 @@
 // Passkeys, registered and removed, and what their counts tell. One that was registered without a right to do so is known, and proves
-// nothing until a lead confirms it; one that was removed without a right still proves.
+// nothing until a lead confirms it; a removal without a right removes nothing.
 
 import { entryId } from '../log/entry.ts';
 import type { EntryOf, FloorEntry } from './kinds.ts';
-import { registeredPasskey, type SignedBy } from './passkey.ts';
+import { positionOf, registeredPasskey, type SignedBy } from './passkey.ts';
 import { actorOf, isWithoutRight, type RightsState } from './rights.ts';
 
 /** Applies one entry; the right that it took was looked at before. */
@@ -11,22 +11,18 @@ export function foldPasskeys(
   { passkeys, unproven }: Pick<RightsState, 'passkeys' | 'unproven'>,
   entry: EntryOf<'passkey.added' | 'passkey.removed'>,
 ): void {
-  const id = entryId(entry);
-  const isProven = !isWithoutRight(unproven.get(id));
-  const { hlc, tablet, epoch, seq, kind, payload } = entry;
-  const at = { hlc, tablet, epoch, seq };
-  const there = passkeys.get(payload.credential);
-  if (kind === 'passkey.added') {
+  const isProven = !isWithoutRight(unproven.get(entryId(entry)));
+  const at = positionOf(entry);
+  const there = passkeys.get(entry.payload.credential);
+  if (entry.kind === 'passkey.added') {
     // A name that is taken stays with whom it is; but nobody can take it from its owner by an entry without a right.
     if (there && (there.isProven || !isProven)) return;
-    const { credential, person, role, name, host, key, by } = payload;
-    const made = { credential, person, role, name, host, key, by, entry: id, at };
-    passkeys.set(credential, { ...made, isProven, removed: null, count: 0, fell: null });
+    const made = { at, isProven, removed: null, count: 0, fell: null };
+    passkeys.set(entry.payload.credential, { ...entry.payload, ...made });
     return;
   }
-  if (!there || there.person !== payload.person || there.removed?.isProven) return;
-  if (there.removed === null || isProven)
-    passkeys.set(there.credential, { ...there, removed: { entry: id, at, isProven } });
+  if (isProven && there?.person === entry.payload.person && !there.removed)
+    passkeys.set(there.credential, { ...there, removed: at });
 }
 
 /** Takes note of the count that a passkey told with an entry. Counts that do not rise are told; they prove nothing. */

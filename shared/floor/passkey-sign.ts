@@ -7,12 +7,13 @@
 // Nothing in this room knows a key: whoever believes a signature checks it (`signedBytes`) with the key that the entry brings; whether that
 // key is the person's says passkey.ts. Apart from it, since the fold need not hash anything.
 
+import * as z from 'zod/mini';
 import { bytesToHex, fromBase64Url, fromHex, toBase64Url } from '../log/bytes.ts';
 import { driftLimitMs } from '../log/clock.ts';
 import type { Entry, Json, JsonObject } from '../log/entry.ts';
 import { canonicalText, hashText, wellFormed } from '../log/seal.ts';
-import type { PasskeyUse } from './kinds-passkeys.ts';
-import { passkeyUse, type SignedBy } from './passkey.ts';
+import { type PasskeyUse, passkeyUseSchema } from './kinds-passkeys.ts';
+import type { SignedBy } from './passkey.ts';
 
 /** From asking for the passkey until the entry is written, at most, ms. */
 const USE_MS = 10 * 60_000;
@@ -36,6 +37,13 @@ export function passkeyChallenge(
 ): string {
   const hash = hashText(canonicalText({ passkey: 1, tablet, epoch, asked, acts: [...acts] }));
   return toBase64Url(fromHex(hash, 32) ?? new Uint8Array());
+}
+
+/** What of a passkey stands in an entry; null where nothing does, or nothing that can be read. */
+export function passkeyUse({ payload }: { readonly payload: object }): PasskeyUse | null {
+  if (!('passkey' in payload) || payload.passkey === undefined) return null;
+  const read = z.safeParse(passkeyUseSchema, payload.passkey);
+  return read.success ? read.data : null;
 }
 
 /** A passkey's signature that fits the entry it stands in, but for the signature itself. */

@@ -10,7 +10,7 @@ import { chainId, type Entry, entryId } from '../log/entry.ts';
 import type { EntryOf, FloorEntry } from './kinds.ts';
 import type { SettledAs } from './kinds-rights.ts';
 import { type Act, actRoles } from './may.ts';
-import { followPerson, type HeldPasskey, passkeyUse, registeredPasskey, type SignedBy } from './passkey.ts';
+import { followPerson, type HeldPasskey, registeredPasskey, type SignedBy } from './passkey.ts';
 import type { TicketClaims } from './ticket.ts';
 import { isAtLeast, type Role } from './vocabulary.ts';
 
@@ -150,7 +150,7 @@ function whyUnproven(
   entry: FloorEntry,
   { needs, trust }: { readonly needs: Role; readonly trust: Trust },
 ): UnprovenReason | null {
-  if (passkeyUse(entry)) {
+  if ('passkey' in entry.payload) {
     const by = { person: actorOf(entry), signed: trust.signedBy(entry) };
     const held = registeredPasskey(state.passkeys, entry, by);
     if (!held) return 'passkey';
@@ -176,13 +176,10 @@ function endTickets(state: RightsState, change: Unproven['changes'], entry: Floo
   followPerson(state.passkeys, change, entry);
 }
 
-/** What a lead confirmed of passkeys counts from then on. */
+/** A registration that a lead confirmed counts from then on. */
 function confirmPasskeys({ passkeys }: RightsState, id: string): void {
-  for (const [credential, held] of passkeys) {
-    if (held.entry === id) passkeys.set(credential, { ...held, isProven: true });
-    if (held.removed?.entry === id)
-      passkeys.set(credential, { ...held, removed: { ...held.removed, isProven: true } });
-  }
+  for (const [credential, held] of passkeys)
+    if (entryId(held.at) === id) passkeys.set(credential, { ...held, isProven: true });
 }
 
 /** What a lead said; of what takes an engineer only an engineer can say it. */

@@ -3,17 +3,16 @@
 
 import { foldPasskeys, notePasskeyUse } from '../../shared/floor/fold-passkeys.ts';
 import { readFloorEntry } from '../../shared/floor/kinds.ts';
-import { signedKinds } from '../../shared/floor/kinds-passkeys.ts';
 import {
   followPerson,
   type HeldPasskey,
-  passkeyUse,
   registeredPasskey,
   type SignedBy,
 } from '../../shared/floor/passkey.ts';
-import { actHash, readUse } from '../../shared/floor/passkey-sign.ts';
+import { actHash, passkeyUse, readUse } from '../../shared/floor/passkey-sign.ts';
 import { takeName } from '../../shared/floor/people.ts';
 import { actorOf } from '../../shared/floor/rights.ts';
+import { signedKinds } from '../../shared/floor/signed-kinds.ts';
 import { type Entry, entryId } from '../../shared/log/entry.ts';
 import { compareEntries } from '../../shared/log/order.ts';
 import { signedBy } from '../server/people/passkeys.ts';
@@ -86,7 +85,7 @@ export async function checkPasskeys(entries: readonly Entry[]): Promise<PasskeyR
     notePasskeyUse(state, told, read);
     const countFell = state.passkeys.get(held.credential)?.fell === act.entry;
     const says = `proven by passkey of ${names.get(by) ?? by}`;
-    const registered = { registered: held.entry, registeredBy: held.by };
+    const registered = { registered: entryId(held.at), registeredBy: held.by };
     proven.push({ ...act, says, passkey: held.name, ...registered, countFell });
   }
   return { proven, refused, pinOnly: { says: pinOnly, entries: plain } };

@@ -5,7 +5,7 @@ import { spawn } from 'node:child_process';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { passkeyUse } from '../../shared/floor/passkey.ts';
+import { passkeyUse } from '../../shared/floor/passkey-sign.ts';
 import { type Entry, entryId } from '../../shared/log/entry.ts';
 import { dist, outside } from './support/demo.ts';
 import {

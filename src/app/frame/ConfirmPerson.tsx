@@ -2,7 +2,7 @@
 // Used for signing in and for what takes a lead.
 
 import { useLayoutEffect, useState } from 'preact/hooks';
-import { passkeysOf } from '../../../shared/floor/passkey.ts';
+import { passkeysOf } from '../../../shared/floor/passkeys-of.ts';
 import { personByBadge } from '../../../shared/floor/people.ts';
 import { hasPin, type Person } from '../../../shared/floor/state.ts';
 import { isAtLeast, type Role } from '../../../shared/floor/vocabulary.ts';

@@ -1,8 +1,8 @@
 // What a person does is signed by that person's passkey before it is written down. Fetched when one is asked for.
 
 import type { DraftEntry } from '../../../shared/floor/kinds.ts';
-import { passkeysOf } from '../../../shared/floor/passkey.ts';
 import { actHash, passkeyChallenge, readUse } from '../../../shared/floor/passkey-sign.ts';
+import { passkeysOf } from '../../../shared/floor/passkeys-of.ts';
 import type { App } from '../app.ts';
 import { askPasskey, pageHost } from '../device/passkey.ts';
 

@@ -4,8 +4,8 @@
 import type { AuthenticationResponseJSON } from '@simplewebauthn/server';
 import { readFloorEntry } from '../../../shared/floor/kinds.ts';
 import type { PasskeyKey } from '../../../shared/floor/kinds-passkeys.ts';
-import { passkeyUse, type SignedBy } from '../../../shared/floor/passkey.ts';
-import { readUse } from '../../../shared/floor/passkey-sign.ts';
+import type { SignedBy } from '../../../shared/floor/passkey.ts';
+import { passkeyUse, readUse } from '../../../shared/floor/passkey-sign.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 
 /** What the signature says, where it was made for this entry, by a user made sure of, and holds; else null. */

@@ -1,9 +1,9 @@
 // Who signed an entry, as far as anything proves it: a passkey of that person, checked here, or a PIN of which the tablet alone tells.
 
 import { useEffect, useState } from 'preact/hooks';
-import { signedKinds } from '../../../../shared/floor/kinds-passkeys.ts';
-import { passkeyUse, registeredPasskey, type SignedBy } from '../../../../shared/floor/passkey.ts';
+import { registeredPasskey, type SignedBy } from '../../../../shared/floor/passkey.ts';
 import { actorOf } from '../../../../shared/floor/rights.ts';
+import { signedKinds } from '../../../../shared/floor/signed-kinds.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
 import { passkeysWords } from '../../words/passkeys.ts';
@@ -18,7 +18,7 @@ interface SignedRowProps {
 export function SignedRow({ entry, floor }: SignedRowProps) {
   const words = say(passkeysWords);
   const [signed, setSigned] = useState<SignedBy | null | 'asked'>('asked');
-  const use = passkeyUse(entry);
+  const use = 'passkey' in entry.payload;
   useEffect(() => {
     if (!use) return;
     let isHere = true;

@@ -1,7 +1,8 @@
 // The passkeys of a lead or an engineer: made and removed by that person or by an engineer, made sure of by badge and PIN.
 
 import { useState } from 'preact/hooks';
-import { type HeldPasskey, passkeysOf } from '../../../../shared/floor/passkey.ts';
+import type { HeldPasskey } from '../../../../shared/floor/passkey.ts';
+import { passkeysOf } from '../../../../shared/floor/passkeys-of.ts';
 import type { Person } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { makePasskey, passkeysHere } from '../../device/passkey.ts';

@@ -3,7 +3,7 @@
 
 import { useState } from 'preact/hooks';
 import { hasAdder, isLastAdder } from '../../../../shared/floor/may.ts';
-import { passkeysOf } from '../../../../shared/floor/passkey.ts';
+import { passkeysOf } from '../../../../shared/floor/passkeys-of.ts';
 import { hasPin, type Person } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { address } from '../../router.ts';
@@ -33,6 +33,7 @@ export function People({ onFirst }: PeopleProps) {
   const [saved, setSaved] = useState<Person | null>(null);
   const people = [...floor.people.values()].sort((a, b) => a.name.localeCompare(b.name));
   const isFirst = !hasAdder(people);
+  const passkeys = ({ person }: Person) => keyWords.open(passkeysOf(floor.passkeys, person).length);
   const edit = (person: Person | 'new') => {
     setSaved(null);
     setEditing(person);
@@ -74,11 +75,11 @@ export function People({ onFirst }: PeopleProps) {
             <span class="row">
               {person.role !== 'operator' && (
                 <Button
-                  label={keyWords.openOf(person.name)}
+                  label={keyWords.openOf(passkeys(person), person.name)}
                   onPress={() => setKeysOf(person)}
                   testId={`person-passkeys-${person.badge}`}
                 >
-                  {keyWords.open(passkeysOf(floor.passkeys, person.person).length)}
+                  {passkeys(person)}
                 </Button>
               )}
               <Button onPress={() => edit(person)} label={words.editOf(person.name)}>

@@ -2,7 +2,7 @@ import { plural } from '../words.ts';
 
 export const words = {
   open: (count: number) => plural(count, '1 passkey', `${count} passkeys`),
-  openOf: (name: string) => `Passkeys of ${name}`,
+  openOf: (shown: string, name: string) => `${shown} of ${name}`,
   title: (name: string) => `Passkeys of ${name}`,
   help: 'A passkey proves who decided: this tablet’s own lock, or a key held to it. Without one the PIN decides.',
   none: 'No passkey yet.',

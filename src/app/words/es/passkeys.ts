@@ -3,7 +3,7 @@ import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   open: (count) => plural(count, '1 llave de acceso', `${count} llaves de acceso`),
-  openOf: (name) => `Llaves de acceso de ${name}`,
+  openOf: (shown, name) => `${shown} de ${name}`,
   title: (name) => `Llaves de acceso de ${name}`,
   help: 'Una llave de acceso prueba quién decidió: el bloqueo de esta tableta o una llave que se le acerca. Sin ella decide el PIN.',
   none: 'Aún no hay ninguna.',
