@@ -10,7 +10,7 @@ export const words: Sentences<typeof english> = {
   isBill: 'これは部品表です。次に同じ基板の座標ファイルを選んでください。',
   readAsSheet: '段取り表ファイルとして読む',
   billColumnsTitle: '部品表の列',
-  putAway: '外す',
+  putAway: 'このファイルを閉じる',
   correctColumns: '列を直す',
   variant: '生産するバリエーション',
   variantNone: '未選択',

@@ -43,7 +43,7 @@ export const words: Sentences<typeof english> = {
   signTitle: (role) => `${role}として署名する`,
   signByBadge: 'バッジをスキャンするか、名前を選んで PIN を入力してください。',
   signByPin: 'バッジをスキャンし、PIN を入力してください。',
-  signedHow: { badge: 'バッジで', pin: 'PIN で', 'badge-and-pin': 'バッジと PIN で' },
+  signedHow: { badge: 'バッジで', pin: 'PIN で', 'badge-and-pin': 'バッジと PIN で', passkey: 'パスキーで' },
   signedAlready: (name) => `${name}さんは署名済みです。別の人が署名してください。`,
   takeBack: '取り消す',
   takeBackOf: (name) => `${name}さんの署名を取り消す`,

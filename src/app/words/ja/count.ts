@@ -73,6 +73,8 @@ export const words: Sentences<typeof english> = {
   lossEvidence: (reels, lost, picks) => `使用済みリール${reels}本、吸着${picks}回中${lost}回ロス`,
   rising: (feeder, share, others) => `フィーダー${feeder}の廃棄は${share}、他は${others}。`,
   risingAlone: (feeder, share) => `フィーダー${feeder}の廃棄は${share}、以前より増えています。`,
+  pickFaults: (times, since) => `${since}から、機械が吸着ミスを${times}回報告しています。`,
+  pickFaultsTitle: '吸着ミスあり、ロスはまだ不明',
   risingAct: '次の停止時に、ノズル、テープ経路、吸着高さを確認してください。',
   feeder: 'フィーダー',
   slot: 'スロット',

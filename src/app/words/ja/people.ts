@@ -40,6 +40,10 @@ export const words: Sentences<typeof english> = {
   cartKept: (f) => `${f.cart}には今、${f.slot}用の${f.carries}があります。${f.held}は台車に載せません。`,
   cleared: (slot) => `${slot}用に許可しました。`,
   declined: '却下しました。リールはラインに付けません。',
+  withPasskey: 'パスキーを使う',
+  passkeyAsks: '次にパスキーを求められます。',
+  passkeyFailed:
+    'パスキーで署名されなかったため、何も書き込んでいません。もう一度試すか、キャンセルして PIN を使ってください。',
   needsRole: (role) => `必要：${role}`,
   quantityTitle: 'リールに部品は何個ありますか',
   quantityHelp: '印字された数、または数えた数。あとで訂正できます。訂正はすべてログに残ります。',

@@ -2,7 +2,17 @@ import type { words as english } from '../en/shell.ts';
 import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
-  nav: { line: 'ライン', load: 'セット', change: '段替え', stock: 'リール', log: 'ログ', plant: '工場' },
+  nav: {
+    line: 'ライン',
+    load: 'セット',
+    change: '段替え',
+    stock: 'リール',
+    log: 'ログ',
+    plant: '工場',
+    search: '検索',
+    lines: '全ライン',
+    wall: '壁掛け画面',
+  },
   noLine: 'まだラインなし',
   noSetup: '段取り表が未選択',
   side: { top: '表面', bottom: '裏面' },

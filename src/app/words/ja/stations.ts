@@ -26,6 +26,7 @@ export const words: Sentences<typeof english> = {
   boot: (boot) => `電源投入（${boot}）から`,
   heardAs: (boot) => `リンクが最後に受信を始めてから（${boot}）`,
   state: '状態',
+  recipe: '生産プログラム',
   noState: '知らせなし',
   states: { 1: '稼働', 2: '待機', 3: '技術作業', 4: '計画停止', 5: '計画外停止', 6: '予定なし' },
   otherState: 'メーカー独自の状態',
@@ -74,6 +75,10 @@ export const words: Sentences<typeof english> = {
       `${slot}、${clock}：${machine}の使い始めを機械が知らせるのが遅すぎました。数えていません。リールを数えてください。`,
     'empty-early': (slot, clock, machine, _here, parts) =>
       `${slot}、${clock}：機械は${machine}が空だと報告しています。ログの残り：${parts}。リールを数えてください。`,
+    'life-expired': (_slot, clock, machine) =>
+      `${machine}、${clock}：フロアライフ切れと機械が報告しています。「リール」で確認してください。`,
+    'life-restored': (_slot, clock, machine) =>
+      `${machine}、${clock}：再び使えると機械が報告しています。どうベーキングまたは乾燥したかを入力してください。`,
   },
   loads: {
     title: '機械の認識',
@@ -120,6 +125,7 @@ export const words: Sentences<typeof english> = {
       'unknown-reel': '一度もスキャンしていないリール',
       'no-reel-told': '機械がリールを示していない',
       'out-of-date': 'ログを読めなかった',
+      unproven: '許可した判断が未証明',
       'in-conflict': '2台のタブレットが食い違い',
     },
   },

@@ -9,6 +9,7 @@ export const words: Sentences<typeof english> = {
   help: 'これらの記録は班長か技術者が必要ですが、サーバーのチケットなしで作られました。現場では有効です。事情を知る班長が確認するか否定します。',
   stands: {
     proven: 'チケットで証明済み',
+    passkey: 'パスキーで証明済み',
     unproven: '未証明',
     confirmed: '班長が確認',
     rejected: '班長が否定',
@@ -20,6 +21,7 @@ export const words: Sentences<typeof english> = {
       `サーバーのチケットなし：「${role}」の役割の人が行ったと証明するものがありません。`,
     'ticket-over': () => 'チケットの有効時間外でした。',
     role: (role) => `チケットの役割が足りません。必要：${role}。`,
+    passkey: () => 'パスキーが別の内容に署名したか、この人のものではありません。',
   },
   before: 'これが書かれたとき、この工場ではまだチケットが出ていませんでした。',
   by: (name) => `${name}`,

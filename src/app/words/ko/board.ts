@@ -10,7 +10,7 @@ export const words: Sentences<typeof english> = {
   isBill: '이것은 BOM입니다. 이제 같은 보드의 좌표 파일을 선택하십시오.',
   readAsSheet: '셋업 시트로 읽기',
   billColumnsTitle: 'BOM의 열',
-  putAway: '치우기',
+  putAway: '이 파일 닫기',
   correctColumns: '열 고치기',
   variant: '생산할 변형',
   variantNone: '선택 안 함',

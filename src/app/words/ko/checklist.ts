@@ -43,7 +43,12 @@ export const words: Sentences<typeof english> = {
   signTitle: (role) => `${role} 자격으로 서명`,
   signByBadge: '사원증을 스캔하거나, 이름을 선택하고 PIN을 입력하십시오.',
   signByPin: '사원증을 스캔한 다음 PIN을 입력하십시오.',
-  signedHow: { badge: '사원증으로', pin: 'PIN으로', 'badge-and-pin': '사원증과 PIN으로' },
+  signedHow: {
+    badge: '사원증으로',
+    pin: 'PIN으로',
+    'badge-and-pin': '사원증과 PIN으로',
+    passkey: '패스키로',
+  },
   signedAlready: (name) => `${name} 님은 이미 서명했습니다. 다른 사람이 서명해야 합니다.`,
   takeBack: '되돌리기',
   takeBackOf: (name) => `${name} 님의 서명 되돌리기`,

@@ -73,6 +73,8 @@ export const words: Sentences<typeof english> = {
   lossEvidence: (reels, lost, picks) => `다 쓴 릴 ${reels}개, 흡착 ${picks}회 중 ${lost}회 손실`,
   rising: (feeder, share, others) => `피더 ${feeder} 버림 ${share}, 다른 피더는 ${others}.`,
   risingAlone: (feeder, share) => `피더 ${feeder} 버림 ${share}, 전보다 많습니다.`,
+  pickFaults: (times, since) => `${since}부터 설비가 흡착 오류를 ${times}회 알렸습니다.`,
+  pickFaultsTitle: '흡착 오류 있음, 손실은 아직 모름',
   risingAct: '다음 정지 때 노즐, 테이프 경로, 흡착 높이를 확인하십시오.',
   feeder: '피더',
   slot: '슬롯',

@@ -41,6 +41,10 @@ export const words: Sentences<typeof english> = {
   cartKept: (f) => `대차 ${f.cart}: ${f.slot}용은 이제 ${f.carries}. ${f.held}: 대차에 싣지 않습니다.`,
   cleared: (slot) => `${slot}용으로 허용됨.`,
   declined: '거절함. 릴은 라인에 올리지 않습니다.',
+  withPasskey: '패스키 사용',
+  passkeyAsks: '다음에 패스키를 요청합니다.',
+  passkeyFailed:
+    '패스키로 서명하지 못해 아무것도 기록하지 않았습니다. 다시 시도하거나, 취소하고 PIN을 쓰십시오.',
   needsRole: (role) => `필요: ${role}`,
   quantityTitle: '릴에 부품이 몇 개 있습니까?',
   quantityHelp: '인쇄된 수 또는 센 수. 나중에 정정할 수 있습니다. 정정은 모두 로그에 남습니다.',

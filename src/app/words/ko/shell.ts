@@ -2,7 +2,17 @@ import type { words as english } from '../en/shell.ts';
 import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
-  nav: { line: '라인', load: '장착', change: '교체', stock: '릴', log: '로그', plant: '공장' },
+  nav: {
+    line: '라인',
+    load: '장착',
+    change: '교체',
+    stock: '릴',
+    log: '로그',
+    plant: '공장',
+    search: '검색',
+    lines: '전체 라인',
+    wall: '현황판',
+  },
   noLine: '아직 라인 없음',
   noSetup: '셋업 선택 안 됨',
   side: { top: '윗면', bottom: '아랫면' },

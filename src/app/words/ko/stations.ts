@@ -25,6 +25,7 @@ export const words: Sentences<typeof english> = {
   boot: (boot) => `전원 켠 때(${boot})부터`,
   heardAs: (boot) => `링크가 마지막으로 듣기 시작한 때(${boot})부터`,
   state: '상태',
+  recipe: '생산 프로그램',
   noState: '말하지 않음',
   states: { 1: '작업 중', 2: '대기', 3: '기술 작업', 4: '계획 정지', 5: '비계획 정지', 6: '일정 없음' },
   otherState: '제조사 자체 상태',
@@ -73,6 +74,10 @@ export const words: Sentences<typeof english> = {
       `${slot}, ${clock}: ${machine} 사용 시작을 설비가 너무 늦게 알렸습니다. 세지 않았습니다. 릴을 세십시오.`,
     'empty-early': (slot, clock, machine, _here, parts) =>
       `${slot}, ${clock}: 설비가 ${machine}의 소진을 알렸습니다. 로그상 남은 부품: ${parts}. 릴을 세십시오.`,
+    'life-expired': (_slot, clock, machine) =>
+      `${machine}, ${clock}: 플로어 라이프가 끝났다고 설비가 알렸습니다. “릴”에서 확인하십시오.`,
+    'life-restored': (_slot, clock, machine) =>
+      `${machine}, ${clock}: 다시 쓸 수 있다고 설비가 알렸습니다. 어떻게 베이킹하거나 건조했는지 입력하십시오.`,
   },
   loads: {
     title: '설비가 아는 것',
@@ -119,6 +124,7 @@ export const words: Sentences<typeof english> = {
       'no-reel-told': '설비가 릴을 대지 않음',
       'out-of-date': '로그를 읽을 수 없었음',
       'in-conflict': '태블릿 두 대의 말이 다름',
+      unproven: '허용한 결정이 증명되지 않음',
     },
   },
   clear: '처리됨 …',

@@ -8,6 +8,7 @@ export const words: Sentences<typeof english> = {
   help: '이 기록들은 반장이나 엔지니어가 필요한데 서버의 티켓 없이 만들어졌습니다. 현장에서는 유효합니다. 사정을 아는 반장이 확인하거나 기각합니다.',
   stands: {
     proven: '티켓으로 증명됨',
+    passkey: '패스키로 증명됨',
     unproven: '미증명',
     confirmed: '반장이 확인함',
     rejected: '반장이 기각함',
@@ -18,6 +19,7 @@ export const words: Sentences<typeof english> = {
     'no-ticket': (role) => `서버의 티켓 없음: “${role}” 역할의 사람이 했다고 증명할 것이 없습니다.`,
     'ticket-over': () => '티켓이 이 시각에는 유효하지 않았습니다.',
     role: (role) => `티켓의 역할이 낮습니다. 필요: ${role}.`,
+    passkey: () => '패스키가 다른 내용에 서명했거나 이 사람의 것이 아닙니다.',
   },
   before: '이것을 쓸 때 이 공장은 아직 티켓을 내지 않았습니다.',
   by: (name) => `${name}`,

@@ -9,7 +9,7 @@ export const words: Sentences<typeof english> = {
   isBill: '这是物料清单。现在请选择同一块板的坐标文件。',
   readAsSheet: '按站位表文件读取',
   billColumnsTitle: '物料清单的列',
-  putAway: '移走它',
+  putAway: '关闭此文件',
   correctColumns: '更正列',
   variant: '要生产的变体',
   variantNone: '未选择',

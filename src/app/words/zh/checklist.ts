@@ -43,7 +43,7 @@ export const words: Sentences<typeof english> = {
   signTitle: (role) => `以${role}身份签名`,
   signByBadge: '扫描工牌，或选择姓名并输入 PIN。',
   signByPin: '扫描工牌，再输入 PIN。',
-  signedHow: { badge: '凭工牌', pin: '凭 PIN', 'badge-and-pin': '凭工牌和 PIN' },
+  signedHow: { badge: '凭工牌', pin: '凭 PIN', 'badge-and-pin': '凭工牌和 PIN', passkey: '凭通行密钥' },
   signedAlready: (name) => `${name} 已签名。须由另一人签名。`,
   takeBack: '撤回',
   takeBackOf: (name) => `撤回 ${name} 的签名`,

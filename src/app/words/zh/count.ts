@@ -68,6 +68,8 @@ export const words: Sentences<typeof english> = {
   lossEvidence: (reels, lost, picks) => `用完 ${reels} 盘，${picks} 次取料损耗 ${lost} 次`,
   rising: (feeder, share, others) => `飞达 ${feeder} 抛料 ${share}，其他为 ${others}。`,
   risingAlone: (feeder, share) => `飞达 ${feeder} 抛料 ${share}，比以前多。`,
+  pickFaults: (times, since) => `自 ${since} 起，机器报告取料失败 ${times} 次。`,
+  pickFaultsTitle: '取料失败，损耗还不清楚',
   risingAct: '下次停机时检查吸嘴、料带走向和取料高度。',
   feeder: '飞达',
   slot: '站位',

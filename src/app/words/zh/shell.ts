@@ -2,7 +2,17 @@ import type { words as english } from '../en/shell.ts';
 import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
-  nav: { line: '产线', load: '上料', change: '换线', stock: '料盘', log: '日志', plant: '工厂' },
+  nav: {
+    line: '产线',
+    load: '上料',
+    change: '换线',
+    stock: '料盘',
+    log: '日志',
+    plant: '工厂',
+    search: '查找',
+    lines: '全部产线',
+    wall: '看板',
+  },
   noLine: '还没有产线',
   noSetup: '未选站位表',
   side: { top: '顶面', bottom: '底面' },

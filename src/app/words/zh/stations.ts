@@ -24,6 +24,7 @@ export const words: Sentences<typeof english> = {
   boot: (boot) => `自开机 ${boot} 起`,
   heardAs: (boot) => `自连接程序最近开始收到它起，${boot}`,
   state: '状态',
+  recipe: '生产程序',
   noState: '它没有说',
   states: { 1: '工作中', 2: '待机', 3: '工程', 4: '计划停机', 5: '非计划停机', 6: '未排产' },
   otherState: '其制造商自定的状态',
@@ -67,6 +68,10 @@ export const words: Sentences<typeof english> = {
       `${slot}，${clock}：机器太晚才报告 ${machine} 已开始。没有计数。请点这盘料。`,
     'empty-early': (slot, clock, machine, _here, parts) =>
       `${slot}，${clock}：机器说 ${machine} 已空。日志中剩余：${parts}。请点这盘料。`,
+    'life-expired': (_slot, clock, machine) =>
+      `${machine}，${clock}：机器说它的车间寿命已到。请在“料盘”里查看。`,
+    'life-restored': (_slot, clock, machine) =>
+      `${machine}，${clock}：机器说它可以再用。请输入是怎样烘烤或干燥的。`,
   },
   loads: {
     title: '机器认为的',
@@ -112,6 +117,7 @@ export const words: Sentences<typeof english> = {
       'no-reel-told': '机器没有给出料盘',
       'out-of-date': '读不了日志',
       'in-conflict': '两台平板说法不同',
+      unproven: '放行它的决定没有得到证实',
     },
   },
   clear: '处理完 …',

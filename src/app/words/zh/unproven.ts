@@ -8,6 +8,7 @@ export const words: Sentences<typeof english> = {
   help: '这些记录需要班长或工程师，却在没有服务器凭证的情况下产生。它们在现场算数。知情的班长确认或否定它们。',
   stands: {
     proven: '有凭证证实',
+    passkey: '有通行密钥证实',
     unproven: '未证实',
     confirmed: '班长已确认',
     rejected: '班长已否定',
@@ -18,6 +19,7 @@ export const words: Sentences<typeof english> = {
     'no-ticket': (role) => `没有服务器凭证：无法证实是“${role}”角色的人做的。`,
     'ticket-over': () => '凭证不涵盖这个时间。',
     role: (role) => `凭证的角色较低。需要：${role}。`,
+    passkey: () => '通行密钥签的是别的内容，或不是此人的。',
   },
   before: '写这条时本厂还没有发凭证。',
   by: (name) => `${name}`,

@@ -25,7 +25,7 @@ const reasons: ReasonWords = {
   'slot-empty': {
     title: '站位是空的',
     say: (f) => `${f['slot']} 上没有料。`,
-    act: '改为在那里上料。',
+    act: '这里接不了料：请上料。',
   },
   'no-part': {
     title: '没有料号',

@@ -1,0 +1,42 @@
+import type { words as english } from '../en/search.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  field: '何でも入力またはスキャン',
+  help: 'リール、部品、ロット、パネル、スロット、フィーダー、人、製品。ここでのスキャンは検索だけで、セットしません。',
+  kinds: {
+    reel: 'リール',
+    slot: 'スロット',
+    part: '部品',
+    'supplier-part': '仕入先品番',
+    lot: 'ロット',
+    panel: 'パネル',
+    feeder: 'フィーダー',
+    person: '人',
+    setup: '段取り表',
+    entry: 'ログの記録',
+  },
+  more: (count) => `あと${count}件を表示する`,
+  nothing: (text) => `ここに「${text}」を含むものはありません。`,
+  alike: (codes) => `同じではありません：${codes}。1文字ずつ確認してください。`,
+  onLabel: 'このラベルにはほかに：',
+  left: (count) => `残り${count}個`,
+  slotIs: {
+    right: '正しい',
+    empty: '何もセットされていない',
+    held: '班長待ち',
+    'other-part': '部品が違う',
+    'wrong-feeder': 'フィーダーが違う',
+    blocked: '使用禁止',
+  },
+  notWanted: 'この段取り表にない',
+  chosen: '選択中',
+  reading: (entries) => `ログを読んでいます：今${entries}件。`,
+  searchedAll: (entries) => `検索した範囲：このタブレットのログの記録${entries}件すべて。`,
+  searchedSince: (day) => `検索した範囲：${day}以降のログの記録。それより前は「ログ」にあります。`,
+  askServer: 'サーバーに問い合わせる',
+  asking: 'サーバーに問い合わせ中…',
+  noServer: 'サーバーの応答なし：サーバーだけが知っていることは検索していません。',
+  serverNothing: (text) => `サーバーに「${text}」はありません。`,
+  serverHas: (kind, count) => `${kind}：サーバーに${count}件`,
+};

@@ -1,0 +1,42 @@
+import type { words as english } from '../en/search.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  field: '무엇이든 입력하거나 스캔',
+  help: '릴, 부품, 로트, 패널, 슬롯, 피더, 사람, 제품. 여기서 스캔하면 검색만 하고 장착하지 않습니다.',
+  kinds: {
+    reel: '릴',
+    slot: '슬롯',
+    part: '부품',
+    'supplier-part': '공급사 품번',
+    lot: '로트',
+    panel: '패널',
+    feeder: '피더',
+    person: '사람',
+    setup: '셋업',
+    entry: '로그 기록',
+  },
+  more: (count) => `${count}건 더 보기`,
+  nothing: (text) => `여기에 “${text}” 검색 결과가 없습니다.`,
+  alike: (codes) => `서로 다릅니다: ${codes}. 한 글자씩 확인하십시오.`,
+  onLabel: '이 라벨에 함께 있는 것:',
+  left: (count) => `${count}개 남음`,
+  slotIs: {
+    right: '맞음',
+    empty: '장착된 것 없음',
+    held: '반장 대기',
+    'other-part': '부품이 다름',
+    'wrong-feeder': '피더가 다름',
+    blocked: '사용 금지',
+  },
+  notWanted: '이 셋업에 없음',
+  chosen: '선택됨',
+  reading: (entries) => `로그를 읽는 중: 지금까지 기록 ${entries}건.`,
+  searchedAll: (entries) => `검색 범위: 이 태블릿의 로그 기록 ${entries}건 전부.`,
+  searchedSince: (day) => `검색 범위: ${day}부터의 로그 기록. 그 전 기록은 “로그”에 있습니다.`,
+  askServer: '서버에 묻기',
+  asking: '서버에 묻는 중…',
+  noServer: '서버 응답 없음: 서버만 아는 것은 검색하지 않았습니다.',
+  serverNothing: (text) => `서버에 “${text}” 관련 내용이 없습니다.`,
+  serverHas: (kind, count) => `${kind}: 서버에 ${count}건`,
+};

@@ -1,0 +1,35 @@
+import type { words as english } from '../en/passkeys.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  open: (count) => `${count} 个通行密钥`,
+  openOf: (name) => `${name} 的通行密钥`,
+  title: (name) => `${name} 的通行密钥`,
+  help: '通行密钥证实由谁决定：本平板自己的锁，或贴近它的安全钥匙。没有就以 PIN 为准。',
+  none: '还没有通行密钥。',
+  where: {
+    unsafe: '通行密钥需要安全页面。请用 https 网址打开应用。这里以 PIN 为准。',
+    'by-number': '通行密钥需要用名称网址，不能用数字网址。这里以 PIN 为准。',
+    none: '此浏览器不支持通行密钥。这里以 PIN 为准。',
+  },
+  who: (name) => `只有 ${name} 或工程师能做。请扫工牌，再输入 PIN。`,
+  notThem: (name) => `只限 ${name} 或工程师。`,
+  add: '添加通行密钥',
+  name: '它叫什么？',
+  nameHelp: '例如“蓝色钥匙”或“线头的平板”。',
+  nameMissing: '请输入名称。',
+  make: '现在创建',
+  made: (name) => `已添加通行密钥“${name}”。`,
+  notMade: '没有创建通行密钥。请把钥匙贴近平板或解锁平板，再试一次。',
+  remove: '移除',
+  removeOf: (name) => `移除通行密钥 ${name}`,
+  removed: (name) => `已移除通行密钥“${name}”。`,
+  addedBy: (name, host) => `由 ${name} 添加，用于 ${host} 的页面`,
+  fell: '它的计数变小：可能被复制了。请移除，另建一个。',
+  unproven: '无法证实是谁添加的。班长在“日志”里确认之前，它什么也证实不了。',
+  signed: '签名',
+  byPasskey: (name) => `有 ${name} 的通行密钥证实`,
+  pinOnly: '只有 PIN，由平板所报',
+  refused: '通行密钥不能证实：签的是别的内容，或不是此人的。',
+  checking: '正在核对…',
+};

@@ -1,0 +1,42 @@
+import type { words as english } from '../en/search.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  field: '输入或扫描任何内容',
+  help: '料盘、物料、批次、拼板、站位、飞达、人员或产品。在这里扫描只查找，不上料。',
+  kinds: {
+    reel: '料盘',
+    slot: '站位',
+    part: '物料',
+    'supplier-part': '供应商料号',
+    lot: '批次',
+    panel: '拼板',
+    feeder: '飞达',
+    person: '人员',
+    setup: '站位表',
+    entry: '日志记录',
+  },
+  more: (count) => `再显示 ${count} 个`,
+  nothing: (text) => `这里没有含“${text}”的内容。`,
+  alike: (codes) => `这些不一样：${codes}。请逐个字符核对。`,
+  onLabel: '这张标签上还有：',
+  left: (count) => `剩 ${count} 个`,
+  slotIs: {
+    right: '正确',
+    empty: '没有上料',
+    held: '等班长',
+    'other-part': '物料不对',
+    'wrong-feeder': '飞达不对',
+    blocked: '已禁用',
+  },
+  notWanted: '不在此站位表里',
+  chosen: '已选',
+  reading: (entries) => `正在读日志：已读 ${entries} 条记录。`,
+  searchedAll: (entries) => `已查找：本平板上全部 ${entries} 条日志记录。`,
+  searchedSince: (day) => `已查找：${day} 以来的日志记录。更早的在“日志”里。`,
+  askServer: '向服务器查询',
+  asking: '正在向服务器查询…',
+  noServer: '服务器没有应答：只有服务器才有的内容没有查找。',
+  serverNothing: (text) => `服务器上没有“${text}”的内容。`,
+  serverHas: (kind, count) => `${kind}：服务器上有 ${count} 个`,
+};
