@@ -28,7 +28,12 @@ export const words: Sentences<typeof english> = {
   signTitle: (role) => `Als ${role} unterschreiben`,
   signByBadge: 'Ausweis scannen, oder Namen wählen und PIN tippen.',
   signByPin: 'Ausweis scannen, dann PIN tippen.',
-  signedHow: { badge: 'mit Ausweis', pin: 'mit PIN', 'badge-and-pin': 'mit Ausweis und PIN' },
+  signedHow: {
+    badge: 'mit Ausweis',
+    pin: 'mit PIN',
+    'badge-and-pin': 'mit Ausweis und PIN',
+    passkey: 'mit Passkey',
+  },
   signedAlready: (name) => `${name} hat schon unterschrieben. Eine andere Person muss unterschreiben.`,
   takeBack: 'Zurücknehmen',
   takeBackOf: (name) => `Unterschrift von ${name} zurücknehmen`,

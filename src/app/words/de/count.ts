@@ -85,6 +85,13 @@ export const words: Sentences<typeof english> = {
     `${reels} aufgebraucht, ${plural(picks, `${lost} von 1 Abholung verloren`, `${lost} von ${picks} Abholungen verloren`)}`,
   rising: (feeder, share, others) => `Feeder ${feeder} wirft ${share} weg, die anderen ${others}.`,
   risingAlone: (feeder, share) => `Feeder ${feeder} wirft ${share} weg, mehr als zuvor.`,
+  pickFaults: (times, since) =>
+    plural(
+      times,
+      `Seit ${since} hat die Maschine 1 Abholfehler gemeldet.`,
+      `Seit ${since} hat die Maschine ${times} Abholfehler gemeldet.`,
+    ),
+  pickFaultsTitle: 'Abholfehler, wo noch kein Verlust bekannt ist',
   risingAct: 'Prüfen Sie beim nächsten Halt Düse, Gurtweg und Abholhöhe.',
   feeder: 'Feeder',
   slot: 'Platz',

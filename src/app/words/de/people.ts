@@ -47,6 +47,10 @@ export const words: Sentences<typeof english> = {
   cartKept: (f) => `${f.cart} hat jetzt ${f.carries} für ${f.slot}. ${f.held} kommt nicht auf den Wagen.`,
   cleared: (slot) => `Für ${slot} freigegeben.`,
   declined: 'Abgelehnt. Die Rolle kommt nicht auf die Linie.',
+  withPasskey: 'Passkey verwenden',
+  passkeyAsks: 'Als Nächstes wird der Passkey verlangt.',
+  passkeyFailed:
+    'Der Passkey hat nicht signiert, also wurde nichts geschrieben. Versuchen Sie es wieder, oder brechen Sie ab und nehmen Sie die PIN.',
   needsRole: (role) => `Nötig: ${role}`,
   quantityTitle: 'Wie viele Bauteile sind auf der Rolle?',
   quantityHelp:

@@ -32,6 +32,7 @@ export const words: Sentences<typeof english> = {
   boot: (boot) => `seit sie als ${boot} eingeschaltet wurde`,
   heardAs: (boot) => `seit die Verbindung sie zuletzt zu hören begann, als ${boot}`,
   state: 'Zustand',
+  recipe: 'Programm',
   noState: 'Sie sagt es nicht',
   states: {
     1: 'Arbeitet',
@@ -90,6 +91,10 @@ export const words: Sentences<typeof english> = {
       `${slot}, ${clock}: Die Maschine meldete zu spät, dass ${machine} begonnen hat. Nichts wurde gezählt. Zählen Sie die Rolle.`,
     'empty-early': (slot, clock, machine, _here, parts) =>
       `${slot}, ${clock}: Die Maschine sagt, dass ${machine} leer ist. Laut Protokoll übrige Bauteile: ${parts}. Zählen Sie die Rolle.`,
+    'life-expired': (_slot, clock, machine) =>
+      `${machine}, ${clock}: Die Maschine sagt, dass die Offenzeit dieser Rolle abgelaufen ist. Sehen Sie unter Rollen nach.`,
+    'life-restored': (_slot, clock, machine) =>
+      `${machine}, ${clock}: Die Maschine sagt, dass diese Rolle wieder verwendbar ist. Geben Sie ein, wie sie gebacken oder trocken gelagert wurde.`,
   },
   loads: {
     title: 'Wovon die Maschine ausgeht',
@@ -142,6 +147,7 @@ export const words: Sentences<typeof english> = {
       'no-reel-told': 'die Maschine nannte keine Rolle',
       'out-of-date': 'das Protokoll war nicht lesbar',
       'in-conflict': 'zwei Tablets sagen Verschiedenes davon',
+      unproven: 'nichts beweist die Freigabe, mit der sie lief',
     },
   },
   clear: 'Erledigt …',

@@ -9,6 +9,7 @@ export const words: Sentences<typeof english> = {
   help: 'Diese Einträge brauchen einen Schichtleiter oder Ingenieur und entstanden ohne Ticket des Servers. In der Halle zählen sie. Ein Schichtleiter, der von ihnen weiß, bestätigt sie oder verwirft sie.',
   stands: {
     proven: 'durch ein Ticket bewiesen',
+    passkey: 'durch einen Passkey bewiesen',
     unproven: 'unbewiesen',
     confirmed: 'von einem Schichtleiter bestätigt',
     rejected: 'von einem Schichtleiter verworfen',
@@ -20,6 +21,7 @@ export const words: Sentences<typeof english> = {
       `Kein Ticket des Servers: Nichts beweist, dass eine Person mit der Funktion „${role}“ das getan hat.`,
     'ticket-over': () => 'Das Ticket deckte diese Zeit nicht ab.',
     role: (role) => `Das Ticket ist von einer geringeren Funktion. Nötig: ${role}.`,
+    passkey: () => 'Der Passkey hat etwas anderes signiert, oder er gehört nicht dieser Person.',
   },
   before: 'Dieses Werk gab noch keine Tickets, als das geschrieben wurde.',
   by: (name) => `von ${name}`,

@@ -25,7 +25,7 @@ const reasonsDe: ReasonWords = {
   'slot-empty': {
     title: 'Platz ist leer',
     say: (f) => `Auf ${f['slot']} ist nichts gerüstet.`,
-    act: 'Rüsten Sie dort stattdessen eine Rolle.',
+    act: 'Spleißen geht nicht: Rüsten Sie eine Rolle.',
   },
   'no-part': {
     title: 'Keine Teilenummer',

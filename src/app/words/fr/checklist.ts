@@ -28,7 +28,12 @@ export const words: Sentences<typeof english> = {
   signTitle: (role) => `Signer : ${role.toLowerCase()}`,
   signByBadge: 'Scannez le badge, ou choisissez le nom et saisissez le PIN.',
   signByPin: 'Scannez le badge, puis saisissez le PIN.',
-  signedHow: { badge: 'par badge', pin: 'par PIN', 'badge-and-pin': 'par badge et PIN' },
+  signedHow: {
+    badge: 'par badge',
+    pin: 'par PIN',
+    'badge-and-pin': 'par badge et PIN',
+    passkey: 'par clé d’accès',
+  },
   signedAlready: (name) => `${name} a déjà signé. Une autre personne doit signer.`,
   takeBack: 'Défaire',
   takeBackOf: (name) => `Retirer la signature de ${name}`,

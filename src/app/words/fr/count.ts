@@ -85,6 +85,13 @@ export const words: Sentences<typeof english> = {
     `${plural(reels, `${reels} finie`, `${reels} finies`)}, ${plural(picks, `${lost} prise perdue sur ${picks}`, `${lost} prises perdues sur ${picks}`)}`,
   rising: (feeder, share, others) => `Le feeder ${feeder} rejette ${share}, les autres ${others}.`,
   risingAlone: (feeder, share) => `Le feeder ${feeder} rejette ${share}, plus qu’avant.`,
+  pickFaults: (times, since) =>
+    plural(
+      times,
+      `La machine a signalé ${times} défaut de prise depuis ${since}.`,
+      `La machine a signalé ${times} défauts de prise depuis ${since}.`,
+    ),
+  pickFaultsTitle: 'Défauts de prise sans perte connue encore',
   risingAct: 'Au prochain arrêt, vérifiez la buse, le chemin de bande et la hauteur de prise.',
   feeder: 'Feeder',
   slot: 'Emplacement',

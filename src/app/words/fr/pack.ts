@@ -6,6 +6,7 @@ import { words as shell } from './shell.ts';
 export const first: Pack['first'] = { shell };
 
 export const later: Pack['later'] = {
+  'all-lines': () => import('./all-lines.ts'),
   camera: () => import('./camera.ts'),
   change: () => import('./change.ts'),
   checklist: () => import('./checklist.ts'),
@@ -29,12 +30,14 @@ export const later: Pack['later'] = {
   order: () => import('./order.ts'),
   packages: () => import('./packages.ts'),
   parts: () => import('./parts.ts'),
+  passkeys: () => import('./passkeys.ts'),
   people: () => import('./people.ts'),
   plant: () => import('./plant.ts'),
   practice: () => import('./practice.ts'),
   print: () => import('./print.ts'),
   refusal: () => import('./refusal.ts'),
   scanner: () => import('./scanner.ts'),
+  search: () => import('./search.ts'),
   server: () => import('./server.ts'),
   begin: () => import('./begin.ts'),
   board: () => import('./board.ts'),

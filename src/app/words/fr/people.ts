@@ -46,6 +46,10 @@ export const words: Sentences<typeof english> = {
   cartKept: (f) => `${f.cart} a maintenant ${f.carries} pour ${f.slot}. ${f.held} reste hors du chariot.`,
   cleared: (slot) => `Admise pour ${slot}.`,
   declined: 'Refusée. La bobine reste hors de la ligne.',
+  withPasskey: 'Utiliser la clé d’accès',
+  passkeyAsks: 'La clé d’accès est demandée ensuite.',
+  passkeyFailed:
+    'La clé d’accès n’a pas signé, donc rien n’a été écrit. Réessayez, ou annulez et utilisez le PIN.',
   needsRole: (role) => `Requis : ${role}`,
   quantityTitle: 'Combien de composants sur la bobine ?',
   quantityHelp:

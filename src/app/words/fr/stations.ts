@@ -32,6 +32,7 @@ export const words: Sentences<typeof english> = {
   boot: (boot) => `depuis sa mise en marche comme ${boot}`,
   heardAs: (boot) => `depuis que la liaison a recommencé à l’entendre, comme ${boot}`,
   state: 'État',
+  recipe: 'Programme',
   noState: 'Elle ne le dit pas',
   states: {
     1: 'En travail',
@@ -90,6 +91,10 @@ export const words: Sentences<typeof english> = {
       `${slot}, ${clock} : la machine a dit trop tard que ${machine} avait commencé. Rien n’a été compté. Comptez la bobine.`,
     'empty-early': (slot, clock, machine, _here, parts) =>
       `${slot}, ${clock} : la machine dit que ${machine} est vide. Composants restants d’après le journal : ${parts}. Comptez la bobine.`,
+    'life-expired': (_slot, clock, machine) =>
+      `${machine}, ${clock} : la machine dit que sa durée hors sachet est dépassée. Voyez dans Bobines.`,
+    'life-restored': (_slot, clock, machine) =>
+      `${machine}, ${clock} : la machine dit que cette bobine est de nouveau utilisable. Saisissez comment elle a été étuvée ou gardée au sec.`,
   },
   loads: {
     title: 'Ce que croit la machine',
@@ -141,6 +146,7 @@ export const words: Sentences<typeof english> = {
       'no-reel-told': 'la machine n’a nommé aucune bobine',
       'out-of-date': 'le journal n’a pas pu être lu',
       'in-conflict': 'deux tablettes en disent des choses différentes',
+      unproven: 'rien ne prouve l’accord qui l’a admise',
     },
   },
   clear: 'Traité …',

@@ -9,6 +9,7 @@ export const words: Sentences<typeof english> = {
   help: 'Ces entrées demandent un chef d’équipe ou un ingénieur et ont été faites sans ticket du serveur. Dans l’atelier elles comptent. Un chef d’équipe qui en sait quelque chose les confirme ou les rejette.',
   stands: {
     proven: 'prouvé par un ticket',
+    passkey: 'prouvé par une clé d’accès',
     unproven: 'non prouvé',
     confirmed: 'confirmé par un chef d’équipe',
     rejected: 'rejeté par un chef d’équipe',
@@ -20,6 +21,7 @@ export const words: Sentences<typeof english> = {
       `Pas de ticket du serveur : rien ne prouve qu’une personne au rôle « ${role} » l’a fait.`,
     'ticket-over': () => 'Le ticket ne couvrait pas cette heure.',
     role: (role) => `Le ticket est d’un rôle moindre. Requis : ${role}.`,
+    passkey: () => 'La clé d’accès a signé autre chose, ou n’est pas celle de cette personne.',
   },
   before: 'Cette usine ne donnait pas encore de tickets quand ceci a été écrit.',
   by: (name) => `par ${name}`,

@@ -25,7 +25,7 @@ const reasonsFr: ReasonWords = {
   'slot-empty': {
     title: 'Emplacement vide',
     say: (f) => `Rien n’est chargé en ${f['slot']}.`,
-    act: 'Chargez-y plutôt une bobine.',
+    act: 'Raccord impossible : chargez une bobine.',
   },
   'no-part': {
     title: 'Pas de référence',

@@ -28,7 +28,12 @@ export const words: Sentences<typeof english> = {
   signTitle: (role) => `Aláírás: ${role.toLowerCase()}`,
   signByBadge: 'Olvassa be a kártyát, vagy válassza ki a nevet, és írja be a PIN-kódot.',
   signByPin: 'Olvassa be a kártyát, majd írja be a PIN-kódot.',
-  signedHow: { badge: 'kártyával', pin: 'PIN-kóddal', 'badge-and-pin': 'kártyával és PIN-kóddal' },
+  signedHow: {
+    badge: 'kártyával',
+    pin: 'PIN-kóddal',
+    'badge-and-pin': 'kártyával és PIN-kóddal',
+    passkey: 'azonosítókulccsal',
+  },
   signedAlready: (name) => `${name} már aláírta. Másik személynek kell aláírnia.`,
   takeBack: 'Visszavonás',
   takeBackOf: (name) => `Aláírás visszavonása: ${name}`,

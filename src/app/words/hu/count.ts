@@ -75,6 +75,8 @@ export const words: Sentences<typeof english> = {
   lossEvidence: (reels, lost, picks) => `${reels} elfogyott, ${picks} felszedésből ${lost} veszett el`,
   rising: (feeder, share, others) => `Feeder ${feeder}: ${share}-ot dob el, a többi ${others}-ot.`,
   risingAlone: (feeder, share) => `Feeder ${feeder}: ${share}-ot dob el, többet, mint korábban.`,
+  pickFaults: (times, since) => `A gép ${since} óta ${times} felszedési hibát jelzett.`,
+  pickFaultsTitle: 'Felszedési hibák, ahol még nem ismert a veszteség',
   risingAct: 'A következő leálláskor ellenőrizze a pipettát, a szalag útját és a felszedési magasságot.',
   feeder: 'Feeder',
   slot: 'Hely',

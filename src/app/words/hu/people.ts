@@ -45,6 +45,10 @@ export const words: Sentences<typeof english> = {
   cartKept: (f) => `${f.cart}: most ${f.carries} van rajta ehhez: ${f.slot}. ${f.held} nem kerül a kocsira.`,
   cleared: (slot) => `Elfogadva ide: ${slot}.`,
   declined: 'Elutasítva. A tekercs nem kerül a sorra.',
+  withPasskey: 'Azonosítókulcs használata',
+  passkeyAsks: 'Következik az azonosítókulcs.',
+  passkeyFailed:
+    'Az azonosítókulcs nem írt alá, ezért semmi nem lett beírva. Próbálja újra, vagy lépjen vissza, és használja a PIN-kódot.',
   needsRole: (role) => `Szükséges: ${role}`,
   quantityTitle: 'Hány alkatrész van a tekercsen?',
   quantityHelp: 'Nyomtatás vagy számolás szerint. Később javíthatja; a napló minden javítást megőriz.',

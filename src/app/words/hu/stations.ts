@@ -28,6 +28,7 @@ export const words: Sentences<typeof english> = {
   boot: (boot) => `amióta bekapcsolták, mint ${boot}`,
   heardAs: (boot) => `amióta a kapcsolat legutóbb hallani kezdte, mint ${boot}`,
   state: 'Állapot',
+  recipe: 'Program',
   noState: 'Nem mondja',
   states: {
     1: 'Dolgozik',
@@ -86,6 +87,10 @@ export const words: Sentences<typeof english> = {
       `${slot}, ${clock}: a gép túl későn jelezte, hogy elkezdődött: ${machine}. Semmi nem lett számolva. Számolja meg a tekercset.`,
     'empty-early': (slot, clock, machine, _here, parts) =>
       `${slot}, ${clock}: a gép szerint üres: ${machine}. A napló szerint maradt alkatrész: ${parts}. Számolja meg a tekercset.`,
+    'life-expired': (_slot, clock, machine) =>
+      `${machine}, ${clock}: a gép szerint lejárt a nyitott ideje. Nézze meg a Tekercsek alatt.`,
+    'life-restored': (_slot, clock, machine) =>
+      `${machine}, ${clock}: a gép szerint újra használható. Adja meg, hogyan sütötték vagy tárolták szárazon.`,
   },
   loads: {
     title: 'Mi van a helyeken a gép szerint',
@@ -137,6 +142,7 @@ export const words: Sentences<typeof english> = {
       'no-reel-told': 'a gép nem nevezett meg tekercset',
       'out-of-date': 'a naplót nem sikerült olvasni',
       'in-conflict': 'két tablet mást mond róla',
+      unproven: 'semmi nem igazolja az engedélyt, amellyel felkerült',
     },
   },
   clear: 'Elintézve …',

@@ -9,6 +9,7 @@ export const words: Sentences<typeof english> = {
   help: 'Ezekhez a bejegyzésekhez műszakvezető vagy mérnök kell, és a szerver jegye nélkül készültek. A csarnokban számítanak. Egy műszakvezető, aki tud róluk, megerősíti vagy elveti őket.',
   stands: {
     proven: 'jeggyel igazolt',
+    passkey: 'azonosítókulccsal igazolt',
     unproven: 'nem igazolt',
     confirmed: 'műszakvezető megerősítette',
     rejected: 'műszakvezető elvetette',
@@ -19,6 +20,7 @@ export const words: Sentences<typeof english> = {
     'no-ticket': (role) => `Nincs szerverjegy: semmi nem igazolja, hogy „${role}” szerepű személy tette.`,
     'ticket-over': () => 'A jegy nem erre az időre szólt.',
     role: (role) => `A jegy kisebb szerepé. Szükséges: ${role}.`,
+    passkey: () => 'Az azonosítókulcs mást írt alá, vagy nem ezé a személyé.',
   },
   before: 'Ez az üzem még nem adott jegyeket, amikor ez készült.',
   by: (name) => `tette: ${name}`,

@@ -25,7 +25,7 @@ const reasonsHu: ReasonWords = {
   'slot-empty': {
     title: 'A hely üres',
     say: (f) => `Nincs felrakva semmi: ${f['slot']}.`,
-    act: 'Rakjon fel oda egy tekercset.',
+    act: 'Toldani nem lehet: rakjon fel egy tekercset.',
   },
   'no-part': {
     title: 'Nincs cikkszám',

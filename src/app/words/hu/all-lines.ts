@@ -1,0 +1,43 @@
+import type { words as english } from '../en/all-lines.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  tile: 'Hogy áll minden sor, és a fali kijelző.',
+  states: {
+    running: 'Megy',
+    stopped: 'Áll',
+    silent: 'Nincs számolás',
+    changing: 'Átállás',
+    loading: 'Felrakás',
+    ready: 'Indulásra kész',
+    idle: 'Nincs setup',
+  },
+  since: (span) => `${span} óta`,
+  loaded: 'hely felrakva',
+  ends: (clock) => `kész kb. ${clock}`,
+  now: 'Most',
+  nextWalk: (when, count, slots) => `${when}: ${count} toldás, ${slots}`,
+  noWalk: 'Nincs esedékes toldás.',
+  missed: (slot, clock) => `Senki nem ér oda eddig: ${clock}. Hely: ${slot}.`,
+  looking: 'Számítás…',
+  warnings: (count) => `${count} figyelmeztetés`,
+  holds: (count) => `${count} a műszakvezetőnek`,
+  blocked: (count) => `${count} zárolt tekercs`,
+  byHand: 'Kézzel számolva',
+  byStation: (name) => `Számolja: ${name}`,
+  silentStation: (name) => `${name} hallgat`,
+  lastPanel: (span) => `utolsó panel ${span} ezelőtt`,
+  lastAct: (who, span) => `${who}, ${span} ezelőtt`,
+  heard: (span) => `utolsó bejegyzés ${span} ezelőtt`,
+  notHeard: 'még nem jött bejegyzés',
+  here: 'ez a tablet',
+  caution:
+    'A többi sor úgy látszik, ahogy a tabletjei utoljára jelezték. Nézze meg a sort, mielőtt cselekszik.',
+  quiet: (tablets) => `Nem írt semmit: ${tablets}`,
+  quietFor: (name, span) => `${name} ${span} óta`,
+  toWall: 'Megjelenítés a falon',
+  wallHelp: 'Itt senki nincs bejelentkezve, és a beolvasás nem tesz semmit.',
+  stay: 'Mindig itt induljon',
+  stayNoMore: 'Ne itt induljon többé',
+  leave: 'Kilépés a fali kijelzőből',
+};

@@ -1,0 +1,42 @@
+import type { words as english } from '../en/search.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  field: 'Írjon be vagy olvasson be bármit',
+  help: 'Tekercs, alkatrész, tétel, panel, hely, feeder, személy vagy termék. Az itt beolvasott kód keresés, nem felrakás.',
+  kinds: {
+    reel: 'Tekercsek',
+    slot: 'Helyek',
+    part: 'Alkatrészek',
+    'supplier-part': 'Szállítói cikkszámok',
+    lot: 'Tételek',
+    panel: 'Panelek',
+    feeder: 'Feederek',
+    person: 'Személyek',
+    setup: 'Setupok',
+    entry: 'Naplóbejegyzések',
+  },
+  more: (count) => `Még ${count} mutatása`,
+  nothing: (text) => `Itt semmiben nincs: „${text}”.`,
+  alike: (codes) => `Nem ugyanaz: ${codes}. Ellenőrizzen minden karaktert.`,
+  onLabel: 'Ezen a címkén még:',
+  left: (count) => `maradt ${count}`,
+  slotIs: {
+    right: 'jó',
+    empty: 'semmi nincs felrakva',
+    held: 'műszakvezetőre vár',
+    'other-part': 'rossz alkatrész',
+    'wrong-feeder': 'rossz feeder',
+    blocked: 'zárolt',
+  },
+  notWanted: 'nincs ebben a setupban',
+  chosen: 'kiválasztva',
+  reading: (entries) => `Napló olvasása: eddig ${entries} bejegyzés.`,
+  searchedAll: (entries) => `Átnézve: ${entries} naplóbejegyzés, mind ezen a tableten.`,
+  searchedSince: (day) => `Átnézve: naplóbejegyzések ${day} óta. A régebbiek a naplóban vannak.`,
+  askServer: 'Szerver megkérdezése',
+  asking: 'Kérdés a szervernek…',
+  noServer: 'A szerver nem válaszol: amit csak ő tud, nincs átnézve.',
+  serverNothing: (text) => `A szerveren nincs semmi erről: „${text}”.`,
+  serverHas: (kind, count) => `${kind}: ${count} a szerveren`,
+};
