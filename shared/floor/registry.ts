@@ -17,6 +17,7 @@ import { foldMaterial } from './fold-material.ts';
 import { foldMoisture } from './fold-moisture.ts';
 import { foldOffered } from './fold-offered.ts';
 import { foldPanels } from './fold-panels.ts';
+import { foldPasskeys } from './fold-passkeys.ts';
 import { foldPlaces } from './fold-places.ts';
 import { foldPlant } from './fold-plant.ts';
 import { asNamed, foldPrint } from './fold-print.ts';
@@ -120,6 +121,8 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   },
   'station.silent': { schema: schemas['station.silent'], fold: foldStations, touches: nowhere },
   'station.state': { schema: schemas['station.state'], fold: foldStations, touches: nowhere },
+  'station.recipe': { schema: schemas['station.recipe'], fold: foldStations, touches: nowhere },
+  'recipe.known': { schema: schemas['recipe.known'], fold: foldStations, touches: nowhere },
   'station.doubled': {
     schema: schemas['station.doubled'],
     fold: inOrder(foldRun, foldStations),
@@ -142,6 +145,12 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'tape.changed': { schema: schemas['tape.changed'], fold: foldTapes, touches: ofTape },
   'tape.empty': { schema: schemas['tape.empty'], fold: foldTapes, touches: nowhere },
   'parts.used': { schema: schemas['parts.used'], fold: foldTapes, touches: nowhere },
+  'parts.missed': { schema: schemas['parts.missed'], fold: foldTapes, touches: nowhere },
+  'parts.aired': {
+    schema: schemas['parts.aired'],
+    fold: inOrder(foldExposures, foldTapes),
+    touches: nowhere,
+  },
   'machine.loaded': { schema: schemas['machine.loaded'], fold: foldBelieved, touches: nowhere },
   'line.counted-by': { schema: schemas['line.counted-by'], fold: foldStations, touches: nowhere },
   'panels.scrapped': { schema: schemas['panels.scrapped'], fold: foldPanels, touches: nowhere },
@@ -240,6 +249,8 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'reel.timed': { schema: schemas['reel.timed'], fold: foldMoisture, touches: ofReel },
   'ticket.taken': { schema: schemas['ticket.taken'], fold: nothing, touches: nowhere },
   'unproven.settled': { schema: schemas['unproven.settled'], fold: nothing, touches: nowhere },
+  'passkey.added': { schema: schemas['passkey.added'], fold: foldPasskeys, touches: nowhere },
+  'passkey.removed': { schema: schemas['passkey.removed'], fold: foldPasskeys, touches: nowhere },
   'reel.life-judged': { schema: schemas['reel.life-judged'], fold: nothing, touches: nowhere },
 };
 

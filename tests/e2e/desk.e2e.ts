@@ -189,7 +189,7 @@ describe('a bake that was too short', () => {
       await goTo(page, 'load');
       const seen = await scanAll(page, 'M2-F-023', 'F-0112', label);
       expect(seen.verdict).toBe('held');
-      expect(seen.text).toContain('Baked too short');
+      expect(seen.text).toContain('Bake too short');
       expect(seen.text).toContain('Baked 1 h at 40 °C');
 
       // A lead clears the reel and lets the bake count: both in one append, and the reel says so.

@@ -42,7 +42,7 @@ describe('a reel that lay open too long', () => {
         .poll(() => life.textContent())
         .toBe('MSL 2a · not opened yet: 672\u00a0h\u00a000 of floor life');
       await told(() => page.getByTestId('air-hours').fill('700'));
-      await expect.poll(() => life.textContent()).toContain('floor life over since');
+      await expect.poll(() => life.textContent()).toContain('floor life ended');
 
       await goTo(page, 'load');
       const refused = await scanAll(page, slot, feeder, label);
@@ -110,7 +110,7 @@ describe('the running line', () => {
       await openedAgo(hoursOf + 5);
       await expect
         .poll(() => page.getByTestId('life-ends').textContent())
-        .toContain(`${at}: floor life is over`);
+        .toContain(`${at}: floor life ended`);
     });
   });
 });

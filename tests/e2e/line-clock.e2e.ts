@@ -169,7 +169,7 @@ describe('a clock set wrong', () => {
       const told = page.getByTestId('clock-slip');
       await told.waitFor();
       expect(await told.textContent()).toMatch(
-        /This tablet’s clock went back 1\u00a0h\u00a000 at \d\d:\d\d: set it right\./,
+        /This tablet’s clock went back 1\u00a0h\u00a000 at \d\d:\d\d: correct it\./,
       );
       expect(await page.getByTestId('warning').locator('b').textContent()).toBe(slot);
       expect((await soonest(page)).clock).toBe(before.clock);

@@ -177,7 +177,7 @@ describe('a reel that is refused', () => {
     {
       what: 'a lot on the block list',
       codes: () => [place.slot, place.feeder, reelOf(place.part, { '1T': 'LT-7781-Q' })],
-      says: ['Reel is blocked', 'parts rotated in their pockets', 'Put it aside. Fetch the lead.'],
+      says: ['Reel is blocked', 'parts rotated in their pockets', 'Set it aside. Get the lead.'],
       reason: 'reel-blocked',
       marks: [],
     },

@@ -109,7 +109,7 @@ it('a slot of which machine and scans say different things is told on the line a
     )
     .toBe(true);
   await look(page);
-  expect(await believes.textContent()).toContain('The machine believes something else on 1 slot.');
+  expect(await believes.textContent()).toContain('The machine and the scans differ on 1 slot.');
   await believes.getByRole('link').click();
   const row = page.getByTestId(`loads-${one}`);
   await row.waitFor();

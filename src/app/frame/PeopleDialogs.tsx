@@ -18,8 +18,10 @@ import { languages, say, tongues } from '../words/words.ts';
 import { ConfirmPerson } from './ConfirmPerson.tsx';
 import { useConfirmed } from './confirmed.ts';
 import { bakeApproval, heldBake } from './let-bake.ts';
+import { PasskeyTold } from './PasskeyTold.tsx';
 import { PinPad } from './PinPad.tsx';
 import { reasonFacts } from './reason-facts.ts';
+import { signed } from './signed.ts';
 
 /** Signs a person in: an operator by badge alone, everybody by name and PIN. */
 export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
@@ -102,7 +104,7 @@ export function ClearDialog({
   async function decide(accept: boolean): Promise<void> {
     if (!lead) return;
     const facts = { of: entry, line, slot, reason: reason.trim(), by: lead.person.person };
-    await app.write([
+    const drafts = await signed(app, lead, [
       ...(accept && isBakeGood && bake
         ? [{ kind: 'bake.approved' as const, payload: bakeApproval(bake, lead, facts.reason) }]
         : []),
@@ -110,6 +112,8 @@ export function ClearDialog({
         ? { kind: 'hold.cleared', payload: { ...facts, checked: lead.checked } }
         : { kind: 'hold.declined', payload: facts },
     ]);
+    if (drafts === null) return;
+    await app.write(drafts);
     app.notice.value = accept
       ? { tone: kept === null ? 'go' : 'care', text: kept ?? words.cleared(slot ?? '') }
       : { tone: 'care', text: words.declined };
@@ -131,13 +135,15 @@ export function ClearDialog({
             <ConfirmPerson
               needs="lead"
               badgeSuffices={false}
-              onConfirmed={(person, { checked }) => setLead({ person, checked })}
+              onConfirmed={(person, { checked }) => setLead({ person, checked, byPasskey: false })}
+              onPasskey={(person) => setLead({ person, checked: 'tablet', byPasskey: true })}
             />
           </>
         )}
         {lead && (
           <>
             <WhyCleared reason={reason} onReason={setReason} />
+            <PasskeyTold sure={lead} />
             {bake && <BakeGood isGood={isBakeGood} onGood={setBakeGood} />}
             <div class="row">
               <Button

@@ -26,6 +26,8 @@ export interface Preferences {
   readonly scannerTested: boolean;
   /** A practice was begun here. */
   readonly practised: boolean;
+  /** True on a tablet that hangs on a wall: it shows all lines and takes nothing. */
+  readonly wall: boolean;
   /** The size of labels that this tablet prints on, by name; null: the plant's first. */
   readonly labelSize: string | null;
   /** How far its printer must be told to move a label, mm. */
@@ -46,6 +48,7 @@ export const firstPreferences: Preferences = {
   scanner: null,
   scannerTested: false,
   practised: false,
+  wall: false,
   labelSize: null,
   labelOffset: { xMm: 0, yMm: 0 },
 };

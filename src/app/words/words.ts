@@ -6,7 +6,7 @@ import { signal } from '@preact/signals';
 import type { AreaName, Words } from './areas.ts';
 
 /** Languages that the app speaks; English first. */
-export const languages = ['en', 'es', 'pt', 'pl', 'vi', 'zh', 'ja', 'ko'] as const;
+export const languages = ['en', 'es', 'de', 'fr', 'pt', 'pl', 'hu', 'vi', 'zh', 'ja', 'ko', 'ar'] as const;
 export type Language = (typeof languages)[number];
 
 /** How a language is told: its own name, the locale of its numbers and dates, the way it runs. */
@@ -21,12 +21,16 @@ interface Tongue {
 export const tongues: Readonly<Record<Language, Tongue>> = {
   en: { name: 'English', locale: 'en-GB', runs: 'ltr' },
   es: { name: 'Español', locale: 'es', runs: 'ltr' },
+  de: { name: 'Deutsch', locale: 'de', runs: 'ltr' },
+  fr: { name: 'Français', locale: 'fr', runs: 'ltr' },
   pt: { name: 'Português', locale: 'pt-BR', runs: 'ltr' },
   pl: { name: 'Polski', locale: 'pl', runs: 'ltr' },
+  hu: { name: 'Magyar', locale: 'hu', runs: 'ltr' },
   vi: { name: 'Tiếng Việt', locale: 'vi', runs: 'ltr' },
   zh: { name: '简体中文', locale: 'zh-CN', runs: 'ltr' },
   ja: { name: '日本語', locale: 'ja', runs: 'ltr' },
   ko: { name: '한국어', locale: 'ko', runs: 'ltr' },
+  ar: { name: 'العربية', locale: 'ar-u-nu-latn', runs: 'rtl' },
 };
 
 /** The first language of these tags of BCP 47, e.g. `pt-BR`, that is spoken here; English where none is. */

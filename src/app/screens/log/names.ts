@@ -2,6 +2,7 @@
 // tablet and an entry by name. An id that this tablet's floor does not know is said to be unknown, never shown.
 
 import type { FloorState } from '../../../../shared/floor/state.ts';
+import { visible } from '../../ui/visible.ts';
 import { factWords } from '../../words/log-facts.ts';
 import { shellWords } from '../../words/shell.ts';
 import { sayText } from '../../words/shipped-steps.ts';
@@ -15,6 +16,12 @@ export function zoneOf(floor: FloorState, line: string | null): string {
 /** Line, by its name. */
 export function lineName(floor: FloorState, line: string): string {
   return floor.lines.get(line)?.name ?? say(factWords).unknown;
+}
+
+/** The name that a passkey was given. */
+export function passkeyName(floor: FloorState, credential: unknown): string {
+  const held = typeof credential === 'string' ? floor.passkeys.get(credential) : undefined;
+  return held ? visible(held.name) : say(factWords).unknown;
 }
 
 /** Product, side and revision. */

@@ -21,6 +21,7 @@ import { formatCount, formatDay, formatNumber, languageOf, say, tongues } from '
 import {
   entryName,
   lineName,
+  passkeyName,
   personName,
   runName,
   setupName,
@@ -45,7 +46,7 @@ import {
   withUnit,
   yesNo,
 } from './plain-sayings.ts';
-import { sayAnswers, sayBelieved, sayCosts, sayUses } from './sayings-of-parts.ts';
+import { sayAnswers, sayBelieved, sayCosts, sayMisses, sayUses } from './sayings-of-parts.ts';
 
 const named =
   (name: (floor: FloorState, id: string) => string): Say =>
@@ -174,18 +175,25 @@ const sayings: Readonly<Record<FactName, Say>> = {
   key: nothing,
   previous: nothing,
   person: (value, entry, floor) =>
-    typeof value === 'string' && !('name' in entry.payload) ? personName(floor, value) : null,
+    typeof value === 'string' && (entry.kind === 'passkey.added' || !('name' in entry.payload))
+      ? personName(floor, value)
+      : null,
   language: (value) => (typeof value === 'string' ? tongues[languageOf(value)].name : null),
   role: oneOf(() => say(shellWords).roles),
   badge: text,
   pin: (value) => (value === null ? null : say(factWords).yes),
   pinSet: (value) => (value === null ? null : say(factWords).yes),
   how: oneOf(() => ({ ...say(factWords).hows, ...say(checklistWords).signedHow })),
+  passkey: (value, _, floor) => passkeyName(floor, (value as { credential?: Json }).credential),
+  credential: (value, _, floor) => passkeyName(floor, value),
+  host: text,
   left,
   minutes: withUnit('min'),
   stoodFrom: moment,
   why: oneOf(() => say(factWords).signedOut),
-  checked: oneOf(() => say(factWords).checked),
+  // With a passkey no PIN was asked for.
+  checked: (value, entry, floor) =>
+    'passkey' in entry.payload ? null : oneOf(() => say(factWords).checked)(value, entry, floor),
   line: (value, entry, floor) =>
     entry.kind === 'line.defined' ? null : named(lineName)(value, entry, floor),
   zone: text,
@@ -349,6 +357,9 @@ const sayings: Readonly<Record<FactName, Say>> = {
   grey: parts,
   late: span,
   uses: sayUses,
+  misses: sayMisses,
+  says: oneOf(() => say(factWords).airedSays),
+  reels: list,
   recipe: text,
   wants: howMany,
   finding: named(entryName),

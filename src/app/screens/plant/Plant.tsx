@@ -11,6 +11,7 @@ import { SignInDialog } from '../../frame/PeopleDialogs.tsx';
 import { address, place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon, type IconName } from '../../ui/Icon.tsx';
+import { linesWords } from '../../words/all-lines.ts';
 import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
@@ -84,6 +85,11 @@ export function Plant({ offline, alarm }: PlantProps) {
   if (!page) {
     return (
       <div class="tiles">
+        <a class="tile" href={address('lines')} data-testid="tile-all-lines">
+          <Icon name="line" size={32} />
+          <b>{say(shellWords).nav.lines}</b>
+          <span>{say(linesWords).tile}</span>
+        </a>
         {here.map((each) => (
           <Tile key={each.name} page={each} />
         ))}

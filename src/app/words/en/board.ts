@@ -9,7 +9,7 @@ export const words = {
   isBill: 'This is a bill of materials. Now choose the placement file of the same board.',
   readAsSheet: 'Read it as a setup sheet',
   billColumnsTitle: 'Columns of the bill of materials',
-  putAway: 'Put it away',
+  putAway: 'Close this file',
   correctColumns: 'Correct columns',
   variant: 'Variant that is built',
   variantNone: 'not chosen',
@@ -42,8 +42,9 @@ export const words = {
   chooseLine: 'Choose the line',
   slotsTitle: 'Slots',
   isProposal:
-    'This is a proposal for feeders, not a placement program. It does not say which head places what or when; bring the slots and your program into line.',
-  proposalHelp: 'Parts stay where they stand on the line or in other setups of it. New parts get free slots.',
+    'This is a proposal for feeders, not a placement program. It does not say which head places what or when. Make your program use the same slots.',
+  proposalHelp:
+    'Parts keep the slots that they have on the line or in its other setups. New parts get free slots.',
   propose: 'Propose slots',
   proposeAgain: 'Propose again',
   proposing: 'Looking for slots…',
@@ -90,10 +91,10 @@ export const words = {
   tapeWidth: 'Tape width',
   widthUnknown: 'not known',
   widthFrom: {
-    said: 'You said so.',
+    said: 'Entered by you.',
     setup: 'From the newest setup with this part.',
     usual: 'Usual for its package. It counts for room only; feeders are not checked against it.',
-    none: 'Its feeder counts as one position until you say more.',
+    none: 'Its feeder counts as one position until you enter the width.',
   },
   widthsUnknown: (count: number) =>
     `${plural(count, '1 part has', `${count} parts have`)} no known tape width. Each feeder counts as one position: tap the part and say how wide its tape is.`,
@@ -107,8 +108,8 @@ export const words = {
     `${part} stands there on the line now. It must come out of ${slot}.`,
   moveHere: (slot: string) => `Use ${slot}`,
   chooseSlot: 'Choose a slot first',
-  leaveOut: 'This line does not place it',
-  takeBack: 'This line places it',
+  leaveOut: 'Leave it out: not placed on this line',
+  takeBack: 'Put it back: placed on this line',
   close: 'Close',
   paper: {
     title: 'Loading sheet',

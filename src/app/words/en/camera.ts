@@ -46,7 +46,7 @@ export const words = {
   tryAgain: 'Try again',
   light: 'Light',
   zoom: 'Zoom',
-  switchCamera: 'Other camera',
+  switchCamera: 'Switch camera',
   close: 'Close camera',
   type: 'Type',
   off: offEn,

@@ -11,16 +11,16 @@ export const words = {
   holdTitle: (panels: number) => `Hold ${plural(panels, '1 panel', `${panels} panels`)}?`,
   holdHelp:
     'All panels that may carry it are held, those still in the line too. They stay held until a lead signs them.',
-  goesOn: 'It still stands on a slot. Take it off first, or panels to come are not held.',
+  goesOn: 'It is still on a slot. Take it off first, or the next panels are not held.',
   cause: 'Why are they held?',
-  lifeHelp: 'Held are the panels from the moment on at which its floor life ended.',
-  noLifeOver: 'By the log its floor life was never over while panels were built.',
+  lifeHelp: 'Holds every panel from the moment its floor life ended.',
+  noLifeOver: 'By the log, no panel was built after its floor life ended.',
   reason: 'What was found?',
   codes: (codes: number) => plural(codes, '1 panel code is known.', `${codes} panel codes are known.`),
   sure: (panels: number) =>
     panels === 0
-      ? 'None carries it surely.'
-      : plural(panels, '1 carries it surely.', `${panels} carry it surely.`),
+      ? 'None surely carries it.'
+      : plural(panels, '1 surely carries it.', `${panels} surely carry it.`),
   done: (panels: number) => plural(panels, '1 panel is held.', `${panels} panels are held.`),
   none: 'No panels are held.',
   span: (first: string, last: string) => `Panels ${first} to ${last}`,
@@ -31,9 +31,9 @@ export const words = {
   signAll: 'Sign all',
   signTitle: 'What was done with these panels?',
   signHelp: 'Choose single panels, or sign all of them.',
-  signWhy: 'What was done? E.g. reworked, scrapped, found right.',
+  signWhy: 'What was done? E.g. reworked, scrapped, found good.',
   signDone: 'Signed.',
   save: 'Save the codes as CSV',
-  isHeld: (code: string) => `Panel ${code} is held: wrong material may be on it. Put it aside.`,
+  isHeld: (code: string) => `Panel ${code} is held: wrong material may be on it. Set it aside.`,
   which: 'Which panels?',
 } as const;

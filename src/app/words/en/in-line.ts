@@ -2,7 +2,7 @@ import { plural } from '../words.ts';
 
 export const words = {
   title: 'Panels in the line',
-  help: 'Where a reel changes, these panels are in doubt. Enter the most there can ever be, a panel at rest before a machine too. A guess stands in for what nobody has entered.',
+  help: 'When a reel changes, these panels are in doubt. Enter the most there can ever be, also one that waits before a machine. What nobody entered is assumed.',
   behind: (machine: string) => `${machine}: panels done here and not yet counted, at most`,
   before: (machine: string) => `${machine}: panels counted before they reach it, at most`,
   missed: 'Panels that pass uncounted, at most',
@@ -10,18 +10,18 @@ export const words = {
   seen: (panels: number, most: string) =>
     plural(
       panels,
-      `1 panel was scanned at both places: up to ${most} lay between.`,
-      `${panels} panels were scanned at both places: up to ${most} lay between.`,
+      `1 panel was scanned at both places: up to ${most} were between.`,
+      `${panels} panels were scanned at both places: up to ${most} were between.`,
     ),
-  takeSeen: 'Take what scans showed',
+  takeSeen: 'Use what scans showed',
   takeHelp:
-    'What was seen is no limit: enter more where more can ever be. What scans show beyond it widens it by itself.',
+    'Scans do not show the limit: enter more where more can be there. If scans show more, the number grows by itself.',
   scansHere: 'Panels scanned at this tablet',
   count: 'Are counted',
   goInto: (machine: string) => `Go into ${machine}`,
   scansHelp:
-    'Scan some panels before a machine and again where they are counted: so the line learns how many lie between.',
+    'Scan some panels before a machine and again where they are counted. That shows how many are between.',
   save: 'Save panels in the line',
-  saved: 'Saved. Traces go by it from now on.',
+  saved: 'Saved. Traces use it from now on.',
   wrong: 'Enter whole numbers from 0 to 500, and a share below 50 %.',
 } as const;

@@ -34,7 +34,7 @@ export const words = {
   readyOpenList: 'Open the checklist: some steps need no stop.',
   readyList: (count: number) =>
     plural(count, 'Checklist: 1 step can be done now.', `Checklist: ${count} steps can be done now.`),
-  toChecklist: 'Checklist',
+  toChecklist: 'Go to checklist',
   fetch: (reels: string) => `Fetch ${reels}`,
   stays: (slot: string, count: string) => `stays on ${slot}, ${count}`,
   goesTo: (from: string, to: string, count: string) => `moves from ${from} to ${to}, ${count}`,

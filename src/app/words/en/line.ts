@@ -54,7 +54,7 @@ export const words = {
   skippedUnknown: 'Skipped boards: not entered',
   skipped: (count: number) => (count === 0 ? 'Skipped boards: none' : `Skipped boards: ${count}`),
   skippedTitle: 'Which boards of the next panel are skipped?',
-  skippedHelp: 'Tap each board that is marked bad. The next count takes it along.',
+  skippedHelp: 'Tap each board that is marked bad. The next count includes it.',
   skippedUse: (count: number) =>
     count === 0 ? 'No board skipped' : plural(count, 'Skip 1 board', `Skip ${count} boards`),
   skippedManyTitle: (panels: number) =>
@@ -62,9 +62,9 @@ export const words = {
   skippedMost: (boards: string) =>
     plural(boards, 'There is only 1 board.', `There are only ${boards} boards. Enter fewer.`),
   skippedNotKnown: 'Not known',
-  scrap: 'Panels scrapped',
+  scrap: 'Scrap panels',
   scrapTitle: 'How many panels are scrapped?',
-  scrapHelp: 'They stay counted: their parts are used. As many more are to be built.',
+  scrapHelp: 'They stay counted: their parts are used. The run builds as many more.',
   scrapMost: (panels: string) =>
     plural(panels, 'Only 1 good panel is counted.', `Only ${panels} good panels are counted. Enter fewer.`),
   scrapped: (panels: number) => plural(panels, '1 panel scrapped', `${formatCount(panels)} panels scrapped`),
@@ -84,23 +84,36 @@ export const words = {
   setRight: 'Panels = …',
   setRightTitle: 'How many panels are done?',
   setRightHelp: 'The run then has this number. Whoever counts goes on from there.',
-  setRightWhy: 'Why is it another number?',
+  setRightWhy: 'Why does the number change?',
   setRightYes: (panels: string) => `Set to ${panels}`,
   setRightMissing: 'Enter another number, and why.',
   keptBeside: (code: string) => `Panel ${code} kept. The machine counts this line, so it was not added.`,
   silent: (station: string, clock: string) =>
-    `${station} is silent since ${clock}. Count panels by hand until it is back.`,
+    `${station} has been silent since ${clock}. Count panels by hand until it is back.`,
   silentShort: 'Machine count silent',
   believes: (slots: number) =>
     plural(
       slots,
-      'The machine believes something else on 1 slot.',
-      `The machine believes something else on ${formatCount(slots)} slots.`,
+      'The machine and the scans differ on 1 slot.',
+      `The machine and the scans differ on ${formatCount(slots)} slots.`,
     ),
+  recipe: {
+    runs: (machine: string, recipe: string, wanted: string) =>
+      `${machine} runs “${recipe}”. This line builds ${wanted}.`,
+    other: (builds: string) => `That recipe is for ${builds}.`,
+    unknown: 'Nobody has said that they belong together.',
+    act: 'Load the right recipe at the machine, or choose the right setup here.',
+    told: (clock: string) => `Told ${clock}.`,
+    right: 'It is the right recipe',
+    known: (recipe: string, wanted: string) => `“${recipe}” builds ${wanted} from now on.`,
+    sides: { top: 'top', bottom: 'bottom' },
+  },
   believesAct: 'See Stations',
   takeBack: 'Take back',
   stoppedSince: (reason: string, clock: string, span: string) =>
     `Stopped: ${reason}, since ${clock}, for ${span}`,
+  machineStands: (state: string, clock: string, span: string) =>
+    `The machine says: ${state}, since ${clock}, for ${span}`,
   stoodSince: 'Stopped since',
   stoodLast: (clock: string, span: string) => `${clock}, the last panel, ${span} ago`,
   stoodNow: (clock: string) => `now, ${clock}`,
@@ -117,6 +130,7 @@ export const words = {
   pace: {
     seen: (seconds: string) => `${seconds} s per panel, measured`,
     nominal: (seconds: string) => `${seconds} s per panel, nominal`,
+    told: (seconds: string) => `${seconds} s per panel, measured; stops as the machine tells`,
   },
   runEnds: (moment: string) => `run ends about ${moment}`,
   runDone: 'All panels are counted.',
@@ -143,10 +157,10 @@ export const words = {
   levels: { quiet: '', soon: 'soon', due: 'splice now', late: 'late' },
   acknowledge: 'I’ll go',
   splice: 'Splice',
-  more: 'All slots',
-  less: 'Due only',
+  more: 'Show all',
+  less: 'Show due',
   caution:
-    'Splice and reach in only when the machine is stopped or the feeder is outside the guarded zone, as its manual says. Cut away from your fingers. Local rules come first.',
+    'Splice and reach in only with the machine stopped, or the feeder outside the guarded zone as its manual says. Cut away from your fingers. Local rules come first.',
   nowTitle: 'What to do now',
   walkBy: (clock: string) => `by ${clock}`,
   goes: (name: string) => `${name} goes`,

@@ -16,7 +16,7 @@ export const words = {
   unopened: (span: string) => `not opened yet: ${span} of floor life`,
   noLimit: 'no limit in this air',
   over: 'floor life over',
-  overSince: (clock: string) => `floor life over since ${clock}`,
+  overSince: (clock: string) => `floor life ended ${clock}`,
   baking: 'in the oven',
   bakeShort: 'baked shorter than the table says',
   bakeLet: (name: string) => `short bake counts: ${name}`,
@@ -25,7 +25,7 @@ export const words = {
   letBakeWhat: (f: BakeFacts) =>
     `Baked ${f.hours} h${f.celsius === null ? '' : ` at ${f.celsius} °C`}. ${f.wanted === null ? 'The table has no row for that.' : `The table asks for ${f.wanted} h.`}`,
   letBakeHelp:
-    'If it counts, floor life starts again at its end, and this bake holds the reel no more. It counts once: another short bake is held again.',
+    'Floor life then starts again at the end of this bake, and the bake no longer holds the reel. It counts once: another short bake is held again.',
   letBakeWhy: 'Why does it count?',
   letBakeDone: (reel: string) => `${reel}: the bake counts.`,
   letBakeFor: 'The bake',
@@ -69,7 +69,7 @@ export const words = {
   bakeOption: (hours: string, celsius: number) => `${hours} h at ${celsius} °C`,
   or: 'or',
   bakeLarge:
-    'The 96 h row at 125 °C is for large BGA and stacked dies; it counts while the package is not known.',
+    'The 96 h row at 125 °C is for large BGA and stacked dies. It counts while the package is not known.',
   dry: 'in dry storage',
   open: 'Bag / oven',
   title: (reel: string) => `Floor life of ${reel}`,
@@ -81,13 +81,13 @@ export const words = {
   humidities: { 5: '5 % or less', 10: '10 % or less' } as Readonly<Record<number, string>>,
   ovenAir: 'Relative humidity in the oven',
   ovenAirs: { dry: '5 % or less', moist: 'More, or nobody knows' },
-  ovenAirHelp: 'Below 125 °C the table holds for dry air alone. In other air a lead must let the bake count.',
+  ovenAirHelp: 'Below 125 °C the table is for dry air only. In other air a lead must let the bake count.',
   ovenAirMissing: 'Choose how dry the oven is',
   celsius: 'Oven, degrees Celsius',
   celsiusHelp: 'Many tapes and reels take 40 °C at most: check the bag’s label.',
   bakeCaution: 'Hot: wear gloves at the oven. The bag’s label and your local rules come first.',
   resetHelp:
-    'Enter it here when the reel is out again. A bake shorter than the table asks for its body and level does not restore floor life: a lead must then decide.',
+    'Enter it here when the reel is out again. The table gives hours by body and level. A shorter bake does not restore floor life: a lead must then decide.',
   badHours: 'Enter 0 to 9999 hours.',
   badCelsius: 'Enter 30 to 150 °C.',
   climate: (f: LineClimate) =>
@@ -100,7 +100,7 @@ export const words = {
   written: (reel: string) => `${reel}: saved.`,
   ends: (slot: string, life: string, out: string) =>
     `${slot}: floor life ends ${life}, the reel would last until ${out}.`,
-  isOver: (slot: string, life: string) => `${slot}: floor life is over since ${life}.`,
+  isOver: (slot: string, life: string) => `${slot}: floor life ended ${life}.`,
   endsAct: 'Put on another reel by then. Dry or bake this one by your rules.',
   overAct: 'Stop using it. A lead decides about the parts placed since.',
   toBake: (reels: string) => `floor life over, bake first: ${reels}`,

@@ -75,7 +75,7 @@ export const words = {
     days: 'Days in your copy',
     hours: 'Hours in your copy',
     endless: 'No limit',
-    asShipped: 'Back to the shipped value',
+    asShipped: 'Use the shipped value',
     take: 'Use this value',
     edition: 'Edition of your copy',
     editionHelp: 'As printed on it.',

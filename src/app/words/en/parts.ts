@@ -19,7 +19,7 @@ export const words = {
     part: 'Your part number',
     supplierPart: 'Supplier’s part number',
     formHelp:
-      'Scan the supplier’s label, or type its number. It holds for products whose setup lists no maker for the part.',
+      'Scan the supplier’s label, or type its number. It counts for products whose setup lists no maker for the part.',
     save: 'Approve it',
     saved: (supplierPart: string, part: string) => `${supplierPart} is now approved for ${part}.`,
     withdraw: 'Withdraw',
@@ -85,7 +85,7 @@ export const words = {
     changed: (count: number) => `${count} changed`,
     same: (count: number) => `${count} as they are`,
     take: (count: number) => plural(count, 'Import 1 feeder', `Import ${count} feeders`),
-    nothing: 'Nothing new in it',
+    nothing: 'Nothing new to import',
     taken: (count: number) => plural(count, '1 feeder imported.', `${count} feeders imported.`),
     row: (row: number) => `Row ${row}`,
     problems: {

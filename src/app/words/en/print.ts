@@ -53,7 +53,7 @@ export const words = {
   on: (size: string) => `On: ${size}`,
   change: 'Paper and printer',
   sent: (count: number) =>
-    plural(count, '1 label given to the printer.', `${count} labels given to the printer.`),
+    plural(count, '1 label sent to the printer.', `${count} labels sent to the printer.`),
   subjects: {
     slot: { one: 'Slot', many: 'Slots' },
     feeder: { one: 'Feeder', many: 'Feeders' },
@@ -65,8 +65,8 @@ export const words = {
   many: {
     what: 'What to label',
     help: 'Slots come in walking order, places in the order of the store. Tap what you do not want.',
-    none: 'The log knows none yet. Type their names below.',
-    noneKnown: 'The log knows none yet.',
+    none: 'The log has none yet. Type their names below.',
+    noneKnown: 'The log has none yet.',
     more: 'More names, one a line',
     moreHelp: 'For places, carts and feeders that nobody has scanned yet.',
     all: 'All',
@@ -105,7 +105,7 @@ export const words = {
       marginMm: 'White edge in each label',
       dpi: 'Printer’s dots per inch',
     },
-    dpiHelp: 'Stands on the printer or in its papers: often 203 or 300, for sheets 600.',
+    dpiHelp: 'See the printer or its manual: often 203 or 300, for sheets 600.',
     wrong: {
       number: 'Type a number.',
       'too-wide': (mm: string) => `The labels are ${mm} mm wider than the paper.`,

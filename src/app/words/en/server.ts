@@ -4,7 +4,7 @@ import { plural } from '../words.ts';
 export const words = {
   noKey: 'This page cannot sign entries',
   noKeyHelp:
-    'Keys, camera and offline start need a secure page. Open the app by its https address (the server prints it, with how to trust it), or on the server’s own computer. Until then, entries stay on this tablet.',
+    'Keys, camera and offline start need a secure page. Open the app by its https address, or on the server’s own computer. The server prints the address, with how to trust it. Until then, entries stay on this tablet.',
   alone: 'This tablet works on its own',
   aloneHelp:
     'It verifies, warns and keeps its log without a server. Join one to share the log with the other tablets, older entries too.',
@@ -36,8 +36,8 @@ export const words = {
   nothing: 'nothing, the server has it all',
   clock: 'Clock',
   clockRight: 'same as the server’s',
-  clockBehind: (span: string) => `${span} behind the server’s: set it right`,
-  clockAhead: (span: string) => `${span} ahead of the server’s: set it right`,
+  clockBehind: (span: string) => `${span} behind the server’s: correct it`,
+  clockAhead: (span: string) => `${span} ahead of the server’s: correct it`,
   why: 'Why',
   quarantined: 'Set aside',
   quarantinedHelp:
@@ -53,7 +53,7 @@ export const words = {
   },
   headFaultHelp: {
     forked: (span: string) =>
-      `Noticed ${span} ago: its log does not go on from the one it showed before. Somebody may have changed it. Go on working, and call the person who looks after the server.`,
+      `Noticed ${span} ago: its log does not continue the one it showed before. Somebody may have changed it. Go on working, and call the person who looks after the server.`,
     'other-key': (span: string) =>
       `Noticed ${span} ago: it signs with another key than when this tablet joined. That is right only after a move to another computer. Ask the person who looks after the server.`,
     'no-proof': (span: string) =>
@@ -66,7 +66,7 @@ export const words = {
   clocksOff: 'Clocks that are off',
   clockOfAhead: (name: string, span: string) => `${name}: ${span} ahead`,
   clockOfBehind: (name: string, span: string) => `${name}: ${span} behind`,
-  clocksOffHelp: 'Set them right: what these tablets write may stand in the wrong order.',
+  clocksOffHelp: 'Correct them: what these tablets write may be in the wrong order.',
   now: 'Sync now',
   causes: {
     unreachable: 'The server does not answer. Go on working; entries wait here.',
@@ -78,7 +78,7 @@ export const words = {
       'This tablet is still let in under an older key. A lead shuts it out first; then a new code lets it in.',
     'wire-too-old': 'This app is older than the server. Reload it where the server answers.',
     'wire-too-new': 'This app is newer than the server. The server needs its update.',
-    'time-off': 'This tablet’s clock is too far off. Set it right.',
+    'time-off': 'This tablet’s clock is too far off. Correct it.',
     'signature-wrong': 'The server does not accept this tablet’s key. Join again with a new code.',
     'person-unproven': 'The sign-in has expired. Scan the badge and type the PIN again.',
     'role-lacking': 'Only a shift lead or an engineer can do that.',
@@ -95,7 +95,7 @@ export const words = {
   leadHelp: 'A lead or engineer lets tablets in and shuts them out: badge and PIN.',
   leadOpen: 'Let tablets in or shut them out',
   leadOffline: 'Only the server lets tablets in, and it does not answer now. Try again when it does.',
-  newCode: 'New code for a tablet',
+  newCode: 'Make a new code for a tablet',
   codeFor: 'On the new tablet, scan this with its camera, or open the app there and type the code.',
   codeUntil: (span: string) => `For one tablet, good for ${span}.`,
   codeOver: 'This code has expired.',

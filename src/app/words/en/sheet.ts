@@ -52,7 +52,7 @@ export const words = {
   choose: 'Choose a sheet',
   offersTitle: 'Asked for by a machine',
   offersHelp:
-    'It names slots and parts, not placements a panel. Read it, look at it, add a placement file: it is taken in like any sheet.',
+    'It names slots and parts, not placements per panel. Read it, check it, add a placement file, then import it like any sheet.',
   offer: (station: string, name: string, slots: number) =>
     `${plural(slots, '1 slot', `${slots} slots`)} of ${name}, asked for by ${station}.`,
   offerRead: 'Read it as a sheet',
@@ -106,7 +106,7 @@ export const words = {
     archive: 'This is an archive. Unpack it and choose the file that is in it.',
     'other-file': 'This is a document or a picture, not a list. Export the list as CSV or XLSX.',
     'other-xml':
-      'This is an XML file, but none that can be read here: only IPC-2581 as placement file or bill of materials.',
+      'This XML file cannot be read here. Only IPC-2581 can, as placement file or bill of materials.',
     'no-bill': 'This IPC-2581 file has no bill of materials. Export it with one, or choose another file.',
     'old-workbook': 'This is an old workbook format. Save it as XLSX or CSV.',
     'broken-workbook': 'The workbook is damaged and cannot be opened. Save it again as XLSX or CSV.',

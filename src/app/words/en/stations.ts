@@ -2,12 +2,12 @@ import { formatCount, plural } from '../words.ts';
 
 export const words = {
   caution:
-    'A help beside the machine’s own guards, not a safety function. It listens, and asks or answers only where that is set. No machine is commanded.',
+    'This adds to the machine’s own guards; it is not a safety function. It listens, and asks or answers only where that is set. It commands no machine.',
   who: (line: string) => `Who counts on ${line}?`,
   whoHelp: 'One counter a line. Counts by hand beside a station are kept and shown, not added.',
   hand: 'People, by hand',
   handNow: 'People count on this line now.',
-  stationNow: (station: string) => `This line is now counted by ${station}.`,
+  stationNow: (station: string) => `Counting on this line now: ${station}.`,
   checkInLine:
     'Check “Panels in the line” in the line rules: they are worked out from where panels are counted.',
   none: 'No station is known yet',
@@ -25,10 +25,11 @@ export const words = {
   boot: (boot: string) => `since it was switched on as ${boot}`,
   heardAs: (boot: string) => `since the link last began to hear it, as ${boot}`,
   state: 'State',
+  recipe: 'Recipe',
   noState: 'It does not say',
   states: {
     1: 'Working',
-    2: 'Standing by',
+    2: 'Standby',
     3: 'Engineering',
     4: 'Planned stop',
     5: 'Unplanned stop',
@@ -44,9 +45,9 @@ export const words = {
     'wrong-secret': 'Messages without the right secret',
     'clock-off': 'Its clock is off by more than five minutes. Nothing is dated by it',
     'total-fell':
-      'Its total fell without being switched off. It counts on from there; what was lost between is not counted',
+      'Its total fell without a switch-off. It goes on counting from there; what was lost between is not counted',
     'two-devices':
-      'Two devices send under one name. The first counts. Give the other a name of its own, then switch both off and on',
+      'Two devices send under one name. The first counts. Give the other its own name, then switch both off and on',
     'code-twice': 'A panel code came twice. It names the first panel alone',
     'not-used': 'Messages that are not used here',
     'other-handle': 'A machine sends for which no station is set. Set one, with its handle',
@@ -60,7 +61,7 @@ export const words = {
     'code-again': 'A panel code came again. It counts once a run',
     'not-heard':
       'Not heard for a while: what passed then is not in its total. Compare with the line, and set “Panels = …” where it is wrong',
-    'no-boards': 'It does not tell of boards, so it counts nothing. Switch that on at the machine',
+    'no-boards': 'It does not report boards, so it counts nothing. Switch that on at the machine',
     'other-machine':
       'Boards of another machine on the same connection. They are not counted; name the right one in the link’s file (machineId)',
     'wrong-channel':
@@ -69,7 +70,7 @@ export const words = {
       'Boards put in or taken out by hand. They are not counted; where one was built, set “Panels = …”',
     'failed-board':
       'Boards that the machine calls failed. They took their parts and are counted; scrap them if they are',
-    'board-twice': 'Boards that were told twice. Each is counted once',
+    'board-twice': 'Boards that were reported twice. Each is counted once',
     'machine-says': 'The machine says',
   },
   other: 'Something else',
@@ -79,9 +80,13 @@ export const words = {
     'tape-differs': (slot: string, clock: string, machine: string, here: string) =>
       `${slot}, ${clock}: the machine goes on with ${machine}, the scans say ${here}. Nothing was counted. Scan the reel on the slot.`,
     'told-late': (slot: string, clock: string, machine: string) =>
-      `${slot}, ${clock}: the machine told too late that ${machine} had begun. Nothing was counted. Count the reel.`,
+      `${slot}, ${clock}: the machine reported the start of ${machine} too late. Nothing was counted. Count the reel.`,
     'empty-early': (slot: string, clock: string, machine: string, _here: string, parts: string) =>
       `${slot}, ${clock}: the machine says that ${machine} is empty. Parts left by the log: ${parts}. Count the reel.`,
+    'life-expired': (_slot: string, clock: string, machine: string) =>
+      `${machine}, ${clock}: the machine says that its floor life is over. Look at it in Stock.`,
+    'life-restored': (_slot: string, clock: string, machine: string) =>
+      `${machine}, ${clock}: the machine says that it is fit again. Enter how it was baked or dried.`,
   },
   loads: {
     title: 'What the machine believes',
@@ -90,26 +95,26 @@ export const words = {
     differs: (slot: string, machine: string, here: string) =>
       `${slot}: the machine believes ${machine}, the scans say ${here}.`,
     nothing: 'nothing',
-    look: 'Open the slot and scan the reel there. If the scans are right, set it right at the machine.',
+    look: 'Open the slot and scan the reel there. If the scans are right, correct it at the machine.',
     scan: 'Scan the reel there.',
     open: (slot: string) => `Open ${slot}`,
     more: (slots: number) => plural(slots, 'and 1 more', `and ${formatCount(slots)} more`),
     never: 'It changes no slot by itself.',
-    later: (slots: string) => `Scanned after the machine spoke, it may not know yet: ${slots}.`,
+    later: (slots: string) => `Scanned after the machine’s report, so it may not know yet: ${slots}.`,
     untold: (slots: string) => `The machine names no part and no known reel: ${slots}.`,
     unknown: (places: string) =>
       `Places that are no slot of this line: ${places}. Name them in the link’s file (slots).`,
   },
   answers: {
     title: 'When the machine asks: is this reel right?',
-    caution: 'A help beside the machine’s own guards, not a safety function.',
+    caution: 'This adds to the machine’s own guards; it is not a safety function.',
     help: 'Answered from the last verdicts. Each answer is in the log. What the machine does with it is set at the machine.',
     off: 'Do not answer',
     on: { Warning: 'Answer; if not sure, warn', Failed: 'Answer; if not sure, say no' },
-    offNow: 'The machine is not answered any more.',
+    offNow: 'The machine gets no more answers.',
     onNow: {
       Warning: 'The machine is answered now. If not sure, it is warned.',
-      Failed: 'The machine is answered now. If not sure, it hears no.',
+      Failed: 'The machine is answered now. If not sure, it is told no.',
     },
     last: (clock: string, right: string, unsure: string, wrong: string) =>
       `Last answer ${clock}: ${right} right, ${unsure} warned, ${wrong} no.`,
@@ -131,11 +136,12 @@ export const words = {
       'no-reel-told': 'the machine named no reel',
       'out-of-date': 'the log could not be read',
       'in-conflict': 'two tablets say different things of it',
+      unproven: 'nothing proves the word that let it on',
     },
   },
   clear: 'Done …',
   clearTitle: 'Is this finding done?',
-  clearHelp: 'It goes from this list. What both sides said stays in the log.',
+  clearHelp: 'It leaves this list. What both sides said stays in the log.',
   clearWhy: 'What came of it?',
   clearYes: 'It is done',
   cleared: 'Done. Both sides stay in the log.',
@@ -153,7 +159,7 @@ export const words = {
     machine: (clock: string, hand: string, machine: string) =>
       `${clock}: back after a silence. By hand ${hand}, by the machine ${machine}. The machine’s number stands.`,
     hand: (clock: string, hand: string, machine: string) =>
-      `${clock}: began anew after a silence. By hand ${hand}, by the machine ${machine}. The number by hand stands.`,
+      `${clock}: started again after a silence. By hand ${hand}, by the machine ${machine}. The number by hand stands.`,
   },
   bothHelp: 'Is it wrong? Set the number with “Panels = …” on the line’s screen.',
   beside: (panels: number) =>
@@ -185,7 +191,7 @@ export const words = {
     'boot: a new text each time it is switched on. total: panels since then. at: its clock, where it has one.',
   machineTitle: 'What to type at the machine',
   machineHelp:
-    'The machine sends by IPC-2591 (AMQP 1.0), each message alone or several in one, packed or not. Its handle must be the one in the link’s file.',
+    'The machine sends by IPC-2591 (AMQP 1.0), each message alone or several in one, compressed or not. Its handle must be the one in the link’s file.',
   machineAddress: 'Its broker’s address (network URI)',
   machineTarget: 'Target address',
   machineAny: 'any',

@@ -39,9 +39,9 @@ export const words = {
   why: 'Near a splice or a change of reel the exact panel is not known, so both lots are shown. “Surely” is wrong less than once in a million by the spreads entered for the line.',
   guessed: {
     'in-line':
-      'Nobody has entered how many panels lie between the machine and the place of counting. The widest range is assumed. Enter it in the line’s rules and fewer panels are in doubt.',
+      'Nobody has entered how many panels are between the machine and the counting point. The widest range is assumed. Enter it in the line’s rules and fewer panels are in doubt.',
     boards:
-      'No setup says which boards of a panel a slot serves. It is taken to serve all alike: if it serves only some, a panel with boards skipped may carry nothing from it.',
+      'No setup says which boards of a panel a slot serves. It is taken to serve all alike. If it serves only some, a panel with skipped boards may carry nothing from it.',
     label:
       'Nobody has entered how exact the printed counts are. A quarter of a percent is assumed (common practice).',
   },

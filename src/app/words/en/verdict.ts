@@ -24,7 +24,7 @@ const reasonsEn: ReasonWords = {
   'slot-empty': {
     title: 'Slot is empty',
     say: (f) => `Nothing is loaded on ${f['slot']}.`,
-    act: 'Load a reel there instead.',
+    act: 'It cannot be spliced: load a reel.',
   },
   'no-part': {
     title: 'No part number',
@@ -44,7 +44,7 @@ const reasonsEn: ReasonWords = {
     act: 'Leave it on the cart, or put it back in the store.',
   },
   'bake-short': {
-    title: 'Baked too short',
+    title: 'Bake too short',
     say: (f) =>
       `Baked ${f['hours']} h${f['celsius'] ? ` at ${f['celsius']} °C` : ''}. ${f['wanted'] ? `The table asks for ${f['wanted']} h there` : 'The table has no row for that'}, so floor life is not restored: ${f['leftSeconds']} left. (${restsOn(f, tableEn)}An unknown package counts as the worst.)`,
     act: 'A lead must decide.',
@@ -77,7 +77,7 @@ const reasonsEn: ReasonWords = {
   'reel-blocked': {
     title: 'Reel is blocked',
     say: (f) => `Blocked: ${f['reason']}.`,
-    act: 'Put it aside. Fetch the lead.',
+    act: 'Set it aside. Get the lead.',
   },
   'feeder-elsewhere': {
     title: 'Feeder is on another slot',
@@ -188,7 +188,7 @@ export const words = {
   practice: 'practice scan',
   allLoaded: 'Every slot is loaded.',
   spliceCaution:
-    'Join the tapes with the machine stopped, or with the feeder outside the guarded zone as its manual says. Cut away from your fingers. Local rules come first.',
+    'Join the tapes with the machine stopped, or with the feeder outside the guarded zone as the feeder’s manual says. Cut away from your fingers. Local rules come first.',
   loadCaution: 'Stop the machine and wait for the head before reaching in. Local rules come first.',
   reasons: reasonsEn,
 } as const;

@@ -63,7 +63,7 @@ export const words: Sentences<typeof english> = {
   preparing: 'La línea sigue en marcha',
   standing: 'La línea está parada',
   lineRuns:
-    'La línea está en marcha: no meta la mano. Estos pasos esperan hasta que esté el último panel y la máquina haya parado.',
+    'La línea está en marcha: no meta la mano. Estos movimientos esperan hasta que esté el último panel y la máquina haya parado.',
   since: (span) => `desde hace ${span}`,
   lastPanel: 'Ya está el último panel',
   lastPanelTitle: '¿Está hecho el último panel bueno?',

@@ -61,7 +61,7 @@ export const words: Sentences<typeof english> = {
     lot: 'Lote',
     reel: 'Id de bobina',
     dateCode: 'Código de fecha',
-    place: 'Sitio del almacén',
+    place: 'Lugar del almacén',
     other: 'Otra cosa',
   },
 };

@@ -23,8 +23,8 @@ export const words: Sentences<typeof english> = {
       ? 'Ponga los alimentadores siguientes en un carro.'
       : plural(
           count,
-          'Ponga alimentadores en un carro: 1 sitio listo.',
-          `Ponga alimentadores en un carro: ${count} sitios listos.`,
+          'Ponga alimentadores en un carro: 1 lugar listo.',
+          `Ponga alimentadores en un carro: ${count} lugares listos.`,
         ),
   readyOpenList: 'Abra la lista: algunos pasos no piden parar.',
   readyList: (count) =>
@@ -75,7 +75,7 @@ export const words: Sentences<typeof english> = {
   accepted: (slot) => `Correcta: lista para ${slot}.`,
   refused: (why) => `No la ponga: ${why}`,
   held: (why) => `Retenida: ${why}. Apártela. Un jefe decide en la pantalla Carga.`,
-  places: (count) => plural(count, '1 sitio listo', `${count} sitios listos`),
+  places: (count) => plural(count, '1 lugar listo', `${count} lugares listos`),
   empty: 'Quitar',
   dock: 'Acoplar',
   dockTitle: (cart) => `¿Acoplar ${cart}?`,
@@ -85,7 +85,7 @@ export const words: Sentences<typeof english> = {
     plural(count, `Se carga 1 posición para ${product}:`, `Se cargan ${count} posiciones para ${product}:`),
   goesOff: (count) => plural(count, 'Sale 1 alimentador:', `Salen ${count} alimentadores:`),
   doesNotFit: (count) =>
-    plural(count, '1 sitio no encaja y queda fuera:', `${count} sitios no encajan y quedan fuera:`),
+    plural(count, '1 lugar no encaja y queda fuera:', `${count} lugares no encajan y quedan fuera:`),
   unfit: {
     'feeder-loaded': (f) => `El alimentador ${f.thing} está ahora en ${f.at}.`,
     'reel-loaded': (f) => `La bobina ${f.thing} está ahora en ${f.at}.`,
@@ -95,8 +95,8 @@ export const words: Sentences<typeof english> = {
   others: (count) =>
     plural(
       count,
-      '1 sitio es para otro montaje y se queda.',
-      `${count} sitios son para otro montaje y se quedan.`,
+      '1 lugar es para otro montaje y se queda.',
+      `${count} lugares son para otro montaje y se quedan.`,
     ),
   nothingFits: 'Nada de este carro se puede cargar para este cambio.',
   noChangeover: 'No hay ningún cambio abierto en esta línea. Planee uno antes.',

@@ -73,7 +73,7 @@ export const words: Sentences<typeof english> = {
   ovenAir: 'Humedad relativa en el horno',
   ovenAirs: { dry: '5 % o menos', moist: 'Más, o nadie lo sabe' },
   ovenAirHelp:
-    'Por debajo de 125 °C la tabla vale solo con aire seco. Con otro aire, un responsable debe aceptar el horneado.',
+    'Por debajo de 125 °C la tabla vale solo con aire seco. Con otro aire, un jefe debe aceptar el horneado.',
   ovenAirMissing: 'Elija cómo de seco está el horno',
   celsius: 'Horno, grados Celsius',
   celsiusHelp: 'Muchas cintas y bobinas soportan 40 °C como mucho: mire la etiqueta de la bolsa.',

@@ -142,7 +142,7 @@ export const words: Sentences<typeof english> = {
     trailerHelp: 'La cola. Sin ella no se conoce la ventana de empalme.',
     leader: 'Cinta vacía antes del primer componente',
     leaderHelp: 'La guía. Déjelo vacío si no se sabe.',
-    ages: 'Edad máxima de los componentes por su fecha de fabricación',
+    ages: 'Edad máxima de los componentes por su código de fecha',
     agesHelp: 'Cuenta el comienzo más largo que coincide con la referencia. Sin fila no hay límite.',
     ageBegins: 'Las referencias empiezan por (vacío: todas)',
     ageMonths: 'Meses como mucho',

@@ -22,7 +22,7 @@ const fieldsEs: Readonly<Record<SheetField, string>> = {
   pins: 'patillas',
   bodySize: 'tamaño del cuerpo',
   bodyThickness: 'espesor del cuerpo',
-  msl: 'nivel de sensibilidad a la humedad',
+  msl: 'nivel de humedad',
   polarity: 'polaridad',
   feederType: 'tipo de alimentador',
   drive: 'accionamiento del alimentador',

@@ -28,6 +28,7 @@ export const words: Sentences<typeof english> = {
   boot: (boot) => `desde que se encendió como ${boot}`,
   heardAs: (boot) => `desde que el enlace volvió a oírla, como ${boot}`,
   state: 'Estado',
+  recipe: 'Programa',
   noState: 'No lo dice',
   states: {
     1: 'Trabajando',
@@ -59,7 +60,7 @@ export const words: Sentences<typeof english> = {
     'asked-off': 'Preguntó por materiales y no se le contestó: no está activado',
     'asked-often': 'Preguntó más de 60 veces en un minuto. Al resto no se contestó',
     'not-replied': 'Preguntó y se había ido antes de la respuesta',
-    'code-again': 'Un código de panel llegó otra vez. Cuenta una vez por serie',
+    'code-again': 'Un código de panel llegó otra vez. Cuenta una vez por tirada',
     'not-heard':
       'No se oyó un rato: lo que pasó entonces no está en su total. Compare con la línea y ponga «Paneles = …» si no es correcto',
     'no-boards': 'No anuncia placas, así que no cuenta nada. Actívelo en la máquina',
@@ -83,6 +84,10 @@ export const words: Sentences<typeof english> = {
       `${slot}, ${clock}: la máquina dijo demasiado tarde que había empezado ${machine}. No se contó nada. Cuente la bobina.`,
     'empty-early': (slot, clock, machine, _here, parts) =>
       `${slot}, ${clock}: la máquina dice que ${machine} está vacía. Piezas que quedan según el registro: ${parts}. Cuente la bobina.`,
+    'life-expired': (_slot, clock, machine) =>
+      `${machine}, ${clock}: la máquina dice que se acabó su vida en planta. Mírela en Almacén.`,
+    'life-restored': (_slot, clock, machine) =>
+      `${machine}, ${clock}: la máquina dice que vuelve a servir. Anote cómo se horneó o secó.`,
   },
   loads: {
     title: 'Lo que cree la máquina',
@@ -118,7 +123,7 @@ export const words: Sentences<typeof english> = {
     whys: {
       verified: 'se verificó ahí',
       refused: 'se rechazó ahí',
-      held: 'un veredicto espera a un responsable',
+      held: 'un veredicto espera a un jefe',
       'other-reel': 'ahí se verificó otra bobina',
       'other-part': 'ahí se verificó otro componente',
       'wrong-feeder': 'el alimentador no es el correcto ahí',
@@ -131,6 +136,7 @@ export const words: Sentences<typeof english> = {
       'no-reel-told': 'la máquina no nombró ninguna bobina',
       'out-of-date': 'no se pudo leer el registro',
       'in-conflict': 'dos tabletas dicen cosas distintas de ella',
+      unproven: 'nada prueba la palabra que la dejó pasar',
     },
   },
   clear: 'Hecho …',
@@ -159,14 +165,14 @@ export const words: Sentences<typeof english> = {
   beside: (panels) =>
     plural(
       panels,
-      '1 panel de esta serie se contó a mano junto a la estación.',
-      `${formatCount(panels)} paneles de esta serie se contaron a mano junto a la estación.`,
+      '1 panel de esta tirada se contó a mano junto a la estación.',
+      `${formatCount(panels)} paneles de esta tirada se contaron a mano junto a la estación.`,
     ),
   outside: (panels) =>
     plural(
       panels,
-      '1 panel pasó cuando no se fabricaba nada. No está en ninguna serie.',
-      `${formatCount(panels)} paneles pasaron cuando no se fabricaba nada. No están en ninguna serie.`,
+      '1 panel pasó cuando no se fabricaba nada. No está en ninguna tirada.',
+      `${formatCount(panels)} paneles pasaron cuando no se fabricaba nada. No están en ninguna tirada.`,
     ),
   setTitle: 'Qué ajustar en la máquina',
   setHelp:

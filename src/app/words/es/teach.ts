@@ -18,11 +18,11 @@ const fieldsEs: Readonly<Record<RuleField, string>> = {
 };
 
 const problemsEs: Problems = {
-  'nothing-tapped': 'Toque una pieza y diga qué es',
-  'tap-outside': 'Una pieza sale del código',
-  'taps-overlap': 'Dos piezas se pisan',
-  'field-tapped-twice': 'Dos piezas tienen el mismo significado',
-  'too-loose': 'Valdría para casi cualquier etiqueta: nombre otra pieza',
+  'nothing-tapped': 'Toque un trozo y diga qué es',
+  'tap-outside': 'Un trozo sale del código',
+  'taps-overlap': 'Dos trozos se pisan',
+  'field-tapped-twice': 'Dos trozos tienen el mismo significado',
+  'too-loose': 'Valdría para casi cualquier etiqueta: nombre otro trozo',
   'too-long': 'La etiqueta es demasiado larga para una regla',
 };
 
@@ -91,7 +91,7 @@ export const words: Sentences<typeof english> = {
   addTyped: 'Teclear un código',
   remove: 'Quitar este código',
   alreadyRead: 'Esta etiqueta ya se lee sin regla:',
-  tapHelp: 'Toque una pieza y diga qué es. Toque otra para abarcar ambas.',
+  tapHelp: 'Toque un trozo y diga qué es. Toque otro para abarcar ambos.',
   what: '¿Qué es?',
   nothing: 'Nada',
   from: 'Empieza',

@@ -33,7 +33,7 @@ export const words: Sentences<typeof english> = {
   either: 'uno o ambos de',
   notSure: '(quizá)',
   builtTimes: (count) =>
-    plural(count, 'Contado en 1 serie:', `Contado en ${count} series, de la más antigua:`),
+    plural(count, 'Contado en 1 tirada:', `Contado en ${count} tiradas, de la más antigua:`),
   noLot: 'sin lote en la etiqueta',
   save: 'Guardar como CSV',
   why: 'Junto a un empalme o un cambio de bobina no se sabe el panel exacto: se muestran los dos lotes. «Seguro» falla menos de una vez en un millón con los márgenes indicados para la línea.',

@@ -42,8 +42,8 @@ export const plantReasonsEs: PlantReasons = {
     title: 'Edad desconocida',
     say: (f) =>
       f['dateCode']
-        ? `La fecha ${f['dateCode']} no se lee con certeza. La línea limita la edad de este componente.`
-        : `La etiqueta no da fecha de fabricación. La línea limita la edad de este componente.`,
+        ? `El código de fecha ${f['dateCode']} no se lee con certeza. La línea limita la edad de este componente.`
+        : `La etiqueta no da código de fecha. La línea limita la edad de este componente.`,
     act: 'Debe decidir un jefe de turno.',
   },
   'older-in-store': {
@@ -51,7 +51,7 @@ export const plantReasonsEs: PlantReasons = {
     say: (f) =>
       f['by'] === 'expires'
         ? `La bobina ${f['reel']} en ${f['place']} debe usarse hasta ${f['expires']}, antes que esta.`
-        : `La bobina ${f['reel']} en ${f['place']} tiene fecha ${f['dateCode']}, anterior a esta.`,
+        : `La bobina ${f['reel']} en ${f['place']} tiene el código de fecha ${f['dateCode']}, anterior a esta.`,
     act: '',
   },
 };

@@ -72,7 +72,7 @@ const reasonsEs: ReasonWords = {
   'slot-on-cart': {
     title: 'La posición está lista en un carro',
     say: (f) => `El carro ${f['cart']} ya tiene una bobina lista para ${f['slot']}.`,
-    act: 'Escanee otra posición o quite antes ese sitio del carro.',
+    act: 'Escanee otra posición o quite antes ese lugar del carro.',
   },
   'reel-here': {
     title: 'La bobina ya está aquí',
@@ -90,10 +90,10 @@ const reasonsEs: ReasonWords = {
     act: 'Compruebe el código o descárguelo allí primero.',
   },
   'feeder-lanes': {
-    title: 'El alimentador no tiene más pistas',
+    title: 'El alimentador no tiene más carriles',
     say: (f) =>
       `Pistas del alimentador ${f['feeder']}: ${f['lanes']}. El registro ya lo tiene en ${f['slots']}.`,
-    act: 'Compruebe el código o corrija el número de pistas de su tipo.',
+    act: 'Compruebe el código o corrija el número de carriles de su tipo.',
   },
   'feeder-on-cart': {
     title: 'El alimentador está en un carro',

@@ -21,7 +21,7 @@ export const words: Sentences<typeof english> = {
   scanAlso: (part, pieces) => `${part}：${pieces}もスキャン`,
   enough: 'これで全部',
   belongs: (slots) => `${slots}の部品：スロットをスキャン`,
-  belongsNowhere: 'この段取り表に使うスロットはありません',
+  belongsNowhere: 'この段取り表に、これを使うスロットはありません',
   scanAnything: '何でもスキャン',
   scanAnythingHelp: 'スロット、フィーダー、リール、バッジ、パネル',
   camera: 'カメラ',

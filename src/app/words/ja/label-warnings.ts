@@ -14,7 +14,7 @@ const fields: Readonly<Record<Extract<LabelWarning, { readonly code: 'conflict' 
   supplier: '仕入先',
   country: '国',
   msl: '吸湿レベル',
-  order: '注文',
+  order: '注文番号',
 };
 
 /** A text in quotes, cut to what a line holds; control characters become visible. */

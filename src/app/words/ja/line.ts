@@ -3,6 +3,7 @@ import { formatCount, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
+    begin: 'この工場の初期設定をする',
     title: 'このラインの段取り表が選ばれていません',
     help: '次に何を生産するかは班長が選びます。段取り表は技術者が取り込みます。',
     choose: '段取り表を選ぶ',

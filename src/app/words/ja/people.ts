@@ -3,6 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   whoTitle: '誰が作業しますか',
+  yourLanguage: 'あなたの言語（どのタブレットでも）',
   pinTitle: (name) => `${name}さんの PIN`,
   pinHelp: '4〜8桁の数字。',
   pinWrong: 'PIN が違います。',

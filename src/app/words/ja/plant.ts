@@ -4,6 +4,8 @@ import type { Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: '工場',
   tiles: {
+    begin: { title: '最初の手順', text: '空の工場から、最初の正しいリールまで。' },
+    lines: { title: 'ラインとスロット', text: '機械、バンク、スロット。機械に書かれたとおりに。' },
     setups: { title: '段取り表', text: '製品ごとにどのスロットに何が要るか。次に生産するものを選びます。' },
     sheet: {
       title: '段取り表を取り込む',
@@ -150,6 +152,7 @@ export const words: Sentences<typeof english> = {
   tablet: {
     name: 'このタブレットの名前',
     language: '言語',
+    languageHelp: '言語を選んだ人には、その人の言語で表示します。',
     theme: 'テーマ',
     themes: { auto: 'タブレットと同じ', light: 'ライト', dark: 'ダーク' },
     sound: '音',

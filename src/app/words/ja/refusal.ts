@@ -7,7 +7,7 @@ export const words: Sentences<typeof english> = {
   closest: '必要なもので最も近い',
   characters: (count) => `${formatCount(count)}文字違います。`,
   belongsAt: 'このリールの場所',
-  belongsNowhere: 'ここに使うスロットはありません。',
+  belongsNowhere: 'ここには、これを使うスロットがありません。',
   lacksReel: '今そこにリールはありません。',
   hasReel: '今そこにリールがあります。',
   onLine: (slot, line) => `${line}の${slot}`,

@@ -41,8 +41,8 @@ const fields: Readonly<Record<string, string>> = {
   value: '定数',
   device: 'ライブラリ名',
   variants: 'バリエーション',
-  mounting: '取り付け方法',
-  mount: '取り付け方法',
+  mounting: '実装方式',
+  mount: '実装方式',
   mirrored: '反転',
   place: 'X と Y',
   rotation: '角度',
@@ -80,9 +80,9 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   moreErrors: (f) =>
     `ほかに${f['count']}件の問題があり、表示していません。誤りも含まれます。これらを直してから、表を読み直してください。`,
   columnMissing: (f) =>
-    `「${field(f['wanted'])}」の列が見つかりません：${f['headers']}。手で列を選んでください。`,
+    `「${field(f['wanted'])}」の列がありません。ある列：${f['headers']}。手で列を選んでください。`,
   columnAbsent: (f) =>
-    `「${field(f['wanted'])}」の列が見つかりません：${f['headers']}。手で列を選ぶか、なしで進んでください。`,
+    `「${field(f['wanted'])}」の列がありません。ある列：${f['headers']}。手で列を選ぶか、なしで進んでください。`,
   columnNotFound: (f) =>
     `この表に${field(f['field'])}用の列「${f['wanted']}」がありません。ある列：${f['headers']}。列を選び直してください。`,
   columnUnknown: (f) => `列「${f['found']}」は使いません。段取り表に必要なら、内容を手で選んでください。`,
@@ -140,9 +140,9 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   slotTwice: (f) =>
     `スロット${f['slot']}は${f['first']}行目に部品${f['part']}で入っています。1スロットに1部品です：どちらかの行を直してください。`,
   noRoom: (f) =>
-    `スロット${f['slot']}のフィーダーは${f['wanted']}スロットを占有します。スロット${f['next']}（${f['nextRow']}行目）まで${f['found']}しかありません。どちらかを移してください。`,
+    `スロット${f['slot']}のフィーダーは${f['wanted']}スロットを占有します。スロット${f['next']}（${f['nextRow']}行目）まで${f['found']}スロットしかありません。どちらかを移してください。`,
   littleRoom: (f) =>
-    `スロット${f['slot']}の${f['width']} mm フィーダーは通常${f['wanted']}スロットを占有します。スロット${f['next']}（${f['nextRow']}行目）まで${f['found']}しかありません。入るか確認するか、占有スロット数を入れてください。`,
+    `スロット${f['slot']}の${f['width']} mm フィーダーは通常${f['wanted']}スロットを占有します。スロット${f['next']}（${f['nextRow']}行目）まで${f['found']}スロットしかありません。入るか確認するか、占有スロット数を入れてください。`,
   noApprovedReels: (f) =>
     `部品${f['part']}に承認済みの仕入先品番がなく、社内品番のラベルしか通りません。入れてください。`,
   partDiffers: (f) =>

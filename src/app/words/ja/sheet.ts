@@ -35,7 +35,7 @@ const fields: FieldNames = {
   value: '定数',
   device: 'ライブラリ名',
   place: 'X と Y',
-  mount: '取り付け方法',
+  mount: '実装方式',
   mirrored: '反転',
   x: 'X',
   y: 'Y',

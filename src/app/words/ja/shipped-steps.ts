@@ -74,8 +74,6 @@ export const words: Readonly<Record<string, string>> = {
   'Program name and revision on every machine, as shown there.': '全機械に表示されたプログラム名と改訂。',
   'Oven profile: loaded, reached, and verified with this product?':
     'リフロープロファイル：読み込み、到達し、この製品で確認済みか。',
-  yes: 'はい',
-  no: 'いいえ',
   'Inspection programs are of this product, side and revision.': '検査プログラムはこの製品・面・改訂のもの。',
   'First panel: every part is there and none is shifted.': '初品パネル：全部品があり、ずれがない。',
   'First panel: critical parts measured within tolerance, polarities looked at and right.':

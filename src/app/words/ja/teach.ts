@@ -14,11 +14,11 @@ const fields: Readonly<Record<RuleField, string>> = {
   supplier: '仕入先',
   country: '国',
   msl: 'MSL',
-  order: '注文',
+  order: '注文番号',
 };
 
 const problems: Problems = {
-  'nothing-tapped': '部分をタップして、何かを指定してください',
+  'nothing-tapped': '部分をタップし、それが何かを指定してください',
   'tap-outside': '部分がコードからはみ出しています',
   'taps-overlap': '2つの部分が重なっています',
   'field-tapped-twice': '2つの部分が同じ意味です',
@@ -61,7 +61,7 @@ export const words: Sentences<typeof english> = {
   noneHelp: '規格どおりのラベルに規則は不要です。読めないラベルをスキャンし、一度教えてください。',
   version: (version) => `版${version}`,
   approvedBy: (name, when) => `${name}が承認、${when}`,
-  needsAll: (count) => `コード${count}個が1枚のカメラ映像に入るか、一緒に入力される必要があります。`,
+  needsAll: (count) => `コード${count}個を1枚のカメラ映像に収めるか、一緒に入力してください。`,
   examples: (count) => `例${count}件を読めます`,
   examplesFail: (failed, count) => `例${count}件中${failed}件の読み方が違います`,
   again: '教え直す',
@@ -88,7 +88,7 @@ export const words: Sentences<typeof english> = {
   addTyped: 'コードを入力する',
   remove: 'このコードを外す',
   alreadyRead: 'このラベルは規則なしで読めます：',
-  tapHelp: '部分をタップして、何かを指定します。2つ目をタップすると両方をまとめます。',
+  tapHelp: '部分をタップし、それが何かを指定します。2つ目をタップすると両方をまとめます。',
   what: 'これは何ですか',
   nothing: 'なし',
   from: '始まり',

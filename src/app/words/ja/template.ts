@@ -52,7 +52,7 @@ export const words: Sentences<typeof english> = {
   least: '最小',
   most: '最大',
   unit: '単位',
-  expects: 'スキャンで得るべき文字',
+  expects: 'スキャンで一致すべき文字',
   options: '選択肢、カンマ区切り',
   right: '正解、カンマ区切り',
   signature: (number) => `署名${number}`,
@@ -65,7 +65,7 @@ export const words: Sentences<typeof english> = {
     feeder: 'この工場のフィーダー',
     slot: 'このラインのスロット',
     reel: 'この工場のリール',
-    other: '現場の別のコード',
+    other: 'この現場の別のコード',
   },
   knows: '成り立つべきこと',
   factNames: {

@@ -29,10 +29,10 @@ export const words: Sentences<typeof english> = {
   confirmAll: (count) => (count === 1 ? '確認する' : `${count}件すべて確認する`),
   confirmTitle: (count) =>
     count === 1 ? '記録どおりに行われましたか' : `${count}件とも記録どおりに行われましたか`,
-  rejectTitle: 'この人が行ったのではないですか',
+  rejectTitle: 'この人が行ったものではないと判断しますか',
   rejectHelp: '記録は否定の印を付けて残ります。現場で変わったこともそのままです：自分で直してください。',
   rejectPerson: 'サーバーでは、この人の変更は無効です。「工場」の「人」を見て、名簿を直してください。',
-  reason: 'どうしてわかりますか',
+  reason: 'どうやって確かめましたか',
   needsServer: 'サーバーの応答が必要です：そのときだけ、誰が判断したかを証明できます。',
   notProven: '書き込みましたが、チケットがないため何も解決しません。サーバーが応答する場所で試してください。',
   confirmed: (count) => `記録${count}件を確認しました。`,

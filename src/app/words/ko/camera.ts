@@ -72,7 +72,7 @@ export const words: Sentences<typeof english> = {
     'new-reel': '새 릴',
     badge: '사원증',
   },
-  inHand: (slot, part) => `${slot} 필요: ${part}`,
+  inHand: (slot, part) => `${slot}에 필요: ${part}`,
   whichLabel: '어느 라벨입니까?',
   chooseHelp: '번호를 누르십시오',
   label: (number, text) => `라벨 ${number}: ${text}`,

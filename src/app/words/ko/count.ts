@@ -78,7 +78,7 @@ export const words: Sentences<typeof english> = {
   slot: '슬롯',
   loss: '손실',
   evidence: '근거',
-  told: { count: '셈', splice: '스플라이스', machine: '설비가 알림' },
+  told: { count: '카운트', splice: '스플라이스', machine: '설비가 알림' },
   evidenceLine: (from, to, placed) => `시작 ${from}, 남음 ${to}, 실장 ${placed}`,
   showEvidence: '릴 보기',
   hideEvidence: '릴 숨기기',

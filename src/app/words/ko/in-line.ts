@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
   takeHelp:
     '본 수는 한계가 아닙니다. 더 많을 수 있으면 더 큰 수를 입력하십시오. 스캔이 그것을 넘으면 저절로 넓어집니다.',
   scansHere: '이 태블릿에서 스캔한 패널',
-  count: '센다',
+  count: '셉니다',
   goInto: (machine) => `들어가는 설비: ${machine}`,
   scansHelp:
     '설비 앞에서 패널 몇 장을 스캔하고, 세는 곳에서 다시 스캔하십시오. 그러면 사이에 몇 장이 있는지 라인이 배웁니다.',

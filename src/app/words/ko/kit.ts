@@ -48,7 +48,7 @@ export const words: Sentences<typeof english> = {
   places: (count) => `${count}자리 준비됨`,
   empty: '내리기',
   dock: '도킹',
-  dockTitle: (cart) => `${cart} 도킹합니까?`,
+  dockTitle: (cart) => `대차 ${cart}: 도킹합니까?`,
   dockCaution:
     '먼저 설비를 멈추고 아무것도 움직이지 않을 때까지 기다리십시오. 클램프, 헤드, 커터에 손을 가까이 대지 마십시오.',
   willLoad: (count, product) => `${product}용으로 슬롯 ${count}개를 장착합니다:`,

@@ -64,7 +64,7 @@ function sayIt(warning: LabelWarning): string {
     case 'conflict':
       return `라벨에 ${fields[warning.field]} 값이 여러 개입니다: ${warning.values.map(quote).join(', ')}`;
     case 'second-lot':
-      return `라벨에 두 번째 로트 ${quote(warning.text)} 있음: 릴에 둘 다 들어 있습니다`;
+      return `라벨에 두 번째 로트가 있습니다: ${quote(warning.text)}. 릴에 둘 다 들어 있습니다`;
     case 'quantity-unreadable':
       return `수량 ${quote(warning.text)}: 추측 없이는 읽을 수 없습니다. 세거나 입력하십시오`;
     case 'quantity-marks':

@@ -50,9 +50,9 @@ export const words: Sentences<typeof english> = {
     memory: '기억에 의함, 대조 안 함',
   } as Readonly<Record<ValueSource, string>>,
   restsOn: (f) =>
-    `${f.classes.length === 1 ? `등급 ${f.classes[0]}` : `등급 ${[...f.classes].sort().join(' 또는 ')}(짧은 쪽 적용)`} · ${f.celsius} °C, ${f.humidity} % · ${f.edition}`,
+    `${f.classes.length === 1 ? `클래스 ${f.classes[0]}` : `클래스 ${[...f.classes].sort().join(' 또는 ')}(짧은 쪽 적용)`} · ${f.celsius} °C, ${f.humidity} % · ${f.edition}`,
   classOpen:
-    '패키지를 다 알지 못해 가장 나쁜 등급을 적용합니다. 엔지니어가 “공장”의 “부품과 피더”에서 입력할 수 있습니다.',
+    '패키지를 다 알지 못해 가장 나쁜 클래스를 적용합니다. 엔지니어가 “공장”의 “부품과 피더”에서 입력할 수 있습니다.',
   labelHours: '라벨의 시간(h)',
   labelHoursHelp: '6등급: 봉투에 인쇄된 플로어 라이프. 베이킹이 끝난 때부터 셉니다.',
   badLabelHours: '라벨의 시간을 1에서 9999 사이로 입력하십시오.',
@@ -87,8 +87,8 @@ export const words: Sentences<typeof english> = {
     f.computed !== f.entered
       ? `현장의 ${f.entered.celsius} °C, ${f.entered.humidity} % 값은 표 밖입니다. 가장 나쁜 행을 적용합니다: ${f.computed.celsius} °C, ${f.computed.humidity} %. 공정 엔지니어에게 물으십시오.`
       : f.isEntered
-        ? `${f.entered.celsius} °C, 습도 ${f.entered.humidity} % 까지의 현장용, 라인 규칙.`
-        : `${f.entered.celsius} °C, 습도 ${f.entered.humidity} % 까지의 현장용: 라인 자체의 값은 아무도 입력하지 않았습니다.`,
+        ? `${f.entered.celsius} °C, 습도 ${f.entered.humidity} % 이하의 현장용, 라인 규칙.`
+        : `${f.entered.celsius} °C, 습도 ${f.entered.humidity} % 이하의 현장용: 라인 자체의 값은 아무도 입력하지 않았습니다.`,
   yes: '저장',
   written: (reel) => `${reel}: 저장했습니다.`,
   ends: (slot, life, out) => `${slot}: 플로어 라이프는 ${life}에 끝나고, 릴은 ${out}까지 갑니다.`,

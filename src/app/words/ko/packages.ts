@@ -33,7 +33,7 @@ export const words: Sentences<typeof english> = {
   thick: (mm) => `두께 ${mm} mm`,
   size: (length, width) => `${length} × ${width} mm`,
   level: (msl) => `MSL ${msl}`,
-  oneClass: (packageClass) => `등급 ${packageClass}`,
+  oneClass: (packageClass) => `클래스 ${packageClass}`,
   open: (classes) => `패키지를 다 알지 못함: ${classes} 중 짧은 쪽 적용`,
   tables: {
     intro:
@@ -49,7 +49,7 @@ export const words: Sentences<typeof english> = {
     which: '표',
     life: '플로어 라이프',
     bake: '베이킹',
-    class: '패키지 등급',
+    class: '패키지 클래스',
     classes: {
       A: 'A: 3.1 mm 이상, BGA는 1 mm부터',
       B: 'B: 2.1 이상 3.1 mm 미만',

@@ -3,6 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   whoTitle: '누가 작업합니까?',
+  yourLanguage: '내 언어(모든 태블릿에서)',
   pinTitle: (name) => `${name} 님의 PIN`,
   pinHelp: '숫자 네 자리에서 여덟 자리.',
   pinWrong: 'PIN이 틀립니다.',

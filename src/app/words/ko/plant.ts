@@ -4,6 +4,8 @@ import type { Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: '공장',
   tiles: {
+    begin: { title: '첫 단계', text: '빈 공장에서 첫 번째 맞는 릴까지.' },
+    lines: { title: '라인과 슬롯', text: '설비, 뱅크, 슬롯. 설비에 적힌 그대로.' },
     setups: { title: '셋업', text: '제품마다 어느 슬롯에 무엇이 필요한지. 다음에 생산할 것을 선택합니다.' },
     sheet: {
       title: '셋업 가져오기',
@@ -156,6 +158,7 @@ export const words: Sentences<typeof english> = {
   tablet: {
     name: '이 태블릿의 이름',
     language: '언어',
+    languageHelp: '언어를 선택한 사람에게는 그 언어로 나옵니다.',
     theme: '테마',
     themes: { auto: '태블릿과 같게', light: '밝게', dark: '어둡게' },
     sound: '소리',

@@ -30,7 +30,7 @@ export const words: Sentences<typeof english> = {
   foreign: (asked) => `쓰는 슬롯 없음; ${asked}에서 해 보기`,
   bare: (slot) => `라벨에 수량 없음; ${slot}용`,
   free: (slot) => `${slot}용 빈 피더`,
-  panel: '패널 한 장 셈',
+  panel: '패널 한 장 세기',
   nothing: '먼저 셋업을 선택하십시오. 그 라벨이 여기에 나옵니다.',
   names: { line: '연습 라인', machine: '첫 설비', bank: '앞', product: '연습 보드' },
 };

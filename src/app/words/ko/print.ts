@@ -78,7 +78,7 @@ export const words: Sentences<typeof english> = {
     add: '크기 입력',
     edit: '변경',
     remove: '빼기',
-    removed: (size) => `${size} 뺐습니다.`,
+    removed: (size) => `${size}: 뺐습니다.`,
     saved: (size) => `${size}: 모든 태블릿용으로 저장했습니다.`,
     use: '이 태블릿에서 사용',
     used: '이 태블릿에서 사용 중',

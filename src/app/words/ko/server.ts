@@ -105,9 +105,9 @@ export const words: Sentences<typeof english> = {
   thisOne: '이 태블릿',
   isOut: '차단됨',
   revoke: '차단',
-  revokeTitle: (name) => `${name} 차단합니까?`,
+  revokeTitle: (name) => `${name}: 차단합니까?`,
   revokeHelp:
     '잃어버렸거나 판 태블릿용입니다. 더는 보내거나 받을 수 없습니다. 지금까지의 기록은 로그에 남습니다.',
-  revoked: (name) => `${name} 차단되었습니다.`,
+  revoked: (name) => `${name}: 차단했습니다.`,
   list: '새로 고침',
 };

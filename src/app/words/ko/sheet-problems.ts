@@ -35,18 +35,18 @@ const fields: Readonly<Record<string, string>> = {
   fitted: '실장',
   'not fitted': '미실장',
   notFitted: '미실장',
-  note: '메모',
+  note: '비고',
   quantity: '수량',
   'order numbers': '주문 번호',
   value: '값',
   device: '라이브러리 이름',
   variants: '변형',
-  mounting: '장착 방식',
-  mount: '장착 방식',
+  mounting: '실장 방식',
+  mount: '실장 방식',
   mirrored: '반전',
   place: 'X와 Y',
   rotation: '각도',
-  level: '단계',
+  level: '계층',
   item: '항목 번호',
   maker: '제조사',
 };
@@ -79,17 +79,17 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   moreErrors: (f) =>
     `문제 ${f['count']}건이 더 있고 그중에는 오류도 있습니다. 이것들을 고친 다음 시트를 다시 읽으십시오.`,
   columnMissing: (f) =>
-    `“${field(f['wanted'])}” 열을 찾지 못했습니다: ${f['headers']}. 직접 열을 선택하십시오.`,
+    `“${field(f['wanted'])}” 열이 없습니다. 있는 열: ${f['headers']}. 직접 열을 선택하십시오.`,
   columnAbsent: (f) =>
-    `“${field(f['wanted'])}” 열을 찾지 못했습니다: ${f['headers']}. 직접 열을 선택하거나 없이 계속하십시오.`,
+    `“${field(f['wanted'])}” 열이 없습니다. 있는 열: ${f['headers']}. 직접 열을 선택하거나 없이 계속하십시오.`,
   columnNotFound: (f) =>
-    `이 시트에는 ${field(f['field'])}용 열 “${f['wanted']}” 없음. 있는 열: ${f['headers']}. 열을 다시 선택하십시오.`,
+    `이 시트에는 ${field(f['field'])}용 열이 없습니다: “${f['wanted']}”. 있는 열: ${f['headers']}. 열을 다시 선택하십시오.`,
   columnUnknown: (f) => `열 “${f['found']}”: 쓰지 않습니다. 셋업에 필요하면 내용을 직접 선택하십시오.`,
   columnTwice: (f) =>
     `열 “${f['found']}”도 ${field(f['field'])} 같습니다. 쓰는 것은 “${f['used']}”입니다. 다른 쪽이라면 직접 선택하십시오.`,
   usagePerBoard: (f) =>
     `열 “${f['found']}”: 보드당 수로 보이는데 패널당으로 받았습니다. 패널에 보드가 여러 장이면 곱하십시오.`,
-  slotMissing: (f) => `슬롯이 비었는데 행에 부품 ${f['part']} 있음. 슬롯을 넣으십시오.`,
+  slotMissing: (f) => `슬롯이 비었는데 행에는 부품이 있습니다: ${f['part']}. 슬롯을 넣으십시오.`,
   textTooLong: (f) => `${field(f['field'])} “${f['found']}…”: ${f['most']}자를 넘습니다. 줄이십시오.`,
   textCut: (f) => `글이 ${f['most']}자를 넘습니다. 나머지는 뺐습니다: 줄이십시오.`,
   slotUnclear: (f) =>
@@ -130,7 +130,7 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `“${f['found']}”: yes(예)도 no(아니요)도 아니어서 “${flag(f['taken'])}”로 봅니다. 고치십시오.`,
   alternateIsPart: (f) => `부품 ${f['part']}: 자기 자신의 대체품으로 되어 있습니다. 뺐습니다.`,
   slotTwice: (f) =>
-    `슬롯 ${f['slot']}: 이미 ${f['first']}행에 부품 ${f['part']} 있음. 슬롯에는 부품 하나만 들어갑니다: 행 하나를 고치십시오.`,
+    `슬롯 ${f['slot']}: 이미 ${f['first']}행에 있습니다(부품 ${f['part']}). 슬롯에는 부품 하나만 들어갑니다: 행 하나를 고치십시오.`,
   noRoom: (f) =>
     `슬롯 ${f['slot']}의 피더는 슬롯 ${f['wanted']}개를 차지합니다. 슬롯 ${f['next']}(${f['nextRow']}행)까지 ${f['found']}칸뿐입니다. 하나를 옮기십시오.`,
   littleRoom: (f) =>
@@ -169,7 +169,7 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `파일에 면이 적혀 있지 않습니다. 파일 이름 “${f['found']}”에 따라 실장점을 모두 ${side(f['side'])}으로 봅니다.`,
   throughHole: (f) => `레퍼런스 ${f['designator']}(${f['part']}): 삽입 부품이어서 실장으로 세지 않습니다.`,
   oddPlaced: (f) =>
-    `레퍼런스 ${f['designator']}: 테스트 포인트나 구멍 같은데 부품 ${f['part']} 있음. 실장으로 셉니다. 아니면 미실장으로 표시하십시오.`,
+    `레퍼런스 ${f['designator']}: 테스트 포인트나 구멍 같은데 부품이 있습니다(${f['part']}). 실장으로 셉니다. 아니면 미실장으로 표시하십시오.`,
   valueInPackages: (f) =>
     `값 ${f['part']}: 패키지가 여기는 ${f['found']}, ${f['first']}행은 ${f['wanted']}. 부품 두 종으로 셉니다. 품번을 주십시오.`,
   partInPackages: (f) =>
@@ -198,7 +198,7 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `레퍼런스 ${f['designator']}: ${f['first']}행은 부품 ${f['wanted']}, 여기는 ${f['found']}. 한 자리에는 부품 하나만 들어갑니다: 행 하나를 고치십시오.`,
   variantOpen: (f) =>
     `BOM의 변형이 여기서 다릅니다: ${f['wanted']}. 실장으로 봅니다. 생산할 변형을 선택하거나 그 변형의 BOM을 가져오십시오.`,
-  variantNotFound: (f) => `BOM에 변형 “${f['found']}” 없음. 있는 것: ${f['wanted']}.`,
+  variantNotFound: (f) => `BOM에 없는 변형: “${f['found']}”. 있는 것: ${f['wanted']}.`,
   partDescribedTwice: (f) =>
     `부품 ${f['part']}: 값이 여기는 ${f['found']}, ${f['first']}행은 ${f['wanted']}. 품번을 확인하십시오.`,
   markInRemark: (f) =>

@@ -75,8 +75,6 @@ export const words: Readonly<Record<string, string>> = {
   'Program name and revision on every machine, as shown there.': '모든 설비에 표시된 프로그램 이름과 리비전.',
   'Oven profile: loaded, reached, and verified with this product?':
     '오븐 프로파일: 불러왔고, 도달했고, 이 제품으로 확인했습니까?',
-  yes: '예',
-  no: '아니요',
   'Inspection programs are of this product, side and revision.':
     '검사 프로그램이 이 제품, 면, 리비전의 것입니다.',
   'First panel: every part is there and none is shifted.': '첫 패널: 모든 부품이 있고 틀어진 것이 없습니다.',

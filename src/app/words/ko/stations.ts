@@ -15,7 +15,7 @@ export const words: Sentences<typeof english> = {
   silent: (clock) => `${clock}부터 신호 없음`,
   heard: (clock) => `수신 ${clock}`,
   never: '수신한 적 없음',
-  counts: '이 라인을 셈',
+  counts: '이 라인을 셉니다',
   line: '라인',
   stands: '위치',
   places: { in: '첫 설비 앞', work: '설비에서', out: '마지막 설비 뒤' },
@@ -72,7 +72,7 @@ export const words: Sentences<typeof english> = {
     'told-late': (slot, clock, machine) =>
       `${slot}, ${clock}: ${machine} 사용 시작을 설비가 너무 늦게 알렸습니다. 세지 않았습니다. 릴을 세십시오.`,
     'empty-early': (slot, clock, machine, _here, parts) =>
-      `${slot}, ${clock}: 설비는 ${machine} 비었다고 합니다. 로그상 남은 부품: ${parts}. 릴을 세십시오.`,
+      `${slot}, ${clock}: 설비가 ${machine}의 소진을 알렸습니다. 로그상 남은 부품: ${parts}. 릴을 세십시오.`,
   },
   loads: {
     title: '설비가 아는 것',
@@ -136,7 +136,7 @@ export const words: Sentences<typeof english> = {
   renameMissing: '다른 이름을 입력하십시오.',
   noReel: '코드 없는 릴',
   noScan: '스캔 없음',
-  bothTitle: '둘 다 셈',
+  bothTitle: '둘 다 셌습니다',
   both: {
     machine: (clock, hand, machine) =>
       `${clock}: 신호가 없다가 돌아옴. 사람 ${hand}, 설비 ${machine}. 설비의 수를 씁니다.`,

@@ -80,5 +80,5 @@ export const words: Sentences<typeof english> = {
   save: (version) => `버전 ${version}(으)로 저장`,
   saved: (version) => `버전 ${version} 저장됨. 열린 체크리스트는 그대로입니다.`,
   help: '버전은 바뀌지 않습니다. 열린 것도 닫힌 것도 열 때의 버전을 유지합니다.',
-  newGroup: '더 보기',
+  newGroup: '기타',
 };

@@ -27,7 +27,7 @@ export const words: Sentences<typeof english> = {
   none: '이 기종 교체에서 아직 체크하거나 스캔한 것이 없습니다.',
   where: '시간이 쓰인 곳',
   axis: 'min',
-  legend: { act: '동작', outside: '미리 할 수 있었음', stop: '휴식 또는 계획 정지' },
+  legend: { act: '동작', outside: '미리 할 수 있는 것', stop: '휴식 또는 계획 정지' },
   median: (count, span) =>
     count === 1 ? `이전 것은 ${span} 걸렸습니다.` : `이전 ${count}회의 중앙값은 ${span}입니다.`,
   longer: (span) => `이번에는 ${span} 더 서 있었습니다.`,

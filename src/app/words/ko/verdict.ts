@@ -9,7 +9,7 @@ const reasons: ReasonWords = {
   ...plantReasonsKo,
   'unknown-slot': {
     title: '그런 슬롯 없음',
-    say: (f) => `이 라인에 슬롯 ${f['slot']} 없음.`,
+    say: (f) => `이 라인에는 없는 슬롯입니다: ${f['slot']}.`,
     act: '설비에서 슬롯 코드를 스캔하십시오.',
   },
   'slot-not-in-setup': {
@@ -19,7 +19,7 @@ const reasons: ReasonWords = {
   },
   'slot-loaded': {
     title: '슬롯에 이미 장착됨',
-    say: (f) => `${f['slot']}에 이미 ${f['part']}${f['reel'] ? `(릴 ${f['reel']})` : ''} 있음.`,
+    say: (f) => `${f['slot']}에 이미 릴이 있습니다: ${f['part']}${f['reel'] ? `(릴 ${f['reel']})` : ''}.`,
     act: '먼저 그 릴을 분리하십시오.',
   },
   'slot-empty': {
@@ -59,12 +59,12 @@ const reasons: ReasonWords = {
   },
   'reel-elsewhere': {
     title: '릴이 다른 슬롯에 있음',
-    say: (f) => `로그에는 릴 ${f['reel']}, ${f['slot']}에 있습니다.`,
+    say: (f) => `릴 ${f['reel']}: 로그에는 ${f['slot']}에 있습니다.`,
     act: '이미 그 슬롯에 없으면 먼저 거기서 분리하십시오.',
   },
   'reel-on-cart': {
     title: '릴이 대차에 있음',
-    say: (f) => `로그에는 릴 ${f['reel']}, 대차 ${f['cart']}에 ${f['slot']}용으로 준비되어 있습니다.`,
+    say: (f) => `릴 ${f['reel']}: 로그에는 대차 ${f['cart']}에 ${f['slot']}용으로 준비되어 있습니다.`,
     act: '다른 릴을 쓰거나 먼저 “준비”에서 대차에서 내리십시오.',
   },
   'slot-on-cart': {
@@ -84,7 +84,7 @@ const reasons: ReasonWords = {
   },
   'feeder-elsewhere': {
     title: '피더가 다른 슬롯에 있음',
-    say: (f) => `로그에는 피더 ${f['feeder']}, ${f['slot']}에 있습니다.`,
+    say: (f) => `피더 ${f['feeder']}: 로그에는 ${f['slot']}에 있습니다.`,
     act: '피더 코드를 확인하거나 먼저 거기서 분리하십시오.',
   },
   'feeder-lanes': {
@@ -94,17 +94,19 @@ const reasons: ReasonWords = {
   },
   'feeder-on-cart': {
     title: '피더가 대차에 있음',
-    say: (f) => `로그에는 피더 ${f['feeder']}, 대차 ${f['cart']}에 ${f['slot']}용으로 준비되어 있습니다.`,
+    say: (f) => `피더 ${f['feeder']}: 로그에는 대차 ${f['cart']}에 ${f['slot']}용으로 준비되어 있습니다.`,
     act: '피더 코드를 확인하거나 먼저 “준비”에서 대차에서 내리십시오.',
   },
   'feeder-width': {
     title: '피더가 테이프에 맞지 않음',
-    say: (f) => `피더 ${f['feeder']}: ${f['found']} mm 테이프용. 이 슬롯은 ${f['wanted']} mm입니다.`,
+    say: (f) =>
+      `피더 ${f['feeder']}: ${f['found']} mm 테이프용. 이 슬롯에 필요한 것은 ${f['wanted']} mm입니다.`,
     act: '폭이 맞는 피더를 쓰십시오.',
   },
   'feeder-pitch': {
     title: '피더 피치가 맞지 않음',
-    say: (f) => `피더 ${f['feeder']}: 이송 ${f['found']} mm. 이 테이프는 ${f['wanted']} mm입니다.`,
+    say: (f) =>
+      `피더 ${f['feeder']}: 이송 ${f['found']} mm. 이 테이프에 필요한 것은 ${f['wanted']} mm입니다.`,
     act: '피치를 설정하거나 다른 피더를 쓰십시오. 피치가 틀리면 모르는 사이에 부품을 버립니다.',
   },
   'floor-life-over': {
@@ -114,7 +116,7 @@ const reasons: ReasonWords = {
   },
   'not-the-loaded-reel': {
     title: '로그의 릴이 아님',
-    say: (f) => `로그에는 ${f['slot']}에 ${f['loaded'] || '다른 릴'} 있음.`,
+    say: (f) => `로그에 있는 ${f['slot']}의 릴: ${f['loaded'] || '다른 릴'}.`,
     act: '누가 바꿨는지 알아보십시오. 그다음 분리하고 다시 장착하십시오.',
   },
   'part-contradicts': {
@@ -177,7 +179,7 @@ export const words: Sentences<typeof english> = {
   accepted: { load: '맞는 릴', splice: '스플라이스에 맞는 릴', sweep: '확인함' },
   refused: '거부',
   held: '보류, 반장 대기',
-  wants: (slot) => `${slot} 필요`,
+  wants: (slot) => `${slot}에 필요`,
   says: '릴에 적힌 것',
   also: '또한',
   goOn: '계속',

@@ -11,7 +11,7 @@ export const words: Sentences<typeof english> = {
   pattern: (name) => `${name}주`,
   patterns: ['A', 'B'],
   alternate: '두 가지 주를 번갈아',
-  thisIs: (name) => `이번은 ${name}주`,
+  thisIs: (name) => `이 주는 ${name}주`,
   days: ['월', '화', '수', '목', '금', '토', '일'],
   holiday: '휴일',
   kinds: { shift: '교대', break: '휴식', overtime: '연장 근무', stop: '계획 정지' },

@@ -57,8 +57,6 @@ export const words: Readonly<Record<string, string>> = {
     'Nazwa i rewizja programu na każdej maszynie, tak jak tam pokazano.',
   'Oven profile: loaded, reached, and verified with this product?':
     'Profil pieca lutowniczego: wczytany, osiągnięty i zweryfikowany z tym produktem?',
-  yes: 'tak',
-  no: 'nie',
   'Inspection programs are of this product, side and revision.':
     'Programy inspekcji są dla tego produktu, strony i rewizji.',
   'First panel': 'Pierwszy panel',

@@ -218,8 +218,8 @@ export const words: Sentences<typeof english> = {
   entryOf: (number, tablet) => `registro ${number} de ${tablet}`,
   otherTablet: 'outro tablet',
   someone: 'pessoa desconhecida aqui',
-  parts: (count, one) => (one ? '1 peça' : `${count} peças`),
-  panels: (count, one) => (one ? '1 painel' : `${count} painéis`),
+  parts: (count) => plural(count, '1 peça', `${count} peças`),
+  panels: (count) => plural(count, '1 painel', `${count} painéis`),
   slots: (count) => plural(count, `${count} slot`, `${count} slots`),
   limit: (begins, months) =>
     `${begins === '' ? 'todos os componentes' : `${begins}…`}: ${plural(months, `${months} mês`, `${months} meses`)}`,

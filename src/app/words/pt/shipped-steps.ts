@@ -57,8 +57,6 @@ export const words: Readonly<Record<string, string>> = {
     'Nome e revisão do programa em cada máquina, como aparecem nela.',
   'Oven profile: loaded, reached, and verified with this product?':
     'Perfil do forno: carregado, atingido e verificado com este produto?',
-  yes: 'sim',
-  no: 'não',
   'Inspection programs are of this product, side and revision.':
     'Os programas de inspeção são deste produto, lado e revisão.',
   'First panel': 'Primeiro painel',

@@ -55,8 +55,6 @@ export const words: Readonly<Record<string, string>> = {
     'Tên và phiên bản chương trình trên từng máy, đúng như hiện ở đó.',
   'Oven profile: loaded, reached, and verified with this product?':
     'Profile nhiệt lò hàn: đã nạp, đã đạt, và đã xác nhận với sản phẩm này?',
-  yes: 'có',
-  no: 'không',
   'Inspection programs are of this product, side and revision.':
     'Chương trình kiểm tra đúng sản phẩm, mặt và phiên bản này.',
   'First panel': 'Panel đầu',

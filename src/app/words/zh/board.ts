@@ -7,7 +7,7 @@ export const words: Sentences<typeof english> = {
   choosePlacements: '选择坐标文件',
   isPlacements: '此文件没有站位，因此按坐标文件读取。',
   isBill: '这是物料清单。现在请选择同一块板的坐标文件。',
-  readAsSheet: '按站位表读取',
+  readAsSheet: '按站位表文件读取',
   billColumnsTitle: '物料清单的列',
   putAway: '移走它',
   correctColumns: '更正列',

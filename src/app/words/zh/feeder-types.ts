@@ -3,7 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   help: '同型飞达的共有数据。单把飞达量得的长度优先于型号，型号优先于产线。',
-  add: '描述飞达型号',
+  add: '录入飞达型号',
   name: '型号名称',
   nameHelp: '与站位表文件写法一致。',
   lanes: '通道数',
@@ -25,9 +25,9 @@ export const words: Sentences<typeof english> = {
   withdraw: '停用',
   withdrawTitle: (name) => `停用飞达型号 ${name}`,
   why: '为什么？',
-  whys: ['本厂已没有', '描述有误'],
+  whys: ['本厂已没有', '录入有误'],
   withdrawn: (name) => `飞达型号 ${name} 已不在清单上。其飞达保留。`,
-  none: '还没有描述过飞达型号。',
+  none: '还没有录入飞达型号。',
   noneHelp: '有了型号，每次上料还会核对通道数；站位表文件有要求时，也核对型号、驱动和深度。',
   nameMissing: '请输入型号名称',
   isThere: '清单上已有此型号：请在那里更改',

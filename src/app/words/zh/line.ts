@@ -3,6 +3,7 @@ import { formatCount, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
+    begin: '设置本工厂',
     title: '本产线还没有选站位表',
     help: '由班长选择接下来生产什么。由工程师导入站位表。',
     choose: '选择站位表',
@@ -104,7 +105,7 @@ export const words: Sentences<typeof english> = {
   parts: (count) => `${formatCount(count)} 个`,
   dueTitle: '将要接的料',
   firstOf: (shown, all) => `${all} 个中的前 ${shown} 个`,
-  outlast: (count) => `${count} 个站位够用到生产结束`,
+  outlast: (count) => `${count} 个站位可用到生产结束`,
   unknown: (count) => `${count} 个站位没有计数，料尽时间未知：`,
   noRules: '本产线还没有规则，料尽时间未知。',
   toRules: '输入产线规则',

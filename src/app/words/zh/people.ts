@@ -3,6 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   whoTitle: '谁在工作？',
+  yourLanguage: '你的语言，用于每台平板',
   pinTitle: (name) => `${name} 的 PIN`,
   pinHelp: '四到八位数字。',
   pinWrong: 'PIN 不对。',
@@ -32,7 +33,7 @@ export const words: Sentences<typeof english> = {
   otherReason: '其他理由',
   accept: '接受料盘',
   decline: '拒绝',
-  cartKept: (f) => `${f.cart} 上现为供 ${f.slot} 的 ${f.carries}。${f.held} 不上料车。`,
+  cartKept: (f) => `${f.cart} 上现有供 ${f.slot} 的 ${f.carries}。${f.held} 不上料车。`,
   cleared: (slot) => `已放行到 ${slot}。`,
   declined: '已拒绝。料盘不上线。',
   needsRole: (role) => `需要：${role}`,

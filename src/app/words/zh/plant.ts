@@ -4,6 +4,8 @@ import type { Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: '工厂',
   tiles: {
+    begin: { title: '首次设置', text: '从空工厂到第一盘正确的料。' },
+    lines: { title: '产线和站位', text: '机器、料台和站位，照机器上所写的。' },
     setups: { title: '站位表', text: '每个产品在每个站位要什么；选择接下来生产什么。' },
     sheet: { title: '导入站位表', text: '来自 CSV 或 XLSX 文件，或粘贴的行。导入前先检查。' },
     people: { title: '人员', text: '谁在这里工作，工牌和 PIN。' },
@@ -112,8 +114,8 @@ export const words: Sentences<typeof english> = {
     agesHelp: '与料号相符的最长开头有效。没有行：无限制。',
     ageBegins: '料号开头（空：所有）',
     ageMonths: '最多月数',
-    ageAdd: '添加年龄限值',
-    wrongAges: '年龄限值：请输入 1 到 600 的整月数，每个开头只一次。再保存。',
+    ageAdd: '添加料龄限值',
+    wrongAges: '料龄限值：请输入 1 到 600 的整月数，每个开头只一次。再保存。',
     removeRow: '移除',
     comparison: '料号何时算相同',
     ignoreCase: '不分大小写',
@@ -130,6 +132,7 @@ export const words: Sentences<typeof english> = {
   tablet: {
     name: '本平板的名称',
     language: '语言',
+    languageHelp: '选过语言的人看到自己选的语言。',
     theme: '主题',
     themes: { auto: '与平板一致', light: '浅色', dark: '深色' },
     sound: '声音',

@@ -4,7 +4,7 @@ import { formatCount, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   inLog: (clock) => `${clock}，已在日志`,
   nothingLoaded: '没有上料。',
-  closest: '最接近的需要',
+  closest: '最接近的所需料',
   characters: (count) => `有 ${formatCount(count)} 个字符不同。`,
   belongsAt: '这盘料属于',
   belongsNowhere: '这里没有站位要它。',

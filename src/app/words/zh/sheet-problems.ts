@@ -73,8 +73,9 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   noRows: () => '表头下没有行。请带行重新导出表格。',
   moreProblems: (f) => `还有 ${f['count']} 个问题未列出。先更正这些，再读取表格。`,
   moreErrors: (f) => `还有 ${f['count']} 个问题未列出，其中有错误。先更正这些，再读取表格。`,
-  columnMissing: (f) => `没有找到“${field(f['wanted'])}”列：${f['headers']}。请手动选择列。`,
-  columnAbsent: (f) => `没有找到“${field(f['wanted'])}”列：${f['headers']}。请手动选择列，或不用它继续。`,
+  columnMissing: (f) => `没有“${field(f['wanted'])}”列。现有的列：${f['headers']}。请手动选择列。`,
+  columnAbsent: (f) =>
+    `没有“${field(f['wanted'])}”列。现有的列：${f['headers']}。请手动选择列，或不用它继续。`,
   columnNotFound: (f) =>
     `此表没有用于${field(f['field'])}的列“${f['wanted']}”。它有：${f['headers']}。请重新选择列。`,
   columnUnknown: (f) => `列“${f['found']}”未使用。站位表若需要，请手动选择它的内容。`,

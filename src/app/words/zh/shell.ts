@@ -26,7 +26,7 @@ export const words: Sentences<typeof english> = {
   close: '关闭',
   newVersion: '新版本已就绪。',
   update: '立即更新',
-  updateLater: '等没有未完成的任务时更新。',
+  updateLater: '等没有未完成的工作时更新。',
   languageLater: '该语言还不在本平板上。请连上网络后再选。',
   leftAlone: (name, minutes) => `${name} 已退出登录：${minutes} 分钟没有人碰。未完成的工作已保留。`,
   shiftOver: (name) => `${name} 已退出登录：一个班次已过。未完成的工作已保留。`,

@@ -67,8 +67,6 @@ export const words: Readonly<Record<string, string>> = {
   'Program name and revision on every machine, as shown there.': '每台机器上显示的程序名和版本。',
   'Oven profile: loaded, reached, and verified with this product?':
     '炉温曲线：已载入、已达到，并用本产品验证过？',
-  yes: '是',
-  no: '否',
   'Inspection programs are of this product, side and revision.': '检测程序属于本产品、本面和本版本。',
   'First panel: every part is there and none is shifted.': '首件拼板：元件齐全，没有偏移。',
   'First panel: critical parts measured within tolerance, polarities looked at and right.':

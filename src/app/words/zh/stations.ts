@@ -115,7 +115,7 @@ export const words: Sentences<typeof english> = {
     },
   },
   clear: '处理完 …',
-  clearTitle: '这个发现处理完了吗？',
+  clearTitle: '这处差异处理完了吗？',
   clearHelp: '它从此列表消失。双方所说留在日志里。',
   clearWhy: '结果如何？',
   clearYes: '处理完了',

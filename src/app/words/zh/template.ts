@@ -80,5 +80,5 @@ export const words: Sentences<typeof english> = {
   save: (version) => `存为版本 ${version}`,
   saved: (version) => `版本 ${version} 已保存。已打开的检查表不变。`,
   help: '版本从不改变。已打开和已结束的检查表保持打开时的版本。',
-  newGroup: '更多',
+  newGroup: '其他',
 };

@@ -31,15 +31,15 @@ export const plantReasonsZh: PlantReasons = {
   },
   'date-code-old': {
     title: '按日期代码太旧',
-    say: (f) => `生产于 ${f['made']}。产线对此物料的年龄限值到 ${f['last']} 为止。`,
+    say: (f) => `生产于 ${f['made']}。产线对此物料的料龄限值到 ${f['last']} 为止。`,
     act: '须由班长决定。',
   },
   'date-code-unknown': {
-    title: '年龄未知',
+    title: '料龄未知',
     say: (f) =>
       f['dateCode']
-        ? `日期代码 ${f['dateCode']} 不能确定地读出。产线限制此物料的年龄。`
-        : '标签上没有日期代码。产线限制此物料的年龄。',
+        ? `日期代码 ${f['dateCode']} 不能确定地读出。产线限制此物料的料龄。`
+        : '标签上没有日期代码。产线限制此物料的料龄。',
     act: '须由班长决定。',
   },
   'older-in-store': {

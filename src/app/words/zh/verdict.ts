@@ -186,7 +186,8 @@ export const words: Sentences<typeof english> = {
   reel: (reel) => `料盘 ${reel}`,
   practice: '练习扫描',
   allLoaded: '每个站位都已上料。',
-  spliceCaution: '停机后，或按飞达手册把飞达移到防护区外，再接料带。刀口朝外，避开手指。以现场规定为准。',
+  spliceCaution:
+    '只有停机后，或飞达已在防护区外（按其手册）时，才能接料带。刀口朝外，避开手指。以现场规定为准。',
   loadCaution: '伸手之前先停机，等贴装头停下。以现场规定为准。',
   reasons,
 };

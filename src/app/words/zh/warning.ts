@@ -22,7 +22,7 @@ export const words: Sentences<typeof english> = {
   more: (count) => `还有 ${count} 个在等。`,
   show: '查看',
   acknowledge: '我去',
-  blocked: (what, reason) => `在用禁用的物料：${what}（${reason}）。`,
+  blocked: (what, reason) => `正在使用已禁用的物料：${what}（${reason}）。`,
   blockedAct: '停线，取下那盘料。',
   blockedPanels: (since, sinceBlock) =>
     `本次生产用它做了 ${formatCount(since)} 块拼板，其中 ${formatCount(sinceBlock)} 块在禁用之后。`,

@@ -62,7 +62,7 @@ test('says what is left, and until when', () => {
 test('wants an eye where little is left or nothing', () => {
   expect(textAt(160, [['floor', 0]])).toMatchObject({ tone: 'care' });
   expect(textAt(170, [['floor', 0]])).toEqual({
-    text: 'MSL 3 · floor life over since 9 Mar, 06:00',
+    text: 'MSL 3 · floor life ended 9 Mar, 06:00',
     tone: 'stop',
   });
   const baked = textAt(175, [
@@ -81,7 +81,7 @@ test('a bake shorter than J-STD-033 asks for gives no life back, and is said', (
     ]);
   expect(after(1)).toMatchObject({
     tone: 'stop',
-    text: expect.stringMatching(/floor life over since .*baked shorter/),
+    text: expect.stringMatching(/floor life ended .*baked shorter/),
   });
   expect(after(60)).toMatchObject({ tone: null, text: expect.not.stringContaining('baked shorter') });
 });

@@ -1,0 +1,96 @@
+import type { words as english } from '../en/camera.ts';
+import type { Sentences } from '../words.ts';
+import { counted, sentence } from './counted.ts';
+
+export const words: Sentences<typeof english> = {
+  view: 'الكاميرا',
+  picture: 'صورة الكاميرا',
+  opening: 'تُفتح الكاميرا…',
+  allow: 'هل يسأل المتصفح؟ اختر السماح.',
+  start: 'فتح الكاميرا',
+  tryAgain: 'المحاولة من جديد',
+  light: 'الضوء',
+  zoom: 'التقريب',
+  switchCamera: 'تبديل الكاميرا',
+  close: 'إغلاق الكاميرا',
+  type: 'كتابة',
+  off: {
+    'not-started': 'الكاميرا مغلقة',
+    idle: 'توقفت الكاميرا: لم يُقرأ شيء منذ فترة',
+    hidden: 'توقفت الكاميرا لأن التطبيق كان مخفيًا',
+    stopped: 'الكاميرا مغلقة',
+  },
+  problem: {
+    insecure: {
+      title: 'لا كاميرا على هذا العنوان',
+      steps: ['افتح التطبيق بعنوانه الذي يبدأ بـ https.', 'حتى ذلك الحين: استخدم الماسح اليدوي، أو اكتب.'],
+    },
+    denied: {
+      title: 'المتصفح يمنع الكاميرا',
+      steps: ['افتح إعدادات هذه الصفحة في المتصفح.', 'اجعل الكاميرا مسموحة.', 'عد والمس «المحاولة من جديد».'],
+    },
+    absent: { title: 'لا كاميرا في هذا الجهاز', steps: ['استخدم الماسح اليدوي، أو اكتب.'] },
+    busy: {
+      title: 'تطبيق آخر يستخدم الكاميرا',
+      steps: ['أغلق ذلك التطبيق.', 'المس «المحاولة من جديد».'],
+    },
+    failed: {
+      title: 'لم تعمل الكاميرا',
+      steps: ['المس «المحاولة من جديد».', 'إن لم تعمل أيضًا: استخدم الماسح اليدوي، أو اكتب.'],
+    },
+  },
+  show: {
+    any: 'اعرض رمزًا',
+    slot: 'اعرض رمز الموضع',
+    feeder: 'اعرض رمز المغذي',
+    'old-reel': 'اعرض البكرة التي على الموضع',
+    reel: 'اعرض ملصق البكرة',
+    'new-reel': 'اعرض ملصق البكرة الجديدة',
+    badge: 'اعرض شارتك',
+  },
+  readThen: (next) => sentence`قُرئ. ${next}`,
+  noCode: 'لا رمز بعد. اقترب حتى يملأ الملصق الإطار.',
+  noCodeLight: 'لا رمز بعد. اقترب، أو أشعل الضوء.',
+  gathering: (codes) => sentence`قُرئ: ${counted.codes(codes)}. ثبّت يدك…`,
+  half: (missing) => sentence`لم يُقرأ بعد: ${missing}. أدخله في الإطار.`,
+  takeAsRead: 'استخدام ما قُرئ',
+  several: (labels) =>
+    labels === 1
+      ? 'في الصورة ملصق واحد. المسه.'
+      : sentence`في الصورة: ${counted.labels(labels)}. المس ملصقك.`,
+  unknown: 'رمز غير معروف',
+  elsewhere: 'قُرئ. أغلق الكاميرا لتراه.',
+  slow: 'هذا المتصفح يقرأ ببطء، رمزًا بعد رمز. ثبّت يدك.',
+  wanted: (things) => sentence`المطلوب: ${things}`,
+  wantedAny: 'جاهز لأي رمز',
+  anyHelp: 'موضع أو مغذٍ أو بكرة أو شارة أو لوحة',
+  things: {
+    slot: 'الموضع',
+    feeder: 'المغذي',
+    'old-reel': 'البكرة القديمة',
+    reel: 'البكرة',
+    'new-reel': 'البكرة الجديدة',
+    badge: 'الشارة',
+  },
+  inHand: (slot, part) => sentence`الموضع ${slot} يطلب ${part}`,
+  whichLabel: 'أي ملصق؟',
+  chooseHelp: 'المس رقمه',
+  label: (number, text) => sentence`الملصق ${number}: ${text}`,
+  card: 'ملصق البكرة',
+  facts: { part: 'القطعة', quantity: 'الكمية', lot: 'الدفعة', reel: 'معرّف البكرة' },
+  notRead: 'لم يُقرأ بعد',
+  names: {
+    slot: 'الموضع',
+    feeder: 'المغذي',
+    cart: 'العربة',
+    place: 'المكان',
+    reel: 'معرّف البكرة',
+    lot: 'الدفعة',
+    part: 'القطعة',
+    badge: 'الشارة',
+    panel: 'اللوحة',
+    label: 'الملصق كله',
+    date: 'التاريخ',
+    other: 'المقروء',
+  },
+};

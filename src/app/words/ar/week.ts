@@ -1,0 +1,45 @@
+import type { words as english } from '../en/week.ts';
+import type { Sentences } from '../words.ts';
+import { sentence } from './counted.ts';
+
+export const words: Sentences<typeof english> = {
+  title: 'متى يعمل الخط',
+  help: 'تعرض الصورة أسبوعًا واحدًا. المس وردية تحتها لتغييرها.',
+  roundTheClock: 'لم تُدخل وردية: يُحسب أن الخط يعمل على مدار الساعة.',
+  earlier: 'الأسبوع السابق',
+  later: 'الأسبوع التالي',
+  weekOf: (date) => sentence`أسبوع ${date}`,
+  pattern: (name) => sentence`الأسبوع ${name}`,
+  patterns: ['A', 'B'],
+  alternate: 'أسبوعان يتناوبان',
+  thisIs: (name) => sentence`هذا الأسبوع ${name}`,
+  days: ['إثنين', 'ثلاثاء', 'أربعاء', 'خميس', 'جمعة', 'سبت', 'أحد'],
+  holiday: 'عطلة',
+  kinds: { shift: 'وردية', break: 'استراحة', overtime: 'عمل إضافي', stop: 'توقف مخطط' },
+  span: (from, to) => sentence`${from} إلى ${to}`,
+  addShift: 'إضافة وردية',
+  shift: (from, to) => sentence`الوردية من ${from} إلى ${to}`,
+  daysOfShift: 'تبدأ يوم',
+  from: 'من',
+  to: 'إلى',
+  breaks: 'استراحات هذه الوردية',
+  breakDays: 'في الورديات التي تبدأ يوم',
+  addBreak: 'إضافة استراحة',
+  removeShift: 'حذف الوردية',
+  remove: 'حذف',
+  done: 'إغلاق',
+  lists: { holidays: 'العطل', overtime: 'العمل الإضافي', stops: 'التوقفات المخططة' },
+  listHelp: {
+    holidays: 'لا تبدأ وردية في هذه الأيام.',
+    overtime: 'يعمل الخط عندها، وفي العطل أيضًا.',
+    stops: 'يتوقف الخط عندها: صيانة، اجتماعات.',
+  },
+  add: { holidays: 'إضافة عطلة', overtime: 'إضافة عمل إضافي', stops: 'إضافة توقف' },
+  note: 'ملاحظة',
+  faults: {
+    'no-days': (span) => sentence`لا يوم للوردية ${span}. اختر أيامها أو احذفها.`,
+    'break-outside': (span) => sentence`الاستراحة ${span} ليست داخل ورديتها. صحّح أوقاتها.`,
+    'ends-early': (span) => sentence`صحّح ${span}: ينتهي قبل أن يبدأ.`,
+    'not-filled': () => 'وقت أو تاريخ ناقص في ساعات العمل. أدخله أو احذف السطر.',
+  },
+};
