@@ -38,7 +38,7 @@ export const words: Sentences<typeof english> = {
       act: 'Przetestuj skaner',
     },
     practice: {
-      title: 'Pierwszy załadunek, na próbę',
+      title: 'Pierwsze załadowanie, dla ćwiczenia',
       text: 'Na kopii linii. Tam nic się nie liczy.',
       act: 'Zacznij ćwiczenie',
     },

@@ -44,7 +44,7 @@ export const words: Sentences<typeof english> = {
   signTitle: (role) => `Podpisz jako ${role.toLowerCase()}`,
   signByBadge: 'Zeskanuj kartę albo wybierz nazwisko i wpisz PIN.',
   signByPin: 'Zeskanuj kartę, potem wpisz PIN.',
-  signedHow: { badge: 'kartą', pin: 'PIN-em', 'badge-and-pin': 'kartą i PIN-em' },
+  signedHow: { badge: 'kartą', pin: 'PIN-em', 'badge-and-pin': 'kartą i PIN-em', passkey: 'kluczem dostępu' },
   signedAlready: (name) => `${name}: już podpisano. Musi podpisać inna osoba.`,
   takeBack: 'Cofnij',
   takeBackOf: (name) => `Cofnij podpis: ${name}`,

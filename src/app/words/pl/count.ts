@@ -1,5 +1,5 @@
 import type { words as english } from '../en/count.ts';
-import { plural, type Sentences } from '../words.ts';
+import { byNumber, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   title: (what) => `Ile sztuk: ${what}`,
@@ -79,6 +79,9 @@ export const words: Sentences<typeof english> = {
     `skończone: ${reels}, stracono ${lost} z ${plural(picks, `${picks} pobrania`, `${picks} pobrań`)}`,
   rising: (feeder, share, others) => `Podajnik ${feeder} odrzuca ${share}, inne ${others}.`,
   risingAlone: (feeder, share) => `Podajnik ${feeder} odrzuca ${share}, więcej niż wcześniej.`,
+  pickFaults: (times, since) =>
+    `Od ${since} maszyna podała ${byNumber(times, { one: `${times} błąd pobrania`, few: `${times} błędy pobrania`, other: `${times} błędów pobrania` })}.`,
+  pickFaultsTitle: 'Błędy pobrania tam, gdzie strat jeszcze nie znamy',
   risingAct: 'Przy najbliższym postoju sprawdź ssawkę, tor taśmy i wysokość pobrania.',
   feeder: 'Podajnik',
   slot: 'Slot',

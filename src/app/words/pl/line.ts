@@ -128,9 +128,20 @@ export const words: Sentences<typeof english> = {
   silentShort: 'Licznik maszyny milczy',
   believes: (slots) =>
     `Według maszyny jest inaczej na ${plural(slots, `${formatCount(slots)} slocie`, `${formatCount(slots)} slotach`)}.`,
+  recipe: {
+    runs: (machine, recipe, wanted) => `${machine} ma program „${recipe}”. Ta linia buduje ${wanted}.`,
+    other: (builds) => `Ten program jest dla ${builds}.`,
+    unknown: 'Nikt nie powiedział, że do siebie należą.',
+    act: 'Wczytaj właściwy program na maszynie albo wybierz tu właściwy setup.',
+    told: (clock) => `Podano ${clock}.`,
+    right: 'To właściwy program',
+    known: (recipe, wanted) => `Od teraz „${recipe}” buduje ${wanted}.`,
+    sides: { top: 'góra', bottom: 'dół' },
+  },
   believesAct: 'Zobacz Stacje',
   takeBack: 'Cofnij',
   stoppedSince: (reason, clock, span) => `Postój: ${reason}, od ${clock}, już ${span}`,
+  machineStands: (state, clock, span) => `Maszyna mówi: ${state}, od ${clock}, już ${span}`,
   stoodSince: 'Stoi od',
   stoodLast: (clock, span) => `${clock}, ostatni panel, ${span} temu`,
   stoodNow: (clock) => `teraz, ${clock}`,
@@ -147,6 +158,7 @@ export const words: Sentences<typeof english> = {
   pace: {
     seen: (seconds) => `${seconds} s na panel, zmierzone`,
     nominal: (seconds) => `${seconds} s na panel, nominalnie`,
+    told: (seconds) => `${seconds} s na panel, zmierzone; postoje według maszyny`,
   },
   runEnds: (moment) => `seria kończy się około ${moment}`,
   runDone: 'Wszystkie panele są policzone.',

@@ -46,6 +46,10 @@ export const words: Sentences<typeof english> = {
   cartKept: (f) => `${f.cart} ma teraz ${f.carries} dla ${f.slot}. ${f.held} zostaje poza wózkiem.`,
   cleared: (slot) => `Zwolniono dla ${slot}.`,
   declined: 'Odmówiono. Rolka zostaje poza linią.',
+  withPasskey: 'Użyj klucza dostępu',
+  passkeyAsks: 'Teraz trzeba użyć klucza dostępu.',
+  passkeyFailed:
+    'Klucz dostępu nie podpisał, więc nic nie zapisano. Spróbuj ponownie albo anuluj i użyj PIN-u.',
   needsRole: (role) => `Wymaga: ${role}`,
   quantityTitle: 'Ile sztuk jest na rolce?',
   quantityHelp:

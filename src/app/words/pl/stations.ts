@@ -26,6 +26,7 @@ export const words: Sentences<typeof english> = {
   boot: (boot) => `odkąd włączono ją jako ${boot}`,
   heardAs: (boot) => `odkąd łącze ostatnio zaczęło jej słuchać, jako ${boot}`,
   state: 'Stan',
+  recipe: 'Program',
   noState: 'Nie podaje',
   states: {
     1: 'Pracuje',
@@ -84,6 +85,10 @@ export const words: Sentences<typeof english> = {
       `${slot}, ${clock}: maszyna za późno podała, że zaczęła się ${machine}. Nic nie policzono. Policz rolkę.`,
     'empty-early': (slot, clock, machine, _here, parts) =>
       `${slot}, ${clock}: maszyna mówi, że ${machine} jest pusta. Według dziennika zostało: ${parts}. Policz rolkę.`,
+    'life-expired': (_slot, clock, machine) =>
+      `${machine}, ${clock}: maszyna mówi, że czas na hali minął. Zobacz w Rolki.`,
+    'life-restored': (_slot, clock, machine) =>
+      `${machine}, ${clock}: maszyna mówi, że rolka jest znów zdatna. Wpisz, jak ją wygrzano lub osuszono.`,
   },
   loads: {
     title: 'Stan według maszyny',
@@ -132,6 +137,7 @@ export const words: Sentences<typeof english> = {
       'no-reel-told': 'maszyna nie podała rolki',
       'out-of-date': 'nie dało się odczytać dziennika',
       'in-conflict': 'dwa tablety mówią o tym co innego',
+      unproven: 'nic nie dowodzi decyzji, która ją dopuściła',
     },
   },
   clear: 'Załatwione …',

@@ -9,6 +9,7 @@ export const words: Sentences<typeof english> = {
   help: 'Te wpisy wymagają lidera lub inżyniera, a zrobiono je bez biletu serwera. Na hali się liczą. Lider, który o nich wie, potwierdza je lub odrzuca.',
   stands: {
     proven: 'udowodnione biletem',
+    passkey: 'udowodnione kluczem dostępu',
     unproven: 'nieudowodnione',
     confirmed: 'potwierdzone przez lidera',
     rejected: 'odrzucone przez lidera',
@@ -19,6 +20,7 @@ export const words: Sentences<typeof english> = {
     'no-ticket': (role) => `Brak biletu serwera: nic nie dowodzi, że zrobiła to osoba w roli „${role}”.`,
     'ticket-over': () => 'Bilet nie obejmował tej chwili.',
     role: (role) => `Bilet jest dla niższej roli. Potrzebna: ${role}.`,
+    passkey: () => 'Klucz dostępu podpisał coś innego albo nie należy do tej osoby.',
   },
   before: 'Ten zakład nie wydawał jeszcze biletów, gdy to zapisano.',
   by: (name) => name,

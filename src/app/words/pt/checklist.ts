@@ -43,7 +43,12 @@ export const words: Sentences<typeof english> = {
   signTitle: (role) => `Assinar como ${role.toLowerCase()}`,
   signByBadge: 'Escaneie o crachá, ou escolha o nome e digite o PIN.',
   signByPin: 'Escaneie o crachá e digite o PIN.',
-  signedHow: { badge: 'por crachá', pin: 'por PIN', 'badge-and-pin': 'por crachá e PIN' },
+  signedHow: {
+    badge: 'por crachá',
+    pin: 'por PIN',
+    'badge-and-pin': 'por crachá e PIN',
+    passkey: 'por chave de acesso',
+  },
   signedAlready: (name) => `${name} já assinou. Outra pessoa precisa assinar.`,
   takeBack: 'Desfazer',
   takeBackOf: (name) => `Desfazer a assinatura de ${name}`,

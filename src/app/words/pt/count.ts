@@ -82,6 +82,13 @@ export const words: Sentences<typeof english> = {
     `terminados: ${reels}, ${plural(picks, `${lost} de ${picks} coleta perdida`, `${lost} de ${picks} coletas perdidas`)}`,
   rising: (feeder, share, others) => `O feeder ${feeder} descarta ${share}, os outros ${others}.`,
   risingAlone: (feeder, share) => `O feeder ${feeder} descarta ${share}, mais que antes.`,
+  pickFaults: (times, since) =>
+    plural(
+      times,
+      `A máquina informou ${times} falha de coleta desde ${since}.`,
+      `A máquina informou ${times} falhas de coleta desde ${since}.`,
+    ),
+  pickFaultsTitle: 'Falhas de coleta onde ainda não se conhece a perda',
   risingAct: 'Na próxima parada, confira bico, caminho da fita e altura de coleta.',
   feeder: 'Feeder',
   slot: 'Slot',

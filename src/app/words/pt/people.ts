@@ -46,6 +46,10 @@ export const words: Sentences<typeof english> = {
   cartKept: (f) => `${f.cart} tem agora ${f.carries} para ${f.slot}. ${f.held} fica fora do carrinho.`,
   cleared: (slot) => `Liberado para ${slot}.`,
   declined: 'Recusado. O rolo fica fora da linha.',
+  withPasskey: 'Usar a chave de acesso',
+  passkeyAsks: 'A chave de acesso é pedida a seguir.',
+  passkeyFailed:
+    'A chave de acesso não assinou, por isso nada foi escrito. Tente de novo, ou cancele e use o PIN.',
   needsRole: (role) => `Precisa de: ${role}`,
   quantityTitle: 'Quantas peças há no rolo?',
   quantityHelp: 'Como impresso ou contado. Dá para corrigir depois; o log guarda cada correção.',

@@ -28,6 +28,7 @@ export const words: Sentences<typeof english> = {
   boot: (boot) => `desde que foi ligada como ${boot}`,
   heardAs: (boot) => `desde que o link começou a ouvi-la por último, como ${boot}`,
   state: 'Estado',
+  recipe: 'Programa',
   noState: 'Ela não diz',
   states: {
     1: 'Trabalhando',
@@ -84,6 +85,10 @@ export const words: Sentences<typeof english> = {
       `${slot}, ${clock}: a máquina informou tarde demais que ${machine} tinha começado. Nada foi contado. Conte o rolo.`,
     'empty-early': (slot, clock, machine, _here, parts) =>
       `${slot}, ${clock}: a máquina diz que ${machine} está vazio. Peças restantes pelo log: ${parts}. Conte o rolo.`,
+    'life-expired': (_slot, clock, machine) =>
+      `${machine}, ${clock}: a máquina diz que o floor life acabou. Veja em Rolos.`,
+    'life-restored': (_slot, clock, machine) =>
+      `${machine}, ${clock}: a máquina diz que está apto de novo. Registre como foi secado, na estufa ou a seco.`,
   },
   loads: {
     title: 'No que a máquina acredita',
@@ -132,6 +137,7 @@ export const words: Sentences<typeof english> = {
       'no-reel-told': 'a máquina não citou rolo',
       'out-of-date': 'não foi possível ler o log',
       'in-conflict': 'dois tablets dizem coisas diferentes sobre isso',
+      unproven: 'nada prova a decisão que o deixou entrar',
     },
   },
   clear: 'Resolvido …',

@@ -9,6 +9,7 @@ export const words: Sentences<typeof english> = {
   help: 'Estes registros pedem um líder ou engenheiro e foram feitos sem tíquete do servidor. Eles valem no chão de fábrica. Um líder que os conhece confirma ou rejeita.',
   stands: {
     proven: 'provado por um tíquete',
+    passkey: 'provado por uma chave de acesso',
     unproven: 'sem prova',
     confirmed: 'confirmado por um líder',
     rejected: 'rejeitado por um líder',
@@ -19,6 +20,7 @@ export const words: Sentences<typeof english> = {
     'no-ticket': (role) => `Sem tíquete do servidor: nada prova que uma pessoa na função “${role}” fez isto.`,
     'ticket-over': () => 'O tíquete não cobria esta hora.',
     role: (role) => `O tíquete é de uma função menor. Necessária: ${role}.`,
+    passkey: () => 'A chave de acesso assinou outra coisa, ou não é desta pessoa.',
   },
   before: 'Esta planta ainda não dava tíquetes quando isto foi escrito.',
   by: (name) => `por ${name}`,

@@ -43,7 +43,12 @@ export const words: Sentences<typeof english> = {
   signTitle: (role) => `Ký với vai trò ${role.toLowerCase()}`,
   signByBadge: 'Quét thẻ, hoặc chọn tên và gõ PIN.',
   signByPin: 'Quét thẻ, rồi gõ PIN.',
-  signedHow: { badge: 'bằng thẻ', pin: 'bằng PIN', 'badge-and-pin': 'bằng thẻ và PIN' },
+  signedHow: {
+    badge: 'bằng thẻ',
+    pin: 'bằng PIN',
+    'badge-and-pin': 'bằng thẻ và PIN',
+    passkey: 'bằng khóa đăng nhập',
+  },
   signedAlready: (name) => `${name} đã ký rồi. Phải có người khác ký.`,
   takeBack: 'Rút lại',
   takeBackOf: (name) => `Rút lại chữ ký của ${name}`,

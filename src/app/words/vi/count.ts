@@ -73,6 +73,8 @@ export const words: Sentences<typeof english> = {
   lossEvidence: (reels, lost, picks) => `${reels} đã hết, mất ${lost}/${picks} lần hút`,
   rising: (feeder, share, others) => `Feeder ${feeder} vứt ${share}, các feeder khác ${others}.`,
   risingAlone: (feeder, share) => `Feeder ${feeder} vứt ${share}, nhiều hơn trước.`,
+  pickFaults: (times, since) => `Máy báo ${times} lỗi hút từ ${since}.`,
+  pickFaultsTitle: 'Lỗi hút ở nơi chưa biết hao hụt',
   risingAct: 'Lần dừng tới, kiểm tra đầu hút, đường băng và độ cao hút.',
   feeder: 'Feeder',
   slot: 'Slot',

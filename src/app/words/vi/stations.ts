@@ -25,6 +25,7 @@ export const words: Sentences<typeof english> = {
   boot: (boot) => `từ khi bật với tên ${boot}`,
   heardAs: (boot) => `từ khi kết nối bắt đầu nghe nó lần gần nhất, với tên ${boot}`,
   state: 'Trạng thái',
+  recipe: 'Chương trình',
   noState: 'Nó không báo',
   states: {
     1: 'Đang chạy',
@@ -79,6 +80,10 @@ export const words: Sentences<typeof english> = {
       `${slot}, ${clock}: máy báo quá muộn là ${machine} đã bắt đầu. Không đếm gì. Hãy đếm cuộn.`,
     'empty-early': (slot, clock, machine, _here, parts) =>
       `${slot}, ${clock}: máy báo ${machine} đã hết. Theo nhật ký còn: ${parts}. Hãy đếm cuộn.`,
+    'life-expired': (_slot, clock, machine) =>
+      `${machine}, ${clock}: máy báo đã hết hạn ngoài bao. Xem ở Cuộn.`,
+    'life-restored': (_slot, clock, machine) =>
+      `${machine}, ${clock}: máy báo đã dùng lại được. Nhập cách đã sấy hoặc làm khô.`,
   },
   loads: {
     title: 'Máy cho là gì',
@@ -126,6 +131,7 @@ export const words: Sentences<typeof english> = {
       'no-reel-told': 'máy không nêu cuộn nào',
       'out-of-date': 'không đọc được nhật ký',
       'in-conflict': 'hai tablet nói khác nhau về nó',
+      unproven: 'không gì chứng thực quyết định đã cho nó vào',
     },
   },
   clear: 'Xong …',

@@ -8,6 +8,7 @@ export const words: Sentences<typeof english> = {
   help: 'Các mục này cần trưởng ca hoặc kỹ sư và được làm không có phiếu của máy chủ. Chúng vẫn tính ở xưởng. Trưởng ca biết về chúng thì công nhận hoặc bác bỏ.',
   stands: {
     proven: 'chứng thực bằng phiếu',
+    passkey: 'chứng thực bằng khóa đăng nhập',
     unproven: 'chưa chứng thực',
     confirmed: 'trưởng ca công nhận',
     rejected: 'trưởng ca bác bỏ',
@@ -19,6 +20,7 @@ export const words: Sentences<typeof english> = {
       `Không có phiếu của máy chủ: không gì chứng tỏ người ở vai trò “${role}” đã làm việc này.`,
     'ticket-over': () => 'Phiếu không phủ thời điểm này.',
     role: (role) => `Phiếu thuộc vai trò thấp hơn. Cần: ${role}.`,
+    passkey: () => 'Khóa đăng nhập ký thứ khác, hoặc không phải của người này.',
   },
   before: 'Khi ghi mục này nhà máy chưa cấp phiếu.',
   by: (name) => `bởi ${name}`,

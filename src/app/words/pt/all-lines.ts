@@ -1,0 +1,43 @@
+import type { words as english } from '../en/all-lines.ts';
+import { plural, type Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  tile: 'Como está cada linha, e a tela de parede.',
+  states: {
+    running: 'Rodando',
+    stopped: 'Parada',
+    silent: 'Sem contagem',
+    changing: 'Troca',
+    loading: 'Carregando',
+    ready: 'Pronta',
+    idle: 'Sem setup',
+  },
+  since: (span) => `há ${span}`,
+  loaded: 'slots carregados',
+  ends: (clock) => `acaba por volta de ${clock}`,
+  now: 'Agora',
+  nextWalk: (when, count, slots) =>
+    `${when}: ${plural(count, `${count} emenda`, `${count} emendas`)}, ${slots}`,
+  noWalk: 'Nenhuma emenda pendente.',
+  missed: (slot, clock) => `Ninguém chega a ${slot} até ${clock}.`,
+  looking: 'Calculando…',
+  warnings: (count) => plural(count, `${count} aviso`, `${count} avisos`),
+  holds: (count) => `${count} para o líder`,
+  blocked: (count) => plural(count, `${count} rolo bloqueado`, `${count} rolos bloqueados`),
+  byHand: 'Contada à mão',
+  byStation: (name) => `Contada por ${name}`,
+  silentStation: (name) => `${name} está muda`,
+  lastPanel: (span) => `último painel há ${span}`,
+  lastAct: (who, span) => `${who}, há ${span}`,
+  heard: (span) => `último registro há ${span}`,
+  notHeard: 'nenhum registro recebido ainda',
+  here: 'este tablet',
+  caution: 'As outras linhas estão como os tablets delas informaram por último. Olhe a linha antes de agir.',
+  quiet: (tablets) => `Nada escrito por: ${tablets}`,
+  quietFor: (name, span) => `${name} há ${span}`,
+  toWall: 'Mostrar na parede',
+  wallHelp: 'Aqui ninguém entra no sistema, e as leituras não fazem nada.',
+  stay: 'Sempre começar aqui',
+  stayNoMore: 'Não começar mais aqui',
+  leave: 'Sair da tela de parede',
+};
