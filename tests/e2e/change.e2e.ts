@@ -402,7 +402,7 @@ describe('a checklist template', () => {
     await page.getByTestId('edit-changeover').click();
     await page.getByTestId('step-add').click();
     expect(await page.getByTestId('template-save').getAttribute('aria-disabled')).toBe('true');
-    const text = page.getByTestId('step-form').getByLabel('Text, English');
+    const text = page.getByTestId('step-form').getByLabel('Text · English');
     await text.fill('Lamp over the table is on.');
     await text.blur();
     await page.getByTestId('template-save').click();

@@ -104,7 +104,7 @@ export const words = {
     unknown: 'Nobody has said that they belong together.',
     act: 'Load the right recipe at the machine, or choose the right setup here.',
     told: (clock: string) => `Told ${clock}.`,
-    right: 'It is the right recipe',
+    right: 'Confirm this recipe',
     known: (recipe: string, wanted: string) => `“${recipe}” builds ${wanted} from now on.`,
     sides: { top: 'top', bottom: 'bottom' },
   },

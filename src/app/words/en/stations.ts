@@ -84,7 +84,7 @@ export const words = {
     'empty-early': (slot: string, clock: string, machine: string, _here: string, parts: string) =>
       `${slot}, ${clock}: the machine says that ${machine} is empty. Parts left by the log: ${parts}. Count the reel.`,
     'life-expired': (_slot: string, clock: string, machine: string) =>
-      `${machine}, ${clock}: the machine says that its floor life is over. Look at it in Stock.`,
+      `${machine}, ${clock}: the machine says that its floor life is over. Look at it in Reels.`,
     'life-restored': (_slot: string, clock: string, machine: string) =>
       `${machine}, ${clock}: the machine says that it is fit again. Enter how it was baked or dried.`,
   },

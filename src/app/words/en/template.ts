@@ -41,9 +41,9 @@ export const words = {
   version: (version: string, steps: string) =>
     `version ${version} · ${plural(steps, '1 step', `${steps} steps`)}`,
   edit: 'Edit',
-  text: 'Text, English',
-  group: 'Heading, English',
-  caution: 'Caution, English',
+  text: 'Text',
+  group: 'Heading',
+  caution: 'Caution',
   kind: 'Answered by',
   time: 'When',
   condition: 'Asked',

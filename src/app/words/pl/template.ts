@@ -42,9 +42,9 @@ export const words: Sentences<typeof english> = {
   version: (version, steps) =>
     `wersja ${version} · ${byNumber(steps, { one: `${steps} krok`, few: `${steps} kroki`, other: `${steps} kroków` })}`,
   edit: 'Edytuj',
-  text: 'Tekst, angielski',
-  group: 'Nagłówek, angielski',
-  caution: 'Przestroga, angielski',
+  text: 'Tekst',
+  group: 'Nagłówek',
+  caution: 'Przestroga',
   kind: 'Odpowiedź przez',
   time: 'Kiedy',
   condition: 'Warunek',

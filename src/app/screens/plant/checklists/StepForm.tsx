@@ -46,9 +46,7 @@ export function StepForm({ step, onChange }: StepFormProps) {
     onText: (code: string, text: string) => void,
   ) =>
     ['en' as const, ...others].map((code) =>
-      field(code === 'en' ? label : `${label} · ${tongues[code].name}`, texts[code] ?? '', (text) =>
-        onText(code, text),
-      ),
+      field(`${label} · ${tongues[code].name}`, texts[code] ?? '', (text) => onText(code, text)),
     );
   const pick = <T extends string>(
     label: string,
