@@ -3,7 +3,7 @@ import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   open: (count) => plural(count, '1 Passkey', `${count} Passkeys`),
-  openOf: (name) => `Passkeys von ${name}`,
+  openOf: (shown, name) => `${shown} von ${name}`,
   title: (name) => `Passkeys von ${name}`,
   help: 'Ein Passkey beweist, wer entschieden hat: die Bildschirmsperre dieses Tablets oder ein Schlüssel, den man daran hält. Ohne Passkey entscheidet die PIN.',
   none: 'Noch kein Passkey.',

@@ -3,7 +3,7 @@ import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   open: (count) => plural(count, `${count} clé d’accès`, `${count} clés d’accès`),
-  openOf: (name) => `Clés d’accès de ${name}`,
+  openOf: (shown, name) => `${shown} de ${name}`,
   title: (name) => `Clés d’accès de ${name}`,
   help: 'Une clé d’accès prouve qui a décidé : le verrou de cette tablette, ou une clé qu’on en approche. Sans elle, le PIN décide.',
   none: 'Pas encore de clé d’accès.',

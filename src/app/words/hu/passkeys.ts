@@ -3,7 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   open: (count) => `${count} azonosítókulcs`,
-  openOf: (name) => `${name} azonosítókulcsai`,
+  openOf: (shown, name) => `${name}: ${shown}`,
   title: (name) => `${name} azonosítókulcsai`,
   help: 'Az azonosítókulcs igazolja, ki döntött: a tablet saját képernyőzára, vagy egy hozzá érintett kulcs. Nélküle a PIN-kód dönt.',
   none: 'Még nincs azonosítókulcs.',

@@ -3,7 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   open: (count) => `パスキー${count}個`,
-  openOf: (name) => `${name}さんのパスキー`,
+  openOf: (shown, name) => `${name}さん：${shown}`,
   title: (name) => `${name}さんのパスキー`,
   help: 'パスキーは誰が判断したかを証明します：このタブレット自身のロック、またはかざすキー。なければ PIN で決まります。',
   none: 'パスキーはまだありません。',

@@ -3,7 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   open: (count) => `패스키 ${count}개`,
-  openOf: (name) => `${name} 님의 패스키`,
+  openOf: (shown, name) => `${name} 님: ${shown}`,
   title: (name) => `${name} 님의 패스키`,
   help: '패스키는 누가 결정했는지 증명합니다: 이 태블릿의 잠금, 또는 태블릿에 대는 보안 키. 없으면 PIN으로 정합니다.',
   none: '아직 패스키가 없습니다.',

@@ -8,7 +8,7 @@ export const words: Sentences<typeof english> = {
       few: `${count} klucze dostępu`,
       other: `${count} kluczy dostępu`,
     }),
-  openOf: (name) => `Klucze dostępu: ${name}`,
+  openOf: (shown, name) => `${shown}: ${name}`,
   title: (name) => `Klucze dostępu: ${name}`,
   help: 'Klucz dostępu dowodzi, kto zdecydował: własna blokada tego tabletu albo klucz przyłożony do niego. Bez niego decyduje PIN.',
   none: 'Nie ma jeszcze klucza dostępu.',

@@ -3,7 +3,7 @@ import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   open: (count) => plural(count, `${count} chave de acesso`, `${count} chaves de acesso`),
-  openOf: (name) => `Chaves de acesso de ${name}`,
+  openOf: (shown, name) => `${shown} de ${name}`,
   title: (name) => `Chaves de acesso de ${name}`,
   help: 'Uma chave de acesso prova quem decidiu: o bloqueio deste tablet ou uma chave que se encosta nele. Sem ela, o PIN decide.',
   none: 'Nenhuma chave de acesso ainda.',

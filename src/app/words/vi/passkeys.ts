@@ -3,7 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   open: (count) => `${count} khóa đăng nhập`,
-  openOf: (name) => `Khóa đăng nhập của ${name}`,
+  openOf: (shown, name) => `${shown} của ${name}`,
   title: (name) => `Khóa đăng nhập của ${name}`,
   help: 'Khóa đăng nhập chứng thực ai đã quyết định: khóa màn hình của tablet này, hoặc một chìa khóa áp vào nó. Không có thì PIN quyết định.',
   none: 'Chưa có khóa đăng nhập.',

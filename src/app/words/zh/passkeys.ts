@@ -3,7 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   open: (count) => `${count} 个通行密钥`,
-  openOf: (name) => `${name} 的通行密钥`,
+  openOf: (shown, name) => `${name}：${shown}`,
   title: (name) => `${name} 的通行密钥`,
   help: '通行密钥证实由谁决定：本平板自己的锁，或贴近它的安全钥匙。没有就以 PIN 为准。',
   none: '还没有通行密钥。',
