@@ -163,7 +163,7 @@ test('every text of the shipped checklists has its Arabic', () => {
     title.en,
     ...steps.flatMap((step) => [step.group.en, step.text.en, step.caution?.en ?? '', ...step.options]),
   ]);
-  const wanted = [...new Set(texts.filter((text) => text !== ''))];
+  const wanted = [...new Set(texts)].filter((text): text is string => text !== undefined && text !== '');
   expect(wanted.length).toBeGreaterThan(50);
   expect(wanted.filter((text) => !arabicLetter.test(shippedAr[text] ?? ''))).toEqual([]);
   expect(Object.keys(shippedAr).filter((text) => !wanted.includes(text))).toEqual([]);

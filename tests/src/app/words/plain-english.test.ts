@@ -178,7 +178,7 @@ function buttonKeys(source: string): readonly string[] {
   );
   const said = [...source.matchAll(/const (\w+) = say\((\w+)\)((?:\.\w+)*)/g)];
   return [...source.matchAll(/<Button\b[^<]*?>\s*\{(\w+)\.([\w.]+)\}\s*<\/Button>/g)].flatMap((button) => {
-    const name = said.filter(([, as]) => as === button[1]).findLast(({ index }) => index < button.index);
+    const name = said.filter((each) => each[1] === button[1] && each.index < button.index).at(-1);
     const area = areas.get(name?.[2] ?? '');
     return area === undefined ? [] : [`${area}${name?.[3]}.${button[2]}`];
   });
