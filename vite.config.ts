@@ -36,8 +36,20 @@ const groups: CodeSplitting['groups'] = [
   { name: 'start', tags: ['$initial'], priority: 2 },
   { name: (id, look) => (isPartOf(id, ['store/start-store.ts'], look) ? 'open-log' : null), priority: 1 },
   { name: (id, look) => (isPartOf(id, firstScreen, look) ? 'first-screen' : null) },
+  { name: (id, look) => wordsFile(id, look) },
 ];
 const firstScreen = ['work.ts', 'screens/line/Line.tsx', 'frame/Dock.tsx', 'frame/SyncChip.tsx'];
+
+/**
+ * Every language is kept for work without a network, as the next who signs in may speak another: each but English, whose areas come with the
+ * parts that say them, in two files, what the first screen says and the rest. A file for every area was refused: five hundred to ask for.
+ */
+function wordsFile(id: string, look: Rolldown.ChunkingContext): string | null {
+  const [, code, area] = /\/src\/app\/words\/([a-z]{2})\/([a-z-]+)\.ts$/.exec(id) ?? [];
+  if (code === undefined || code === 'en') return null;
+  const door = path.join(import.meta.dirname, `src/app/words/${area}.ts`);
+  return isPartOf(door, firstScreen, look) ? `words-${code}-first` : `words-${code}`;
+}
 
 /** True for a module that some of these files import, at once or by way of others. */
 function isPartOf(id: string, files: readonly string[], look: Rolldown.ChunkingContext): boolean {

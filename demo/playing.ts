@@ -4,7 +4,7 @@
 import { applyEntry } from '../shared/floor/fold.ts';
 import { emptyState, type FloorState } from '../shared/floor/state.ts';
 import type { Entry } from '../shared/log/entry.ts';
-import { simulateShift } from './simulate.ts';
+import { simulateLines } from './more-lines.ts';
 
 /** How far the run is when the demo is opened, ms: after the first break, with a third of the job done. */
 const UNDER_WAY_MS = 140 * 60_000;
@@ -32,10 +32,12 @@ export function openPlaying(settings: {
   readonly openedMs: number;
   readonly speed: number;
   readonly zone: string;
+  /** Lines that play; one where nobody says. */
+  readonly lines?: number;
 }): Playing {
-  const { seed, openedMs, speed, zone } = settings;
+  const { seed, openedMs, speed, zone, lines = 1 } = settings;
   const startMs = openedMs - UNDER_WAY_MS;
-  const { entries } = simulateShift({ seed, startMs, zone, hours: HOURS_AHEAD });
+  const entries = simulateLines({ seed, startMs, zone, hours: HOURS_AHEAD }, lines);
   const told: Entry[] = [];
   const state = emptyState();
   const plantMs = (realMs: number) => openedMs + (realMs - openedMs) * speed;

@@ -4,6 +4,7 @@
 
 import { compareSlots, formatSlot, parseSlot, placeKey, positionsOf } from '../floor/address.ts';
 import { NAMELESS, placeOnLine } from '../floor/place.ts';
+import { slotLike, toldFirst } from '../floor/slot-ranges.ts';
 import type { Line } from '../floor/state.ts';
 
 /** A place on a line: the bank's number in the line's record, both from 0, and the position from 1. */
@@ -34,13 +35,6 @@ function findOn(line: Pick<Line, 'machines'>, slot: string): KnownPlace | null {
   return { machine, bank, position: at.position, lane: at.lane };
 }
 
-/** The last number of a text replaced, with as many digits as it had. */
-function renumbered(text: string, position: number): string {
-  return text.replace(/\d+(?=\D*$)/, (digits) =>
-    digits.startsWith('0') ? String(position).padStart(digits.length, '0') : String(position),
-  );
-}
-
 function plainText(line: Pick<Line, 'machines'>, at: Omit<KnownPlace, 'lane'>): string {
   const machine = line.machines[at.machine];
   const bank = machine?.banks[at.bank]?.bank ?? NAMELESS;
@@ -58,7 +52,7 @@ export function linePlaces(line: Pick<Line, 'machines'>, texts: readonly string[
   const sampleByBank = new Map<string, string>();
   const others = new Map<string, string>();
   const bankOf = (at: Pick<KnownPlace, 'machine' | 'bank'>) => `${at.machine}/${at.bank}`;
-  for (const text of texts) {
+  for (const text of [...toldFirst(line), ...texts]) {
     const at = findOn(line, text);
     if (at === null || at.lane !== null) {
       if (at !== null || parseSlot(text).position === null) others.set(placeKey(text), text);
@@ -73,7 +67,7 @@ export function linePlaces(line: Pick<Line, 'machines'>, texts: readonly string[
     const known = textByPlace.get(`${machine}/${bank}/${position}`);
     if (known !== undefined) return known;
     const sample = sampleByBank.get(`${machine}/${bank}`);
-    const written = sample === undefined ? null : renumbered(sample, position);
+    const written = sample === undefined ? null : slotLike(sample, position);
     const back = written === null ? null : findOn(line, written);
     const isSame = back?.machine === machine && back.bank === bank && back.position === position;
     return written !== null && isSame && back?.lane === null

@@ -4,6 +4,7 @@
 import { type Entry, entryId } from '../log/entry.ts';
 import { type EntryKind, type EntryOf, type FloorEntry, isEntryKind } from './kinds.ts';
 import type { Act } from './may.ts';
+import { passkeyUse } from './passkey.ts';
 import { isBeforeTickets, provenRole, type RightStand, type Trust } from './rights.ts';
 import type { FloorState } from './state.ts';
 
@@ -16,6 +17,12 @@ function ofChosen(state: FloorState, { payload }: EntryOf<'setup.chosen'>): Act 
   return began?.setup === payload.setup ? 'verify-reel' : 'choose-setup';
 }
 
+/** A lead keeps the own passkeys, an engineer anybody's. */
+function ofPasskey(_: FloorState, { payload }: EntryOf<'passkey.added' | 'passkey.removed'>): Act {
+  const { by, person, role } = payload;
+  return by === person && role === 'lead' ? 'keep-own-passkey' : 'keep-passkeys';
+}
+
 /** Every kind of entry. */
 export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'tablet.opened': 'look',
@@ -24,6 +31,7 @@ export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'person.removed': 'manage-people',
   'person.signed-in': 'look',
   'person.signed-out': 'look',
+  'person.language-chosen': 'look',
   'line.defined': 'define-line',
   'line.ruled': 'rule-line',
   'feeder.known': 'define-line',
@@ -48,11 +56,15 @@ export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'station.counted': 'look',
   'station.silent': 'look',
   'station.state': 'look',
+  'station.recipe': 'look',
+  'recipe.known': 'take-setup',
   'station.doubled': 'look',
   'station.noticed': 'look',
   'tape.changed': 'look',
   'tape.empty': 'look',
   'parts.used': 'look',
+  'parts.missed': 'look',
+  'parts.aired': 'look',
   'machine.loaded': 'look',
   'station.finding-cleared': 'keep-stations',
   'station.named': 'keep-stations',
@@ -122,6 +134,8 @@ export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'labels.size-withdrawn': 'rule-line',
   'ticket.taken': 'look',
   'unproven.settled': 'settle-unproven',
+  'passkey.added': ofPasskey,
+  'passkey.removed': ofPasskey,
 };
 
 /** The act that an entry writes down, asked of the state before it. */
@@ -142,7 +156,7 @@ export const kindsWithRight: readonly EntryKind[] = (
  * marked. `trust` null: the plant gives no tickets yet.
  */
 export function standOfKind(
-  { unproven }: Pick<FloorState, 'unproven'>,
+  { unproven, passkeys }: Pick<FloorState, 'unproven' | 'passkeys'>,
   entry: Entry,
   trust: Pick<Trust, 'before'> | null,
 ): RightStand | null {
@@ -150,5 +164,8 @@ export function standOfKind(
   if (mark) return mark.settled?.as ?? 'unproven';
   const act = isEntryKind(entry.kind) ? actsOfKinds[entry.kind] : null;
   if (typeof act !== 'string' || provenRole(act) === null) return null;
-  return trust === null || isBeforeTickets(trust, entry) ? 'before-tickets' : 'proven';
+  if (trust === null || isBeforeTickets(trust, entry)) return 'before-tickets';
+  // A signature that proves nothing would have left a mark.
+  const use = passkeyUse(entry);
+  return use && passkeys.get(use.credential)?.isProven ? 'passkey' : 'proven';
 }

@@ -104,7 +104,7 @@ export interface Signature {
   readonly person: string;
   /** The role signed in. */
   readonly role: Role;
-  readonly how: 'badge' | 'pin' | 'badge-and-pin';
+  readonly how: 'badge' | 'pin' | 'badge-and-pin' | 'passkey';
   readonly checked: 'tablet' | 'server';
   readonly atMs: number;
 }

@@ -7,6 +7,7 @@ import type { EntryOf, PayloadOf } from './kinds.ts';
 import { nameByEntry } from './reel-id.ts';
 import { reelByLabel } from './reel-places.ts';
 import type { FloorState } from './state.ts';
+import type { AiredSays } from './vocabulary.ts';
 import { wantedOn } from './wanted.ts';
 
 /** A reel that goes where its bag must be open. */
@@ -14,7 +15,13 @@ type Opened = Pick<PayloadOf<'reel.verified'>, 'act' | 'setup' | 'slot' | 'reel'
 
 /** Kinds that this fold handles. */
 type ExposureEntry = EntryOf<
-  'reel.aired' | 'bake.approved' | 'reel.verified' | 'cart.filled' | 'hold.cleared' | 'entry.corrected'
+  | 'reel.aired'
+  | 'parts.aired'
+  | 'bake.approved'
+  | 'reel.verified'
+  | 'cart.filled'
+  | 'hold.cleared'
+  | 'entry.corrected'
 >;
 
 /** Applies one entry to the reels' exposure. Must see a hold before its clearing takes it away. */
@@ -23,6 +30,9 @@ export function foldExposures(state: FloorState, entry: ExposureEntry): void {
   switch (entry.kind) {
     case 'reel.aired':
       tell(state, entry.payload, { entry: of, atMs: entry.hlc.ms });
+      return;
+    case 'parts.aired':
+      hear(state, entry);
       return;
     case 'bake.approved':
       approve(state, entry.payload, { entry: of, atMs: entry.hlc.ms });
@@ -59,6 +69,22 @@ function tell(state: FloorState, facts: PayloadOf<'reel.aired'>, told: Told): vo
   // Nobody can tell what is still to come; a clock that runs ahead is not believed.
   const period = { air, celsius, humidity, fromMs: Math.min(fromMs, told.atMs), entry: told.entry };
   add(state, reel, facts.msl, period);
+}
+
+const airOf: Readonly<Partial<Record<AiredSays, 'floor' | 'dry'>>> = {
+  opened: 'floor',
+  'taken-out': 'floor',
+  'put-dry': 'dry',
+};
+
+/** A machine's word counts for reels that people have told of: it may have a register of its own. How it makes reels fit again nobody knows. */
+function hear(state: FloorState, entry: EntryOf<'parts.aired'>): void {
+  const { says, late, reels } = entry.payload;
+  const air = airOf[says];
+  if (air === undefined) return;
+  const fromMs = entry.hlc.ms - late * 1000;
+  const period = { air, fromMs, celsius: null, humidity: null, entry: entryId(entry) };
+  for (const reel of reels) if (state.reels.has(reel)) add(state, reel, undefined, period);
 }
 
 /** A reel that goes onto a slot or a cart is out on the floor, since then at the latest. */

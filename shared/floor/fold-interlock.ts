@@ -1,5 +1,6 @@
 // Whether a station's link answers its machine, what it answered last, and which reel a verdict last refused on a slot.
 
+import { entryId } from '../log/entry.ts';
 import type { EntryOf } from './kinds.ts';
 import { type FloorState, slotKey } from './state.ts';
 
@@ -12,13 +13,18 @@ export function foldInterlock(
     case 'station.interlock-ruled': {
       const { station, on, unsure } = entry.payload;
       const last = state.interlocks.get(station)?.last ?? null;
-      state.interlocks.set(station, { on, unsure, last });
+      state.interlocks.set(station, { on, unsure, ruled: entryId(entry), last });
       return;
     }
     case 'station.answered': {
       const { station, results } = entry.payload;
       // Where the engineer's tablet has the later clock, the answer comes before the word that let it.
-      const there = state.interlocks.get(station) ?? { on: false, unsure: 'Warning', last: null };
+      const there = state.interlocks.get(station) ?? {
+        on: false,
+        unsure: 'Warning',
+        ruled: null,
+        last: null,
+      };
       state.interlocks.set(station, { ...there, last: { atMs: entry.hlc.ms, results } });
       return;
     }

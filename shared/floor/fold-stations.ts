@@ -14,6 +14,7 @@ import {
   sumOf,
 } from './counters.ts';
 import type { EntryOf } from './kinds.ts';
+import { recipeKey } from './recipes.ts';
 import type { FloorState, Run } from './state.ts';
 import type { BootTotal, Counter, HandCount, Station } from './station-state.ts';
 
@@ -22,6 +23,8 @@ const ADVANCES_KEPT = 64;
 const NOTICES_KEPT = 20;
 const HAND_KEPT = 192;
 const BOTH_KEPT = 8;
+/** Whiles in which a station stood. */
+const STOOD_KEPT = 64;
 
 /** Kinds that this fold handles. */
 type StationEntry = EntryOf<
@@ -29,6 +32,8 @@ type StationEntry = EntryOf<
   | 'station.counted'
   | 'station.silent'
   | 'station.state'
+  | 'station.recipe'
+  | 'recipe.known'
   | 'station.doubled'
   | 'station.noticed'
   | 'station.finding-cleared'
@@ -52,7 +57,13 @@ export function foldStations(state: FloorState, entry: StationEntry): void {
     case 'station.silent':
       miss(state, entry);
       return;
+    case 'recipe.known': {
+      const { line, recipe, product, side } = entry.payload;
+      state.recipes.set(recipeKey(line, recipe), { product, side });
+      return;
+    }
     case 'station.state':
+    case 'station.recipe':
     case 'station.doubled':
     case 'station.noticed':
     case 'station.finding-cleared':
@@ -91,6 +102,8 @@ function meet(state: FloorState, entry: EntryOf<'station.known'>): void {
     heardMs: null,
     silentSinceMs: null,
     state: null,
+    stood: [],
+    recipe: null,
     noticed: [],
     found: [],
   };
@@ -165,21 +178,53 @@ function miss(state: FloorState, { payload, hlc }: EntryOf<'station.silent'>): v
   if (payload.told === 'tablet' && isHeard) return;
   const saidMs = Date.parse(payload.since);
   const sinceMs = Number.isNaN(saidMs) ? hlc.ms : Math.min(hlc.ms, saidMs);
-  state.stations.set(payload.station, { ...station, silentSinceMs: sinceMs });
+  // What it does from then on nobody is told.
+  const stood = ended(station.stood, sinceMs);
+  state.stations.set(payload.station, { ...station, silentSinceMs: sinceMs, stood });
+}
+
+/** An open while ends; never before it began. */
+function ended(stood: Station['stood'], atMs: number): Station['stood'] {
+  return stood.map((each) => (each[1] === null ? [each[0], Math.max(each[0], atMs), each[2]] : each));
+}
+
+/** Classes 2 to 6 of SEMI E58 are all but working; what is beyond them is its maker's own, and says nothing of time. */
+function stoodAfter({ stood }: Station, code: number, saidMs: number): Station['stood'] {
+  const last = stood.at(-1);
+  if (last?.[1] === null && last[2] === code) return stood;
+  const atMs = Math.max(saidMs, last?.[1] ?? last?.[0] ?? saidMs);
+  const before = ended(stood, atMs);
+  const kind = Math.floor(code / 1000);
+  return kind >= 2 && kind <= 6 ? [...before, [atMs, null, code] as const].slice(-STOOD_KEPT) : before;
 }
 
 function learn(
   state: FloorState,
   entry: EntryOf<
-    'station.state' | 'station.doubled' | 'station.noticed' | 'station.finding-cleared' | 'station.named'
+    | 'station.state'
+    | 'station.recipe'
+    | 'station.doubled'
+    | 'station.noticed'
+    | 'station.finding-cleared'
+    | 'station.named'
   >,
 ): void {
   const station = state.stations.get(entry.payload.station);
   if (!station) return;
   switch (entry.kind) {
     case 'station.state':
-      state.stations.set(station.station, { ...station, state: entry.payload.code });
+      state.stations.set(station.station, {
+        ...station,
+        state: entry.payload.code,
+        stood: stoodAfter(station, entry.payload.code, entry.hlc.ms - (entry.payload.late ?? 0) * 1000),
+      });
       return;
+    case 'station.recipe': {
+      const { recipe, revision } = entry.payload;
+      const told = { recipe, revision, atMs: entry.hlc.ms };
+      state.stations.set(station.station, { ...station, recipe: told });
+      return;
+    }
     case 'station.doubled': {
       const { boot } = entry.payload;
       state.stations.set(station.station, {

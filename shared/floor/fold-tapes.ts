@@ -32,7 +32,7 @@ const FEW_PARTS = 10;
 /** Applies one entry of a machine to the tapes. */
 export function foldTapes(
   state: FloorState,
-  entry: EntryOf<'tape.changed' | 'tape.empty' | 'parts.used'>,
+  entry: EntryOf<'tape.changed' | 'tape.empty' | 'parts.used' | 'parts.missed' | 'parts.aired'>,
 ): void {
   switch (entry.kind) {
     case 'tape.changed':
@@ -43,6 +43,12 @@ export function foldTapes(
       return;
     case 'parts.used':
       use(state, entry);
+      return;
+    case 'parts.aired':
+      findLife(state, entry);
+      return;
+    case 'parts.missed':
+      miss(state, entry);
       return;
     default:
       entry satisfies never;
@@ -209,6 +215,44 @@ function use(state: FloorState, entry: EntryOf<'parts.used'>): void {
       entry: entryId(entry),
       atMs: entry.hlc.ms,
       told: 'machine',
+    });
+  }
+}
+
+/** Faults of picking count by run and feeder: of another feeder, or of last week, they say nothing of now. */
+function miss(state: FloorState, { payload, hlc }: EntryOf<'parts.missed'>): void {
+  const { line, late, misses } = payload;
+  const run = state.current.get(line) ?? null;
+  for (const each of misses) {
+    const there = tapeSlot(state, { ...each, line });
+    if (!there) continue;
+    const key = slotKey(line, there.slot);
+    const before = state.pickFaults.get(key);
+    const isSame = before?.run === run && before.feeder === there.feeder;
+    const fromMs = hlc.ms - late * 1000;
+    state.pickFaults.set(key, {
+      run,
+      feeder: there.feeder,
+      times: (isSame ? before.times : 0) + each.times,
+      sinceMs: isSame ? Math.min(before.sinceMs, fromMs) : fromMs,
+    });
+  }
+}
+
+/** A machine's word on a reel's floor life that is no period of it: somebody looks at the reel. */
+function findLife(state: FloorState, entry: EntryOf<'parts.aired'>): void {
+  const { station, says, reels } = entry.payload;
+  if (says !== 'expired' && says !== 'restored') return;
+  for (const reel of reels) {
+    const known = state.reels.get(reel);
+    if (!known) continue;
+    const told = { entry: entryId(entry), parts: null, sd: null, atMs: entry.hlc.ms };
+    find(state, station, {
+      what: `life-${says}`,
+      slot: known.at?.slot ?? reel,
+      machine: reel,
+      here: null,
+      ...told,
     });
   }
 }

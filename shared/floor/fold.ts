@@ -4,6 +4,7 @@
 
 import type { Entry } from '../log/entry.ts';
 import { actOf } from './acts.ts';
+import { notePasskeyUse } from './fold-passkeys.ts';
 import { asNamed } from './fold-print.ts';
 import { type FloorEntry, readFloorEntry } from './kinds.ts';
 import { foldOf } from './registry.ts';
@@ -24,6 +25,7 @@ export function applyEntry(state: FloorState, entry: Entry, trust: Trust | null 
 /** Applies one checked entry. */
 export function applyFloorEntry(state: FloorState, entry: FloorEntry, trust: Trust | null = null): void {
   if (trust) foldRights(state, entry, actOf(state, entry), trust);
+  if (trust && 'passkey' in entry.payload) notePasskeyUse(state, entry, trust.signedBy(entry));
   foldOf(entry)(state, asNamed(state, entry));
 }
 

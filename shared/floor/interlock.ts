@@ -1,6 +1,6 @@
 // A machine asks whether materials are right where they are: what do the last verdicts say?
 // Method: one answer a place, from what stands on the slot by the log and from whether it is right for the chosen setup. Where the log cannot
-// know, that is said, and the plant has chosen what a machine hears then. Floor life and expiry are as at the last verdict.
+// know, that is said, and the plant has chosen what a machine hears then; so it is where only an unproven word of a lead let a reel on. Floor life and expiry are as at the last verdict.
 // Refused: a guess, and "right" for a slot whose reel the machine does not name and nobody verified.
 
 import { placeKey } from './address.ts';
@@ -89,6 +89,23 @@ function whyRight(state: FloorState, there: SlotState, { reel, part }: BelievedP
     if (part === null) return 'no-reel-told';
     return there.tapes.some((tape) => tape.part === part) ? 'no-reel-told' : 'other-part';
   }
-  if (there.tapes.some((tape) => tape.reel === reel)) return 'verified';
+  const named = there.tapes.find((tape) => tape.reel === reel);
+  if (named) return isUnproven(state, named.entry) ? 'unproven' : 'verified';
   return state.reels.has(reel) ? 'other-reel' : 'unknown-reel';
+}
+
+/** True where an entry takes a right that nothing proves, and no lead confirmed it. */
+function isUnproven({ unproven }: FloorState, entry: string): boolean {
+  const mark = unproven.get(entry);
+  return mark !== undefined && mark.settled?.as !== 'confirmed';
+}
+
+/**
+ * What an engineer said of answering a station's machine, as far as it is proven: an unproven word turns nothing on. Null where its link is to
+ * say nothing.
+ */
+export function answersAs(state: FloorState, station: string): UnsureResult | null {
+  const ruled = state.interlocks.get(station);
+  if (ruled?.on !== true || (ruled.ruled !== null && isUnproven(state, ruled.ruled))) return null;
+  return ruled.unsure;
 }

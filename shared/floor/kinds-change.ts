@@ -3,6 +3,7 @@
 
 import * as z from 'zod/mini';
 import { checklistPurposes, checklistStepSchema, openKinds } from './checklist.ts';
+import { signedByPasskey } from './kinds-passkeys.ts';
 import { id, short } from './payload-fields.ts';
 import { roles } from './vocabulary.ts';
 
@@ -49,8 +50,9 @@ export const changePayloadSchemas = {
       by: id,
       reason: short,
       checked: z.optional(checked),
+      ...signedByPasskey,
     }),
-  /** A person signed a step, by badge or PIN, as somebody of this role. */
+  /** A person signed a step, by badge, PIN or passkey, as somebody of this role. */
   'step.signed': () =>
     z.strictObject({
       checklist: id,
@@ -58,8 +60,9 @@ export const changePayloadSchemas = {
       step: id,
       by: id,
       role: z.enum(roles),
-      how: z.enum(['badge', 'pin', 'badge-and-pin']),
+      how: z.enum(['badge', 'pin', 'badge-and-pin', 'passkey']),
       checked,
+      ...signedByPasskey,
     }),
   /** Who signed takes the own signature back; until the run is released. */
   'step.unsigned': () => z.strictObject({ checklist: id, line: id, step: id, by: id, checked }),
@@ -84,6 +87,7 @@ export const changePayloadSchemas = {
       by: id,
       reason: short,
       checked: z.optional(checked),
+      ...signedByPasskey,
     }),
   /** What was open or wrong when a lead released the run all the same. Beside the release, which older tablets must read. */
   'changeover.left-open': () =>
@@ -102,6 +106,7 @@ export const changePayloadSchemas = {
           }),
         )
         .check(z.minLength(1)),
+      ...signedByPasskey,
     }),
   'changeover.dropped': () => z.strictObject({ changeover: id, line: id, reason: short }),
   /** A feeder made ready off the line for a slot: its reel was verified as for that slot. */

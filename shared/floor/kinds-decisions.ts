@@ -1,10 +1,11 @@
-// What a lead decides about reels, made sure of by badge and PIN, with the checked shape of each payload.
+// What a lead decides about reels, made sure of by badge and PIN or by passkey, with the checked shape of each payload.
 
 import * as z from 'zod/mini';
+import { signedByPasskey } from './kinds-passkeys.ts';
 import { id, short } from './payload-fields.ts';
 
-/** Who decided, and where the PIN was checked. */
-const decided = { by: id, checked: z.enum(['tablet', 'server']) } as const;
+/** Who decided, and where the PIN was checked; or the passkey that signed it. */
+const decided = { by: id, checked: z.enum(['tablet', 'server']), ...signedByPasskey } as const;
 
 /** Payloads by kind. */
 export const decisionPayloadSchemas = {
@@ -23,6 +24,7 @@ export const decisionPayloadSchemas = {
       slot: z.nullable(short),
       by: z.nullable(id),
       reason: short,
+      ...signedByPasskey,
     }),
   /** A lead lets a blocked reel run on where it stands, for a reason; `of`: the entry that put it there. The block itself stays. */
   'blocked.let-run': () =>

@@ -1,6 +1,7 @@
 // Entry kinds about panels: how many lie between a machine and the place of counting, and which are held for wrong material.
 
 import * as z from 'zod/mini';
+import { signedByPasskey } from './kinds-passkeys.ts';
 import { id, short } from './payload-fields.ts';
 import { containCauses, sources } from './vocabulary.ts';
 
@@ -70,5 +71,6 @@ export const panelPayloadSchemas = {
       reason: short,
       by: id,
       checked: z.enum(['tablet', 'server']),
+      ...signedByPasskey,
     }),
 } as const;

@@ -2,7 +2,14 @@
 
 import * as z from 'zod/mini';
 import { id, orNull, short, whole } from './payload-fields.ts';
-import { interlockResults, interlockWhys, stationPlaces, unsureResults } from './vocabulary.ts';
+import {
+  airedSays,
+  interlockResults,
+  interlockWhys,
+  sides,
+  stationPlaces,
+  unsureResults,
+} from './vocabulary.ts';
 
 const station = { station: id, line: id } as const;
 /** A machine's own numbers of parts; it may tell fractions. */
@@ -46,8 +53,14 @@ export const stationPayloadSchemas = {
       since: z.string().check(z.maxLength(40)),
       told: z.enum(['link', 'tablet']),
     }),
-  /** What the device says of itself, by the numbers of SEMI E58: thousands are classes of states. */
-  'station.state': () => z.strictObject({ ...station, code: z.int() }),
+  /** What the device says of itself, by the numbers of SEMI E58: thousands are classes of states. `late`: seconds since when it is so; absent: none. */
+  'station.state': () => z.strictObject({ ...station, code: z.int(), late: z.optional(whole) }),
+  /** The recipe that a machine has activated, as it calls it. */
+  'station.recipe': () =>
+    z.strictObject({ ...station, recipe: short.check(z.minLength(1)), revision: orNull(short) }),
+  /** An engineer says once which side of which product a machine's recipe builds; a newer word about it stands in for an older one. */
+  'recipe.known': () =>
+    z.strictObject({ line: id, recipe: short.check(z.minLength(1)), product: short, side: z.enum(sides) }),
   /** Two devices send under one name. What `boot` counted is taken off again and no more of it counts; `kept` counts on. */
   'station.doubled': () => z.strictObject({ ...station, boot: id, kept: id }),
   /** What a link did not take, told once; `times`: how often so far. */
@@ -92,6 +105,36 @@ export const stationPayloadSchemas = {
           }),
         )
         .check(z.maxLength(200)),
+    }),
+  /**
+   * Faults of picking that a machine told since it last said so, place by place: `times` each. `late`: seconds from the
+   * first of them to this entry. Names as above. They are no lost parts: how many those are, `parts.used` and counts say.
+   */
+  'parts.missed': () =>
+    z.strictObject({
+      ...station,
+      late: whole,
+      misses: z
+        .array(
+          z.strictObject({
+            slot: orNull(id),
+            reel: orNull(id),
+            feeder: orNull(id),
+            times: z.int().check(z.minimum(1)),
+          }),
+        )
+        .check(z.minLength(1), z.maxLength(200)),
+    }),
+  /**
+   * A machine says of moisture-sensitive reels that their bags were opened, that they were put into dry storage or taken out of it, that their
+   * time is over, or that they were made fit again. `late`: seconds from then to this entry.
+   */
+  'parts.aired': () =>
+    z.strictObject({
+      ...station,
+      says: z.enum(airedSays),
+      late: whole,
+      reels: z.array(id).check(z.minLength(1), z.maxLength(200)),
     }),
   /**
    * What a machine believes to be loaded, in pages of one `report`; a report's name follows from what it says. `places` null: it says so again.

@@ -10,6 +10,7 @@ import { labelPayloadSchemas } from './kinds-labels.ts';
 import { linePayloadSchemas } from './kinds-line.ts';
 import { moisturePayloadSchemas } from './kinds-moisture.ts';
 import { panelPayloadSchemas } from './kinds-panels.ts';
+import { passkeyPayloadSchemas } from './kinds-passkeys.ts';
 import { plantPayloadSchemas, weekly } from './kinds-plant.ts';
 import { printPayloadSchemas } from './kinds-print.ts';
 import { reelPayloadSchemas } from './kinds-reels.ts';
@@ -82,6 +83,8 @@ export const payloadSchemas = {
       /** The tablet did it: nobody touched it for the line's minutes, or a shift has passed. Absent where the person did. */
       why: z.optional(z.enum(['idle', 'shift'])),
     }),
+  /** The language in which a person wants to be spoken to, on every tablet. */
+  'person.language-chosen': () => z.strictObject({ person: id, language: short }),
   'line.defined': () =>
     z.strictObject({
       line: id,
@@ -93,7 +96,15 @@ export const payloadSchemas = {
           machine: id,
           name: short,
           /** Banks in walking order; a position is one 8 mm step. */
-          banks: z.array(z.strictObject({ bank: id, name: short, positions: whole })),
+          banks: z.array(
+            z.strictObject({
+              bank: id,
+              name: short,
+              positions: whole,
+              /** The first slot as it is written on the machine; absent where slots were known from sheets alone. */
+              first: z.optional(short),
+            }),
+          ),
         }),
       ),
     }),
@@ -161,7 +172,10 @@ export const payloadSchemas = {
     }),
   /** Slots whose reel must be spliced as soon as the run begins; it was begun all the same. Beside the start, which older tablets must read. */
   'run.began-short': () => z.strictObject({ run: id, line: id, short: z.array(short).check(z.minLength(1)) }),
-  /** `stoodFrom`: since when the line stood, where a person was asked; absent where nobody was. */
+  /**
+   * `stoodFrom`: since when the line stood, where a person was asked; absent where nobody was. `code`: the state that the line's machine told
+   * then, by SEMI E58; absent where none told one in which it stands.
+   */
   'run.stopped': () =>
     z.strictObject({
       run: id,
@@ -169,6 +183,7 @@ export const payloadSchemas = {
       reason: z.enum(stopReasons),
       note: short,
       stoodFrom: z.optional(moment),
+      code: z.optional(z.int()),
     }),
   'run.resumed': () => z.strictObject({ run: id, line: id }),
   /** `stoodFrom`: as of a stop, for a run that was going until then. */
@@ -241,6 +256,7 @@ export const payloadSchemas = {
   ...changePayloadSchemas,
   ...moisturePayloadSchemas,
   ...rightPayloadSchemas,
+  ...passkeyPayloadSchemas,
 } as const;
 
 export type EntryKind = keyof typeof payloadSchemas;

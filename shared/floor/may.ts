@@ -26,6 +26,8 @@ export const actRoles = {
   'skip-step': 'lead',
   'enrol-tablet': 'lead',
   'manage-people': 'lead',
+  'keep-own-passkey': 'lead',
+  'keep-passkeys': 'engineer',
   'take-setup': 'engineer',
   'rule-line': 'engineer',
   'rule-interlock': 'engineer',

@@ -16,6 +16,9 @@ export function foldPeople(people: Map<string, Person>, entry: FloorEntry): void
     const told = personOf(entry, there);
     const stepsDown = there !== undefined && !addsPeople(told) && isLastAdder(there, people.values());
     people.set(told.person, stepsDown ? { ...told, role: there.role, stays: 'role' } : told);
+  } else if (entry.kind === 'person.language-chosen') {
+    const there = people.get(entry.payload.person);
+    if (there) people.set(there.person, { ...there, language: entry.payload.language });
   } else if (entry.kind === 'person.removed') {
     const there = people.get(entry.payload.person);
     if (!there) return;
@@ -27,7 +30,8 @@ export function foldPeople(people: Map<string, Person>, entry: FloorEntry): void
 /** The person as an entry tells it; a PIN of which it says nothing stays as it was. */
 function personOf({ tablet, payload }: EntryOf<'person.added'>, there: Person | undefined): Person {
   const { person, name, role, badge, pin, pinSet } = payload;
-  const known = { person, name, role, badge };
+  const language = there?.language;
+  const known = { person, name, role, badge, ...(language !== undefined && { language }) };
   if (typeof pinSet === 'string') return { ...known, pin: null, pinSet: { pin: pinSet, tablet } };
   if (pinSet === null || pin !== undefined) return { ...known, pin: pin ?? null };
   const told: Person = { ...known, pin: there?.pin ?? null };

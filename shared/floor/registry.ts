@@ -17,6 +17,7 @@ import { foldMaterial } from './fold-material.ts';
 import { foldMoisture } from './fold-moisture.ts';
 import { foldOffered } from './fold-offered.ts';
 import { foldPanels } from './fold-panels.ts';
+import { foldPasskeys } from './fold-passkeys.ts';
 import { foldPlaces } from './fold-places.ts';
 import { foldPlant } from './fold-plant.ts';
 import { asNamed, foldPrint } from './fold-print.ts';
@@ -66,7 +67,7 @@ function inOrder<E>(...folds: readonly Fold<NoInfer<E>>[]): Fold<E> {
   };
 }
 
-const people: Fold<EntryOf<'person.added' | 'person.removed'>> = (state, entry) =>
+const people: Fold<EntryOf<'person.added' | 'person.removed' | 'person.language-chosen'>> = (state, entry) =>
   foldPeople(state.people, entry);
 
 // Where order matters: floor lives before the material, since clearing a hold takes away what says where the reel goes; and a count off
@@ -79,6 +80,11 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'person.removed': { schema: schemas['person.removed'], fold: people, touches: nowhere },
   'person.signed-in': { schema: schemas['person.signed-in'], fold: nothing, touches: nowhere },
   'person.signed-out': { schema: schemas['person.signed-out'], fold: nothing, touches: nowhere },
+  'person.language-chosen': {
+    schema: schemas['person.language-chosen'],
+    fold: people,
+    touches: nowhere,
+  },
   'line.defined': { schema: schemas['line.defined'], fold: foldPlant, touches: nowhere },
   'line.ruled': { schema: schemas['line.ruled'], fold: foldPlant, touches: nowhere },
   'feeder.known': { schema: schemas['feeder.known'], fold: foldPlant, touches: nowhere },
@@ -115,6 +121,8 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   },
   'station.silent': { schema: schemas['station.silent'], fold: foldStations, touches: nowhere },
   'station.state': { schema: schemas['station.state'], fold: foldStations, touches: nowhere },
+  'station.recipe': { schema: schemas['station.recipe'], fold: foldStations, touches: nowhere },
+  'recipe.known': { schema: schemas['recipe.known'], fold: foldStations, touches: nowhere },
   'station.doubled': {
     schema: schemas['station.doubled'],
     fold: inOrder(foldRun, foldStations),
@@ -137,6 +145,12 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'tape.changed': { schema: schemas['tape.changed'], fold: foldTapes, touches: ofTape },
   'tape.empty': { schema: schemas['tape.empty'], fold: foldTapes, touches: nowhere },
   'parts.used': { schema: schemas['parts.used'], fold: foldTapes, touches: nowhere },
+  'parts.missed': { schema: schemas['parts.missed'], fold: foldTapes, touches: nowhere },
+  'parts.aired': {
+    schema: schemas['parts.aired'],
+    fold: inOrder(foldExposures, foldTapes),
+    touches: nowhere,
+  },
   'machine.loaded': { schema: schemas['machine.loaded'], fold: foldBelieved, touches: nowhere },
   'line.counted-by': { schema: schemas['line.counted-by'], fold: foldStations, touches: nowhere },
   'panels.scrapped': { schema: schemas['panels.scrapped'], fold: foldPanels, touches: nowhere },
@@ -235,6 +249,8 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'reel.timed': { schema: schemas['reel.timed'], fold: foldMoisture, touches: ofReel },
   'ticket.taken': { schema: schemas['ticket.taken'], fold: nothing, touches: nowhere },
   'unproven.settled': { schema: schemas['unproven.settled'], fold: nothing, touches: nowhere },
+  'passkey.added': { schema: schemas['passkey.added'], fold: foldPasskeys, touches: nowhere },
+  'passkey.removed': { schema: schemas['passkey.removed'], fold: foldPasskeys, touches: nowhere },
   'reel.life-judged': { schema: schemas['reel.life-judged'], fold: nothing, touches: nowhere },
 };
 

@@ -10,7 +10,7 @@ import { copyState, emptyState, type FloorState, type FoldPosition } from './sta
 
 /** Entries between two copies. */
 const COPY_EVERY = 400;
-/** Copies kept; older late entries need a fold from the start. */
+/** Copies kept where nothing else is asked for; older late entries need a fold from the start. */
 const COPIES_KEPT = 12;
 
 interface Mark {
@@ -32,6 +32,8 @@ export interface Replica {
   tail: Entry[];
   /** Whose tickets prove a right; null where nothing is asked for one. */
   readonly trust: Trust | null;
+  /** Copies kept, 1 or more: the fewer, the less memory, and the sooner an entry is too late. */
+  readonly copies: number;
 }
 
 /** What a snapshot keeps. */
@@ -42,11 +44,16 @@ export interface Snapshot {
 }
 
 /** An empty replica, or one that goes on from a snapshot. */
-export function createReplica(snapshot?: Snapshot, trust: Trust | null = null): Replica {
+export function createReplica(
+  snapshot?: Snapshot,
+  trust: Trust | null = null,
+  copies: number = COPIES_KEPT,
+): Replica {
   const state = snapshot ? copyState(snapshot.state) : emptyState();
   const position = snapshot?.position ?? null;
   const count = snapshot?.count ?? 0;
-  return { state, position, count, marks: [{ state: copyState(state), position, count }], tail: [], trust };
+  const marks = [{ state: copyState(state), position, count }];
+  return { state, position, count, marks, tail: [], trust, copies };
 }
 
 /**
@@ -78,7 +85,7 @@ function foldOne(replica: Replica, entry: Entry): void {
   replica.tail.push(entry);
   if (replica.count - (replica.marks.at(-1)?.count ?? 0) < COPY_EVERY) return;
   replica.marks.push({ state: copyState(replica.state), position: replica.position, count: replica.count });
-  if (replica.marks.length <= COPIES_KEPT) return;
+  if (replica.marks.length <= replica.copies) return;
   const dropped = replica.marks.shift();
   replica.tail.splice(0, (replica.marks[0]?.count ?? 0) - (dropped?.count ?? 0));
 }

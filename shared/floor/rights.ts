@@ -10,6 +10,7 @@ import { chainId, type Entry, entryId } from '../log/entry.ts';
 import type { EntryOf, FloorEntry } from './kinds.ts';
 import type { SettledAs } from './kinds-rights.ts';
 import { type Act, actRoles } from './may.ts';
+import { followPerson, type HeldPasskey, passkeyUse, registeredPasskey, type SignedBy } from './passkey.ts';
 import type { TicketClaims } from './ticket.ts';
 import { isAtLeast, type Role } from './vocabulary.ts';
 
@@ -19,6 +20,8 @@ export interface Trust {
   readonly before: ReadonlyMap<string, number>;
   /** What the ticket of an entry says, where it is the plant's and of the tablet that wrote the entry; else null. */
   readonly claimsOf: (entry: EntryOf<'ticket.taken'>) => TicketClaims | null;
+  /** What the signature of a passkey in an entry says, where it was made for that entry and holds by the key that it brings; else null. */
+  readonly signedBy: (entry: Pick<Entry, 'hash'>) => SignedBy | null;
 }
 
 /** A ticket in a chain. */
@@ -30,8 +33,11 @@ export interface HeldTicket {
   readonly untilMs: number;
 }
 
-/** `no-ticket`: none of that person in the chain, or the person was removed or got another role since; `ticket-over`: not at that time; `role`: of a lesser role. */
-export const unprovenReasons = ['no-ticket', 'ticket-over', 'role'] as const;
+/**
+ * `no-ticket`: none of that person in the chain, or the person was removed or got another role since; `ticket-over`: not at that time;
+ * `role`: of a lesser role; `passkey`: the signature of a passkey in it is not of this act, or not by a passkey of that person.
+ */
+export const unprovenReasons = ['no-ticket', 'ticket-over', 'role', 'passkey'] as const;
 /** One of them. */
 export type UnprovenReason = (typeof unprovenReasons)[number];
 
@@ -57,11 +63,13 @@ export interface RightsState {
   readonly tickets: Map<string, HeldTicket>;
   /** Entry -> why nothing proves it, also once a lead has said what it was. */
   readonly unproven: Map<string, Unproven>;
+  /** Credential -> the passkey, also once it was removed. */
+  readonly passkeys: Map<string, HeldPasskey>;
 }
 
 /** None held, none marked. */
 export function emptyRights(): RightsState {
-  return { tickets: new Map(), unproven: new Map() };
+  return { tickets: new Map(), unproven: new Map(), passkeys: new Map() };
 }
 
 /** The person whose right an entry takes: who decided, else who was signed in. */
@@ -90,7 +98,7 @@ export function foldRights(state: RightsState, entry: FloorEntry, act: Act, trus
   const needs = provenRole(act);
   if (needs === null) return;
   const isBefore = isBeforeTickets(trust, entry);
-  const why = isBefore ? null : whyUnproven(state, entry, needs);
+  const why = isBefore ? null : whyUnproven(state, entry, { needs, trust });
   if (why !== null) {
     const id = entryId(entry);
     const line =
@@ -110,7 +118,7 @@ export function foldRights(state: RightsState, entry: FloorEntry, act: Act, trus
     });
     return;
   }
-  endTickets(state, changeIn(entry));
+  endTickets(state, changeIn(entry), entry);
   if (entry.kind === 'unproven.settled' && !isBefore) settle(state, entry);
 }
 
@@ -137,7 +145,17 @@ export function ticketIn(
   return tickets.get(ticketKey(chain, person));
 }
 
-function whyUnproven(state: RightsState, entry: FloorEntry, needs: Role): UnprovenReason | null {
+function whyUnproven(
+  state: RightsState,
+  entry: FloorEntry,
+  { needs, trust }: { readonly needs: Role; readonly trust: Trust },
+): UnprovenReason | null {
+  if (passkeyUse(entry)) {
+    const by = { person: actorOf(entry), signed: trust.signedBy(entry) };
+    const held = registeredPasskey(state.passkeys, entry, by);
+    if (!held) return 'passkey';
+    if (held.isProven) return isAtLeast(held.role, needs) ? null : 'role';
+  }
   const ticket = ticketIn(state, entry, actorOf(entry) ?? '');
   if (!ticket) return 'no-ticket';
   const { ms } = entry.hlc;
@@ -150,11 +168,21 @@ function changeIn({ kind, payload }: FloorEntry): Unproven['changes'] {
   return kind === 'person.removed' ? { person: payload.person, role: null } : null;
 }
 
-/** A ticket dies with its person, and with the role that it names. */
-function endTickets(state: RightsState, change: Unproven['changes']): void {
+/** A ticket dies with its person, and with the role that it names; a passkey follows its person's role. */
+function endTickets(state: RightsState, change: Unproven['changes'], entry: FloorEntry): void {
   if (!change) return;
   for (const [key, { person, role }] of state.tickets)
     if (person === change.person && role !== change.role) state.tickets.delete(key);
+  followPerson(state.passkeys, change, entry);
+}
+
+/** What a lead confirmed of passkeys counts from then on. */
+function confirmPasskeys({ passkeys }: RightsState, id: string): void {
+  for (const [credential, held] of passkeys) {
+    if (held.entry === id) passkeys.set(credential, { ...held, isProven: true });
+    if (held.removed?.entry === id)
+      passkeys.set(credential, { ...held, removed: { ...held.removed, isProven: true } });
+  }
 }
 
 /** What a lead said; of what takes an engineer only an engineer can say it. */
@@ -165,7 +193,9 @@ function settle(state: RightsState, entry: EntryOf<'unproven.settled'>): void {
     const there = state.unproven.get(id);
     if (!there || !isSettleable(there) || role === undefined || !isAtLeast(role, there.needs)) continue;
     state.unproven.set(id, { ...there, settled: { as, by, entry: entryId(entry) } });
-    if (as === 'confirmed') endTickets(state, there.changes);
+    if (as !== 'confirmed') continue;
+    endTickets(state, there.changes, entry);
+    confirmPasskeys(state, id);
   }
 }
 
@@ -179,7 +209,14 @@ export function isWithoutRight(mark: Unproven | undefined): boolean {
   return mark !== undefined && mark.settled?.as !== 'confirmed';
 }
 
-/** What is known of the right that an entry took. */
-export const rightStands = ['proven', 'unproven', 'confirmed', 'rejected', 'before-tickets'] as const;
+/** What is known of the right that an entry took; `proven` by a ticket, `passkey` by a passkey. */
+export const rightStands = [
+  'proven',
+  'passkey',
+  'unproven',
+  'confirmed',
+  'rejected',
+  'before-tickets',
+] as const;
 /** One of them. */
 export type RightStand = (typeof rightStands)[number];

@@ -31,6 +31,8 @@ export interface Person {
   readonly badge: string;
   /** A PIN whose check lies outside the log: its name, and the tablet that set it. */
   readonly pinSet?: { readonly pin: string; readonly tablet: string };
+  /** The language they chose, of BCP 47; absent where they chose none. */
+  readonly language?: string;
   /** What checks the PIN, as older versions wrote it. */
   readonly pin: { readonly salt: string; readonly hash: string; readonly rounds: number } | null;
   /** Set where the newest entry about this person would have left nobody who may add people: the removal or the lower role did not count. */

@@ -1,7 +1,7 @@
 // What the state holds of stations: what each has told, and who counts on a line. Shapes only.
 
 import type { PayloadOf } from './kinds.ts';
-import type { UnsureResult } from './vocabulary.ts';
+import type { Side, UnsureResult } from './vocabulary.ts';
 
 /** The highest total that is known of a device since it was switched on. */
 export interface BootTotal {
@@ -33,7 +33,7 @@ export interface Noticed {
 export interface Found {
   /** The machine's entry that it came of. */
   readonly entry: string;
-  readonly what: 'tape-differs' | 'empty-early' | 'told-late';
+  readonly what: 'tape-differs' | 'empty-early' | 'told-late' | 'life-expired' | 'life-restored';
   /** The line's slot; as the machine names it where the line has no such slot. */
   readonly slot: string;
   /** The reel as the machine has it, and as the log has it; null where one does not say. */
@@ -62,6 +62,14 @@ export interface Station extends Readonly<PayloadOf<'station.known'>> {
   readonly silentSinceMs: number | null;
   /** As of SEMI E58; null where it never said. */
   readonly state: number | null;
+  /** Whiles in which it was not working: [from, to] in ms, the last may be open (to = null), and the state. Newest last. */
+  readonly stood: readonly (readonly [fromMs: number, toMs: number | null, code: number])[];
+  /** What it has activated, and when it told; null where it never said. */
+  readonly recipe: {
+    readonly recipe: string;
+    readonly revision: string | null;
+    readonly atMs: number;
+  } | null;
   readonly noticed: readonly Noticed[];
   /** Newest last. */
   readonly found: readonly Found[];
@@ -102,6 +110,15 @@ export interface Counter {
   readonly outside: number;
 }
 
+/** Faults of picking that a machine told of a slot while one run was built with one feeder there. */
+export interface PickFaults {
+  readonly run: string | null;
+  readonly feeder: string | null;
+  readonly times: number;
+  /** When the first of them was, ms since 1970. */
+  readonly sinceMs: number;
+}
+
 /** A place on a machine, and what the machine believes to be there. */
 export type BelievedPlace = NonNullable<PayloadOf<'machine.loaded'>['places']>[number];
 
@@ -130,6 +147,8 @@ export interface BelievedPages {
 export interface Interlock {
   readonly on: boolean;
   readonly unsure: UnsureResult;
+  /** The entry that said so; null before any. */
+  readonly ruled: string | null;
   /** The newest answer; null before the first. */
   readonly last: { readonly atMs: number; readonly results: PayloadOf<'station.answered'>['results'] } | null;
 }
@@ -157,6 +176,8 @@ export interface SetupOfferPages {
 /** The part of the floor's state that is about stations. */
 export interface StationState {
   readonly stations: Map<string, Station>;
+  /** `recipeKey` -> what an engineer said that it builds. */
+  readonly recipes: Map<string, { readonly product: string; readonly side: Side }>;
   /** Line -> the station that counts there; absent: people count. */
   readonly counters: Map<string, Counter>;
   /** `slotKey` -> what a machine placed and spoiled there since the slot's ledger of that name began. */
@@ -164,6 +185,8 @@ export interface StationState {
     string,
     { readonly chain: string; readonly used: number; readonly spoiled: number }
   >;
+  /** `slotKey` -> faults of picking there. */
+  readonly pickFaults: Map<string, PickFaults>;
   /** Station -> what its machine believes to be loaded. */
   readonly believed: Map<string, Believed>;
   /** Station -> what its link may answer, where an engineer said; and what it answered last. */
@@ -181,8 +204,10 @@ export interface StationState {
 export function emptyStations(): StationState {
   return {
     stations: new Map(),
+    recipes: new Map(),
     counters: new Map(),
     partsUsed: new Map(),
+    pickFaults: new Map(),
     believed: new Map(),
     believedPages: new Map(),
     interlocks: new Map(),

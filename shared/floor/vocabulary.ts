@@ -32,6 +32,10 @@ export type CountBasis = (typeof countBases)[number];
 export const airs = ['floor', 'dry', 'bake'] as const;
 export type Air = (typeof airs)[number];
 
+/** What a machine or a dry cabinet says of moisture-sensitive reels. */
+export const airedSays = ['opened', 'put-dry', 'taken-out', 'expired', 'restored'] as const;
+export type AiredSays = (typeof airedSays)[number];
+
 /** Package families that the floor-life and bake tables tell apart, and the other common ones; `other` = known to be none of them. */
 export const packageFamilies = [
   'bga',
@@ -134,5 +138,6 @@ export const interlockWhys = [
   'no-reel-told',
   'out-of-date',
   'in-conflict',
+  'unproven',
 ] as const;
 export type InterlockWhy = (typeof interlockWhys)[number];

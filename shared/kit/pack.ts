@@ -17,23 +17,33 @@ export function packValue(value: unknown): unknown {
   return MARK in packed ? { [MARK]: 'plain', of: packed } : packed;
 }
 
-/** The value that was packed. Throws a TypeError where a mark is not as it is written here. */
+/** Levels of lists, maps and objects in what is unpacked: far more than a state has, and what any browser can keep. */
+const LEVELS_MOST = 200;
+
+/** The value that was packed. Throws a TypeError where a mark is not as it is written here, or where the value is nested deeper than can be kept. */
 export function unpackValue(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(unpackValue);
+  return unpackWithin(value, LEVELS_MOST);
+}
+
+function unpackWithin(value: unknown, levels: number): unknown {
   if (typeof value !== 'object' || value === null) return value;
+  if (levels === 0)
+    throw new TypeError(`Cannot read a state: it must have ${LEVELS_MOST} levels at most: it has more`);
+  const inner = (item: unknown) => unpackWithin(item, levels - 1);
+  if (Array.isArray(value)) return value.map(inner);
   const { [MARK]: mark, of } = value as Record<string, unknown>; // an object out of JSON
-  if (mark === undefined) return unpackObject(value);
+  if (mark === undefined) return unpackObject(value, inner);
   if (mark === 'endless') return Number.POSITIVE_INFINITY;
-  if (mark === 'plain') return unpackObject(of as object); // written above; anything else throws or fails the checks
+  if (mark === 'plain') return unpackObject(of as object, inner); // written above; anything else throws or fails the checks
   if (mark !== 'set' && mark !== 'map')
     throw new TypeError(
       `Cannot read a state: mark must be one of this format: current value is ${String(mark)}`,
     );
   if (!Array.isArray(of)) throw new TypeError('Cannot read a state: a map or set must hold a list');
-  if (mark === 'set') return new Set(of.map(unpackValue));
-  return new Map(of.map(([key, item]: [unknown, unknown]) => [key, unpackValue(item)]));
+  if (mark === 'set') return new Set(of.map(inner));
+  return new Map(of.map(([key, item]: [unknown, unknown]) => [inner(key), inner(item)]));
 }
 
-function unpackObject(value: object): object {
-  return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, unpackValue(item)]));
+function unpackObject(value: object, inner: (item: unknown) => unknown): object {
+  return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, inner(item)]));
 }

@@ -33,9 +33,26 @@ export interface LayoutFinding {
   readonly meant: string | null;
 }
 
+// The French keyboard's digits need Shift: the digit row without it, with the letters that stand elsewhere.
+const FRENCH_TYPED = '&é"\'(-è_çà)AQWZ?';
+const FRENCH_MEANT = '1234567890-QAZWM';
+const FRENCH_DIGIT = /[&é"'(_èçà]/g;
+
+/**
+ * A code whose digits came as a French keyboard's digit row: none is left, and at least three signs of that row stand for them. Codes
+ * come in capitals; a word with accents or quotes does not.
+ */
+function isFrenchDigits(text: string): boolean {
+  if (/[^A-Z&é"'(_èçà),?.;:!-]/.test(text) || !/[A-Z]/.test(text)) return false;
+  const signs = text.match(FRENCH_DIGIT) ?? [];
+  return signs.length >= 3 && new Set(signs).size >= 2;
+}
+
 /** Names the keyboard layout that altered a code, or null where none shows. */
 export function findKeyboardLayout(text: string): LayoutFinding | null {
-  // Every altered text holds a letter beyond ASCII, or one of two accents in front.
+  if (isFrenchDigits(text))
+    return { layout: 'French (AZERTY)', meant: typedBack(text, FRENCH_TYPED, FRENCH_MEANT) };
+  // Every other altered text holds a letter beyond ASCII, or one of two accents in front.
   if (text[0] !== '`' && text[0] !== '^' && isAscii(text)) return null;
   for (const layout of LAYOUTS) {
     const lower = text.slice(0, 3).toLowerCase();
@@ -51,7 +68,12 @@ export function findKeyboardLayout(text: string): LayoutFinding | null {
 
 function finding(layout: string, text: string): LayoutFinding {
   if (layout !== 'German (QWERTZ)') return { layout, meant: null };
-  let meant = '';
-  for (const char of text) meant += GERMAN_MEANT[GERMAN_TYPED.indexOf(char)] ?? char;
-  return { layout, meant };
+  return { layout, meant: typedBack(text, GERMAN_TYPED, GERMAN_MEANT) };
+}
+
+/** A text with each key that a layout types otherwise as it was meant. */
+function typedBack(text: string, typed: string, meant: string): string {
+  let back = '';
+  for (const char of text) back += meant[typed.indexOf(char)] ?? char;
+  return back;
 }

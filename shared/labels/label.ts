@@ -3,6 +3,7 @@
 // look's parser; all put what they find into one basket. A standard goes first; site rules read what follows none.
 // Linear in the length of the codes; never throws.
 
+import { settleCatalogue } from './catalogue.ts';
 import { isAlphanumeric, isDigit } from './characters.ts';
 import { type Basket, emptyBasket } from './elements.ts';
 import { openEnvelope } from './envelope.ts';
@@ -32,7 +33,15 @@ interface Tidied {
   readonly gs1: boolean;
 }
 
-/** Takes off what a scanner adds: blanks, line ends, the symbology identifier of ISO/IEC 15424, the stars of Code 39. */
+/** An extended channel interpretation as scanners send it by AIM's protocol: `\\000026` says that UTF-8 follows. */
+const CHANNEL = /\\0{4}\d\d/g;
+
+/** What a scanner in that protocol sent, without its escapes: a backslash of the text itself came doubled. */
+function withoutChannels(text: string): string {
+  return /^\\0{4}\d\d/.test(text) ? text.replace(CHANNEL, '').replaceAll('\\\\', '\\') : text;
+}
+
+/** Takes off what a scanner adds: blanks, line ends, the symbology identifier of ISO/IEC 15424, channels, the stars of Code 39. */
 function tidy(code: string): Tidied {
   let text = code.trim();
   let gs1 = false;
@@ -45,6 +54,7 @@ function tidy(code: string): Tidied {
       text = text.slice(3).trim();
     }
   }
+  if (text[0] === '\\') text = withoutChannels(text).trim();
   if (text[0] === '*' && text.length > 2 && text.endsWith('*')) text = text.slice(1, -1).trim();
   return { text, gs1 };
 }
@@ -110,6 +120,7 @@ export function parseLabel(codes: readonly string[], options: LabelOptions = {})
     index += 1;
   }
   if (separate.length > 0) collectSeparateCodes(separate, basket, options.expected);
+  settleCatalogue(basket, options.expected);
   return gather(basket);
 }
 

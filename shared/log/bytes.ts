@@ -48,3 +48,8 @@ export function fromBase64Url(text: string): Uint8Array | null {
 export function sameBytes(a: Uint8Array, b: Uint8Array): boolean {
   return a.length === b.length && a.every((byte, at) => byte === b[at]);
 }
+
+/** Base64url without padding. */
+export function toBase64Url(bytes: Uint8Array): string {
+  return toBase64(bytes).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
+}

@@ -4,7 +4,7 @@
 
 import { chainId, type Entry, entryId, firstPrev } from './entry.ts';
 import { compareText } from './order.ts';
-import { hashDraft } from './seal.ts';
+import { sealedHash } from './seal.ts';
 
 /** Why a link does not hold. */
 export const chainFaults = [
@@ -152,9 +152,9 @@ function linkFault(
     return { fault: 'doubled', wanted: String(lastSeq + 1), found: String(entry.seq) };
   if (entry.seq !== lastSeq + 1)
     return { fault: 'missing', wanted: String(lastSeq + 1), found: String(entry.seq) };
-  const wantedHash = hashDraft(entry);
+  const wantedHash = sealedHash(entry);
   if (wantedHash !== entry.hash && !evidence.lacksFields?.(entry))
-    return { fault: 'hash-differs', wanted: wantedHash, found: entry.hash };
+    return { fault: 'hash-differs', wanted: wantedHash ?? 'a text that can be sealed', found: entry.hash };
   if (entry.prev !== lastHash) return { fault: 'prev-differs', wanted: lastHash, found: entry.prev };
   if (entry.sig !== null && evidence.signatureHolds && !evidence.signatureHolds(entry)) {
     return { fault: 'signature-differs', wanted: 'signature by the tablet', found: entry.sig };

@@ -2,7 +2,15 @@
 // itself, which every start reads.
 
 import * as z from 'zod/mini';
-import { clockCountMost, clockMsMost, type Entry, type JsonObject, signatureForm } from './entry.ts';
+import {
+  clockCountMost,
+  clockMsMost,
+  type Entry,
+  isWithinLevels,
+  type JsonObject,
+  payloadLevelsMost,
+  signatureForm,
+} from './entry.ts';
 
 /** Longest text allowed for tablet, epoch, who and kind. */
 const NAME_MAX = 64;
@@ -24,6 +32,19 @@ export const isoMoment = z.string().check(
   z.refine((text) => Number.isFinite(Date.parse(text)), 'expected a date that exists'),
 );
 
+/** Levels first: going through the values recurses, and what is nested deeper than the stack would stop whoever reads. */
+const payload = z.pipe(
+  z
+    .unknown()
+    .check(
+      z.refine(
+        (value) => isWithinLevels(value, payloadLevelsMost),
+        `expected ${payloadLevelsMost} levels of lists and objects at most`,
+      ),
+    ),
+  z.record(z.string(), z.json()),
+);
+
 /** The envelope's schema: unknown keys are refused. */
 export const entrySchema: z.ZodMiniType<Entry> = z.strictObject({
   v: z.literal(1),
@@ -37,7 +58,7 @@ export const entrySchema: z.ZodMiniType<Entry> = z.strictObject({
   }),
   who: z.nullable(z.string().check(z.minLength(1), z.maxLength(NAME_MAX))),
   kind: name,
-  payload: z.record(z.string(), z.json()) as z.ZodMiniType<JsonObject>, // same values; zod's own type allows mutation
+  payload: payload as unknown as z.ZodMiniType<JsonObject>, // same values; zod's own type allows mutation
   prev: hexHash,
   hash: hexHash,
   sig: z.nullable(z.string().check(z.regex(signatureForm, 'expected 64 bytes, base64url'))),

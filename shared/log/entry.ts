@@ -58,6 +58,17 @@ export const clockMsMost = 2 ** 42 - 1;
 /** The other bound: its counter. */
 export const clockCountMost = 2 ** 31 - 1;
 
+/** Most levels of lists and objects in a payload; what kinds hold has six at most. Beyond what a stack holds nothing can be checked. */
+export const payloadLevelsMost = 64;
+
+/** True for a value of no more than so many levels of lists and objects. */
+export function isWithinLevels(value: unknown, most: number): boolean {
+  if (typeof value !== 'object' || value === null) return true;
+  if (most === 0) return false;
+  const items: readonly unknown[] = Array.isArray(value) ? value : Object.values(value);
+  return items.every((item) => isWithinLevels(item, most - 1));
+}
+
 /** True for a clock reading that can be gone on from without leaving its bounds. */
 export function isBounded(reading: ClockReading): boolean {
   return reading.ms <= clockMsMost && reading.n <= clockCountMost;

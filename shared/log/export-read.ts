@@ -11,6 +11,7 @@ import { entrySchema } from './entry-schema.ts';
 import { type ExportItem, isOmitted } from './export.ts';
 import { exportColumns, guardFormula, itemToCells, itemToWorkbookRow, workbookText } from './export-rows.ts';
 import { isProofRecord } from './proof-record.ts';
+import { sealedHash } from './seal.ts';
 
 /** Why a place of an export is not as it should be. */
 export const exportFaultCodes = [
@@ -43,6 +44,12 @@ export interface ExportReading {
   readonly proofs?: readonly Entry[];
   readonly faults: readonly ExportFault[];
 }
+
+/** Faults of a file that are told in full. */
+const WORDED_MOST = 1_000;
+
+/** Half a surrogate pair, as it is or escaped: there may be text without a hash. */
+const HALF_CHARACTER = /\p{Surrogate}|\\u[dD][89a-fA-F]/u;
 
 const omittedSchema = z.strictObject({
   omitted: z
@@ -109,6 +116,8 @@ export function parseExportRows(
     const text = [entryAt, ...moreAt].map((at) => row[at] ?? '').join('');
     const item = readRecord(text, { row: index + 1, column: 'entry' }, basket);
     if (item === null) continue;
+    // Its chain's check says so; cells of what cannot be written down cannot be compared.
+    if (HALF_CHARACTER.test(text) && !isOmitted(item) && sealedHash(item) === null) continue;
     if (!isOmitted(item)) options.takeName?.(names, item);
     const cells = itemToCells(item, names);
     for (const column of exportColumns) {
@@ -147,6 +156,12 @@ function readRecord(
   } catch {
     const found = text.trim().slice(0, 80);
     basket.faults.push({ ...place, code: 'not-json', wanted: 'one JSON record', found, entry: null });
+    return null;
+  }
+  // A file of something else: what each line lacks is worded for the first ones only, which costs more than all the rest.
+  if (basket.faults.length >= WORDED_MOST && isFarFromRecord(value)) {
+    const found = text.trim().slice(0, 80);
+    basket.faults.push({ ...place, code: 'not-a-record', wanted: 'an entry', found, entry: null });
     return null;
   }
   const isStretch = value !== null && typeof value === 'object' && Object.hasOwn(value, 'omitted');
@@ -188,6 +203,12 @@ function readRecord(
   else if (isProofRecord(value as Entry)) basket.proofs = [...(basket.proofs ?? []), value as Entry];
   else basket.entries.push(value as Entry);
   return value as ExportItem; // just checked
+}
+
+/** True for what is no entry and no stretch left out, at a glance. */
+function isFarFromRecord(value: unknown): boolean {
+  if (value === null || typeof value !== 'object') return true;
+  return !Object.hasOwn(value, 'hash') && !Object.hasOwn(value, 'omitted');
 }
 
 /** Which entry a value speaks of, as far as it says; null where it says too little. */

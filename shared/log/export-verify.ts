@@ -11,7 +11,7 @@ import {
 import { chainId, type Entry, entryId } from './entry.ts';
 import type { ExportFault, ExportFaultCode, ExportReading } from './export-read.ts';
 import { compareText } from './order.ts';
-import { hashDraft } from './seal.ts';
+import { sealedHash } from './seal.ts';
 
 /** The first thing that does not hold, named by its entry. */
 export interface ExportBreak extends Omit<ChainBreak, 'fault'> {
@@ -63,8 +63,11 @@ function proofBreaks(proofs: readonly Entry[]): readonly ExportBreak[] {
   return proofs.flatMap((proof, at): ExportBreak[] => {
     const { tablet, epoch, seq, hash } = proof;
     const place = { id: entryId(proof), tablet, epoch, seq, column: null };
-    const wanted = hashDraft(proof);
-    if (wanted !== hash) return [{ ...place, fault: 'hash-differs', wanted, found: hash }];
+    const wanted = sealedHash(proof);
+    if (wanted !== hash)
+      return [
+        { ...place, fault: 'hash-differs', wanted: wanted ?? 'a text that can be sealed', found: hash },
+      ];
     if (at === 0) return [];
     return [{ ...place, fault: 'doubled', wanted: 'one record of this kind', found: String(at + 1) }];
   });

@@ -62,11 +62,14 @@ export function formatNote(
       `Cannot sign a note as its text must end in a line end and have no other control character: current value is ${JSON.stringify(text.slice(-40))}`,
     );
   }
-  const lines = signatures.map(({ key, bytes }) => {
-    const id = Uint8Array.from(noteKeyId(key).match(/../g) ?? [], (pair) => Number.parseInt(pair, 16));
-    return `${DASH} ${key.name} ${toBase64(Uint8Array.of(...id, ...bytes))}\n`;
-  });
+  const lines = signatures.map(({ key, bytes }) => signatureLine(key.name, noteKeyId(key), bytes));
   return `${text}\n${lines.join('')}`;
+}
+
+/** One signature line. `id`: the key's four bytes, lower-case hex. */
+export function signatureLine(name: string, id: string, bytes: Uint8Array): string {
+  const head = Uint8Array.from(id.match(/../g) ?? [], (pair) => Number.parseInt(pair, 16));
+  return `${DASH} ${name} ${toBase64(Uint8Array.of(...head, ...bytes))}\n`;
 }
 
 function isNoteText(text: string): boolean {

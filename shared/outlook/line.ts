@@ -14,10 +14,10 @@ import {
   type SlotState,
   slotKey,
 } from '../floor/state.ts';
+import { type LineTold, lineTold } from '../floor/told-states.ts';
 import { turnGroup } from '../floor/turns.ts';
 import type { WarningLevel } from '../floor/vocabulary.ts';
 import { type Counting, countingOf } from '../forecast/counting.ts';
-import { type PanelTime, panelTimeEstimate } from '../forecast/panel-time.ts';
 import {
   forecastSlot,
   type LawMemory,
@@ -27,8 +27,9 @@ import {
 } from '../forecast/run-out.ts';
 import { loadInTurn } from '../forecast/turns.ts';
 import { needWarning, type WarningState } from '../forecast/warnings.ts';
-import { type WorkingTime, workingMoment, workingTime } from '../forecast/working-time.ts';
+import { type WorkingTime, workingMoment } from '../forecast/working-time.ts';
 import { compareText } from '../log/order.ts';
+import { lastCountMs, measuringTime, runPace } from './run-pace.ts';
 
 /** One loaded slot that the run uses. */
 export interface SlotOutlook {
@@ -64,6 +65,10 @@ export interface Outlook {
   readonly counting: Counting;
   /** Where the panel's time comes from. */
   readonly paceFrom: 'seen' | 'nominal';
+  /** What a machine says of when the line stood; null where none speaks for it. */
+  readonly told: LineTold | null;
+  /** True where a person entered a stop that lasts, or a machine tells one: moments hold if the line starts again now. */
+  readonly stands: boolean;
   /** In order of need: expected run-out. */
   readonly slots: readonly SlotOutlook[];
   /** Slots whose count nobody knows: no run-out can be told. */
@@ -73,30 +78,6 @@ export interface Outlook {
   readonly panelsLeft: number;
   /** Expected end of the run. */
   readonly runEndMs: number;
-}
-
-/** The moments of a run's counts as the panel time wants them; its start counts as the first. */
-function countEvents(run: Run): { atMs: number; panels: number }[] {
-  const all = run.counts.filter(([, , add]) => add > 0).map(([, atMs, add]) => ({ atMs, panels: add }));
-  const seen = all.reduce((sum, event) => sum + event.panels, 0);
-  return seen >= run.done ? [{ atMs: run.startedMs, panels: 0 }, ...all] : all;
-}
-
-/** The newest count that added panels; the run's start where there was none. */
-export function lastCountMs(run: Run): number {
-  return run.counts.reduce((last, [, atMs, add]) => (add > 0 ? Math.max(last, atMs) : last), run.startedMs);
-}
-
-/** Working time of the line without the run's own stops: what the pace is measured in. */
-export function measuringTime(calendar: WorkingTime, run: Run, nowMs: number): WorkingTime {
-  const stops = run.stops.map(([fromMs, toMs]) => ({ fromMs, toMs: toMs ?? nowMs }));
-  const planned = calendar.fromMs.map((fromMs, index) => ({ fromMs, toMs: calendar.toMs[index] ?? fromMs }));
-  return workingTime([...planned, ...stops.filter((stop) => stop.toMs > stop.fromMs)]);
-}
-
-/** Seconds a panel as the run's own counts show them. `measuring`: from `measuringTime`. */
-export function runPace(run: Run, measuring: WorkingTime): PanelTime {
-  return panelTimeEstimate(countEvents(run), measuring, run.panelSeconds);
 }
 
 /** When a line is looked at, and at which run. */
@@ -131,7 +112,8 @@ export function* outlookSteps(
   const setup = run && floor.setups.get(run.setup);
   if (!run || !rules || !setup) return null;
   const { nowMs, calendar } = at;
-  const measuring = measuringTime(calendar, run, nowMs);
+  const told = lineTold(floor, run, nowMs);
+  const measuring = measuringTime(calendar, run, { nowMs, told });
   const seen = runPace(run, measuring);
   const panelsLeft = panelsToGo(run);
   const pace: LinePace = {
@@ -143,8 +125,9 @@ export function* outlookSteps(
     ...(seen.seconds === null ? {} : { panelMeanSd: seen.meanSd }),
   };
   const { panelSeconds } = pace;
+  const stands = run.phase !== 'running' || told?.stops.at(-1)?.toMs === null;
   const seenCounts = { nowMs, lastMs: lastCountMs(run), panelSeconds, calendar: measuring };
-  const counting = countingOf(seenCounts, run.phase === 'running' && panelsLeft > 0);
+  const counting = countingOf(seenCounts, !stands && panelsLeft > 0);
   const basis: LinePace = { ...pace, nowMs: counting.lastMs, calendar: measuring };
   const estimateOf = estimatesOnce(floor);
   const toUse: ToUse = ({ perPanel }) => ({ usage: usageOf(floor, run.setup, perPanel), panelsLeft });
@@ -181,6 +164,8 @@ export function* outlookSteps(
     slots,
     panelsLeft,
     paceFrom: seen.seconds === null ? 'nominal' : 'seen',
+    told,
+    stands,
     unknown: unknown.sort(compareSlots),
     empty: empty.sort(compareSlots),
     runEndMs: workingMoment(measuring, counting.lastMs, panelsLeft * panelSeconds),
@@ -380,10 +365,7 @@ export function runLeft(
   const run = floor.runs.get(floor.current.get(line) ?? '');
   if (!run) return null;
   const panels = panelsToGo(run);
-  const seen = panelTimeEstimate(
-    countEvents(run),
-    measuringTime(at.calendar, run, at.nowMs),
-    run.panelSeconds,
-  );
+  const { nowMs } = at;
+  const seen = runPace(run, measuringTime(at.calendar, run, { nowMs, told: lineTold(floor, run, nowMs) }));
   return { run, panels, seconds: panels * (seen.seconds ?? run.panelSeconds) };
 }

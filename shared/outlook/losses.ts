@@ -9,7 +9,7 @@ import {
   unlikelyOn,
   updateLoss,
 } from '../floor/remaining.ts';
-import type { Finished, FloorState } from '../floor/state.ts';
+import { type Finished, type FloorState, slotKey } from '../floor/state.ts';
 import { lossEvidence, risingLoss } from '../forecast/loss.ts';
 import { compareText } from '../log/order.ts';
 
@@ -146,4 +146,31 @@ export function unlikelyLosses(
 /** Feeders whose loss is rising. */
 export function risingFeeders(losses: readonly FeederLoss[]): readonly FeederLoss[] {
   return losses.filter((loss) => loss.rising);
+}
+
+/** Faults of picking on a slot, as a machine told them while the line's present run is built. */
+export interface ToldFaults {
+  readonly slot: string;
+  readonly feeder: string | null;
+  /** One or more. */
+  readonly times: number;
+  /** When the first of them was, ms since 1970. */
+  readonly sinceMs: number;
+}
+
+/** What a machine told of faults of picking on a slot with the feeder that stands there now, in the present run; null where nothing. */
+export function pickFaultsOn(floor: FloorState, line: string, slot: string): ToldFaults | null {
+  const key = slotKey(line, slot);
+  const told = floor.pickFaults.get(key);
+  const there = floor.slots.get(key);
+  if (!told || !there || there.feeder !== told.feeder) return null;
+  if (told.run !== (floor.current.get(line) ?? null)) return null;
+  return { slot, feeder: told.feeder, times: told.times, sinceMs: told.sinceMs };
+}
+
+/** Such slots of a line, the most faults first. */
+export function pickFaults(floor: FloorState, line: string): readonly ToldFaults[] {
+  return [...floor.slots.values()]
+    .flatMap((each) => (each.line === line ? (pickFaultsOn(floor, line, each.slot) ?? []) : []))
+    .sort((a, b) => b.times - a.times || compareText(a.slot, b.slot));
 }

@@ -6,6 +6,8 @@
 import { isBlankMark } from './cells.ts';
 
 const mostInRange = 10_000;
+/** Longer than any range of designators; a pattern with two open ends must not meet a cell of thousands of digits. */
+const longestRange = 80;
 // Nearly every designator is written like this: a look costs less than a replacement.
 const plainDesignator = /^[A-Z\d]+$/;
 
@@ -17,6 +19,7 @@ export function designatorKey(designator: string): string {
 
 /** A range's members, with leading zeros as the first writes them; null where the text is no range. */
 function openRange(entry: string): readonly string[] | null {
+  if (entry.length > longestRange) return null;
   const range = /^([A-Za-z_][A-Za-z_\d]*?)(\d+)-([A-Za-z_][A-Za-z_\d]*?)?(\d+)$/.exec(entry);
   const [, prefix = '', from = '', other = '', to = ''] = range ?? [];
   if (!range || (other !== '' && other.toUpperCase() !== prefix.toUpperCase())) return null;
@@ -41,7 +44,15 @@ function tidyList(text: string): string {
       '-',
     )
     .replace(/\s(?:and|und|y|et)\s/gi, ',')
-    .replace(/\(\s*\d+\s*(?:x|pcs|stk)?\s*\)/gi, ' ');
+    .replace(/\(\s*\d+\s*(?:(?:x|pcs|stk)\s*)?\)/gi, ' ');
+}
+
+/** An entry without brackets and quotation marks around it, and full stops behind it. Sign by sign: a pattern would look from each one to the end. */
+function bare(raw: string): string {
+  let [from, to] = [0, raw.length];
+  while (from < to && '("\'[{'.includes(raw.charAt(from))) from += 1;
+  while (to > from && ')"\']}.:'.includes(raw.charAt(to - 1))) to -= 1;
+  return raw.slice(from, to);
 }
 
 /** Splits reference designators and opens ranges: "R1, R3-R5 R9" -> R1 R3 R4 R5 R9. Each once, in order. */
@@ -55,7 +66,7 @@ export function listDesignators(text: string): readonly string[] {
   if (isBlankMark(text.trim())) return found;
   let letters = '';
   for (const raw of tidyList(text).split(/[\s;,/|+&、，；]+/)) {
-    const entry = raw.replace(/^[("'[{]+|[)"'\]}.:]+$/g, '');
+    const entry = bare(raw);
     if (entry === '' || isBlankMark(entry)) continue;
     const whole = /^\d+(?:-\d+)?$/.test(entry) && letters !== '' ? `${letters}${entry}` : entry;
     letters = /^([A-Za-z_]+)\d/.exec(whole)?.[1] ?? letters;

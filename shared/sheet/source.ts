@@ -2,6 +2,7 @@
 // Method: first bytes for the kind; the sheet whose rows read most like a header; labels with a value beside or behind them for
 // product, revision and side. Method refused: the file name's ending, which people change without changing the file.
 
+import { unzipSync } from 'fflate';
 import type { Side } from '../floor/vocabulary.ts';
 import { billHeaderWords } from './bill-fields.ts';
 import { parseSide } from './cells.ts';
@@ -83,6 +84,21 @@ export function foreignKind(bytes: Uint8Array): ForeignKind | null {
   if (holds(bytes, 'xl/workbook.bin')) return 'binary-workbook';
   if (holds(bytes, 'xl/')) return null;
   return holds(bytes, 'word/document.xml') ? 'word-document' : 'zip';
+}
+
+/** Bytes that a workbook says it unpacks to, without unpacking any of it; 0 where the bytes are no zip that can be read. */
+export function workbookBytes(bytes: Uint8Array): number {
+  let sum = 0;
+  const look = ({ originalSize }: { readonly originalSize: number }) => {
+    sum += originalSize;
+    return false;
+  };
+  try {
+    unzipSync(bytes, { filter: look });
+  } catch {
+    return 0; // the spreadsheet reader says so
+  }
+  return sum;
 }
 
 /** A workbook's cell: a date becomes ISO text, a type not known here becomes its text. */

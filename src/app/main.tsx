@@ -14,7 +14,7 @@ import { NoWords } from './frame/NoWords.tsx';
 import { Root } from './frame/Root.tsx';
 import { forgetPractice, isPractised, practiceSince, practiceStoreName } from './practice.ts';
 import { followAddress } from './router.ts';
-import { followLanguage, speakAsBefore } from './spoken.ts';
+import { followLanguage, speakAsBefore, wishedLanguage } from './spoken.ts';
 import type { StoreFault } from './store/database.ts';
 import { keepPreferences, type Preferences, readPreferences } from './store/preferences.ts';
 import { openStore, type Store, StoreError } from './store/store.ts';
@@ -46,7 +46,6 @@ async function start(): Promise<void> {
     ...(isDemo() ? { name: demoStoreName } : {}),
   });
   const kept = await readPreferences(store.cache);
-  await speak(kept, document.documentElement);
   const real = createApp({
     store,
     clock,
@@ -59,6 +58,7 @@ async function start(): Promise<void> {
     },
     preferences: signal<Preferences>(kept),
   });
+  await speak({ language: wishedLanguage(real), pseudo: kept.pseudo }, document.documentElement);
   if (isDemo()) await (await withWords(import('./demo/demo.ts'))).loadDemo(real, demo);
   const app = await inHand(real);
   // A play has a time of its own.

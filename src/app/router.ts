@@ -4,7 +4,10 @@ import { signal } from '@preact/signals';
 
 /** Screens that the navigation knows, in its order. */
 export const screens = ['line', 'load', 'change', 'stock', 'log', 'plant'] as const;
-export type ScreenName = (typeof screens)[number];
+/** Screens beside them, each with a door of its own. */
+export const besideScreens = ['search', 'lines', 'wall'] as const;
+export type NavScreen = (typeof screens)[number];
+export type ScreenName = NavScreen | (typeof besideScreens)[number];
 
 /** Where we are: a screen and what follows it. */
 export interface Place {
@@ -19,18 +22,28 @@ function readPlace(): Place {
   const code = enrolLink.exec(location.hash)?.[1];
   if (code !== undefined) return { screen: 'plant', rest: ['server', code] };
   const [name, ...rest] = location.hash.replace(/^#\/?/, '').split('/').map(decodeURIComponent);
-  const screen = screens.find((known) => known === name) ?? 'line';
+  const screen = [...screens, ...besideScreens].find((known) => known === name) ?? 'line';
   return { screen, rest: rest.filter((part) => part !== '') };
 }
 
 /** The place shown. */
 export const place = signal<Place>(readPlace());
 
+/** The place of the navigation that was shown last: the way back from a screen beside it. */
+let last: Place = { screen: 'line', rest: [] };
+
 /** Follows the address bar. */
 export function followAddress(): void {
   addEventListener('hashchange', () => {
+    const { screen } = place.value;
+    if (screens.some((known) => known === screen)) last = place.value;
     place.value = readPlace();
   });
+}
+
+/** Goes back to where the screen beside the navigation was opened from. */
+export function goBack(): void {
+  goTo(last.screen, ...last.rest);
 }
 
 /** The address of a place, for links. */

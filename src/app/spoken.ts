@@ -6,22 +6,27 @@ import type { App } from './app.ts';
 import { fetchWords } from './words/fetch.ts';
 import { shellWords } from './words/shell.ts';
 import { speak } from './words/speak.ts';
-import { language, languages, say } from './words/words.ts';
+import { type Language, language, languageOf, say } from './words/words.ts';
 
 const lastKey = 'reelward-language';
 
 /** Begins to fetch the words of the language that was spoken here last. */
 export function speakAsBefore(): void {
   const last = localStorage.getItem(lastKey);
-  language.value = languages.find((code) => code === last) ?? 'en';
+  language.value = languageOf(last, navigator.language);
   fetchWords(language.value).catch(() => undefined); // asked for again once the preferences are read
 }
 
-/** Speaks as the preferences wish, from now on; a language that is out of reach is told, and the one in use stays. */
+/** The language that is wished here: of who is signed in, where they chose one, else of the tablet. */
+export function wishedLanguage({ person, preferences }: Pick<App, 'person' | 'preferences'>): Language {
+  return languageOf(person.value?.language, preferences.value.language);
+}
+
+/** Speaks as is wished, from now on; a language that is out of reach is told, and the one in use stays. */
 export function followLanguage(app: App, page: HTMLElement): void {
   effect(() => {
-    const wish = app.preferences.value;
-    speak(wish, page).then(
+    const { pseudo } = app.preferences.value;
+    speak({ language: wishedLanguage(app), pseudo }, page).then(
       () => localStorage.setItem(lastKey, language.peek()),
       () => {
         app.preferences.value = { ...app.preferences.peek(), language: language.peek(), pseudo: null };

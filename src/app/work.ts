@@ -15,6 +15,7 @@ import { startWatch, type Watch } from './outlook/watch.ts';
 import { machineAt } from './panels-at.ts';
 import { startPresence } from './person/left-alone.ts';
 import { signIn } from './person/sign-in.ts';
+import { goTo } from './router.ts';
 import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
 import { attachWedge } from './scan/wedge-dom.ts';
 import { takeSkipped } from './skipped.ts';
@@ -72,6 +73,11 @@ export function startWork(app: App): Work {
     nowMs: app.clock.nowMs,
     settings: () => ({ ...DEFAULT_WEDGE_SETTINGS, ...app.preferences.peek().scanner }),
     onRaw: (scan) => app.rawScans.push(scan),
+    onLone: (key) => {
+      // A question and a verdict are answered first.
+      const isAsked = document.querySelector('dialog[open]') !== null || desk.shown.peek() !== null;
+      if (key === '/' && !isAsked) goTo('search');
+    },
     onCut: ({ text }) => {
       desk.desk.value = { ...desk.desk.value, told: { tell: 'half-label', text, codes: [] } };
     },

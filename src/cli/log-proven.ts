@@ -6,7 +6,7 @@ import { chainId, type Entry, entryId } from '../../shared/log/entry.ts';
 import type { ExportReading } from '../../shared/log/export-read.ts';
 import type { ListedKey } from '../../shared/log/plant-list.ts';
 import { type BroughtChain, readProofRecord } from '../../shared/log/proof-record.ts';
-import { hashDraft } from '../../shared/log/seal.ts';
+import { sealedHash } from '../../shared/log/seal.ts';
 import { broughtText } from '../../shared/wire/signing.ts';
 import { signatureHolds } from '../server/keys.ts';
 import type { ClaimReason, SignatureCheck } from './log-file.ts';
@@ -56,7 +56,7 @@ export function countProven(
   const textsLeftOut: string[] = [];
   let proven = 0;
   for (const entry of entries) {
-    const isText = (isWhole && !lacksSecrets(entry)) || hashDraft(entry) === entry.hash;
+    const isText = (isWhole && !lacksSecrets(entry)) || sealedHash(entry) === entry.hash;
     if (!isText && lacksSecrets(entry)) textsLeftOut.push(entryId(entry));
     const key = isText ? check.keyOf(entry) : null;
     if (key !== null && typeof key === 'object') {

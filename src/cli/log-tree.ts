@@ -1,13 +1,15 @@
 // Is an exported log the one whose head the plant signed? The plant's line in the file says where each entry lies in the log's tree, and
 // covers what the file leaves out; root and head have to be one. A part of an export takes a cover of its own along.
 
-import { toBase64 } from '../../shared/log/bytes.ts';
+import { fromHex, toBase64 } from '../../shared/log/bytes.ts';
 import { chainId, type Entry, entryId } from '../../shared/log/entry.ts';
 import { type ExportItem, isOmitted } from '../../shared/log/export.ts';
 import type { ExportReading } from '../../shared/log/export-read.ts';
 import { type NoteKey, parseNote } from '../../shared/log/note.ts';
 import { type ExportTree, makeProofRecord, readProofRecord } from '../../shared/log/proof-record.ts';
+import { inclusionRanges } from '../../shared/log/tree.ts';
 import {
+  coverRanges,
   createRunBook,
   foldPart,
   formatRuns,
@@ -168,6 +170,26 @@ export function proofOfPart(reading: ExportReading, items: readonly ExportItem[]
   const cover = folded.cover.map((hex) => toRoot(hex) ?? '').join(' ');
   const tree = { head: proof.tree.head, at: kept.at, cover };
   return [makeProofRecord({ ...proof, tree }, { epoch: record.epoch, atMs: record.hlc.ms })];
+}
+
+/** Where one entry lies in the log's tree and what proves it, in the proof's order; null where the file does not say. */
+export function proofOfEntry(
+  reading: ExportReading,
+  entry: Entry,
+): { readonly index: number; readonly proof: readonly Uint8Array[] } | null {
+  const [record] = reading.proofs ?? [];
+  const tree = record && readProofRecord(record)?.tree;
+  const size = tree ? parseTreeHead(parseNote(tree.head)?.text ?? '')?.size : undefined;
+  const read = tree && size !== undefined ? readPart(reading.entries, tree, size) : null;
+  if (!tree || !read || read.missing !== null || size === undefined) return null;
+  const { set } = runsOf([entry], tree);
+  const [leaf] = set;
+  const folded = leaf ? foldPart(read.part, set) : null;
+  if (!leaf || !folded) return null;
+  // The same subtrees, from the left there, from the leaf upwards here.
+  const byFrom = new Map(coverRanges(size, set).map(({ from }, at) => [from, folded.cover[at]]));
+  const proof = inclusionRanges(leaf.from, size).map(({ from }) => fromHex(byFrom.get(from) ?? '', 32));
+  return proof.every((hash) => hash !== null) ? { index: leaf.from, proof } : null;
 }
 
 /** Where the entries of a part lie, out of where those of the whole do. */

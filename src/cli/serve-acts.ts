@@ -2,6 +2,8 @@
 
 import { writeFileSync } from 'node:fs';
 import { generate } from 'lean-qr';
+import { formatGrowth } from '../../shared/log/head-growth.ts';
+import { proofFromTexts } from '../../shared/log/tree-head.ts';
 import { makeCode } from '../server/codes.ts';
 import { openServerKey } from '../server/keys.ts';
 import { signedKeys } from '../server/plant-key.ts';
@@ -11,12 +13,13 @@ import { openPresentStore, openStore } from '../server/stores/open.ts';
 import { restoreInto } from '../server/stores/restore.ts';
 import { lockFolder } from '../server/stores/sqlite/lock.ts';
 import type { Store } from '../server/stores/store.ts';
+import { createHeadSigner, proveTree } from '../server/tree-heads.ts';
 import { type CommandIo, NotUnderstood, printJson } from './command.ts';
 import { readPlace, readPlant, readPublicUrl, type ServeValues } from './serve-settings.ts';
 
 /** For messages about the call. */
 export const actNames =
-  'check, enrol, tablets, revoke TABLET, keys, aside [FILE], backup FILE or restore FILE';
+  'check, enrol, tablets, revoke TABLET, keys, head [SIZE], aside [FILE], backup FILE or restore FILE';
 
 const nowMs = () => Date.now();
 
@@ -57,6 +60,7 @@ function findAct(
     return (store) => enrol(store, { url: addressOf(values), replaces: values.replaces }, io);
   if (act === 'tablets' && object === undefined) return (store) => tablets(store, io);
   if (act === 'keys' && object === undefined) return (store) => keys(store, readPlant(values.plant), io);
+  if (act === 'head') return (store) => head(store, object ?? '0', io);
   if (act === 'aside') return (store) => listQuarantined(store, object, io);
   if (object === undefined) return null;
   if (act === 'revoke') return (store) => revoke(store, object, io);
@@ -108,6 +112,21 @@ async function keys(store: Store, plant: string, io: CommandIo): Promise<number>
   const key = await openServerKey(store);
   io.stdout(await signedKeys(store, key.plant, { plant, nowMs: nowMs() }));
   io.stderr(`The plant's key: ${key.plant.fingerprint}\n`);
+  return 0;
+}
+
+/** The signed head of the log's tree, with the proof that it begins with that of an earlier size: for witnesses. */
+async function head(store: Store, earlier: string, io: CommandIo): Promise<number> {
+  const tree = await store.tree();
+  if (!/^(0|[1-9]\d{0,14})$/.test(earlier))
+    throw new NotUnderstood(`head: expected the size of an earlier head, found ${earlier}`);
+  const old = Number(earlier);
+  if (!tree || old > tree.size)
+    throw new StoreRefused(`head: the log has ${tree?.size ?? 0} entries, not ${old}`);
+  const { plant } = await openServerKey(store);
+  const { consistency } = await proveTree(store, tree, { sizes: [old], places: [] });
+  const note = createHeadSigner(plant).sign(tree);
+  io.stdout(formatGrowth({ old, proof: proofFromTexts(consistency[0] ?? []) ?? [], note }));
   return 0;
 }
 

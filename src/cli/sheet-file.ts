@@ -12,6 +12,7 @@ import {
   sheetFileKind,
   type TableKind,
   toSheetCell,
+  workbookBytes,
 } from '../../shared/sheet/source.ts';
 import { bytesToText, type DecodeBytes } from '../../shared/sheet/text.ts';
 import { type CommandIo, NotUnderstood, readBytes } from './command.ts';
@@ -49,6 +50,9 @@ const foreignNames: Readonly<Record<ForeignKind, string>> = {
   picture: 'a picture: export the list as CSV or XLSX',
 };
 
+/** A few kilobytes can unpack to any number. */
+const UNPACKED_MOST = 512 * 1024 * 1024;
+
 const decode: DecodeBytes = (bytes, encoding) => {
   try {
     return new TextDecoder(encoding, { fatal: true }).decode(bytes);
@@ -60,6 +64,8 @@ const decode: DecodeBytes = (bytes, encoding) => {
 
 /** Rows of the workbook's sheets that read most like what is looked for, merged cells filled down. */
 async function readWorkbook(bytes: Uint8Array, source: string, table: TableKind) {
+  if (workbookBytes(bytes) > UNPACKED_MOST)
+    throw new NotUnderstood(`${source}: ${hint[table]}, found a workbook that unpacks to over 512 MiB`);
   const { default: readXlsxFile } = await import('read-excel-file/node');
   let sheets: Awaited<ReturnType<typeof readXlsxFile>>;
   try {

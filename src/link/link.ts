@@ -18,7 +18,7 @@ import {
   placeOf,
 } from './config.ts';
 import { type CounterDoor, createCounter } from './counter.ts';
-import { type FloorWatch, followFloor } from './floor.ts';
+import { type FloorWatch, type FollowParts, followFloor } from './floor.ts';
 import { openHeld } from './held.ts';
 import { type HermesParts, type HermesSource, openHermes } from './hermes/source.ts';
 import { newNonce, openIdentity } from './identity.ts';
@@ -101,7 +101,7 @@ async function open(
     offMs = serverMs - Date.now();
   });
   const { signal } = ending;
-  const floor = floorFor(config, { identity, world, signal, spool });
+  const floor = floorFor(config, { folder: config.data, identity, world, signal, spool, say });
   const telling = { ...common, held, write: spool.write, floor };
   const machines = await openIpc2591(ipc2591Stations(config), config.stations, telling);
   const servers = await listenAll(config, doorsOf(stations, desks, now), fault).catch(async (error) => {
@@ -149,11 +149,11 @@ async function open(
 /** The floor by the plant's log; null where no station of the file may answer its machine. */
 function floorFor(
   config: LinkConfig,
-  { spool, ...parts }: Omit<Parameters<typeof followFloor>[0], 'isEnrolled'> & { readonly spool: Spool },
+  { spool, ...parts }: Omit<FollowParts, 'serverKey'> & { readonly spool: Spool },
 ): FloorWatch | null {
   if (!ipc2591Stations(config).some(({ source }) => source.answers === true)) return null;
-  const isEnrolled = async () => (await spool.log.readMemory()).enrolled !== null;
-  return followFloor({ ...parts, isEnrolled });
+  const serverKey = async () => (await spool.log.readMemory()).enrolled?.serverKey ?? null;
+  return followFloor({ ...parts, serverKey });
 }
 
 /** Where a station's messages are taken from. */

@@ -8,7 +8,7 @@ import { join } from 'node:path';
 import { checkPayload, type EntryKind, type PayloadOf } from '../../shared/floor/kinds.ts';
 import { tickClock } from '../../shared/log/clock.ts';
 import { type ClockReading, chainId, type Entry, firstPrev } from '../../shared/log/entry.ts';
-import { hashDraft, sealEntry } from '../../shared/log/seal.ts';
+import { sealEntry, sealedHash } from '../../shared/log/seal.ts';
 import { entryText } from '../../shared/wire/signing.ts';
 import { emptyMemory, type SyncLog, type SyncMemory } from '../app/sync/ports.ts';
 import { LinkRefused } from './config.ts';
@@ -151,7 +151,7 @@ function readNewest(folder: string, starts: number[], identity: LinkIdentity): E
     entries.forEach((entry, at) => {
       const before = entries[at - 1];
       const isNext = before === undefined ? entry.seq === first : entry.seq === before.seq + 1;
-      const holds = entry.hash === hashDraft(entry) && (before === undefined || entry.prev === before.hash);
+      const holds = entry.hash === sealedHash(entry) && (before === undefined || entry.prev === before.hash);
       if (!isNext || !holds || chainId(entry) !== chainId(identity)) throw damaged(`${name}: line ${at + 1}`);
     });
     return entries;

@@ -38,6 +38,8 @@ export interface CountMessage {
   readonly serial: string | null;
   readonly skipped: number | number[] | null;
   readonly state: number | null;
+  /** Since when it is in that state, `ms` of `Now`; absent: since this message. */
+  readonly stateMs?: number;
   /** The total is the link's own, one panel a message: a code that the run has counted adds nothing. */
   readonly once?: boolean;
 }
@@ -101,7 +103,8 @@ interface Work {
   loggedMs: number;
   heard: Now | null;
   isSilent: boolean;
-  state: { code: number; logged: number | null; atMs: number } | null;
+  /** The newest state and since when; which is in the log, when it was written, and since when it was so. */
+  state: { code: number; fromMs: number; logged: number | null; atMs: number; loggedFromMs: number } | null;
   readonly isOwnCount: boolean;
 }
 
@@ -190,17 +193,38 @@ async function log(
 function tellSilence(work: Work, sinceMs: number): Promise<unknown> {
   const { station, line } = work;
   work.isSilent = true;
+  // What it does meanwhile nobody knows: the state is told anew when it is said again.
+  work.state = null;
   const since = new Date(sinceMs).toISOString();
   return work.write('station.silent', { station, line, since, told: 'link' });
+}
+
+function hearState(
+  work: Work,
+  { code, stateMs }: { readonly code: number; readonly stateMs?: number },
+  now: Now,
+): void {
+  const { state } = work;
+  if (state?.code === code) return;
+  const fromMs = stateMs ?? now.ms;
+  const never = Number.NEGATIVE_INFINITY;
+  const { logged, atMs, loggedFromMs } = state ?? { logged: null, atMs: never, loggedFromMs: never };
+  work.state = { code, fromMs, logged, atMs, loggedFromMs };
 }
 
 /** The newest state, as seldom as totals. */
 function sayState(work: Work, now: Now): Promise<unknown> | null {
   const { station, line, state } = work;
-  if (!state || state.code === state.logged || now.ms - state.atMs < LOG_EVERY_MS) return null;
+  if (!state || state.code === state.logged) return null;
+  // What a broker had kept comes at one time: its states are as far apart as they were.
+  const isDue = now.ms - state.atMs >= LOG_EVERY_MS || state.fromMs - state.loggedFromMs >= LOG_EVERY_MS;
+  if (!isDue) return null;
   state.logged = state.code;
   state.atMs = now.ms;
-  return work.write('station.state', { station, line, code: state.code });
+  state.loggedFromMs = state.fromMs;
+  const late = Math.max(0, Math.round((now.ms - state.fromMs) / 1000));
+  const facts = { station, line, code: state.code };
+  return work.write('station.state', late > 0 ? { ...facts, late } : facts);
 }
 
 function settle(work: Work): Promise<unknown> {
@@ -293,12 +317,7 @@ function count(
   work.heard = now;
   const isBack = work.isSilent && isNewest;
   if (isBack) work.isSilent = false;
-  if (message.state !== null)
-    work.state = {
-      code: message.state,
-      logged: work.state?.logged ?? null,
-      atMs: work.state?.atMs ?? Number.NEGATIVE_INFINITY,
-    };
+  if (message.state !== null) hearState(work, { ...message, code: message.state }, now);
   const known = serial === null ? undefined : boot.codes.get(serial);
   if (serial !== null && known !== undefined && known !== total)
     saving.push(work.notices.add(once ? 'code-again' : 'code-twice', `${serial}: ${known}, ${total}`, now));

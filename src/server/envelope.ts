@@ -8,7 +8,7 @@ const HASH = /^[0-9a-f]{64}$/;
 const MOMENT = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d{1,3})?(Z|[+-]\d{2}:\d{2})$/;
 const KEYS = 12;
 
-/** True only for entries that `entrySchema` accepts. */
+/** True only for entries that `entrySchema` accepts, but for what stands in the payload: `draftText` refuses that. */
 export function isPlainEntry(value: unknown): boolean {
   if (!isPlainObject(value)) return false;
   const { v, tablet, epoch, seq, at, hlc, who, kind, payload, prev, hash, sig } = value;

@@ -18,9 +18,13 @@ import { serverKeyName } from './stores/tables.ts';
 
 const readKeys = new Map<string, KeyObject | null>();
 const KEYS_KEPT = 5_000;
+/** 65 bytes as base64url. */
+const POINT_CHARS = 87;
 
 /** Reads a public key from its point (65 bytes, base64url); null where it is not a point of the curve. */
 export function readPublicKey(text: string): KeyObject | null {
+  // Before anything is kept of it: a text of any length would be.
+  if (text.length !== POINT_CHARS) return null;
   const known = readKeys.get(text);
   if (known !== undefined) return known;
   const key = parsePublicKey(text);

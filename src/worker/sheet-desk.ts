@@ -23,6 +23,7 @@ import {
   readTitle,
   sheetFileKind,
   toSheetCell,
+  workbookBytes,
 } from '../../shared/sheet/source.ts';
 import { bytesToText, type DecodeBytes, textToRows } from '../../shared/sheet/text.ts';
 import { type Parsed, showColumns, Unreadable } from './parsed.ts';
@@ -40,6 +41,7 @@ import {
 import {
   mostFileBytes,
   mostSlots,
+  mostUnpackedBytes,
   type SheetReply,
   type SheetRequest,
   type SheetRole,
@@ -113,6 +115,8 @@ async function parseWorkbook(
   buffer: ArrayBuffer,
   tools: SheetTools,
 ): Promise<Parsed> {
+  const unpacked = workbookBytes(new Uint8Array(buffer));
+  if (unpacked > mostUnpackedBytes) throw new Unreadable('too-large', String(unpacked));
   // The spreadsheet reader may take the bytes over: merged cells are looked up first.
   const merged = mergedRanges(new Uint8Array(buffer));
   const sheets = await tools.readWorkbook(buffer).catch((reason: unknown) => {

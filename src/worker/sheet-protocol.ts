@@ -15,6 +15,9 @@ import type { SheetTitle } from '../../shared/sheet/source.ts';
 /** Most bytes of a file; a sheet of a whole plant is far smaller. */
 export const mostFileBytes = 64 * 1024 * 1024;
 
+/** Most bytes that a workbook may unpack to: a few kilobytes can unpack to any number. */
+export const mostUnpackedBytes = 512 * 1024 * 1024;
+
 /** Most slots handed to the page: more than the longest line has. */
 export const mostSlots = 5000;
 

@@ -44,6 +44,8 @@ export interface FleetTabletOptions {
   readonly port: () => number;
   readonly counts: FleetCounts;
   readonly sent: SentTimes;
+  /** What came live, as text: for a tablet that reads and folds all of it itself. */
+  readonly onLive?: (text: string) => void;
 }
 
 /** Frames are the same for all listeners: each is read once, by its first bytes. */
@@ -120,6 +122,7 @@ export function newFleetTablet(options: FleetTabletOptions): FleetTablet {
 
   const takeFrame = (frame: string) => {
     if (counts.forgiving || !frame.startsWith('data: ')) return;
+    options.onLive?.(frame.slice(6));
     const nowMs = performance.now();
     const id = frame.slice(0, 160);
     let hashes = frames.get(id);

@@ -197,7 +197,8 @@ describe('an export', () => {
     await openExport(other.page);
     const button = other.page.getByTestId('export-csv');
     expect(await button.getAttribute('aria-disabled')).toBe('true');
-    expect(await button.textContent()).toContain('Needs: Shift lead');
+    const described = await button.getAttribute('aria-describedby');
+    expect(await other.page.locator(`[id="${described}"]`).textContent()).toContain('Needs: Shift lead');
     // Drawn once for all of them, and pointed at where one is pressed all the same.
     const told = other.page.getByTestId('told-once');
     expect(await told.textContent()).toContain('Needs: Shift lead');

@@ -4,7 +4,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { waitReady } from './support/browser.ts';
-import { goTo } from './support/floor.ts';
+import { goTo, signIn } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo();
@@ -57,6 +57,24 @@ describe('the words of a tablet', () => {
       await page.context().setOffline(false);
     }));
 
+  it('are those that a person chose once, at every sign-in; the tablet’s own where nobody is signed in', () =>
+    demo.onTablet(async ({ page }) => {
+      const spoken = () => page.evaluate(() => document.documentElement.lang);
+      await page.goto(demo.url);
+      await waitReady(page);
+      await signIn(page, 'BADGE-3301');
+      await page.getByTestId('sign-in').click();
+      await page.getByRole('button', { name: 'Español' }).click();
+      await expect.poll(spoken).toBe('es');
+      await page.getByRole('button', { name: 'Salir', exact: true }).click();
+      await expect.poll(spoken).toBe('en');
+      await signIn(page, 'BADGE-3301');
+      await expect.poll(spoken).toBe('es');
+      await page.reload();
+      await waitReady(page);
+      expect(await spoken()).toBe('es');
+    }));
+
   it('that are out of reach leave the language in use, and say so', async () => {
     const context = await demo.browser.newContext({ serviceWorkers: 'block' });
     await demo.onTablet(
@@ -76,15 +94,17 @@ describe('the words of a tablet', () => {
     await context.close();
   });
 
-  it('that cannot be fetched at all are missed in every language, with a way out', async () => {
+  it('that cannot be fetched at all are missed in the language in use and in English, with a way out', async () => {
     const context = await demo.browser.newContext({ serviceWorkers: 'block' });
-    await context.route('**/pack-*.js', (route) => route.abort());
+    await context.addInitScript(() => localStorage.setItem('reelward-language', 'es'));
+    const words = /\/(pack|words)-[^/]*\.js$/;
+    await context.route(words, (route) => route.abort());
     const page = await context.newPage();
     await page.goto(demo.url);
     const told = page.getByTestId('no-words');
     await expect.poll(() => told.textContent()).toContain('could not be loaded');
     expect(await told.textContent()).toContain('No se pudo cargar');
-    await context.unroute('**/pack-*.js');
+    await context.unroute(words);
     await told.getByRole('button').click();
     await waitReady(page);
     expect(await page.getByTestId('nav-load').textContent()).toContain('Load');

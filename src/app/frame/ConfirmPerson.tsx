@@ -2,15 +2,18 @@
 // Used for signing in and for what takes a lead.
 
 import { useLayoutEffect, useState } from 'preact/hooks';
+import { passkeysOf } from '../../../shared/floor/passkey.ts';
 import { personByBadge } from '../../../shared/floor/people.ts';
 import { hasPin, type Person } from '../../../shared/floor/state.ts';
 import { isAtLeast, type Role } from '../../../shared/floor/vocabulary.ts';
 import { useApp, useFloor } from '../app.ts';
 import { deviceClock } from '../device/clock.ts';
+import { pageHost, passkeysHere } from '../device/passkey.ts';
 import type { MadeSure } from '../person/sign-in.ts';
 import type { CheckedPerson, PersonFault } from '../sync/person.ts';
 import { Button } from '../ui/Button.tsx';
 import { Field } from '../ui/Field.tsx';
+import { Icon } from '../ui/Icon.tsx';
 import { peopleWords } from '../words/people.ts';
 import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
@@ -32,10 +35,12 @@ interface ConfirmPersonProps {
   readonly nameSuffices?: boolean;
   /** Why this person cannot be the one; null where nothing stands against it. */
   readonly objection?: (person: Person) => string | null;
+  /** The person's passkey is to stand for the PIN; absent where none may. */
+  readonly onPasskey?: ((person: Person) => void) | undefined;
 }
 
 export function ConfirmPerson(props: ConfirmPersonProps) {
-  const { needs, onConfirmed, badgeSuffices, nameSuffices = true, objection } = props;
+  const { needs, onConfirmed, badgeSuffices, nameSuffices = true, objection, onPasskey } = props;
   const app = useApp();
   const floor = useFloor();
   const words = say(peopleWords);
@@ -47,13 +52,18 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
     .filter((person) => isAtLeast(person.role, needs))
     .sort((a, b) => a.name.localeCompare(b.name));
 
+  const mayUsePasskey = ({ person }: Person) =>
+    onPasskey !== undefined &&
+    passkeysHere() === 'here' &&
+    passkeysOf(floor.passkeys, person, pageHost()).length > 0;
+
   function choose(person: Person, byBadge: boolean): void {
     const against = objection?.(person) ?? null;
     setWrong(against);
     if (against !== null) return;
     if (badgeSuffices && (byBadge || (!hasPin(person) && nameSuffices)))
       onConfirmed(person, { how: byBadge ? 'badge' : 'name', checked: 'tablet', session: null });
-    else if (!hasPin(person))
+    else if (!hasPin(person) && !mayUsePasskey(person))
       setWrong(badgeSuffices ? words.badgeNeeded(person.name) : words.noPin(person.name));
     else setChosen({ person, byBadge });
   }
@@ -105,6 +115,11 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
   if (chosen) {
     return (
       <div class="stack">
+        {onPasskey && mayUsePasskey(chosen.person) && (
+          <Button large testId="use-passkey" onPress={() => onPasskey(chosen.person)}>
+            <Icon name="check" size={20} /> {words.withPasskey}
+          </Button>
+        )}
         <h3>{words.pinTitle(chosen.person.name)}</h3>
         <PinPad onEnter={(digits) => void enter(digits)} wrong={wrong} />
         {asking && <p role="status">{words.asking}</p>}

@@ -1,4 +1,4 @@
-// What takes a lead, in one order everywhere: what it is about, then badge and PIN, then the reason, then the act. Whoever was made sure
+// What takes a lead, in one order everywhere: what it is about, then badge and PIN or passkey, then the reason, then the act. Whoever was made sure
 // of is forgotten when the tablet is left alone; what was typed stays.
 
 import type { ComponentChildren } from 'preact';
@@ -11,6 +11,7 @@ import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
 import { ConfirmPerson } from './ConfirmPerson.tsx';
 import { type Sure, useConfirmed } from './confirmed.ts';
+import { PasskeyTold } from './PasskeyTold.tsx';
 
 export interface LeadDecidesProps {
   readonly title: string;
@@ -23,6 +24,8 @@ export interface LeadDecidesProps {
   readonly act: string;
   /** Test ids are `<testId>-reason` and `<testId>-yes`. */
   readonly testId: string;
+  /** True where a passkey may stand for the PIN: `onDecide` writes by `signed.ts`. */
+  readonly mayPasskey?: boolean;
   readonly onDecide: (lead: Sure, reason: string) => void;
   readonly onClose: () => void;
 }
@@ -42,13 +45,19 @@ export function LeadDecides(props: LeadDecidesProps) {
             <ConfirmPerson
               needs="lead"
               badgeSuffices={false}
-              onConfirmed={(person, { checked }) => setLead({ person, checked })}
+              onConfirmed={(person, { checked }) => setLead({ person, checked, byPasskey: false })}
+              onPasskey={
+                props.mayPasskey
+                  ? (person) => setLead({ person, checked: 'tablet', byPasskey: true })
+                  : undefined
+              }
             />
           </>
         )}
         {lead !== null && why !== null && (
           <Field label={why} testId={`${testId}-reason`} maxLength={200} value={typed} onInput={setTyped} />
         )}
+        <PasskeyTold sure={lead} />
         {lead !== null && (
           <Button
             tone="act"

@@ -7,6 +7,7 @@ import { formatNumber, say } from '../words/words.ts';
 import type { Sure } from './confirmed.ts';
 import { LeadDecides } from './LeadDecides.tsx';
 import { bakeApproval, type ReelBake } from './let-bake.ts';
+import { recordSigned } from './signed.ts';
 
 interface LetBakeProps extends ReelBake {
   readonly onClose: () => void;
@@ -17,10 +18,10 @@ export function LetBakeDialog({ reel, line, bake, onClose }: LetBakeProps) {
   const words = say(moistureWords);
   function letCount(lead: Sure, reason: string): void {
     const payload = bakeApproval({ reel, line, bake }, lead, reason);
-    app.record([{ kind: 'bake.approved', payload }], {
+    recordSigned(app, lead, [{ kind: 'bake.approved', payload }], {
       notice: { tone: 'care', text: words.letBakeDone(reel) },
+      next: onClose,
     });
-    onClose();
   }
   return (
     <LeadDecides
@@ -29,6 +30,7 @@ export function LetBakeDialog({ reel, line, bake, onClose }: LetBakeProps) {
       why={words.letBakeWhy}
       act={words.letBake}
       testId="let-bake"
+      mayPasskey
       onDecide={letCount}
       onClose={onClose}
     >

@@ -6,18 +6,20 @@ import { warningWords } from '../words/warning.ts';
 import { say } from '../words/words.ts';
 import type { Sure } from './confirmed.ts';
 import { LeadDecides } from './LeadDecides.tsx';
+import { recordSigned } from './signed.ts';
 
 export function LetRunDialog({ of, onClose }: { readonly of: BlockedTape; readonly onClose: () => void }) {
   const app = useApp();
   const words = say(warningWords);
   const { line, slot, block, tape } = of;
 
-  function letRun({ person, checked }: Sure, reason: string): void {
+  function letRun(lead: Sure, reason: string): void {
     const facts = { block: block.block, line, slot, of: tape.entry, reason };
-    app.record([{ kind: 'blocked.let-run', payload: { ...facts, by: person.person, checked } }], {
+    const payload = { ...facts, by: lead.person.person, checked: lead.checked };
+    recordSigned(app, lead, [{ kind: 'blocked.let-run', payload }], {
       notice: { tone: 'care', text: words.letRunDone(slot) },
+      next: onClose,
     });
-    onClose();
   }
 
   return (
@@ -27,6 +29,7 @@ export function LetRunDialog({ of, onClose }: { readonly of: BlockedTape; readon
       why={words.letRunWhy}
       act={words.letRun}
       testId="let-run"
+      mayPasskey
       onDecide={letRun}
       onClose={onClose}
     >

@@ -4,21 +4,24 @@ import { useState } from 'preact/hooks';
 import { hasAdder } from '../../../shared/floor/may.ts';
 import type { FloorState, Hold } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
-import { signIn, signOut } from '../person/sign-in.ts';
+import { chooseLanguage, signIn, signOut } from '../person/sign-in.ts';
 import { address } from '../router.ts';
+import { wishedLanguage } from '../spoken.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
-import { Field } from '../ui/Field.tsx';
+import { ChoiceField, Field } from '../ui/Field.tsx';
 import { moistureWords } from '../words/moisture.ts';
 import { peopleWords } from '../words/people.ts';
 import { shellWords } from '../words/shell.ts';
 import { sayReason } from '../words/verdict.ts';
-import { say } from '../words/words.ts';
+import { languages, say, tongues } from '../words/words.ts';
 import { ConfirmPerson } from './ConfirmPerson.tsx';
 import { useConfirmed } from './confirmed.ts';
 import { bakeApproval, heldBake } from './let-bake.ts';
+import { PasskeyTold } from './PasskeyTold.tsx';
 import { PinPad } from './PinPad.tsx';
 import { reasonFacts } from './reason-facts.ts';
+import { signed } from './signed.ts';
 
 /** Signs a person in: an operator by badge alone, everybody by name and PIN. */
 export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
@@ -43,6 +46,14 @@ export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
               {shell.signOut}
             </Button>
           </div>
+        )}
+        {person && (
+          <ChoiceField
+            label={words.yourLanguage}
+            value={wishedLanguage(app)}
+            choices={languages.map((each) => ({ value: each, text: tongues[each].name, lang: each }))}
+            onChoose={(language) => chooseLanguage(app, person, language)}
+          />
         )}
         <ConfirmPerson
           needs="operator"
@@ -93,7 +104,7 @@ export function ClearDialog({
   async function decide(accept: boolean): Promise<void> {
     if (!lead) return;
     const facts = { of: entry, line, slot, reason: reason.trim(), by: lead.person.person };
-    await app.write([
+    const drafts = await signed(app, lead, [
       ...(accept && isBakeGood && bake
         ? [{ kind: 'bake.approved' as const, payload: bakeApproval(bake, lead, facts.reason) }]
         : []),
@@ -101,6 +112,8 @@ export function ClearDialog({
         ? { kind: 'hold.cleared', payload: { ...facts, checked: lead.checked } }
         : { kind: 'hold.declined', payload: facts },
     ]);
+    if (drafts === null) return;
+    await app.write(drafts);
     app.notice.value = accept
       ? { tone: kept === null ? 'go' : 'care', text: kept ?? words.cleared(slot ?? '') }
       : { tone: 'care', text: words.declined };
@@ -122,13 +135,15 @@ export function ClearDialog({
             <ConfirmPerson
               needs="lead"
               badgeSuffices={false}
-              onConfirmed={(person, { checked }) => setLead({ person, checked })}
+              onConfirmed={(person, { checked }) => setLead({ person, checked, byPasskey: false })}
+              onPasskey={(person) => setLead({ person, checked: 'tablet', byPasskey: true })}
             />
           </>
         )}
         {lead && (
           <>
             <WhyCleared reason={reason} onReason={setReason} />
+            <PasskeyTold sure={lead} />
             {bake && <BakeGood isGood={isBakeGood} onGood={setBakeGood} />}
             <div class="row">
               <Button

@@ -39,6 +39,8 @@ export function Root({ work, fault, storage }: RootProps) {
   const room = roomLeft(storage.value);
   const ready = work.value;
   const warnings = ready?.watch.warnings.value ?? [];
+  if (place.value.screen === 'wall' || app.preferences.value.wall)
+    return ready && <Wall watch={ready.watch} />;
   return (
     <Shell
       desk={ready?.desk ?? null}
@@ -126,6 +128,9 @@ const Load = screen(() => import('../screens/load/Load.tsx').then((module) => mo
 const Plant = screen(() => import('../screens/plant/Plant.tsx').then((module) => module.Plant));
 const Stock = screen(() => import('../screens/stock/Stock.tsx').then((module) => module.Stock));
 const Change = screen(() => import('../screens/change/Change.tsx').then((module) => module.Change));
+const Search = screen(() => import('../screens/search/Search.tsx').then((module) => module.Search));
+const Lines = screen(() => import('../screens/lines/Lines.tsx').then((module) => module.Lines));
+const Wall = screen(() => import('../screens/lines/Wall.tsx').then((module) => module.Wall));
 const Log = screen(() => import('../screens/log/Log.tsx').then((module) => module.Log));
 
 function Screen({ desk, watch, offline, alarm }: Work) {
@@ -138,6 +143,10 @@ function Screen({ desk, watch, offline, alarm }: Work) {
       return <Stock watch={watch} />;
     case 'log':
       return <Log />;
+    case 'lines':
+      return <Lines watch={watch} />;
+    case 'search':
+      return <Search />;
     case 'plant':
       return <Plant offline={offline} alarm={alarm} />;
     default:

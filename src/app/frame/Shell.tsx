@@ -8,7 +8,7 @@ import type { DeskRun } from '../desk/desk.ts';
 import { afterPaint } from '../device/after-paint.ts';
 import { later } from '../device/later.ts';
 import { away } from '../person/away.ts';
-import { address, place, type ScreenName, screens } from '../router.ts';
+import { address, type NavScreen, place, screens } from '../router.ts';
 import { Icon, type IconName } from '../ui/Icon.tsx';
 import { shellWords } from '../words/shell.ts';
 import { formatCount, say } from '../words/words.ts';
@@ -30,7 +30,7 @@ const ClearDialog = lazyTask(() => import('./PeopleDialogs.tsx').then((module) =
 const AwayDialog = lazyTask(() => import('./AwayDialog.tsx').then((module) => module.AwayDialog));
 const QuantityDialog = lazyTask(() => import('./PeopleDialogs.tsx').then((module) => module.QuantityDialog));
 
-const icons: Readonly<Record<ScreenName, IconName>> = {
+const icons: Readonly<Record<NavScreen, IconName>> = {
   line: 'line',
   load: 'load',
   change: 'change',
@@ -50,7 +50,7 @@ interface ShellProps {
   /** Null for the moment until its chunk is there. */
   readonly desk: DeskRun | null;
   /** Number shown beside a screen's name, e.g. warnings that wait. */
-  readonly counts: Readonly<Partial<Record<ScreenName, number>>>;
+  readonly counts: Readonly<Partial<Record<NavScreen, number>>>;
   readonly banner: ComponentChildren;
   readonly status: ComponentChildren;
   /** What warns, in the top bar; `onLeave` is called on the way to it. */
@@ -123,7 +123,12 @@ export function Shell({ desk, counts, banner, status, warned, children }: ShellP
           </a>
         ))}
       </nav>
-      <TopBar status={status} warned={warned(leave)} onSignIn={() => setOver({ over: 'sign-in' })} />
+      <TopBar
+        status={status}
+        warned={warned(leave)}
+        onAway={leave}
+        onSignIn={() => setOver({ over: 'sign-in' })}
+      />
       <main ref={main} data-testid={`screen-${place.value.screen}`}>
         <div class="under" ref={under}>
           {banner}
@@ -225,9 +230,10 @@ function Away() {
 function TopBar(props: {
   readonly status: ComponentChildren;
   readonly warned: ComponentChildren;
+  readonly onAway: () => void;
   readonly onSignIn: () => void;
 }) {
-  const { status, warned, onSignIn } = props;
+  const { status, warned, onAway, onSignIn } = props;
   const app = useApp();
   const floor = useFloor();
   const words = say(shellWords);
@@ -235,19 +241,23 @@ function TopBar(props: {
   const setup = floor.setups.get(floor.chosen.get(app.line.value ?? '') ?? '');
   const run = buildingOn(floor, app.line.value);
   const person = app.person.value;
+  const product = setup
+    ? `${setup.product} · ${words.side[setup.side]} · ${words.revision(setup.revision)}`
+    : line
+      ? words.noSetup
+      : '';
   return (
     <header class="topbar">
       <h1 class="hidden">{words.nav[place.value.screen]}</h1>
-      <div class="whereabouts">
-        <b>{line?.name ?? words.noLine}</b>
-        <span>
-          {setup
-            ? `${setup.product} · ${words.side[setup.side]} · ${words.revision(setup.revision)}`
-            : line
-              ? words.noSetup
-              : ''}
-        </span>
-      </div>
+      {floor.lines.size > 1 && line ? (
+        <a class="whereabouts" href={address('lines')} onClick={onAway} data-testid="open-lines">
+          <Whereabouts line={line.name} product={product} />
+        </a>
+      ) : (
+        <div class="whereabouts">
+          <Whereabouts line={line?.name ?? words.noLine} product={product} />
+        </div>
+      )}
       {warned}
       {/* The line's own strip says it at length. */}
       {run && place.value.screen !== 'line' && (
@@ -257,10 +267,29 @@ function TopBar(props: {
         </span>
       )}
       {status}
+      <a
+        class="chip find"
+        href={address('search')}
+        aria-label={words.nav.search}
+        onClick={onAway}
+        data-testid="open-search"
+      >
+        <Icon name="search" size={20} />
+      </a>
       <button type="button" class="chip" onClick={onSignIn} data-testid="sign-in">
         <Icon name="person" size={20} />
         {person?.name ?? words.signIn}
       </button>
     </header>
+  );
+}
+
+/** The line of this tablet and what it builds. */
+function Whereabouts({ line, product }: { readonly line: string; readonly product: string }) {
+  return (
+    <>
+      <b>{line}</b>
+      <span>{product}</span>
+    </>
   );
 }

@@ -6,10 +6,12 @@ import type { Person } from '../../../shared/floor/state.ts';
 import { useApp } from '../app.ts';
 import type { Confirmed } from './ConfirmPerson.tsx';
 
-/** Who was made sure of, and by whom. */
+/** Who was made sure of, and by whom; or who will be, by passkey. */
 export interface Sure {
   readonly person: Person;
   readonly checked: Confirmed['checked'];
+  /** No PIN was asked for: what is decided is signed by the person's passkey before it is written (`signed.ts`). */
+  readonly byPasskey: boolean;
 }
 
 /** The person made sure of, null before and after the tablet was left alone; and how to set it. */

@@ -8,10 +8,10 @@ import { say } from '../words/words.ts';
 export function holdText(
   outlook: {
     readonly counting: Pick<Outlook['counting'], 'ceased'>;
-    readonly run: Pick<Outlook['run'], 'phase'>;
+    readonly stands: boolean;
   } | null,
 ): string | null {
   const words = say(lineWords);
   if (outlook?.counting.ceased) return words.ifPace;
-  return outlook?.run.phase === 'stopped' ? words.ifStarts : null;
+  return outlook?.stands ? words.ifStarts : null;
 }

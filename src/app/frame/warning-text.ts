@@ -41,7 +41,7 @@ export function sayWarning(
   const backup = slot.turn?.backup ?? null;
   const sentences = [isOver ? words.over(clock, formatSpan(-inSeconds)) : words[level](away, clock)];
   const isUncounted = outlook?.counting.ceased ?? false;
-  const isStopped = outlook?.run.phase === 'stopped';
+  const isStopped = outlook?.stands ?? false;
   if (isUncounted) sentences.push(words.ifPace);
   if (isStopped) sentences.push(words.ifStarts);
   if (backup !== null) sentences.push(words.backup(backup));

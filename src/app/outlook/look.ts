@@ -32,6 +32,8 @@ interface KnownCalendar {
 /** The state of looking. */
 export interface Looker {
   readonly app: App;
+  /** The line that is looked at; null where none is. */
+  readonly line: () => string | null;
   /** What earlier looks said of each need; whoever takes an outlook writes its warnings here. */
   readonly remembered: Map<string, WarningState>;
   /** Told what a look came to; null where nothing is being built. */
@@ -44,7 +46,7 @@ export interface Looker {
 }
 
 /** Makes ready for looks. */
-export function createLooker(of: Pick<Looker, 'app' | 'remembered' | 'take'>): Looker {
+export function createLooker(of: Pick<Looker, 'app' | 'line' | 'remembered' | 'take'>): Looker {
   return { ...of, laws: new Map(), calendar: null, looking: null, restarts: 0, slice: undefined };
 }
 
@@ -86,7 +88,7 @@ function end(looker: Looker, next: Outlook | null, nowMs: number): void {
 
 function stepsNow(looker: Looker): Looking | null {
   const { app, remembered, laws } = looker;
-  const line = app.line.peek();
+  const line = looker.line();
   const nowMs = app.clock.nowMs();
   if (line === null) return null;
   const at = { nowMs, calendar: calendarOf(looker, line, nowMs), remembered, laws };

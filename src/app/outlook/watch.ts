@@ -49,7 +49,7 @@ export function startWatch(app: App, alarm: Alarm): Watch {
     }
     callForOpen(warner, next, nowMs);
   };
-  const looker = createLooker({ app, remembered, take });
+  const looker = createLooker({ app, line: () => app.line.peek(), remembered, take });
   effect(() => {
     app.tick.value;
     app.line.value;

@@ -28,6 +28,11 @@ export function signIn(app: App, person: Person, { how, checked }: MadeSure): vo
   );
 }
 
+/** Keeps the language that a person wants to be spoken to, here and wherever they sign in. */
+export function chooseLanguage(app: App, { person }: Person, language: string): void {
+  app.record([{ kind: 'person.language-chosen', payload: { person, language } }]);
+}
+
 /** Signs a person out on this tablet and writes it down. `why`: the tablet did it, and for what; absent where the person did or a lead shut the tablet out. */
 export function signOut(app: App, person: Person, why?: 'idle' | 'shift'): void {
   app.preferences.value = { ...app.preferences.value, person: null, signedInMs: null };

@@ -24,6 +24,8 @@ export interface WedgeOptions {
   readonly onCut?: (scan: WedgeScan) => void;
   /** Every scan as it came, with pace and unknown keys, for the self-test. `false` keeps it from the stream. */
   readonly onRaw?: (scan: WedgeScan) => unknown;
+  /** A key that a person pressed by itself where nothing types: the page's own short cuts. */
+  readonly onLone?: (key: string) => void;
   /** Keep a hidden field focused, for systems whose key events name no key. Default: on Android only. */
   readonly keepSink?: boolean;
 }
@@ -100,6 +102,7 @@ class WedgeListener {
   #release(text: string): void {
     const target = this.#heldFrom;
     if (!target?.isConnected) return;
+    if (text.length === 1 && text !== ' ' && !target.matches(FIELDS)) this.#options.onLone?.(text);
     this.#isReleasing = true;
     try {
       giveBackText(this.#page.document, target, text);

@@ -2,7 +2,7 @@
 
 import { emptyState, type FloorState, type FoldPosition } from '../../../shared/floor/state.ts';
 import { packValue, unpackValue } from '../../../shared/kit/pack.ts';
-import { chainId, type Entry } from '../../../shared/log/entry.ts';
+import { chainId, type Entry, isWithinLevels } from '../../../shared/log/entry.ts';
 import { entrySchema } from '../../../shared/log/entry-schema.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { hashDraft } from '../../../shared/log/seal.ts';
@@ -13,6 +13,9 @@ export interface BootstrapPack {
   readonly bootstrap: Bootstrap;
   readonly tail: readonly Entry[];
 }
+
+/** Levels of places and chain ends, and of the lists that they stand in. */
+const PLACE_LEVELS = 4;
 
 /** Bytes of a state. */
 export function packBootstrap({ bootstrap, tail }: BootstrapPack): Uint8Array {
@@ -33,6 +36,8 @@ export function unpackBootstrap(bytes: Uint8Array, fold: string): BootstrapPack 
     };
     if (bootstrap.fold !== fold || !isState(state) || !Array.isArray(tail)) return null;
     if (!isPosition(bootstrap.position) || !isHeads(bootstrap.heads)) return null;
+    // Whatever else stands in them is kept too.
+    if (!isWithinLevels([bootstrap.position, bootstrap.heads], PLACE_LEVELS)) return null;
     // A chain is folded without a gap: as many entries as its numbers say, or something is missing.
     const held = bootstrap.heads.reduce((sum: number, head) => sum + head.seq, 0);
     if (bootstrap.count !== held) return null;

@@ -7,7 +7,8 @@ import type { CacheDatabase } from './database.ts';
 export interface Preferences {
   readonly line: string | null;
   readonly person: string | null;
-  readonly language: 'en' | 'es';
+  /** Spoken here where nobody is signed in who chose a language: a tag of BCP 47. */
+  readonly language: string;
   /** Words that nobody speaks, to try a layout with; offered nowhere. */
   readonly pseudo: 'long' | 'mirrored' | null;
   readonly theme: 'auto' | 'light' | 'dark';
@@ -21,6 +22,12 @@ export interface Preferences {
   readonly sheetColumns: Readonly<Record<string, Readonly<Record<string, string>>>>;
   /** Pace and ending of this tablet's scanner as its self-test found them; null = the usual ones. */
   readonly scanner: Partial<WedgeSettings> | null;
+  /** Its scanner was tested here and read right. */
+  readonly scannerTested: boolean;
+  /** A practice was begun here. */
+  readonly practised: boolean;
+  /** True on a tablet that hangs on a wall: it shows all lines and takes nothing. */
+  readonly wall: boolean;
   /** The size of labels that this tablet prints on, by name; null: the plant's first. */
   readonly labelSize: string | null;
   /** How far its printer must be told to move a label, mm. */
@@ -39,14 +46,18 @@ export const firstPreferences: Preferences = {
   signedInMs: null,
   sheetColumns: {},
   scanner: null,
+  scannerTested: false,
+  practised: false,
+  wall: false,
   labelSize: null,
   labelOffset: { xMm: 0, yMm: 0 },
 };
 
-/** Reads the preferences; what is missing or unreadable is as on the first day. */
+/** Reads the preferences; what is missing or unreadable is as on the first day, when it speaks as its browser does. */
 export async function readPreferences(cache: CacheDatabase): Promise<Preferences> {
   const row = await cache.kept.get('preferences').catch(() => undefined); // a broken cache is a fresh one
-  return { ...firstPreferences, ...(row?.value as Partial<Preferences> | undefined) };
+  const language = globalThis.navigator?.language ?? firstPreferences.language;
+  return { ...firstPreferences, language, ...(row?.value as Partial<Preferences> | undefined) };
 }
 
 /** Keeps the preferences. */

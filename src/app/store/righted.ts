@@ -129,7 +129,8 @@ async function tellAgain(
   return told;
 }
 
-function renamed(payload: JsonObject, names: ReadonlyMap<string, string>): JsonObject {
+/** What a passkey signed was the act in the life before: the signature stays with the entries put aside. */
+function renamed({ passkey: _, ...payload }: JsonObject, names: ReadonlyMap<string, string>): JsonObject {
   if (names.size === 0) return payload;
   return JSON.parse(JSON.stringify(payload), (_, value: unknown) =>
     typeof value === 'string' ? (names.get(value) ?? value) : value,

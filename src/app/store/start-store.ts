@@ -107,6 +107,7 @@ function storeOf(state: StoreState): Store {
         : log.entries.orderBy(orderIndex);
       return (await rows.reverse().limit(limit).toArray()).map((row) => row.entry);
     },
+    entry: async (key) => (await log.entries.get([...key]))?.entry ?? null,
     readAll: (each) => readFrom(log, null, each),
     close: () => closeState(state),
   };

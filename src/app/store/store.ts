@@ -55,6 +55,8 @@ export interface Store {
   readonly onFault: (listener: (fault: StoreFault) => void) => () => void;
   /** Entries in folding order, newest first, from before a position; at most `limit`. */
   readonly newest: (limit: number, before?: FoldPosition) => Promise<readonly Entry[]>;
+  /** One entry by tablet, epoch and number; null where it is not here. */
+  readonly entry: (key: readonly [tablet: string, epoch: string, seq: number]) => Promise<Entry | null>;
   /** Reads the whole log in folding order, chunk by chunk. */
   readonly readAll: (each: (entries: readonly Entry[]) => void | Promise<void>) => Promise<void>;
   readonly close: () => Promise<void>;

@@ -1,6 +1,7 @@
 // Whose tickets count here: the plant's, by the key that this tablet knows since it joined, from where on the plant gives them. Until that
 // is known no entry is asked for a ticket. Kept beside the log; a state folded with it bears its name.
 
+import type { SignedBy } from '../../../shared/floor/passkey.ts';
 import type { Trust } from '../../../shared/floor/rights.ts';
 import type { TicketClaims } from '../../../shared/floor/ticket.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
@@ -20,7 +21,7 @@ export interface KeptTrust {
 /** Whose tickets count, and how they are checked before entries are folded. */
 export interface TabletTrust extends Trust {
   readonly id: string;
-  /** Checks the tickets among entries, once each; without any it costs nothing. */
+  /** Checks the tickets and the signatures of passkeys among entries, once each; without any it costs nothing. */
   readonly look: (entries: readonly Entry[]) => Promise<void>;
 }
 
@@ -40,11 +41,18 @@ export async function keepTrust({ meta }: Pick<LogDatabase, 'meta'>, kept: KeptT
 /** Makes it ready to be asked. */
 export function trustOf(kept: KeptTrust): TabletTrust {
   const claims = new Map<string, TicketClaims | null>();
+  const signed = new Map<string, SignedBy | null>();
   return {
     id: kept.id,
     before: kept.before,
     claimsOf: ({ hash }) => claims.get(hash) ?? null,
+    signedBy: ({ hash }) => signed.get(hash) ?? null,
     look: async (entries) => {
+      const uses = entries.filter(({ hash, payload }) => 'passkey' in payload && !signed.has(hash));
+      if (uses.length > 0) {
+        const { signedBy } = await import('./passkeys.ts');
+        for (const entry of uses) signed.set(entry.hash, await signedBy(entry));
+      }
       const fresh = entries.filter(({ kind, hash }) => kind === 'ticket.taken' && !claims.has(hash));
       if (fresh.length === 0) return;
       const { checkTicket } = await import('./tickets.ts');

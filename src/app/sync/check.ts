@@ -3,9 +3,9 @@
 
 import * as z from 'zod/mini';
 import { aheadLimitMs } from '../../../shared/log/clock.ts';
-import { chainId, type Entry } from '../../../shared/log/entry.ts';
+import { chainId, type Entry, isWithinLevels, payloadLevelsMost } from '../../../shared/log/entry.ts';
 import { entrySchema } from '../../../shared/log/entry-schema.ts';
-import { hashDraft } from '../../../shared/log/seal.ts';
+import { sealedHash } from '../../../shared/log/seal.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import { entryText } from '../../../shared/wire/signing.ts';
 import type { QuarantinedEntry, SyncLog } from './ports.ts';
@@ -22,6 +22,8 @@ export interface CheckParts {
   readonly serverMs: number;
 }
 
+/** Facts kept of what is nested too deep to be kept: an entry has twelve. */
+const FACTS_MOST = 32;
 /** Entries looked at before the page gets its turn. */
 const AT_ONCE = 250;
 
@@ -35,7 +37,7 @@ export async function checkPulled(
   let looked = 0;
   for (const value of values) {
     const read = readSealed(value, serverMs);
-    if (read.fault !== null) quarantined.push({ value, fault: read.fault });
+    if (read.fault !== null) quarantined.push({ value: keepable(value), fault: read.fault });
     else sealed.push(read.entry);
     looked += 1;
     if (looked % AT_ONCE === 0) await new Promise<void>((resolve) => setTimeout(resolve));
@@ -59,17 +61,20 @@ function readSealed(value: unknown, serverMs: number): Read {
   const read = z.safeParse(entrySchema, value);
   if (!read.success) return { fault: 'unreadable', entry: null };
   const entry = read.data;
-  if (hashOf(entry) !== entry.hash) return { fault: 'hash-differs', entry: null };
+  if (sealedHash(entry) !== entry.hash) return { fault: 'hash-differs', entry: null };
   if (entry.hlc.ms > serverMs + aheadLimitMs) return { fault: 'clock-ahead', entry: null };
   return { fault: null, entry };
 }
 
-function hashOf(entry: Entry): string | null {
-  try {
-    return hashDraft(entry);
-  } catch {
-    return null; // half a character: nothing that has a hash
-  }
+/** What can be kept of what is no entry: nested deeper than a stack it can neither be named by a hash nor stored, and its flat facts are. */
+function keepable(value: unknown): unknown {
+  if (isWithinLevels(value, payloadLevelsMost + 1)) return value;
+  const facts = Object.entries(value as object); // what has levels is an object
+  return Object.fromEntries(
+    facts
+      .slice(0, FACTS_MOST)
+      .map(([key, fact]) => [key, typeof fact === 'object' ? '(nested too deep)' : fact]),
+  );
 }
 
 /** Entries of one chain that name each the hash of the one before it, whatever lies between them in the page. */

@@ -100,6 +100,8 @@ export interface PersonParts {
 
 /** The server is given this long before the tablet checks by itself, ms. */
 const ASK_MS = 3_000;
+/** Where the server alone can tell it is given longer: a busy one is better waited for than taken for one that is gone, ms. */
+const ASK_ALONE_MS = 10_000;
 
 /** Checks a badge or a name, with a PIN where one is given. */
 export async function checkWho(
@@ -108,7 +110,8 @@ export async function checkWho(
 ): Promise<Result<CheckedPerson, PersonFault>> {
   const { caller } = parts;
   if (!caller) return checkLocally(claim, parts, null);
-  const ask = () => caller.call('/api/people/check', checkedSchema, { json: claim, timeoutMs: ASK_MS });
+  const timeoutMs = (await isKnownHere(claim, parts)) ? ASK_MS : ASK_ALONE_MS;
+  const ask = () => caller.call('/api/people/check', checkedSchema, { json: claim, timeoutMs });
   let asked = await ask();
   if (!asked.ok && asked.error.code === 'person-unproven' && (await isSetHere(claim, parts))) {
     // Somebody signs in at once with a PIN that was just set.
@@ -129,6 +132,14 @@ export async function checkWho(
   if (code === 'person-unproven') return checkLocally(claim, parts, null);
   // No answer, or one that says nothing about the person: the tablet checks by itself.
   return checkLocally(claim, parts, offlineLifeMs);
+}
+
+/** True where this tablet can check the claim by itself. */
+async function isKnownHere(claim: PersonClaim, parts: PersonParts): Promise<boolean> {
+  const person = findLocally(claim, parts);
+  if (person === null || claim.pin === null) return person !== null;
+  const kept = person.pinSet ? await parts.pins.read(person.pinSet.pin) : person.pin;
+  return kept !== null && (await parts.seen.read(person.person)) !== null;
 }
 
 async function isSetHere(claim: PersonClaim, parts: PersonParts): Promise<boolean> {

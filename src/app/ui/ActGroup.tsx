@@ -1,12 +1,14 @@
 // Buttons that cannot be pressed for one and the same reason: it is told once beside them, and pointed at when one of them is pressed.
 
 import { type ComponentChildren, createContext } from 'preact';
-import { useState } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import { Icon } from './Icon.tsx';
 
 /** What a button needs to know of the group that it stands in. */
 export interface ToldOnce {
   readonly reason: string | null;
+  /** The id of what says it. */
+  readonly at: string;
   /** Draws a person's eyes and a reader's voice to the reason. */
   readonly point: () => void;
 }
@@ -22,11 +24,13 @@ interface ActGroupProps {
 }
 
 export function ActGroup({ reason, testId = 'told-once', children }: ActGroupProps) {
+  const at = useId();
   const [pointed, setPointed] = useState(0);
   return (
-    <AroundButton.Provider value={{ reason, point: () => setPointed(pointed + 1) }}>
+    <AroundButton.Provider value={{ reason, at, point: () => setPointed(pointed + 1) }}>
       {reason !== null && (
         <p
+          id={at}
           key={pointed} // put in anew, so that a reader says it again
           class={`told-once${pointed > 0 ? ' pointed' : ''}`}
           data-testid={testId}

@@ -10,10 +10,8 @@ export interface ButtonProps {
   readonly onPress: () => void;
   readonly tone?: 'plain' | 'act' | 'stop' | 'quiet';
   readonly large?: boolean;
-  /** Why it cannot be pressed now; shown under its label, or once for all where its group tells the same. */
+  /** Why it cannot be pressed now; shown under its label, or pointed at where what stands around it says the same once for all. */
   readonly disabledReason?: string | null;
-  /** The id of what says so already, for several buttons at once; then it is not shown under the label. */
-  readonly reasonAt?: string | null;
   readonly label?: string;
   readonly testId?: string;
   /** Whether what it switches is on; left out where it switches nothing. */
@@ -22,10 +20,10 @@ export interface ButtonProps {
 
 /** A target of at least 56 px; after a tap it lets the focus go, so that a scanner's Enter cannot press it again. */
 export function Button(props: ButtonProps) {
-  const { tone = 'plain', large = false, disabledReason = null, reasonAt = null } = props;
-  const isToldHere = disabledReason !== null && reasonAt === null;
+  const { tone = 'plain', large = false, disabledReason = null } = props;
   const around = useContext(AroundButton);
-  const isToldOnce = disabledReason !== null && around?.reason === disabledReason;
+  const told = around !== null && around.reason === disabledReason ? around : null;
+  const isToldHere = disabledReason !== null && told === null;
   return (
     <button
       type="button"
@@ -33,13 +31,15 @@ export function Button(props: ButtonProps) {
       aria-disabled={disabledReason !== null}
       {...(props.pressed === undefined ? {} : { 'aria-pressed': props.pressed })}
       {...(props.label === undefined || isToldHere ? {} : { 'aria-label': props.label })}
-      {...(disabledReason === null || reasonAt === null ? {} : { 'aria-describedby': reasonAt })}
+      {...(disabledReason === null || told === null ? {} : { 'aria-describedby': told.at })}
       {...(props.testId === undefined ? {} : { 'data-testid': props.testId })}
       onClick={(event) => {
         const button = event.currentTarget;
         if (event.detail > 0) button.blur(); // by pointer; a keyboard user keeps the place
-        if (isToldOnce) around?.point();
-        if (disabledReason !== null) return;
+        if (disabledReason !== null) {
+          told?.point();
+          return;
+        }
         if (isTremble(button, event.timeStamp)) return;
         props.onPress();
       }}
@@ -54,7 +54,7 @@ export function Button(props: ButtonProps) {
         ) : (
           props.children
         )}
-        {isToldHere && <span class={isToldOnce ? 'hidden' : 'why'}> {disabledReason}</span>}
+        {isToldHere && <span class="why"> {disabledReason}</span>}
       </span>
     </button>
   );

@@ -9,6 +9,16 @@ import { type Language, language, spoken, wanted } from './words.ts';
 const packs: Readonly<Record<Language, () => Promise<Pack>>> = {
   en: () => import('./en/pack.ts'),
   es: () => import('./es/pack.ts'),
+  de: () => import('./de/pack.ts'),
+  fr: () => import('./fr/pack.ts'),
+  pt: () => import('./pt/pack.ts'),
+  pl: () => import('./pl/pack.ts'),
+  hu: () => import('./hu/pack.ts'),
+  vi: () => import('./vi/pack.ts'),
+  zh: () => import('./zh/pack.ts'),
+  ja: () => import('./ja/pack.ts'),
+  ko: () => import('./ko/pack.ts'),
+  ar: () => import('./ar/pack.ts'),
 };
 
 /** What was asked for, by language and area (or the pack itself). */

@@ -2,7 +2,7 @@
 
 import { changeLanguage } from './fetch.ts';
 import type { Pseudo } from './pseudo.ts';
-import { disguise, type Language } from './words.ts';
+import { disguise, type Language, tongues } from './words.ts';
 
 /** What a tablet speaks. */
 export interface Spoken {
@@ -28,5 +28,5 @@ export async function speak(
   if (wish !== wishes || !(await changeLanguage(spoken)) || wish !== wishes) return;
   disguise.value = made;
   page.lang = spoken;
-  page.dir = pseudo === 'mirrored' ? 'rtl' : 'ltr';
+  page.dir = pseudo === 'mirrored' ? 'rtl' : tongues[spoken].runs;
 }

@@ -6,11 +6,38 @@ import { signal } from '@preact/signals';
 import type { AreaName, Words } from './areas.ts';
 
 /** Languages that the app speaks; English first. */
-export const languages = ['en', 'es'] as const;
+export const languages = ['en', 'es', 'de', 'fr', 'pt', 'pl', 'hu', 'vi', 'zh', 'ja', 'ko', 'ar'] as const;
 export type Language = (typeof languages)[number];
 
-/** Each language under its own name. */
-export const languageNames: Readonly<Record<Language, string>> = { en: 'English', es: 'Español' };
+/** How a language is told: its own name, the locale of its numbers and dates, the way it runs. */
+interface Tongue {
+  readonly name: string;
+  /** BCP 47. Figures are Latin everywhere, as they are on labels and machines. */
+  readonly locale: string;
+  readonly runs: 'ltr' | 'rtl';
+}
+
+/** Every language. */
+export const tongues: Readonly<Record<Language, Tongue>> = {
+  en: { name: 'English', locale: 'en-GB', runs: 'ltr' },
+  es: { name: 'Español', locale: 'es', runs: 'ltr' },
+  de: { name: 'Deutsch', locale: 'de', runs: 'ltr' },
+  fr: { name: 'Français', locale: 'fr', runs: 'ltr' },
+  pt: { name: 'Português', locale: 'pt-BR', runs: 'ltr' },
+  pl: { name: 'Polski', locale: 'pl', runs: 'ltr' },
+  hu: { name: 'Magyar', locale: 'hu', runs: 'ltr' },
+  vi: { name: 'Tiếng Việt', locale: 'vi', runs: 'ltr' },
+  zh: { name: '简体中文', locale: 'zh-CN', runs: 'ltr' },
+  ja: { name: '日本語', locale: 'ja', runs: 'ltr' },
+  ko: { name: '한국어', locale: 'ko', runs: 'ltr' },
+  ar: { name: 'العربية', locale: 'ar-u-nu-latn', runs: 'rtl' },
+};
+
+/** The first language of these tags of BCP 47, e.g. `pt-BR`, that is spoken here; English where none is. */
+export function languageOf(...tags: readonly (string | null | undefined)[]): Language {
+  const codes = tags.map((tag) => tag?.toLowerCase().split('-')[0]);
+  return codes.flatMap((code) => languages.filter((each) => each === code))[0] ?? 'en';
+}
 
 /** The language in use; the composition root sets it from the tablet's preference. */
 export const language = signal<Language>('en');
@@ -64,7 +91,7 @@ export function say<A extends AreaName>({ name }: Area<A>): Words<A> {
 
 /** The locale for numbers and dates. */
 export function locale(): string {
-  return language.value === 'es' ? 'es' : 'en-GB';
+  return tongues[language.value].locale;
 }
 
 /** Makes a formatter once for each language and zone: making one costs a hundred times more than using it. */

@@ -8,7 +8,16 @@ import { isoMoment } from '../../../shared/log/entry-schema.ts';
 import { type ExportFilter, exportLog } from '../../../shared/log/export.ts';
 import type { ExportFault, ExportReading } from '../../../shared/log/export-read.ts';
 import { type ExportBreak, verifyExport } from '../../../shared/log/export-verify.ts';
-import { type Command, type CommandIo, NotUnderstood, parseCall, printJson, readJson } from '../command.ts';
+import { parseNote } from '../../../shared/log/note.ts';
+import {
+  type Command,
+  type CommandIo,
+  NotUnderstood,
+  parseCall,
+  parseJson,
+  printJson,
+  readText,
+} from '../command.ts';
 import {
   checkSignatures,
   exportLines,
@@ -19,11 +28,17 @@ import {
   rightsFrom,
   rightsIn,
 } from '../log-file.ts';
+import { checkPasskeys } from '../log-passkeys.ts';
 import { broughtIn, countProven } from '../log-proven.ts';
+import { record, recordHelp, verifyRecord } from '../log-record.ts';
 import { checkTree, proofOfPart } from '../log-tree.ts';
+import { readWitnesses, witness, witnessesOf, witnessHelp } from '../log-witness.ts';
 import { type KnownKeys, keysInExport, keysInFile, readFingerprint, sayPlant } from '../plant-keys.ts';
 
-const help = `reelward log verify FILE [--keys FILE] [--plant FINGERPRINT] [--heads FILE]
+const help = `reelward log verify FILE [--keys FILE] [--plant FINGERPRINT] [--heads FILE [--witness FILE]]
+reelward log verify --record FILE [EXPORT] [--keys FILE] [--plant FINGERPRINT]
+reelward log record FILE --entry ID [--page FILE]
+reelward log witness --note FILE --key FILE [--keys FILE] | --make NAME --key FILE
 reelward log export FILE --format ${logFormats.join('|')} [--from MOMENT] [--to MOMENT] [--line LINE] [--slot SLOT]
                     [--who PERSON] [--verdict VERDICT] [--kind KIND ...] [--out FILE]
 
@@ -31,7 +46,7 @@ FILE is an exported log: JSON lines (one entry a line), CSV or XLSX; - for stand
 
 verify walks every tablet's chain of hashes, checks the signatures, compares the readable columns of a table with the sealed entry
 of each row, and prints one JSON document: {"entries", "tablets", "omitted", "ok", "firstBroken", "proven", "claimed", "plant",
-"provenBy", "claims", "tree", "rights", "heads", "faults", "signatures"}. The order of lines does not matter.
+"provenBy", "claims", "tree", "rights", "passkeys", "heads", "faults", "signatures"}. The order of lines does not matter.
 "proven" counts the entries whose signature holds by a key of the plant's signed list: the list in a JSON export by the server, or
 --keys FILE: a list as "reelward serve keys" prints it, an export that has one, or an own {"keys": [{"tablet", "key"}]} (65 bytes
 in base64url, or as JWK). "claimed" counts all others: whoever wrote the file can have written them; "claims" says why, and
@@ -43,11 +58,20 @@ to be in it, how many of the log the file leaves out ("leftOut"; 0: the file is 
 head says nothing ("beyond"). A file whose entries are not those of the head is broken.
 "rights" lists the entries of a JSON export that took a lead or an engineer and that no ticket of the plant's server stood behind when the
 file was written: "unproven", or what a lead said of them since. It is the word of whoever wrote the file, and not checked again here.
+"passkeys" says of acts that a person signs (holds, releases, steps …) which were signed by a passkey of that person ("proven"), where
+that proves nothing and why ("refused"), and which rest on a PIN that only the tablet tells of ("pinOnly"). The keys are those that the
+file's own entries registered: who registered each is told beside it ("registered", "registeredBy").
 "textsLeftOut" lists entries that hold a badge or what checks a PIN: an export leaves these out, so that the rest of the entry's text is
 only claimed; its hash, its place and its signature are checked as ever.
 A cut-off end can only be seen with such a head, or with --heads: an earlier answer of verify (or its "heads"), kept elsewhere. Of an
-earlier answer with a "tree", the log also has to begin with the log of then.
+earlier answer with a "tree", or of a signed head by itself, the log also has to begin with the log of then.
+"witnesses": who of the keys in --witness (one a line, as log witness --make prints them) signed the head in --heads, and when: that the
+log grew up to there from what they saw before. Whose keys those are is for you to say.
 Exit 0 whole, 1 broken (the first broken entry is also named on standard error), 2 not understood.
+
+${recordHelp}
+
+${witnessHelp}
 
 export writes the wanted entries in folding order: text to standard output or --out, a workbook likewise. --from and --to are
 moments such as 2026-03-02T06:00:00+01:00, both included. Entries left out are stood for by records {"omitted": ...}, so that
@@ -86,12 +110,15 @@ function sayBreak({ id, fault, column, wanted, found }: ExportBreak): string {
 
 async function verify(args: readonly string[], io: CommandIo): Promise<number> {
   const text = { type: 'string' } as const;
-  const options = { heads: text, keys: text, plant: text };
-  const { values, positionals } = parseCall(args, options, { min: 1, max: 1, names: 'one FILE' });
+  const options = { heads: text, keys: text, plant: text, witness: text, record: text };
+  const min = args.some((arg) => /^--record(=|$)/.test(arg)) ? 0 : 1;
+  const { values, positionals } = parseCall(args, options, { min, max: 1, names: 'one FILE' });
+  if (values.record !== undefined) return verifyPaper(values.record, positionals[0], { wish: values, io });
   const [file = '-'] = positionals;
   const reading = await readLogFile(file, io);
   refuseUnreadable(reading, file, false);
-  const earlier = values.heads === undefined ? null : await readJson(values.heads, headsSchema, io);
+  const earlier = values.heads === undefined ? null : await readEarlier(values.heads, io);
+  const witnessed = await readWitnessed(earlier?.tree?.head, values.witness, io);
   const checkpoints: readonly Checkpoint[] = earlier?.heads ?? [];
   const { known, fault } = await knownKeys(reading, values, io);
   const signatures = checkSignatures(reading.entries, known.keys);
@@ -107,7 +134,7 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
     known.plant?.key ?? null,
     earlier?.tree?.head ?? null,
   );
-  const faults = [fault, treeFault].filter((one) => one !== null);
+  const faults = [fault, treeFault, witnessed.fault].filter((one) => one !== null);
   const ok = report.ok && faults.length === 0;
   printJson(
     {
@@ -121,7 +148,9 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
       keysFrom: known.from,
       plant: known.plant === null ? null : sayPlant(known.plant),
       tree,
+      witnesses: witnessed.by,
       rights: rightsIn(reading),
+      passkeys: await checkPasskeys(reading.entries),
       signatures: { checked, withoutKey },
     },
     io,
@@ -129,6 +158,42 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
   if (report.firstBroken) io.stderr(`reelward log: ${sayBreak(report.firstBroken)}\n`);
   for (const one of faults) io.stderr(`reelward log: ${one}\n`);
   return ok ? 0 : 1;
+}
+
+/** An earlier answer, or a signed head by itself. */
+async function readEarlier(file: string, io: CommandIo): Promise<z.infer<typeof headsSchema>> {
+  const text = await readText(file, io);
+  const head = parseNote(text);
+  return head ? { heads: [], tree: { head: text } } : parseJson(text, headsSchema, file);
+}
+
+async function readWitnessed(head: string | undefined, file: string | undefined, io: CommandIo) {
+  if (file === undefined) return { by: [], fault: null };
+  if (head === undefined)
+    throw new NotUnderstood('--witness: expected --heads with the head that was signed, found none');
+  return witnessesOf(head, await readWitnesses(file, io));
+}
+
+/** Checks a record from paper, by keys that were given or stand in an export beside it. */
+async function verifyPaper(
+  record: string,
+  file: string | undefined,
+  {
+    wish,
+    io,
+  }: {
+    readonly wish: { readonly keys?: string | undefined; readonly plant?: string | undefined };
+    readonly io: CommandIo;
+  },
+): Promise<number> {
+  const reading = file === undefined ? null : await readLogFile(file, io);
+  if (reading) refuseUnreadable(reading, file ?? '', true);
+  const { known, fault } = await knownKeys(reading ?? { entries: [], omitted: [], faults: [] }, wish, io);
+  return verifyRecord(
+    record,
+    { known: fault === null ? known : { ...known, plant: null }, fault, reading },
+    io,
+  );
 }
 
 /** The keys that count, and what is wrong with the list of them where something is. */
@@ -222,13 +287,16 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
   const [act, ...rest] = args;
   if (act === 'verify') return verify(rest, io);
   if (act === 'export') return exportFile(rest, io);
-  throw new NotUnderstood(`expected verify or export, found ${act ?? 'nothing'}`);
+  if (act === 'record') return record(rest, io);
+  if (act === 'witness') return witness(rest, io);
+  throw new NotUnderstood(`expected verify, export, record or witness, found ${act ?? 'nothing'}`);
 }
 
 /** The command. */
 export const command: Command = {
   name: 'log',
-  summary: 'check an exported log; write a part of it as CSV, XLSX or JSON lines',
+  summary:
+    'check an exported log; write a part of it as CSV, XLSX or JSON lines; records for paper; witnesses',
   help,
   run,
 };

@@ -19,7 +19,7 @@ import { readPlace, readSettings, serveOptions } from '../serve-settings.ts';
 
 const help = `reelward serve [--port N] [--data DIR] [--database URL] [--host NAME] [--https]
 reelward serve check
-reelward serve enrol | tablets | revoke TABLET | keys | aside [FILE] | backup FILE | restore FILE [--replace]
+reelward serve enrol | tablets | revoke TABLET | keys | head [SIZE] | aside [FILE] | backup FILE | restore FILE [--replace]
 
 Serves the app and keeps the log of all tablets. Tablets go on without it and sync when it is back.
 
@@ -69,6 +69,8 @@ Serves the app and keeps the log of all tablets. Tablets go on without it and sy
   revoke TABLET    shuts a tablet out at once
   keys             prints the list of the tablets' keys, signed by the plant's key, for
                    whoever checks an export (reelward log verify --keys FILE)
+  head [SIZE]      prints the signed head of the log, with the proof that it begins with
+                   the log of SIZE entries, for a witness (reelward log witness)
   aside [FILE]     lists as JSON the entries that the server kept aside, with who brought
                    them and why they are no part of the log; with FILE, writes them
                    whole to that new file, one JSON object a line

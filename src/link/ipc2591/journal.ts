@@ -61,11 +61,15 @@ export interface Journal {
   readonly workOf: (id: string) => Work | null;
   /** Begins a new stretch from none. */
   readonly begin: () => { readonly boot: string; readonly saved: Promise<void> };
+  /** `id`: the work's own. */
   readonly panel: (
     key: string,
     boot: string,
     work: Work,
+    id: string | null,
   ) => { readonly total: number; readonly saved: Promise<void> };
+  /** The panel of a work that was counted without a code, since its beginning had not come yet; told once, and forgotten by a kill. */
+  readonly uncoded: (id: string) => { readonly boot: string; readonly total: number } | null;
   /** What was said of that panel is in the log. */
   readonly told: (key: string) => void;
   /** Panels of which something was said that is not known to be in the log. */
@@ -145,6 +149,7 @@ export function openJournal(folder: string, station: string, flush = true): Jour
   if (existsSync(file)) for (const line of readLines(file)) take(held, JSON.parse(line) as Line); // written below
   writeWhole(file, wholeText(held));
   const lines: LineFile = openLines(file, flush);
+  const uncoded = new Map<string, { readonly boot: string; readonly total: number }>();
   let count = 0;
   const add = (line: Line): Promise<void> => {
     take(held, line);
@@ -171,8 +176,17 @@ export function openJournal(folder: string, station: string, flush = true): Jour
       const boot = randomBytes(4).toString('hex');
       return { boot, saved: add(['boot', boot, 0]) };
     },
-    panel: (key, boot, { code, skipped }) => {
+    uncoded: (id) => {
+      const of = uncoded.get(id) ?? null;
+      uncoded.delete(id);
+      return of;
+    },
+    panel: (key, boot, { code, skipped }, id) => {
       const next = total(boot) + 1;
+      if (code === null && id !== null) {
+        uncoded.set(id, { boot, total: next });
+        shorten(uncoded, WORKS_KEPT);
+      }
       return { total: next, saved: add(['panel', key, boot, next, code, skipped]) };
     },
     told: (key) => note(['told', key]),

@@ -8,6 +8,7 @@
 import { BEATS_MISSED } from '../../../shared/floor/counters.ts';
 import type { FloorWatch } from '../floor.ts';
 import type { Now, StationDesk, WriteEntry } from '../station-desk.ts';
+import { type Asides, openAsides } from './asides.ts';
 import type { Answered } from './ask.ts';
 import { openAskedDesks, slotOf } from './asked-desks.ts';
 import type { Envelope } from './envelope.ts';
@@ -15,7 +16,7 @@ import type { Journal } from './journal.ts';
 import type { LoadedDesk } from './loaded.ts';
 import { type CountedBy, type Place, readSaid, type Said } from './messages.ts';
 import type { OfferedDesk } from './offered.ts';
-import { type Count, openSteps, type Steps } from './steps.ts';
+import { type Count, openSteps, type Steps, tellLate } from './steps.ts';
 import { openUses, type Uses } from './uses.ts';
 import { openValidator, type Reply, VALIDATE } from './validate.ts';
 
@@ -90,6 +91,7 @@ export interface Machine {
 interface Work extends MachineWorld {
   readonly config: MachineConfig;
   readonly uses: Uses;
+  readonly asides: Asides;
   readonly loaded: LoadedDesk;
   readonly offered: OfferedDesk;
   beatMs: number;
@@ -111,6 +113,7 @@ export function openMachine(config: MachineConfig, world: MachineWorld): Machine
     ...world,
     config,
     uses: openUses(),
+    asides: openAsides(config, world.write),
     ...openAskedDesks(config, world),
     beatMs: BEAT_MS,
     heardMs: null,
@@ -146,7 +149,7 @@ export function openMachine(config: MachineConfig, world: MachineWorld): Machine
     settle: async () => {
       const now = work.now();
       await work.steps.settle();
-      await Promise.all([tellUses(work, now, true), tellUnused(work, now)]);
+      await Promise.all([tellUses(work, now, true), tellUnused(work, now), work.asides.tick(now, true)]);
     },
   };
 }
@@ -224,6 +227,12 @@ function readClock(work: Work, { atMs }: Envelope, said: Said, now: Now): readon
   return isOff ? [work.desk.notice('clock-off', new Date(atMs).toISOString(), now)] : [];
 }
 
+/** How long ago it happened, by the machine's clock as it is known, ms. */
+function lateMs({ lags }: Work, { atMs }: Envelope, now: Now): number {
+  const offMs = lags.length === 0 ? 0 : Math.min(...lags);
+  return atMs === null ? 0 : Math.max(0, now.wallMs - atMs - offMs);
+}
+
 /** True where it was said of a while that had passed before the newest silence ended. */
 function isOfSilence({ silence, journal }: Work, { atMs }: Envelope, now: Now): boolean {
   if (!silence || silence.offMs === null || atMs === null || journal.bootBefore() === null) return false;
@@ -243,6 +252,7 @@ function act(work: Work, heard: Heard): readonly Promise<unknown>[] {
   switch (said.is) {
     case 'started':
       if (said.work === null || isOtherLane(config, said.lane)) return [];
+      if (said.code !== null) tellLate(work.steps, journal.uncoded(said.work), said.code);
       return [journal.work(key, said.work, said)];
     case 'panel':
       if (said.by !== config.counts) return unused(work, name, now);
@@ -250,13 +260,20 @@ function act(work: Work, heard: Heard): readonly Promise<unknown>[] {
     case 'no-panel':
       return [];
     case 'state':
-      work.steps.put(null, { count: { ...present(work), state: said.code } });
+      work.steps.put(null, {
+        count: { ...present(work), state: said.code, stateMs: now.ms - lateMs(work, envelope, now) },
+      });
       return [];
     case 'splice':
     case 'empty':
       return [tellTape(work, { ...heard, said })];
     case 'used':
       return use(work, { ...heard, said });
+    case 'pick-fault':
+    case 'cleared':
+    case 'aired':
+    case 'recipe':
+      return [journal.key(key), work.asides.take(said, { now, atMs: now.ms - lateMs(work, envelope, now) })];
     case 'loaded':
       // Nobody here asked for it: it may be of some places only.
       return [work.loaded.take({ places: said.places, whole: false }, now)];
@@ -291,7 +308,7 @@ function countPanel(work: Work, { envelope, said, now }: HeardOf<'panel'>): read
   const serial = said.code ?? began?.code ?? null;
   const skips = said.skipped ?? began?.skipped ?? null;
   const { key } = envelope;
-  const { total, saved } = journal.panel(key, boot, { code: serial, skipped: skips });
+  const { total, saved } = journal.panel(key, boot, { code: serial, skipped: skips }, said.work);
   const skipped = skips === null ? null : [...skips];
   work.steps.put(saved, { count: { key, boot, total, serial, skipped, state: null } });
   return [saved];
@@ -301,9 +318,7 @@ function countPanel(work: Work, { envelope, said, now }: HeardOf<'panel'>): read
 function tellTape(work: Work, { envelope, said, now }: HeardOf<'splice' | 'empty'>): Promise<unknown> {
   const { write, journal, desk, open } = work;
   const { station, line } = work.config;
-  const offMs = work.lags.length === 0 ? 0 : Math.min(...work.lags);
-  const late =
-    envelope.atMs === null ? 0 : Math.max(0, Math.round((now.wallMs - envelope.atMs - offMs) / 1000));
+  const late = Math.round(lateMs(work, envelope, now) / 1000);
   const entries =
     said.is === 'splice'
       ? [
@@ -369,6 +384,7 @@ function tick(work: Work, now: Now): void {
   const { sinceMs } = work.unused;
   const telling = [
     tellUses(work, now, false),
+    work.asides.tick(now, false),
     sinceMs !== null && now.ms - sinceMs >= UNUSED_AFTER_MS ? tellUnused(work, now) : null,
     // Words of a silence are of the name before: the desk beats with the newest alone.
     work.silence ? work.desk.settle() : null,

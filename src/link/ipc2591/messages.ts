@@ -1,6 +1,7 @@
 // What does an envelope of IPC-2591 say, as far as a line's counts, tapes and losses go? Field names are the standard's own, as its
 // organisation publishes them (IPCConnectedFactoryExchange/CFX on GitHub: Production, Materials, ResourcePerformance, Structures).
 
+import type { AiredSays } from '../../../shared/floor/vocabulary.ts';
 import { asList, asNumber, asRecord, asText, type Envelope } from './envelope.ts';
 
 /** By which message a station counts its panels. */
@@ -53,12 +54,27 @@ export type Said =
   | { readonly is: 'empty'; readonly places: readonly Place[] }
   /** What it has loaded; `isCut`: not all of it could be read. */
   | { readonly is: 'loaded'; readonly places: readonly Place[]; readonly isCut: boolean }
-  /** Something was loaded or taken out. */
+  /** Something was loaded, spliced on or taken out. */
   | { readonly is: 'moved' }
   /** The setup that it asks for. */
   | { readonly is: 'wanted'; readonly wanted: WantedSetup }
   /** It asks for another setup from now on. */
   | { readonly is: 'wants-other' }
+  /** A fault of picking at a place; `fault`: its own name, by which it is told cleared. */
+  | {
+      readonly is: 'pick-fault';
+      readonly place: Place;
+      readonly fault: string | null;
+      readonly lane: number | null;
+    }
+  | { readonly is: 'cleared'; readonly fault: string }
+  | { readonly is: 'aired'; readonly says: AiredSays; readonly reels: readonly string[] }
+  | {
+      readonly is: 'recipe';
+      readonly recipe: string;
+      readonly revision: string | null;
+      readonly lane: number | null;
+    }
   | { readonly is: 'unused' }
   | { readonly is: 'unread'; readonly why: string };
 
@@ -77,6 +93,8 @@ const ROWS_MOST = 10_000;
 
 type Body = Readonly<Record<string, unknown>>;
 
+const MSD = 'CFX.Materials.Management.MSDManagement';
+
 const readers: Readonly<Record<string, (body: Body) => Said>> = {
   'CFX.Heartbeat': (body) => ({ is: 'beat', everyMs: spanMs(body['HeartbeatFrequency']) }),
   'CFX.EndpointConnected': () => ({ is: 'beat', everyMs: null }),
@@ -92,8 +110,18 @@ const readers: Readonly<Record<string, (body: Body) => Said>> = {
   'CFX.Materials.Storage.GetLoadedMaterialsResponse': readLoaded,
   'CFX.Production.GetRequiredSetupResponse': readWanted,
   'CFX.Production.SetupRequirementsChanged': () => ({ is: 'wants-other' }),
+  'CFX.Production.RecipeActivated': readRecipe,
+  'CFX.ResourcePerformance.FaultOccurred': readFault,
+  'CFX.ResourcePerformance.FaultCleared': readCleared,
+  [`${MSD}.MaterialsOpened`]: readAired('opened'),
+  [`${MSD}.MaterialsPlacedInDryStorage`]: readAired('put-dry'),
+  [`${MSD}.MaterialsRemovedFromDryStorage`]: readAired('taken-out'),
+  [`${MSD}.MaterialsExpired`]: readAired('expired'),
+  [`${MSD}.MaterialsRestored`]: readAired('restored'),
   'CFX.Materials.Storage.MaterialsLoaded': () => ({ is: 'moved' }),
   'CFX.Materials.Storage.MaterialsUnloaded': () => ({ is: 'moved' }),
+  // A splice as the machine has it: what it has loaded then says where.
+  'CFX.Materials.Management.MaterialsJoined': () => ({ is: 'moved' }),
 };
 
 /** What an envelope says. A message that is not used here is `unused`, one of the used that cannot be understood `unread`. */
@@ -145,6 +173,50 @@ function readState(body: Body): Said {
   return byName === undefined
     ? { is: 'unread', why: `NewState ${asText(state, 40) ?? 'missing'}` }
     : { is: 'state', code: byName };
+}
+
+/** Of faults, those of picking are used (SMTPlacementFault, PlacementFaultType PickupError); the machine's screen tells the rest. */
+function readFault(body: Body): Said {
+  const fault = asRecord(body['Fault']);
+  if (!fault) return { is: 'unread', why: 'no Fault' };
+  if (asText(fault['PlacementFaultType'], 40) !== 'PickupError') return { is: 'unused' };
+  const place = placeOf(fault['MaterialLocation']);
+  if (!place) return { is: 'unread', why: 'PickupError without MaterialLocation' };
+  const lane = fault['Lane'];
+  return {
+    is: 'pick-fault',
+    place,
+    fault: asText(fault['FaultOccurrenceId'], 64),
+    // A text in this message, a number in others.
+    lane: asNumber(typeof lane === 'string' && /^\d{1,4}$/.test(lane) ? Number(lane) : lane, 0, 1000),
+  };
+}
+
+function readRecipe(body: Body): Said {
+  const recipe = asText(body['RecipeName'], 200);
+  if (recipe === null || recipe.trim() === '') return { is: 'unread', why: 'no RecipeName' };
+  return {
+    is: 'recipe',
+    recipe,
+    revision: asText(body['Revision'], 200),
+    lane: asNumber(body['Lane'], 0, 1000),
+  };
+}
+
+function readAired(says: AiredSays): (body: Body) => Said {
+  return (body) => {
+    const rows = asList(body['Materials']).slice(0, ROWS_MOST);
+    const reels = rows.map((row) => asText(asRecord(row)?.['UniqueIdentifier'], 64));
+    const named = reels.filter((reel) => reel !== null && reel !== '') as readonly string[]; // just looked at
+    return named.length > 0 && named.length === rows.length
+      ? { is: 'aired', says, reels: [...new Set(named)] }
+      : { is: 'unread', why: 'Materials without UniqueIdentifier' };
+  };
+}
+
+function readCleared(body: Body): Said {
+  const fault = asText(body['FaultOccurrenceId'], 64);
+  return fault === null ? { is: 'unread', why: 'no FaultOccurrenceId' } : { is: 'cleared', fault };
 }
 
 function readSplice(body: Body): Said {

@@ -104,3 +104,12 @@ function inOneRise(counts: readonly Count[]): readonly Count[] {
   });
   return [...tops, ...told];
 }
+
+/** The code of a panel that is counted already: a broker that was cut off may bring a work's beginning after its end. */
+export function tellLate(
+  steps: Steps,
+  of: { readonly boot: string; readonly total: number } | null,
+  code: string | null,
+): void {
+  if (of && code !== null) steps.put(null, { count: { ...of, serial: code, skipped: null, state: null } });
+}

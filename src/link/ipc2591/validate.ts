@@ -3,7 +3,7 @@
 // question, and it is a help beside the machine's own guards, not a safety function: no answer, too, must be safe for it.
 
 import { randomUUID } from 'node:crypto';
-import { answerPlaces } from '../../../shared/floor/interlock.ts';
+import { answerPlaces, answersAs } from '../../../shared/floor/interlock.ts';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
 import { type InterlockWhy, interlockWhys } from '../../../shared/floor/vocabulary.ts';
@@ -45,6 +45,7 @@ const texts: Readonly<Record<InterlockWhy, string>> = {
   'no-reel-told': 'The message names no reel',
   'out-of-date': 'The log cannot be read',
   'in-conflict': 'Two tablets say different things of this slot',
+  unproven: 'Let on by a word that nothing proves',
 };
 
 /** Sends an envelope back to who asked; false where that cannot be. */
@@ -70,15 +71,16 @@ export function openValidator(world: {
 
   const rowsOf = async (rows: readonly unknown[]): Promise<readonly Row[] | null> => {
     const fresh = await floor.upToDate(FLOOR_WITHIN_MS);
-    const ruled = (fresh ?? floor.known())?.interlocks.get(station);
-    if (ruled?.on !== true) return null;
+    const state = fresh ?? floor.known();
+    const unsure = state && answersAs(state, station);
+    if (!unsure) return null;
     const places = rows.map((row) => {
       const place = placeOf(row);
       const slot = place && world.slotOf(place);
       const { reel = null, part = null, feeder = null } = place ?? {};
       return { slot: slot ?? '?', reel, part, feeder };
     });
-    const answers = answersOf(fresh, places, { line, unsure: ruled.unsure });
+    const answers = answersOf(fresh, places, { line, unsure });
     return answers.map((each, at) => {
       const { reel = null, part = null } = places[at] ?? {};
       return { ...each, reel, part };

@@ -62,11 +62,19 @@ export async function keepCertificate(options: KeepOptions): Promise<KeptCertifi
 async function keepLocal(options: KeepOptions): Promise<KeptCertificate> {
   const folder = join(options.folder, 'certificates');
   mkdirSync(folder, { recursive: true, mode: 0o700 });
-  let authority = await keepAuthority(readPair(folder, 'authority'), folder, options);
+  const there = readPair(folder, 'authority');
+  if (there && !isWhole(there)) {
+    throw new CertificateRefused(
+      'certificates/authority.*: cannot be read, or key and certificate do not belong together; put them back from a backup, or remove them to make an authority anew, and trust it on each tablet',
+    );
+  }
+  let authority = await keepAuthority(there, folder, options);
   refuseForeign(authority, options.settings.names);
   // An address that came later and is none of a private network is left out: with it, no tablet would accept the others either.
   const wantedNames = () => namesOf(options).filter((name) => maySpeakFor(authority, name));
   let leaf = readPair(folder, 'server');
+  // Nobody trusts it by itself: one that is damaged is made anew.
+  if (leaf && !isWhole(leaf)) leaf = null;
 
   const look = async (): Promise<boolean> => {
     authority = await keepAuthority(authority, folder, options);
@@ -100,6 +108,15 @@ async function keepAuthority(kept: PemPair | null, folder: string, options: Keep
   const nowMs = options.nowMs();
   if (kept !== null && readCertificate(kept.cert).endsMs - nowMs >= renewBeforeMs) return kept;
   return writePair(folder, 'authority', await makeAuthority(options.plant, namesOf(options), nowMs));
+}
+
+/** True where both files can be read, and the key is the certificate's. */
+function isWhole(pair: PemPair): boolean {
+  try {
+    return readCertificate(pair.cert).endsMs > 0 && keyFits(pair);
+  } catch {
+    return false; // no certificate, or no key
+  }
 }
 
 /** A name that somebody asked for is not left out in silence. */

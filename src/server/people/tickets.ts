@@ -6,6 +6,7 @@ import type { KeyObject } from 'node:crypto';
 import { exportJWK, jwtVerify, SignJWT } from 'jose';
 import { type EntryOf, readFloorEntry } from '../../../shared/floor/kinds.ts';
 import { addsPeople } from '../../../shared/floor/may.ts';
+import type { SignedBy } from '../../../shared/floor/passkey.ts';
 import {
   readClaims,
   splitToken,
@@ -21,6 +22,7 @@ import { readPublicKey, type ServerKey, signatureHolds } from '../keys.ts';
 import type { Store } from '../stores/store.ts';
 import { ticketStartName } from '../stores/tables.ts';
 import type { CheckedTrust, KnownPerson } from './known.ts';
+import { signedBy } from './passkeys.ts';
 
 /** For whoever comes to another's tablet to decide one thing. As a session of the server. */
 const DECIDING_MS = 15 * 60_000;
@@ -117,6 +119,7 @@ async function signTicket(
 /** Tickets checked and kept by the entry that brought them; a plant has some ten thousand a year. */
 function trustFrom({ store, key }: Desk, { before }: TicketStart): CheckedTrust {
   const claims = new Map<string, TicketClaims | null>();
+  const signed = new Map<string, SignedBy | null>();
   let revoked: ReadonlyMap<string, number> = new Map();
   const own = readPublicKey(key.publicKey);
   return {
@@ -127,7 +130,11 @@ function trustFrom({ store, key }: Desk, { before }: TicketStart): CheckedTrust 
       const endMs = revoked.get(tablet);
       return found && endMs !== undefined ? { ...found, untilMs: Math.min(found.untilMs, endMs) } : found;
     },
+    signedBy: ({ hash }) => signed.get(hash) ?? null,
     look: async (entries) => {
+      for (const entry of entries)
+        if ('passkey' in entry.payload && !signed.has(entry.hash))
+          signed.set(entry.hash, await signedBy(entry));
       const shut = (await store.listTablets()).flatMap(({ tablet, revokedMs }) =>
         revokedMs === null ? [] : [[tablet, revokedMs] as const],
       );

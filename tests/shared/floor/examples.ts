@@ -51,6 +51,7 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   'person.removed': { person: 'ana' },
   'person.signed-in': { person: 'ana', how: 'badge-and-pin', checked: 'tablet' },
   'person.signed-out': { person: 'ana' },
+  'person.language-chosen': { person: 'ana', language: 'pl' },
   'line.defined': { line: 'L1', name: 'one', zone: 'Europe/London', machines: [] },
   'line.ruled': {
     line: 'L1',
@@ -159,6 +160,8 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   'station.counted': { station: 'exit', line: 'L1', boot: 'b1', total: 9, serial: 'SN-9', skipped: [1] },
   'station.silent': { station: 'exit', line: 'L1', since: '2026-03-02T06:00:00Z', told: 'link' },
   'station.state': { station: 'exit', line: 'L1', code: 1100 },
+  'station.recipe': { station: 'exit', line: 'L1', recipe: 'BROOK-TOP', revision: 'A' },
+  'recipe.known': { line: 'L1', recipe: 'BROOK-TOP', product: 'Brook', side: 'top' },
   'station.doubled': { station: 'exit', line: 'L1', boot: 'b2', kept: 'b1' },
   'station.noticed': { station: 'exit', line: 'L1', what: 'clock-off', said: '1970', times: 3 },
   'station.finding-cleared': {
@@ -211,6 +214,13 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     station: 'exit',
     line: 'L1',
     uses: [{ slot: 'M1-F-001', reel: 'R-100', feeder: 'F-1', used: 4000, spoiled: 12 }],
+  },
+  'parts.aired': { station: 'exit', line: 'L1', says: 'opened', late: 3, reels: ['R-100'] },
+  'parts.missed': {
+    station: 'exit',
+    line: 'L1',
+    late: 200,
+    misses: [{ slot: 'M1-F-001', reel: 'R-100', feeder: 'F-1', times: 7 }],
   },
   'reel.verified': verified('M1-F-001', 'R-100', {
     reasons: [{ code: 'by-alternate', wanted: 'a', found: null }],
@@ -449,4 +459,15 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   },
   'ticket.taken': { person: 'ana', ticket: 'e30.e30.AA' },
   'unproven.settled': { entries: ['T1/e1/4'], settled: 'confirmed', by: 'ana', reason: 'I was there' },
+  'passkey.added': {
+    credential: 'AQID',
+    person: 'ana',
+    role: 'lead',
+    name: 'blue key',
+    host: 'plant.test',
+    key: { kty: 'EC', crv: 'P-256', x: 'A'.repeat(43), y: 'A'.repeat(43) },
+    by: 'ana',
+    checked: 'server',
+  },
+  'passkey.removed': { credential: 'AQID', person: 'ana', role: 'lead', by: 'ana', checked: 'server' },
 };

@@ -3,10 +3,13 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { answerPlaces, resultOf } from '../../../shared/floor/interlock.ts';
+import { applyAll } from '../../../shared/floor/fold.ts';
+import { answerPlaces, answersAs, resultOf } from '../../../shared/floor/interlock.ts';
+import { emptyState } from '../../../shared/floor/state.ts';
 import type { BelievedPlace } from '../../../shared/floor/station-state.ts';
 import { interlockWhys, type UnsureResult } from '../../../shared/floor/vocabulary.ts';
-import { beginStory, type Story, tellPlant, unloaded, verified } from './story.ts';
+import { compareEntries } from '../../../shared/log/order.ts';
+import { beginStory, idOf, type Story, tellPlant, unloaded, verified } from './story.ts';
 
 const [one, two] = ['M1-F-001', 'M1-F-002'];
 const place = (slot: string, reel: string | null, part: string | null = null): BelievedPlace => ({
@@ -116,5 +119,48 @@ describe('a machine that asks about a reel on a slot', () => {
     story.tell('station.answered', { ...station, results: [...results] });
     story.tell('station.interlock-ruled', { ...station, on: false, unsure: 'Failed' });
     expect(story.floor().interlocks.get('placer')).toMatchObject({ on: false, last: { results } });
+  });
+});
+
+describe('where the plant gives tickets and none proves it', () => {
+  /** As a link folds it that knows the plant's key: nobody here has a ticket. */
+  const judged = (story: Story) =>
+    applyAll(emptyState(), [...story.entries].sort(compareEntries), {
+      before: new Map(),
+      claimsOf: () => null,
+    });
+
+  test('a reel that only a lead’s word let on is not sure; the same word in a plant without tickets is', () => {
+    const story = begun();
+    const held = load(story, 'M1-F-010', 'U-300', 'K6', { verdict: 'held' });
+    story.tell('hold.cleared', {
+      of: idOf(held),
+      line: 'L1',
+      slot: 'M1-F-010',
+      reason: 'looked at',
+      by: 'lea',
+      checked: 'tablet',
+    });
+    const asked = [place('M1-F-010', 'K6'), place(one, 'K1')];
+    expect(answerPlaces(story.floor(), 'L1', asked, 'Failed').map(({ why }) => why)).toEqual([
+      'verified',
+      'verified',
+    ]);
+    expect(answerPlaces(judged(story), 'L1', asked, 'Failed')).toMatchObject([
+      { result: 'Failed', why: 'unproven' },
+      { result: 'Success', why: 'verified' },
+    ]);
+  });
+
+  test('an engineer’s word turns nothing on', () => {
+    const story = begun();
+    expect(answersAs(story.floor(), 'placer')).toBeNull();
+    const rule = (on: boolean) =>
+      story.tell('station.interlock-ruled', { station: 'placer', line: 'L1', on, unsure: 'Failed' });
+    rule(true);
+    expect(answersAs(story.floor(), 'placer')).toBe('Failed');
+    expect(answersAs(judged(story), 'placer')).toBeNull();
+    rule(false);
+    expect(answersAs(story.floor(), 'placer')).toBeNull();
   });
 });

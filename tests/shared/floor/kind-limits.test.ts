@@ -69,7 +69,7 @@ test('a name that others refer to has 1 to 64 characters, a text up to 200, and 
     const isLong = (length: number) => isTaken('x'.repeat(length));
     // A word of a closed list, or a text of a form of its own.
     if (!isLong(2)) return null;
-    const most = [20, 40, 64, 100, 200, 500, 2000, 3000, 4000].find(
+    const most = [20, 40, 64, 100, 200, 253, 500, 1364, 2000, 3000, 4000].find(
       (length) => isLong(length) && !isLong(length + 1),
     );
     return `${isLong(0) ? 0 : isLong(1) ? 1 : 2}–${most ?? '?'}`;
@@ -93,11 +93,16 @@ test('a name that others refer to has 1 to 64 characters, a text up to 200, and 
       0–? reel.verified reasons[].wanted
       0–? tablet.opened key.kty
       1–100 label.taught definition.codes[].pieces[].text
+      1–1364 passkey.added credential
+      1–1364 passkey.removed credential
       1–200 panel.seen serial
       1–200 panels.corrected reason
+      1–200 recipe.known recipe
+      1–200 station.recipe recipe
       1–200 station.finding-cleared finding
       1–200 station.finding-cleared reason
       1–200 unproven.settled entries[]
+      1–253 passkey.added host
       1–3000 ticket.taken ticket`),
   );
 });
@@ -155,6 +160,7 @@ test('a number is none below nothing, a size is above it, and these have limits 
       whole 1… panels.contained runs[].possible.last
       whole 1… panels.counted skipped[]
       whole 1… panels.scrapped panels
+      whole 1… parts.missed misses[].times
       whole 1… setup.taken slots[].positions
       whole 1… station.counted skipped[]
       whole 1…10000 part.described pins
@@ -230,6 +236,8 @@ test('a list has an entry at least and so many at most only where these say so',
       1– changeover.left-open left
       1– run.began-short short
       1–2 line.calendar-ruled weeks
+      1–200 parts.aired reels
+      1–200 parts.missed misses
       1–200 unproven.settled entries
       1–2000 labels.printed names`),
   );
@@ -244,6 +252,8 @@ test.each<readonly [EntryKind, Path, readonly unknown[], readonly unknown[]]>([
   ['step.answered', ['value'], ['x'.repeat(400_000), 5, null], ['x'.repeat(400_001), true]],
   ['parts.used', ['uses', 0, 'used'], [0, 0.5, 1e10], [-1, 1e10 + 1]],
   ['containment.signed', ['codes'], [['PN7'], null], [[]]],
+  ['station.state', ['late'], [0, 4000], [-1, 0.5]],
+  ['run.stopped', ['code'], [5200, -1], [0.5, null]],
   ['station.counted', ['once'], [true], [false, null]],
   ['station.counted', ['skipped'], [[], Array(1000).fill(1)], [Array(1001).fill(1), [0]]],
 ])('%s takes no other values at %s, where its example has none', (kind, path, taken, refused) => {

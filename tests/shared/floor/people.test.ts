@@ -44,6 +44,16 @@ test('a PIN is named with the tablet that set it, stays where an entry says noth
   expect(pinNow()).toEqual({ pin: null, pinSet: undefined });
 });
 
+test('the language that a person chose stays with them, whatever else of them changes', () => {
+  const story = beginStory();
+  story.tell('person.language-chosen', { person: 'ana', language: 'pl' });
+  story.tell('person.added', ana);
+  expect(story.floor().people.get('ana')).toEqual(ana);
+  story.tell('person.language-chosen', { person: 'ana', language: 'pl' });
+  story.tell('person.added', { ...ana, role: 'lead' });
+  expect(story.floor().people.get('ana')).toEqual({ ...ana, role: 'lead', language: 'pl' });
+});
+
 test('`personByBadge()` needs the whole badge', () => {
   const story = beginStory();
   story.tell('person.added', ana);

@@ -19,6 +19,7 @@ import { foldMaterial } from '../../../shared/floor/fold-material.ts';
 import { foldMoisture } from '../../../shared/floor/fold-moisture.ts';
 import { foldOffered } from '../../../shared/floor/fold-offered.ts';
 import { foldPanels } from '../../../shared/floor/fold-panels.ts';
+import { foldPasskeys } from '../../../shared/floor/fold-passkeys.ts';
 import { foldPlaces } from '../../../shared/floor/fold-places.ts';
 import { foldPlant } from '../../../shared/floor/fold-plant.ts';
 import { foldPrint } from '../../../shared/floor/fold-print.ts';
@@ -50,7 +51,10 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^panels\.(counted|scrapped)$|^station\.counted$|^entry\.corrected$/, foldPanels],
   [/^panel\.seen$|^panels\.counted$|^station\.counted$|^entry\.corrected$/, foldSeen],
   [/^reel\.(calibrated|counted)$|^entry\.corrected$/, foldLoss],
-  [/^reel\.(aired|verified)$|^cart\.filled$|^hold\.cleared$|^entry\.corrected$/, foldExposures],
+  [
+    /^reel\.(aired|verified)$|^parts\.aired$|^cart\.filled$|^hold\.cleared$|^entry\.corrected$/,
+    foldExposures,
+  ],
   [/^reel\.(verified|unloaded|counted)$|^hold\.|^entry\.corrected$|^conflict\.settled$/, foldMaterial],
   [/^material\.|^blocked\.let-run$/, foldBlocks],
   [/^part\.described$|^moisture\.ruled$|^reel\.timed$|^entry\.corrected$/, foldMoisture],
@@ -61,12 +65,13 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
     foldContain,
   ],
   [
-    /^station\.(?!interlock-ruled|answered)|^line\.counted-by$|^panels\.(counted|corrected)$|^run\.started$|^entry\.corrected$/,
+    /^station\.(?!interlock-ruled|answered)|^recipe\.known$|^line\.counted-by$|^panels\.(counted|corrected)$|^run\.started$|^entry\.corrected$/,
     foldStations,
   ],
-  [/^tape\.|^parts\.used$/, foldTapes],
+  [/^tape\.|^parts\.(used|missed|aired)$/, foldTapes],
   [/^machine\.loaded$/, foldBelieved],
   [/^setup\.offered$/, foldOffered],
+  [/^passkey\./, foldPasskeys],
   [/^reel\.verified$|^station\.(interlock-ruled|answered)$/, foldInterlock],
   [
     /^(checklist|step|cart|plan)\.|^panel\.(measured|looked)$|^changeover\.(began|released|dropped)$/,

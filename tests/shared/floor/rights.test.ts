@@ -36,6 +36,7 @@ const personOf = (person: (typeof people)[number], role: (typeof roles)[number])
 /** Tickets of these tests are their claims, and are taken as checked where they name the tablet that wrote them. */
 const trust: Trust = {
   before: new Map([['T1/T1-life-1', 5]]),
+  signedBy: () => null,
   claimsOf: ({ tablet, payload }) => {
     const claims = JSON.parse(payload.ticket) as TicketClaims;
     return claims.tablet === tablet ? claims : null;
@@ -117,7 +118,8 @@ describe('what is proven', () => {
             trust,
           );
           for (const { why, settled } of unproven.values()) met.add(why).add(settled?.as ?? 'open');
-          for (const entry of story.entries) met.add(standOfKind({ unproven }, entry, trust) ?? 'none');
+          for (const entry of story.entries)
+            met.add(standOfKind({ unproven, passkeys: new Map() }, entry, trust) ?? 'none');
           const late = foldArrived(story.entries, order, page);
           expect([...late.unproven].sort()).toEqual([...unproven].sort());
           expect([...late.tickets].sort()).toEqual([...tickets].sort());
@@ -145,7 +147,7 @@ describe('what is proven', () => {
         tellPlant(story);
         for (const act of acts) tell(story, act);
         const entries = [...story.entries].sort(compareEntries);
-        const none = { tickets: new Map(), unproven: new Map() };
+        const none = { tickets: new Map(), unproven: new Map(), passkeys: new Map() };
         expect({ ...applyAll(emptyState(), entries, trust), ...none }).toEqual(
           applyAll(emptyState(), entries),
         );

@@ -10,7 +10,7 @@ import { emptyState, type FloorState } from '../../../shared/floor/state.ts';
 import { workingTime } from '../../../shared/forecast/working-time.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
-import { runPace } from '../../../shared/outlook/line.ts';
+import { runPace } from '../../../shared/outlook/run-pace.ts';
 import { traceLog } from '../../../shared/trace/stretches.ts';
 import { beginStory, counted, idOf, type Story, started, startMs, type Telling, tellPlant } from './story.ts';
 

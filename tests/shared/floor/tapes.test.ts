@@ -7,6 +7,7 @@ import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import { lossOn, slotEstimate } from '../../../shared/floor/remaining.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
+import { pickFaults, pickFaultsOn } from '../../../shared/outlook/losses.ts';
 import { type PanelBound, traceLog } from '../../../shared/trace/stretches.ts';
 import { beginStory, counted, idOf, type Story, started, tellPlant, verified } from './story.ts';
 
@@ -257,6 +258,92 @@ describe('parts that a machine placed and spoiled', () => {
     const { alpha, beta } = lossOn(story.floor(), { line: 'L1', part: 'R-100', feeder: '', slot });
     return alpha / (alpha + beta);
   }
+});
+
+describe('what a machine says of moisture-sensitive reels', () => {
+  const says = (story: Story, what: PayloadOf<'parts.aired'>['says'], reels: readonly string[], late = 0) =>
+    story.tell('parts.aired', { station: 'placer', line: 'L1', says: what, late, reels: [...reels] });
+
+  test('is an exposure of reels that are known here, from when it was; of others nothing', () => {
+    const story = begun();
+    const opened = says(story, 'opened', ['K1', 'K9'], 60);
+    const dry = says(story, 'put-dry', ['K1']);
+    const floor = story.floor();
+    const told = { celsius: null, humidity: null };
+    expect(floor.exposures.get('K1')?.periods).toEqual([
+      { air: 'floor', fromMs: opened.hlc.ms - 60_000, entry: idOf(opened), ...told },
+      { air: 'dry', fromMs: dry.hlc.ms, entry: idOf(dry), ...told },
+    ]);
+    expect([floor.exposures.has('K9'), floor.reels.has('K9')]).toEqual([false, false]);
+    says(story, 'taken-out', ['K1']);
+    expect(
+      story
+        .floor()
+        .exposures.get('K1')
+        ?.periods.map(({ air }) => air),
+    ).toEqual(['floor', 'dry', 'floor']);
+    story.tell('entry.corrected', { of: idOf(dry), line: null, slot: null, reason: 'slip' });
+    expect(
+      story
+        .floor()
+        .exposures.get('K1')
+        ?.periods.map(({ air }) => air),
+    ).toEqual(['floor', 'floor']);
+  });
+
+  test('that a time is over, or a reel fit again, is found for people and is no period', () => {
+    const story = begun();
+    says(story, 'expired', ['K2', 'K9']);
+    says(story, 'restored', ['K1']);
+    expect(found(story)).toMatchObject([
+      { what: 'life-expired', slot, machine: 'K2' },
+      { what: 'life-restored', machine: 'K1' },
+    ]);
+    expect(story.floor().exposures.size).toBe(0);
+  });
+});
+
+describe('faults of picking that a machine told', () => {
+  const miss = (story: Story, times: number, reel: string | null = 'K1', late = 0) =>
+    story.tell('parts.missed', {
+      station: 'placer',
+      line: 'L1',
+      late,
+      misses: [{ slot: reel === null ? slot : 'SLOT1', reel, feeder: null, times }],
+    });
+
+  test('add up by slot since the first of them, and change neither count nor loss', () => {
+    const story = begun();
+    const before = left(story);
+    miss(story, 3, 'K1', 240);
+    const firstMs = story.entries.at(-1)?.hlc.ms ?? 0;
+    miss(story, 4, null);
+    miss(story, 9, 'K9');
+    const floor = story.floor();
+    expect(pickFaultsOn(floor, 'L1', slot)).toEqual({
+      slot,
+      feeder: null,
+      times: 7,
+      sinceMs: firstMs - 240_000,
+    });
+    expect(pickFaults(floor, 'L1')).toHaveLength(1);
+    expect(pickFaults(floor, 'L2')).toEqual([]);
+    expect(left(story)).toEqual(before);
+    expect(floor.finished.size).toBe(0);
+  });
+
+  test('of another feeder, or of the run before, are not said of what stands there now', () => {
+    const story = begun();
+    miss(story, 3);
+    load(story, 'K5', { quantity: 500, feeder: 'F-7', run: 'r1' });
+    expect(pickFaultsOn(story.floor(), 'L1', slot)).toBeNull();
+    miss(story, 2, 'K5');
+    expect(pickFaultsOn(story.floor(), 'L1', slot)).toMatchObject({ feeder: 'F-7', times: 2 });
+    story.tell('run.started', started('r2'));
+    expect(pickFaultsOn(story.floor(), 'L1', slot)).toBeNull();
+    miss(story, 1, 'K5');
+    expect(pickFaultsOn(story.floor(), 'L1', slot)).toMatchObject({ times: 1 });
+  });
 });
 
 describe('a place that a machine calls empty', () => {

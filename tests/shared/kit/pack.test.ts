@@ -61,4 +61,16 @@ describe('packValue() and unpackValue()', () => {
     expect(() => unpackValue(value)).toThrow(TypeError);
     expect(() => unpackValue([{ deep: value }])).toThrow(TypeError);
   });
+
+  test('refuse what is nested deeper than can be kept, in values and in keys', () => {
+    const nested = (levels: number): unknown => JSON.parse('['.repeat(levels) + ']'.repeat(levels));
+    expect(unpackValue(nested(200))).toEqual(nested(200));
+    for (const value of [
+      nested(201),
+      nested(50_000),
+      { $: 'map', of: [[nested(50_000), 1]] },
+      { $: 'set', of: [nested(50_000)] },
+    ])
+      expect(() => unpackValue(value)).toThrow(TypeError);
+  });
 });

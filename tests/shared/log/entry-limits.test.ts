@@ -2,6 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod/mini';
+import { verifyChains } from '../../../shared/log/chain.ts';
 import { driftLimitMs } from '../../../shared/log/clock.ts';
 import { clockCountMost, clockMsMost, isBounded } from '../../../shared/log/entry.ts';
 import { entrySchema } from '../../../shared/log/entry-schema.ts';
@@ -56,4 +57,27 @@ describe('an export', () => {
   test('that is a header without a line end is an empty log', () => {
     expect(parseExport(csvHeader().trimEnd())).toEqual({ entries: [], omitted: [], faults: [] });
   });
+});
+
+test('half a character in an entry of an export is named as a fault, and stops nothing', () => {
+  const entry = beginStory().tell('reel.verified', verified('M1-F-001', 'R-100'));
+  const text = JSON.stringify({ ...entry, payload: { ...entry.payload, lot: 'L\ud800' } });
+  const { entries } = parseExport(text);
+  expect(entries).toHaveLength(1);
+  expect(verifyChains(entries).firstBroken).toMatchObject({
+    fault: 'hash-differs',
+    wanted: 'a text that can be sealed',
+  });
+});
+
+test('a file of many records that are none has a fault for each line', () => {
+  const { faults, entries } = parseExport('{}\n'.repeat(1_200));
+  expect(entries).toEqual([]);
+  expect(faults.map(({ row }) => row)).toEqual(Array.from({ length: 1_200 }, (_, at) => at + 1));
+  expect([faults[0]?.column, faults[1_100]?.column]).toEqual(['v', '']);
+  expect(faults.every(({ code, found }) => code === 'not-a-record' && found === '{}')).toBe(true);
+  // One that is nearly one is told in full however many came before.
+  const entry = beginStory().tell('reel.verified', verified('M1-F-001', 'R-100'));
+  const late = parseExport(`${'{}\n'.repeat(1_200)}${JSON.stringify({ ...entry, seq: 'x' })}`);
+  expect(late.faults.at(-1)?.column).toBe('seq');
 });

@@ -5,14 +5,8 @@ import { describe, expect, test } from 'vitest';
 import type { Run } from '../../../shared/floor/state.ts';
 import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import { neverStopping, workingTime } from '../../../shared/forecast/working-time.ts';
-import {
-  type LookAt,
-  lineOutlook,
-  measuringTime,
-  openWarnings,
-  runPace,
-  type SlotOutlook,
-} from '../../../shared/outlook/line.ts';
+import { type LookAt, lineOutlook, openWarnings, type SlotOutlook } from '../../../shared/outlook/line.ts';
+import { measuringTime, runPace } from '../../../shared/outlook/run-pace.ts';
 import {
   beginStory,
   counted,
@@ -140,12 +134,12 @@ describe('the pace', () => {
       ],
     } as unknown as Run; // what is looked at
     const planned = workingTime([{ fromMs: at(15), toMs: at(40) }]);
-    const { fromMs, toMs } = measuringTime(planned, run, at(100));
+    const { fromMs, toMs } = measuringTime(planned, run, { nowMs: at(100), told: null });
     expect([fromMs, toMs]).toEqual([
       [at(10), at(80)],
       [at(40), at(100)],
     ]);
-    expect(measuringTime(planned, run, at(80)).fromMs).toEqual([at(10)]);
+    expect(measuringTime(planned, run, { nowMs: at(80), told: null }).fromMs).toEqual([at(10)]);
   });
 });
 

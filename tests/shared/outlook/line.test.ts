@@ -4,15 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import { neverStopping, workingSeconds } from '../../../shared/forecast/working-time.ts';
 import { formatMoment } from '../../../shared/kit/moment.ts';
-import {
-  dueSlots,
-  lastCountMs,
-  lineOutlook,
-  measuringTime,
-  type Outlook,
-  openWarnings,
-  runLeft,
-} from '../../../shared/outlook/line.ts';
+import { dueSlots, lineOutlook, type Outlook, openWarnings, runLeft } from '../../../shared/outlook/line.ts';
+import { lastCountMs, measuringTime } from '../../../shared/outlook/run-pace.ts';
 import { fullReelOf, waitingReels } from '../../../shared/outlook/supply.ts';
 import {
   beginStory,
@@ -273,7 +266,11 @@ describe('measuringTime()', () => {
     const run = story.floor().runs.get('r1')!;
     const at = (second: number) => startMs + second * 1000;
     const worked = (second: number) =>
-      workingSeconds(measuringTime(neverStopping, run, at(second)), at(60), at(second));
+      workingSeconds(
+        measuringTime(neverStopping, run, { nowMs: at(second), told: null }),
+        at(60),
+        at(second),
+      );
     expect([worked(300), worked(400)]).toEqual([180, 180]);
   });
 });

@@ -198,4 +198,33 @@ describe('a station’s desk', () => {
     await pass(20);
     expect(of('station.state').map(({ code }) => code)).toEqual([1100, 2201]);
   });
+
+  test('tells since when the state is so, those that a broker kept as far apart as they were, and anew after a silence', async () => {
+    await pass(20);
+    await say('a', 1, { state: 1100 });
+    await pass(5);
+    await say('a', 1, { state: 5200 });
+    await pass(12);
+    expect(of('station.state')).toEqual([
+      { station: 'exit', line: 'L1', code: 1100 },
+      { station: 'exit', line: 'L1', code: 5200, late: 12 },
+    ]);
+    const ago = (seconds: number) => (second - seconds) * 1000;
+    await pass(9);
+    second += 3600;
+    await say('a', 2, { state: 1100, stateMs: ago(3000) });
+    await say('a', 2, { state: 4400, stateMs: ago(2000) });
+    await say('a', 2, { state: 1100, stateMs: ago(1995) });
+    await say('a', 2, { state: 4500, stateMs: ago(1000) });
+    expect(of('station.state').slice(2)).toMatchObject([
+      { code: 1100, late: 3000 },
+      { code: 4400, late: 2000 },
+      { code: 4500, late: 1000 },
+    ]);
+    await pass(40);
+    expect(of('station.silent')).toHaveLength(1);
+    await say('a', 2, { state: 4500 });
+    expect(of('station.state').at(-1)).toEqual({ station: 'exit', line: 'L1', code: 4500 });
+    expect(of('station.state')).toHaveLength(6);
+  });
 });

@@ -14,6 +14,7 @@ import {
   readCertificate,
 } from '../../../src/server/certificates/authority.ts';
 import { type KeepOptions, keepCertificate, renewBeforeMs } from '../../../src/server/certificates/keep.ts';
+import { CertificateRefused } from '../../../src/server/certificates/refused.ts';
 import { escapeHtml } from '../../../src/server/http/trust-page.ts';
 import type { HttpsSettings } from '../../../src/server/settings.ts';
 import { freePort, newFolder } from '../../contract/databases.ts';
@@ -203,6 +204,28 @@ describe('`keepCertificate()`', () => {
     for (const end of ['key', 'cert']) rmSync(join(folder.path, 'certificates', `authority.${end}.pem`));
     const second = await keepCertificate(options());
     expect(second.pair().cert).not.toBe(first.pair().cert);
+  });
+
+  it('makes a damaged leaf anew, and says what to do about a damaged authority', async () => {
+    const first = await keepCertificate(options());
+    const file = (name: string) => join(folder.path, 'certificates', name);
+    for (const name of ['server.cert.pem', 'server.key.pem']) {
+      writeFileSync(file(name), 'cut off');
+      const second = await keepCertificate(options());
+      expect(second.authority()?.fingerprint).toBe(first.authority()?.fingerprint);
+      expect(readCertificate(second.pair().cert).fits('reelward.local')).toBe(true);
+    }
+    const { key } = (await makePair()).authority;
+    for (const [name, text] of [
+      ['authority.cert.pem', 'cut off'],
+      ['authority.key.pem', key],
+    ] as const) {
+      const before = readFileSync(file(name), 'utf8');
+      writeFileSync(file(name), text);
+      await expect(keepCertificate(options())).rejects.toThrow(CertificateRefused);
+      await expect(keepCertificate(options())).rejects.toThrow(/authority\.\*: cannot be read.*remove them/);
+      writeFileSync(file(name), before);
+    }
   });
 
   it('renews a month before the end, under the same authority', async () => {

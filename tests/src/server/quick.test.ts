@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Entry, Json } from '../../../shared/log/entry.ts';
+import { type Entry, type Json, payloadLevelsMost } from '../../../shared/log/entry.ts';
 import { entrySchema } from '../../../shared/log/entry-schema.ts';
 import { canonicalText, draftOf } from '../../../shared/log/seal.ts';
 import { createAppender } from '../../../src/server/appender.ts';
@@ -45,6 +45,31 @@ describe('`draftText()`', () => {
       }),
       { numRuns: 500 },
     );
+  });
+});
+
+describe('a payload', () => {
+  const [plain] = makeChain({ tablet: 't1', count: 1 });
+  const withText = (text: string) => ({ ...plain, payload: JSON.parse(text) }) as Entry;
+  const nested = (levels: number) => `${'{"a":'.repeat(levels)}1${'}'.repeat(levels)}`;
+
+  it('with a number beyond any is refused, as null would stand in the log', () => {
+    expect(() => draftText(withText('{"x":[1e400]}'))).toThrow(/Infinity/);
+    expect(() => draftText(withText('{"x":[1e300]}'))).not.toThrow();
+  });
+
+  it('has 64 levels at most, for the server as for every other reader', () => {
+    for (const open of ['', '{"1":']) {
+      const levels = open === '' ? payloadLevelsMost : payloadLevelsMost - 1;
+      const close = open === '' ? '' : '}';
+      const [most, more] = [levels, levels + 1].map((count) => withText(open + nested(count) + close));
+      expect(draftText(most as Entry)).toBe(canonicalText(draftOf(most as Entry)));
+      expect(entrySchema.safeParse(most).success).toBe(true);
+      expect(() => draftText(more as Entry)).toThrow(/more than 64 levels/);
+      expect(entrySchema.safeParse(more).success).toBe(false);
+    }
+    // Deeper than any stack: refused, not thrown at.
+    expect(entrySchema.safeParse(withText(nested(100_000))).success).toBe(false);
   });
 });
 

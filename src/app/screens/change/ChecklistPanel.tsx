@@ -5,7 +5,6 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { knownOpen, type OpenItem } from '../../../../shared/changeover/open-work.ts';
 import type { StepView } from '../../../../shared/checklist/answers.ts';
-import { inLanguage } from '../../../../shared/checklist/steps.ts';
 import type { ChecklistStep, ChecklistTemplate, KnownFact } from '../../../../shared/floor/checklist.ts';
 import type { Checklist } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
@@ -14,7 +13,8 @@ import { useRefusal } from '../../may.ts';
 import { ActGroup } from '../../ui/ActGroup.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { checklistWords } from '../../words/checklist.ts';
-import { language, say } from '../../words/words.ts';
+import { sayText } from '../../words/shipped-steps.ts';
+import { say } from '../../words/words.ts';
 import { floorWork, standingOf, templateOf } from './checklist-desk.ts';
 import { SkipDialog } from './SkipDialog.tsx';
 import { StepCard } from './StepCard.tsx';
@@ -59,7 +59,7 @@ function Steps({
   const onAnswer = ({ step, unit }: ChecklistStep, value: string | number) =>
     write({ kind: 'step.answered', payload: { checklist, line, step, value, unit } });
   const scans = useStepScans(desk, { line, view, mayAnswer: !isLocked && refusal === null, onAnswer });
-  const title = inLanguage(template.title, language.value);
+  const title = sayText(template.title);
   const groups = groupsOf(view.steps);
   const now = groups.flatMap(({ steps }) => steps).find(({ state }) => state === 'open' || state === 'short');
   return (
@@ -140,7 +140,7 @@ function Steps({
 
 /** The steps that are asked, under their headings, in the order of the list. */
 function groupsOf(steps: readonly StepView[]) {
-  const nameOf = ({ step }: StepView) => inLanguage(step.group, language.value);
+  const nameOf = ({ step }: StepView) => sayText(step.group);
   return [...new Set(steps.map(nameOf))].map((group) => ({
     group,
     steps: steps.filter((each) => nameOf(each) === group && each.state !== 'not-asked'),

@@ -1,10 +1,10 @@
 // What is open or wrong, kind by kind, with the names of the first few: what a person must know before signing for it.
 
 import { isWrong, type OpenItem } from '../../../../shared/changeover/open-work.ts';
-import { inLanguage } from '../../../../shared/checklist/steps.ts';
 import type { ChecklistTemplate } from '../../../../shared/floor/checklist.ts';
 import { openWorkWords } from '../../words/open-work.ts';
-import { language, say } from '../../words/words.ts';
+import { sayText } from '../../words/shipped-steps.ts';
+import { say } from '../../words/words.ts';
 
 /** Names said one by one; more are counted. */
 const MOST_NAMES = 6;
@@ -48,7 +48,7 @@ function nameOf({ slot, part, reel, step }: OpenItem, template: ChecklistTemplat
   const words = say(openWorkWords);
   if (step !== null) {
     const asked = template?.steps.find((each) => each.step === step);
-    return asked ? inLanguage(asked.text, language.value) : '';
+    return asked ? sayText(asked.text) : '';
   }
   if (reel !== null) return slot === null ? words.reel(reel) : words.reelOn(reel, slot);
   return part !== null && slot !== null ? words.on(part, slot) : (slot ?? part ?? '');

@@ -1,6 +1,5 @@
 // A checklist that belongs to no changeover: a splice, the start of a shift. One is in hand at a time on a line.
 
-import { inLanguage } from '../../../../shared/checklist/steps.ts';
 import { type ChecklistPurpose, checklistPurposes } from '../../../../shared/floor/checklist.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
@@ -11,7 +10,8 @@ import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { changeWords } from '../../words/change.ts';
 import { checklistWords } from '../../words/checklist.ts';
-import { language, say } from '../../words/words.ts';
+import { sayText } from '../../words/shipped-steps.ts';
+import { say } from '../../words/words.ts';
 import { ChecklistPanel } from './ChecklistPanel.tsx';
 import { templateFor, templateOf } from './checklist-desk.ts';
 
@@ -52,7 +52,7 @@ export function OtherList({ desk, line, purpose, slot }: OtherListProps) {
         <Icon name="left" /> {say(changeWords).title}
       </a>
       <h1>
-        {inLanguage(template.title, language.value)}
+        {sayText(template.title)}
         {slot !== null && ` · ${slot}`}
       </h1>
     </>

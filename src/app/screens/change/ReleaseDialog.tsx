@@ -5,6 +5,7 @@ import type { Changeover } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { Sure } from '../../frame/confirmed.ts';
 import { LeadDecides } from '../../frame/LeadDecides.tsx';
+import { recordSigned } from '../../frame/signed.ts';
 import { goTo } from '../../router.ts';
 import { changeWords } from '../../words/change.ts';
 import { openWorkWords } from '../../words/open-work.ts';
@@ -30,12 +31,14 @@ export function ReleaseDialog({
     { title: opens.isWrong, items: open.filter(isWrong), testId: 'release-wrong' },
     { title: opens.isOpen, items: open.filter((item) => !isWrong(item)), testId: 'release-open' },
   ].filter(({ items }) => items.length > 0);
-  const release = ({ person, checked }: Sure, reason: string) => {
+  const release = (lead: Sure, reason: string) => {
     const { changeover: name, line } = changeover;
-    const by = person.person;
-    const payload = { changeover: name, line, by, reason, checked };
+    const by = lead.person.person;
+    const payload = { changeover: name, line, by, reason, checked: lead.checked };
     const left = open.map((item) => ({ ...item }));
-    app.record(
+    recordSigned(
+      app,
+      lead,
       [
         ...(left.length > 0
           ? [{ kind: 'changeover.left-open' as const, payload: { changeover: name, line, by, left } }]
@@ -55,6 +58,7 @@ export function ReleaseDialog({
       why={open.length > 0 ? words.releaseReason : null}
       act={words.release}
       testId="release"
+      mayPasskey
       onDecide={release}
       onClose={onClose}
     >

@@ -1,4 +1,4 @@
-// Signatures under a step: one row a role. Each is a person made sure of by badge or PIN, two are two people, and who signed may take
+// Signatures under a step: one row a role. Each is a person made sure of by badge, PIN or passkey, two are two people, and who signed may take
 // it back until the run is released.
 
 import { useState } from 'preact/hooks';
@@ -8,6 +8,9 @@ import type { Checklist } from '../../../../shared/floor/state.ts';
 import type { Role } from '../../../../shared/floor/vocabulary.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { ConfirmPerson } from '../../frame/ConfirmPerson.tsx';
+import type { Sure } from '../../frame/confirmed.ts';
+import { PasskeyTold } from '../../frame/PasskeyTold.tsx';
+import { recordSigned } from '../../frame/signed.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { checklistWords } from '../../words/checklist.ts';
@@ -95,6 +98,13 @@ function SignDialog({ list, step, role, onClose }: SignDialogProps & { readonly 
     (app.store.floor().checklists.get(checklist)?.answers.get(step.step)?.signed ?? []).some(
       (each) => each.person === person,
     );
+  const [asked, setAsked] = useState<Sure | null>(null);
+  const sign = (sure: Sure, how: Signature['how']) => {
+    setAsked(sure);
+    const { person, checked } = sure;
+    const payload = { checklist, line, step: step.step, by: person.person, role, how, checked };
+    recordSigned(app, sure, [{ kind: 'step.signed', payload }], { next: onClose });
+  };
   return (
     <Dialog title={words.signTitle(shell.roles[role])} onClose={onClose}>
       <div class="stack" data-testid="sign-dialog">
@@ -106,10 +116,11 @@ function SignDialog({ list, step, role, onClose }: SignDialogProps & { readonly 
           objection={(person) => (hasSigned(person.person) ? words.signedAlready(person.name) : null)}
           onConfirmed={(person, { how, checked }) => {
             if (how === 'name') return; // a name alone is no signature, and is not offered
-            const payload = { checklist, line, step: step.step, by: person.person, role, how, checked };
-            app.record([{ kind: 'step.signed', payload }], { next: onClose });
+            sign({ person, checked, byPasskey: false }, how);
           }}
+          onPasskey={(person) => sign({ person, checked: 'tablet', byPasskey: true }, 'passkey')}
         />
+        <PasskeyTold sure={asked} />
       </div>
       <div class="acts">
         <Button large onPress={onClose}>

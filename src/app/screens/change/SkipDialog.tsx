@@ -4,6 +4,7 @@ import type { Checklist } from '../../../../shared/floor/state.ts';
 import { useApp } from '../../app.ts';
 import type { Sure } from '../../frame/confirmed.ts';
 import { LeadDecides } from '../../frame/LeadDecides.tsx';
+import { recordSigned } from '../../frame/signed.ts';
 import { checklistWords } from '../../words/checklist.ts';
 import { say } from '../../words/words.ts';
 
@@ -16,10 +17,10 @@ interface SkipDialogProps {
 export function SkipDialog({ list, step, onClose }: SkipDialogProps) {
   const app = useApp();
   const words = say(checklistWords);
-  function skip({ person, checked }: Sure, reason: string): void {
+  function skip(lead: Sure, reason: string): void {
     const { checklist, line } = list;
-    const payload = { checklist, line, step, by: person.person, reason, checked };
-    app.record([{ kind: 'step.skipped', payload }], { next: onClose });
+    const payload = { checklist, line, step, by: lead.person.person, reason, checked: lead.checked };
+    recordSigned(app, lead, [{ kind: 'step.skipped', payload }], { next: onClose });
   }
   return (
     <LeadDecides
@@ -28,6 +29,7 @@ export function SkipDialog({ list, step, onClose }: SkipDialogProps) {
       why={words.skipReason}
       act={words.skip}
       testId="skip"
+      mayPasskey
       onDecide={skip}
       onClose={onClose}
     />

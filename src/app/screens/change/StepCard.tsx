@@ -3,14 +3,14 @@
 import { useRef, useState } from 'preact/hooks';
 import type { OpenItem } from '../../../../shared/changeover/open-work.ts';
 import type { StepView } from '../../../../shared/checklist/answers.ts';
-import { inLanguage } from '../../../../shared/checklist/steps.ts';
 import type { Checklist } from '../../../../shared/floor/state.ts';
 import { useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Field } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { checklistWords } from '../../words/checklist.ts';
-import { formatTime, language, say } from '../../words/words.ts';
+import { sayText } from '../../words/shipped-steps.ts';
+import { formatTime, say } from '../../words/words.ts';
 import { OpenList } from './OpenList.tsx';
 import { shrinkPicture } from './picture.ts';
 import { SignStep } from './SignStep.tsx';
@@ -54,7 +54,7 @@ export function StepCard(props: StepCardProps) {
         {marks[state]}
       </span>
       <div class="asked">
-        <p>{inLanguage(step.text, language.value)}</p>
+        <p>{sayText(step.text)}</p>
         <p class="soft">
           {words.states[state]}
           {state !== 'waiting' && ` · ${words.times[step.time]}`}
@@ -76,12 +76,12 @@ export function StepCard(props: StepCardProps) {
             </p>
           )}
         {answer && step.kind === 'photo' && typeof answer.value === 'string' && (
-          <img src={answer.value} alt={inLanguage(step.text, language.value)} />
+          <img src={answer.value} alt={sayText(step.text)} />
         )}{' '}
         {step.caution && isOpen && (
           <p class="watch">
             <Icon name="warn" size={18} />
-            {inLanguage(step.caution, language.value)}
+            {sayText(step.caution)}
           </p>
         )}
         {step.kind === 'sign' && (

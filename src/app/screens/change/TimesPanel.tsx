@@ -12,14 +12,14 @@ import {
   type TimeMark,
   unpausedSeconds,
 } from '../../../../shared/changeover/times.ts';
-import { inLanguage } from '../../../../shared/checklist/steps.ts';
 import type { ChecklistStep } from '../../../../shared/floor/checklist.ts';
 import type { FloorEntry } from '../../../../shared/floor/kinds.ts';
 import type { Changeover, FloorState } from '../../../../shared/floor/state.ts';
 import { median } from '../../../../shared/kit/median.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { sayText } from '../../words/shipped-steps.ts';
 import { timesWords } from '../../words/times.ts';
-import { formatDay, formatSpan, language, say } from '../../words/words.ts';
+import { formatDay, formatSpan, say } from '../../words/words.ts';
 import { checklistOf, templateOf } from './checklist-desk.ts';
 import { pausesOf, readSince } from './past.ts';
 import { TimesPicture } from './TimesPicture.tsx';
@@ -78,7 +78,7 @@ function Where({ floor, changeover, times, steps, pauses }: Seen) {
   const words = say(timesWords);
   const nameOf = ({ kind, what }: { readonly kind: MarkKind; readonly what: string }) => {
     const step = kind === 'step' || kind === 'skip' ? steps.find((each) => each.step === what) : undefined;
-    return step ? inLanguage(step.text, language.value) : `${what} · ${words.kinds[kind]}`;
+    return step ? sayText(step.text) : `${what} · ${words.kinds[kind]}`;
   };
   const outside = couldBeOutside(times, steps);
   const isOutside = (mark: TimeMark) =>

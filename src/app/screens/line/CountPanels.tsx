@@ -18,11 +18,10 @@ const SHOWN_BOARDS = 40;
 /** What is said of boards skipped on the next panel; tapped to say it. Nothing where a panel is one board. */
 export function SkippedBoards(props: {
   readonly run: Run;
-  /** Why it may not be said; null where it may. `whyAt`: the id of what says so. */
+  /** Why it may not be said; null where it may. */
   readonly refusal: string | null;
-  readonly whyAt: string;
 }) {
-  const { run, refusal, whyAt } = props;
+  const { run, refusal } = props;
   const app = useApp();
   const floor = useFloor();
   const words = say(lineWords);
@@ -37,7 +36,7 @@ export function SkippedBoards(props: {
   };
   return (
     <div class="skips">
-      <Button testId="skipped" disabledReason={refusal} reasonAt={whyAt} onPress={() => setAsking(true)}>
+      <Button testId="skipped" disabledReason={refusal} onPress={() => setAsking(true)}>
         {count === null ? words.skippedUnknown : words.skipped(count)}
       </Button>
       {asking && (

@@ -3,21 +3,24 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { blockedTapes } from '../../../../shared/floor/blocks.ts';
 import { buildingOn } from '../../../../shared/floor/building.ts';
+import type { FloorState } from '../../../../shared/floor/state.ts';
 import { dueSlots, type Outlook } from '../../../../shared/outlook/line.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { hasScreen, later, screenStands } from '../../device/later.ts';
 import { holdText } from '../../frame/hold-text.ts';
 import { lazy } from '../../frame/lazy.tsx';
+import { NoSetup } from '../../frame/NoSetup.tsx';
 import { useRefusal } from '../../may.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { address } from '../../router.ts';
+import { AroundButton } from '../../ui/ActGroup.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import { NowBand } from './NowBand.tsx';
-import { RunBar, whyId } from './RunBar.tsx';
+import { RunBar, sayPace, whyId } from './RunBar.tsx';
 import { rowsShown } from './rows.ts';
 import { Timeline } from './Timeline.tsx';
 import './line.css';
@@ -32,7 +35,11 @@ const SlotSheet = lazy(() => import('./SlotSheet.tsx').then((module) => module.S
 const RisingLosses = lazy(() => import('./Losses.tsx').then((module) => module.RisingLosses));
 const LifeEnds = lazy(() => import('./LifeEnds.tsx').then((module) => module.LifeEnds));
 const MachineBelieves = lazy(() => import('./MachineBelieves.tsx').then((module) => module.MachineBelieves));
+const MachineRecipe = lazy(() => import('./MachineRecipe.tsx').then((module) => module.MachineRecipe));
 const Losses = lazy(() => import('./Losses.tsx').then((module) => module.Losses));
+
+const recipesTold = ({ stations }: FloorState): boolean =>
+  [...stations.values()].some(({ recipe }) => recipe !== null);
 
 export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: Watch }) {
   const app = useApp();
@@ -46,21 +53,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
     if (!isLooking) screenStands();
   }, [isLooking]);
   if (line === null || !floor.chosen.has(line)) {
-    return (
-      <div class="empty">
-        <Icon name="line" size={56} />
-        <h2>{words.noSetup.title}</h2>
-        <p>{words.noSetup.help}</p>
-        <div class="row">
-          <a class="button act large" href={address('plant', 'setups')}>
-            {words.noSetup.choose}
-          </a>
-          <a class="button large" href={address('plant', 'sheet')}>
-            {words.noSetup.bring}
-          </a>
-        </div>
-      </div>
-    );
+    return <NoSetup icon="line" />;
   }
   if (isLooking) return floor.rules.has(line) ? null : <NoRules />;
   if (!outlook) {
@@ -73,6 +66,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
           <Icon name="play" /> {words.start}
         </Button>
         {floor.believed.size > 0 && <MachineBelieves line={line} />}
+        {recipesTold(floor) && <MachineRecipe line={line} />}
         {!starting && <BeginsShort line={line} onSplice={desk.chooseSlot} />}
         {starting && <StartDialog line={line} onClose={() => setStarting(false)} />}
       </div>
@@ -124,24 +118,24 @@ function Running(props: {
       </Timeline>
     );
   }, [outlook, walks, all, hold, blocked]);
+  // The bar says once for the whole screen why nothing can be pressed.
+  const saidInBar = mayCount === null ? null : { reason: mayCount, at: whyId, point: () => undefined };
   const opened = open === null ? undefined : outlook.slots.find(({ slot }) => slot === open);
   return (
     <div class="lineview">
-      <RunBar
-        outlook={outlook}
-        hold={hold}
-        isActElsewhere={watch.warnings.value.length > 0 && mayGo === null}
-      />
-      {outlook.counting.ceased && (
-        <NobodyCounts outlook={outlook} zone={floor.lines.get(line)?.zone ?? 'UTC'} />
-      )}
-      <NowBand
-        outlook={outlook}
-        watch={watch}
-        hold={hold}
-        told={mayCount === null ? null : { reason: mayCount, at: whyId }}
-      />
+      <AroundButton.Provider value={saidInBar}>
+        <RunBar
+          outlook={outlook}
+          hold={hold}
+          isActElsewhere={watch.warnings.value.length > 0 && mayGo === null}
+        />
+        {outlook.counting.ceased && (
+          <NobodyCounts outlook={outlook} zone={floor.lines.get(line)?.zone ?? 'UTC'} />
+        )}
+        <NowBand outlook={outlook} watch={watch} hold={hold} />
+      </AroundButton.Provider>
       {floor.believed.size > 0 && <MachineBelieves line={line} />}
+      {recipesTold(floor) && <MachineRecipe line={line} />}
       {withLosses && <RisingLosses line={line} />}
       {withLosses && <LifeEnds outlook={outlook} />}
       {rows}
@@ -152,7 +146,7 @@ function Running(props: {
             <span>{words.firstOf(formatCount(FIRST_DUE), formatCount(due.length))}</span>
           )}
           <span>{words.outlast(outlook.slots.length - due.length)}</span>
-          <span class="pace">{words.pace[outlook.paceFrom](outlook.pace.panelSeconds.toFixed(1))}</span>
+          <span class="pace">{sayPace(outlook)}</span>
         </p>
         <p class="caution">
           <Icon name="warn" />

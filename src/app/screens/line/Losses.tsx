@@ -5,7 +5,9 @@ import { UNLIKELY_LOSS } from '../../../../shared/floor/remaining.ts';
 import {
   type FeederLoss,
   knownLosses,
+  pickFaults,
   risingFeeders,
+  type ToldFaults,
   unlikelyLosses,
 } from '../../../../shared/outlook/losses.ts';
 import { useFloor } from '../../app.ts';
@@ -16,6 +18,11 @@ import { formatCount, formatDay, formatShare, say } from '../../words/words.ts';
 
 /** Feeders listed; the worst come first. */
 const SHOWN = 12;
+
+/** What a machine said of picking, in words. */
+function sayFaults({ times, sinceMs }: ToldFaults, zone: string): string {
+  return say(countWords).pickFaults(formatCount(times), formatDay(sinceMs, zone));
+}
 
 function risingText(loss: FeederLoss): string {
   const words = say(countWords);
@@ -31,6 +38,8 @@ export function RisingLosses({ line }: { readonly line: string }) {
   const words = say(countWords);
   const rising = risingFeeders(knownLosses(floor, line));
   if (rising.length === 0) return null;
+  const faults = pickFaults(floor, line);
+  const zone = floor.lines.get(line)?.zone ?? 'UTC';
   return (
     <div class="rising" role="status" data-testid="rising-losses">
       {rising.map((loss) => (
@@ -39,6 +48,11 @@ export function RisingLosses({ line }: { readonly line: string }) {
           <span>
             <b>{risingText(loss)}</b> <span class="code">{loss.slot}</span>
             <br />
+            {faults
+              .filter(({ feeder }) => feeder === loss.feeder)
+              .map((told) => (
+                <span key={told.slot}>{sayFaults(told, zone)} </span>
+              ))}
             <span class="soft">{words.risingAct}</span>
           </span>
         </p>
@@ -80,6 +94,8 @@ export function Losses({ line }: { readonly line: string }) {
   const [open, setOpen] = useState<string | null>(null);
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
   const losses = knownLosses(floor, line);
+  const faults = unfolded ? pickFaults(floor, line) : [];
+  const others = faults.filter(({ feeder }) => !losses.some((loss) => loss.feeder === feeder));
   return (
     <details
       class="card losses"
@@ -104,6 +120,13 @@ export function Losses({ line }: { readonly line: string }) {
               formatCount(loss.picks),
             )}
           </span>
+          {faults
+            .filter(({ feeder }) => feeder === loss.feeder)
+            .map((told) => (
+              <span class="chip plain" key={told.slot}>
+                {sayFaults(told, zone)}
+              </span>
+            ))}
           {loss.skipsUnknown > 0 && (
             <span class="chip care" data-testid={`loss-skips-${loss.feeder}`}>
               ? {words.skipsUnknown(loss.skipsUnknown)}
@@ -134,6 +157,17 @@ export function Losses({ line }: { readonly line: string }) {
           )}
         </div>
       ))}
+      {others.length > 0 && (
+        <div class="faults">
+          <p class="soft">{words.pickFaultsTitle}</p>
+          {others.slice(0, SHOWN).map((told) => (
+            <p class="row" key={told.slot}>
+              {told.feeder !== null && <b class="code">{told.feeder}</b>}
+              <span class="code soft">{told.slot}</span> {sayFaults(told, zone)}
+            </p>
+          ))}
+        </div>
+      )}
       {unfolded && <UnlikelyLosses line={line} zone={zone} />}
     </details>
   );

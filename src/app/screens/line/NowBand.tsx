@@ -30,11 +30,9 @@ interface NowBandProps {
   readonly watch: Watch;
   /** What every moment hangs on; null where on nothing. */
   readonly hold: string | null;
-  /** Where the screen says already that nobody is signed in: the sentence and the id of what says it; null where it does not. */
-  readonly told: { readonly reason: string; readonly at: string } | null;
 }
 
-export function NowBand({ outlook, watch, hold, told }: NowBandProps) {
+export function NowBand({ outlook, watch, hold }: NowBandProps) {
   const [isOpen, setOpen] = useState(false);
   const words = say(lineWords);
   const refusal = useRefusal('acknowledge-warning');
@@ -72,7 +70,6 @@ export function NowBand({ outlook, watch, hold, told }: NowBandProps) {
             tone="act"
             testId="warning-ack"
             disabledReason={refusal}
-            reasonAt={told !== null && told.reason === refusal ? told.at : null}
             onPress={() => void watch.acknowledge(waiting)}
           >
             {words.acknowledge}

@@ -26,6 +26,8 @@ import { sayMoment } from './moment.ts';
 
 const SetRightDialog = lazy(() => import('./SetRightDialog.tsx').then((module) => module.SetRightDialog));
 
+const ToldState = lazy(() => import('./ToldState.tsx').then((module) => module.ToldState));
+
 type Asked = 'stop' | 'many' | 'right' | 'end';
 
 /** Names the sentence that says why nothing here can be pressed. */
@@ -94,7 +96,7 @@ export function RunBar(props: {
           <Stopped run={run} tone={tone} refusal={refusal} onAsk={setAsking} />
         )}
       </div>
-      {asking === 'stop' && <StopDialog run={run.run} line={line} onClose={close} />}
+      {asking === 'stop' && <StopDialog outlook={outlook} onClose={close} />}
       {asking === 'many' && (
         <ManyDialog
           run={run}
@@ -129,10 +131,16 @@ function Standing({ outlook, hold }: { readonly outlook: Outlook; readonly hold:
           {outlook.panelsLeft === 0 ? words.runDone : words.runEnds(ends)}
           {outlook.panelsLeft > 0 && hold !== null && `, ${hold}`}
         </span>
-        <span class="pace">{words.pace[outlook.paceFrom](pace.panelSeconds.toFixed(1))}</span>
+        <span class="pace">{sayPace(outlook)}</span>
       </p>
     </div>
   );
+}
+
+/** The pace, and what it rests on: a machine's word of its stops only while it is heard. */
+export function sayPace({ paceFrom, told, pace }: Outlook): string {
+  const from = paceFrom === 'seen' && told?.isHeard ? 'told' : paceFrom;
+  return say(lineWords).pace[from](pace.panelSeconds.toFixed(1));
 }
 
 /** Slots named in a chip. */
@@ -157,6 +165,7 @@ function Facts({ outlook, counted }: { readonly outlook: Outlook; readonly count
           )}
         </span>
       )}
+      {outlook.told?.now && <ToldState outlook={outlook} />}
       <ByStation counted={counted} zone={zone} />
       {outlook.slots.some(({ estimate }) => estimate.skipsUnknown) && (
         <span class="chip care" data-testid="skips-unknown">
@@ -199,7 +208,7 @@ function Running(props: ActsProps & { readonly counted: CountedBy; readonly onPl
   if (props.counted.by === 'station')
     return (
       <>
-        <Button onPress={() => onAsk('right')} testId="set-right" disabledReason={refusal} reasonAt={whyId}>
+        <Button onPress={() => onAsk('right')} testId="set-right" disabledReason={refusal}>
           {words.setRight}
         </Button>
         <StopButton refusal={refusal} onAsk={onAsk} />
@@ -207,17 +216,11 @@ function Running(props: ActsProps & { readonly counted: CountedBy; readonly onPl
     );
   return (
     <>
-      <Button
-        tone={tone}
-        onPress={props.onPlusOne}
-        testId="plus-one"
-        disabledReason={refusal}
-        reasonAt={whyId}
-      >
+      <Button tone={tone} onPress={props.onPlusOne} testId="plus-one" disabledReason={refusal}>
         {words.plusOne}
       </Button>
-      <SkippedBoards run={run} refusal={refusal} whyAt={whyId} />
-      <Button onPress={() => onAsk('many')} testId="plus-many" disabledReason={refusal} reasonAt={whyId}>
+      <SkippedBoards run={run} refusal={refusal} />
+      <Button onPress={() => onAsk('many')} testId="plus-many" disabledReason={refusal}>
         {words.plusMany}
       </Button>
       <StopButton refusal={refusal} onAsk={onAsk} />
@@ -227,13 +230,7 @@ function Running(props: ActsProps & { readonly counted: CountedBy; readonly onPl
 
 function StopButton(props: { readonly refusal: string | null; readonly onAsk: (asked: Asked) => void }) {
   return (
-    <Button
-      tone="stop"
-      onPress={() => props.onAsk('stop')}
-      testId="run-stop"
-      disabledReason={props.refusal}
-      reasonAt={whyId}
-    >
+    <Button tone="stop" onPress={() => props.onAsk('stop')} testId="run-stop" disabledReason={props.refusal}>
       <Icon name="pause" size={20} /> {say(lineWords).stop}
     </Button>
   );
@@ -249,7 +246,6 @@ function Stopped({ run, tone, refusal, onAsk }: ActsProps) {
         tone={tone}
         testId="run-resume"
         disabledReason={refusal}
-        reasonAt={whyId}
         onPress={() => {
           const payload = { run: run.run, line: run.line };
           app.record([{ kind: 'run.resumed', payload }]);
@@ -257,7 +253,7 @@ function Stopped({ run, tone, refusal, onAsk }: ActsProps) {
       >
         <Icon name="play" size={20} /> {words.resume}
       </Button>
-      <Button onPress={() => onAsk('end')} testId="run-end" disabledReason={refusal} reasonAt={whyId}>
+      <Button onPress={() => onAsk('end')} testId="run-end" disabledReason={refusal}>
         {words.end}
       </Button>
     </>
@@ -286,13 +282,19 @@ function EndDialog({ run, onClose }: { readonly run: Run; readonly onClose: () =
 }
 
 /** Why the line stands, and since when where counts ceased before. One tap on a reason writes it. */
-function StopDialog(props: { readonly run: string; readonly line: string; readonly onClose: () => void }) {
+function StopDialog({ outlook, onClose }: { readonly outlook: Outlook; readonly onClose: () => void }) {
   const app = useApp();
   const words = say(lineWords);
-  const { run, line, onClose } = props;
+  const {
+    run: { run },
+    line,
+    told,
+  } = outlook;
+  const code = told?.now?.code;
   const stood = useStood(line);
   return (
     <Dialog title={words.stopTitle} onClose={onClose} wide>
+      {code !== undefined && <ToldState outlook={outlook} />}
       <StoodChoice line={line} stood={stood} />
       <div class="evenly">
         {stopReasons.map((reason) => (
@@ -301,7 +303,14 @@ function StopDialog(props: { readonly run: string; readonly line: string; readon
             large
             testId={`stop-${reason}`}
             onPress={() => {
-              const payload = { run, line, reason, note: '', ...stood.fact };
+              const payload = {
+                run,
+                line,
+                reason,
+                note: '',
+                ...stood.fact,
+                ...(code === undefined ? {} : { code }),
+              };
               app.record([{ kind: 'run.stopped', payload }]);
               onClose();
             }}

@@ -1,6 +1,7 @@
 // One slot from near: its tape as large as it fits, how long it lasts and how that is known, and what can be done about it.
 
 import type { Outlook, SlotOutlook } from '../../../../shared/outlook/line.ts';
+import { pickFaultsOn } from '../../../../shared/outlook/losses.ts';
 import type { WalkPlan } from '../../../../shared/outlook/walks.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
@@ -8,10 +9,11 @@ import type { Watch } from '../../outlook/watch.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { Icon } from '../../ui/Icon.tsx';
+import { countWords } from '../../words/count.ts';
 import { feederTypeWords } from '../../words/feeder-types.ts';
 import { lineWords } from '../../words/line.ts';
 import { shellWords } from '../../words/shell.ts';
-import { formatShare, formatTime, say } from '../../words/words.ts';
+import { formatCount, formatDay, formatShare, formatTime, say } from '../../words/words.ts';
 import { Axis } from './Axis.tsx';
 import { geometryOf, hoursUntil } from './axis.ts';
 import { type Beheld, sayMoment, sayStretch } from './moment.ts';
@@ -111,6 +113,7 @@ function Facts({ slot, outlook, walks, hold }: SlotSheetProps) {
     nowMs: outlook.pace.nowMs,
     zone: floor.lines.get(outlook.line)?.zone ?? 'UTC',
   };
+  const faults = pickFaultsOn(floor, outlook.line, slot.slot);
   const { early, expected, late } = forecast.runOutMs;
   const band = bandOf(walks, slot.slot);
   const tape = loaded.tapes.at(-1);
@@ -141,6 +144,11 @@ function Facts({ slot, outlook, walks, hold }: SlotSheetProps) {
       <dd>
         <b>{sayLeft(slot)}</b>
         <span>{words.lossIs(formatShare(loss.mean))}</span>
+        {faults !== null && (
+          <span class="faults">
+            {say(countWords).pickFaults(formatCount(faults.times), formatDay(faults.sinceMs, at.zone))}
+          </span>
+        )}
       </dd>
       {reel !== '' && (
         <>

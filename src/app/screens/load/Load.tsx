@@ -7,12 +7,12 @@ import { setupProgress } from '../../../../shared/floor/progress.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { newId } from '../../device/ids.ts';
+import { NoSetup } from '../../frame/NoSetup.tsx';
 import { useRefusal } from '../../may.ts';
 import { address, place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { changeWords } from '../../words/change.ts';
-import { lineWords } from '../../words/line.ts';
 import { loadWords } from '../../words/load.ts';
 import { say } from '../../words/words.ts';
 import { Holds } from './Holds.tsx';
@@ -32,9 +32,9 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
   const refusal = useRefusal('verify-reel');
   const chosen = useComputed(() => desk.desk.value.slot);
   const line = floor.lines.get(app.line.value ?? '');
-  if (!line) return <NoSetup />;
+  if (!line) return <NoSetup icon="load" />;
   const progress = setupProgress(floor, line.line);
-  if (progress.setup === null) return <NoSetup />;
+  if (progress.setup === null) return <NoSetup icon="load" />;
   const sweep = floor.sweeps.get(line.line) ?? null;
   const sweeping = sweep !== null && sweep.endedMs === null;
   const holds = [...floor.holds.values()].filter((hold) => hold.facts.line === line.line);
@@ -72,25 +72,6 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
         </a>
       </div>
       {shown !== null && <SlotDialog slot={shown} desk={desk} onClose={() => setShown(null)} />}
-    </div>
-  );
-}
-
-function NoSetup() {
-  const words = say(lineWords).noSetup;
-  return (
-    <div class="empty">
-      <Icon name="load" size={56} />
-      <h2>{words.title}</h2>
-      <p>{words.help}</p>
-      <div class="row">
-        <a class="button act large" href={address('plant', 'setups')}>
-          {words.choose}
-        </a>
-        <a class="button large" href={address('plant', 'sheet')}>
-          {words.bring}
-        </a>
-      </div>
     </div>
   );
 }

@@ -20,6 +20,7 @@ import { allFacts } from './facts.ts';
 import { HoldPanels } from './HoldPanels.tsx';
 import { askedOfEntry } from './hold-asked.ts';
 import { personName, tabletName } from './names.ts';
+import { SignedRow } from './SignedRow.tsx';
 import { sayWhy } from './Unproven.tsx';
 
 interface EntryDialogProps {
@@ -122,6 +123,7 @@ export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
               <td>{tabletName(floor, entry.tablet)}</td>
             </tr>
             <RightRow entry={entry} floor={floor} />
+            <SignedRow entry={entry} floor={floor} />
             {allFacts(entry, floor).map(({ name, label, text: said }) => (
               <tr key={name}>
                 <th>{label}</th>

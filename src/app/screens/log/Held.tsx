@@ -7,6 +7,8 @@ import { useApp, useFloor } from '../../app.ts';
 import { saveFile } from '../../device/save-file.ts';
 import { ConfirmPerson } from '../../frame/ConfirmPerson.tsx';
 import { useConfirmed } from '../../frame/confirmed.ts';
+import { PasskeyTold } from '../../frame/PasskeyTold.tsx';
+import { recordSigned } from '../../frame/signed.ts';
 import { useRefusal } from '../../may.ts';
 import { ActGroup } from '../../ui/ActGroup.tsx';
 import { Button } from '../../ui/Button.tsx';
@@ -107,7 +109,7 @@ function SignDialog({ held, onClose }: { readonly held: Containment; readonly on
     const { containment, line } = held;
     const by = { reason: reason.trim(), by: sure.person.person, checked: sure.checked };
     const payload = { containment, line, codes: codes === null ? null : [...codes], ...by };
-    app.record([{ kind: 'containment.signed', payload }], {
+    recordSigned(app, sure, [{ kind: 'containment.signed', payload }], {
       notice: { tone: 'go', text: words.signDone },
       next: onClose,
     });
@@ -120,12 +122,14 @@ function SignDialog({ held, onClose }: { readonly held: Containment; readonly on
           <ConfirmPerson
             needs="lead"
             badgeSuffices={false}
-            onConfirmed={(person, { checked }) => setSure({ person, checked })}
+            onConfirmed={(person, { checked }) => setSure({ person, checked, byPasskey: false })}
+            onPasskey={(person) => setSure({ person, checked: 'tablet', byPasskey: true })}
           />
         )}
         {sure && (
           <>
             <p class="soft">{words.signHelp}</p>
+            <PasskeyTold sure={sure} />
             <Field
               label={words.signWhy}
               testId="sign-reason"

@@ -17,7 +17,7 @@ import { EntryRow } from './EntryRow.tsx';
 import { Export } from './ExportDialog.tsx';
 import { Filters } from './Filters.tsx';
 import { Held } from './Held.tsx';
-import { firstFilters, type LogFilters } from './model.ts';
+import { filtersAsked, type LogFilters } from './model.ts';
 import { NotWhole } from './NotWhole.tsx';
 import { readRows } from './read-rows.ts';
 import { Trace } from './Trace.tsx';
@@ -33,7 +33,7 @@ const pages = ['entries', 'trace', 'held', 'conflicts', 'unproven'] as const;
 export function Log() {
   const floor = useFloor();
   const words = say(traceWords);
-  const [filters, setFilters] = useState<LogFilters>(firstFilters);
+  const [filters, setFilters] = useState<LogFilters>(() => filtersAsked(place.value.rest));
   const unproven = waiting(floor).length;
   const held = [...floor.contained.values()].filter(isHeld).length;
   const page = pages.find((each) => each === place.value.rest[0]) ?? 'entries';
@@ -93,8 +93,6 @@ function Entries({ filters, onFilter }: EntriesProps) {
         if (isOver) return;
         setRows(found.rows);
         setMore(found.more);
-        const asked = found.rows.find((entry) => entryId(entry) === place.value.rest.join('/'));
-        if (asked) setShown(asked);
       },
       () => undefined, // a closed database is told by the fault screen
     );
@@ -102,6 +100,13 @@ function Entries({ filters, onFilter }: EntriesProps) {
       isOver = true;
     };
   }, [filters, wanted, app.tick.value]);
+
+  // A link may name an entry, however old.
+  useEffect(() => {
+    const [page, tablet = '', epoch = '', seq = ''] = place.value.rest;
+    if (page !== 'entry') return;
+    app.store.entry([tablet, epoch, Number(seq)]).then(setShown, () => undefined);
+  }, [place.value]);
 
   return (
     <>

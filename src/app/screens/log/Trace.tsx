@@ -5,8 +5,15 @@ import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { personByBadge } from '../../../../shared/floor/people.ts';
 import { type PanelRun, type TracedPlace, tracePanel, tracePlaces } from '../../../../shared/trace/ask.ts';
 import type { Guess } from '../../../../shared/trace/stretches.ts';
-import { tracedSchema } from '../../../../shared/wire/messages.ts';
 import { useApp, useFloor } from '../../app.ts';
+import {
+  askServer,
+  type FoundPlaces,
+  traceKinds as kinds,
+  questionOf,
+  type Traced,
+  type TraceKind,
+} from '../../ask-trace.ts';
 import { useNotWhole } from '../../behind.ts';
 import { saveFile } from '../../device/save-file.ts';
 import { useRefusal } from '../../may.ts';
@@ -24,43 +31,16 @@ import { lineName, personName, runName, zoneOf } from './names.ts';
 import { readIndex } from './read-index.ts';
 import { placesToCsv } from './trace-csv.ts';
 
-const kinds = ['lot', 'reel', 'part', 'feeder', 'slot', 'person', 'panel'] as const;
-type Kind = (typeof kinds)[number];
-
-/** Who answered which text. */
-interface Answered {
-  readonly text: string;
-  readonly by: 'server' | 'tablet';
-}
-
-interface FoundPlaces extends Answered {
-  readonly kind: 'places';
-  readonly of: Kind;
-  readonly places: readonly TracedPlace[];
-  readonly more: boolean;
-}
-
-interface FoundPanel extends Answered {
-  readonly kind: 'panel';
-  readonly runs: readonly PanelRun[];
-}
-
-/** What was found, with the question it answers. */
-type Found = FoundPlaces | FoundPanel;
-
-/** The question as the trace takes it: a person is asked for by id. */
-const questionOf = (kind: Kind, text: string) => ({ [kind === 'person' ? 'who' : kind]: text });
-
 export function Trace() {
   const app = useApp();
   const words = say(traceWords);
   const notWhole = useNotWhole();
   // A warning links here with what it asks for.
   const [, asked, askedText = '', cause = '', of = ''] = place.value.rest;
-  const [kind, setKind] = useState<Kind>(kinds.find((each) => each === asked) ?? 'lot');
+  const [kind, setKind] = useState<TraceKind>(kinds.find((each) => each === asked) ?? 'lot');
   const [text, setText] = useState(askedText);
   const [read, setRead] = useState<number | null>(null);
-  const [found, setFound] = useState<Found | null>(null);
+  const [found, setFound] = useState<Traced | null>(null);
   useLayoutEffect(
     () =>
       app.scans.take((scan) => {
@@ -84,7 +64,7 @@ export function Trace() {
     setFound((await askServer(app, kind, wanted)) ?? (await askTablet(wanted)));
   }
 
-  async function askTablet(wanted: string): Promise<Found | null> {
+  async function askTablet(wanted: string): Promise<Traced | null> {
     if (notWhole !== null) {
       app.notice.value = { tone: 'care', text: notWhole };
       return null;
@@ -162,32 +142,6 @@ function ChoosePerson(props: { readonly who: string; readonly onChoose: (who: st
       ))}
     </SelectField>
   );
-}
-
-/** The server's answer: it keeps an index of the whole log. Null where it does not answer, or has not all of the log in it yet. */
-async function askServer(app: ReturnType<typeof useApp>, kind: Kind, text: string): Promise<Found | null> {
-  const caller = (await app.connection.value?.caller()) ?? null;
-  // What is written here and not sent yet would be missing in the answer.
-  if (!caller || (app.sync.value?.backlog ?? 1) > 0) return null;
-  const answer = await caller.call('/api/trace', tracedSchema, { json: questionOf(kind, text) });
-  if (!answer.ok || answer.value.behind > 0) return null;
-  const { places, panel, more } = answer.value;
-  const common = { text, by: 'server' } as const;
-  if (kind !== 'panel')
-    return {
-      ...common,
-      kind: 'places',
-      of: kind,
-      places: places.map((each) => ({ ...each, guessed: each.guessed ?? [] })),
-      more,
-    };
-  // An older server knows the newest run of a panel only.
-  const runs = panel === null ? [] : (panel.runs ?? [panel]);
-  return {
-    ...common,
-    kind,
-    runs: runs.map((each) => ({ ...each, side: each.side ?? null, guessed: each.guessed ?? [] })),
-  };
 }
 
 /** Where the material was, with what can be done about it. */

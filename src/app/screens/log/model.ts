@@ -19,6 +19,13 @@ export interface LogFilters {
 
 export const firstFilters: LogFilters = { span: 'shift', line: null, slot: '', who: null, verdict: null };
 
+/** The filters that a link asks for: `who` and a person; else the first ones. */
+export function filtersAsked([page, person]: readonly string[]): LogFilters {
+  return page === 'who' && person !== undefined
+    ? { ...firstFilters, span: 'all', who: person }
+    : firstFilters;
+}
+
 /** The chosen filters as an export filter. */
 export function toExportFilter(filters: LogFilters, nowMs: number): ExportFilter {
   const hours = spans[filters.span];

@@ -1,11 +1,12 @@
 // What people call the things that entries know by an id: a run by its product, side, line and start, a setup by its product, a person, a
 // tablet and an entry by name. An id that this tablet's floor does not know is said to be unknown, never shown.
 
-import { inLanguage } from '../../../../shared/checklist/steps.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
+import { visible } from '../../ui/visible.ts';
 import { factWords } from '../../words/log-facts.ts';
 import { shellWords } from '../../words/shell.ts';
-import { formatDay, language, say } from '../../words/words.ts';
+import { sayText } from '../../words/shipped-steps.ts';
+import { formatDay, say } from '../../words/words.ts';
 
 /** The zone of a line; the tablet's own where the line is not known. */
 export function zoneOf(floor: FloorState, line: string | null): string {
@@ -15,6 +16,12 @@ export function zoneOf(floor: FloorState, line: string | null): string {
 /** Line, by its name. */
 export function lineName(floor: FloorState, line: string): string {
   return floor.lines.get(line)?.name ?? say(factWords).unknown;
+}
+
+/** The name that a passkey was given. */
+export function passkeyName(floor: FloorState, credential: unknown): string {
+  const held = typeof credential === 'string' ? floor.passkeys.get(credential) : undefined;
+  return held ? visible(held.name) : say(factWords).unknown;
 }
 
 /** Product, side and revision. */
@@ -59,7 +66,7 @@ export function entryName(floor: FloorState, id: string): string {
 /** A checklist, by the title of its template. */
 export function templateName(floor: FloorState, template: string): string {
   const newest = floor.templates.get(template)?.at(-1);
-  return newest ? inLanguage(newest.title, language.value) : say(factWords).unknown;
+  return newest ? sayText(newest.title) : say(factWords).unknown;
 }
 
 /** A step of an opened checklist, by its text. */
@@ -69,5 +76,5 @@ export function stepName(floor: FloorState, checklist: string, step: string): st
     .get(opened?.template ?? '')
     ?.find(({ version }) => version === opened?.version);
   const found = template?.steps.find((each) => each.step === step);
-  return found ? inLanguage(found.text, language.value) : say(factWords).unknown;
+  return found ? sayText(found.text) : say(factWords).unknown;
 }

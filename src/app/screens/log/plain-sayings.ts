@@ -26,10 +26,10 @@ export const span: Say = (value) => (typeof value === 'number' ? formatSpan(valu
 export const share: Say = (value) => (typeof value === 'number' ? formatShare(value) : null);
 /** How many parts. */
 export const parts: Say = (value) =>
-  typeof value === 'number' ? say(factWords).parts(formatNumber(value), value === 1) : null;
+  typeof value === 'number' ? say(factWords).parts(formatNumber(value)) : null;
 /** How many panels. */
 export const panels: Say = (value) =>
-  typeof value === 'number' ? say(factWords).panels(formatCount(value), value === 1) : null;
+  typeof value === 'number' ? say(factWords).panels(formatCount(value)) : null;
 /** Texts, one after the other. */
 export const list: Say = (value) =>
   Array.isArray(value) && value.length > 0 ? value.map((each) => visible(String(each))).join(', ') : null;

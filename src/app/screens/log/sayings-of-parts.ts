@@ -13,10 +13,7 @@ export function sayCosts(value: Json): string | null {
   const costs = value as unknown as PayloadOf<'line.splices-ruled'>['costs']; // as the kind's schema read it
   return costs
     .map(({ parts: lost, tapeWidthMm: width }) =>
-      words.spliceCost(
-        words.parts(formatCount(lost), lost === 1),
-        width === null ? null : `${formatNumber(width)} mm`,
-      ),
+      words.spliceCost(words.parts(formatCount(lost)), width === null ? null : `${formatNumber(width)} mm`),
     )
     .join(' · ');
 }
@@ -30,6 +27,13 @@ export function sayUses(value: Json): string | null {
       say(factWords).usedAt(visible(slot ?? '?'), formatCount(used), formatCount(spoiled)),
     )
     .join(' · ');
+}
+
+/** Faults of picking, place by place. */
+export function sayMisses(value: Json): string | null {
+  if (!Array.isArray(value)) return null;
+  const misses = value as unknown as PayloadOf<'parts.missed'>['misses']; // as above
+  return misses.map(({ slot, times }) => `${visible(slot ?? '?')}: ${formatCount(times)}`).join(' · ');
 }
 
 /** What a machine has loaded, as it believes. */

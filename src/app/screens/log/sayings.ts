@@ -1,7 +1,6 @@
 // What an entry says, fact by fact: what each is called, and its value as a person reads it, with its unit. Facts that only tie entries
 // together (ids of blocks, sweeps, disagreements) are not told: the entry's kind says what they tie.
 
-import { inLanguage } from '../../../../shared/checklist/steps.ts';
 import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { Entry, Json } from '../../../../shared/log/entry.ts';
@@ -15,12 +14,14 @@ import { type FactName, factWords } from '../../words/log-facts.ts';
 import { moistureWords } from '../../words/moisture.ts';
 import { openWorkWords } from '../../words/open-work.ts';
 import { shellWords } from '../../words/shell.ts';
+import { sayText } from '../../words/shipped-steps.ts';
 import { unprovenWords } from '../../words/unproven.ts';
 import { sayReason } from '../../words/verdict.ts';
-import { formatCount, formatDay, formatNumber, language, say } from '../../words/words.ts';
+import { formatCount, formatDay, formatNumber, languageOf, say, tongues } from '../../words/words.ts';
 import {
   entryName,
   lineName,
+  passkeyName,
   personName,
   runName,
   setupName,
@@ -45,7 +46,7 @@ import {
   withUnit,
   yesNo,
 } from './plain-sayings.ts';
-import { sayAnswers, sayBelieved, sayCosts, sayUses } from './sayings-of-parts.ts';
+import { sayAnswers, sayBelieved, sayCosts, sayMisses, sayUses } from './sayings-of-parts.ts';
 
 const named =
   (name: (floor: FloorState, id: string) => string): Say =>
@@ -150,7 +151,7 @@ const jobs: Say = (value, _, floor) =>
 
 const title: Say = (value) =>
   value !== null && typeof value === 'object' && !Array.isArray(value)
-    ? inLanguage(value as Readonly<Record<string, string>>, language.value)
+    ? sayText(value as Readonly<Record<string, string>>)
     : null;
 
 /** What was left open at a release: each thing with what it concerns. */
@@ -174,17 +175,25 @@ const sayings: Readonly<Record<FactName, Say>> = {
   key: nothing,
   previous: nothing,
   person: (value, entry, floor) =>
-    typeof value === 'string' && !('name' in entry.payload) ? personName(floor, value) : null,
+    typeof value === 'string' && (entry.kind === 'passkey.added' || !('name' in entry.payload))
+      ? personName(floor, value)
+      : null,
+  language: (value) => (typeof value === 'string' ? tongues[languageOf(value)].name : null),
   role: oneOf(() => say(shellWords).roles),
   badge: text,
   pin: (value) => (value === null ? null : say(factWords).yes),
   pinSet: (value) => (value === null ? null : say(factWords).yes),
   how: oneOf(() => ({ ...say(factWords).hows, ...say(checklistWords).signedHow })),
+  passkey: (value, _, floor) => passkeyName(floor, (value as { credential?: Json }).credential),
+  credential: (value, _, floor) => passkeyName(floor, value),
+  host: text,
   left,
   minutes: withUnit('min'),
   stoodFrom: moment,
   why: oneOf(() => say(factWords).signedOut),
-  checked: oneOf(() => say(factWords).checked),
+  // With a passkey no PIN was asked for.
+  checked: (value, entry, floor) =>
+    'passkey' in entry.payload ? null : oneOf(() => say(factWords).checked)(value, entry, floor),
   line: (value, entry, floor) =>
     entry.kind === 'line.defined' ? null : named(lineName)(value, entry, floor),
   zone: text,
@@ -348,6 +357,9 @@ const sayings: Readonly<Record<FactName, Say>> = {
   grey: parts,
   late: span,
   uses: sayUses,
+  misses: sayMisses,
+  says: oneOf(() => say(factWords).airedSays),
+  reels: list,
   recipe: text,
   wants: howMany,
   finding: named(entryName),

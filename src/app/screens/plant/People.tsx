@@ -3,15 +3,18 @@
 
 import { useState } from 'preact/hooks';
 import { hasAdder, isLastAdder } from '../../../../shared/floor/may.ts';
+import { passkeysOf } from '../../../../shared/floor/passkey.ts';
 import { hasPin, type Person } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { address } from '../../router.ts';
 import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
+import { passkeysWords } from '../../words/passkeys.ts';
 import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
+import { Passkeys } from './Passkeys.tsx';
 import { PersonForm } from './PersonForm.tsx';
 
 interface PeopleProps {
@@ -22,9 +25,11 @@ interface PeopleProps {
 export function People({ onFirst }: PeopleProps) {
   const floor = useFloor();
   const words = say(plantWords).people;
+  const keyWords = say(passkeysWords);
   const shell = say(shellWords);
   const [editing, setEditing] = useState<Person | 'new' | null>(null);
   const [going, setGoing] = useState<Person | null>(null);
+  const [keysOf, setKeysOf] = useState<Person | null>(null);
   const [saved, setSaved] = useState<Person | null>(null);
   const people = [...floor.people.values()].sort((a, b) => a.name.localeCompare(b.name));
   const isFirst = !hasAdder(people);
@@ -67,6 +72,15 @@ export function People({ onFirst }: PeopleProps) {
               )}
             </span>
             <span class="row">
+              {person.role !== 'operator' && (
+                <Button
+                  label={keyWords.openOf(person.name)}
+                  onPress={() => setKeysOf(person)}
+                  testId={`person-passkeys-${person.badge}`}
+                >
+                  {keyWords.open(passkeysOf(floor.passkeys, person.person).length)}
+                </Button>
+              )}
               <Button onPress={() => edit(person)} label={words.editOf(person.name)}>
                 {words.edit}
               </Button>
@@ -82,6 +96,7 @@ export function People({ onFirst }: PeopleProps) {
           </div>
         ))}
       </div>
+      {keysOf && <Passkeys person={keysOf} onClose={() => setKeysOf(null)} />}
       {going && <RemoveDialog person={going} onClose={() => setGoing(null)} />}
     </div>
   );

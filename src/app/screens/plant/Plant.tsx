@@ -11,6 +11,7 @@ import { SignInDialog } from '../../frame/PeopleDialogs.tsx';
 import { address, place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon, type IconName } from '../../ui/Icon.tsx';
+import { linesWords } from '../../words/all-lines.ts';
 import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
@@ -22,6 +23,8 @@ import { Setups } from './Setups.tsx';
 import { ThisTablet } from './ThisTablet.tsx';
 import './plant.css';
 
+const Begin = lazyTask(() => import('./begin/Begin.tsx').then((module) => module.Begin));
+const Lines = lazyTask(() => import('./lines/Lines.tsx').then((module) => module.Lines));
 const Checklists = lazyTask(() => import('./checklists/Checklists.tsx').then((module) => module.Checklists));
 const Labels = lazyTask(() => import('./labels/Labels.tsx').then((module) => module.Labels));
 const Parts = lazyTask(() => import('./parts/Parts.tsx').then((module) => module.Parts));
@@ -32,6 +35,8 @@ const Sheet = lazyTask(() => import('./sheet/Sheet.tsx').then((module) => module
 const Stations = lazyTask(() => import('./stations/Stations.tsx').then((module) => module.Stations));
 
 type PageName =
+  | 'begin'
+  | 'lines'
   | 'setups'
   | 'sheet'
   | 'people'
@@ -47,10 +52,12 @@ type PageName =
   | 'tablet';
 
 const pages: readonly { readonly name: PageName; readonly icon: IconName; readonly act: Act }[] = [
+  { name: 'begin', icon: 'check', act: 'look' },
   { name: 'setups', icon: 'stock', act: 'look' },
   { name: 'sheet', icon: 'save', act: 'take-setup' },
+  { name: 'lines', icon: 'line', act: 'look' },
   { name: 'people', icon: 'person', act: 'manage-people' },
-  { name: 'rules', icon: 'line', act: 'rule-line' },
+  { name: 'rules', icon: 'bell', act: 'rule-line' },
   { name: 'parts', icon: 'reel', act: 'look' },
   { name: 'checklists', icon: 'check', act: 'edit-checklist' },
   { name: 'labels', icon: 'search', act: 'look' },
@@ -63,7 +70,7 @@ const pages: readonly { readonly name: PageName; readonly icon: IconName; readon
 ];
 
 /** What belongs to the tablet and not to a floor: not to be met in practice. */
-const ofTheTablet: readonly PageName[] = ['scanner', 'stations', 'server', 'tablet'];
+const ofTheTablet: readonly PageName[] = ['begin', 'scanner', 'stations', 'server', 'tablet'];
 
 interface PlantProps {
   readonly offline: Offline;
@@ -78,6 +85,11 @@ export function Plant({ offline, alarm }: PlantProps) {
   if (!page) {
     return (
       <div class="tiles">
+        <a class="tile" href={address('lines')} data-testid="tile-all-lines">
+          <Icon name="line" size={32} />
+          <b>{say(shellWords).nav.lines}</b>
+          <span>{say(linesWords).tile}</span>
+        </a>
         {here.map((each) => (
           <Tile key={each.name} page={each} />
         ))}
@@ -104,8 +116,11 @@ type PageProps = PlantProps & { readonly page: (typeof pages)[number] };
 
 /** One subject. Where its right ends under somebody's hands, what was begun stays, out of sight, until they sign in again. */
 function Page({ page, offline, alarm }: PageProps) {
+  const app = useApp();
   const words = say(plantWords);
   const may = usePageRight(page.act);
+  // Until something is loaded, the way to the first reel is one touch away.
+  const isBeginning = useFloor().slots.size === 0 && app.practice === null;
   const [signingIn, setSigningIn] = useState(false);
   const wasOpen = useRef(may.may);
   if (may.may) wasOpen.current = true;
@@ -116,6 +131,11 @@ function Page({ page, offline, alarm }: PageProps) {
           <Icon name="left" /> {words.back}
         </a>
         <h1>{words.tiles[page.name].title}</h1>
+        {isBeginning && page.name !== 'begin' && (
+          <a class="button" href={address('plant', 'begin')} data-testid="to-steps">
+            {words.tiles.begin.title}
+          </a>
+        )}
       </header>
       {!may.may && (
         <div class="empty" data-testid="plant-gate">
@@ -153,6 +173,10 @@ function usePageRight(act: Act): May {
 
 function contentOf(page: PageName, { offline, alarm }: PlantProps, onFirst: () => void): ComponentChildren {
   switch (page) {
+    case 'begin':
+      return <Begin />;
+    case 'lines':
+      return <Lines />;
     case 'setups':
       return <Setups />;
     case 'sheet':

@@ -24,7 +24,10 @@ function Begin() {
   const words = say(practiceWords);
   const begin = async () => {
     if (await isPractised()) app.notice.value = { tone: 'care', text: words.taken };
-    else beginPractice(deviceClock.nowMs());
+    else {
+      app.preferences.value = { ...app.preferences.value, practised: true };
+      beginPractice(deviceClock.nowMs());
+    }
   };
   return (
     <section class="card stack">

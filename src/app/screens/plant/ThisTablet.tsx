@@ -11,7 +11,7 @@ import { ChoiceField, Field, GroupField } from '../../ui/Field.tsx';
 import { inLineWords } from '../../words/in-line.ts';
 import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
-import { formatCount, languageNames, languages, say } from '../../words/words.ts';
+import { formatCount, languageOf, languages, say, tongues } from '../../words/words.ts';
 
 const MEGABYTE = 1_048_576;
 
@@ -111,16 +111,17 @@ function Looks() {
     <>
       <ChoiceField
         label={words.language}
-        value={preferences.value.language}
+        value={languageOf(preferences.value.language)}
         choices={languages.map((each) => ({
           value: each,
-          text: languageNames[each],
+          text: tongues[each].name,
           testId: `language-${each}`,
           lang: each,
         }))}
         onChoose={(language) => {
           preferences.value = { ...preferences.value, language };
         }}
+        help={words.languageHelp}
       />
       <ChoiceField
         label={words.theme}

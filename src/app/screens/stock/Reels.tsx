@@ -54,6 +54,8 @@ interface ReelsProps {
   readonly scanned: PutReel | null;
   /** What a label without an id said, which was scanned last; null where none was. */
   readonly fresh: Omit<PutReel, 'reel'> | null;
+  /** The reel that lies open at first; null where none does. */
+  readonly opened: string | null;
 }
 
 export function Reels(props: ReelsProps) {
@@ -62,7 +64,9 @@ export function Reels(props: ReelsProps) {
   // A reel of the store lies open where this tablet's line is.
   const lineOf = (reel: Reel) => reel.at?.line ?? app.line.value;
   const words = say(stockWords);
-  const [asked, setAsked] = useState<{ readonly reel: string; readonly query: string } | null>(null);
+  const [asked, setAsked] = useState<{ readonly reel: string; readonly query: string } | null>(
+    props.opened === null ? null : { reel: props.opened, query: props.query },
+  );
   const [doing, setDoing] = useState<{ readonly act: ReelAct; readonly listed: Listed } | null>(null);
   const [putting, setPutting] = useState<PutReel | null>(null);
   const stopDoing = () => setDoing(null);

@@ -9,6 +9,7 @@ import { useApp, useFloor } from '../../app.ts';
 import { holdText } from '../../frame/hold-text.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { reelName } from '../../reel-name.ts';
+import { place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { stockWords } from '../../words/stock.ts';
@@ -25,8 +26,11 @@ export function Stock({ watch }: { readonly watch: Watch }) {
   const app = useApp();
   const floor = useFloor();
   const words = say(stockWords);
-  const [tab, setTab] = useState<Tab>('bring');
-  const [query, setQuery] = useState('');
+  // A link from elsewhere may name what to look for, or the reel to open.
+  const [asked, text = ''] = place.value.rest;
+  const isAsked = asked === 'reels' || asked === 'reel';
+  const [tab, setTab] = useState<Tab>(isAsked ? 'reels' : 'bring');
+  const [query, setQuery] = useState(isAsked ? text : '');
   const [scanned, setScanned] = useState<PutReel | null>(null);
   const [fresh, setFresh] = useState<Omit<PutReel, 'reel'> | null>(null);
   useLayoutEffect(
@@ -87,7 +91,15 @@ export function Stock({ watch }: { readonly watch: Watch }) {
       </div>
       {tab === 'bring' && <Bring supply={known} zone={zone} hold={hold} />}
       {tab === 'outlook' && <ReelByReel supply={known} zone={zone} hold={hold} />}
-      {tab === 'reels' && <Reels query={query} onQuery={setQuery} scanned={scanned} fresh={fresh} />}
+      {tab === 'reels' && (
+        <Reels
+          query={query}
+          onQuery={setQuery}
+          scanned={scanned}
+          fresh={fresh}
+          opened={asked === 'reel' ? text : null}
+        />
+      )}
       {tab === 'blocks' && <Blocks />}
     </div>
   );

@@ -38,6 +38,7 @@ export const later: Pack['later'] = {
   board: () => import('./board.ts'),
   sheet: () => import('./sheet.ts'),
   'sheet-problems': () => import('./sheet-problems.ts'),
+  'shipped-steps': () => import('./shipped-steps.ts'),
   stations: () => import('./stations.ts'),
   stock: () => import('./stock.ts'),
   sync: () => import('./sync.ts'),

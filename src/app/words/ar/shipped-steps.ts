@@ -73,8 +73,6 @@ export const words: Readonly<Record<string, string>> = {
     'اسم البرنامج ومراجعته على كل آلة، كما يظهر هناك.',
   'Oven profile: loaded, reached, and verified with this product?':
     'منحنى الفرن: هل حُمّل، وبُلغ، وتُحقق منه بهذا المنتج؟',
-  yes: 'نعم',
-  no: 'لا',
   'Inspection programs are of this product, side and revision.':
     'برامج الفحص لهذا المنتج وهذا الوجه وهذه المراجعة.',
   'First panel: every part is there and none is shifted.': 'اللوحة الأولى: كل القطع موجودة ولا قطعة مزاحة.',

@@ -42,7 +42,7 @@ export const words = {
   signTitle: (role: string) => `Sign as ${role.toLowerCase()}`,
   signByBadge: 'Scan the badge, or choose the name and type the PIN.',
   signByPin: 'Scan the badge, then type the PIN.',
-  signedHow: { badge: 'by badge', pin: 'by PIN', 'badge-and-pin': 'by badge and PIN' },
+  signedHow: { badge: 'by badge', pin: 'by PIN', 'badge-and-pin': 'by badge and PIN', passkey: 'by passkey' },
   signedAlready: (name: string) => `${name} has signed already. Another person must sign.`,
   takeBack: 'Take back',
   takeBackOf: (name: string) => `Take back the signature of ${name}`,

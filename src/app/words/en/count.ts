@@ -82,6 +82,13 @@ export const words = {
   rising: (feeder: string, share: string, others: string) =>
     `Feeder ${feeder} throws away ${share}, the others ${others}.`,
   risingAlone: (feeder: string, share: string) => `Feeder ${feeder} throws away ${share}, more than before.`,
+  pickFaults: (times: string, since: string) =>
+    plural(
+      times,
+      `The machine told 1 pick fault since ${since}.`,
+      `The machine told ${times} pick faults since ${since}.`,
+    ),
+  pickFaultsTitle: 'Pick faults where no loss is known yet',
   risingAct: 'At the next stop, check nozzle, tape path and pick height.',
   feeder: 'Feeder',
   slot: 'Slot',

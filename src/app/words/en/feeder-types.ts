@@ -32,7 +32,7 @@ export const words = {
   nameMissing: 'Enter the name of the type',
   isThere: 'This type is on the list: change it there',
   numberWrong: 'Enter lengths in mm, or leave them empty',
-  intakeFar: 'The intake lies between the hub and the pick point: its length is the shorter one',
+  intakeFar: 'Enter a shorter length for the intake: it lies between hub and pick point',
   has: (count: number) => plural(count, '1 feeder', `${count} feeders`),
   lanesAre: (count: number) => plural(count, '1 lane', `${count} lanes`),
   depth: (mm: string) => `pockets up to ${mm} mm`,

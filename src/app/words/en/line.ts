@@ -2,6 +2,7 @@ import { formatCount, plural } from '../words.ts';
 
 export const words = {
   noSetup: {
+    begin: 'Set up this plant',
     title: 'No setup is chosen for this line',
     help: 'A lead chooses what to build next. An engineer imports setups.',
     choose: 'Choose a setup',
@@ -96,10 +97,23 @@ export const words = {
       'The machine and the scans differ on 1 slot.',
       `The machine and the scans differ on ${formatCount(slots)} slots.`,
     ),
+  recipe: {
+    runs: (machine: string, recipe: string, wanted: string) =>
+      `${machine} runs “${recipe}”. This line builds ${wanted}.`,
+    other: (builds: string) => `That recipe is for ${builds}.`,
+    unknown: 'Nobody has said that they belong together.',
+    act: 'Load the right recipe at the machine, or choose the right setup here.',
+    told: (clock: string) => `Told ${clock}.`,
+    right: 'It is the right recipe',
+    known: (recipe: string, wanted: string) => `“${recipe}” builds ${wanted} from now on.`,
+    sides: { top: 'top', bottom: 'bottom' },
+  },
   believesAct: 'See Stations',
   takeBack: 'Take back',
   stoppedSince: (reason: string, clock: string, span: string) =>
     `Stopped: ${reason}, since ${clock}, for ${span}`,
+  machineStands: (state: string, clock: string, span: string) =>
+    `The machine says: ${state}, since ${clock}, for ${span}`,
   stoodSince: 'Stopped since',
   stoodLast: (clock: string, span: string) => `${clock}, the last panel, ${span} ago`,
   stoodNow: (clock: string) => `now, ${clock}`,
@@ -116,6 +130,7 @@ export const words = {
   pace: {
     seen: (seconds: string) => `${seconds} s per panel, measured`,
     nominal: (seconds: string) => `${seconds} s per panel, nominal`,
+    told: (seconds: string) => `${seconds} s per panel, measured; stops as the machine tells`,
   },
   runEnds: (moment: string) => `run ends about ${moment}`,
   runDone: 'All panels are counted.',

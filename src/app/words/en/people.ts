@@ -2,6 +2,7 @@ import { plural } from '../words.ts';
 
 export const words = {
   whoTitle: 'Who is working?',
+  yourLanguage: 'Your language, on every tablet',
   pinTitle: (name: string) => `PIN of ${name}`,
   pinHelp: 'Four to eight digits.',
   pinWrong: 'That is not the PIN.',
@@ -47,6 +48,9 @@ export const words = {
   }) => `${f.cart} now has ${f.carries} for ${f.slot}. ${f.held} stays off the cart.`,
   cleared: (slot: string) => `Cleared for ${slot}.`,
   declined: 'Declined. The reel stays off the line.',
+  withPasskey: 'Use the passkey',
+  passkeyAsks: 'The passkey is asked for next.',
+  passkeyFailed: 'The passkey did not sign, so nothing was written. Try again, or cancel and use the PIN.',
   needsRole: (role: string) => `Needs: ${role}`,
   quantityTitle: 'How many parts are on the reel?',
   quantityHelp: 'As printed or counted. You can correct it later; the log keeps every correction.',

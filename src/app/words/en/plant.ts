@@ -3,6 +3,11 @@ import { plural } from '../words.ts';
 export const words = {
   title: 'Plant',
   tiles: {
+    begin: { title: 'First steps', text: 'From an empty plant to the first right reel.' },
+    lines: {
+      title: 'Lines and slots',
+      text: 'Machines, banks and slots, as they are written on the machines.',
+    },
     setups: { title: 'Setups', text: 'What each product wants on each slot; choose what to build next.' },
     sheet: {
       title: 'Import a setup',
@@ -154,6 +159,7 @@ export const words = {
   tablet: {
     name: 'Name of this tablet',
     language: 'Language',
+    languageHelp: 'A person who chose a language sees theirs.',
     theme: 'Theme',
     themes: { auto: 'Same as the tablet', light: 'Light', dark: 'Dark' },
     sound: 'Sound',

@@ -25,6 +25,7 @@ export const words = {
   boot: (boot: string) => `since it was switched on as ${boot}`,
   heardAs: (boot: string) => `since the link last began to hear it, as ${boot}`,
   state: 'State',
+  recipe: 'Recipe',
   noState: 'It does not say',
   states: {
     1: 'Working',
@@ -82,6 +83,10 @@ export const words = {
       `${slot}, ${clock}: the machine reported the start of ${machine} too late. Nothing was counted. Count the reel.`,
     'empty-early': (slot: string, clock: string, machine: string, _here: string, parts: string) =>
       `${slot}, ${clock}: the machine says that ${machine} is empty. Parts left by the log: ${parts}. Count the reel.`,
+    'life-expired': (_slot: string, clock: string, machine: string) =>
+      `${machine}, ${clock}: the machine says that its floor life is over. Look at it in Stock.`,
+    'life-restored': (_slot: string, clock: string, machine: string) =>
+      `${machine}, ${clock}: the machine says that it is fit again. Enter how it was baked or dried.`,
   },
   loads: {
     title: 'What the machine believes',
@@ -131,6 +136,7 @@ export const words = {
       'no-reel-told': 'the machine named no reel',
       'out-of-date': 'the log could not be read',
       'in-conflict': 'two tablets say different things of it',
+      unproven: 'nothing proves the word that let it on',
     },
   },
   clear: 'Done …',

@@ -7,6 +7,7 @@ export const words = {
   help: 'These entries need a lead or an engineer and were made without a server ticket. They count on the floor. A lead who knows of them confirms or rejects them.',
   stands: {
     proven: 'proven by a ticket',
+    passkey: 'proven by a passkey',
     unproven: 'unproven',
     confirmed: 'confirmed by a lead',
     rejected: 'rejected by a lead',
@@ -18,6 +19,7 @@ export const words = {
       `No server ticket: nothing proves that a person in the role “${role}” did this.`,
     'ticket-over': () => 'The ticket did not cover this time.',
     role: (role: string) => `The ticket is for a lower role. Needed: ${role}.`,
+    passkey: () => 'The passkey signed something else, or is not this person’s.',
   },
   before: 'This plant gave no tickets yet when this was written.',
   by: (name: string) => `by ${name}`,

@@ -24,7 +24,7 @@ const reasonsEn: ReasonWords = {
   'slot-empty': {
     title: 'Slot is empty',
     say: (f) => `Nothing is loaded on ${f['slot']}.`,
-    act: 'Load a reel there instead.',
+    act: 'It cannot be spliced: load a reel.',
   },
   'no-part': {
     title: 'No part number',
@@ -188,7 +188,7 @@ export const words = {
   practice: 'practice scan',
   allLoaded: 'Every slot is loaded.',
   spliceCaution:
-    'Join the tapes with the machine stopped, or with the feeder outside the guarded zone as its manual says. Cut away from your fingers. Local rules come first.',
+    'Join the tapes with the machine stopped, or with the feeder outside the guarded zone as the feeder’s manual says. Cut away from your fingers. Local rules come first.',
   loadCaution: 'Stop the machine and wait for the head before reaching in. Local rules come first.',
   reasons: reasonsEn,
 } as const;

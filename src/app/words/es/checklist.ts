@@ -43,7 +43,12 @@ export const words: Sentences<typeof english> = {
   signTitle: (role) => `Firmar como ${role.toLowerCase()}`,
   signByBadge: 'Escanee la tarjeta, o elija el nombre y teclee el PIN.',
   signByPin: 'Escanee la tarjeta y teclee el PIN.',
-  signedHow: { badge: 'con tarjeta', pin: 'con PIN', 'badge-and-pin': 'con tarjeta y PIN' },
+  signedHow: {
+    badge: 'con tarjeta',
+    pin: 'con PIN',
+    'badge-and-pin': 'con tarjeta y PIN',
+    passkey: 'con llave de acceso',
+  },
   signedAlready: (name) => `${name} ya ha firmado. Tiene que firmar otra persona.`,
   takeBack: 'Retirar firma',
   takeBackOf: (name) => `Retirar la firma de ${name}`,

@@ -82,6 +82,13 @@ export const words: Sentences<typeof english> = {
     `${plural(reels, '1 terminada', `${reels} terminadas`)}, ${plural(picks, `${lost} de 1 toma perdida`, `${lost} de ${picks} tomas perdidas`)}`,
   rising: (feeder, share, others) => `El alimentador ${feeder} tira ${share}, los demás ${others}.`,
   risingAlone: (feeder, share) => `El alimentador ${feeder} tira ${share}, más que antes.`,
+  pickFaults: (times, since) =>
+    plural(
+      times,
+      `La máquina avisó de 1 fallo de toma desde ${since}.`,
+      `La máquina avisó de ${times} fallos de toma desde ${since}.`,
+    ),
+  pickFaultsTitle: 'Fallos de toma sin pérdida conocida aún',
   risingAct: 'En la próxima parada, revise boquilla, camino de la cinta y altura de toma.',
   feeder: 'Alimentador',
   slot: 'Posición',

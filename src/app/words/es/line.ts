@@ -3,6 +3,7 @@ import { formatCount, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
+    begin: 'Preparar esta planta',
     title: 'No hay montaje elegido para esta línea',
     help: 'Un jefe elige qué se construye. Un ingeniero importa los montajes.',
     choose: 'Elegir un montaje',
@@ -108,9 +109,20 @@ export const words: Sentences<typeof english> = {
       'La máquina cree otra cosa de 1 posición.',
       `La máquina cree otra cosa de ${formatCount(slots)} posiciones.`,
     ),
+  recipe: {
+    runs: (machine, recipe, wanted) => `${machine} usa «${recipe}». Esta línea fabrica ${wanted}.`,
+    other: (builds) => `Ese programa es de ${builds}.`,
+    unknown: 'Nadie ha dicho que vayan juntos.',
+    act: 'Cargue el programa correcto en la máquina, o elija aquí el montaje correcto.',
+    told: (clock) => `Dicho el ${clock}.`,
+    right: 'Es el programa correcto',
+    known: (recipe, wanted) => `Desde ahora «${recipe}» fabrica ${wanted}.`,
+    sides: { top: 'arriba', bottom: 'abajo' },
+  },
   believesAct: 'Ver estaciones',
   takeBack: 'Deshacer',
   stoppedSince: (reason, clock, span) => `Parada: ${reason}, desde las ${clock}, hace ${span}`,
+  machineStands: (state, clock, span) => `La máquina dice: ${state}, desde las ${clock}, hace ${span}`,
   stoodSince: 'Parada desde',
   stoodLast: (clock, span) => `las ${clock}, el último panel, hace ${span}`,
   stoodNow: (clock) => `ahora, ${clock}`,
@@ -126,6 +138,7 @@ export const words: Sentences<typeof english> = {
   pace: {
     seen: (seconds) => `${seconds} s por panel, medido`,
     nominal: (seconds) => `${seconds} s por panel, nominal`,
+    told: (seconds) => `${seconds} s por panel, medido; paradas según la máquina`,
   },
   runEnds: (moment) => `la tirada acaba sobre las ${moment}`,
   runDone: 'Todos los paneles están contados.',

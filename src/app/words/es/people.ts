@@ -3,6 +3,7 @@ import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   whoTitle: '¿Quién trabaja?',
+  yourLanguage: 'Su idioma, en todas las tabletas',
   pinTitle: (name) => `PIN de ${name}`,
   pinHelp: 'De cuatro a ocho cifras.',
   pinWrong: 'Ese no es el PIN.',
@@ -43,6 +44,10 @@ export const words: Sentences<typeof english> = {
   cartKept: (f) => `${f.cart} tiene ahora ${f.carries} para ${f.slot}. ${f.held} queda fuera del carro.`,
   cleared: (slot) => `Liberada para ${slot}.`,
   declined: 'Rechazada. La bobina queda fuera de la línea.',
+  withPasskey: 'Usar la llave de acceso',
+  passkeyAsks: 'Ahora se pide la llave de acceso.',
+  passkeyFailed:
+    'La llave de acceso no firmó y no se escribió nada. Inténtelo otra vez, o cancele y use el PIN.',
   needsRole: (role) => `Necesita: ${role}`,
   quantityTitle: '¿Cuántos componentes hay en la bobina?',
   quantityHelp: 'Lo impreso o contado. Puede corregirlo después; el registro guarda cada corrección.',

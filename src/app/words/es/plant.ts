@@ -4,6 +4,11 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: 'Planta',
   tiles: {
+    begin: { title: 'Primeros pasos', text: 'De una planta vacía a la primera bobina correcta.' },
+    lines: {
+      title: 'Líneas y posiciones',
+      text: 'Máquinas, bancos y posiciones, como están escritos en las máquinas.',
+    },
     setups: {
       title: 'Montajes',
       text: 'Qué quiere cada producto en cada posición; elija qué se construye.',
@@ -159,6 +164,7 @@ export const words: Sentences<typeof english> = {
   tablet: {
     name: 'Nombre de esta tableta',
     language: 'Idioma',
+    languageHelp: 'Quien eligió un idioma ve el suyo.',
     theme: 'Tema',
     themes: { auto: 'Como la tableta', light: 'Claro', dark: 'Oscuro' },
     sound: 'Sonido',

@@ -28,6 +28,7 @@ export const words: Sentences<typeof english> = {
   boot: (boot) => `desde que se encendió como ${boot}`,
   heardAs: (boot) => `desde que el enlace volvió a oírla, como ${boot}`,
   state: 'Estado',
+  recipe: 'Programa',
   noState: 'No lo dice',
   states: {
     1: 'Trabajando',
@@ -83,6 +84,10 @@ export const words: Sentences<typeof english> = {
       `${slot}, ${clock}: la máquina dijo demasiado tarde que había empezado ${machine}. No se contó nada. Cuente la bobina.`,
     'empty-early': (slot, clock, machine, _here, parts) =>
       `${slot}, ${clock}: la máquina dice que ${machine} está vacía. Piezas que quedan según el registro: ${parts}. Cuente la bobina.`,
+    'life-expired': (_slot, clock, machine) =>
+      `${machine}, ${clock}: la máquina dice que se acabó su vida en planta. Mírela en Almacén.`,
+    'life-restored': (_slot, clock, machine) =>
+      `${machine}, ${clock}: la máquina dice que vuelve a servir. Anote cómo se horneó o secó.`,
   },
   loads: {
     title: 'Lo que cree la máquina',
@@ -131,6 +136,7 @@ export const words: Sentences<typeof english> = {
       'no-reel-told': 'la máquina no nombró ninguna bobina',
       'out-of-date': 'no se pudo leer el registro',
       'in-conflict': 'dos tabletas dicen cosas distintas de ella',
+      unproven: 'nada prueba la palabra que la dejó pasar',
     },
   },
   clear: 'Hecho …',

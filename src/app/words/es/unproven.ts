@@ -9,6 +9,7 @@ export const words: Sentences<typeof english> = {
   help: 'Estos apuntes necesitan un jefe de turno o un ingeniero y se hicieron sin tique del servidor. En la línea cuentan. Un jefe de turno que sepa de ellos los confirma o los rechaza.',
   stands: {
     proven: 'probado con un tique',
+    passkey: 'probado con una llave de acceso',
     unproven: 'sin prueba',
     confirmed: 'confirmado por un jefe de turno',
     rejected: 'rechazado por un jefe de turno',
@@ -20,6 +21,7 @@ export const words: Sentences<typeof english> = {
       `Sin tique del servidor: nada prueba que lo hizo alguien con la función «${role}».`,
     'ticket-over': () => 'El tique no cubría esa hora.',
     role: (role) => `El tique es de una función menor. Hace falta: ${role}.`,
+    passkey: () => 'La llave de acceso firmó otra cosa, o no es de esta persona.',
   },
   before: 'Cuando se escribió, esta planta aún no daba tiques.',
   by: (name) => `por ${name}`,

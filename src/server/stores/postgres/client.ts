@@ -12,10 +12,16 @@ type Ask = (
 /** How long a connection may take to stand, ms: a person waits for what comes of it. */
 export const CONNECT_MS = 3_000;
 
+/**
+ * How long a question may wait for one of the connections, ms. Longer than a connection may take to stand: where hundreds of tablets come back at
+ * once the database is busy, not gone, and a refusal would only bring them again.
+ */
+export const WAIT_MS = 20_000;
+
 /** The driver's client, with promises of its own for plain queries. */
 export class LeanClient extends pg.Client {
   constructor(settings?: string | pg.ClientConfig) {
-    super(settings);
+    super(typeof settings === 'object' ? { ...settings, connectionTimeoutMillis: CONNECT_MS } : settings);
     const ask = super.query.bind(this) as Ask & typeof this.query; // the overload with a callback
     const query = (text: unknown, values: unknown, callback: unknown) => {
       if (typeof text !== 'string' || !Array.isArray(values) || callback !== undefined) {

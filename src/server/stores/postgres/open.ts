@@ -10,7 +10,7 @@ import { type Migrated, migrate, newBackupFile, schemaVersion } from '../migrate
 import { createStore } from '../queries.ts';
 import type { Store } from '../store.ts';
 import { entryColumns, type Step, type Tables } from '../tables.ts';
-import { CONNECT_MS, LeanClient } from './client.ts';
+import { LeanClient, WAIT_MS } from './client.ts';
 import { probeDatabase } from './probe.ts';
 import { SERVING_LOCK } from './serving.ts';
 import { watchDatabase } from './watch.ts';
@@ -53,7 +53,7 @@ export function openPostgresDatabase(
     connectionString: url,
     types,
     max: 8,
-    connectionTimeoutMillis: CONNECT_MS,
+    connectionTimeoutMillis: WAIT_MS,
     Client: LeanClient,
   };
   const pool = new pg.Pool({ ...settings, ...change });

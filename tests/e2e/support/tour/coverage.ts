@@ -26,6 +26,15 @@ export const notMet: Readonly<Record<string, string>> = {
   aside: 'The server must hold an entry that this version cannot read.',
   'propose-failed': 'The worker that proposes slots must break.',
   'kept-out': 'The server must hand on an entry that is not as its tablet wrote it.',
+  passkey: 'The page must be opened by a name, and the browser have an authenticator: passkeys.e2e.ts.',
+  'passkey-add': 'The page must be opened by a name, and the browser have an authenticator: passkeys.e2e.ts.',
+  'passkey-remove':
+    'The page must be opened by a name, and the browser have an authenticator: passkeys.e2e.ts.',
+  'passkey-name':
+    'The page must be opened by a name, and the browser have an authenticator: passkeys.e2e.ts.',
+  'passkey-make':
+    'The page must be opened by a name, and the browser have an authenticator: passkeys.e2e.ts.',
+  'use-passkey': 'The page must be opened by a name, and the browser have an authenticator: passkeys.e2e.ts.',
 };
 
 /** Ids that come and go by themselves while something is done: a stop may show them or not. */

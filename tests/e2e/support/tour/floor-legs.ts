@@ -375,12 +375,50 @@ async function* noWords({ page }: Here): AsyncGenerator<string> {
   await waitReady(page);
 }
 
+async function* search(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/load');
+  await page.getByTestId('open-search').click();
+  await page.getByTestId('search-coverage').waitFor();
+  yield 'search, nothing asked';
+  await page.getByTestId('search-text').fill('22-0603');
+  await page.getByTestId('found-reel').waitFor();
+  yield 'search, a part';
+  await page.getByTestId('search-text').fill('m2');
+  await page.getByTestId('found-slot').waitFor();
+  yield 'search, slots and entries';
+  await scan(page, right);
+  await page.getByTestId('search-others').waitFor();
+  await page.getByTestId('search-none').waitFor();
+  yield 'search, a label that nothing knows';
+  await page.getByTestId('search-server').click();
+  await page.getByTestId('search-server').waitFor({ state: 'detached' });
+  yield 'search, no server';
+}
+
+async function* lines(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/lines');
+  await page.getByTestId('line-L2').waitFor();
+  yield 'all lines';
+  await page.getByTestId('lines-wall').click();
+  await page.getByTestId('wall-L2').waitFor();
+  await page.getByTestId('screen-wall').click({ position: { x: 300, y: 300 } });
+  await page.getByTestId('wall-way-out').waitFor();
+  yield 'wall screen, touched';
+  await page.getByTestId('wall-leave').click();
+  await page.getByTestId('screen-lines').waitFor();
+  await signIn(page, 'BADGE-2201');
+}
+
 export const floorLegs: readonly Leg[] = [
+  { name: 'search', stops: search },
   { name: 'line', stops: line },
   { name: 'load', stops: load },
   { name: 'verdicts', stops: verdicts },
   { name: 'holds', stops: holds },
   { name: 'log', stops: log },
+  { name: 'lines', stops: lines },
 ];
 
 export const dockLegs: readonly Leg[] = [

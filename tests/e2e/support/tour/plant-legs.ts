@@ -25,6 +25,9 @@ async function* people(here: Here): AsyncGenerator<string> {
   await openBy(here, 'person-remove-BADGE-2201');
   yield 'person goes';
   await closeDialogs(page);
+  await openBy(here, 'person-passkeys-BADGE-3301');
+  yield 'passkeys, where none can be';
+  await closeDialogs(page);
   await page.getByTestId('person-add').click();
   await page.getByTestId('person-name').waitFor();
   yield 'person comes';

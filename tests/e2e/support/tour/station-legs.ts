@@ -111,8 +111,9 @@ async function* stations(here: Here, server: PlantServer): AsyncGenerator<string
     await goThere(here, '#/line');
     await begin(here);
     await counted(page, 'station');
-    await device.say({ boot: 'b1', total: 101, serial: 'PN-1' });
+    await device.say({ boot: 'b1', total: 101, serial: 'PN-1', state: 5200 });
     await panels(page, 1);
+    await page.getByTestId('told-state').waitFor({ timeout: 60_000 });
     yield 'line, counted by the machine';
     await scan(page, 'PN-7');
     await page.getByTestId('counted-beside').waitFor();
@@ -192,6 +193,7 @@ async function* machines(here: Here, server: PlantServer): AsyncGenerator<string
       said.heartbeat('00:01:00', { TimeStamp }),
       said.workCompleted('w1', 'Completed', { TimeStamp }),
       said.splicePoint('K1', 'K2', 10, { TimeStamp }),
+      { ...said.recipeActivated('P-4711'), TimeStamp },
     ]);
     await goThere(here, '#/plant/stations');
     await page.getByTestId('machine-differs').waitFor({ timeout: 60_000 });
@@ -246,7 +248,8 @@ async function* askedAndAnswered(here: Here, at: string, slot: string): AsyncGen
   yield 'sheet, a setup that a machine asks for';
   await goThere(here, '#/line');
   await page.getByTestId('machine-believes').waitFor();
-  yield 'line, a machine that believes something else';
+  await page.getByTestId('machine-recipe').waitFor();
+  yield 'line, a machine that believes something else and runs another recipe';
 }
 
 /** The legs of a line that a machine counts. */

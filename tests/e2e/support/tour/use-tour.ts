@@ -22,8 +22,10 @@ interface Serving {
 const everyLanguage: readonly Speech[] = languages
   .filter((language) => language !== 'en')
   .map((language) => ({ name: language, language, pseudo: null }));
-const speeches =
-  process.env['REELWARD_TOUR'] === 'all' ? [...pseudoSpeeches, ...everyLanguage] : pseudoSpeeches;
+const asked = process.env['REELWARD_TOUR']?.split(',') ?? [];
+const askedLanguages = everyLanguage.filter(({ name }) => asked.includes(name));
+const chosenSpeeches = askedLanguages.length > 0 ? askedLanguages : pseudoSpeeches;
+const speeches = asked.includes('all') ? [...pseudoSpeeches, ...everyLanguage] : chosenSpeeches;
 /** Legs asked for by name, while one is being written. */
 const only = process.env['REELWARD_TOUR_LEGS']?.split(',');
 

@@ -44,7 +44,7 @@ async function speak(page: Page, spoken: Spoken): Promise<void> {
   await page.waitForFunction(
     ({ language, pseudo }) => {
       const { lang, dir } = document.documentElement;
-      const text = document.querySelector('nav')?.textContent ?? '';
+      const text = (document.querySelector('nav') ?? document.querySelector('main'))?.textContent ?? '';
       if (pseudo === 'long') return text.includes('[');
       if (pseudo === 'mirrored') return dir === 'rtl' && text.includes('\u202e');
       return lang === language && !text.includes('[') && !text.includes('\u202e');

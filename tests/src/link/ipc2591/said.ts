@@ -78,6 +78,58 @@ export const stateChanged = (state: unknown) =>
     RelatedFault: null,
   });
 
+/** CFX/ResourcePerformance/FaultOccurred.cs, Structures/Fault.cs, Structures/SMTPlacement/SMTPlacementFault.cs and SMTPlacementFaultType.cs. */
+export const faultOccurred = (fault: string, more: object = {}, type = 'PickupError') =>
+  envelope('ResourcePerformance.FaultOccurred', {
+    Fault: {
+      $type: 'CFX.Structures.SMTPlacement.SMTPlacementFault, CFX',
+      Cause: 'MechanicalFailure',
+      Severity: 'Warning',
+      FaultCode: 'E17',
+      FaultOccurrenceId: fault,
+      Lane: '1',
+      Stage: null,
+      PlacementFaultType: type,
+      ProgramStep: 12,
+      Designator: { ReferenceDesignator: 'R12' },
+      MaterialLocation: location('SLOT22', 'K1', 900),
+      ...more,
+    },
+  });
+
+/** CFX/Production/RecipeActivated.cs and its published example. */
+export const recipeActivated = (name: unknown, revision: string | null = 'B', more: object = {}) =>
+  envelope('Production.RecipeActivated', {
+    RecipeName: name,
+    Revision: revision,
+    Lane: 1,
+    Stage: null,
+    ExpectedCycleTime: 60000,
+    ExpectedUnitsPerWorkTransaction: 1,
+    NumberOfComponentsPerUnit: 500,
+    ...more,
+  });
+
+/** CFX/Materials/Management/MSDManagement and its published example (MaterialsRestored.cs). */
+export const msd = (what: string, reels: readonly (string | null)[]) =>
+  envelope(`Materials.Management.MSDManagement.${what}`, {
+    Materials: reels.map((UniqueIdentifier) => ({
+      UniqueIdentifier,
+      InternalPartNumber: 'U-300',
+      Quantity: 887,
+      MaterialData: {
+        $type: 'CFX.Structures.MaterialPackageMSDData, CFX',
+        RemainingExposureTime: '6.00:00:00',
+        MSDLevel: 'MSL3',
+        MSDState: 'Exposed',
+      },
+    })),
+  });
+
+/** CFX/ResourcePerformance/FaultCleared.cs. */
+export const faultCleared = (fault: string) =>
+  envelope('ResourcePerformance.FaultCleared', { FaultOccurrenceId: fault });
+
 /** CFX/Structures/MaterialLocation.cs:14, MaterialPackage.cs:11, SMTPlacement/SMDTapeFeeder.cs:12. */
 export const location = (name: string, reel: string | null, quantity: number, more: object = {}) => ({
   LocationIdentifier: `ID-${name}`,

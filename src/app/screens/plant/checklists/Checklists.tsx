@@ -2,15 +2,16 @@
 
 import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
-import { checkTemplate, inLanguage } from '../../../../../shared/checklist/steps.ts';
+import { checkTemplate } from '../../../../../shared/checklist/steps.ts';
 import type { ChecklistStep, ChecklistTemplate } from '../../../../../shared/floor/checklist.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { newId } from '../../../device/ids.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { shellWords } from '../../../words/shell.ts';
+import { sayText } from '../../../words/shipped-steps.ts';
 import { templateWords } from '../../../words/template.ts';
-import { formatCount, language, say } from '../../../words/words.ts';
+import { formatCount, say } from '../../../words/words.ts';
 import { blankStep, moveStep, newestTemplates, nextVersion } from './model.ts';
 import { StepForm } from './StepForm.tsx';
 
@@ -25,7 +26,7 @@ export function Checklists() {
       {newestTemplates(floor).map((template) => (
         <div class="listed" key={template.template} data-testid={`template-${template.template}`}>
           <span class="grow">
-            <b>{inLanguage(template.title, language.value)}</b>
+            <b>{sayText(template.title)}</b>
             <br />
             <span class="soft">
               {words.version(String(template.version), formatCount(template.steps.length))}
@@ -58,14 +59,14 @@ function Editor({ template, onClose }: EditorProps) {
     setSteps(steps.map((each) => (each.step === step.step ? step : each)));
   return (
     <div class="stack">
-      <h2>{inLanguage(template.title, language.value)}</h2>
+      <h2>{sayText(template.title)}</h2>
       <ol class="template">
         {steps.map((step, at) => (
           <li key={step.step} class="listed" data-testid={`step-${at}`}>
             <span class="grow">
-              <span class="soft">{inLanguage(step.group, language.value)}</span>
+              <span class="soft">{sayText(step.group)}</span>
               <br />
-              {inLanguage(step.text, language.value) || '…'}
+              {sayText(step.text) || '…'}
               <br />
               <span class="soft">
                 {words.kinds[step.kind]} · {words.times[step.time]} · {words.conditions[step.condition]}

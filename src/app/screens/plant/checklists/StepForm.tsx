@@ -13,7 +13,7 @@ import { type Role, roles } from '../../../../../shared/floor/vocabulary.ts';
 import { Field, SelectField } from '../../../ui/Field.tsx';
 import { shellWords } from '../../../words/shell.ts';
 import { templateWords } from '../../../words/template.ts';
-import { say } from '../../../words/words.ts';
+import { language, languages, say, tongues } from '../../../words/words.ts';
 import { ofKind, setSigner, setText, splitOptions, withRoles } from './model.ts';
 
 interface StepFormProps {
@@ -35,6 +35,21 @@ export function StepForm({ step, onChange }: StepFormProps) {
   const field = (label: string, value: string, onText: (text: string) => void) => (
     <Field key={label} label={label} maxLength={500} value={value} onLeave={onText} />
   );
+  // English, which stands in for what is missing, then the language in use and those that the step has.
+  const told = [step.text, step.group, step.caution ?? {}].flatMap((texts) => Object.keys(texts));
+  const others = languages.filter(
+    (code) => code !== 'en' && (code === language.value || told.includes(code)),
+  );
+  const inEach = (
+    label: string,
+    texts: Readonly<Record<string, string>>,
+    onText: (code: string, text: string) => void,
+  ) =>
+    ['en' as const, ...others].map((code) =>
+      field(code === 'en' ? label : `${label} · ${tongues[code].name}`, texts[code] ?? '', (text) =>
+        onText(code, text),
+      ),
+    );
   const pick = <T extends string>(
     label: string,
     all: readonly T[],
@@ -59,14 +74,9 @@ export function StepForm({ step, onChange }: StepFormProps) {
   );
   return (
     <div class="form step-form" data-testid="step-form">
-      {field(words.text, step.text['en'] ?? '', (text) => set({ text: setText(step.text, 'en', text) }))}
-      {field(words.textEs, step.text['es'] ?? '', (text) => set({ text: setText(step.text, 'es', text) }))}
-      {field(words.group, step.group['en'] ?? '', (text) => set({ group: setText(step.group, 'en', text) }))}
-      {field(words.groupEs, step.group['es'] ?? '', (text) =>
-        set({ group: setText(step.group, 'es', text) }),
-      )}
-      {field(words.caution, step.caution?.['en'] ?? '', (text) => setCaution('en', text))}
-      {field(words.cautionEs, step.caution?.['es'] ?? '', (text) => setCaution('es', text))}
+      {inEach(words.text, step.text, (code, text) => set({ text: setText(step.text, code, text) }))}
+      {inEach(words.group, step.group, (code, text) => set({ group: setText(step.group, code, text) }))}
+      {inEach(words.caution, step.caution ?? {}, setCaution)}
       {pick(words.kind, stepKinds, {
         value: step.kind,
         names: words.kinds,

@@ -143,6 +143,10 @@ function Outcome({ report }: { readonly report: WedgeReport }) {
   const fitness = fitnessOf(report);
   const { tone, verdict, title, text } = outcomes[fitness];
   const told = tellFindings(report);
+  useEffect(() => {
+    const { preferences } = app;
+    if (fitness !== 'wrong') preferences.value = { ...preferences.peek(), scannerTested: true };
+  }, [fitness]);
   const canKeep = fitness !== 'wrong' && !isKept(app.preferences.value.scanner, report.settings);
   return (
     <div class={`scan-outcome ${tone}`} role="status" data-testid="scanner-outcome" data-fitness={fitness}>

@@ -4,8 +4,10 @@ import { Fragment } from 'preact';
 import { countedBy } from '../../../../../shared/floor/counters.ts';
 import type { FloorState } from '../../../../../shared/floor/state.ts';
 import type { BothCounts, Counter, Station } from '../../../../../shared/floor/station-state.ts';
+import { silentSince } from '../../../../../shared/floor/told-states.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
+import { stateWord } from '../../../state-word.ts';
 import { stationName } from '../../../station-name.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
@@ -15,7 +17,7 @@ import { formatCount, formatDay, formatTime, say } from '../../../words/words.ts
 import { Answers } from './Answers.tsx';
 import { Differing } from './Differing.tsx';
 import { Loads } from './Loads.tsx';
-import { isMachine, ofLineFirst, silentSince, stateWord } from './model.ts';
+import { isMachine, ofLineFirst } from './model.ts';
 import { Rename } from './Rename.tsx';
 import './stations.css';
 
@@ -167,6 +169,11 @@ function StationCard({ station }: { readonly station: Station }) {
             {newest === undefined ? '–' : `${formatCount(newest.total)}, ${totalSince(visible(newest.boot))}`}
           </Fact>
           <Fact name={words.state}>{stateWord(station.state)}</Fact>
+          {station.recipe !== null && (
+            <Fact name={words.recipe}>
+              {visible([station.recipe.recipe, station.recipe.revision].filter(Boolean).join(' '))}
+            </Fact>
+          )}
           <Fact name={words.version}>
             {words.linkOf(
               visible(station.version),

@@ -1,11 +1,8 @@
 // How stations are listed and what their numbers mean to people.
 
-import { BEATS_MISSED, LINK_BEAT_MS } from '../../../../../shared/floor/counters.ts';
 import type { FloorState } from '../../../../../shared/floor/state.ts';
 import type { Station } from '../../../../../shared/floor/station-state.ts';
 import { compareText } from '../../../../../shared/log/order.ts';
-import { stationWords } from '../../../words/stations.ts';
-import { say } from '../../../words/words.ts';
 
 /** Stations of this line first, then by name. */
 export function ofLineFirst(floor: FloorState, line: string | null): readonly Station[] {
@@ -14,22 +11,7 @@ export function ofLineFirst(floor: FloorState, line: string | null): readonly St
   );
 }
 
-/** Since when nothing is heard of it, by the log or by the tablet's clock; null where it is heard. */
-export function silentSince(station: Station, nowMs: number): number | null {
-  if (station.silentSinceMs !== null) return station.silentSinceMs;
-  const isLate = station.heardMs !== null && nowMs - station.heardMs > BEATS_MISSED * LINK_BEAT_MS;
-  return isLate ? station.heardMs : null;
-}
-
 /** True for a machine that speaks a standard: it tells each board, and the total is the link's own. */
 export function isMachine({ means }: Station): boolean {
   return means === 'hermes' || means === 'ipc2591';
-}
-
-/** A state by its class: the thousands of SEMI E58. */
-export function stateWord(code: number | null): string {
-  const words = say(stationWords);
-  if (code === null) return words.noState;
-  const classes: Readonly<Record<string, string>> = words.states;
-  return `${classes[Math.floor(code / 1000)] ?? words.otherState} (${code})`;
 }

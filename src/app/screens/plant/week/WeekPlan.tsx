@@ -4,7 +4,7 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../../ui/Button.tsx';
 import { weekWords } from '../../../words/week.ts';
-import { language, say } from '../../../words/words.ts';
+import { locale, say } from '../../../words/words.ts';
 import { daysOn, mondayOf, patternOf, type WeekShift, type Weeks } from './model.ts';
 import { ShiftEditor } from './ShiftEditor.tsx';
 import { Spells } from './Spells.tsx';
@@ -19,7 +19,7 @@ interface WeekPlanProps {
 }
 
 const dayText = (date: string) =>
-  new Intl.DateTimeFormat(language.value, { day: 'numeric', month: 'long', timeZone: 'UTC' }).format(
+  new Intl.DateTimeFormat(locale(), { day: 'numeric', month: 'long', timeZone: 'UTC' }).format(
     Date.parse(`${date}T00:00Z`),
   );
 

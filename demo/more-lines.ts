@@ -1,0 +1,63 @@
+// More lines of the invented plant: each is the same line playing a shift of its own, under names of its own. Method: the shift is played with
+// another seed, what it names is renamed, and its chains are sealed anew. Refused: a simulation that knows several lines; its hands never meet.
+
+import type { Entry, Json, JsonObject } from '../shared/log/entry.ts';
+import { firstPrev } from '../shared/log/entry.ts';
+import { compareEntries } from '../shared/log/order.ts';
+import { sealEntry } from '../shared/log/seal.ts';
+import { lineId, products } from './setups.ts';
+import { type ShiftSettings, simulateShift } from './simulate.ts';
+
+/** The most lines that a demo has. */
+export const MOST_LINES = 24;
+/** The number of the plant's first line. */
+const FIRST_NUMBER = 2;
+
+/** The shifts of several lines as one log, in folding order. `lines`: 1 or more; the first is the plant's own, as `simulateShift` plays it. */
+export function simulateLines(settings: ShiftSettings, lines: number): readonly Entry[] {
+  const { entries } = simulateShift(settings);
+  if (lines === 1) return entries;
+  const more = Array.from({ length: lines - 1 }, (_, at) => {
+    const number = FIRST_NUMBER + 1 + at;
+    const { hours, seed } = settings;
+    return renamed(simulateShift({ ...settings, hours, seed: seed + 7919 * (at + 1) }).entries, number);
+  });
+  return [entries, ...more].flat().sort(compareEntries);
+}
+
+/** Things of which each line has its own: kind of name -> how it is told from the first line's. */
+function renamer(number: number): (text: string) => string {
+  const setups = new Set<string>(products.map(({ setup }) => setup));
+  const own = `L${number}`;
+  return (text) => {
+    if (text === lineId) return own;
+    if (text === `Line ${FIRST_NUMBER}`) return `Line ${number}`;
+    if (text === 'Store') return `Store, line ${number}`;
+    if (setups.has(text)) return `${text}-${own}`;
+    if (/^R-\d+$/.test(text)) return text.replace('R-', `R-${number}-`);
+    if (/^F-\d+$/.test(text)) return text.replace('F-', `F-${number}-`);
+    // Runs, changes, sweeps and checklists are known by names of the log alone; entries by their tablet.
+    return text.replace(/^(~?)demo0-/, `$1demo${number}-`);
+  };
+}
+
+/** Facts whose value is a name of the log alone. */
+const ownNames: readonly string[] = ['run', 'sweep', 'changeover', 'checklist', 'plan', 'containment'];
+
+function renamed(entries: readonly Entry[], number: number): readonly Entry[] {
+  const rename = renamer(number);
+  const value = (json: Json, name: string): Json => {
+    if (typeof json === 'string') return ownNames.includes(name) ? `${json}-${number}` : rename(json);
+    if (Array.isArray(json)) return json.map((each: Json) => value(each, name));
+    if (json === null || typeof json !== 'object') return json;
+    return Object.fromEntries(Object.entries(json).map(([key, each]) => [key, value(each, key)]));
+  };
+  const heads = new Map<string, string>();
+  return entries.map(({ hash: _, ...entry }) => {
+    const tablet = rename(entry.tablet);
+    const payload = value(entry.payload, '') as JsonObject; // an object stays one
+    const sealed = sealEntry({ ...entry, tablet, payload, prev: heads.get(tablet) ?? firstPrev });
+    heads.set(tablet, sealed.hash);
+    return sealed;
+  });
+}

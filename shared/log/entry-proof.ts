@@ -1,0 +1,41 @@
+// That one entry is in the plant's log, as a text that is checked without the log: for paper. It holds the entry, or its hash where the entry is
+// long, the place, the proof and the signed head.
+// Source: C2SP tlog-proof: a line that names the form, `extra`, `index`, the proof's hashes, a blank line, the checkpoint.
+
+import { fromBase64, toBase64 } from './bytes.ts';
+import { proofFromTexts, proofToTexts } from './tree-head.ts';
+
+/** The proof of one entry. */
+export interface EntryProof {
+  /** The entry as JSON in UTF-8, or the 32 bytes of its hash. */
+  readonly extra: Uint8Array;
+  /** The entry's leaf, from 0. */
+  readonly index: number;
+  readonly proof: readonly Uint8Array[];
+  /** The head, a signed note. */
+  readonly note: string;
+}
+
+const FORM = 'c2sp.org/tlog-proof@v1';
+const PROOF_MOST = 63;
+
+/** Writes it. */
+export function formatEntryProof({ extra, index, proof, note }: EntryProof): string {
+  const lines = [FORM, `extra ${toBase64(extra)}`, `index ${index}`, ...proofToTexts(proof)];
+  return `${lines.join('\n')}\n\n${note}`;
+}
+
+/** Reads it; null where it is none. Line ends of any kind, and blanks around it, as scanners and mail add them. */
+export function parseEntryProof(text: string): EntryProof | null {
+  const plain = `${text.replace(/\r\n?/g, '\n').trim()}\n`;
+  const cut = plain.indexOf('\n\n');
+  if (cut < 0) return null;
+  const [form, second = '', third = '', ...lines] = plain.slice(0, cut).split('\n');
+  const [, base64] = /^extra (\S+)$/.exec(second) ?? [];
+  const [, place] = /^index (0|[1-9]\d{0,15})$/.exec(third) ?? [];
+  const extra = base64 === undefined ? null : fromBase64(base64);
+  const proof = lines.length <= PROOF_MOST ? proofFromTexts(lines) : null;
+  const index = Number(place);
+  if (form !== FORM || !extra || place === undefined || !proof || !Number.isSafeInteger(index)) return null;
+  return { extra, index, proof, note: plain.slice(cut + 2) };
+}

@@ -1,0 +1,181 @@
+// One line at one glance: what is built, how it stands, the next hour of walks, what waits, who counts.
+
+import type { LineGlance, LineStateName } from '../../../../shared/outlook/glance.ts';
+import { Icon, type IconName } from '../../ui/Icon.tsx';
+import { linesWords } from '../../words/all-lines.ts';
+import { lineWords } from '../../words/line.ts';
+import { shellWords } from '../../words/shell.ts';
+import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
+import type { SeenLine } from './use-lines.ts';
+
+/** Shape and colour of each state; its word stands beside it. */
+export const stateLooks: Readonly<
+  Record<LineStateName, { readonly icon: IconName; readonly tone: 'go' | 'care' | 'stop' | 'act' | 'plain' }>
+> = {
+  running: { icon: 'play', tone: 'go' },
+  stopped: { icon: 'pause', tone: 'stop' },
+  silent: { icon: 'warn', tone: 'care' },
+  changing: { icon: 'change', tone: 'act' },
+  loading: { icon: 'load', tone: 'plain' },
+  ready: { icon: 'check', tone: 'go' },
+  idle: { icon: 'more', tone: 'plain' },
+};
+
+/** What the axis shows, ms. */
+const HOUR_MS = 3_600_000;
+/** Slots named of the next walk. */
+const NAMED = 3;
+
+interface LineRowProps {
+  readonly seen: SeenLine;
+  readonly nowMs: number;
+  /** True for the line of this tablet. */
+  readonly isHere: boolean;
+}
+
+export function LineRow({ seen, nowMs, isHere }: LineRowProps) {
+  const { glance } = seen;
+  return (
+    <>
+      <span class="nm">
+        <b>
+          {glance.name}
+          {isHere && <small class="chip act">{say(linesWords).here}</small>}
+        </b>
+        <span>{sayProduct(glance)}</span>
+      </span>
+      <State glance={glance} nowMs={nowMs} />
+      <Progress glance={glance} />
+      <NextHour seen={seen} nowMs={nowMs} />
+      <Waits glance={glance} />
+      <CountedBy seen={seen} nowMs={nowMs} />
+    </>
+  );
+}
+
+function sayProduct({ setup }: LineGlance): string {
+  const words = say(shellWords);
+  return setup
+    ? `${setup.product} · ${words.side[setup.side]} · ${words.revision(setup.revision)}`
+    : words.noSetup;
+}
+
+const spanOf = (ms: number) => formatSpan(Math.max(0, ms) / 1000);
+
+function State({ glance, nowMs }: { readonly glance: LineGlance; readonly nowMs: number }) {
+  const words = say(linesWords);
+  const { icon, tone } = stateLooks[glance.state];
+  const reason = glance.stopReason === null ? null : say(lineWords).stopReasons[glance.stopReason];
+  const since = glance.sinceMs === null ? null : words.since(spanOf(nowMs - glance.sinceMs));
+  return (
+    <span class={`st ${tone}`}>
+      <Icon name={icon} />
+      <b>{words.states[glance.state]}</b>
+      <span>{[reason, since].filter((text) => text !== null).join(', ')}</span>
+    </span>
+  );
+}
+
+function Progress({ glance: { run, loaded, zone } }: { readonly glance: LineGlance }) {
+  const words = say(linesWords);
+  const [done, of] = run ? [run.done, run.wanted] : loaded ? [loaded.right, loaded.of] : [0, 0];
+  if (of === 0) return <span class="rn" />;
+  return (
+    <span class="rn">
+      <b>
+        {formatCount(done)} / {formatCount(of)}
+      </b>
+      <span class="share" aria-hidden="true">
+        <i style={{ width: `${Math.min(100, (100 * done) / of)}%` }} />
+      </span>
+      <span>
+        {run === null && words.loaded}
+        {run?.endMs != null && words.ends(formatTime(run.endMs, zone))}
+      </span>
+    </span>
+  );
+}
+
+/** The walks of the next hour as marks on its axis, the next one as a sentence. */
+function NextHour({ seen, nowMs }: { readonly seen: SeenLine; readonly nowMs: number }) {
+  const { glance, isLooking } = seen;
+  const within = glance.walks.filter(({ startMs }) => startMs < nowMs + HOUR_MS);
+  const left = (ms: number) => Math.min(97, Math.max(3, (100 * (ms - nowMs)) / HOUR_MS));
+  return (
+    <span class="hour">
+      {glance.run && (
+        <span class="axis" aria-hidden="true">
+          {within.map(({ startMs, slots }, at) => (
+            <i
+              key={startMs}
+              class={startMs - nowMs < 60_000 ? 'now' : ''}
+              style={{ insetInlineStart: `${left(startMs)}%`, zIndex: within.length - at }}
+            >
+              {slots.length}
+            </i>
+          ))}
+        </span>
+      )}
+      <span class="say">{sayNext(glance, { nowMs, isLooking })}</span>
+    </span>
+  );
+}
+
+function sayNext(
+  { walks, missed, zone, run }: LineGlance,
+  { nowMs, isLooking }: { readonly nowMs: number; readonly isLooking: boolean },
+): string {
+  const words = say(linesWords);
+  const [miss] = missed;
+  if (miss) return words.missed(miss.slot, formatTime(miss.byMs, zone));
+  const [walk] = walks;
+  if (!walk) return run === null ? '' : isLooking ? words.looking : words.noWalk;
+  const when =
+    walk.startMs - nowMs < 60_000
+      ? words.now
+      : say(lineWords).soon(formatTime(walk.startMs, zone), spanOf(walk.startMs - nowMs));
+  const named = walk.slots.slice(0, NAMED).join(', ');
+  return words.nextWalk(when, walk.slots.length, walk.slots.length > NAMED ? `${named}, …` : named);
+}
+
+/** What waits for somebody, each with its sign and word. */
+function Waits({ glance: { holds, blocked, warnings } }: { readonly glance: LineGlance }) {
+  const words = say(linesWords);
+  return (
+    <span class="waits">
+      {warnings.count > 0 && (
+        <span class={`chip ${warnings.level === 'late' ? 'stop' : 'care'}`}>
+          <Icon name="bell" size={18} /> {words.warnings(warnings.count)}
+        </span>
+      )}
+      {holds > 0 && <span class="chip care">? {words.holds(holds)}</span>}
+      {blocked > 0 && <span class="chip stop">✕ {words.blocked(blocked)}</span>}
+    </span>
+  );
+}
+
+/** Who counts, the last panel, and how old all that is. */
+function CountedBy({ seen, nowMs }: { readonly seen: SeenLine; readonly nowMs: number }) {
+  const words = say(linesWords);
+  const { counted, run } = seen.glance;
+  const name = counted.name ?? '';
+  return (
+    <span class={`by ${counted.by === 'silent' ? 'care' : ''}`}>
+      <b>
+        {counted.by === 'hand'
+          ? words.byHand
+          : counted.by === 'station'
+            ? words.byStation(name)
+            : words.silentStation(name)}
+      </b>
+      <span>{run && counted.lastMs !== null && words.lastPanel(spanOf(nowMs - counted.lastMs))}</span>
+      <span>
+        {seen.lastAct
+          ? words.lastAct(seen.lastAct.name, spanOf(seen.lastAct.agoMs))
+          : seen.ageMs === null
+            ? words.notHeard
+            : words.heard(spanOf(seen.ageMs))}
+      </span>
+    </span>
+  );
+}

@@ -1,0 +1,122 @@
+// A line as its form holds it: name, zone and the ranges of its banks; what keeps it from being saved, and what saving writes.
+
+import { compareNatural } from '../../../../../shared/floor/address.ts';
+import type { DraftEntry, EntryOf } from '../../../../../shared/floor/kinds.ts';
+import {
+  lostSlots,
+  machinesOf,
+  type RangesFault,
+  rangesOf,
+  type SlotRange,
+} from '../../../../../shared/floor/slot-ranges.ts';
+import type { FloorState, Line } from '../../../../../shared/floor/state.ts';
+import { firstRules } from '../rules-form.ts';
+
+type Machines = EntryOf<'line.defined'>['payload']['machines'];
+
+/** What a person types of a line. */
+export interface LineForm {
+  /** The line that is changed; null for a new one. */
+  readonly line: string | null;
+  readonly name: string;
+  readonly zone: string;
+  readonly ranges: readonly SlotRange[];
+}
+
+const isBlank = ({ first, last }: SlotRange) => first.trim() === '' && last.trim() === '';
+
+/** A new line, or one that is there, as a form. `name`: what a new line is called by its number. */
+export function formOf(floor: FloorState, line: Line | null, name: (number: number) => string): LineForm {
+  if (line) return { line: line.line, name: line.name, zone: line.zone, ranges: rangesOf(line) };
+  return {
+    line: null,
+    name: name(floor.lines.size + 1),
+    zone: [...floor.lines.values()][0]?.zone ?? Intl.DateTimeFormat().resolvedOptions().timeZone,
+    ranges: [{ first: '', last: '' }],
+  };
+}
+
+/** What keeps a line from being saved. */
+export type LineObstacle =
+  | { readonly code: 'name-missing' | 'zone-unknown' | 'no-banks' }
+  | { readonly code: 'ranges'; readonly faults: readonly RangesFault[] }
+  /** Slots that setups want or that stand loaded have no place any more. */
+  | { readonly code: 'lost'; readonly slots: readonly string[] };
+
+/** The line's record as the form tells it, or what keeps it from being saved. */
+export type ReadLine =
+  | { readonly machines: Machines; readonly obstacle: null }
+  | { readonly machines: Machines | null; readonly obstacle: LineObstacle };
+
+function isZone(zone: string): boolean {
+  try {
+    return zone !== '' && Intl.DateTimeFormat('en', { timeZone: zone }).resolvedOptions().timeZone !== '';
+  } catch {
+    return false;
+  }
+}
+
+/** Reads a form. Rows that are left empty tell nothing. `bankName`: what people call a bank. */
+export function readLine(form: LineForm, floor: FloorState, bankName: (bank: string) => string): ReadLine {
+  const told = form.ranges.flatMap((range, at) => (isBlank(range) ? [] : [{ range, at }]));
+  const read = machinesOf(
+    told.map(({ range }) => range),
+    bankName,
+  );
+  if (!read.ok) {
+    const faults = read.error.map(({ at, code }) => ({ at: told[at]?.at ?? at, code }));
+    return { machines: null, obstacle: { code: 'ranges', faults } };
+  }
+  const machines = keepUntold(form, floor, read.value);
+  if (form.name.trim() === '') return { machines, obstacle: { code: 'name-missing' } };
+  if (!isZone(form.zone.trim())) return { machines, obstacle: { code: 'zone-unknown' } };
+  if (told.length === 0) return { machines, obstacle: { code: 'no-banks' } };
+  const before = usedSlots(floor, form.line).filter(
+    (slot) => lostSlots(floor.lines.get(form.line ?? '') ?? { machines: [] }, [slot]).length === 0,
+  );
+  const slots = [...lostSlots({ machines }, before)].sort(compareNatural);
+  return { machines, obstacle: slots.length > 0 ? { code: 'lost', slots } : null };
+}
+
+/** What the form does not show stays as it was: names of machines and banks, and banks whose places have no number. */
+function keepUntold({ line }: LineForm, floor: FloorState, machines: Machines): Machines {
+  const there = floor.lines.get(line ?? '')?.machines ?? [];
+  const merged = machines.map((machine) => {
+    const known = there.find((each) => each.machine === machine.machine);
+    const banks = machine.banks.map((bank) => ({
+      ...bank,
+      name: known?.banks.find((each) => each.bank === bank.bank)?.name ?? bank.name,
+    }));
+    const unnumbered = known?.banks.filter(({ positions }) => positions === 0) ?? [];
+    return { ...machine, name: known?.name ?? machine.name, banks: [...banks, ...unnumbered] };
+  });
+  const kept = there
+    .filter(({ machine }) => machines.every((each) => each.machine !== machine))
+    .map((machine) => ({ ...machine, banks: machine.banks.filter(({ positions }) => positions === 0) }))
+    .filter(({ banks }) => banks.length > 0);
+  return [...merged, ...kept];
+}
+
+/** Slots of a line that a setup wants or that stand loaded. */
+function usedSlots(floor: FloorState, line: string | null): readonly string[] {
+  return [
+    ...[...floor.setups.values()]
+      .filter((setup) => setup.line === line)
+      .flatMap(({ slots }) => slots.map(({ slot }) => slot)),
+    ...[...floor.slots.values()].filter((slot) => slot.line === line).map(({ slot }) => slot),
+  ];
+}
+
+/** What saving writes: the line, and its first rules where it is new. */
+export function lineDrafts(form: LineForm, line: string, machines: Machines): readonly DraftEntry[] {
+  const payload = { line, name: form.name.trim(), zone: form.zone.trim(), machines };
+  if (form.line !== null) return [{ kind: 'line.defined', payload }];
+  const rules = firstRules(line);
+  return [
+    { kind: 'line.defined', payload },
+    {
+      kind: 'line.ruled',
+      payload: { ...rules, shifts: [...rules.shifts], breaks: [...rules.breaks] },
+    },
+  ];
+}

@@ -1,0 +1,43 @@
+import type { words as english } from '../en/all-lines.ts';
+import { plural, type Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  tile: 'Cómo está cada línea, y la pantalla de pared.',
+  states: {
+    running: 'En marcha',
+    stopped: 'Parada',
+    silent: 'Sin recuento',
+    changing: 'Cambio',
+    loading: 'Cargando',
+    ready: 'Lista',
+    idle: 'Sin montaje',
+  },
+  since: (span) => `desde hace ${span}`,
+  loaded: 'posiciones cargadas',
+  ends: (clock) => `termina hacia las ${clock}`,
+  now: 'Ya',
+  nextWalk: (when, count, slots) =>
+    plural(count, `${when}: 1 empalme, ${slots}`, `${when}: ${count} empalmes, ${slots}`),
+  noWalk: 'Ningún empalme pendiente.',
+  missed: (slot, clock) => `Nadie llega a ${slot} antes de las ${clock}.`,
+  looking: 'Calculando…',
+  warnings: (count) => plural(count, '1 aviso', `${count} avisos`),
+  holds: (count) => plural(count, '1 para el jefe de turno', `${count} para el jefe de turno`),
+  blocked: (count) => plural(count, '1 bobina bloqueada', `${count} bobinas bloqueadas`),
+  byHand: 'Se cuenta a mano',
+  byStation: (name) => `Cuenta ${name}`,
+  silentStation: (name) => `${name} no responde`,
+  lastPanel: (span) => `último panel hace ${span}`,
+  lastAct: (who, span) => `${who}, hace ${span}`,
+  heard: (span) => `último apunte hace ${span}`,
+  notHeard: 'aún sin apuntes',
+  here: 'esta tableta',
+  caution: 'Las demás líneas se ven según el último aviso de sus tabletas. Mire la línea antes de actuar.',
+  quiet: (tablets) => `No han escrito nada: ${tablets}`,
+  quietFor: (name, span) => `${name} desde hace ${span}`,
+  toWall: 'Mostrar en la pared',
+  wallHelp: 'Aquí nadie ha iniciado sesión y los escaneos no hacen nada.',
+  stay: 'Empezar siempre aquí',
+  stayNoMore: 'No empezar más aquí',
+  leave: 'Salir de la pantalla de pared',
+};

@@ -1,0 +1,3 @@
+// The checklists that ship have their Spanish themselves.
+
+export const words: Readonly<Record<string, string>> = {};

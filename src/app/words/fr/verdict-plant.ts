@@ -1,0 +1,58 @@
+// What is said of the reasons that come from the plant's own lists: types of feeders, makers of a product, ages, the store.
+
+import type { PlantReasons } from '../reason-words.ts';
+
+export const plantReasonsFr: PlantReasons = {
+  'feeder-unknown': {
+    title: 'Feeder inconnu',
+    say: (f) =>
+      `Le feeder ${f['feeder']} n’est pas sur la liste de l’usine : sa largeur ne peut pas être vérifiée.`,
+    act: 'Un chef d’équipe doit décider.',
+  },
+  'feeder-type': {
+    title: 'Mauvais type de feeder',
+    say: (f) =>
+      `Le feeder ${f['feeder']} est de type ${f['found']} ; cet emplacement demande ${f['wanted']}.`,
+    act: 'Prenez un feeder de ce type.',
+  },
+  'feeder-drive': {
+    title: 'Mauvais entraînement',
+    say: (f) =>
+      `Le feeder ${f['feeder']} a l’entraînement ${f['found']} ; cet emplacement demande ${f['wanted']}.`,
+    act: 'Prenez un feeder avec le bon entraînement.',
+  },
+  'feeder-height': {
+    title: 'Alvéoles trop profondes pour le feeder',
+    say: (f) =>
+      `Les alvéoles de la bande ont ${f['wanted']} mm de profondeur ; le feeder ${f['feeder']} laisse passer ${f['found']} mm.`,
+    act: 'Prenez un feeder pour alvéoles plus profondes.',
+  },
+  'maker-not-listed': {
+    title: 'Fabricant absent de la liste de ce produit',
+    say: (f) =>
+      `${f['supplierPart']} n’est pas approuvé pour ${f['part']} sur ce produit.${f['listed'] ? ` Approuvé : ${f['listed']}.` : ''}${f['approvedFor'] ? ` Il est approuvé sur ${f['approvedFor']}.` : ''}`,
+    act: 'Prenez une bobine d’un fabricant listé, ou laissez décider un chef d’équipe.',
+  },
+  'date-code-old': {
+    title: 'Trop vieux selon son code date',
+    say: (f) =>
+      `Fabriqué ${f['made']}. La limite d’âge de la ligne pour ce composant a pris fin le ${f['last']}.`,
+    act: 'Un chef d’équipe doit décider.',
+  },
+  'date-code-unknown': {
+    title: 'Âge inconnu',
+    say: (f) =>
+      f['dateCode']
+        ? `Le code date ${f['dateCode']} ne se lit pas avec certitude. La ligne limite l’âge de ce composant.`
+        : 'L’étiquette ne donne pas de code date. La ligne limite l’âge de ce composant.',
+    act: 'Un chef d’équipe doit décider.',
+  },
+  'older-in-store': {
+    title: 'Une bobine plus ancienne est au magasin',
+    say: (f) =>
+      f['by'] === 'expires'
+        ? `La bobine ${f['reel']} en ${f['place']} est à utiliser avant ${f['expires']}, avant celle-ci.`
+        : `La bobine ${f['reel']} en ${f['place']} a le code date ${f['dateCode']}, plus ancien que celle-ci.`,
+    act: '',
+  },
+};

@@ -1,0 +1,43 @@
+import type { words as english } from '../en/first-panel.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  intro: '重要部品を測定してください。逆向きに付きうる部品はすべて目視してください。',
+  none: 'この段取り表に、重要部品、値、極性の指定はありません。',
+  other: '別の部品を測定する',
+  critical: '重要部品と値',
+  orientation: '向き',
+  left: (open) => `残り${open}件`,
+  all: 'すべて正しい',
+  states: { open: '未実施', accepted: '正しい', held: '判定できない', refused: '違う' },
+  marks: { critical: '重要', perPanel: (count) => `1パネルに${count}個` },
+  measure: '測定する',
+  again: '測り直す',
+  right: '正しい',
+  wrong: '違う',
+  takeBack: '見直す',
+  title: (part) => `${part}を測定する`,
+  wanted: 'いくつになるべきですか',
+  code: '値またはその記号',
+  codeHelp: '例：4k7、104K、10 kΩ（IEC 60062）。そのあと正しい読み方を選びます。',
+  nominal: '公称値',
+  unit: '単位',
+  tolerance: '許容差 ± %',
+  reading: (unit) => `測定器の表示（${unit}）`,
+  meter: '測定器の確度',
+  percent: '読み値の ± %',
+  fixed: (unit) => `± 固定分（${unit}）`,
+  meterHelp: '測定器の仕様書を見てください。このタブレットが覚えます。',
+  limits: (least, most, unit) => `規格：${least}〜${most} ${unit}`,
+  result: (value, uncertainty, unit) => `測定値：${value} ± ${uncertainty} ${unit}`,
+  why: {
+    accepted: '測定器の誤差を入れても規格内です。',
+    held: 'この測定器には規格の境に近すぎます。もっと良い測定器を使うか、品質部門に判断してもらってください。',
+    refused: '測定器の誤差を入れても規格外です。パネルを保留し、リールとスロットを確認してください。',
+  },
+  numbers: '値、許容差、読み値を数字で入力してください。',
+  keep: '測定値を保存する',
+  caution:
+    'パネルはラインから外し、無通電、コンデンサーは放電済みで。回路内では、隣の部品で測定器の表示が変わります。',
+  known: '前回の測定どおり',
+};

@@ -1,0 +1,43 @@
+import type { words as english } from '../en/times.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  loading: 'ログを読み込み中…',
+  running: 'ラインは動いています。時間は最後の良品パネルから数えます。',
+  stopped: 'ラインは止まっています。最後の良品パネルを確定すると、停止として数えます。',
+  madeReady: (span) => `事前準備${span}`,
+  standing: 'ライン停止',
+  external: 'ライン稼働中の準備',
+  paused: (span) => `休憩と計画停止の${span}は除いています。`,
+  before: '以前の同種の段取り替えとの比較',
+  noneBefore: 'この2製品間の以前の段取り替えはログにありません。',
+  thisOne: '今回',
+  people: '人別',
+  nobody: 'サインインなし',
+  marks: (count) => `作業${count}件`,
+  steps: '長い作業',
+  kinds: {
+    step: 'チェックリスト',
+    skip: 'スキップ',
+    load: '取り付け',
+    unload: '取り外し',
+    measure: '測定',
+    look: '目視',
+  },
+  none: 'この段取り替えではまだチェックもスキャンもありません。',
+  where: '時間の内訳',
+  axis: 'min',
+  legend: { act: '作業', outside: '事前にできる作業', stop: '休憩または計画停止' },
+  median: (count, span) => (count === 1 ? `前回は${span}でした。` : `以前${count}回の中央値は${span}です。`),
+  longer: (span) => `今回の停止は${span}長くなりました。`,
+  shorter: (span) => `今回の停止は${span}短くなりました。`,
+  asMedian: '今回の停止はほぼ同じ長さでした。',
+  medianMark: (span) => `以前の中央値、${span}`,
+  saved: (steps, span) =>
+    `${steps}手順は最後のパネルの前にできます。そうすれば、ラインの停止は最大${span}短く済みました。`,
+  outside: 'ライン稼働中にできる作業',
+  late: '稼働中の予定だったが、停止中に行った',
+  candidate: '機械に手を差し入れない作業：事前にできるか判断してください',
+  noneOutside: '停止中に行った作業は、すべて停止が必要なものでした。',
+  how: '各時間は、同じ人の前の作業から数えています。',
+};

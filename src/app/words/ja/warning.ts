@@ -1,0 +1,40 @@
+import type { words as english } from '../en/warning.ts';
+import { formatCount, type Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  soon: (span, clock) => `あと${span}で部品切れ、${clock}ごろ。次のリールを持ってきてください。`,
+  due: (span, clock) => `今スプライスできます。あと${span}で部品切れ、${clock}ごろ。`,
+  late: (_span, clock) => `スプライス可能時間を過ぎました。テープは${clock}ごろ終わります。`,
+  over: (clock, span) => `${clock}に部品切れのはずで、${span}過ぎています。見に行ってください。`,
+  ifPace: 'パネルの計数なし：ペースを保った場合。',
+  ifStarts: '今再開した場合。',
+  backup: (slot) => `次は${slot}が供給するため、ラインはまだ止まりません。`,
+  short: {
+    soon: (span) => `あと${span}`,
+    due: () => '今スプライス',
+    late: () => 'スプライスに間に合わない',
+    over: () => '空のはず',
+    blocked: () => '使用禁止のリール',
+  },
+  shortPace: 'パネルの計数なし',
+  shortStarts: 'ライン停止中',
+  shortMore: (count) => `+${count}`,
+  more: (count) => `ほか${count}件あります。`,
+  show: '表示する',
+  acknowledge: '行きます',
+  blocked: (what, reason) => `使用禁止の部品を使用中：${what}（${reason}）。`,
+  blockedAct: 'ラインを止め、そのリールを取り外してください。',
+  blockedPanels: (since, sinceBlock) =>
+    `この生産で${formatCount(since)}パネルに使いました。うち${formatCount(sinceBlock)}パネルは使用禁止の後です。`,
+  blockedBefore: '以前の生産でもそこにありました。',
+  blockedNone: 'そこで進行中の生産はありません。',
+  blockedMore: (slots) => `ほかにも使用禁止：${slots}。`,
+  blockedTrace: 'パネルを表示する',
+  blockedOff: '取り外す',
+  letRun: '続けて使う',
+  letRunTitle: (slot) => `${slot}の使用禁止リール：続けて使いますか`,
+  letRunHelp: 'このリール、このスロットだけです。使用禁止そのものは残り、名前と理由がログに残ります。',
+  letRunWhy: '続けて使ってよい理由は？',
+  letRunDone: (slot) => `${slot}：班長が続行を許可しました。使用禁止そのものは残ります。`,
+  blockedTape: (reason) => `使用禁止：${reason}`,
+};

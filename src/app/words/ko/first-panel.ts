@@ -1,0 +1,43 @@
+import type { words as english } from '../en/first-panel.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  intro: '중요 부품을 측정하십시오. 거꾸로 들어갈 수 있는 부품은 모두 눈으로 확인하십시오.',
+  none: '이 셋업에는 중요 부품, 값, 극성이 없습니다.',
+  other: '다른 부품 측정',
+  critical: '중요 부품과 값',
+  orientation: '방향',
+  left: (open) => `${open}건 남음`,
+  all: '모두 맞음',
+  states: { open: '할 일', accepted: '맞음', held: '불분명', refused: '틀림' },
+  marks: { critical: '중요', perPanel: (count) => `패널당 ${count}개` },
+  measure: '측정',
+  again: '다시 측정',
+  right: '맞음',
+  wrong: '틀림',
+  takeBack: '다시 보기',
+  title: (part) => `${part} 측정`,
+  wanted: '얼마가 나와야 합니까?',
+  code: '값 또는 그 코드',
+  codeHelp: '예: 4k7, 104K, 10 kΩ(IEC 60062). 그다음 맞는 읽기를 고르십시오.',
+  nominal: '공칭값',
+  unit: '단위',
+  tolerance: '허용차 ± %',
+  reading: (unit) => `계측기 표시(${unit})`,
+  meter: '계측기 정확도',
+  percent: '읽은 값의 ± %',
+  fixed: (unit) => `± 고정값(${unit})`,
+  meterHelp: '계측기 사양서를 보십시오. 이 태블릿이 기억합니다.',
+  limits: (least, most, unit) => `기준: ${least} ~ ${most} ${unit}`,
+  result: (value, uncertainty, unit) => `측정: ${value} ± ${uncertainty} ${unit}`,
+  why: {
+    accepted: '계측기 오차를 더해도 한계 안입니다.',
+    held: '이 계측기로는 한계에 너무 가깝습니다. 더 좋은 계측기를 쓰거나 품질에 맡기십시오.',
+    refused: '계측기 오차를 더해도 한계 밖입니다. 패널을 보류하고 릴과 슬롯을 확인하십시오.',
+  },
+  numbers: '값, 허용차, 읽은 값을 숫자로 입력하십시오.',
+  keep: '측정 저장',
+  caution:
+    '패널은 라인에서 빼고 전원을 끊고 커패시터를 방전하십시오. 회로 안에서는 옆 부품 때문에 계측기 표시가 달라집니다.',
+  known: '전에 측정한 대로',
+};

@@ -1,0 +1,40 @@
+import type { words as english } from '../en/warning.ts';
+import { formatCount, type Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  soon: (span, clock) => `${span} 후 소진, 약 ${clock}. 다음 릴을 가져오십시오.`,
+  due: (span, clock) => `지금 스플라이스할 수 있습니다. ${span} 후 소진, 약 ${clock}.`,
+  late: (_span, clock) => `스플라이스 가능 시간이 지났습니다. 테이프는 약 ${clock}에 끝납니다.`,
+  over: (clock, span) => `${clock}에 소진되었어야 합니다. ${span} 지났습니다. 가서 보십시오.`,
+  ifPace: '센 패널 없음: 속도를 유지했다면.',
+  ifStarts: '지금 다시 시작하면.',
+  backup: (slot) => `다음은 ${slot}에서 공급하므로 라인은 아직 멈추지 않습니다.`,
+  short: {
+    soon: (span) => `${span} 후`,
+    due: () => '지금 스플라이스',
+    late: () => '스플라이스하기에 늦음',
+    over: () => '비었어야 함',
+    blocked: () => '사용 금지 릴',
+  },
+  shortPace: '센 패널 없음',
+  shortStarts: '라인 정지',
+  shortMore: (count) => `+${count}`,
+  more: (count) => `${count}건 더 기다립니다.`,
+  show: '보기',
+  acknowledge: '제가 갑니다',
+  blocked: (what, reason) => `사용 금지 부품 사용 중: ${what}(${reason}).`,
+  blockedAct: '라인을 멈추고 그 릴을 빼십시오.',
+  blockedPanels: (since, sinceBlock) =>
+    `이 생산에서 패널 ${formatCount(since)}장을 이것으로 생산했고, 그중 ${formatCount(sinceBlock)}장은 사용 금지 후입니다.`,
+  blockedBefore: '이전 생산에서도 거기 있었습니다.',
+  blockedNone: '거기에 진행 중인 생산이 없습니다.',
+  blockedMore: (slots) => `사용 금지 더 있음: ${slots}.`,
+  blockedTrace: '패널 보기',
+  blockedOff: '빼기',
+  letRun: '계속 쓰게 하기',
+  letRunTitle: (slot) => `${slot}의 사용 금지 릴: 계속 쓰게 합니까?`,
+  letRunHelp: '이 릴, 이 슬롯에만. 사용 금지 자체는 남고, 이름과 이유가 로그에 남습니다.',
+  letRunWhy: '왜 계속 써도 됩니까?',
+  letRunDone: (slot) => `${slot}: 반장이 계속 쓰게 했습니다. 사용 금지 자체는 남습니다.`,
+  blockedTape: (reason) => `사용 금지: ${reason}`,
+};

@@ -1,0 +1,4 @@
+import { area } from './words.ts';
+
+/** Passkeys: who has which, and what they prove of an entry. */
+export const passkeysWords = area('passkeys');

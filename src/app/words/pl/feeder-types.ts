@@ -1,0 +1,50 @@
+import type { words as english } from '../en/feeder-types.ts';
+import { byNumber, type Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  help: 'To, co wspólne dla podajników jednego typu. Długość zmierzona na podajniku ma pierwszeństwo przed długością typu, a ta przed długością linii.',
+  add: 'Opisz typ podajnika',
+  name: 'Nazwa typu',
+  nameHelp: 'Tak jak w twoich arkuszach setupu.',
+  lanes: 'Tory',
+  drive: 'Napęd',
+  driveHelp: 'Na przykład elektryczny lub powietrzny. Puste: nieznany.',
+  pocket: 'Najgłębsza kieszeń, która przejdzie',
+  pocketHelp: 'Puste: nieznane.',
+  lengths: {
+    hubToPickMm: 'Taśma od piasty do punktu pobrania',
+    intakeToPickMm: 'Taśma od wlotu do punktu pobrania',
+    trailerMm: 'Pusta taśma za ostatnim komponentem',
+    leaderMm: 'Pusta taśma przed pierwszym komponentem',
+  },
+  measured: 'Zmierz. Puste: nieznane.',
+  save: 'Zapisz typ',
+  saved: (name) => `Typ podajnika ${name} zapisany.`,
+  cancel: 'Anuluj',
+  change: 'Zmień',
+  withdraw: 'Wycofaj',
+  withdrawTitle: (name) => `Wycofaj typ podajnika ${name}`,
+  why: 'Dlaczego?',
+  whys: ['Nie ma go już w zakładzie', 'Błędnie opisany'],
+  withdrawn: (name) => `Typu podajnika ${name} nie ma już na liście. Jego podajniki zostają.`,
+  none: 'Nie opisano jeszcze żadnego typu podajnika.',
+  noneHelp:
+    'Z typami każde załadowanie sprawdza też liczbę torów; oraz typ, napęd i głębokość, gdy żąda ich arkusz setupu.',
+  nameMissing: 'Podaj nazwę typu',
+  isThere: 'Ten typ jest na liście: zmień go tam',
+  numberWrong: 'Podaj długości w mm albo zostaw puste',
+  intakeFar: 'Wlot leży między piastą a punktem pobrania: jego długość jest krótsza',
+  has: (count) =>
+    byNumber(count, { one: `${count} podajnik`, few: `${count} podajniki`, other: `${count} podajników` }),
+  lanesAre: (count) =>
+    byNumber(count, { one: `${count} tor`, few: `${count} tory`, other: `${count} torów` }),
+  depth: (mm) => `kieszenie do ${mm} mm`,
+  windowUnknown: 'okno łączenia nieznane',
+  type: 'Typ podajnika',
+  noType: 'Nie podano',
+  own: 'Zmierzone na tym podajniku',
+  ownHelp: 'Tylko to, co różni się od typu i od linii.',
+  counts: (what, mm, whose) => `${what}: ${mm} mm, ${whose}`,
+  countsNot: (what) => `${what}: nieznane`,
+  whose: { feeder: 'zmierzone na tym podajniku', type: 'z jego typu', line: 'z reguł linii' },
+};

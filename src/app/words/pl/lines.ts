@@ -1,0 +1,55 @@
+import type { words as english } from '../en/lines.ts';
+import { byNumber, type Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  add: 'Dodaj linię',
+  edit: 'Zmień',
+  editOf: (name) => `Zmień: ${name}`,
+  machines: (count) =>
+    byNumber(count, { one: `${count} maszyna`, few: `${count} maszyny`, other: `${count} maszyn` }),
+  slots: (count) =>
+    byNumber(count, { one: `${count} slot`, few: `${count} sloty`, other: `${count} slotów` }),
+  fromSheets:
+    'Niektóre sloty są znane tylko z arkuszy setupu. Otwórz linię, by nazwać je tak, jak są opisane na maszynie.',
+  newTitle: 'Nowa linia',
+  newName: (number) => `Linia ${number}`,
+  name: 'Nazwa',
+  zone: 'Strefa czasowa',
+  zoneHelp: 'Tam, gdzie stoi linia, np. Europe/Warsaw.',
+  help: 'Dla każdego banku wpisz pierwszy i ostatni slot tak, jak są opisane na maszynie.',
+  bankOf: (number) => `Bank ${number}`,
+  removeOf: (number) => `Usuń bank ${number}`,
+  first: 'Pierwszy slot',
+  last: 'Ostatni slot',
+  addAcross: (slot) => `Dodaj drugą stronę: ${slot}`,
+  addMachine: (slot) => `Dodaj następną maszynę: ${slot}`,
+  addBank: 'Dodaj bank',
+  picture: 'Jak wygląda linia',
+  save: 'Zapisz linię',
+  saved: (name) => `Zapisano: ${name}.`,
+  faults: {
+    'no-number': 'Oba muszą kończyć się numerem: M1-F-001 i M1-F-025.',
+    differs: 'Różnić się może tylko numer na końcu.',
+    'not-from-one': 'Pierwszy slot musi mieć numer 1.',
+    backwards: 'Ostatni numer jest mniejszy niż pierwszy.',
+    'too-many': 'Bank ma najwyżej 500 slotów.',
+    twice: 'Ten bank już tu jest.',
+  },
+  obstacles: {
+    ranges: (count) =>
+      byNumber(count, {
+        one: 'Popraw bank zaznaczony wyżej.',
+        few: `Popraw ${count} banki zaznaczone wyżej.`,
+        other: `Popraw ${count} banków zaznaczonych wyżej.`,
+      }),
+    'name-missing': 'Podaj nazwę.',
+    'zone-unknown': 'Wybierz strefę czasową z listy.',
+    'no-banks': 'Najpierw wpisz sloty jednego banku.',
+    lost: (slots, count) =>
+      byNumber(count, {
+        one: `Slot ${slots} jest w użyciu. Zostaw go.`,
+        few: `Zniknęłyby ${count} sloty w użyciu: ${slots}. Zostaw je.`,
+        other: `Zniknęłoby ${count} slotów w użyciu: ${slots}. Zostaw je.`,
+      }),
+  },
+};

@@ -1,0 +1,97 @@
+import type { words as english } from '../en/moisture.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  level: (msl) => `MSL ${msl}`,
+  left: (span) => `zostało ${span} czasu na hali`,
+  leftUntil: (span, clock) => `zostało ${span} czasu na hali, do ${clock}`,
+  unopened: (span) => `jeszcze nieotwarta: ${span} czasu na hali`,
+  noLimit: 'bez limitu w tym powietrzu',
+  over: 'czas na hali minął',
+  overSince: (clock) => `czas na hali minął ${clock}`,
+  baking: 'w piecu',
+  bakeShort: 'wygrzana krócej, niż mówi tabela',
+  bakeLet: (name) => `uznano krótkie wygrzewanie: ${name}`,
+  letBake: 'Uznaj wygrzewanie',
+  letBakeTitle: (reel) => `Uznać wygrzewanie ${reel}?`,
+  letBakeWhat: (f) =>
+    `Wygrzewana ${f.hours} h${f.celsius === null ? '' : ` w ${f.celsius} °C`}. ${f.wanted === null ? 'Tabela nie ma na to wiersza.' : `Tabela wymaga ${f.wanted} h.`}`,
+  letBakeHelp:
+    'Jeśli się liczy, czas na hali zaczyna się od nowa po jego końcu, a to wygrzewanie już nie wstrzymuje rolki. Liczy się raz: kolejne krótkie znów ją wstrzyma.',
+  letBakeWhy: 'Dlaczego się liczy?',
+  letBakeDone: (reel) => `${reel}: wygrzewanie się liczy.`,
+  letBakeFor: 'Wygrzewanie',
+  letBakeOnce: 'Tylko tym razem',
+  letBakeAlways: 'Liczy się od teraz',
+  hotOver: (hours) => `${hours} h powyżej 90 °C łącznie`,
+  labelTime: 'poziom 6: wygrzej, potem wpisz czas z etykiety',
+  families: {
+    bga: 'BGA',
+    lga: 'LGA',
+    pqfp: 'PQFP',
+    mqfp: 'MQFP',
+    qfp: 'QFP',
+    tqfp: 'TQFP',
+    lqfp: 'LQFP',
+    plcc: 'PLCC',
+    qfn: 'QFN',
+    sop: 'SOP',
+    tsop: 'TSOP',
+    soic: 'SOIC',
+    sot: 'SOT',
+    chip: 'Chip',
+    other: 'Żadna z tych',
+  },
+  sources: {
+    own: 'własny egzemplarz zakładu',
+    copy: 'porównane z opublikowanym egzemplarzem',
+    memory: 'z pamięci, nieporównane',
+  },
+  restsOn: (f) =>
+    `${f.classes.length === 1 ? `Klasa ${f.classes[0]}` : `Klasa ${[...f.classes].sort().join(' lub ')} (liczy się krótsza)`} · ${f.celsius} °C, ${f.humidity} % · ${f.edition}`,
+  classOpen:
+    'Obudowa nie jest w pełni znana, więc liczy się najgorsza klasa. Inżynier może ją podać w Zakład, Komponenty.',
+  labelHours: 'Czas na etykiecie, godziny',
+  labelHoursHelp: 'Poziom 6: czas na hali wydrukowany na torebce, liczony od końca wygrzewania.',
+  badLabelHours: 'Wpisz godziny z etykiety: 1 do 9999.',
+  hotSoFar: (hours, most) => `Dotąd wygrzewana ${hours} h powyżej 90 °C. Limit to łącznie ${most} h.`,
+  hotLimit: 'ten limit jest z pamięci',
+  bakeAdvice: (f) => `Tabela wymaga ${f.options} (${f.source}).`,
+  bakeOption: (hours, celsius) => `${hours} h w ${celsius} °C`,
+  or: 'lub',
+  bakeLarge:
+    'Wiersz 96 h w 125 °C jest dla dużych BGA i struktur piętrowych; liczy się, dopóki obudowa jest nieznana.',
+  dry: 'w suchym miejscu',
+  open: 'Torebka / piec',
+  title: (reel) => `Czas na hali: ${reel}`,
+  where: 'Gdzie jest?',
+  airs: { floor: 'Otwarta na hali', dry: 'Szafa lub zamknięta torebka', bake: 'W piecu' },
+  hours: 'Ile godzin temu?',
+  hoursHelp: '0 = teraz. Jeśli wcześniej: godziny od tamtej pory.',
+  humidity: 'Wilgotność względna tam',
+  humidities: { 5: '5 % lub mniej', 10: '10 % lub mniej' },
+  ovenAir: 'Wilgotność względna w piecu',
+  ovenAirs: { dry: '5 % lub mniej', moist: 'Więcej albo nikt nie wie' },
+  ovenAirHelp: 'Poniżej 125 °C tabela dotyczy tylko suchego powietrza. W innym lider musi uznać wygrzewanie.',
+  ovenAirMissing: 'Wybierz, jak suchy jest piec',
+  celsius: 'Piec, stopnie Celsjusza',
+  celsiusHelp: 'Wiele taśm i rolek znosi najwyżej 40 °C: sprawdź etykietę torebki.',
+  bakeCaution: 'Gorące: noś rękawice przy piecu. Etykieta torebki i lokalne zasady mają pierwszeństwo.',
+  resetHelp:
+    'Wpisz to tutaj, gdy rolka wyjdzie. Wygrzewanie krótsze, niż tabela wymaga dla jej korpusu i poziomu, nie przywraca czasu na hali: wtedy musi zdecydować lider.',
+  badHours: 'Wpisz 0 do 9999 godzin.',
+  badCelsius: 'Wpisz 30 do 150 °C.',
+  climate: (f) =>
+    f.computed !== f.entered
+      ? `${f.entered.celsius} °C i ${f.entered.humidity} % na hali są poza tabelą. Liczy się jej najgorszy wiersz: ${f.computed.celsius} °C i ${f.computed.humidity} %. Zapytaj inżyniera procesu.`
+      : f.isEntered
+        ? `Dla hali do ${f.entered.celsius} °C i ${f.entered.humidity} % wilgotności, z reguł linii.`
+        : `Dla hali do ${f.entered.celsius} °C i ${f.entered.humidity} % wilgotności: nikt nie podał wartości tej linii.`,
+  yes: 'Zapisz',
+  written: (reel) => `${reel}: zapisano.`,
+  ends: (slot, life, out) => `${slot}: czas na hali kończy się ${life}, rolki wystarczyłoby do ${out}.`,
+  isOver: (slot, life) => `${slot}: czas na hali minął ${life}.`,
+  endsAct: 'Do tego czasu załóż inną rolkę. Tę osusz lub wygrzej według swoich zasad.',
+  overAct: 'Przestań jej używać. Lider decyduje o komponentach ułożonych od tamtej pory.',
+  toBake: (reels) => `czas na hali minął, najpierw wygrzej: ${reels}`,
+};

@@ -1,0 +1,56 @@
+// What is said of the reasons that come from the plant's own lists: types of feeders, makers of a product, ages, the store.
+
+import type { PlantReasons } from '../reason-words.ts';
+
+export const plantReasonsPl: PlantReasons = {
+  'feeder-unknown': {
+    title: 'Nieznany podajnik',
+    say: (f) =>
+      `Podajnika ${f['feeder']} nie ma na liście zakładu, więc nie można sprawdzić jego szerokości.`,
+    act: 'Musi zdecydować lider.',
+  },
+  'feeder-type': {
+    title: 'Zły typ podajnika',
+    say: (f) => `Podajnik ${f['feeder']} to ${f['found']}; ten slot wymaga ${f['wanted']}.`,
+    act: 'Weź podajnik tego typu.',
+  },
+  'feeder-drive': {
+    title: 'Zły napęd',
+    say: (f) => `Podajnik ${f['feeder']} ma napęd ${f['found']}; ten slot wymaga ${f['wanted']}.`,
+    act: 'Weź podajnik z właściwym napędem.',
+  },
+  'feeder-height': {
+    title: 'Kieszenie za głębokie dla podajnika',
+    say: (f) =>
+      `Kieszenie taśmy mają ${f['wanted']} mm głębokości; podajnik ${f['feeder']} przepuszcza ${f['found']} mm.`,
+    act: 'Weź podajnik na głębsze kieszenie.',
+  },
+  'maker-not-listed': {
+    title: 'Producenta nie ma na liście tego produktu',
+    say: (f) =>
+      `${f['supplierPart']} nie jest zatwierdzony dla ${f['part']} w tym produkcie.${f['listed'] ? ` Zatwierdzone: ${f['listed']}.` : ''}${f['approvedFor'] ? ` Jest zatwierdzony w ${f['approvedFor']}.` : ''}`,
+    act: 'Weź rolkę producenta z listy albo niech zdecyduje lider.',
+  },
+  'date-code-old': {
+    title: 'Za stara według date code',
+    say: (f) =>
+      `Wyprodukowano ${f['made']}. Limit wieku linii dla tego komponentu skończył się ${f['last']}.`,
+    act: 'Musi zdecydować lider.',
+  },
+  'date-code-unknown': {
+    title: 'Wiek nieznany',
+    say: (f) =>
+      f['dateCode']
+        ? `Nie da się na pewno odczytać date code ${f['dateCode']}. Linia ogranicza wiek tego komponentu.`
+        : 'Etykieta nie podaje date code. Linia ogranicza wiek tego komponentu.',
+    act: 'Musi zdecydować lider.',
+  },
+  'older-in-store': {
+    title: 'W magazynie jest starsza rolka',
+    say: (f) =>
+      f['by'] === 'expires'
+        ? `Rolka ${f['reel']} w ${f['place']} ma być zużyta do ${f['expires']}, przed tą.`
+        : `Rolka ${f['reel']} w ${f['place']} ma date code ${f['dateCode']}, starszy niż ta.`,
+    act: '',
+  },
+};

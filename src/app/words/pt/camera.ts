@@ -1,0 +1,100 @@
+import type { words as english } from '../en/camera.ts';
+import { formatCount, plural, type Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  view: 'Câmera',
+  picture: 'Imagem da câmera',
+  opening: 'Abrindo a câmera…',
+  allow: 'O navegador pergunta? Toque em Permitir.',
+  start: 'Ligar a câmera',
+  tryAgain: 'Tentar de novo',
+  light: 'Luz',
+  zoom: 'Zoom',
+  switchCamera: 'Outra câmera',
+  close: 'Fechar câmera',
+  type: 'Digitar',
+  off: {
+    'not-started': 'A câmera está desligada',
+    idle: 'A câmera parou: nada foi lido por um tempo',
+    hidden: 'A câmera parou enquanto o aplicativo estava oculto',
+    stopped: 'A câmera está desligada',
+  },
+  problem: {
+    insecure: {
+      title: 'Sem câmera neste endereço',
+      steps: ['Abra o aplicativo pelo endereço https.', 'Até lá: use o leitor de mão ou digite.'],
+    },
+    denied: {
+      title: 'O navegador bloqueia a câmera',
+      steps: [
+        'Abra no navegador as configurações desta página.',
+        'Mude Câmera para Permitir.',
+        'Volte e toque em Tentar de novo.',
+      ],
+    },
+    absent: { title: 'Este aparelho não tem câmera', steps: ['Use o leitor de mão ou digite.'] },
+    busy: {
+      title: 'Outro aplicativo está usando a câmera',
+      steps: ['Feche esse aplicativo.', 'Toque em Tentar de novo.'],
+    },
+    failed: {
+      title: 'A câmera não ligou',
+      steps: ['Toque em Tentar de novo.', 'Se falhar outra vez: use o leitor de mão ou digite.'],
+    },
+  },
+  show: {
+    any: 'Mostre um código',
+    slot: 'Mostre o código do slot',
+    feeder: 'Mostre o código do feeder',
+    'old-reel': 'Mostre o rolo que está no slot',
+    reel: 'Mostre a etiqueta do rolo',
+    'new-reel': 'Mostre a etiqueta do rolo novo',
+    badge: 'Mostre seu crachá',
+  },
+  readThen: (next) => `Lido. ${next}`,
+  noCode: 'Nenhum código ainda. Chegue mais perto até a etiqueta encher o quadro.',
+  noCodeLight: 'Nenhum código ainda. Chegue mais perto ou acenda a luz.',
+  gathering: (codes) =>
+    `${plural(codes, `${formatCount(codes)} código lido`, `${formatCount(codes)} códigos lidos`)}. Fique parado…`,
+  half: (missing) => `Ainda não lido: ${missing}. Traga para dentro do quadro.`,
+  takeAsRead: 'Usar o que foi lido',
+  several: (labels) =>
+    labels === 1
+      ? 'Uma etiqueta à vista. Toque nela.'
+      : `${formatCount(labels)} etiquetas à vista. Toque na sua.`,
+  unknown: 'Código desconhecido',
+  elsewhere: 'Lido. Feche a câmera para ver.',
+  slow: 'Este navegador lê devagar, um código por vez. Fique parado.',
+  wanted: (things) => `Esperado: ${things}`,
+  wantedAny: 'Pronto para qualquer código',
+  anyHelp: 'Slot, feeder, rolo, crachá ou painel',
+  things: {
+    slot: 'slot',
+    feeder: 'feeder',
+    'old-reel': 'rolo antigo',
+    reel: 'rolo',
+    'new-reel': 'rolo novo',
+    badge: 'crachá',
+  },
+  inHand: (slot, part) => `${slot} pede ${part}`,
+  whichLabel: 'Qual etiqueta?',
+  chooseHelp: 'Toque no número',
+  label: (number, text) => `Etiqueta ${number}: ${text}`,
+  card: 'Etiqueta do rolo',
+  facts: { part: 'Componente', quantity: 'Quantidade', lot: 'Lote', reel: 'Id do rolo' },
+  notRead: 'ainda não lido',
+  names: {
+    slot: 'Slot',
+    feeder: 'Feeder',
+    cart: 'Carrinho',
+    place: 'Local',
+    reel: 'Id do rolo',
+    lot: 'Lote',
+    part: 'Componente',
+    badge: 'Crachá',
+    panel: 'Painel',
+    label: 'Etiqueta inteira',
+    date: 'Data',
+    other: 'Lido',
+  },
+};

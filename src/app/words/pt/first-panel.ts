@@ -1,0 +1,43 @@
+import type { words as english } from '../en/first-panel.ts';
+import { plural, type Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  intro: 'Meça os componentes críticos. Olhe cada componente que pode ficar virado.',
+  none: 'Este setup não lista componentes críticos, valores nem polaridades.',
+  other: 'Medir outro componente',
+  critical: 'Componentes e valores críticos',
+  orientation: 'Orientação',
+  left: (open) => plural(open, `${open} ainda em aberto`, `${open} ainda em aberto`),
+  all: 'tudo certo',
+  states: { open: 'a fazer', accepted: 'certo', held: 'não está claro', refused: 'errado' },
+  marks: { critical: 'crítico', perPanel: (count) => `${count} por painel` },
+  measure: 'Medir',
+  again: 'Medir de novo',
+  right: 'Certo',
+  wrong: 'Errado',
+  takeBack: 'Olhar de novo',
+  title: (part) => `Medir ${part}`,
+  wanted: 'Quanto deve medir?',
+  code: 'Valor ou seu código',
+  codeHelp: 'Por exemplo 4k7, 104K, 10 kΩ (IEC 60062). Depois escolha a leitura certa.',
+  nominal: 'Valor nominal',
+  unit: 'Unidade',
+  tolerance: 'Tolerância ± %',
+  reading: (unit) => `O medidor mostra, em ${unit}`,
+  meter: 'Exatidão do medidor',
+  percent: '± % da leitura',
+  fixed: (unit) => `± fixo, em ${unit}`,
+  meterHelp: 'Veja a folha de dados do medidor. Este tablet guarda o valor.',
+  limits: (least, most, unit) => `Esperado: ${least} a ${most} ${unit}`,
+  result: (value, uncertainty, unit) => `Medido: ${value} ± ${uncertainty} ${unit}`,
+  why: {
+    accepted: 'Dentro dos limites, mesmo com o erro do medidor.',
+    held: 'Perto demais de um limite para este medidor. Use um melhor ou deixe a qualidade decidir.',
+    refused: 'Fora dos limites, mesmo com o erro do medidor. Retenha o painel; confira rolo e slot.',
+  },
+  numbers: 'Digite números para valor, tolerância e leitura.',
+  keep: 'Salvar a medição',
+  caution:
+    'Painel fora da linha e sem energia, capacitores descarregados. Componentes vizinhos mudam o que o medidor mostra no circuito.',
+  known: 'como medido antes',
+};

@@ -1,0 +1,71 @@
+import type { words as english } from '../en/load.ts';
+import { plural, type Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  title: 'Carga',
+  of: (verified, all) =>
+    plural(all, `${verified} de ${all} slot carregado`, `${verified} de ${all} slots carregados`),
+  next: 'Próximo no caminho',
+  allDone: 'Todo slot tem seu rolo.',
+  perPanel: (count) => (count === '0' ? 'não é montado neste produto' : `${count} por painel`),
+  inTurn: (turn) => `usado em sequência, número ${turn}`,
+  tape: (width) => `fita de ${width} mm`,
+  pitch: (pitch) => `passo ${pitch} mm`,
+  feederFor: (width) => `feeder para fita de ${width} mm`,
+  ready: (feeder, cart) => `o feeder ${feeder} está pronto no carrinho ${cart}`,
+  overview: 'A linha inteira: escolha um banco',
+  loadedOf: (verified, all) => `${verified} de ${all}`,
+  toDo: {
+    missing: (count) => plural(count, `falta ${count}`, `faltam ${count}`),
+    held: (count) => plural(count, `${count} espera o líder`, `${count} esperam o líder`),
+    other: (count) => `${count} a retirar`,
+  },
+  alternates: (parts) => `ou ${parts}`,
+  legend: {
+    verified: 'carregado',
+    missing: 'falta',
+    held: 'espera o líder',
+    other: 'retirar',
+    next: 'próximo',
+    seen: 'visto nesta conferência',
+    spare: 'não é preciso, pode ficar',
+  },
+  banks: (machine, bank) => `${machine} · ${bank}`,
+  front: 'frente',
+  rear: 'traseira',
+  holds: 'Esperam um líder',
+  decide: 'Decidir',
+  conflicts: 'Dois tablets discordam',
+  sweep: 'Conferir a linha',
+  sweepHelp:
+    'Escaneie cada rolo carregado uma vez, no início do turno. No fim são listados os rolos não vistos.',
+  sweepRunning: (seen, all) => `Conferência: ${seen} de ${all} vistos`,
+  sweepEnd: 'Encerrar conferência',
+  sweepResume: 'Continuar a conferência aqui',
+  sweepMissing: (count) => plural(count, `${count} não visto`, `${count} não vistos`),
+  sweepAll: 'Todos os rolos carregados foram vistos.',
+  unwanted: 'Não são deste setup',
+  takeOut: 'Descarregar',
+  unloaded: (slot) => `${slot} descarregado.`,
+  undo: 'Desfazer',
+  choose: 'Escolher um setup',
+  caution:
+    'Pare a máquina e espere o cabeçote antes de pôr a mão dentro. Cuidado com o cortador. As regras locais vêm primeiro.',
+  slotDetail: 'Slot',
+  emptySlot: 'Nada carregado.',
+  loadThis: 'Carregar este slot',
+  spliceThis: 'Emendar este slot',
+  since: (time, who) => `desde ${time}${who ? `, ${who}` : ''}`,
+  left: (count) => `restam cerca de ${count}`,
+  unknownCount: 'contagem desconhecida',
+  lossIs: (share, reels) =>
+    reels === 0
+      ? `perda ${share}, suposta`
+      : `perda ${share}, de ${plural(reels, `${reels} rolo`, `${reels} rolos`)}`,
+  correctCount: 'Contar',
+  counted: (slot, count) => `${slot}: agora há ${count}.`,
+  mapName: 'Os slots da linha: mova-se com as setas',
+  list: 'Lista',
+  map: 'Mapa',
+  print: 'Imprimir a lista',
+};

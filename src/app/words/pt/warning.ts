@@ -1,0 +1,40 @@
+import type { words as english } from '../en/warning.ts';
+import { formatCount, plural, type Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  soon: (span, clock) => `acaba em ${span}, por volta de ${clock}. Traga o próximo rolo.`,
+  due: (span, clock) => `já pode ser emendado; acaba em ${span}, por volta de ${clock}.`,
+  late: (_span, clock) => `passou da janela de emenda; a fita acaba por volta de ${clock}.`,
+  over: (clock, span) => `devia ter acabado às ${clock}, há ${span}. Vá ver.`,
+  ifPace: 'Nenhum painel contado: se manteve o ritmo.',
+  ifStarts: 'Se voltar a rodar agora.',
+  backup: (slot) => `Depois ${slot} alimenta, por isso a linha ainda não para.`,
+  short: {
+    soon: (span) => `em ${span}`,
+    due: () => 'emende já',
+    late: () => 'tarde demais para emendar',
+    over: () => 'devia estar vazio',
+    blocked: () => 'rolo bloqueado',
+  },
+  shortPace: 'nenhum painel contado',
+  shortStarts: 'linha parada',
+  shortMore: (count) => `+${count}`,
+  more: (count) => plural(count, `Mais ${count} espera.`, `Mais ${count} esperam.`),
+  show: 'Mostrar',
+  acknowledge: 'Eu vou',
+  blocked: (what, reason) => `roda com peças bloqueadas: ${what} (${reason}).`,
+  blockedAct: 'Pare a linha e retire esse rolo.',
+  blockedPanels: (since, sinceBlock) =>
+    `${plural(since, `${formatCount(since)} painel produzido`, `${formatCount(since)} painéis produzidos`)} com ele nesta produção, ${formatCount(sinceBlock)} deles desde o bloqueio.`,
+  blockedBefore: 'Também esteve ali numa produção anterior.',
+  blockedNone: 'Nenhuma produção está aberta ali.',
+  blockedMore: (slots) => `Também bloqueados: ${slots}.`,
+  blockedTrace: 'Mostrar os painéis',
+  blockedOff: 'Retirar',
+  letRun: 'Deixar seguir',
+  letRunTitle: (slot) => `Rolo bloqueado em ${slot}: deixar seguir?`,
+  letRunHelp: 'Só este rolo, só neste slot. O bloqueio continua, e seu nome e motivo ficam no log.',
+  letRunWhy: 'Por que pode seguir?',
+  letRunDone: (slot) => `${slot}: um líder deixou seguir. O bloqueio continua.`,
+  blockedTape: (reason) => `Bloqueado: ${reason}`,
+};

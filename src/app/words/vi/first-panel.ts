@@ -1,0 +1,43 @@
+import type { words as english } from '../en/first-panel.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  intro: 'Đo các linh kiện trọng yếu. Nhìn mọi linh kiện có thể bị đặt ngược.',
+  none: 'Setup này không nêu linh kiện trọng yếu, trị số hay cực tính.',
+  other: 'Đo linh kiện khác',
+  critical: 'Linh kiện và trị số trọng yếu',
+  orientation: 'Chiều đặt',
+  left: (open) => `còn ${open} chưa xong`,
+  all: 'đều đúng',
+  states: { open: 'cần làm', accepted: 'đúng', held: 'chưa rõ', refused: 'sai' },
+  marks: { critical: 'trọng yếu', perPanel: (count) => `${count} mỗi panel` },
+  measure: 'Đo',
+  again: 'Đo lại',
+  right: 'Đúng',
+  wrong: 'Sai',
+  takeBack: 'Nhìn lại',
+  title: (part) => `Đo ${part}`,
+  wanted: 'Phải đo được bao nhiêu?',
+  code: 'Trị số hoặc ký hiệu',
+  codeHelp: 'Ví dụ 4k7, 104K, 10 kΩ (IEC 60062). Rồi chọn cách đọc đúng.',
+  nominal: 'Trị danh định',
+  unit: 'Đơn vị',
+  tolerance: 'Dung sai ± %',
+  reading: (unit) => `Máy đo chỉ, ${unit}`,
+  meter: 'Độ chính xác máy đo',
+  percent: '± % số đọc',
+  fixed: (unit) => `± cố định, ${unit}`,
+  meterHelp: 'Xem tài liệu máy đo. Tablet này sẽ nhớ.',
+  limits: (least, most, unit) => `Cần: ${least} đến ${most} ${unit}`,
+  result: (value, uncertainty, unit) => `Đo được: ${value} ± ${uncertainty} ${unit}`,
+  why: {
+    accepted: 'Trong giới hạn, kể cả sai số máy đo.',
+    held: 'Quá sát giới hạn với máy đo này. Dùng máy tốt hơn, hoặc để bộ phận chất lượng quyết định.',
+    refused: 'Ngoài giới hạn, kể cả sai số máy đo. Giữ panel lại; kiểm tra cuộn và slot.',
+  },
+  numbers: 'Nhập số cho trị số, dung sai và số đọc.',
+  keep: 'Lưu kết quả đo',
+  caution:
+    'Panel ngoài chuyền và không có điện, tụ đã xả. Linh kiện bên cạnh làm đổi số máy đo chỉ trong mạch.',
+  known: 'như đã đo trước',
+};

@@ -1,0 +1,42 @@
+import type { words as english } from '../en/lines.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  add: 'Thêm chuyền',
+  edit: 'Sửa',
+  editOf: (name) => `Sửa ${name}`,
+  machines: (count) => `${count} máy`,
+  slots: (count) => `${count} slot`,
+  fromSheets: 'Có slot chỉ biết được từ bảng setup. Mở chuyền để đặt tên đúng như ghi trên máy.',
+  newTitle: 'Chuyền mới',
+  newName: (number) => `Chuyền ${number}`,
+  name: 'Tên',
+  zone: 'Múi giờ',
+  zoneHelp: 'Nơi đặt chuyền, ví dụ Asia/Ho_Chi_Minh.',
+  help: 'Với mỗi dãy, nhập slot đầu và slot cuối đúng như ghi trên máy.',
+  bankOf: (number) => `Dãy ${number}`,
+  removeOf: (number) => `Xóa dãy ${number}`,
+  first: 'Slot đầu',
+  last: 'Slot cuối',
+  addAcross: (slot) => `Thêm phía bên kia: ${slot}`,
+  addMachine: (slot) => `Thêm máy kế tiếp: ${slot}`,
+  addBank: 'Thêm dãy',
+  picture: 'Chuyền trông như thế này',
+  save: 'Lưu chuyền',
+  saved: (name) => `Đã lưu ${name}.`,
+  faults: {
+    'no-number': 'Cả hai phải kết thúc bằng số: M1-F-001 và M1-F-025.',
+    differs: 'Chỉ số ở cuối được khác nhau.',
+    'not-from-one': 'Slot đầu phải là số 1.',
+    backwards: 'Số cuối nhỏ hơn số đầu.',
+    'too-many': 'Một dãy có nhiều nhất 500 slot.',
+    twice: 'Dãy này đã có rồi.',
+  },
+  obstacles: {
+    ranges: (count) => `Sửa ${count} dãy được đánh dấu ở trên.`,
+    'name-missing': 'Nhập tên.',
+    'zone-unknown': 'Chọn múi giờ trong danh sách.',
+    'no-banks': 'Nhập slot của một dãy trước.',
+    lost: (slots, count) => `Sẽ mất ${count} slot đang dùng: ${slots}. Hãy giữ lại.`,
+  },
+};

@@ -1,0 +1,43 @@
+import type { words as english } from '../en/times.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  loading: 'Đang đọc nhật ký…',
+  running: 'Chuyền đang chạy. Thời gian tính từ panel tốt cuối.',
+  stopped: 'Chuyền đã dừng. Chỉ tính là đứng máy khi panel tốt cuối được xác nhận.',
+  madeReady: (span) => `${span} chuẩn bị trước`,
+  standing: 'Chuyền đứng',
+  external: 'Chuẩn bị khi chuyền chạy',
+  paused: (span) => `Bỏ ra ${span} nghỉ và dừng theo kế hoạch.`,
+  before: 'So với các lần đổi trước cùng loại',
+  noneBefore: 'Nhật ký không có lần đổi nào trước đây giữa hai sản phẩm này.',
+  thisOne: 'lần này',
+  people: 'Theo người',
+  nobody: 'không ai đăng nhập',
+  marks: (count) => `${count} thao tác`,
+  steps: 'Thao tác lâu nhất',
+  kinds: {
+    step: 'checklist',
+    skip: 'bỏ qua',
+    load: 'lắp vào',
+    unload: 'tháo ra',
+    measure: 'đo',
+    look: 'nhìn',
+  },
+  none: 'Lần đổi này chưa đánh dấu hay quét gì.',
+  where: 'Thời gian mất vào đâu',
+  axis: 'phút',
+  legend: { act: 'thao tác', outside: 'có thể làm trước', stop: 'nghỉ hoặc dừng theo kế hoạch' },
+  median: (count, span) =>
+    count === 1 ? `Lần trước mất ${span}.` : `Trung vị của ${count} lần trước là ${span}.`,
+  longer: (span) => `Lần này đứng lâu hơn ${span}.`,
+  shorter: (span) => `Lần này đứng ít hơn ${span}.`,
+  asMedian: 'Lần này đứng lâu tương đương.',
+  medianMark: (span) => `trung vị các lần trước, ${span}`,
+  saved: (steps, span) => `${steps} bước có thể làm trước panel cuối. Chuyền lẽ ra đứng ít hơn đến ${span}.`,
+  outside: 'Có thể làm khi chuyền chạy',
+  late: 'dành cho lúc chuyền chạy, làm khi chuyền đứng',
+  candidate: 'không thò tay vào: xem có thể làm trước không',
+  noneOutside: 'Mọi thao tác làm khi chuyền đứng đều cần chuyền dừng.',
+  how: 'Mỗi thời gian tính từ thao tác trước của cùng người.',
+};

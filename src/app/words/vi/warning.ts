@@ -1,0 +1,40 @@
+import type { words as english } from '../en/warning.ts';
+import { formatCount, type Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  soon: (span, clock) => `còn ${span} là hết, khoảng ${clock}. Đem cuộn tiếp theo.`,
+  due: (span, clock) => `nối được rồi; còn ${span} là hết, khoảng ${clock}.`,
+  late: (_span, clock) => `đã qua khoảng nối liệu; băng hết khoảng ${clock}.`,
+  over: (clock, span) => `lẽ ra đã hết lúc ${clock}, ${span} trước. Hãy đến xem.`,
+  ifPace: 'Không đếm panel nào: nếu chuyền giữ nhịp.',
+  ifStarts: 'Nếu chạy lại ngay.',
+  backup: (slot) => `Sau đó ${slot} cấp nên chuyền chưa dừng.`,
+  short: {
+    soon: (span) => `còn ${span}`,
+    due: () => 'nối ngay',
+    late: () => 'quá muộn để nối',
+    over: () => 'lẽ ra đã hết',
+    blocked: () => 'cuộn bị chặn',
+  },
+  shortPace: 'không đếm panel',
+  shortStarts: 'chuyền dừng',
+  shortMore: (count) => `+${count}`,
+  more: (count) => `Còn ${count} chờ.`,
+  show: 'Xem',
+  acknowledge: 'Tôi đi',
+  blocked: (what, reason) => `đang chạy linh kiện bị chặn: ${what} (${reason}).`,
+  blockedAct: 'Dừng chuyền và tháo cuộn đó ra.',
+  blockedPanels: (since, sinceBlock) =>
+    `${formatCount(since)} panel làm với nó trong đợt này, ${formatCount(sinceBlock)} trong đó từ lúc bị chặn.`,
+  blockedBefore: 'Nó cũng ở đó trong đợt chạy trước.',
+  blockedNone: 'Ở đó không có đợt chạy nào đang mở.',
+  blockedMore: (slots) => `Cũng bị chặn: ${slots}.`,
+  blockedTrace: 'Xem các panel',
+  blockedOff: 'Tháo ra',
+  letRun: 'Cho chạy tiếp',
+  letRunTitle: (slot) => `Cuộn bị chặn ở ${slot}: cho chạy tiếp?`,
+  letRunHelp: 'Chỉ cuộn này, chỉ ở slot này. Lệnh chặn vẫn còn, và tên cùng lý do của bạn nằm trong nhật ký.',
+  letRunWhy: 'Vì sao được chạy tiếp?',
+  letRunDone: (slot) => `${slot}: trưởng ca cho chạy tiếp. Lệnh chặn vẫn còn.`,
+  blockedTape: (reason) => `Bị chặn: ${reason}`,
+};

@@ -1,0 +1,36 @@
+import type { words as english } from '../en/held.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  causes: {
+    'wrong-reel': '错料发现得晚',
+    cleared: '暂扣被误放行',
+    blocked: '已禁用的物料',
+    'floor-life': '车间寿命已到',
+  },
+  hold: '暂扣这些拼板',
+  holdTitle: (panels) => `暂扣 ${panels} 块拼板？`,
+  holdHelp: '所有可能带有它的拼板都暂扣，还在线上的也算。班长签字之前一直暂扣。',
+  goesOn: '它还在站位上。先取下，否则后面的拼板不会被暂扣。',
+  cause: '为什么暂扣？',
+  lifeHelp: '暂扣从车间寿命结束那一刻起的拼板。',
+  noLifeOver: '按日志，生产拼板期间它的车间寿命从未到期。',
+  reason: '发现了什么？',
+  codes: (codes) => `已知 ${codes} 个拼板码。`,
+  sure: (panels) => (panels === 0 ? '没有一块确定带有它。' : `${panels} 块确定带有它。`),
+  done: (panels) => `已暂扣 ${panels} 块拼板。`,
+  none: '没有暂扣的拼板。',
+  span: (first, last) => `拼板 ${first} 到 ${last}`,
+  still: (held, all) => `未签字：${held} / ${all}`,
+  noCodes: '没有拼板码。请按编号找这些拼板。',
+  signed: (who, when) => `${who} 签字，${when}`,
+  sign: '签字',
+  signAll: '全部签字',
+  signTitle: '这些拼板怎么处理的？',
+  signHelp: '选择单块拼板，或全部签字。',
+  signWhy: '做了什么？例如已返工、已报废、查明合格。',
+  signDone: '已签字。',
+  save: '把码存为 CSV',
+  isHeld: (code) => `拼板 ${code} 已暂扣：上面可能有错料。请另放。`,
+  which: '哪些拼板？',
+};

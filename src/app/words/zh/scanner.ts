@@ -1,0 +1,82 @@
+import type { Layout } from '../../scan/layouts.ts';
+import type { words as english } from '../en/scanner.ts';
+import type { Sentences } from '../words.ts';
+
+const layouts: Readonly<Record<Layout, string>> = {
+  us: '美国英语',
+  uk: '英国英语',
+  german: '德语',
+  'swiss-german': '瑞士德语',
+  french: '法语',
+  spanish: '西班牙语',
+  italian: '意大利语',
+  swedish: '瑞典语',
+};
+
+export const words: Sentences<typeof english> = {
+  layouts,
+  title: '用扫描枪扫这个码',
+  help: '从本屏幕、另一屏幕或打印页上扫。本页打开期间，扫描不会去别处。',
+  codeLabel: '校准码',
+  striped: '只读条形码的扫描枪',
+  stripedLabel: '校准条形码',
+  stripedHelp: '小屏幕放不下：请打印这一页。条形码只带一种分隔符，所以只测这一种。',
+  stripedSheet: '用于只读条形码的扫描枪：',
+  print: '打印这一页',
+  waiting: '等待扫描…',
+  right: '这把扫描枪设置正确。',
+  rightText: '字母、符号和分隔符都与印刷一致。',
+  plainOnly: '普通码可读；带分隔符的标签不行。',
+  plainOnlyText: '按下面设好扫描枪之前，这类标签会被拒绝。',
+  wrong: '这把扫描枪还不可信。',
+  wrongText: '用它扫到的与印刷不一致。',
+  findings: {
+    'all-equal': '每个字符都与印刷一致。',
+    'half-arrived': (found, wanted) =>
+      `${wanted} 个字符只到了 ${found} 个：扫描被截断。请把字符间延迟设为无，或让扫描枪靠近底座。`,
+    'layout-differs': (scanner, tablet) =>
+      `扫描枪按${scanner}键盘输入，平板期望${tablet}。请把扫描枪键盘设为${tablet}，或把平板布局设为${scanner}。`,
+    'characters-differ': '字符变了，这里已知的键盘布局都无法解释。请把扫描枪键盘设为平板的布局，再扫一次。',
+    'case-inverted': '大小写互换了。请关闭 Caps Lock，并把扫描枪设为字母照印刷。',
+    'separators-lost': (names) =>
+      `分隔符没有到（${names}）。请把扫描枪设为发送控制字符，用 Ctrl 加键，或用 Alt 加数字键盘。`,
+    'separator-replaced': (name, by) => `分隔符 ${name} 到来时成了“${by}”。请把扫描枪设为原样发送控制字符。`,
+    'terminator-missing': '末尾没有 Enter，扫描在哪结束只能猜。请把扫描枪后缀设为 Enter。',
+    'unknown-key': (key) => `扫描中间出现了按键“${key}”。请从扫描枪设置中去掉这类按键。`,
+    slow: (pace) => `字符间 ${pace} ms 太慢。请把字符间延迟设为无。`,
+    'symbology-id-sent': (id) => `扫描枪在前面发送码制（${id}）。这能识别，可以保留。`,
+  },
+  wanted: '印刷',
+  found: '收到',
+  arrived: '收到的内容',
+  none: '还没有。扫任意码：显示在这里，含控制字符。',
+  characters: (count) => `${count} 个字符`,
+  pace: (ms) => `每个 ${ms} ms`,
+  endedBy: { Enter: '后接 Enter', Tab: '后接 Tab', silence: '没有 Enter' },
+  reads: '读作',
+  readsNothing: '不是已知标签',
+  settingsTitle: '扫描枪应如何设置',
+  settings: [
+    '作为键盘工作（HID）。',
+    '键盘国家：与平板相同。',
+    '发送控制字符，用 Ctrl 加键，或 Alt 加数字键盘。',
+    '后缀：Enter。无前缀。',
+    '字母照印刷：不改大小写。',
+    '字符间无延迟。',
+  ],
+  keep: '把这把扫描枪的速度存到本平板',
+  keptNow: '已保存。本平板按此速度区分扫描和打字。',
+  isKept: '本平板已保存其扫描枪的速度。',
+  forget: '用通常的速度',
+  sheetTitle: '扫描枪校准',
+  sheetText: '在平板上打开“工厂”、“扫描枪”，再扫这个码。',
+  sheetHolds: '码的内容：',
+  fields: {
+    part: '物料',
+    supplierPart: '供应商料号',
+    quantity: '数量',
+    lot: '批次',
+    dateCode: '日期代码',
+    reel: '料盘',
+  },
+};

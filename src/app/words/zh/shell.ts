@@ -1,0 +1,56 @@
+import type { words as english } from '../en/shell.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  nav: { line: '产线', load: '上料', change: '换线', stock: '料盘', log: '日志', plant: '工厂' },
+  noLine: '还没有产线',
+  noSetup: '未选站位表',
+  side: { top: '顶面', bottom: '底面' },
+  revision: (revision) => `版本 ${revision}`,
+  run: (done, wanted) => `${done} / ${wanted} 块拼板`,
+  signIn: '登录',
+  signInFirst: '请先扫工牌',
+  needsRole: (role) => `需要：${role}`,
+  signInHelp: '扫描工牌，或选择姓名。',
+  signedInAs: (name) => `已登录：${name}`,
+  signOut: '退出登录',
+  roles: { operator: '操作员', lead: '班长', engineer: '工程师' },
+  offlineReady: '可离线工作',
+  gettingReady: '正在准备离线…',
+  toSend: (count) => `待发送 ${count} 条`,
+  skipToDock: '跳到“输入”和“摄像头”',
+  done: '完成',
+  cancel: '取消',
+  detailsOf: (what) => `更多：${what}`,
+  lessOf: (what) => `收起：${what}`,
+  close: '关闭',
+  newVersion: '新版本已就绪。',
+  update: '立即更新',
+  updateLater: '等没有未完成的工作时更新。',
+  languageLater: '该语言还不在本平板上。请连上网络后再选。',
+  leftAlone: (name, minutes) => `${name} 已退出登录：${minutes} 分钟没有人碰。未完成的工作已保留。`,
+  shiftOver: (name) => `${name} 已退出登录：一个班次已过。未完成的工作已保留。`,
+  notInPractice: '练习中不可用',
+  fault: {
+    'disk-full': {
+      title: '本平板已满',
+      text: '这里不能再写入或核对。已接受的都安全。请用另一台平板工作。腾出本平板空间后再试。',
+    },
+    'closed-by-newer': {
+      title: '另一窗口打开了更新的版本',
+      text: '本窗口是旧版本，已停止。已接受的都安全。请重新加载后继续。',
+    },
+    lost: {
+      title: '打不开本平板上的日志',
+      text: '请用另一台平板工作，并联系管平板的人。不要清除浏览器数据：未发送的记录可能还在。',
+    },
+    unknown: {
+      title: '日志写不进去',
+      text: '显示为完成的都安全。最后一个操作没有写入。继续之前请重新加载并检查日志。',
+    },
+  },
+  reload: '重新加载',
+  tryAgain: '重试',
+  muted: '点一下才有声音',
+  storageLow: (megabytes) => `本平板留给日志的空间只剩 ${megabytes} MB。`,
+};

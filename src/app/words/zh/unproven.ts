@@ -1,0 +1,40 @@
+import type { words as english } from '../en/unproven.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  page: '未证实',
+  none: '没有未证实的：每条需要班长的记录都有服务器凭证。',
+  noTickets: '本厂还没有发凭证。班长在服务器有应答处输入 PIN 后开始。',
+  help: '这些记录需要班长或工程师，却在没有服务器凭证的情况下产生。它们在现场算数。知情的班长确认或否定它们。',
+  stands: {
+    proven: '有凭证证实',
+    unproven: '未证实',
+    confirmed: '班长已确认',
+    rejected: '班长已否定',
+    'before-tickets': '在有凭证之前',
+  },
+  right: '权限',
+  why: {
+    'no-ticket': (role) => `没有服务器凭证：无法证实是“${role}”角色的人做的。`,
+    'ticket-over': () => '凭证不涵盖这个时间。',
+    role: (role) => `凭证的角色较低。需要：${role}。`,
+  },
+  before: '写这条时本厂还没有发凭证。',
+  by: (name) => `${name}`,
+  nobody: '没有写明人',
+  confirm: '确认',
+  reject: '否定',
+  confirmAll: (count) => (count === 1 ? '确认它' : `全部 ${count} 条确认`),
+  confirmTitle: (count) => (count === 1 ? '确实如记录所说吗？' : `${count} 条都如记录所说吗？`),
+  rejectTitle: '不是此人做的？',
+  rejectHelp: '记录保留，标为已否定。它在现场造成的改变也保留：请自己改正。',
+  rejectPerson: '在服务器上，对此人的更改不算数。请查看“工厂”里的人员，把名单改正。',
+  reason: '怎么知道的？',
+  needsServer: '这需要服务器应答：只有那样才能证实由谁决定。',
+  notProven: '已写下，但没有凭证，所以什么也没处理。请在服务器有应答处再试。',
+  confirmed: (count) => `${count} 条记录已确认。`,
+  rejected: '记录已否定。',
+  engineerOnly: (count) => `其中 ${count} 条需要工程师确认。`,
+  badgeAlone: (name) => `${name} 只凭工牌登录。需要班长的事会是未证实。要证实，请用姓名和 PIN 登录。`,
+  settled: { confirmed: '已确认', rejected: '已否定' },
+};

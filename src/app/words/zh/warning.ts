@@ -1,0 +1,40 @@
+import type { words as english } from '../en/warning.ts';
+import { formatCount, type Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  soon: (span, clock) => `${span} 后用完，约 ${clock}。请拿来下一盘。`,
+  due: (span, clock) => `现在可接料；${span} 后用完，约 ${clock}。`,
+  late: (_span, clock) => `可接时段已过；料带约 ${clock} 到头。`,
+  over: (clock, span) => `本应在 ${clock} 用完，已过 ${span}。请去看看。`,
+  ifPace: '没有计拼板数：按保持节拍算。',
+  ifStarts: '按现在重新开始算。',
+  backup: (slot) => `之后由 ${slot} 供料，所以产线还不会停。`,
+  short: {
+    soon: (span) => `${span} 后`,
+    due: () => '现在接料',
+    late: () => '来不及接料',
+    over: () => '应已空',
+    blocked: () => '禁用的料盘',
+  },
+  shortPace: '没有计拼板数',
+  shortStarts: '产线已停',
+  shortMore: (count) => `+${count}`,
+  more: (count) => `还有 ${count} 个在等。`,
+  show: '查看',
+  acknowledge: '我去',
+  blocked: (what, reason) => `正在使用已禁用的物料：${what}（${reason}）。`,
+  blockedAct: '停线，取下那盘料。',
+  blockedPanels: (since, sinceBlock) =>
+    `本次生产用它做了 ${formatCount(since)} 块拼板，其中 ${formatCount(sinceBlock)} 块在禁用之后。`,
+  blockedBefore: '更早的一次生产里它也在那里。',
+  blockedNone: '那里没有进行中的生产。',
+  blockedMore: (slots) => `也已禁用：${slots}。`,
+  blockedTrace: '查看拼板',
+  blockedOff: '取下',
+  letRun: '让它继续用',
+  letRunTitle: (slot) => `${slot} 上的禁用料盘：让它继续用？`,
+  letRunHelp: '只限这盘料、这个站位。禁用本身保留，姓名和理由记入日志。',
+  letRunWhy: '为什么可以继续用？',
+  letRunDone: (slot) => `${slot}：班长允许继续用。禁用本身保留。`,
+  blockedTape: (reason) => `已禁用：${reason}`,
+};

@@ -1,0 +1,99 @@
+// How large does the log of one line grow that a station counts, in a year without a pause? Some days are played through the link's own desk, with the
+// messages that a machine sends beside its count, and put into the server's store; a year is worked out of that. Wanted: at most 1 GB where panels
+// have no codes. With codes each panel is an entry, which no batch can spare. BENCH_DAYS: how many are played.
+
+import { randomBytes } from 'node:crypto';
+import { readdirSync, statSync } from 'node:fs';
+import { loadavg } from 'node:os';
+import { join } from 'node:path';
+import type { EntryKind, PayloadOf } from '../../shared/floor/kinds.ts';
+import type { Entry } from '../../shared/log/entry.ts';
+import { openHeld } from '../../src/link/held.ts';
+import { openStationDesk } from '../../src/link/station-desk.ts';
+import { draftText } from '../../src/server/canonical.ts';
+import { openStore } from '../../src/server/stores/open.ts';
+import { newFolder } from '../contract/databases.ts';
+import { toChecked } from '../contract/entries.ts';
+import { beginStory, startMs } from '../shared/floor/story.ts';
+import { parameter } from './server-process.ts';
+
+const DAYS = parameter('BENCH_DAYS', 1);
+const DAY_SECONDS = 86_400;
+const PANEL_SECONDS = 20;
+/** A machine stands so often, and for so long, s. */
+const STOP_EVERY = 1_500;
+const STOP_LASTS = 120;
+const PLACES = 60;
+
+async function play(hasCodes: boolean): Promise<readonly Entry[]> {
+  const story = beginStory();
+  const folder = newFolder();
+  const held = openHeld(folder.path, false);
+  let second = 1;
+  const write = async (kind: EntryKind, payload: object) =>
+    story.tell(kind, payload as PayloadOf<EntryKind>, { tablet: 'LINK', who: null, at: second });
+  const now = () => ({ ms: second * 1000, wallMs: startMs + second * 1000 });
+  const desk = openStationDesk({ station: 'L1-placer', line: 'L1' }, { held, write, start: now() });
+  const common = { station: 'L1-placer', line: 'L1' };
+  const placeAt = (at: number) => ({ slot: `M1-F-${at}`, reel: `K7PM2Q3-${at}`, feeder: `F-${at}` });
+  let total = 0;
+  for (second = 2; second < DAYS * DAY_SECONDS; second += 1) {
+    const stands = second % STOP_EVERY < STOP_LASTS;
+    const isPanel = !stands && second % PANEL_SECONDS === 0;
+    if (isPanel) total += 1;
+    if (isPanel || second % 10 === 0) {
+      const serial = hasCodes && isPanel ? `BRK-2026-${String(total).padStart(7, '0')}` : null;
+      await desk.take(
+        { boot: 'b7f3a91c2', total, atMs: null, serial, skipped: null, state: stands ? 5200 : 1100 },
+        now(),
+      );
+    }
+    if (second % 3_600 === 0)
+      await write('parts.used', {
+        ...common,
+        uses: Array.from({ length: PLACES }, (_, at) => ({
+          ...placeAt(at),
+          used: 180.5 + at,
+          spoiled: at % 3,
+        })),
+      });
+    // Half of the time somewhere a pick fails.
+    if (second % 600 === 0)
+      await write('parts.missed', {
+        ...common,
+        late: 300,
+        misses: [0, 1, 2].map((at) => ({ ...placeAt(at), times: 2 })),
+      });
+    await desk.tick(now());
+  }
+  await held.close();
+  folder.remove();
+  // As long as a link's own signature is.
+  return story.entries.map((entry) => ({ ...entry, sig: randomBytes(64).toString('base64url') }));
+}
+
+async function bytesOf(entries: readonly Entry[]): Promise<number> {
+  const folder = newFolder();
+  const store = await openStore({ folder: folder.path, database: null, nowMs: Date.now });
+  for (let at = 0; at < entries.length; at += 2_000) {
+    const page = entries.slice(at, at + 2_000).map((entry) => toChecked(entry, { body: draftText(entry) }));
+    await store.append([{ sender: 'bench', entries: page }], Date.now());
+  }
+  await store.close();
+  const bytes = readdirSync(folder.path).reduce(
+    (sum, name) => sum + statSync(join(folder.path, name)).size,
+    0,
+  );
+  folder.remove();
+  return bytes;
+}
+
+for (const hasCodes of [false, true]) {
+  const entries = await play(hasCodes);
+  const bytes = (await bytesOf(entries)) - (await bytesOf(entries.slice(0, 1)));
+  const text = entries.reduce((sum, entry) => sum + JSON.stringify(entry).length + 1, 0);
+  const year = (of: number) => `${(((of / DAYS) * 365) / 1e9).toFixed(2)} GB`;
+  console.log(
+    `${hasCodes ? 'with a code for each panel' : 'without codes'}, a panel every ${PANEL_SECONDS} s day and night: ${DAYS} days, ${entries.length} entries; a year as text ${year(text)} (${Math.round(text / entries.length)} bytes each), in the server’s store with its indexes and tree ${year(bytes)} (${Math.round(bytes / entries.length)} each); load ${loadavg()[0]?.toFixed(1)}`,
+  );
+}

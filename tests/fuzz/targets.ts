@@ -1,0 +1,17 @@
+// All readers of what comes from outside.
+
+import { entryTargets } from './entries.ts';
+import { keptTargets } from './kept.ts';
+import { labelTargets } from './labels.ts';
+import { sheetTargets } from './sheets.ts';
+import type { FuzzTarget } from './target.ts';
+import { wireTargets } from './wire.ts';
+
+/** In the order in which they run. */
+export const targets: readonly FuzzTarget[] = [
+  ...wireTargets,
+  ...entryTargets,
+  ...labelTargets,
+  ...sheetTargets,
+  ...keptTargets,
+];
