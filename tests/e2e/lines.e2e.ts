@@ -28,7 +28,7 @@ async function onTablet(work: (page: Page) => Promise<void>): Promise<void> {
 /** Opens the view by the line's name in the bar and waits until each line was looked at. */
 async function openLines(page: Page): Promise<void> {
   await steady(page);
-  await page.getByTestId('open-lines').click();
+  await page.locator('.topbar a.whereabouts').click();
   await page.getByTestId('line-L4').waitFor();
   for (const line of ['L2', 'L3', 'L4'])
     await expect
@@ -47,7 +47,7 @@ describe('all lines', () => {
   it('are shown with run and next walk, and a tap opens one on this tablet', () =>
     onTablet(async (page) => {
       await goTo(page, 'line');
-      const own = await page.getByTestId('open-lines').locator('b').textContent();
+      const own = await page.locator('.topbar a.whereabouts').locator('b').textContent();
       expect(own).toBe('Line 2');
       await openLines(page);
       expect(await page.locator('.line-row').count()).toBe(3);
@@ -57,7 +57,9 @@ describe('all lines', () => {
       await steady(page);
       await page.getByTestId('line-L3').click();
       await page.getByTestId('screen-line').waitFor();
-      await expect.poll(() => page.getByTestId('open-lines').locator('b').textContent()).toBe('Line 3');
+      await expect
+        .poll(() => page.locator('.topbar a.whereabouts').locator('b').textContent())
+        .toBe('Line 3');
       await page.getByTestId('runbar').waitFor();
       expect(await page.getByTestId('nav-line').getAttribute('aria-current')).toBe('page');
     }));

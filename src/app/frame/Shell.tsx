@@ -250,7 +250,7 @@ function TopBar(props: {
     <header class="topbar">
       <h1 class="hidden">{words.nav[place.value.screen]}</h1>
       {floor.lines.size > 1 && line ? (
-        <a class="whereabouts" href={address('lines')} onClick={onAway} data-testid="open-lines">
+        <a class="whereabouts" href={address('lines')} onClick={onAway}>
           <Whereabouts line={line.name} product={product} />
         </a>
       ) : (

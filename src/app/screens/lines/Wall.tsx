@@ -78,7 +78,7 @@ function Link({ nowMs }: { readonly nowMs: number }) {
   const isHeard = status.phase === 'live' || status.phase === 'follower' || status.phase === 'syncing';
   const span = lastAnswerMs === null ? null : formatSpan(Math.max(0, nowMs - lastAnswerMs) / 1000);
   return (
-    <span class={`chip ${isHeard ? 'go' : 'stop'}`} data-testid="wall-link">
+    <span class={`chip ${isHeard ? 'go' : 'stop'}`}>
       {isHeard ? `✓ ${words.live}` : `✕ ${words.unreached(span)}`}
     </span>
   );

@@ -80,7 +80,7 @@ export const words: Sentences<typeof english> = {
   },
   inHand: (slot, part) => `${slot} braucht ${part}`,
   whichLabel: 'Welches Etikett?',
-  chooseHelp: 'Tippen Sie auf seine Nummer',
+  chooseHelp: 'Nummer antippen',
   label: (number, text) => `Etikett ${number}: ${text}`,
   card: 'Rollenetikett',
   facts: { part: 'Bauteil', quantity: 'Menge', lot: 'Charge', reel: 'Rollen-ID' },

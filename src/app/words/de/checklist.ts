@@ -64,7 +64,7 @@ export const words: Sentences<typeof english> = {
   skip: 'Überspringen',
   skipTitle: 'Ein Schichtleiter erlaubt, diesen Schritt zu überspringen',
   skipReason: 'Warum?',
-  reopen: 'Noch einmal tun',
+  reopen: 'Noch einmal machen',
   close: 'Checkliste abschließen',
   closed: 'Checkliste abgeschlossen.',
   missing: (count) => plural(count, '1 Pflichtschritt ist offen', `${count} Pflichtschritte sind offen`),

@@ -22,7 +22,7 @@ export const words: Sentences<typeof english> = {
   enough: 'Das ist alles',
   belongs: (slots) => `gehört auf ${slots}: Platz scannen`,
   belongsNowhere: 'kein Platz dieser Rüstung braucht sie',
-  scanAnything: 'Etwas scannen',
+  scanAnything: 'Beliebig scannen',
   scanAnythingHelp: 'Platz, Feeder, Rolle, Ausweis, Nutzen',
   camera: 'Kamera',
   typeIt: 'Tippen',

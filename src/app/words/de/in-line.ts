@@ -3,7 +3,7 @@ import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   title: 'Nutzen in der Linie',
-  help: 'Wo eine Rolle wechselt, sind diese Nutzen im Zweifel. Geben Sie an, wie viele es höchstens je sein können, auch ein Nutzen, der vor einer Maschine steht. Eine Schätzung gilt, wo niemand etwas eingegeben hat.',
+  help: 'Wo eine Rolle wechselt, sind diese Nutzen ungewiss. Geben Sie an, wie viele es höchstens je sein können, auch ein Nutzen, der vor einer Maschine steht. Eine Schätzung gilt, wo niemand etwas eingegeben hat.',
   behind: (machine) => `${machine}: hier fertige, noch nicht gezählte Nutzen, höchstens`,
   before: (machine) => `${machine}: gezählte Nutzen, die noch nicht dort sind, höchstens`,
   missed: 'Nutzen, die ungezählt durchlaufen, höchstens',

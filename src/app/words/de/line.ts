@@ -3,6 +3,7 @@ import { formatCount, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
+    begin: 'Dieses Werk einrichten',
     title: 'Für diese Linie ist keine Rüstung gewählt',
     help: 'Ein Schichtleiter wählt, was als Nächstes gebaut wird. Ein Ingenieur importiert Rüstungen.',
     choose: 'Rüstung wählen',
@@ -108,8 +109,8 @@ export const words: Sentences<typeof english> = {
   believes: (slots) =>
     plural(
       slots,
-      'Die Maschine meint auf 1 Platz etwas anderes.',
-      `Die Maschine meint auf ${formatCount(slots)} Plätzen etwas anderes.`,
+      'Die Maschine geht auf 1 Platz von etwas anderem aus.',
+      `Die Maschine geht auf ${formatCount(slots)} Plätzen von etwas anderem aus.`,
     ),
   believesAct: 'Siehe Stationen',
   takeBack: 'Zurücknehmen',

@@ -34,7 +34,7 @@ export const words: Sentences<typeof english> = {
   late: (span) => `${span} zu spät`,
   inTime: 'rechtzeitig',
   drives: 'Welche Feeder',
-  why: { first: 'Neu:', back: 'Wieder eingesetzt, dazwischen kein Raum zum Bleiben:' },
+  why: { first: 'Neu:', back: 'Noch einmal eingesetzt, dazwischen war kein Raum dafür:' },
   keep: 'Reihenfolge speichern',
   keepLater: 'Zuerst die Suche anhalten.',
   keptBy: (name, time) => `Gespeichert von ${name}, ${time}.`,

@@ -27,7 +27,7 @@ export const words: Sentences<typeof english> = {
   saved: (part) => `${part}: Gehäuse gespeichert.`,
   partMissing: 'Ihre Teilenummer eingeben',
   badNumber: 'Zahlen über null eingeben oder leer lassen',
-  sizeHalf: 'Länge und Breite eingeben, oder keines von beiden',
+  sizeHalf: 'Länge und Breite eingeben, oder beide leer lassen',
   pinCount: (pins) => plural(pins, '1 Anschluss', `${pins} Anschlüsse`),
   thick: (mm) => `${mm} mm dick`,
   size: (length, width) => `${length} × ${width} mm`,

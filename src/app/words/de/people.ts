@@ -3,6 +3,7 @@ import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   whoTitle: 'Wer arbeitet?',
+  yourLanguage: 'Ihre Sprache, auf jedem Tablet',
   pinTitle: (name) => `PIN von ${name}`,
   pinHelp: 'Vier bis acht Ziffern.',
   pinWrong: 'Das ist nicht die PIN.',
@@ -43,9 +44,9 @@ export const words: Sentences<typeof english> = {
   otherReason: 'Anderer Grund',
   accept: 'Rolle annehmen',
   decline: 'Ablehnen',
-  cartKept: (f) => `${f.cart} hat jetzt ${f.carries} für ${f.slot}. ${f.held} bleibt vom Wagen.`,
+  cartKept: (f) => `${f.cart} hat jetzt ${f.carries} für ${f.slot}. ${f.held} kommt nicht auf den Wagen.`,
   cleared: (slot) => `Für ${slot} freigegeben.`,
-  declined: 'Abgelehnt. Die Rolle bleibt von der Linie.',
+  declined: 'Abgelehnt. Die Rolle kommt nicht auf die Linie.',
   needsRole: (role) => `Nötig: ${role}`,
   quantityTitle: 'Wie viele Bauteile sind auf der Rolle?',
   quantityHelp:

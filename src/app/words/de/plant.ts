@@ -4,6 +4,11 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: 'Werk',
   tiles: {
+    begin: { title: 'Erste Schritte', text: 'Vom leeren Werk zur ersten richtigen Rolle.' },
+    lines: {
+      title: 'Linien und Plätze',
+      text: 'Maschinen, Bänke und Plätze, so wie sie an den Maschinen stehen.',
+    },
     setups: {
       title: 'Rüstungen',
       text: 'Was jedes Produkt auf jedem Platz braucht; wählen Sie, was als Nächstes gebaut wird.',
@@ -93,7 +98,7 @@ export const words: Sentences<typeof english> = {
     stays: {
       removed:
         'Nicht entfernt: Niemand sonst könnte Personen hinzufügen. Fügen Sie zuerst einen Schichtleiter oder Ingenieur hinzu.',
-      role: 'Funktion nicht gesenkt: Niemand sonst könnte Personen hinzufügen. Fügen Sie zuerst einen Schichtleiter oder Ingenieur hinzu.',
+      role: 'Funktion nicht herabgesetzt: Niemand sonst könnte Personen hinzufügen. Fügen Sie zuerst einen Schichtleiter oder Ingenieur hinzu.',
     },
     savedNext: (name) => `${name} steht auf der Liste`,
     aloneNext: 'Sie sind bisher die einzige Person',
@@ -170,6 +175,7 @@ export const words: Sentences<typeof english> = {
   tablet: {
     name: 'Name dieses Tablets',
     language: 'Sprache',
+    languageHelp: 'Wer eine Sprache gewählt hat, sieht die eigene.',
     theme: 'Farben',
     themes: { auto: 'Wie das Tablet', light: 'Hell', dark: 'Dunkel' },
     sound: 'Ton',
@@ -182,7 +188,7 @@ export const words: Sentences<typeof english> = {
       no: 'Der Browser löscht das Protokoll vielleicht, wenn der Platz knapp wird',
       unknown: 'Der Browser sagt es nicht',
     },
-    askKeep: 'Um Behalten bitten',
+    askKeep: 'Bitten, es zu behalten',
     room: (used, left) => `${used} MB belegt, ${left} MB frei`,
     offline: 'Offline-Kopie',
     version: 'Version',

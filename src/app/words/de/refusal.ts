@@ -4,7 +4,7 @@ import { formatCount, plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   inLog: (clock) => `${clock}, im Protokoll`,
   nothingLoaded: 'Nichts ist gerüstet.',
-  closest: 'am nächsten verlangt',
+  closest: 'verlangt, am ähnlichsten',
   characters: (count) => plural(count, '1 Zeichen weicht ab.', `${formatCount(count)} Zeichen weichen ab.`),
   belongsAt: 'Diese Rolle gehört auf',
   belongsNowhere: 'Kein Platz hier braucht sie.',
@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
   onLine: (slot, line) => `${slot} auf ${line}`,
   rightReel: (slot) => `${slot} braucht`,
   rightReelNone: 'Laut Protokoll ist keine Rolle davon im Lager.',
-  rightReelAt: (reel, more) => (more === 0 ? reel : `${reel} und ${formatCount(more)} mehr`),
+  rightReelAt: (reel, more) => (more === 0 ? reel : `${reel} und ${formatCount(more)} weitere`),
   feederToFetch: 'Zu holender Feeder',
   feederNone: 'Kein freier Feeder dieser Größe steht auf der Liste.',
   anotherFeeder: 'Anderen Feeder scannen',
@@ -27,7 +27,7 @@ export const words: Sentences<typeof english> = {
   runsHere: {
     title: 'Diese Rolle läuft hier schon',
     text: (slot) =>
-      `Dieses Etikett gleicht der Rolle auf ${slot}. Ist es eine zweite Rolle mit demselben Etikett?`,
+      `Dieses Etikett passt zur Rolle auf ${slot}. Ist es eine zweite Rolle mit demselben Etikett?`,
     same: 'Nein, es ist diese Rolle',
     second: 'Ja, eine zweite Rolle',
   },

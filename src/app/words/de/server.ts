@@ -85,8 +85,8 @@ export const words: Sentences<typeof english> = {
     'tablet-active':
       'Dieses Tablet ist noch unter einem älteren Schlüssel zugelassen. Ein Schichtleiter schließt es zuerst aus; dann lässt ein neuer Code es zu.',
     'wire-too-old': 'Diese App ist älter als der Server. Laden Sie sie neu, wo der Server antwortet.',
-    'wire-too-new': 'Diese App ist neuer als der Server. Der Server braucht seine Aktualisierung.',
-    'time-off': 'Die Uhr dieses Tablets geht zu falsch. Stellen Sie sie richtig.',
+    'wire-too-new': 'Diese App ist neuer als der Server. Der Server muss aktualisiert werden.',
+    'time-off': 'Die Uhr dieses Tablets weicht zu weit ab. Stellen Sie sie richtig.',
     'signature-wrong':
       'Der Server nimmt den Schlüssel dieses Tablets nicht an. Treten Sie mit einem neuen Code neu bei.',
     'person-unproven': 'Die Anmeldung ist abgelaufen. Scannen Sie den Ausweis und tippen Sie die PIN neu.',
@@ -98,7 +98,7 @@ export const words: Sentences<typeof english> = {
     'store-read-only':
       'Der Server kann sein Protokoll nicht schreiben. Einträge warten hier. Rufen Sie die Person, die den Server betreut.',
     'server-fault': 'Der Server hatte einen Fehler; siehe sein Protokoll. Das Tablet versucht es wieder.',
-    stopping: 'Der Server hält an.',
+    stopping: 'Der Server wird gerade beendet.',
   },
   otherCause: (code) => `Der Server sagt: ${code}.`,
   leadTitle: 'Andere Tablets',
@@ -122,5 +122,5 @@ export const words: Sentences<typeof english> = {
   revokeHelp:
     'Für ein verlorenes oder verkauftes Tablet. Es kann nicht mehr senden oder holen. Seine bisherigen Einträge bleiben im Protokoll.',
   revoked: (name) => `${name} ist ausgeschlossen.`,
-  list: 'Auffrischen',
+  list: 'Aktualisieren',
 };

@@ -48,11 +48,11 @@ export const words: Sentences<typeof english> = {
     maker: 'Hersteller',
   },
   choose: 'Liste wählen',
-  offersTitle: 'Von einer Maschine erfragt',
+  offersTitle: 'Von einer Maschine verlangt',
   offersHelp:
     'Sie nennt Plätze und Bauteile, keine Bestückungen pro Nutzen. Lesen Sie es, sehen Sie es an, ergänzen Sie eine Bestückdatei: Es wird importiert wie jede Liste.',
   offer: (station, name, slots) =>
-    `${plural(slots, '1 Platz', `${slots} Plätze`)} von ${name}, erfragt von ${station}.`,
+    `${plural(slots, '1 Platz', `${slots} Plätze`)} von ${name}, verlangt von ${station}.`,
   offerRead: 'Als Liste lesen',
   chooseHelp:
     'CSV mit beliebigem Trennzeichen oder XLSX. Legen Sie eine Datei hier ab oder fügen Sie unten Zeilen ein. Eine Bestückdatei wird auch erkannt.',
@@ -140,7 +140,7 @@ export const words: Sentences<typeof english> = {
   row: 'Zeile',
   column: 'Spalte',
   what: 'Was falsch ist',
-  more: (count) => `${count} mehr wie dies`,
+  more: (count) => `noch ${count} dieser Art`,
   fewer: 'Weniger zeigen',
   inPlacements: 'Bestückdatei',
   inBill: 'Stückliste',

@@ -25,7 +25,7 @@ export const words: Sentences<typeof english> = {
   offlineReady: 'Bereit für Arbeit ohne Netz',
   gettingReady: 'Vorbereitung für Arbeit ohne Netz…',
   toSend: (count) => `${count} zu senden`,
-  skipToDock: 'Zu Tippen und Kamera springen',
+  skipToDock: 'Zu „Tippen“ und „Kamera“ springen',
   done: 'Fertig',
   cancel: 'Abbrechen',
   detailsOf: (what) => `Mehr: ${what}`,

@@ -36,11 +36,11 @@ export const words: Readonly<Record<string, string>> = {
   'Count of good and scrapped panels of the old job.':
     'Zahl der guten und der verschrotteten Nutzen des alten Auftrags.',
   'No panel of the old job is left in printer, machines, buffers or oven.':
-    'Kein Nutzen des alten Auftrags ist mehr in Drucker, Maschinen, Puffern oder Lötofen.',
+    'Kein Nutzen des alten Auftrags ist mehr in Pastendrucker, Maschinen, Puffern oder Lötofen.',
   'Reject bins and tape waste are emptied; loose parts are off the machine.':
     'Abwurfbehälter und Gurtreste sind geleert; lose Bauteile sind von der Maschine entfernt.',
   'Old labels, papers and reels are off the line.': 'Alte Etiketten, Papiere und Rollen sind von der Linie.',
-  'Scan the stencil in the printer.': 'Scannen Sie die Schablone im Drucker.',
+  'Scan the stencil in the printer.': 'Scannen Sie die Schablone im Pastendrucker.',
   'Squeegee blades are straight, clean and of the right length.':
     'Die Rakelklingen sind gerade, sauber und haben die richtige Länge.',
   'Scan the paste jar: alloy, lot and date fit.':

@@ -92,10 +92,10 @@ export const words: Sentences<typeof english> = {
       `${slot}, ${clock}: Die Maschine sagt, dass ${machine} leer ist. Laut Protokoll übrige Bauteile: ${parts}. Zählen Sie die Rolle.`,
   },
   loads: {
-    title: 'Was die Maschine meint',
+    title: 'Wovon die Maschine ausgeht',
     said: (clock, same) =>
       `Gesagt am ${clock}. ${plural(same, '1 Platz ist, wie die Scans sagen.', `${formatCount(same)} Plätze sind, wie die Scans sagen.`)}`,
-    differs: (slot, machine, here) => `${slot}: Die Maschine meint ${machine}, die Scans sagen ${here}.`,
+    differs: (slot, machine, here) => `${slot}: laut Maschine ${machine}, laut Scans ${here}.`,
     nothing: 'nichts',
     look: 'Öffnen Sie den Platz und scannen Sie die Rolle dort. Stimmen die Scans, stellen Sie es an der Maschine richtig.',
     scan: 'Scannen Sie die Rolle dort.',
@@ -111,7 +111,7 @@ export const words: Sentences<typeof english> = {
   answers: {
     title: 'Wenn die Maschine fragt: Ist diese Rolle richtig?',
     caution: 'Eine Hilfe neben den eigenen Schutzeinrichtungen der Maschine, keine Sicherheitsfunktion.',
-    help: 'Beantwortet nach den letzten Urteilen. Jede Antwort steht im Protokoll. Was die Maschine damit tut, wird an der Maschine eingestellt.',
+    help: 'Beantwortet nach den letzten Prüfergebnissen. Jede Antwort steht im Protokoll. Was die Maschine damit tut, wird an der Maschine eingestellt.',
     off: 'Nicht antworten',
     on: {
       Warning: 'Antworten; wenn unsicher, warnen',
@@ -120,7 +120,7 @@ export const words: Sentences<typeof english> = {
     offNow: 'Der Maschine wird nicht mehr geantwortet.',
     onNow: {
       Warning: 'Der Maschine wird jetzt geantwortet. Wenn unsicher, wird sie gewarnt.',
-      Failed: 'Der Maschine wird jetzt geantwortet. Wenn unsicher, hört sie nein.',
+      Failed: 'Der Maschine wird jetzt geantwortet. Wenn unsicher, bekommt sie ein Nein.',
     },
     last: (clock, right, unsure, wrong) =>
       `Letzte Antwort ${clock}: ${right} richtig, ${unsure} gewarnt, ${wrong} nein.`,
@@ -129,7 +129,7 @@ export const words: Sentences<typeof english> = {
     whys: {
       verified: 'sie wurde dort geprüft',
       refused: 'sie wurde dort abgelehnt',
-      held: 'ein Urteil wartet auf einen Schichtleiter',
+      held: 'ein Prüfergebnis wartet auf einen Schichtleiter',
       'other-reel': 'eine andere Rolle wurde dort geprüft',
       'other-part': 'ein anderes Bauteil wurde dort geprüft',
       'wrong-feeder': 'der Feeder ist dort nicht richtig',
@@ -200,7 +200,7 @@ export const words: Sentences<typeof english> = {
   machineAddress: 'Adresse ihres Brokers (network URI)',
   machineTarget: 'Zieladresse',
   machineAny: 'beliebig',
-  machineAt: 'Ihre Nachrichten werden genommen von',
+  machineAt: 'Ihre Nachrichten werden abgeholt bei',
   machineProof: 'Name und Passwort: wie in der Datei der Verbindung. Ohne sie dort: ANONYMOUS.',
   typeAnswer:
     'Antwort 200 mit der höchsten gehaltenen Summe. 401: Das Geheimnis ist falsch. 400: was falsch ist, und wo.',

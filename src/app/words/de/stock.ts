@@ -43,7 +43,7 @@ export const words: Sentences<typeof english> = {
   place: 'Lagerort',
   placeHelp: 'Scannen Sie den Code am Regal oder tippen Sie den Namen des Lagerorts.',
   putYes: 'Sie ist dort',
-  putAt: (reel, place) => `${reel} ist an ${place}.`,
+  putAt: (reel, place) => `${reel} liegt jetzt hier: ${place}.`,
   noPlace: (text) => `„${text}“ ist kein Name eines Lagerorts.`,
   block: 'Sperren',
   blockTitle: 'Material sperren',
@@ -74,8 +74,8 @@ export const words: Sentences<typeof english> = {
   lasts: 'reicht für den Lauf',
   needs: (parts, clock) => `dann ${plural(parts, 'noch 1 Bauteil', `noch ${parts} Bauteile`)} bis ${clock}`,
   splicesCostNone:
-    'Was ein Spleiß selbst kostet, ist nicht bekannt: Es wird nichts abgezogen. Geben Sie es in den Linienregeln ein.',
+    'Was beim Spleißen selbst verloren geht, ist nicht bekannt: Es wird nichts abgezogen. Geben Sie es in den Linienregeln ein.',
   outlookHelp: 'Wie lange die laufende Rolle und die wartenden reichen. Die Streuung wächst mit jeder Rolle.',
   printed: (line, clock) => `${line}, Stand ${clock}`,
-  more: (count) => `und ${count} mehr: suchen`,
+  more: (count) => `und ${count} weitere: suchen`,
 };

@@ -10,7 +10,7 @@ export const words: Sentences<typeof english> = {
   refused: 'Vom Server abgelehnt',
   quarantined: (count) => plural(count, '1 Eintrag ausgesondert', `${count} Einträge ausgesondert`),
   rolledBack: 'Das Protokoll des Servers ging zurück',
-  headFault: 'Das Protokoll des Servers ist im Zweifel',
+  headFault: 'Das Protokoll des Servers ist zweifelhaft',
   clocksOff: (count) =>
     plural(count, 'Die Uhr von 1 Tablet geht falsch', `Die Uhren von ${count} Tablets gehen falsch`),
   history: (share) => `Verlauf wird geladen: ${share}`,

@@ -20,7 +20,7 @@ export const words: Sentences<typeof english> = {
     'tap-outside': 'Ein Stück reicht über den Code hinaus',
     'taps-overlap': 'Zwei Stücke überlappen sich',
     'field-tapped-twice': 'Zwei Stücke haben dieselbe Bedeutung',
-    'too-loose': 'Es würde auf fast jedes Etikett passen: Benennen Sie ein weiteres Stück',
+    'too-loose': 'Die Regel würde auf fast jedes Etikett passen: Benennen Sie ein weiteres Stück',
     'too-long': 'Das Etikett ist zu lang für eine Regel',
   },
   listHelp: 'Scannen Sie ein Etikett, um zu sehen, wie es gelesen wird.',

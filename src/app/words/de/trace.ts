@@ -38,7 +38,7 @@ export const words: Sentences<typeof english> = {
   why: 'Nahe einem Spleiß oder Rollenwechsel ist der genaue Nutzen nicht bekannt, daher werden beide Chargen gezeigt. „Sicher“ ist nach den für die Linie eingegebenen Streuungen seltener als einmal in einer Million falsch.',
   guessed: {
     'in-line':
-      'Niemand hat eingegeben, wie viele Nutzen zwischen der Maschine und der Zählstelle liegen. Der weiteste Bereich wird angenommen. Geben Sie es in den Linienregeln ein, dann sind weniger Nutzen im Zweifel.',
+      'Niemand hat eingegeben, wie viele Nutzen zwischen der Maschine und der Zählstelle liegen. Der weiteste Bereich wird angenommen. Geben Sie es in den Linienregeln ein, dann sind weniger Nutzen ungewiss.',
     boards:
       'Keine Rüstung sagt, welche Leiterplatten eines Nutzens ein Platz versorgt. Er gilt als für alle gleich: Versorgt er nur einige, trägt ein Nutzen mit übersprungenen Leiterplatten vielleicht nichts davon.',
     label:

@@ -49,8 +49,8 @@ export const plantReasonsDe: PlantReasons = {
     title: 'Eine ältere Rolle ist im Lager',
     say: (f) =>
       f['by'] === 'expires'
-        ? `Rolle ${f['reel']} an ${f['place']} ist bis ${f['expires']} zu verwenden, vor dieser.`
-        : `Rolle ${f['reel']} an ${f['place']} hat Datumscode ${f['dateCode']}, älter als diese.`,
+        ? `Rolle ${f['reel']} (${f['place']}) ist bis ${f['expires']} zu verwenden, vor dieser.`
+        : `Rolle ${f['reel']} (${f['place']}) hat Datumscode ${f['dateCode']}, älter als diese.`,
     act: '',
   },
 };

@@ -56,7 +56,7 @@ const reasonsDe: ReasonWords = {
   },
   'same-label': {
     title: 'Eine zweite Rolle mit demselben Etikett',
-    say: () => 'Eine Person hat es bestätigt: Das Etikett gleicht der Rolle, die hier läuft.',
+    say: () => 'Eine Person hat es bestätigt: Das Etikett passt zur Rolle, die hier läuft.',
     act: '',
   },
   'reel-elsewhere': {
@@ -135,7 +135,8 @@ const reasonsDe: ReasonWords = {
   },
   'supplier-part-not-approved': {
     title: 'Lieferantenteil nicht bekannt',
-    say: (f) => `${f['supplierPart']} steht nicht auf der Liste der freigegebenen. Verlangt: ${f['wanted']}.`,
+    say: (f) =>
+      `${f['supplierPart']} steht nicht auf der Liste der freigegebenen Teile. Verlangt: ${f['wanted']}.`,
     act: 'Ein Schichtleiter muss entscheiden.',
   },
   'no-quantity': {
@@ -144,7 +145,7 @@ const reasonsDe: ReasonWords = {
     act: 'Tippen Sie die Menge, oder lassen Sie einen Schichtleiter entscheiden.',
   },
   expired: {
-    title: 'Über dem Datum',
+    title: 'Datum überschritten',
     say: (f) => `Verwendbar bis ${f['expires']}.`,
     act: 'Ein Schichtleiter muss entscheiden.',
   },
@@ -181,7 +182,7 @@ const reasonsDe: ReasonWords = {
 export const words: Sentences<typeof english> = {
   accepted: { load: 'Richtige Rolle', splice: 'Richtige Rolle zum Spleißen', sweep: 'Gesehen' },
   refused: 'Abgelehnt',
-  held: 'Für Schichtleiter zurückgehalten',
+  held: 'Wartet auf Schichtleiter',
   wants: (slot) => `${slot} braucht`,
   says: 'auf der Rolle steht',
   also: 'Auch',

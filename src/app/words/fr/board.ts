@@ -32,7 +32,7 @@ export const words: Sentences<typeof english> = {
   noSide: 'Choisissez d’abord la face. Chaque face est un plan à part.',
   noParts: 'Aucun composant sur cette face.',
   namedByValue: (count) =>
-    `${plural(count, `${count} composant n’a pas de référence et est appelé`, `${count} composants n’ont pas de référence et sont appelés`)} par sa valeur. Les bobines sont vérifiées sur ce nom. Ajoutez une nomenclature avec références.`,
+    `${plural(count, `${count} composant n’a pas de référence et est appelé par sa valeur`, `${count} composants n’ont pas de référence et sont appelés par leur valeur`)}. Les bobines sont vérifiées sur ce nom. Ajoutez une nomenclature avec références.`,
   filesWrong: (count) =>
     `Corrigez d’abord ${plural(count, 'l’erreur', `les ${count} erreurs`)} dans les fichiers`,
   filesHelp:
@@ -54,7 +54,7 @@ export const words: Sentences<typeof english> = {
   proposeFailed: 'Aucune proposition possible. Réessayez, ou choisissez les emplacements à la main.',
   toPutIn: (count) => plural(count, `${count} feeder à mettre`, `${count} feeders à mettre`),
   difference: (fresh, moves, stays) =>
-    `${fresh} nouveaux, ${moves} depuis un autre emplacement de la ligne. ${plural(stays, `${stays} feeder reste`, `${stays} feeders restent`)}.`,
+    `${plural(fresh, `${fresh} nouveau`, `${fresh} nouveaux`)}, ${moves} depuis un autre emplacement de la ligne. ${plural(stays, `${stays} feeder reste`, `${stays} feeders restent`)}.`,
   comeOut: (count) =>
     plural(
       count,

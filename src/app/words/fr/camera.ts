@@ -22,7 +22,10 @@ export const words: Sentences<typeof english> = {
   problem: {
     insecure: {
       title: 'Pas de caméra à cette adresse',
-      steps: ['Ouvrez l’application par son adresse https.', 'D’ici là : prenez la douchette, ou saisissez.'],
+      steps: [
+        'Ouvrez l’application par son adresse https.',
+        'D’ici là : prenez le lecteur à main, ou saisissez.',
+      ],
     },
     denied: {
       title: 'Le navigateur bloque la caméra',
@@ -32,14 +35,14 @@ export const words: Sentences<typeof english> = {
         'Revenez et touchez Réessayer.',
       ],
     },
-    absent: { title: 'Cet appareil n’a pas de caméra', steps: ['Prenez la douchette, ou saisissez.'] },
+    absent: { title: 'Cet appareil n’a pas de caméra', steps: ['Prenez le lecteur à main, ou saisissez.'] },
     busy: {
       title: 'Une autre application utilise la caméra',
       steps: ['Fermez cette application.', 'Touchez Réessayer.'],
     },
     failed: {
       title: 'La caméra n’a pas démarré',
-      steps: ['Touchez Réessayer.', 'Si cela échoue encore : prenez la douchette, ou saisissez.'],
+      steps: ['Touchez Réessayer.', 'Si cela échoue encore : prenez le lecteur à main, ou saisissez.'],
     },
   },
   show: {
@@ -87,14 +90,14 @@ export const words: Sentences<typeof english> = {
   chooseHelp: 'Touchez son numéro',
   label: (number, text) => `Étiquette ${number} : ${text}`,
   card: 'Étiquette de bobine',
-  facts: { part: 'Composant', quantity: 'Quantité', lot: 'Lot', reel: 'Identifiant de bobine' },
+  facts: { part: 'Composant', quantity: 'Quantité', lot: 'Lot', reel: 'ID de bobine' },
   notRead: 'pas encore lu',
   names: {
     slot: 'Emplacement',
     feeder: 'Feeder',
     cart: 'Chariot',
     place: 'Casier',
-    reel: 'Identifiant de bobine',
+    reel: 'ID de bobine',
     lot: 'Lot',
     part: 'Composant',
     badge: 'Badge',

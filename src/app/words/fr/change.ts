@@ -96,7 +96,7 @@ export const words: Sentences<typeof english> = {
     takeOut: (part) => `Sortir ${part}`,
     park: (part) => `Garer ${part} hors de la machine`,
     move: (part, to) => `Déplacer ${part} en ${to}`,
-    unpark: (part, to) => `Mettre ${part} garé en ${to}`,
+    unpark: (part, to) => `Mettre ${part} (garé) en ${to}`,
     putIn: (part) => `Mettre ${part}`,
   },
   scanSlot: 'Scannez l’emplacement, puis la bobine. Le geste est alors coché.',

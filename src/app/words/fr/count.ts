@@ -6,7 +6,7 @@ export const words: Sentences<typeof english> = {
   ways: { typed: 'Saisi', machine: 'Compteur ou machine', weighed: 'Pesé', measured: 'Mesuré' },
   wayHelp: {
     typed: 'Le nombre sur l’étiquette, ou votre propre comptage.',
-    machine: 'Ce qu’affiche une compteuse de bobines ou la machine.',
+    machine: 'Ce qu’affiche un compteur de bobines ou la machine.',
     weighed: 'Pesez cette bobine. Les poids plein et vide du composant sont enregistrés.',
     measured: 'Mesurez la bande enroulée, pas le flasque.',
   },
@@ -82,7 +82,7 @@ export const words: Sentences<typeof english> = {
     ),
   skipsUnknownReel: 'cartes sautées inconnues',
   lossEvidence: (reels, lost, picks) =>
-    `${reels} finies, ${plural(picks, `${lost} prise perdue sur ${picks}`, `${lost} prises perdues sur ${picks}`)}`,
+    `${plural(reels, `${reels} finie`, `${reels} finies`)}, ${plural(picks, `${lost} prise perdue sur ${picks}`, `${lost} prises perdues sur ${picks}`)}`,
   rising: (feeder, share, others) => `Le feeder ${feeder} rejette ${share}, les autres ${others}.`,
   risingAlone: (feeder, share) => `Le feeder ${feeder} rejette ${share}, plus qu’avant.`,
   risingAct: 'Au prochain arrêt, vérifiez la buse, le chemin de bande et la hauteur de prise.',

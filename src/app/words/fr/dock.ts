@@ -2,8 +2,9 @@ import type { words as english } from '../en/dock.ts';
 import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
+  // Short: on a phone a well is hardly wider than a word.
   wells: {
-    slot: 'Emplacement',
+    slot: 'Empl.',
     feeder: 'Feeder',
     'old-reel': 'Ancienne bobine',
     reel: 'Bobine',
@@ -61,7 +62,7 @@ export const words: Sentences<typeof english> = {
     supplierPart: 'Référence fournisseur',
     quantity: 'Quantité',
     lot: 'Lot',
-    reel: 'Identifiant de bobine',
+    reel: 'ID de bobine',
     dateCode: 'Code date',
     place: 'Casier du magasin',
     other: 'Autre chose',

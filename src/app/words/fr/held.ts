@@ -4,7 +4,7 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   causes: {
     'wrong-reel': 'Mauvaise bobine trouvée tard',
-    cleared: 'Attente levée par erreur',
+    cleared: 'Retenue levée par erreur',
     blocked: 'Matière bloquée',
     'floor-life': 'Durée hors sachet dépassée',
   },

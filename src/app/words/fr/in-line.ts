@@ -3,7 +3,7 @@ import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   title: 'Flans dans la ligne',
-  help: 'Là où une bobine change, ces flans sont en doute. Saisissez le plus qu’il puisse jamais y en avoir, y compris un flan à l’arrêt devant une machine. Une estimation remplace ce que personne n’a saisi.',
+  help: 'Là où une bobine change, ces flans sont incertains. Saisissez le plus qu’il puisse jamais y en avoir, y compris un flan à l’arrêt devant une machine. Une estimation remplace ce que personne n’a saisi.',
   behind: (machine) => `${machine} : flans faits ici et pas encore comptés, au plus`,
   before: (machine) => `${machine} : flans comptés avant d’y arriver, au plus`,
   missed: 'Flans qui passent sans être comptés, au plus',

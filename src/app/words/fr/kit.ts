@@ -6,7 +6,7 @@ export const words: Sentences<typeof english> = {
   list: 'Liste de prélèvement',
   panels: 'Flans du prochain travail',
   needed: (count) => plural(count, `${count} composant`, `${count} composants`),
-  short: (count) => `${count} de plus nécessaires`,
+  short: (count) => `il en faut ${count} de plus`,
   enough: 'assez',
   probably: (chance, missing) => `probablement assez (${chance}) : ${missing} de plus pour être sûr`,
   readyNow: 'À faire pendant que la ligne tourne',
@@ -38,8 +38,8 @@ export const words: Sentences<typeof english> = {
   stays: (slot, count) => `reste en ${slot}, ${count}`,
   goesTo: (from, to, count) => `passe de ${from} à ${to}, ${count}`,
   comesOff: (slot, count) => `en trop en ${slot}, ${count}`,
-  leftThen: (count) => `environ ${count} restants à la fin de ce travail`,
-  leftNow: (count) => `environ ${count} restants`,
+  leftThen: (count) => `reste environ ${count} à la fin de ce travail`,
+  leftNow: (count) => `reste environ ${count}`,
   onLine: (count) =>
     plural(
       count,

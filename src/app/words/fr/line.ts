@@ -3,6 +3,7 @@ import { formatCount, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
+    begin: 'Configurer cette usine',
     title: 'Aucun plan n’est choisi pour cette ligne',
     help: 'Un chef d’équipe choisit la prochaine fabrication. Un ingénieur importe les plans.',
     choose: 'Choisir un plan',

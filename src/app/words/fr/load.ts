@@ -56,7 +56,7 @@ export const words: Sentences<typeof english> = {
   loadThis: 'Charger cet emplacement',
   spliceThis: 'Raccorder ici',
   since: (time, who) => `depuis ${time}${who ? `, ${who}` : ''}`,
-  left: (count) => `environ ${count} restants`,
+  left: (count) => `reste environ ${count}`,
   unknownCount: 'compte inconnu',
   lossIs: (share, reels) =>
     reels === 0

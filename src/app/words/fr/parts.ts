@@ -38,7 +38,7 @@ export const words: Sentences<typeof english> = {
   feeders: {
     add: 'Ajouter un feeder',
     paste: 'Coller une liste',
-    id: 'Identifiant du feeder',
+    id: 'ID du feeder',
     width: 'Largeur de bande',
     pitches: 'Pas en mm',
     pitchesHelp: 'Séparés par des espaces. Vide : tout pas.',
@@ -103,7 +103,7 @@ export const words: Sentences<typeof english> = {
     add: 'Bloquer une matière',
     what: 'Ce qui est bloqué',
     kinds: { reel: 'Une bobine', lot: 'Un lot', part: 'Un composant' },
-    values: { reel: 'Identifiant de bobine', lot: 'Lot', part: 'Votre référence interne' },
+    values: { reel: 'ID de bobine', lot: 'Lot', part: 'Votre référence interne' },
     formHelp: 'Scannez-en une étiquette, ou saisissez.',
     reason: 'Pourquoi',
     reasonHelp: 'Qui la scanne voit ceci.',

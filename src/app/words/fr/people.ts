@@ -3,6 +3,7 @@ import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   whoTitle: 'Qui travaille ?',
+  yourLanguage: 'Votre langue, sur toutes les tablettes',
   pinTitle: (name) => `PIN de ${name}`,
   pinHelp: 'Quatre à huit chiffres.',
   pinWrong: 'Ce n’est pas le PIN.',

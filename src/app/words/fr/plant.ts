@@ -4,6 +4,11 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: 'Usine',
   tiles: {
+    begin: { title: 'Premiers pas', text: 'D’une usine vide à la première bonne bobine.' },
+    lines: {
+      title: 'Lignes et emplacements',
+      text: 'Machines, bancs et emplacements, tels qu’ils sont écrits sur les machines.',
+    },
     setups: {
       title: 'Plans de chargement',
       text: 'Ce que chaque produit demande sur chaque emplacement ; choisissez la prochaine fabrication.',
@@ -111,7 +116,7 @@ export const words: Sentences<typeof english> = {
     kept: 'Ce que vous avez commencé ici est gardé. Cela revient quand vous vous identifiez.',
   },
   rules: {
-    lead: 'Alerter ce temps avant qu’un raccord soit possible',
+    lead: 'Délai d’alerte avant qu’un raccord soit possible',
     walk: 'Une tournée le long de la ligne prend',
     splice: 'Un raccord prend',
     minutes: 'min',
@@ -140,7 +145,7 @@ export const words: Sentences<typeof english> = {
       'Sert à la durée hors sachet des bobines sensibles à l’humidité. 30 °C et 60 % jusqu’à ce que vous saisissiez les vôtres.',
     climateBeyond:
       'La table des durées hors sachet s’arrête à 35 °C et 90 %. Au-delà, sa pire rangée compte pour toutes les bobines. Demandez à l’ingénieur procédé.',
-    idle: 'Déconnecter les personnes sans toucher depuis',
+    idle: 'Déconnecter si personne ne touche l’écran pendant',
     idleHelp: (most) =>
       `De 1 à ${most}, le poste le plus long. Après un poste, chacun s’identifie à nouveau. Le travail ouvert est gardé.`,
     wrongIdle: (most) =>
@@ -173,6 +178,7 @@ export const words: Sentences<typeof english> = {
   tablet: {
     name: 'Nom de cette tablette',
     language: 'Langue',
+    languageHelp: 'Qui a choisi une langue voit la sienne.',
     theme: 'Thème',
     themes: { auto: 'Comme la tablette', light: 'Clair', dark: 'Sombre' },
     sound: 'Son',
@@ -189,7 +195,7 @@ export const words: Sentences<typeof english> = {
     room: (used, left) => `${used} Mo utilisés, ${left} Mo libres`,
     offline: 'Copie hors ligne',
     version: 'Version',
-    id: 'Identifiant de la tablette',
+    id: 'ID de la tablette',
     entries: (count) => plural(count, `${count} entrée au journal`, `${count} entrées au journal`),
     line: 'Ligne utilisée',
     save: 'Enregistrer le nom',

@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
   hasReel: 'Une bobine s’y trouve maintenant.',
   onLine: (slot, line) => `${slot} sur ${line}`,
   rightReel: (slot) => `${slot} demande`,
-  rightReelNone: 'Le journal n’en a aucune bobine au magasin.',
+  rightReelNone: 'D’après le journal, il n’y en a aucune bobine au magasin.',
   rightReelAt: (reel, more) =>
     more === 0
       ? reel

@@ -24,7 +24,7 @@ export const words: Sentences<typeof english> = {
     alone: 'Pas rejoint',
     follower: 'Une autre fenêtre de cette tablette synchronise',
     syncing: 'Envoi et réception…',
-    live: 'Synchronisé : les tablettes voient aussitôt leurs entrées',
+    live: 'Synchronisé : chaque tablette voit aussitôt les entrées des autres',
     waiting: 'En attente d’un nouvel essai',
     refused: 'Refusé par le serveur : quelqu’un doit agir',
   },
@@ -84,8 +84,7 @@ export const words: Sentences<typeof english> = {
       'Cette tablette est encore admise sous une clé plus ancienne. Un chef d’équipe l’exclut d’abord ; puis un nouveau code l’admet.',
     'wire-too-old':
       'Cette application est plus ancienne que le serveur. Rechargez-la là où le serveur répond.',
-    'wire-too-new':
-      'Cette application est plus récente que le serveur. Le serveur a besoin de sa mise à jour.',
+    'wire-too-new': 'Cette application est plus récente que le serveur. Le serveur doit être mis à jour.',
     'time-off': 'L’horloge de cette tablette est trop fausse. Mettez-la à l’heure.',
     'signature-wrong':
       'Le serveur n’accepte pas la clé de cette tablette. Rejoignez à nouveau avec un nouveau code.',

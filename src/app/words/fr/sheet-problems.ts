@@ -110,7 +110,7 @@ const fr: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   pitchUnusual: (f) =>
     `EIA-481 ne liste pas de pas de ${f['found']} mm pour une bande de ${f['width']} mm, seulement ${f['wanted']} mm. Vérifiez ; quelques bandes diffèrent.`,
   pitchMissing: () =>
-    'Pas de pas : une longueur de bande ne peut pas être convertie en composants. Remplissez-le.',
+    'Le pas manque : une longueur de bande ne peut pas être convertie en composants. Remplissez-le.',
   positionsUnreadable: (f) =>
     `Positions prises « ${f['found']} » : ce n’est pas un entier de 1 à 60. Corrigez.`,
   pinsUnreadable: (f) =>

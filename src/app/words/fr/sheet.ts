@@ -52,7 +52,11 @@ export const words: Sentences<typeof english> = {
   offersHelp:
     'Elle nomme emplacements et composants, pas les placements par flan. Lisez, regardez, ajoutez un fichier de placement : c’est importé comme toute feuille.',
   offer: (station, name, slots) =>
-    `${plural(slots, `${slots} emplacement`, `${slots} emplacements`)} de ${name}, demandé par ${station}.`,
+    plural(
+      slots,
+      `${slots} emplacement de ${name}, demandé par ${station}.`,
+      `${slots} emplacements de ${name}, demandés par ${station}.`,
+    ),
   offerRead: 'Lire comme feuille',
   chooseHelp:
     'CSV avec tout séparateur, ou XLSX. Déposez un fichier ici, ou collez des rangées ci-dessous. Un fichier de placement est reconnu aussi.',

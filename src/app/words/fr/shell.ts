@@ -39,8 +39,8 @@ export const words: Sentences<typeof english> = {
   leftAlone: (name, minutes) =>
     plural(
       minutes,
-      `${name} a été déconnecté : ${minutes} minute sans toucher. Le travail ouvert est gardé.`,
-      `${name} a été déconnecté : ${minutes} minutes sans toucher. Le travail ouvert est gardé.`,
+      `${name} a été déconnecté : ${minutes} minute sans toucher l’écran. Le travail ouvert est gardé.`,
+      `${name} a été déconnecté : ${minutes} minutes sans toucher l’écran. Le travail ouvert est gardé.`,
     ),
   shiftOver: (name) => `${name} a été déconnecté : un poste est passé. Le travail ouvert est gardé.`,
   notInPractice: 'Pas en exercice',

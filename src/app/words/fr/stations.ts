@@ -67,7 +67,7 @@ export const words: Sentences<typeof english> = {
     'not-replied': 'Elle a demandé et était partie avant la réponse',
     'code-again': 'Un code de flan est revenu. Il compte une fois par série',
     'not-heard':
-      'Pas entendue un moment : ce qui est passé alors n’est pas dans son total. Comparez avec la ligne, et réglez « Flans = … » où c’est faux',
+      'Pas entendue un moment : ce qui est passé alors n’est pas dans son total. Comparez avec la ligne, et réglez « Flans = … » là où c’est faux',
     'no-boards': 'Elle n’annonce pas les flans, donc elle ne compte rien. Activez cela à la machine',
     'other-machine':
       'Flans d’une autre machine sur la même connexion. Ils ne sont pas comptés ; nommez la bonne dans le fichier de la liaison (machineId)',
@@ -95,13 +95,13 @@ export const words: Sentences<typeof english> = {
     title: 'Ce que croit la machine',
     said: (clock, same) =>
       `Dit le ${clock}. ${plural(same, `${formatCount(same)} emplacement est comme le disent les scans.`, `${formatCount(same)} emplacements sont comme le disent les scans.`)}`,
-    differs: (slot, machine, here) => `${slot} : la machine croit ${machine}, les scans disent ${here}.`,
+    differs: (slot, machine, here) => `${slot} : d’après la machine ${machine}, d’après les scans ${here}.`,
     nothing: 'rien',
     look: 'Ouvrez l’emplacement et scannez-y la bobine. Si les scans sont justes, rectifiez à la machine.',
     scan: 'Scannez-y la bobine.',
     open: (slot) => `Ouvrir ${slot}`,
     more: (slots) => plural(slots, `et ${formatCount(slots)} autre`, `et ${formatCount(slots)} autres`),
-    never: 'Cela ne change de soi-même aucun emplacement.',
+    never: 'Cela ne change aucun emplacement tout seul.',
     later: (slots) => `Scanné après que la machine a parlé, elle ne le sait peut-être pas encore : ${slots}.`,
     untold: (slots) => `La machine ne nomme ni composant ni bobine connue : ${slots}.`,
     unknown: (places) =>
@@ -161,9 +161,9 @@ export const words: Sentences<typeof english> = {
   bothTitle: 'Compté par les deux',
   both: {
     machine: (clock, hand, machine) =>
-      `${clock} : revenue après un silence. À la main ${hand}, par la machine ${machine}. Le nombre de la machine compte.`,
+      `${clock} : revenue après un silence. À la main ${hand}, par la machine ${machine}. Le nombre de la machine fait foi.`,
     hand: (clock, hand, machine) =>
-      `${clock} : a recommencé à zéro après un silence. À la main ${hand}, par la machine ${machine}. Le nombre à la main compte.`,
+      `${clock} : a recommencé après un silence. À la main ${hand}, par la machine ${machine}. Le nombre à la main fait foi.`,
   },
   bothHelp: 'C’est faux ? Réglez le nombre avec « Flans = … » sur l’écran Ligne.',
   beside: (panels) =>
@@ -198,7 +198,7 @@ export const words: Sentences<typeof english> = {
     'La machine envoie en IPC-2591 (AMQP 1.0), chaque message seul ou plusieurs en un, compressé ou non. Son handle doit être celui du fichier de la liaison.',
   machineAddress: 'Adresse de son broker (network URI)',
   machineTarget: 'Adresse cible',
-  machineAny: 'n’importe laquelle',
+  machineAny: 'au choix',
   machineAt: 'Ses messages sont pris de',
   machineProof: 'Nom et mot de passe : comme dans le fichier de la liaison. Sans eux : ANONYMOUS.',
   typeAnswer:

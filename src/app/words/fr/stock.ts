@@ -6,7 +6,7 @@ export const words: Sentences<typeof english> = {
   tabs: {
     bring: 'À apporter',
     outlook: 'Bobine par bobine',
-    reels: 'Toutes les bobines',
+    reels: 'Toutes',
     blocks: 'Bloqué',
   },
   search: 'Chercher bobine, composant, lot, emplacement ou casier',

@@ -10,7 +10,7 @@ export const words: Sentences<typeof english> = {
   refused: 'Refusé par le serveur',
   quarantined: (count) => plural(count, `${count} entrée mise à l’écart`, `${count} entrées mises à l’écart`),
   rolledBack: 'Le journal du serveur a reculé',
-  headFault: 'Le journal du serveur est en doute',
+  headFault: 'Le journal du serveur est douteux',
   clocksOff: (count) =>
     plural(count, `${count} tablette a une horloge fausse`, `${count} tablettes ont une horloge fausse`),
   history: (share) => `Chargement de l’historique : ${share}`,

@@ -9,7 +9,7 @@ export const words: Sentences<typeof english> = {
     lot: 'Lot',
     dateCode: 'Code date',
     expires: 'À utiliser avant',
-    reel: 'Identifiant de bobine',
+    reel: 'ID de bobine',
     supplier: 'Fournisseur',
     country: 'Pays',
     msl: 'MSL',

@@ -40,7 +40,7 @@ export const words: Sentences<typeof english> = {
   why: 'Près d’un raccord ou d’un changement de bobine, le flan exact n’est pas connu : les deux lots sont montrés. « À coup sûr » est faux moins d’une fois sur un million selon les dispersions saisies pour la ligne.',
   guessed: {
     'in-line':
-      'Personne n’a saisi combien de flans se trouvent entre la machine et le lieu de comptage. La plage la plus large est supposée. Saisissez-le dans les règles de la ligne et moins de flans seront en doute.',
+      'Personne n’a saisi combien de flans se trouvent entre la machine et le lieu de comptage. La plage la plus large est supposée. Saisissez-le dans les règles de la ligne et moins de flans seront incertains.',
     boards:
       'Aucun plan ne dit quelles cartes d’un flan sert un emplacement. On suppose qu’il les sert toutes de même : s’il n’en sert que certaines, un flan avec des cartes sautées n’en porte peut-être rien.',
     label:

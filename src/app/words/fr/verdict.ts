@@ -49,7 +49,7 @@ const reasonsFr: ReasonWords = {
     act: 'Laissez-la sur le chariot, ou remettez-la au magasin.',
   },
   'bake-short': {
-    title: 'Étuvée trop peu',
+    title: 'Étuvage trop court',
     say: (f) =>
       `Étuvée ${f['hours']} h${f['celsius'] ? ` à ${f['celsius']} °C` : ''}. ${f['wanted'] ? `La table y demande ${f['wanted']} h` : 'La table n’a pas de rangée pour cela'}, donc la durée hors sachet n’est pas rétablie : reste ${f['leftSeconds']}. (${restsOn(f, tableFr)}Un boîtier inconnu compte comme le pire.)`,
     act: 'Un chef d’équipe doit décider.',

@@ -17,7 +17,7 @@ export const words: Sentences<typeof english> = {
   kinds: {
     shift: 'Poste',
     break: 'Pause',
-    overtime: 'Heures supplémentaires',
+    overtime: 'Heures sup.',
     stop: 'Arrêt prévu',
   },
   span: (from, to) => `${from} à ${to}`,
@@ -34,7 +34,7 @@ export const words: Sentences<typeof english> = {
   done: 'Fermer',
   lists: {
     holidays: 'Jours fériés',
-    overtime: 'Heures supplémentaires',
+    overtime: 'Heures sup.',
     stops: 'Arrêts prévus',
   },
   listHelp: {
@@ -44,7 +44,7 @@ export const words: Sentences<typeof english> = {
   },
   add: {
     holidays: 'Ajouter un jour férié',
-    overtime: 'Ajouter des heures',
+    overtime: 'Ajouter des heures sup.',
     stops: 'Ajouter un arrêt',
   },
   note: 'Note',

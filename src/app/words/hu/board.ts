@@ -10,7 +10,7 @@ export const words: Sentences<typeof english> = {
   isBill: 'Ez egy anyagjegyzék. Most válassza ki ugyanennek a lapnak a beültetési fájlját.',
   readAsSheet: 'Beolvasás setuplistaként',
   billColumnsTitle: 'Az anyagjegyzék oszlopai',
-  putAway: 'Félretétel',
+  putAway: 'Elrakás',
   correctColumns: 'Oszlopok javítása',
   variant: 'A gyártott változat',
   variantNone: 'nincs kiválasztva',
@@ -31,7 +31,7 @@ export const words: Sentences<typeof english> = {
   noSide: 'Előbb válasszon oldalt. Minden oldal külön setup.',
   noParts: 'Ezen az oldalon nincs alkatrész.',
   namedByValue: (count) =>
-    `${count} alkatrésznek nincs száma, ezért az értéke a neve. A tekercsek ehhez a névhez lesznek mérve. Adjon hozzá cikkszámos anyagjegyzéket.`,
+    `${count} alkatrésznek nincs cikkszáma, ezért az értéke a neve. A tekercsek ehhez a névhez lesznek hasonlítva. Adjon hozzá cikkszámos anyagjegyzéket.`,
   filesWrong: (count) => `Előbb javítsa a fájlok hibáit (${count})`,
   filesHelp:
     'Javítson fent egy oszlopot, vagy javítsa a fájlt, és válassza ki újra. A figyelmeztetések nem akadályoznak.',
@@ -87,7 +87,7 @@ export const words: Sentences<typeof english> = {
   widthFrom: {
     said: 'Ön adta meg.',
     setup: 'A legújabb setupból, amelyben ez az alkatrész szerepel.',
-    usual: 'A tokjához szokásos. Csak a férőhelyhez számít; a feederek nem ehhez lesznek mérve.',
+    usual: 'A tokjához szokásos. Csak a férőhelyhez számít; a feederek ellenőrzéséhez nem.',
     none: 'A feedere egy férőhelynek számít, amíg többet nem ad meg.',
   },
   widthsUnknown: (count) =>

@@ -31,7 +31,7 @@ export const words: Sentences<typeof english> = {
   move: (count) => `${count} átkerül`,
   takeOut: (count) => `${count} kijön`,
   putIn: (count) => `${count} bemegy`,
-  parked: (count) => `${count} kerül félre`,
+  parked: (count) => `${count} félreteendő`,
   cannotFit: 'Ez a setup nem fér el ezen a soron',
   faults: {
     width: (slot, part) => `${slot}, ${part}: a setuplista nem ad használható feederszélességet.`,

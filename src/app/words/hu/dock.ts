@@ -19,7 +19,7 @@ export const words: Sentences<typeof english> = {
   pieces: { quantity: 'mennyiség', lot: 'tétel' },
   pieceWanted: { quantity: 'mennyiség?', lot: 'tétel?' },
   scanAlso: (part, pieces) => `${part}: olvassa be ezt is: ${pieces}`,
-  enough: 'Ennyi az egész',
+  enough: 'Ez minden',
   belongs: (slots) => `helye: ${slots}. Olvassa be a helyet`,
   belongsNowhere: 'a setup egyik helye sem kéri',
   scanAnything: 'Olvasson be bármit',

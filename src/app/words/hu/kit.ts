@@ -56,13 +56,13 @@ export const words: Sentences<typeof english> = {
   dockTitle: (cart) => `Dokkolja: ${cart}?`,
   dockCaution:
     'Előbb állítsa le a gépet, és várja meg, hogy semmi ne mozogjon. Keze ne legyen a rögzítő, a fej és a vágó közelében.',
-  willLoad: (count, product) => `${count} hely lesz felrakva ehhez: ${product}:`,
+  willLoad: (count, product) => `${count} hely lesz felrakva (${product}):`,
   goesOff: (count) => `${count} feeder lekerül:`,
   doesNotFit: (count) => `${count} hely nem jó, kimarad:`,
   unfit: {
     'feeder-loaded': (f) => `Feeder ${f.thing} most itt van: ${f.at}.`,
     'reel-loaded': (f) => `Tekercs ${f.thing} most itt van: ${f.at}.`,
-    neighbour: (f) => `Feeder ${f.thing} átfedésben van: ${f.at}. Előbb vegye le az egyiket.`,
+    neighbour: (f) => `Feeder ${f.thing} átfedi ezt: ${f.at}. Előbb vegye le az egyiket.`,
     blocked: (f) => `${f.thing} most zárolt. Vegye le a kocsiról.`,
   },
   others: (count) => `${count} hely más setuphoz tartozik, marad.`,

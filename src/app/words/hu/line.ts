@@ -3,6 +3,7 @@ import { formatCount, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
+    begin: 'Üzem beállítása',
     title: 'Ehhez a sorhoz nincs setup kiválasztva',
     help: 'Műszakvezető választja ki, mi készül legközelebb. A setupokat mérnök importálja.',
     choose: 'Setup kiválasztása',
@@ -14,7 +15,7 @@ export const words: Sentences<typeof english> = {
   notRight: (count) => `${count} hely még nem jó: lásd Felrakás.`,
   beginsShort: (count) => `${count} tekercs induláskor kevés`,
   beginsShortAct: 'Toldja vagy cserélje a gyártás előtt.',
-  shortAfter: (span) => `elég: ${span}`,
+  shortAfter: (span) => `kitart: ${span}`,
   start: 'Gyártás indítása',
   startTitle: 'Gyártás indítása',
   product: 'Setup',
@@ -83,11 +84,11 @@ export const words: Sentences<typeof english> = {
   setRightWhy: 'Miért más a szám?',
   setRightYes: (panels) => `Legyen ${panels}`,
   setRightMissing: 'Adjon meg másik számot, és hogy miért.',
-  keptBeside: (code) => `Panel ${code} megjegyezve. Ezt a sort a gép számolja, ezért nem adódott hozzá.`,
+  keptBeside: (code) => `Panel ${code} megőrizve. Ezt a sort a gép számolja, ezért nem adódott hozzá.`,
   silent: (station, clock) =>
     `${station} hallgat ${clock} óta. Számolja kézzel a paneleket, amíg vissza nem tér.`,
   silentShort: 'A gépi számolás hallgat',
-  believes: (slots) => `A gép mást gondol ${formatCount(slots)} helyről.`,
+  believes: (slots) => `A gép szerint ${formatCount(slots)} helyen más van.`,
   believesAct: 'Lásd Állomások',
   takeBack: 'Visszavonás',
   stoppedSince: (reason, clock, span) => `Áll: ${reason}, ${clock} óta, ${span}`,
@@ -125,7 +126,7 @@ export const words: Sentences<typeof english> = {
   window: (opens, closes) => `toldás: ${opens} – ${closes}`,
   windowNow: (closes) => `toldás most, eddig: ${closes}`,
   windowGone: (closes) => `a toldási ablak bezárult: ${closes}`,
-  levels: { quiet: '', soon: 'hamarosan', due: 'toldani most', late: 'késő' },
+  levels: { quiet: '', soon: 'hamarosan', due: 'toldás most', late: 'késő' },
   acknowledge: 'Megyek',
   splice: 'Toldás',
   more: 'Minden hely',

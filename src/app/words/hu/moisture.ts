@@ -8,7 +8,7 @@ export const words: Sentences<typeof english> = {
   unopened: (span) => `még bontatlan: ${span} nyitott idő`,
   noLimit: 'ebben a levegőben nincs határ',
   over: 'a nyitott idő lejárt',
-  overSince: (clock) => `a nyitott idő lejárt: ${clock}`,
+  overSince: (clock) => `a nyitott idő ekkor lejárt: ${clock}`,
   baking: 'kemencében',
   bakeShort: 'rövidebb sütés, mint a táblázatban',
   bakeLet: (name) => `rövid sütés elfogadva: ${name}`,
@@ -60,7 +60,7 @@ export const words: Sentences<typeof english> = {
   bakeOption: (hours, celsius) => `${hours} h, ${celsius} °C`,
   or: 'vagy',
   bakeLarge:
-    'A 96 h, 125 °C sor a nagy BGA-kra és az egymásra épített chipekre szól; addig számít, amíg a tok nem ismert.',
+    'A 96 h-s, 125 °C-os táblázatsor a nagy BGA-kra és az egymásra épített chipekre szól; addig számít, amíg a tok nem ismert.',
   dry: 'szárazon tárolva',
   open: 'Tasak / kemence',
   title: (reel) => `Nyitott idő: ${reel}`,
@@ -79,9 +79,9 @@ export const words: Sentences<typeof english> = {
   celsiusHelp: 'Sok szalag és tekercs legfeljebb 40 °C-ot bír: nézze meg a tasak címkéjét.',
   bakeCaution: 'Forró: viseljen kesztyűt a kemencénél. A tasak címkéje és a helyi szabályok az elsők.',
   resetHelp:
-    'Itt adja meg, amikor a tekercs újra kint van. A táblázatban a testére és szintjére kértnél rövidebb sütés nem állítja vissza a nyitott időt: akkor műszakvezetőnek kell döntenie.',
-  badHours: '0 és 9999 óra közötti értéket írjon be.',
-  badCelsius: '30 és 150 °C közötti értéket írjon be.',
+    'Itt adja meg, amikor a tekercs újra kint van. Ha a sütés rövidebb, mint amit a táblázat a testéhez és szintjéhez kér, a nyitott idő nem áll vissza: akkor műszakvezetőnek kell döntenie.',
+  badHours: '0–9999 órát írjon be.',
+  badCelsius: '30–150 °C-ot írjon be.',
   climate: (f) =>
     f.computed !== f.entered
       ? `A csarnok ${f.entered.celsius} °C és ${f.entered.humidity} % értéke kívül esik a táblázaton. A legrosszabb sora számít: ${f.computed.celsius} °C és ${f.computed.humidity} %. Kérdezze a folyamatmérnököt.`
@@ -91,7 +91,7 @@ export const words: Sentences<typeof english> = {
   yes: 'Mentés',
   written: (reel) => `${reel}: mentve.`,
   ends: (slot, life, out) => `${slot}: a nyitott idő vége ${life}, a tekercs eddig tartana: ${out}.`,
-  isOver: (slot, life) => `${slot}: a nyitott idő lejárt: ${life}.`,
+  isOver: (slot, life) => `${slot}: a nyitott idő ekkor lejárt: ${life}.`,
   endsAct: 'Addig tegyen fel másik tekercset. Ezt szárítsa vagy süsse ki a szabályai szerint.',
   overAct: 'Ne használja tovább. Az azóta beültetett alkatrészekről műszakvezető dönt.',
   toBake: (reels) => `a nyitott idő lejárt, előbb sütés: ${reels}`,

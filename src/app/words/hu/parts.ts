@@ -22,7 +22,7 @@ export const words: Sentences<typeof english> = {
       'Olvassa be a szállító címkéjét, vagy írja be a számát. Azokra a termékekre érvényes, amelyek setupja nem nevez meg gyártót az alkatrészhez.',
     save: 'Jóváhagyás',
     saved: (supplierPart, part) => `${supplierPart} mostantól jóváhagyva ehhez: ${part}.`,
-    withdraw: 'Visszavonás',
+    withdraw: 'Kivonás',
     withdrawn: (supplierPart, part) => `${supplierPart} már nincs jóváhagyva ehhez: ${part}.`,
     undo: 'Visszavonás',
     partMissing: 'Adja meg a saját cikkszámot',
@@ -63,7 +63,7 @@ export const words: Sentences<typeof english> = {
     changeIt: 'Feeder módosítása',
     changeTitle: (feeder) => `Feeder módosítása: ${feeder}`,
     changing: (feeder) =>
-      `Feeder ${feeder} módosítás alatt. Mentse vagy lépjen ki, majd olvassa be a következőt.`,
+      `Feeder ${feeder} módosítás alatt. Mentse (vagy: Mégse), majd olvassa be a következőt.`,
     saveChange: 'Módosítás mentése',
     was: (was) => `Most a listán: ${was}`,
     wantsWidth: (slot, width, feeder) =>

@@ -3,6 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   whoTitle: 'Ki dolgozik?',
+  yourLanguage: 'Az Ön nyelve, minden tableten',
   pinTitle: (name) => `${name} PIN-kódja`,
   pinHelp: 'Négy–nyolc számjegy.',
   pinWrong: 'Nem ez a PIN-kód.',

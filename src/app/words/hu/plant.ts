@@ -4,6 +4,11 @@ import type { Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: 'Üzem',
   tiles: {
+    begin: { title: 'Első lépések', text: 'Az üres üzemtől az első jó tekercsig.' },
+    lines: {
+      title: 'Sorok és helyek',
+      text: 'Gépek, bankok és helyek úgy, ahogy a gépeken állnak.',
+    },
     setups: {
       title: 'Setupok',
       text: 'Mit kér minden termék minden helyen; válassza ki, mi készül legközelebb.',
@@ -45,7 +50,7 @@ export const words: Sentences<typeof english> = {
     },
     tablet: {
       title: 'Ez a tablet',
-      text: 'Tárhely, hálózat nélküli másolat, nyelv, téma, hang.',
+      text: 'Tárhely, offline másolat, nyelv, téma, hang.',
     },
   },
   back: 'Üzem',
@@ -74,7 +79,7 @@ export const words: Sentences<typeof english> = {
     removed: (name) => `${name} törölve.`,
     removeTitle: (name) => `Törli: ${name}?`,
     removeHelp: (badge) =>
-      `A(z) ${badge} kártya és a PIN-kód ezután nem működik. A napló megőrzi, mit tett ez a személy, ezen a néven.`,
+      `Ez a kártya (${badge}) és a PIN-kód ezután nem működik. A napló megőrzi, mit tett ez a személy, ezen a néven.`,
     removeSelf: 'Ez Ön: azonnal ki lesz jelentkeztetve.',
     removeLast: 'Itt senki más nem vehet fel személyeket. Előbb legyen valaki más műszakvezető vagy mérnök.',
     saved: (name) => `${name} mentve.`,
@@ -110,7 +115,7 @@ export const words: Sentences<typeof english> = {
   },
   rules: {
     lead: 'Ennyivel jelezzen előre, mielőtt toldani lehet',
-    walk: 'Egy út a sor mentén',
+    walk: 'Egy út ideje a sor mentén',
     splice: 'Egy toldás ideje',
     minutes: 'min',
     seconds: 's',
@@ -167,6 +172,7 @@ export const words: Sentences<typeof english> = {
   tablet: {
     name: 'A tablet neve',
     language: 'Nyelv',
+    languageHelp: 'Aki választott nyelvet, az a sajátját látja.',
     theme: 'Téma',
     themes: { auto: 'Mint a tableté', light: 'Világos', dark: 'Sötét' },
     sound: 'Hang',
@@ -181,7 +187,7 @@ export const words: Sentences<typeof english> = {
     },
     askKeep: 'Megőrzés kérése',
     room: (used, left) => `${used} MB foglalt, ${left} MB szabad`,
-    offline: 'Hálózat nélküli másolat',
+    offline: 'Offline másolat',
     version: 'Verzió',
     id: 'Tabletazonosító',
     entries: (count) => `${count} bejegyzés a naplóban`,

@@ -55,7 +55,7 @@ const hu: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   encodingGuessed: () =>
     'A fájl nem UTF-8, ezért Windows-1252-ként lett beolvasva. Ellenőrizze az ékezetes betűket, vagy mentse UTF-8-ként.',
   quoteBroken: (f) =>
-    `A(z) ${f['row']}. sorban megnyitott idézőjel nincs lezárva. Ami utána jön, rossz cellában lehet. Javítsa azt a sort.`,
+    `Egy idézőjel nincs lezárva (kezdete: ${f['row']}. sor). Ami utána jön, rossz cellában lehet. Javítsa azt a sort.`,
   rowTooLong: (f) =>
     `A sorban ${f['found']} cella van, a fejlécben ${f['wanted']}. Egy cellában elválasztó lehet: tegye idézőjelbe.`,
   rowUnreadable: (f) =>
@@ -76,7 +76,7 @@ const hu: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   columnTwice: (f) =>
     `Ez az oszlop is ennek látszik: „${f['found']}”, ${field(f['field'])}. A használt oszlop: „${f['used']}”. Ha a másik kell, válassza ki kézzel.`,
   usagePerBoard: (f) =>
-    `A(z) „${f['found']}” oszlop laponként látszik számolni, és panelenkéntinek számít. Ha egy panelen több lap van, szorozza meg.`,
+    `Ez az oszlop laponként látszik számolni: „${f['found']}”. Panelenkéntinek számít. Ha egy panelen több lap van, szorozza meg.`,
   slotMissing: (f) => `A hely üres, de a sor alkatrészt nevez meg: ${f['part']}. Töltse ki a helyet.`,
   textTooLong: (f) =>
     `Túl hosszú (${field(f['field'])}): „${f['found']}…”. Legfeljebb ${f['most']} karakter lehet. Rövidítse.`,
@@ -144,7 +144,7 @@ const hu: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `${f['part']}: ${f['found']} beültetés (beültetési fájl, ${f['first']}. sortól), de nincs helye. Adjon neki helyet, vagy jelölje nem beültetettnek.`,
   placementPartMissing: (f) => `Pozíciójel ${f['designator']}: nincs cikkszáma, kimarad. Töltse ki.`,
   placementTwice: (f) =>
-    `Pozíciójel ${f['designator']}: ugyanazon a ponton van, mint a(z) ${f['first']}. sorban. Egyszer számít.`,
+    `Pozíciójel ${f['designator']}: ugyanaz a pont már szerepel (${f['first']}. sor). Egyszer számít.`,
   placementSideMissing: () =>
     'A beültetési fájlban nincs oszlop az oldalhoz. Minden beültetés felső oldalnak számít.',
   placementSideUnknown: (f) =>
@@ -154,13 +154,13 @@ const hu: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   columnByLook: (f) =>
     `A tartalma alapján ez az oszlop: „${f['found']}”, ennek számít: ${field(f['field'])}. Ellenőrizze.`,
   genericParts: (f) =>
-    `A(z) „${f['found']}” oszlopban egy név több értékhez áll: fajtákat tartalmaz, nem cikkszámokat. Az értékek számítanak. Ha van cikkszámoszlop, válassza ki kézzel.`,
+    `Ebben az oszlopban egy név több értékhez áll: „${f['found']}”. Fajtákat tartalmaz, nem cikkszámokat. Az értékek számítanak. Ha van cikkszámoszlop, válassza ki kézzel.`,
   partsAreDesignators: (f) =>
-    `A(z) „${f['found']}” oszlopban pozíciójelek vannak, nem cikkszámok. Válassza ki kézzel a cikkszámok oszlopát.`,
+    `Ebben az oszlopban pozíciójelek vannak, nem cikkszámok: „${f['found']}”. Válassza ki kézzel a cikkszámok oszlopát.`,
   sheetAdded: (f) =>
-    `A(z) „${f['found']}” lap sorainak ugyanaz a fejléce, ezek is be vannak olvasva; a számozás innen megy tovább: ${f['first']}. sor.`,
+    `Ennek a lapnak a sorai is be vannak olvasva, mert ugyanaz a fejlécük: „${f['found']}”. A számozás innen megy tovább: ${f['first']}. sor.`,
   designatorTwice: (f) =>
-    `Pozíciójel ${f['designator']}: már szerepel a(z) ${f['first']}. sorban, más ponton. Egyszer számít. Adjon a lap minden alkatrészének külön nevet.`,
+    `Pozíciójel ${f['designator']}: már szerepel más ponton (${f['first']}. sor). Egyszer számít. Adjon a lap minden alkatrészének külön nevet.`,
   designatorSeldom: (f) =>
     `Pozíciójel ${f['designator']}: ${f['found']} alkalommal van a fájlban, a legtöbb másik ${f['wanted']} alkalommal. Ellenőrizze, hogy a panel minden lapján megvan-e.`,
   placementSideFromName: (f) =>
@@ -170,9 +170,9 @@ const hu: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   oddPlaced: (f) =>
     `Pozíciójel ${f['designator']}: tesztpontnak vagy furatnak látszik, de alkatrésze van: ${f['part']}. Beültetettnek számít. Ha nem az, jelölje nem beültetettnek.`,
   valueInPackages: (f) =>
-    `Érték ${f['part']}: itt ${f['found']} tokban van, a(z) ${f['first']}. sorban ebben: ${f['wanted']}. Két alkatrésznek számítanak. Adjon nekik cikkszámot.`,
+    `Érték ${f['part']}: itt ${f['found']} tokban van, másutt ebben: ${f['wanted']} (${f['first']}. sor). Két alkatrésznek számítanak. Adjon nekik cikkszámot.`,
   partInPackages: (f) =>
-    `${f['part']}: itt ${f['found']} tokban van, a(z) ${f['first']}. sorban ebben: ${f['wanted']}. Ellenőrizze a cikkszámot.`,
+    `${f['part']}: itt ${f['found']} tokban van, másutt ebben: ${f['wanted']} (${f['first']}. sor). Ellenőrizze a cikkszámot.`,
   valueWithoutPackage: (f) =>
     `Pozíciójel ${f['designator']}: értéke ${f['part']}, de nincs se tokja, se cikkszáma. Nem tudni, melyik alkatrész: töltse ki.`,
   xmlBroken: (f) =>
@@ -187,25 +187,25 @@ const hu: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `A sorban nincs cikkszám, ezért az alkatrész neve: ${f['part']}. Töltse ki a cikkszámot.`,
   secondTable: (f) => `Itt egy másik táblázat kezdődik (${f['headers']}). Nincs beolvasva.`,
   boardsInFile: (f) =>
-    `A beültetési fájlban már ${f['found']} lap van, ezért a(z) ${f['wanted']} lappal nem lesz újra szorozva. Ellenőrizze, hány lap van egy panelben.`,
+    `A beültetési fájlban már ${f['found']} lap van, ezért a szorzás (${f['wanted']} lap) elmarad. Ellenőrizze, hány lap van egy panelben.`,
   quantityDiffers: (f) =>
     `A mennyiség ${f['wanted']}, de a sorban ${f['found']} pozíciójel van. Ellenőrizze, melyik a jó.`,
   quantityUnreadable: (f) => `A mennyiség nem szám: „${f['found']}”. A pozíciójelek számítanak. Javítsa.`,
   quantityRatio: (f) =>
     `A mennyiség minden sorban ${f['ratio']}× annyi, mint a pozíciójelek száma. Az anyagjegyzék ${f['ratio']} lapra szólhat.`,
   billDesignatorTwice: (f) =>
-    `Pozíciójel ${f['designator']}: már szerepel a(z) ${f['first']}. sorban, ugyanazzal az alkatrésszel. Egyszer számít.`,
+    `Pozíciójel ${f['designator']}: már szerepel ugyanazzal az alkatrésszel (${f['first']}. sor). Egyszer számít.`,
   billDesignatorDiffers: (f) =>
-    `Pozíciójel ${f['designator']}: már szerepel a(z) ${f['first']}. sorban: ${f['wanted']}; itt ${f['found']}. Egy pontra egy alkatrész kerül: javítsa az egyik sort.`,
+    `Pozíciójel ${f['designator']}: már szerepel (${f['first']}. sor): ${f['wanted']}; itt ${f['found']}. Egy pontra egy alkatrész kerül: javítsa az egyik sort.`,
   variantOpen: (f) =>
     `Az anyagjegyzék változatai itt eltérnek: ${f['wanted']}. Beültetettnek számít. Adja meg, melyik változat készül, vagy hozza annak az anyagjegyzékét.`,
   variantNotFound: (f) => `Az anyagjegyzékben nincs ilyen változat: „${f['found']}”. Van: ${f['wanted']}.`,
   partDescribedTwice: (f) =>
-    `${f['part']}: értéke itt ${f['found']}, a(z) ${f['first']}. sorban ${f['wanted']}. Ellenőrizze a cikkszámot.`,
+    `${f['part']}: értéke itt ${f['found']}, másutt ${f['wanted']} (${f['first']}. sor). Ellenőrizze a cikkszámot.`,
   markInRemark: (f) =>
     `A megjegyzés („${f['found']}”) szerint ebből a sorból semmi nincs beültetve. Ha csak néhány pozíciójelre szól, ott nevezze meg őket.`,
   blankNotFitted: (f) =>
-    `A(z) „${f['found']}” oszlopban néhány sorban jel áll, ${f['count']} sorban üres. Az üres nem beültetettnek számít.`,
+    `Ebben az oszlopban néhány sorban jel áll, ${f['count']} sorban üres: „${f['found']}”. Az üres nem beültetettnek számít.`,
   designatorNotInBill: (f) =>
     `Pozíciójel ${f['designator']}: a beültetési fájlban van, de az anyagjegyzékben nincs, ezért nem számít. Adja hozzá az anyagjegyzékhez, vagy jelölje nem beültetettnek.`,
   designatorNotPlaced: (f) =>
@@ -223,7 +223,7 @@ const hu: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   sheetPartDiffers: (f) =>
     `Pozíciójel ${f['designator']}: ${f['found']} ebben a sorban, ${f['wanted']} a beültetési fájlban vagy az anyagjegyzékben. Ellenőrizze, melyik a jó.`,
   sheetDesignatorTwice: (f) =>
-    `Pozíciójel ${f['designator']}: már szerepel a(z) ${f['first']}. sorban. Ott számít.`,
+    `Pozíciójel ${f['designator']}: már szerepel (${f['first']}. sor). Ott számít.`,
 };
 
 export const words: Sentences<typeof english> = { say: (problem) => hu[problem.code](problem.facts) };

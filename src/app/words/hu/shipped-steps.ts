@@ -35,14 +35,14 @@ export const words: Readonly<Record<string, string>> = {
     'Olvassa be a következő stencilt: kihozva, jó revízió, tiszta, nincs rajta horpadás.',
   'Count of good and scrapped panels of the old job.': 'A régi munka jó és selejtezett paneljeinek száma.',
   'No panel of the old job is left in printer, machines, buffers or oven.':
-    'A régi munkából nem maradt panel a nyomtatóban, a gépekben, a pufferekben és a kemencében.',
+    'A régi munkából nem maradt panel a pasztanyomtatóban, a gépekben, a pufferekben és a kemencében.',
   'Reject bins and tape waste are emptied; loose parts are off the machine.':
     'A selejtgyűjtők és a szalaghulladék kiürítve; a szabadon heverő alkatrészek eltávolítva a gépről.',
   'Old labels, papers and reels are off the line.':
     'A régi címkék, papírok és tekercsek lekerültek a sorról.',
-  'Scan the stencil in the printer.': 'Olvassa be a nyomtatóban lévő stencilt.',
+  'Scan the stencil in the printer.': 'Olvassa be a pasztanyomtatóban lévő stencilt.',
   'Squeegee blades are straight, clean and of the right length.':
-    'A késpengék egyenesek, tiszták és megfelelő hosszúságúak.',
+    'A rakelkések egyenesek, tiszták és megfelelő hosszúságúak.',
   'Scan the paste jar: alloy, lot and date fit.':
     'Olvassa be a pasztás tégelyt: az ötvözet, a tétel és a dátum megfelel.',
   'Paste height on the first print, middle of five places. Set the limits for your stencil.':
@@ -58,7 +58,7 @@ export const words: Readonly<Record<string, string>> = {
   'Moisture-sensitive reels are within their floor life for this run.':
     'A nedvességre érzékeny tekercsek e gyártás alatt a nyitott idejükön belül vannak.',
   'Rail width: panel width plus play, at both ends. Set the limits for your panel.':
-    'Sínszélesség: panelszélesség és játék, mindkét végén. Állítsa be a határokat a saját paneljéhez.',
+    'Síntávolság: panelszélesség plusz játék, mindkét végén. Állítsa be a határokat a saját paneljéhez.',
   'Support pins are set as the drawing shows, none under a part of the other side.':
     'Az alátámasztó tüskék a rajz szerint állnak, egyik sincs a másik oldal alkatrésze alatt.',
   'Program name and revision on every machine, as shown there.':

@@ -88,8 +88,9 @@ export const words: Sentences<typeof english> = {
       `${slot}, ${clock}: a gép szerint üres: ${machine}. A napló szerint maradt alkatrész: ${parts}. Számolja meg a tekercset.`,
   },
   loads: {
-    title: 'Mit gondol a gép',
-    said: (clock, same) => `Mondta: ${clock}. ${formatCount(same)} hely olyan, ahogy a beolvasások mutatják.`,
+    title: 'Mi van a helyeken a gép szerint',
+    said: (clock, same) =>
+      `A gép jelezte: ${clock}. ${formatCount(same)} hely olyan, ahogy a beolvasások mutatják.`,
     differs: (slot, machine, here) => `${slot}: a gép szerint ${machine}, a beolvasások szerint ${here}.`,
     nothing: 'semmi',
     look: 'Nyissa meg a helyet, és olvassa be az ott lévő tekercset. Ha a beolvasások jók, a gépen igazítsa ki.',
@@ -105,7 +106,7 @@ export const words: Sentences<typeof english> = {
   answers: {
     title: 'Ha a gép kérdezi: jó ez a tekercs?',
     caution: 'Segítség a gép saját védelme mellett, nem biztonsági funkció.',
-    help: 'A válasz az utolsó ítéletekből jön. Minden válasz a naplóban van. Hogy a gép mit tesz vele, a gépen kell beállítani.',
+    help: 'A válasz az utolsó ellenőrzések eredményéből jön. Minden válasz a naplóban van. Hogy a gép mit tesz vele, a gépen kell beállítani.',
     off: 'Ne válaszoljon',
     on: {
       Warning: 'Válasz; ha nem biztos, figyelmeztetés',
@@ -123,7 +124,7 @@ export const words: Sentences<typeof english> = {
     whys: {
       verified: 'ott ellenőrizve lett',
       refused: 'ott el lett utasítva',
-      held: 'egy ítélet műszakvezetőre vár',
+      held: 'egy ellenőrzés eredménye műszakvezetőre vár',
       'other-reel': 'ott másik tekercs lett ellenőrizve',
       'other-part': 'ott másik alkatrész lett ellenőrizve',
       'wrong-feeder': 'ott nem jó a feeder',

@@ -110,9 +110,9 @@ export const words: Sentences<typeof english> = {
   fitsNone: 'Egyikre sem illik, így a most olvasottakból semmi nem változik.',
   fits: (count) => `Közülük ${count} címkére illik:`,
   contradicts: (count) => `${count} címke korábban másképp volt olvasva. Szűkítse a szabályt.`,
-  fitsAlso: (rule, count) => `A(z) „${rule}” szabály is illik közülük ${count} címkére.`,
+  fitsAlso: (rule, count) => `Egy másik szabály („${rule}”) is illik közülük ${count} címkére.`,
   disagrees: (rule, count) =>
-    `A(z) „${rule}” szabály is illik közülük ${count} címkére, és másképp olvassa. Szűkítse az egyiket.`,
+    `Egy másik szabály („${rule}”) is illik közülük ${count} címkére, és másképp olvassa. Szűkítse az egyiket.`,
   before: 'korábban',
   now: 'ezzel a szabállyal',
   lostExamples: (count) => `${count} címke, amelyet a mostani verzió olvas, már nem lesz olvasva.`,

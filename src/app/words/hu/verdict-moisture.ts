@@ -29,9 +29,9 @@ export const moistureReasonsHu: MoistureReasons = {
     act: 'Adjon azonosítót a tekercsnek, vagy döntsön műszakvezető.',
   },
   'floor-life-short': {
-    title: 'A nyitott idő előbb jár le, mint a tekercs',
+    title: 'A nyitott idő a tekercs kifogyása előtt lejár',
     say: (f) =>
-      `A nyitott ideje lejár ${f['leftSeconds']} múlva, a tekercs eddig tart: ${f['neededSeconds']}.`,
+      `A nyitott ideje lejár ${f['leftSeconds']} múlva, a tekercs ennyi ideig tart: ${f['neededSeconds']}.`,
     act: 'Műszakvezetőnek kell döntenie.',
   },
 };

@@ -19,7 +19,7 @@ const reasonsHu: ReasonWords = {
   },
   'slot-loaded': {
     title: 'A hely már fel van rakva',
-    say: (f) => `${f['slot']}: már ez van rajta: ${f['part']}${f['reel'] ? ` (tekercs ${f['reel']})` : ''}.`,
+    say: (f) => `${f['slot']}: már fent van ${f['part']}${f['reel'] ? ` (tekercs ${f['reel']})` : ''}.`,
     act: 'Előbb vegye le azt a tekercset.',
   },
   'slot-empty': {

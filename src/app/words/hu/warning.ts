@@ -11,7 +11,7 @@ export const words: Sentences<typeof english> = {
   backup: (slot) => `Utána ${slot} adagol, így a sor még nem áll le.`,
   short: {
     soon: (span) => `${span} múlva`,
-    due: () => 'toldani most',
+    due: () => 'toldás most',
     late: () => 'toldani már késő',
     over: () => 'üresnek kellene lennie',
     blocked: () => 'zárolt tekercs',
