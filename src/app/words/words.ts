@@ -179,11 +179,20 @@ export function formatDay(ms: number, zone: string): string {
   return days(zone).format(ms);
 }
 
-/** A length of time for people, rounded to what matters: `45 s`, `23 min`, `1 h 04`. `seconds` >= 0. */
+/** A length of time for people, rounded to what matters: `45 s`, `23 min`, `1 h 04`, from left to right. `seconds` >= 0. */
 export function formatSpan(seconds: number): string {
+  return alone(spanOf(seconds));
+}
+
+function spanOf(seconds: number): string {
   if (seconds < 90) return `${Math.round(seconds)} s`;
   const minutes = Math.round(seconds / 60);
   if (minutes < 60) return `${minutes} min`;
   // One figure on one line: its parts never stand apart.
   return `${Math.floor(minutes / 60)}\u00a0h\u00a0${String(minutes % 60).padStart(2, '0')}`;
+}
+
+/** A figure and its unit that stand alone would turn round where words run from right to left: there they keep a direction of their own. */
+function alone(figure: string): string {
+  return tongues[language.value].runs === 'rtl' ? `\u2066${figure}\u2069` : figure;
 }

@@ -29,7 +29,12 @@ export const words: Sentences<typeof english> = {
   signTitle: (role) => sentence`التوقيع بصفة ${role}`,
   signByBadge: 'امسح الشارة، أو اختر الاسم واكتب PIN.',
   signByPin: 'امسح الشارة، ثم اكتب PIN.',
-  signedHow: { badge: 'بالشارة', pin: 'برمز PIN', 'badge-and-pin': 'بالشارة ورمز PIN' },
+  signedHow: {
+    badge: 'بالشارة',
+    pin: 'برمز PIN',
+    'badge-and-pin': 'بالشارة ورمز PIN',
+    passkey: 'بمفتاح المرور',
+  },
   signedAlready: (name) => sentence`وقّع ${name} من قبل. يجب أن يوقّع شخص آخر.`,
   takeBack: 'تراجع',
   takeBackOf: (name) => sentence`تراجع عن توقيع ${name}`,

@@ -80,6 +80,8 @@ export const words: Sentences<typeof english> = {
     sentence`انتهت ${reels}، وفُقد ${lost} من ${countedAfter.picks(picks)}`,
   rising: (feeder, share, others) => sentence`المغذي ${feeder} يرمي ${share}، والمغذيات الأخرى ${others}.`,
   risingAlone: (feeder, share) => sentence`المغذي ${feeder} يرمي ${share}، أكثر من قبل.`,
+  pickFaults: (times, since) => sentence`أبلغت الآلة عن ${countedAfter.pickFaults(times)} منذ ${since}.`,
+  pickFaultsTitle: 'أخطاء الالتقاط حيث لا يُعرف فاقد بعد',
   risingAct: 'عند التوقف التالي، افحص الفوهة ومسار الشريط وارتفاع الالتقاط.',
   feeder: 'المغذي',
   slot: 'الموضع',

@@ -4,6 +4,7 @@ import { counted, countedAfter, sentence } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
+    begin: 'تهيئة هذا المصنع',
     title: 'لم يُختر إعداد لهذا الخط',
     help: 'المشرف يختار ما يُصنع بعد ذلك. المهندس يستورد الإعدادات.',
     choose: 'اختيار إعداد',
@@ -83,9 +84,20 @@ export const words: Sentences<typeof english> = {
   silent: (station, clock) => sentence`${station} صامتة منذ ${clock}. عُدّ اللوحات يدويًا حتى تعود.`,
   silentShort: 'عدّ الآلة صامت',
   believes: (slots) => sentence`الآلة والمسح لا يتفقان: ${counted.slots(slots)}.`,
+  recipe: {
+    runs: (machine, recipe, wanted) => sentence`تشغّل ${machine} الوصفة «${recipe}». هذا الخط يصنع ${wanted}.`,
+    other: (builds) => sentence`تلك الوصفة لـ ${builds}.`,
+    unknown: 'لم يقل أحد إن الوصفة لهذا المنتج.',
+    act: 'حمّل الوصفة الصحيحة عند الآلة، أو اختر الإعداد الصحيح هنا.',
+    told: (clock) => sentence`أُبلغ به ${clock}.`,
+    right: 'هذه هي الوصفة الصحيحة',
+    known: (recipe, wanted) => sentence`من الآن تصنع «${recipe}» المنتج ${wanted}.`,
+    sides: { top: 'الوجه العلوي', bottom: 'الوجه السفلي' },
+  },
   believesAct: 'انظر المحطات',
   takeBack: 'تراجع',
   stoppedSince: (reason, clock, span) => sentence`متوقف: ${reason}، منذ ${clock}، مدة ${span}`,
+  machineStands: (state, clock, span) => sentence`تقول الآلة: ${state}، منذ ${clock}، مدة ${span}`,
   stoodSince: 'متوقف منذ',
   stoodLast: (clock, span) => sentence`${clock}، آخر لوحة، قبل ${span}`,
   stoodNow: (clock) => sentence`الآن، ${clock}`,
@@ -101,6 +113,7 @@ export const words: Sentences<typeof english> = {
   pace: {
     seen: (seconds) => sentence`\u2066${seconds} s\u2069 لكل لوحة، مقيس`,
     nominal: (seconds) => sentence`\u2066${seconds} s\u2069 لكل لوحة، اسمي`,
+    told: (seconds) => sentence`\u2066${seconds} s\u2069 لكل لوحة، مقيس؛ التوقفات كما تبلغ الآلة`,
   },
   runEnds: (moment) => sentence`ينتهي التشغيل نحو ${moment}`,
   runDone: 'عُدّت كل اللوحات.',

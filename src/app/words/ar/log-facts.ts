@@ -207,6 +207,13 @@ const namesAr: Readonly<Record<FactName, string>> = {
   gapYMm: 'الفراغ العمودي',
   marginMm: 'الحافة البيضاء',
   dpi: 'نقاط الطابعة في البوصة',
+  language: 'اللغة',
+  passkey: 'وُقّع بـ',
+  credential: 'مفتاح المرور',
+  host: 'للصفحة على',
+  says: 'تقول',
+  reels: 'البكرات',
+  misses: 'أخطاء الالتقاط',
 };
 
 export const words: Sentences<typeof english> = {
@@ -266,8 +273,21 @@ export const words: Sentences<typeof english> = {
     'board-twice': 'بطاقة أُبلغ عنها مرتين',
     'machine-says': 'كلام من الآلة نفسها',
   },
+  airedSays: {
+    opened: 'فُتح الكيس',
+    'put-dry': 'وُضعت في الحفظ الجاف',
+    'taken-out': 'أُخرجت من الحفظ الجاف',
+    expired: 'انتهت مهلة التعرض',
+    restored: 'صالحة من جديد',
+  },
   signedOut: { idle: 'لم يلمس أحد الجهاز', shift: 'انتهت الوردية' },
-  hows: { badge: 'الشارة', pin: 'PIN', 'badge-and-pin': 'الشارة وPIN', name: 'الاسم فقط' },
+  hows: {
+    badge: 'الشارة',
+    pin: 'PIN',
+    'badge-and-pin': 'الشارة وPIN',
+    name: 'الاسم فقط',
+    passkey: 'مفتاح المرور',
+  },
   checked: { tablet: 'هذا الجهاز', server: 'الخادم' },
   levels: { quiet: 'هادئ', soon: 'قريبًا', due: 'الآن', late: 'متأخر' },
   purposes: { changeover: 'تبديل', splice: 'وصل', 'shift-start': 'بدء الوردية', other: 'غير ذلك' },

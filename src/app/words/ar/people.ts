@@ -4,6 +4,7 @@ import { counted, countedAfter, sentence } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
   whoTitle: 'من يعمل؟',
+  yourLanguage: 'لغتك، على كل جهاز',
   pinTitle: (name) => sentence`رمز PIN لـ ${name}`,
   pinHelp: 'من أربعة إلى ثمانية أرقام.',
   pinWrong: 'ليس هذا رمز PIN.',
@@ -39,6 +40,9 @@ export const words: Sentences<typeof english> = {
     sentence`على العربة ${f.cart} الآن ${f.carries} للموضع ${f.slot}. تبقى ${f.held} خارج العربة.`,
   cleared: (slot) => sentence`رُفع الحجز للموضع ${slot}.`,
   declined: 'رُفضت. تبقى البكرة خارج الخط.',
+  withPasskey: 'استخدام مفتاح المرور',
+  passkeyAsks: 'يُطلب مفتاح المرور بعد هذا.',
+  passkeyFailed: 'لم يوقّع مفتاح المرور، فلم يُكتب شيء. حاول من جديد، أو ألغِ واستخدم PIN.',
   needsRole: (role) => sentence`يلزم: ${role}`,
   quantityTitle: 'كم قطعة على البكرة؟',
   quantityHelp: 'كما طُبع أو عُدّ. يمكنك تصحيحه لاحقًا؛ يحفظ السجل كل تصحيح.',

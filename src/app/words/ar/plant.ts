@@ -5,6 +5,8 @@ import { counted, sentence } from './counted.ts';
 export const words: Sentences<typeof english> = {
   title: 'المصنع',
   tiles: {
+    begin: { title: 'الخطوات الأولى', text: 'من مصنع فارغ إلى أول بكرة صحيحة.' },
+    lines: { title: 'الخطوط والمواضع', text: 'الآلات والصفوف والمواضع، كما كُتبت على الآلات.' },
     setups: { title: 'الإعدادات', text: 'ما يطلبه كل منتج على كل موضع؛ واختيار ما يُصنع بعد ذلك.' },
     sheet: {
       title: 'استيراد إعداد',
@@ -153,6 +155,7 @@ export const words: Sentences<typeof english> = {
   tablet: {
     name: 'اسم هذا الجهاز',
     language: 'اللغة',
+    languageHelp: 'من اختار لغة يرى لغته.',
     theme: 'المظهر',
     themes: { auto: 'كما في الجهاز', light: 'فاتح', dark: 'داكن' },
     sound: 'الصوت',

@@ -27,6 +27,7 @@ export const words: Sentences<typeof english> = {
   heardAs: (boot) => sentence`منذ بدأت الوصلة تسمعها آخر مرة، باسم ${boot}`,
   state: 'الحالة',
   noState: 'لا تذكرها',
+  recipe: 'الوصفة',
   states: {
     1: 'تعمل',
     2: 'في الانتظار',
@@ -77,6 +78,10 @@ export const words: Sentences<typeof english> = {
       sentence`${slot}، ${clock}: أبلغت الآلة متأخرة عن بدء ${machine}. لم يُعدّ شيء. عُدّ البكرة.`,
     'empty-early': (slot, clock, machine, _here, parts) =>
       sentence`${slot}، ${clock}: تقول الآلة إن ${machine} فارغة. الباقي بحسب السجل: ${parts}. عُدّ البكرة.`,
+    'life-expired': (_slot, clock, machine) =>
+      sentence`${machine}، ${clock}: تقول الآلة إن مهلة تعرضها انتهت. انظرها في «البكرات».`,
+    'life-restored': (_slot, clock, machine) =>
+      sentence`${machine}، ${clock}: تقول الآلة إنها صالحة من جديد. أدخل كيف جُففت.`,
   },
   loads: {
     title: 'ما تظنه الآلة',
@@ -123,6 +128,7 @@ export const words: Sentences<typeof english> = {
       'no-reel-told': 'لم تسمّ الآلة بكرة',
       'out-of-date': 'تعذّرت قراءة السجل',
       'in-conflict': 'جهازان يقولان عنه شيئين مختلفين',
+      unproven: 'لا شيء يثبت القرار الذي سمح بها',
     },
   },
   clear: 'تم …',

@@ -9,6 +9,7 @@ export const words: Sentences<typeof english> = {
   help: 'هذه القيود تحتاج مشرفًا أو مهندسًا وكُتبت دون تذكرة من الخادم. هي سارية في الصالة. يؤكدها أو يرفضها مشرف يعلم بها.',
   stands: {
     proven: 'مثبت بتذكرة',
+    passkey: 'مثبت بمفتاح مرور',
     unproven: 'غير مثبت',
     confirmed: 'أكده مشرف',
     rejected: 'رفضه مشرف',
@@ -19,6 +20,7 @@ export const words: Sentences<typeof english> = {
     'no-ticket': (role) => sentence`لا تذكرة من الخادم: لا شيء يثبت أن شخصًا بدور «${role}» فعل ذلك.`,
     'ticket-over': () => 'لم تشمل التذكرة هذا الوقت.',
     role: (role) => sentence`التذكرة لدور أدنى. المطلوب: ${role}.`,
+    passkey: () => 'وقّع مفتاح المرور شيئًا آخر، أو ليس لهذا الشخص.',
   },
   before: 'لم يكن هذا المصنع يعطي تذاكر حين كُتب هذا.',
   by: (name) => sentence`من ${name}`,

@@ -1,0 +1,43 @@
+import type { words as english } from '../en/all-lines.ts';
+import type { Sentences } from '../words.ts';
+import { counted, sentence } from './counted.ts';
+
+export const words: Sentences<typeof english> = {
+  tile: 'حال كل خط، وشاشة الحائط.',
+  states: {
+    running: 'يعمل',
+    stopped: 'متوقف',
+    silent: 'بلا عدّ',
+    changing: 'تبديل',
+    loading: 'تحميل',
+    ready: 'جاهز',
+    idle: 'بلا إعداد',
+  },
+  since: (span) => sentence`منذ ${span}`,
+  loaded: 'مواضع محمّلة',
+  ends: (clock) => sentence`ينتهي نحو ${clock}`,
+  now: 'الآن',
+  nextWalk: (when, count, slots) => sentence`${when}: ${counted.splices(count)}، ${slots}`,
+  noWalk: 'لا وصلة مستحقة.',
+  missed: (slot, clock) => sentence`لا أحد يصل إلى ${slot} قبل ${clock}.`,
+  looking: 'يُحسب…',
+  warnings: (count) => counted.warnings(count),
+  holds: (count) => sentence`للمشرف: ${count}`,
+  blocked: (count) => sentence`محظورة: ${counted.reels(count)}`,
+  byHand: 'العدّ يدوي',
+  byStation: (name) => sentence`تعدّ المحطة ${name}`,
+  silentStation: (name) => sentence`${name} صامتة`,
+  lastPanel: (span) => sentence`آخر لوحة قبل ${span}`,
+  lastAct: (who, span) => sentence`${who}، قبل ${span}`,
+  heard: (span) => sentence`آخر قيد قبل ${span}`,
+  notHeard: 'لم يُسمع قيد بعد',
+  here: 'هذا الجهاز',
+  caution: 'الخطوط الأخرى كما أبلغت أجهزتها آخر مرة. انظر إلى الخط قبل أن تفعل شيئًا.',
+  quiet: (tablets) => sentence`لم يُكتب شيء على: ${tablets}`,
+  quietFor: (name, span) => sentence`${name} منذ ${span}`,
+  toWall: 'عرض على الحائط',
+  wallHelp: 'لا أحد مسجّل الدخول هنا، والمسح لا يفعل شيئًا.',
+  stay: 'البدء هنا دائمًا',
+  stayNoMore: 'عدم البدء هنا بعد الآن',
+  leave: 'مغادرة شاشة الحائط',
+};
