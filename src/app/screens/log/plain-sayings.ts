@@ -9,6 +9,13 @@ import { formatCount, formatNumber, formatShare, formatSpan, say } from '../../w
 /** Says a value of a fact; null where it says nothing. */
 export type Say = (value: Json, entry: Entry, floor: FloorState) => string | null;
 
+/** A value that the log's own screen does not tell. */
+export const nothing: Say = () => null;
+/** One of a list of codes, in words; a code of a later version as it stands. */
+export const oneOf =
+  (words: () => Readonly<Record<string, string>>): Say =>
+  (value) =>
+    typeof value === 'string' ? (words()[value] ?? value) : null;
 /** A text, with what cannot be seen in it made visible. */
 export const text: Say = (value) => (typeof value === 'string' ? visible(value) : null);
 /** A bare number. */

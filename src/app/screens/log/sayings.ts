@@ -34,7 +34,9 @@ import {
   howMany,
   limits,
   list,
+  nothing,
   number,
+  oneOf,
   panels,
   parts,
   type Say,
@@ -57,11 +59,6 @@ const moment: Say = (value, entry, floor) =>
     ? formatDay(Date.parse(value), zoneOf(floor, textOf(entry, 'line')))
     : null;
 /** A word of a closed list; an older one that is not in it any more stays as it is. */
-const oneOf =
-  (words: () => Readonly<Record<string, string>>): Say =>
-  (value) =>
-    typeof value === 'string' ? (words()[value] ?? value) : null;
-const nothing: Say = () => null;
 
 function textOf(entry: Entry, name: string): string | null {
   const value = entry.payload[name];

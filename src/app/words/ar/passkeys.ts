@@ -4,7 +4,7 @@ import { counted, sentence } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
   open: (count) => counted.passkeys(count),
-  openOf: (name) => sentence`مفاتيح مرور ${name}`,
+  openOf: (shown, name) => sentence`${name}: ${shown}`,
   title: (name) => sentence`مفاتيح مرور ${name}`,
   help: 'مفتاح المرور يثبت من قرر: قفل هذا الجهاز نفسه، أو مفتاح يُقرّب منه. بدونه يقرر PIN.',
   none: 'لا مفتاح مرور بعد.',

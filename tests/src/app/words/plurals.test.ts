@@ -14,6 +14,7 @@ type Tongue = (typeof withPluralS)[number];
 const singulars: Readonly<Record<Tongue, readonly string[]>> = {
   en: [
     'answers',
+    'builds',
     'arrives',
     'comes',
     'needs',
@@ -24,6 +25,7 @@ const singulars: Readonly<Record<Tongue, readonly string[]>> = {
     'lies',
     'moves',
     'reaches',
+    'runs',
     'stands',
     'less',
     'signs',
