@@ -58,7 +58,6 @@ const moment: Say = (value, entry, floor) =>
   typeof value === 'string' && Number.isFinite(Date.parse(value))
     ? formatDay(Date.parse(value), zoneOf(floor, textOf(entry, 'line')))
     : null;
-/** A word of a closed list; an older one that is not in it any more stays as it is. */
 
 function textOf(entry: Entry, name: string): string | null {
   const value = entry.payload[name];
