@@ -148,9 +148,13 @@ export interface NumberForms {
   readonly other: string;
 }
 
-/** `value`: the number, or what `formatCount` made of it. */
+/**
+ * The number that a sentence tells; none (`NaN`, told as many) for what lies below zero or begins with `0.`, as the form for one may
+ * say a bare 1. `value`: the number, or what `formatCount` or `formatNumber` made of it.
+ */
 function numberIn(value: number | string): number {
-  return typeof value === 'number' ? value : Number(value.replace(/\D/g, ''));
+  if (typeof value === 'number') return value < 0 ? Number.NaN : value;
+  return /^[-\u2212]|^0\D/.test(value) ? Number.NaN : Number(value.replace(/\D/g, ''));
 }
 
 /**

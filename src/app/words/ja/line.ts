@@ -132,7 +132,7 @@ export const words: Sentences<typeof english> = {
   windowGone: (closes) => `スプライス可能時間は${closes}に終了`,
   levels: { quiet: '', soon: 'まもなく', due: '今スプライス', late: '遅れ' },
   acknowledge: '行きます',
-  splice: 'スプライスする',
+  splice: 'スプライス',
   more: '全スロット',
   less: '期限のものだけ',
   caution:

@@ -4,7 +4,14 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { AreaName } from '../../../../src/app/words/areas.ts';
 import { fetchEveryArea } from '../../../../src/app/words/fetch.ts';
-import { byNumber, type Language, language, languages, spoken } from '../../../../src/app/words/words.ts';
+import {
+  byNumber,
+  type Language,
+  language,
+  languages,
+  plural,
+  spoken,
+} from '../../../../src/app/words/words.ts';
 import { type Said, sentences, toldParts } from './say-all.ts';
 
 const before = language.peek();
@@ -69,6 +76,11 @@ describe.each(languages.filter((code) => code !== 'en'))('in %s', (code) => {
     });
     expect(same.map(([where, text]) => `${where}: ${text}`)).toEqual([]);
   });
+});
+
+test.each([-1, '-1', '−1', 0.1, '0.1', '0,1'])('%s of a thing is not told as one of it', (value) => {
+  language.value = 'en';
+  expect(plural(value, '1 panel', `${value} panels`)).toBe(`${value} panels`);
 });
 
 describe('a language tells numbers apart by its own rules', () => {

@@ -1,12 +1,17 @@
 // A trace saved for a spreadsheet: read back by another reader of CSV, the same in every language.
 
 import Papa from 'papaparse/papaparse.min.js';
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { tracePlaces } from '../../../../../shared/trace/ask.ts';
 import { traceLog } from '../../../../../shared/trace/stretches.ts';
 import { placesToCsv } from '../../../../../src/app/screens/log/trace-csv.ts';
+import { fetchEveryArea } from '../../../../../src/app/words/fetch.ts';
 import { language, languages } from '../../../../../src/app/words/words.ts';
 import { beginStory, counted, started, tellPlant, verified } from '../../../../shared/floor/story.ts';
+
+beforeAll(async () => {
+  await Promise.all(languages.map(fetchEveryArea));
+});
 
 function csvIn(code: (typeof languages)[number]): string {
   language.value = code;
