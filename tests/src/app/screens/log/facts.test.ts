@@ -62,7 +62,7 @@ describe.each(languages)('facts of entries in %s', (code) => {
       if (kind !== 'state.differed') expect(row.length).toBeGreaterThan(0);
       for (const { label, text } of [...row, ...allFacts(entry, floor)]) {
         // One sign is a word where signs are.
-        expect(label).toMatch(/\p{L}{2,}|\p{Script=Han}|\p{Script=Hangul}/u);
+        expect(label).toMatch(/\p{L}\p{M}*\p{L}|\p{Script=Han}|\p{Script=Hangul}/u);
         expect(text.trim()).not.toBe('');
         expect(text).not.toMatch(wrong);
         for (const id of ids) expect(text.split(/[\s,·]+/)).not.toContain(id);
