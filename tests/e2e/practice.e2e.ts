@@ -96,7 +96,8 @@ describe('practice', () => {
     }
     await goTo(page, 'log');
     await page.getByTestId('log-export').click();
-    expect(await page.getByTestId('export-csv').textContent()).toContain('Not in practice');
+    const why = await page.getByTestId('export-csv').getAttribute('aria-describedby');
+    expect(await page.locator(`[id="${why}"]`).textContent()).toContain('Not in practice');
     await page.keyboard.press('Escape');
     await page.locator('dialog').waitFor({ state: 'detached' });
     await end(page);
