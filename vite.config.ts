@@ -36,7 +36,8 @@ const groups: CodeSplitting['groups'] = [
   { name: 'start', tags: ['$initial'], priority: 2 },
   { name: (id, look) => (isPartOf(id, ['store/start-store.ts'], look) ? 'open-log' : null), priority: 1 },
   { name: (id, look) => (isPartOf(id, firstScreen, look) ? 'first-screen' : null) },
-  { name: (id, look) => wordsFile(id, look) },
+  // What languages share stays out of the first of them.
+  { name: (id, look) => wordsFile(id, look), includeDependenciesRecursively: false },
 ];
 const firstScreen = ['work.ts', 'screens/line/Line.tsx', 'frame/Dock.tsx', 'frame/SyncChip.tsx'];
 
@@ -48,7 +49,9 @@ function wordsFile(id: string, look: Rolldown.ChunkingContext): string | null {
   const [, code, area] = /\/src\/app\/words\/([a-z]{2})\/([a-z-]+)\.ts$/.exec(id) ?? [];
   if (code === undefined || code === 'en') return null;
   const door = path.join(import.meta.dirname, `src/app/words/${area}.ts`);
-  return isPartOf(door, firstScreen, look) ? `words-${code}-first` : `words-${code}`;
+  // What is no area (the pack, a language's own helpers) is needed by what comes first.
+  const isArea = look.getModuleInfo(door) !== null;
+  return !isArea || isPartOf(door, firstScreen, look) ? `words-${code}-first` : `words-${code}`;
 }
 
 /** True for a module that some of these files import, at once or by way of others. */

@@ -7,8 +7,11 @@ import { askedByStart, languagePacks, sizeOf, startGraph } from './support/first
 
 /** Scripts that the page loads at once, with the words of one language: kB, gzipped. */
 const START_KB = 85;
-/** Those, what folds the log, and the first screen with what works behind it: kB, gzipped. So that weight is not only moved there. */
-const FIRST_SCREEN_KB = 141;
+/**
+ * Those, what folds the log, and the first screen with what works behind it: kB, gzipped. So that weight is not only moved there. English is 11 below
+ * it, as its words come by area.
+ */
+const FIRST_SCREEN_KB = 157;
 
 test('the page and the words of any language load within the budget', () => {
   const packs = languagePacks();

@@ -41,17 +41,18 @@ export function startGraph(): ReadonlySet<string> {
   );
 }
 
-/** Scripts of this name that the page's own files ask for later, with what they import. */
-export function askedByStart(name: string): readonly ReadonlySet<string>[] {
+/** Scripts whose name begins so that the page's own files ask for later, with what they import. */
+export function askedByStart(name: string | RegExp): readonly ReadonlySet<string>[] {
   const asked = new Set<string>();
   for (const script of startGraph()) {
     for (const [, found] of read(script).matchAll(/import\([`"']\.\/([^`"']+\.js)[`"']\)/g))
-      if (found?.startsWith(`${name}-`)) asked.add(found);
+      if (found !== undefined && (typeof name === 'string' ? found.startsWith(`${name}-`) : name.test(found)))
+        asked.add(found);
   }
   return [...asked].map((each) => withImports([each]));
 }
 
-/** The words of each language that come with the first screen. */
+/** The words of each language that come with the first screen: English by its pack, every other in one file. */
 export function languagePacks(): readonly ReadonlySet<string>[] {
-  return askedByStart('pack');
+  return askedByStart(/^(pack|words-[a-z]{2}-first)-/);
 }

@@ -10,7 +10,6 @@ import type { DeskRun } from '../../desk/desk.ts';
 import { hasScreen, later, screenStands } from '../../device/later.ts';
 import { holdText } from '../../frame/hold-text.ts';
 import { lazy } from '../../frame/lazy.tsx';
-import { NoSetup } from '../../frame/NoSetup.tsx';
 import { useRefusal } from '../../may.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { address } from '../../router.ts';
@@ -29,6 +28,7 @@ import './line.css';
 const FIRST_DUE = 40;
 
 // What the first look at the line does not need.
+const NoSetup = lazy(() => import('../../frame/NoSetup.tsx').then((module) => module.NoSetup));
 const BeginsShort = lazy(() => import('./BeginsShort.tsx').then((module) => module.BeginsShort));
 const StartDialog = lazy(() => import('./StartDialog.tsx').then((module) => module.StartDialog));
 const SlotSheet = lazy(() => import('./SlotSheet.tsx').then((module) => module.SlotSheet));

@@ -7,7 +7,7 @@ import { setupProgress } from '../../../../shared/floor/progress.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { newId } from '../../device/ids.ts';
-import { NoSetup } from '../../frame/NoSetup.tsx';
+import { lazy } from '../../frame/lazy.tsx';
 import { useRefusal } from '../../may.ts';
 import { address, place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -22,6 +22,8 @@ import { SlotDialog } from './SlotDialog.tsx';
 import { SlotMap } from './SlotMap.tsx';
 import { Strip } from './Strip.tsx';
 import { SweepBar } from './SweepBar.tsx';
+
+const NoSetup = lazy(() => import('../../frame/NoSetup.tsx').then((module) => module.NoSetup));
 
 export function Load({ desk }: { readonly desk: DeskRun }) {
   const app = useApp();
