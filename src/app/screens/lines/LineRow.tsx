@@ -96,22 +96,40 @@ function Progress({ glance: { run, loaded, zone } }: { readonly glance: LineGlan
   );
 }
 
+/** Marks nearer than this to the one before are one with it, per cent of the axis. */
+const APART = 16;
+
+interface HourMark {
+  readonly startMs: number;
+  /** Its place on the axis, per cent from the left in every language, as time runs. */
+  readonly left: number;
+  readonly slots: number;
+}
+
+/** The walks of the next hour as marks on its axis; walks too near to be told apart share one. Of walks in the order of their start. */
+function marksOfHour(walks: LineGlance['walks'], nowMs: number): readonly HourMark[] {
+  const marks: HourMark[] = [];
+  for (const { startMs, slots } of walks) {
+    if (startMs >= nowMs + HOUR_MS) continue;
+    const left = Math.min(96, Math.max(4, (100 * (startMs - nowMs)) / HOUR_MS));
+    const last = marks.at(-1);
+    if (last && left - last.left < APART)
+      marks[marks.length - 1] = { ...last, slots: last.slots + slots.length };
+    else marks.push({ startMs, left, slots: slots.length });
+  }
+  return marks;
+}
+
 /** The walks of the next hour as marks on its axis, the next one as a sentence. */
 function NextHour({ seen, nowMs }: { readonly seen: SeenLine; readonly nowMs: number }) {
   const { glance, isLooking } = seen;
-  const within = glance.walks.filter(({ startMs }) => startMs < nowMs + HOUR_MS);
-  const left = (ms: number) => Math.min(97, Math.max(3, (100 * (ms - nowMs)) / HOUR_MS));
   return (
     <span class="hour">
       {glance.run && (
         <span class="axis" aria-hidden="true">
-          {within.map(({ startMs, slots }, at) => (
-            <i
-              key={startMs}
-              class={startMs - nowMs < 60_000 ? 'now' : ''}
-              style={{ insetInlineStart: `${left(startMs)}%`, zIndex: within.length - at }}
-            >
-              {slots.length}
+          {marksOfHour(glance.walks, nowMs).map(({ startMs, left, slots }) => (
+            <i key={startMs} class={startMs - nowMs < 60_000 ? 'now' : ''} style={{ left: `${left}%` }}>
+              {slots}
             </i>
           ))}
         </span>

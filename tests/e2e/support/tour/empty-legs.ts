@@ -13,7 +13,7 @@ async function* empty(here: Here): AsyncGenerator<string> {
     yield `empty plant: ${screen}`;
   }
   const addresses = await page
-    .locator('[data-testid^=tile-]')
+    .locator('[data-testid^=tile-][href*="#/plant/"]')
     .evaluateAll((all) => all.map((tile) => tile.getAttribute('href') ?? ''));
   for (const address of addresses) {
     await goThere(here, address);

@@ -10,7 +10,7 @@ async function* tiles(here: Here): AsyncGenerator<string> {
   await goThere(here, '#/plant');
   yield 'plant';
   const addresses = await page
-    .locator('[data-testid^=tile-]')
+    .locator('[data-testid^=tile-][href*="#/plant/"]')
     .evaluateAll((all) => all.map((tile) => tile.getAttribute('href') ?? ''));
   for (const address of addresses) {
     await goThere(here, address);

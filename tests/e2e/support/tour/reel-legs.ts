@@ -93,7 +93,7 @@ async function* lives(here: Here): AsyncGenerator<string> {
     await page.locator('dialog[open]').waitFor({ state: 'detached' });
   }
   await goThere(here, '#/line');
-  await page.getByTestId('life-ends').getByText('is over').waitFor();
+  await page.getByTestId('life-ends').getByText('floor life ended').waitFor();
   await page.getByTestId('life-ends').getByText('life ends').waitFor();
   await page.getByTestId('life-ends').evaluate((box) => box.scrollIntoView({ block: 'center' }));
   yield 'line, floor lives end';
