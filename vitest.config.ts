@@ -7,8 +7,8 @@ const at = process.env['REELWARD_AT'];
 if (at) process.env['REELWARD_AHEAD_MS'] ??= String(aheadOf(at, new Date()));
 
 /**
- * Three projects: `unit` in Node; `e2e` in a real browser, two files at a time, each with a server and a browser of its own; `after` for
- * what can only be said once those have all been run.
+ * Four projects: `unit` in Node; `e2e` in a real browser, two files at a time, each with a server and a browser of its own; `after` for
+ * what can only be said once those have all been run; `pictures` takes the README's, where it is asked to.
  */
 export default defineConfig({
   test: {
@@ -38,6 +38,18 @@ export default defineConfig({
           maxWorkers: 2,
           maxConcurrency: 2,
           expect: { poll: { timeout: 30_000, interval: 50 } },
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'pictures',
+          include: ['tests/e2e/**/*.pictures.ts'],
+          setupFiles: ['tests/e2e/support/ahead.mjs'],
+          globalSetup: ['tests/e2e/support/look-script.ts'],
+          sequence: { groupOrder: 3 },
           testTimeout: 180_000,
           hookTimeout: 180_000,
         },
