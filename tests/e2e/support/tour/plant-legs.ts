@@ -19,6 +19,25 @@ async function* tiles(here: Here): AsyncGenerator<string> {
   }
 }
 
+/** A line that is told by its banks, whole and with one that is wrong; then one that is there. */
+async function* lines(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/plant/lines');
+  await page.getByTestId('line-add').click();
+  await page.getByTestId('bank-first-1').fill('K1-F-001');
+  await page.getByTestId('bank-last-1').fill('K1-F-024');
+  await page.getByTestId('line-across').waitFor();
+  yield 'plant: a new line';
+  await page.getByTestId('bank-last-1').fill('K1-R-024');
+  await page.getByTestId('line-across').waitFor({ state: 'detached' });
+  yield 'plant: a new line, a bank is wrong';
+  await goThere(here, '#/plant/people');
+  await goThere(here, '#/plant/lines');
+  await page.locator('[data-testid^=line-edit-]').first().click();
+  await page.getByTestId('line-save').waitFor();
+  yield 'plant: a line that is there';
+}
+
 async function* people(here: Here): AsyncGenerator<string> {
   const { page } = here;
   await goThere(here, '#/plant/people');
@@ -236,6 +255,7 @@ async function* scanner(here: Here): AsyncGenerator<string> {
 
 export const plantLegs: readonly Leg[] = [
   { name: 'tiles', stops: tiles },
+  { name: 'lines', stops: lines },
   { name: 'people', stops: people },
   { name: 'parts', stops: parts },
   { name: 'checklists', stops: checklists },
