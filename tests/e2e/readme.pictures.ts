@@ -11,7 +11,7 @@ const folder = path.resolve(import.meta.dirname, '../../demo/pictures');
 const demo = useDemo({ badge: 'BADGE-2201' });
 
 async function take(page: Page, name: string): Promise<void> {
-  await page.locator('[data-testid="offline"][data-state="ready"]').waitFor();
+  await page.locator('[data-testid="offline"][data-state="ready"]').waitFor({ state: 'attached' });
   await drawn(page);
   await page.screenshot({ path: path.join(folder, `${name}.jpg`), type: 'jpeg', quality: 80 });
 }
