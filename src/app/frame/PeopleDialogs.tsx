@@ -9,12 +9,13 @@ import { address } from '../router.ts';
 import { wishedLanguage } from '../spoken.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
-import { ChoiceField, Field } from '../ui/Field.tsx';
+import { Field } from '../ui/Field.tsx';
+import { LanguageField } from '../ui/LanguageField.tsx';
 import { moistureWords } from '../words/moisture.ts';
 import { peopleWords } from '../words/people.ts';
 import { shellWords } from '../words/shell.ts';
 import { sayReason } from '../words/verdict.ts';
-import { languages, say, tongues } from '../words/words.ts';
+import { say } from '../words/words.ts';
 import { ConfirmPerson } from './ConfirmPerson.tsx';
 import { useConfirmed } from './confirmed.ts';
 import { bakeApproval, heldBake } from './let-bake.ts';
@@ -48,10 +49,9 @@ export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
           </div>
         )}
         {person && (
-          <ChoiceField
+          <LanguageField
             label={words.yourLanguage}
             value={wishedLanguage(app)}
-            choices={languages.map((each) => ({ value: each, text: tongues[each].name, lang: each }))}
             onChoose={(language) => chooseLanguage(app, person, language)}
           />
         )}

@@ -8,10 +8,11 @@ import { askToKeep, readStorage, roomLeft, type StorageHealth } from '../../devi
 import { machineAt } from '../../panels-at.ts';
 import { Button } from '../../ui/Button.tsx';
 import { ChoiceField, Field, GroupField } from '../../ui/Field.tsx';
+import { LanguageField } from '../../ui/LanguageField.tsx';
 import { inLineWords } from '../../words/in-line.ts';
 import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
-import { formatCount, languageOf, languages, say, tongues } from '../../words/words.ts';
+import { formatCount, languageOf, say } from '../../words/words.ts';
 
 const MEGABYTE = 1_048_576;
 
@@ -109,15 +110,9 @@ function Looks() {
   const words = say(plantWords).tablet;
   return (
     <>
-      <ChoiceField
+      <LanguageField
         label={words.language}
         value={languageOf(preferences.value.language)}
-        choices={languages.map((each) => ({
-          value: each,
-          text: tongues[each].name,
-          testId: `language-${each}`,
-          lang: each,
-        }))}
         onChoose={(language) => {
           preferences.value = { ...preferences.value, language };
         }}

@@ -2,10 +2,10 @@
 
 import { useApp, useFloor } from '../../../app.ts';
 import { address } from '../../../router.ts';
-import { ChoiceField } from '../../../ui/Field.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
+import { LanguageField } from '../../../ui/LanguageField.tsx';
 import { beginWords } from '../../../words/begin.ts';
-import { languageOf, languages, say, tongues } from '../../../words/words.ts';
+import { languageOf, say } from '../../../words/words.ts';
 import { doneSteps, nextStep, placesOfSteps, type Step, steps } from './model.ts';
 import './begin.css';
 
@@ -19,10 +19,9 @@ export function Begin() {
     <div class="stack">
       <p>{words.about}</p>
       {!done.engineer && (
-        <ChoiceField
+        <LanguageField
           label={words.language}
           value={languageOf(preferences.value.language)}
-          choices={languages.map((each) => ({ value: each, text: tongues[each].name, lang: each }))}
           onChoose={(language) => {
             preferences.value = { ...preferences.value, language };
           }}
