@@ -6,7 +6,7 @@ import { fail, ok, type Result } from '../kit/result.ts';
 import { bankOf, compareNatural, parseSlot } from './address.ts';
 import type { EntryOf } from './kinds.ts';
 import { NAMELESS, placeOnLine } from './place.ts';
-import type { Line } from './state.ts';
+import type { FloorState, Line } from './state.ts';
 
 type Machine = EntryOf<'line.defined'>['payload']['machines'][number];
 type Bank = Machine['banks'][number];
@@ -126,6 +126,20 @@ export function toldSlots({ machines }: Pick<Line, 'machines'>): readonly string
 /** The first slots that a line's banks tell. */
 export function toldFirst({ machines }: Pick<Line, 'machines'>): readonly string[] {
   return machines.flatMap(({ banks }) => banks.flatMap(({ first }) => first ?? []));
+}
+
+/** Slots of a line as its setups want them, the chosen one first, and as they stand loaded; one may come several times. */
+export function slotsInUse(
+  floor: Pick<FloorState, 'setups' | 'chosen' | 'slots'>,
+  line: string | null,
+): readonly string[] {
+  const chosen = floor.chosen.get(line ?? '');
+  const wanted = [...floor.setups.values()]
+    .filter((setup) => setup.line === line)
+    .sort((a, b) => Number(b.setup === chosen) - Number(a.setup === chosen))
+    .flatMap(({ slots }) => slots.map(({ slot }) => slot));
+  const loaded = [...floor.slots.values()].filter((slot) => slot.line === line).map(({ slot }) => slot);
+  return [...wanted, ...loaded];
 }
 
 /** Slots among `used` that have no place on a line any more, in the order given. */

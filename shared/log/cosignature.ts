@@ -19,7 +19,7 @@ export interface Cosignature {
 }
 
 /** The form's number for such keys. */
-const COSIGNATURE = 4;
+export const COSIGNATURE = 4;
 const TIME_BYTES = 8;
 const SIGNATURE_BYTES = 64;
 

@@ -17,7 +17,6 @@ export interface EntryProof {
 }
 
 const FORM = 'c2sp.org/tlog-proof@v1';
-const PROOF_MOST = 63;
 
 /** Writes it. */
 export function formatEntryProof({ extra, index, proof, note }: EntryProof): string {
@@ -34,7 +33,7 @@ export function parseEntryProof(text: string): EntryProof | null {
   const [, base64] = /^extra (\S+)$/.exec(second) ?? [];
   const [, place] = /^index (0|[1-9]\d{0,15})$/.exec(third) ?? [];
   const extra = base64 === undefined ? null : fromBase64(base64);
-  const proof = lines.length <= PROOF_MOST ? proofFromTexts(lines) : null;
+  const proof = proofFromTexts(lines);
   const index = Number(place);
   if (form !== FORM || !extra || place === undefined || !proof || !Number.isSafeInteger(index)) return null;
   return { extra, index, proof, note: plain.slice(cut + 2) };

@@ -11,9 +11,6 @@ export interface HeadGrowth {
   readonly note: string;
 }
 
-/** Hashes in a proof: as many as a log of 2^63 entries takes. */
-const PROOF_MOST = 63;
-
 /** Writes it. */
 export function formatGrowth({ old, proof, note }: HeadGrowth): string {
   return `old ${old}\n${proofToTexts(proof)
@@ -28,7 +25,7 @@ export function parseGrowth(text: string): HeadGrowth | null {
   if (cut < 0) return null;
   const [first = '', ...lines] = text.slice(0, cut).split('\n');
   const [, count] = /^old (0|[1-9]\d{0,15})$/.exec(first) ?? [];
-  const proof = lines.length <= PROOF_MOST ? proofFromTexts(lines) : null;
+  const proof = proofFromTexts(lines);
   const old = Number(count);
   if (count === undefined || !Number.isSafeInteger(old) || !proof) return null;
   return { old, proof, note: text.slice(cut + 2) };

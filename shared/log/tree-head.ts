@@ -29,8 +29,12 @@ export function proofToTexts(proof: readonly Uint8Array[]): string[] {
   return proof.map(toBase64);
 }
 
-/** Reads a proof; null where one of its hashes is none. */
+/** Hashes in a proof: as many as a log of 2^63 entries takes. */
+const PROOF_MOST = 63;
+
+/** Reads a proof; null where one of its hashes is none, or where there are more than any log takes. */
 export function proofFromTexts(texts: readonly string[]): readonly Uint8Array[] | null {
+  if (texts.length > PROOF_MOST) return null;
   const proof: Uint8Array[] = [];
   for (const text of texts) {
     const hash = fromBase64(text);

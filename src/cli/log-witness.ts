@@ -15,6 +15,7 @@ import { z } from 'zod';
 import { fromBase64, toBase64 } from '../../shared/log/bytes.ts';
 import {
   addCosignature,
+  COSIGNATURE,
   cosignaturesBy,
   cosignedText,
   formatWitnessKey,
@@ -39,8 +40,6 @@ that went back, or does not begin with the one before, is not signed, and the an
 
 const SEED = Buffer.from('302e020100300506032b657004220420', 'hex');
 const PUBLIC = Buffer.from('302a300506032b6570032100', 'hex');
-/** The form's number for keys of witnesses. */
-const COSIGNATURE = 4;
 
 interface Signer {
   readonly own: WitnessKey;

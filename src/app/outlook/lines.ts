@@ -11,7 +11,7 @@ import type { Outlook } from '../../../shared/outlook/line.ts';
 import { toWalkPlan, type WalkPlan, walkQuestion } from '../../../shared/outlook/walks.ts';
 import type { App } from '../app.ts';
 import { createLooker, type Looker, look } from './look.ts';
-import { type Planner, startPlanner } from './planner.ts';
+import { startPlanner } from './planner.ts';
 import type { Watch } from './watch.ts';
 
 /** A line on which nothing changes is looked at anew after this long. */
@@ -40,6 +40,9 @@ export interface Lines {
   readonly stop: () => void;
 }
 
+/** One for all times that the view is opened: its worker stays. */
+const planWalks = startPlanner();
+
 const nothing: LineLook = { outlook: null, walks: null, lookedMs: null };
 
 interface Round {
@@ -50,7 +53,6 @@ interface Round {
   readonly remembered: Map<string, WarningState>;
   /** Lines on which something changed since they were looked at. */
   readonly changed: Set<string>;
-  readonly planner: Planner;
   readonly told: () => void;
   isOver: boolean;
   timer: ReturnType<typeof setTimeout> | undefined;
@@ -67,7 +69,6 @@ export function startLines(app: App, watch: Watch): Lines {
     lookers: new Map(),
     remembered: new Map(),
     changed: new Set(app.store.floor().lines.keys()),
-    planner: startPlanner(),
     told: () => {
       tick.value = tick.peek() + 1; // not read: an effect that tells must not follow it
     },
@@ -149,6 +150,7 @@ function lookerOf(round: Round, line: string): Looker {
   let looker = lookers.get(line);
   if (!looker) {
     const take = (outlook: Outlook | null, nowMs: number) => {
+      if (round.isOver) return; // its question would take the place of one that somebody waits for
       for (const slot of outlook?.slots ?? [])
         remembered.set(needKey(line, slot.slot, slot.need), slot.warning);
       const before = looks.get(line)?.walks ?? null;
@@ -164,7 +166,7 @@ function lookerOf(round: Round, line: string): Looker {
         keepShares: isSame,
         ...(isSame && before !== null ? { known: before.known } : {}),
       });
-      round.planner(question, (answer) => {
+      planWalks(question, (answer) => {
         finish(round, line, { outlook, walks: toWalkPlan(answer, slots), lookedMs: nowMs });
       });
     };

@@ -4,7 +4,7 @@ import { compareNatural, placeKey, sortByWalk } from '../../../shared/floor/addr
 import { placeOf } from '../../../shared/floor/fold-places.ts';
 import { timesPrinted } from '../../../shared/floor/fold-print.ts';
 import { comparePlaces } from '../../../shared/floor/place-order.ts';
-import { toldSlots } from '../../../shared/floor/slot-ranges.ts';
+import { slotsInUse, toldSlots } from '../../../shared/floor/slot-ranges.ts';
 import type { FloorState, Reel } from '../../../shared/floor/state.ts';
 import type { LabelSubject } from '../../../shared/floor/vocabulary.ts';
 import type { FaceLine } from '../../../shared/labels/label-face.ts';
@@ -156,15 +156,11 @@ export function namesOf(
 /** Every slot that the line's record tells, that a setup of the line names or that stands loaded, in walking order. */
 function slotsOf(floor: FloorState, line: string | null): readonly Named[] {
   const about = floor.lines.get(line ?? '')?.name ?? '';
-  const chosen = floor.chosen.get(line ?? '');
-  const setups = [...floor.setups.values()].filter((setup) => setup.line === line);
-  const ofSetups = setups
-    .sort((a, b) => Number(b.setup === chosen) - Number(a.setup === chosen))
-    .flatMap((setup) => setup.slots.map(({ slot }) => slot));
-  const loaded = [...floor.slots.values()].filter((slot) => slot.line === line).map(({ slot }) => slot);
   const told = toldSlots(floor.lines.get(line ?? '') ?? { machines: [] });
   // A place is one label, in the words of what asks for it first.
-  const byPlace = new Map([...ofSetups, ...loaded, ...told].reverse().map((slot) => [placeKey(slot), slot]));
+  const byPlace = new Map(
+    [...slotsInUse(floor, line), ...told].reverse().map((slot) => [placeKey(slot), slot]),
+  );
   const slots = [...byPlace.values()];
   return sortByWalk(slots, (slot) => slot).map((slot) => ({ name: slot, code: slot, about }));
 }

@@ -1,6 +1,6 @@
 // The rules as texts in a form, and back; what does not fit is refused whole, nothing is clamped.
 
-import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
+import type { DraftEntry, PayloadOf } from '../../../../shared/floor/kinds.ts';
 import { LABEL_SHARE } from '../../../../shared/floor/remaining.ts';
 import { IDLE_MINUTES, longestShiftMinutes } from '../../../../shared/floor/sign-out.ts';
 import type { FloorState, LineRules } from '../../../../shared/floor/state.ts';
@@ -52,6 +52,15 @@ export function firstRules(line: string): LineRules {
     stops: [],
     comparison: { ignoreCase: false, ignoreSpaces: false, ignoreDashes: false, packingSuffixes: [] },
     feedersKnown: false,
+  };
+}
+
+/** What gives a new line its first rules. */
+export function firstRulesDraft(line: string): DraftEntry {
+  const rules = firstRules(line);
+  return {
+    kind: 'line.ruled',
+    payload: { ...rules, shifts: [...rules.shifts], breaks: [...rules.breaks] },
   };
 }
 

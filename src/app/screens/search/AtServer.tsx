@@ -62,7 +62,8 @@ export function AtServer({ text }: { readonly text: string }) {
 
 async function askAll(app: Parameters<typeof askServer>[0], text: string): Promise<Answer> {
   const found = await Promise.all(kinds.map((kind) => askServer(app, kind, text)));
-  if (found.every((each) => each === null)) return 'none';
+  // Half an answer would say of the rest that there is nothing.
+  if (found.some((each) => each === null)) return 'none';
   return kinds.flatMap((kind, at) => {
     const each = found[at];
     const count = each?.kind === 'panel' ? each.runs.length : (each?.places.length ?? 0);

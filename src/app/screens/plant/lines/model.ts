@@ -8,9 +8,10 @@ import {
   type RangesFault,
   rangesOf,
   type SlotRange,
+  slotsInUse,
 } from '../../../../../shared/floor/slot-ranges.ts';
 import type { FloorState, Line } from '../../../../../shared/floor/state.ts';
-import { firstRules } from '../rules-form.ts';
+import { firstRulesDraft } from '../rules-form.ts';
 
 type Machines = EntryOf<'line.defined'>['payload']['machines'];
 
@@ -71,7 +72,7 @@ export function readLine(form: LineForm, floor: FloorState, bankName: (bank: str
   if (form.name.trim() === '') return { machines, obstacle: { code: 'name-missing' } };
   if (!isZone(form.zone.trim())) return { machines, obstacle: { code: 'zone-unknown' } };
   if (told.length === 0) return { machines, obstacle: { code: 'no-banks' } };
-  const before = usedSlots(floor, form.line).filter(
+  const before = slotsInUse(floor, form.line).filter(
     (slot) => lostSlots(floor.lines.get(form.line ?? '') ?? { machines: [] }, [slot]).length === 0,
   );
   const slots = [...lostSlots({ machines }, before)].sort(compareNatural);
@@ -97,26 +98,9 @@ function keepUntold({ line }: LineForm, floor: FloorState, machines: Machines): 
   return [...merged, ...kept];
 }
 
-/** Slots of a line that a setup wants or that stand loaded. */
-function usedSlots(floor: FloorState, line: string | null): readonly string[] {
-  return [
-    ...[...floor.setups.values()]
-      .filter((setup) => setup.line === line)
-      .flatMap(({ slots }) => slots.map(({ slot }) => slot)),
-    ...[...floor.slots.values()].filter((slot) => slot.line === line).map(({ slot }) => slot),
-  ];
-}
-
 /** What saving writes: the line, and its first rules where it is new. */
 export function lineDrafts(form: LineForm, line: string, machines: Machines): readonly DraftEntry[] {
   const payload = { line, name: form.name.trim(), zone: form.zone.trim(), machines };
-  if (form.line !== null) return [{ kind: 'line.defined', payload }];
-  const rules = firstRules(line);
-  return [
-    { kind: 'line.defined', payload },
-    {
-      kind: 'line.ruled',
-      payload: { ...rules, shifts: [...rules.shifts], breaks: [...rules.breaks] },
-    },
-  ];
+  const defined: DraftEntry = { kind: 'line.defined', payload };
+  return form.line === null ? [defined, firstRulesDraft(line)] : [defined];
 }

@@ -14,7 +14,7 @@ import { fromSetupSlots, toSetupSlots } from '../../../../../shared/sheet/taken.
 import { describedParts } from '../../../../../shared/sheet/taken-parts.ts';
 import { entryBytes } from '../../../../../shared/wire/limits.ts';
 import type { BoardSummary, SheetSummary } from '../../../../worker/sheet-protocol.ts';
-import { firstRules } from '../rules-form.ts';
+import { firstRulesDraft } from '../rules-form.ts';
 
 /** What the person says about the sheet. */
 export interface TakeForm {
@@ -244,13 +244,7 @@ export function takeDrafts(form: TakeForm, plan: TakePlan, facts: TakeFacts): re
       },
     });
   }
-  if (plan.isNewLine) {
-    const rules = firstRules(plan.line.line);
-    drafts.push({
-      kind: 'line.ruled',
-      payload: { ...rules, shifts: [...rules.shifts], breaks: [...rules.breaks] },
-    });
-  }
+  if (plan.isNewLine) drafts.push(firstRulesDraft(plan.line.line));
   for (const part of plan.parts)
     drafts.push({ kind: 'part.described', payload: { ...part, source: facts.source.slice(0, 200) } });
   drafts.push({ kind: 'setup.taken', payload: setupPayload(form, plan, facts) });
