@@ -8,7 +8,8 @@
 // key is the person's says passkey.ts. Apart from it, since the fold need not hash anything.
 
 import * as z from 'zod/mini';
-import { bytesToHex, fromBase64Url, fromHex, toBase64Url } from '../log/bytes.ts';
+import { fromBase64Url, toBase64Url } from '../kit/base64.ts';
+import { bytesToHex, fromHex } from '../log/bytes.ts';
 import { driftLimitMs } from '../log/clock.ts';
 import type { Entry, Json, JsonObject } from '../log/entry.ts';
 import { canonicalText, hashText, wellFormed } from '../log/seal.ts';

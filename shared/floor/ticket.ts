@@ -3,8 +3,9 @@
 // (RFC 7800). Read here; whoever believes it checks the signature first: nothing in this room knows a key.
 
 import * as z from 'zod/mini';
+import { fromBase64Url } from '../kit/base64.ts';
 import { type Role, roles } from '../kit/roles.ts';
-import { bytesToHex, fromBase64Url } from '../log/bytes.ts';
+import { bytesToHex } from '../log/bytes.ts';
 
 /** The longest time that a ticket is good for, ms: a long shift. */
 export const ticketMs = 14 * 3_600_000;

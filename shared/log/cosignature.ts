@@ -3,7 +3,8 @@
 
 import { sha256 } from '@noble/hashes/sha2.js';
 import { utf8ToBytes } from '@noble/hashes/utils.js';
-import { bytesToHex, fromBase64, fromHex, toBase64 } from './bytes.ts';
+import { fromBase64, toBase64 } from '../kit/base64.ts';
+import { bytesToHex, fromHex } from './bytes.ts';
 import { type Note, signatureLine } from './note.ts';
 
 /** A witness's Ed25519 key: 32 bytes. Its name has no blank and no plus sign. */

@@ -2,7 +2,7 @@
 // long, the place, the proof and the signed head.
 // Source: C2SP tlog-proof: a line that names the form, `extra`, `index`, the proof's hashes, a blank line, the checkpoint.
 
-import { fromBase64, toBase64 } from './bytes.ts';
+import { fromBase64, toBase64 } from '../kit/base64.ts';
 import { proofFromTexts, proofToTexts } from './tree-head.ts';
 
 /** The proof of one entry. */

@@ -6,7 +6,8 @@
 
 import { sha256 } from '@noble/hashes/sha2.js';
 import { utf8ToBytes } from '@noble/hashes/utils.js';
-import { bytesToHex, fromBase64, fromBase64Url, toBase64 } from './bytes.ts';
+import { fromBase64, fromBase64Url, toBase64 } from '../kit/base64.ts';
+import { bytesToHex } from './bytes.ts';
 
 /** Signature types of the form: Ed25519, and ECDSA with SHA-256 in ASN.1 DER. */
 export type NoteKeyType = 'ed25519' | 'p256';

@@ -3,7 +3,8 @@
 // is the plant's key is for people to compare, by its fingerprint.
 
 import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, fromBase64Url } from './bytes.ts';
+import { fromBase64Url } from '../kit/base64.ts';
+import { bytesToHex } from './bytes.ts';
 import { formatNoteKey, type NoteKey, parseNoteKey } from './note.ts';
 
 /** A key that a tablet signs with, or signed with. */

@@ -1,7 +1,7 @@
 // The head of the log's tree as a text that a plant signs: a checkpoint of a transparency log, in the open form.
 // Source: C2SP tlog-checkpoint: origin, size, root in base64, a line each. It carries no time: a head is older or newer by its size.
 
-import { fromBase64, toBase64 } from './bytes.ts';
+import { fromBase64, toBase64 } from '../kit/base64.ts';
 import type { TreeHead } from './tree.ts';
 
 /** A head and whose log it is of. */

@@ -1,7 +1,8 @@
 // Is an exported log the one whose head the plant signed? The plant's line in the file says where each entry lies in the log's tree, and
 // covers what the file leaves out; root and head have to be one. A part of an export takes a cover of its own along.
 
-import { fromHex, toBase64 } from '../../shared/log/bytes.ts';
+import { toBase64 } from '../../shared/kit/base64.ts';
+import { fromHex } from '../../shared/log/bytes.ts';
 import { chainId, type Entry, entryId } from '../../shared/log/entry.ts';
 import { type ExportItem, isOmitted } from '../../shared/log/export.ts';
 import type { ExportReading } from '../../shared/log/export-read.ts';

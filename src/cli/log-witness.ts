@@ -12,7 +12,7 @@ import {
 import { chmodSync, renameSync, writeFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { z } from 'zod';
-import { fromBase64, toBase64 } from '../../shared/log/bytes.ts';
+import { fromBase64, toBase64 } from '../../shared/kit/base64.ts';
 import {
   addCosignature,
   COSIGNATURE,

@@ -1,6 +1,7 @@
 // What the server says of the log's tree: signed heads, and proofs that they grow from one another and hold an entry.
 
-import { fromHex, toBase64 } from '../../shared/log/bytes.ts';
+import { toBase64 } from '../../shared/kit/base64.ts';
+import { fromHex } from '../../shared/log/bytes.ts';
 import { consistencyRanges, emptyRoot, inclusionRanges, type LeafRange } from '../../shared/log/tree.ts';
 import { treeHeadText } from '../../shared/log/tree-head.ts';
 import type { PlantKey } from './plant-key.ts';

@@ -1,6 +1,8 @@
 // Passkeys of this tablet, or of a key held to it: made and asked to sign, by Web Authentication. The browser offers them to secure pages
 // alone, and only where the address is a name.
 
+import { fromBase64Url, toBase64Url } from '../../../shared/kit/base64.ts';
+
 /** Whether a page can have passkeys, and if not why: no secure page, an address by number, a browser without. */
 export type PasskeysHere = 'here' | 'unsafe' | 'by-number' | 'none';
 
@@ -64,7 +66,7 @@ export async function makePasskey(
   if (!(made instanceof PublicKeyCredential)) return null;
   const response = made.response as AuthenticatorAttestationResponse; // what `create` gives
   const key = await keyOf(response).catch(() => null); // a key that this browser cannot read
-  return key && { credential: toText(made.rawId), host: pageHost(), key };
+  return key && { credential: textOf(made.rawId), host: pageHost(), key };
 }
 
 async function keyOf(response: AuthenticatorAttestationResponse): Promise<MadePasskey['key'] | null> {
@@ -86,7 +88,7 @@ export async function askPasskey(
   const given = await navigator.credentials
     .get({
       publicKey: {
-        challenge: toBytes(challenge),
+        challenge: bytesOf(challenge),
         rpId: pageHost(),
         allowCredentials: credentials.map(toDescriptor),
         userVerification: 'required',
@@ -97,23 +99,16 @@ export async function askPasskey(
   if (!(given instanceof PublicKeyCredential)) return null;
   const { authenticatorData, clientDataJSON, signature } = given.response as AuthenticatorAssertionResponse; // what `get` gives
   return {
-    credential: toText(given.rawId),
-    data: toText(authenticatorData),
-    client: toText(clientDataJSON),
-    sig: toText(signature),
+    credential: textOf(given.rawId),
+    data: textOf(authenticatorData),
+    client: textOf(clientDataJSON),
+    sig: textOf(signature),
   };
 }
 
 function toDescriptor(credential: string): PublicKeyCredentialDescriptor {
-  return { type: 'public-key', id: toBytes(credential) };
+  return { type: 'public-key', id: bytesOf(credential) };
 }
 
-function toText(bytes: ArrayBuffer): string {
-  const binary = String.fromCharCode(...new Uint8Array(bytes));
-  return btoa(binary).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
-}
-
-function toBytes(text: string): Uint8Array<ArrayBuffer> {
-  const binary = atob(text.replaceAll('-', '+').replaceAll('_', '/'));
-  return Uint8Array.from(binary, (char) => char.charCodeAt(0));
-}
+const textOf = (bytes: ArrayBuffer) => toBase64Url(new Uint8Array(bytes));
+const bytesOf = (text: string) => Uint8Array.from(fromBase64Url(text) ?? []);

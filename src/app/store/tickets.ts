@@ -3,7 +3,7 @@
 
 import { readFloorEntry } from '../../../shared/floor/kinds.ts';
 import { readClaims, splitToken, type TicketClaims } from '../../../shared/floor/ticket.ts';
-import { fromBase64Url } from '../../../shared/log/bytes.ts';
+import { fromBase64Url } from '../../../shared/kit/base64.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { parseNote } from '../../../shared/log/note.ts';
 import { hashText } from '../../../shared/log/seal.ts';

@@ -3,7 +3,7 @@
 import { createHash, createPublicKey, generateKeyPairSync, sign, verify } from 'node:crypto';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fromBase64, fromBase64Url, toBase64 } from '../../../shared/log/bytes.ts';
+import { fromBase64, fromBase64Url, toBase64 } from '../../../shared/kit/base64.ts';
 import {
   ecdsaFromDer,
   formatNote,
