@@ -5,7 +5,7 @@
 import { formatEnvelope } from '../../shared/labels/envelope.ts';
 import { formatGs1 } from '../../shared/labels/gs1.ts';
 import { parseLabel } from '../../shared/labels/label.ts';
-import type { LabelRule } from '../../shared/labels/rules.ts';
+import { ownRule } from '../shared/labels/own-rule.ts';
 
 const COUNT = 20_000;
 const ROUNDS = 9;
@@ -50,24 +50,7 @@ const words = labels.map((fields) => [
 const own = labels.map((fields) => [
   `ART#${fields[0]?.value}#MENGE#${fields[2]?.value}#CH#${fields[3]?.value}`,
 ]);
-const rules: LabelRule[] = [
-  {
-    rule: 'own',
-    version: 1,
-    codes: [
-      {
-        pieces: [
-          { text: 'ART#' },
-          { takes: 'any', field: 'part' },
-          { text: '#MENGE#' },
-          { takes: 'digits', field: 'quantity' },
-          { text: '#CH#' },
-          { takes: 'any', field: 'lot' },
-        ],
-      },
-    ],
-  },
-];
+const rules = [ownRule];
 
 const element = /^(\d{0,3}[A-Z])(.*)$/;
 

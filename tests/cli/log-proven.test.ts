@@ -1,8 +1,5 @@
 // What `reelward log verify` calls proven: attacks on an export of a real server's log, by whoever holds the file.
 
-import { mkdtempSync, writeFileSync } from 'node:fs';
-import os from 'node:os';
-import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { verifyChains } from '../../shared/log/chain.ts';
 import type { Entry, JsonObject } from '../../shared/log/entry.ts';
@@ -20,16 +17,10 @@ import { makeChain, newKey, type TestKey, toChecked } from '../contract/entries.
 import { until } from '../src/server/tablets.ts';
 import { usePlant } from '../src/server/use-plant.ts';
 import { call } from './call.ts';
+import { newFiles } from './new-file.ts';
 
 const plant = usePlant();
-const folder = mkdtempSync(path.join(os.tmpdir(), 'reelward-proven-'));
-let files = 0;
-const fileOf = (text: string) => {
-  files += 1;
-  const file = path.join(folder, `${files}.txt`);
-  writeFileSync(file, text);
-  return file;
-};
+const fileOf = newFiles('proven');
 
 /** A log of two tablets that the server knows and of one that it does not, as the server exports it. */
 async function exported(format: 'json' | 'csv' = 'json'): Promise<string> {

@@ -1,9 +1,7 @@
 // One entry on paper: it is proven without the log, a changed one is not, and what a camera reads off the page is what was printed.
 
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import os from 'node:os';
-import path from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { prepareZXingModule, readBarcodes } from 'zxing-wasm/reader';
 import { formatEntryProof, parseEntryProof } from '../../shared/log/entry-proof.ts';
@@ -12,16 +10,10 @@ import { makeTicket } from '../../src/server/codes.ts';
 import { makeChain, toChecked } from '../contract/entries.ts';
 import { usePlant } from '../src/server/use-plant.ts';
 import { call } from './call.ts';
+import { newFiles } from './new-file.ts';
 
 const plant = usePlant();
-const folder = mkdtempSync(path.join(os.tmpdir(), 'reelward-record-'));
-let files = 0;
-const newFile = (text?: string) => {
-  files += 1;
-  const file = path.join(folder, `${files}.txt`);
-  if (text !== undefined) writeFileSync(file, text);
-  return file;
-};
+const newFile = newFiles('record');
 
 async function exported(count = 11, payload?: (seq: number) => { text: string }): Promise<string> {
   const { store, context, url } = plant.server.running;

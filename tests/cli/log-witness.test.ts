@@ -1,9 +1,7 @@
 // Witnesses: who signs heads of a server's log, what makes one refuse, and what verify says of it.
 
 import { createPublicKey, verify as holds } from 'node:crypto';
-import { existsSync, mkdtempSync, readFileSync, statSync, writeFileSync } from 'node:fs';
-import os from 'node:os';
-import path from 'node:path';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import {
   addCosignature,
@@ -20,16 +18,10 @@ import { makeTicket } from '../../src/server/codes.ts';
 import { makeChain, toChecked } from '../contract/entries.ts';
 import { usePlant } from '../src/server/use-plant.ts';
 import { call } from './call.ts';
+import { newFiles } from './new-file.ts';
 
 const plant = usePlant();
-const folder = mkdtempSync(path.join(os.tmpdir(), 'reelward-witness-'));
-let files = 0;
-const newFile = (text?: string) => {
-  files += 1;
-  const file = path.join(folder, `${files}.txt`);
-  if (text !== undefined) writeFileSync(file, text);
-  return file;
-};
+const newFile = newFiles('witness');
 
 /** Appends entries of a tablet to the plant's log. */
 async function write(tablet: string, count: number): Promise<void> {

@@ -3,9 +3,9 @@
 import { formatEnvelope } from '../../shared/labels/envelope.ts';
 import { formatGs1 } from '../../shared/labels/gs1.ts';
 import { parseLabel } from '../../shared/labels/label.ts';
-import type { LabelRule } from '../../shared/labels/rules.ts';
 import { readValueCode } from '../../shared/labels/value-codes.ts';
 import { formatLabelWarning } from '../../shared/labels/warnings.ts';
+import { ownRule } from '../shared/labels/own-rule.ts';
 import { type FuzzTarget, textTarget } from './target.ts';
 import { mutateText } from './texts.ts';
 
@@ -47,24 +47,7 @@ const samples = [
   '*PBW-10001*\nQ4,000\n1TL77-A',
   '10K5\n1R0\n01C\n4u7',
 ];
-const rules: LabelRule[] = [
-  {
-    rule: 'own',
-    version: 1,
-    codes: [
-      {
-        pieces: [
-          { text: 'ART#' },
-          { takes: 'any', field: 'part' },
-          { text: '#MENGE#' },
-          { takes: 'digits', field: 'quantity' },
-          { text: '#CH#' },
-          { takes: 'any', field: 'lot' },
-        ],
-      },
-    ],
-  },
-];
+const rules = [ownRule];
 const odd = [
   '[)>',
   '\x1e',

@@ -6,6 +6,7 @@ import writeXlsxFile from 'write-excel-file/node';
 import { readFeederRows } from '../../shared/sheet/feeder-sheet.ts';
 import { createSheetDesk } from '../../src/worker/sheet-desk.ts';
 import type { SheetFault, SheetRequest, SheetSettings } from '../../src/worker/sheet-protocol.ts';
+import { plainSettings } from '../src/worker/sheet-settings.ts';
 import { mutateBytes, mutateZip } from './bytes.ts';
 import type { Plan } from './plan.ts';
 import { bytesTarget, type FuzzTarget, textTarget } from './target.ts';
@@ -75,14 +76,7 @@ const workbooks = [
 ];
 
 const settings: SheetSettings = {
-  columns: null,
-  placementColumns: null,
-  billColumns: null,
-  variant: null,
-  remembered: {},
-  page: null,
-  scope: null,
-  boardsPerPanel: 1,
+  ...plainSettings,
   machine: 'M1',
   bank: 'F',
   approved: [['BW-1', ['KP-0603']]],

@@ -24,7 +24,7 @@ import {
 } from '../../shared/floor/authenticator.ts';
 import { beginStory, startMs } from '../../shared/floor/story.ts';
 import { joinChain, type TestChain } from './chains.ts';
-import { newClock, pinRecord, startTestServer, type TestServer } from './tablets.ts';
+import { boss, maker, newClock, startTestServer, type TestServer } from './tablets.ts';
 
 const cleared = { of: 'x', line: 'L1', slot: 'M1-F-001', reason: 'looked', checked: 'tablet' } as const;
 
@@ -102,15 +102,6 @@ describe('the signature of a passkey', () => {
       expect(joinedSignature(Buffer.from(hex.replace(' ', ''), 'hex')), hex).toBe(null);
   });
 });
-
-const boss = { person: 'boss', name: 'Bea', role: 'lead', badge: 'B-2', pin: pinRecord('2222') } as const;
-const maker = {
-  person: 'maker',
-  name: 'Max',
-  role: 'engineer',
-  badge: 'B-3',
-  pin: pinRecord('3333'),
-} as const;
 
 describe('a plant with passkeys', () => {
   let server: TestServer;

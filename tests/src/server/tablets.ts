@@ -256,3 +256,19 @@ export async function until(
     await new Promise((resolve) => setTimeout(resolve, 10));
   }
 }
+
+/** A lead and an engineer of a plant, each with a PIN. */
+export const boss = {
+  person: 'boss',
+  name: 'Bea',
+  role: 'lead',
+  badge: 'B-2',
+  pin: pinRecord('2222'),
+} as const;
+export const maker = {
+  person: 'maker',
+  name: 'Max',
+  role: 'engineer',
+  badge: 'B-3',
+  pin: pinRecord('3333'),
+} as const;

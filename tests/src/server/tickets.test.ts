@@ -25,16 +25,17 @@ import { trustOf } from '../../../src/app/store/trust.ts';
 import { exportBytes } from '../../../src/server/http/export-routes.ts';
 import { restoreInto } from '../../../src/server/stores/restore.ts';
 import { beginChain, joinChain, type TestChain } from './chains.ts';
-import { enrolAt, newClock, newTablet, pinRecord, startTestServer, type TestServer } from './tablets.ts';
+import {
+  boss,
+  enrolAt,
+  maker,
+  newClock,
+  newTablet,
+  pinRecord,
+  startTestServer,
+  type TestServer,
+} from './tablets.ts';
 
-const boss = { person: 'boss', name: 'Bea', role: 'lead', badge: 'B-2', pin: pinRecord('2222') } as const;
-const maker = {
-  person: 'maker',
-  name: 'Max',
-  role: 'engineer',
-  badge: 'B-3',
-  pin: pinRecord('3333'),
-} as const;
 const oper = { person: 'oper', name: 'Oda', role: 'operator', badge: 'B-1', pin: pinRecord('1111') } as const;
 /** Whom the attacker would like to be. */
 const mal = { person: 'mal', name: 'Mal', role: 'engineer', badge: 'B-9', pin: pinRecord('9999') } as const;

@@ -12,20 +12,8 @@ import type {
   SheetSettings,
   SheetSource,
 } from '../../../src/worker/sheet-protocol.ts';
+import { plainSettings as settings } from './sheet-settings.ts';
 
-const settings: SheetSettings = {
-  columns: null,
-  placementColumns: null,
-  billColumns: null,
-  variant: null,
-  remembered: {},
-  page: null,
-  scope: null,
-  boardsPerPanel: 1,
-  machine: '',
-  bank: '',
-  approved: [],
-};
 const fixtures = path.resolve(import.meta.dirname, '../../fixtures/sheets');
 const fixture = (name: string): SheetSource => ({
   number: 1,

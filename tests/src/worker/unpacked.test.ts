@@ -4,22 +4,9 @@ import { zipSync } from 'fflate';
 import { expect, test } from 'vitest';
 import { workbookBytes } from '../../../shared/sheet/source.ts';
 import { createSheetDesk } from '../../../src/worker/sheet-desk.ts';
-import { mostUnpackedBytes, type SheetSettings } from '../../../src/worker/sheet-protocol.ts';
+import { mostUnpackedBytes } from '../../../src/worker/sheet-protocol.ts';
 import { call } from '../../cli/call.ts';
-
-const settings: SheetSettings = {
-  columns: null,
-  placementColumns: null,
-  billColumns: null,
-  variant: null,
-  remembered: {},
-  page: null,
-  scope: null,
-  boardsPerPanel: 1,
-  machine: '',
-  bank: '',
-  approved: [],
-};
+import { plainSettings as settings } from './sheet-settings.ts';
 
 /** The size of each part is told in the list at the end (PKWARE APPNOTE 4.3.12, 24 bytes behind the mark). */
 function bomb(size: number): Uint8Array<ArrayBuffer> {

@@ -7,6 +7,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import type { AreaName } from '../../../../src/app/words/areas.ts';
 import { language, spoken } from '../../../../src/app/words/words.ts';
 import { readSources } from '../../../source-scan.ts';
+import { type Said, sentences } from './say-all.ts';
 
 /** The longest sentence, in words. */
 const MOST_WORDS = 20;
@@ -75,48 +76,6 @@ const bare: Readonly<Record<string, string>> = {
   'stations.clear': 'an answer: the finding is looked into',
   'trace.neither': 'an answer: neither of the two',
 };
-
-interface Said {
-  readonly where: string;
-  readonly text: string;
-}
-
-/** A fact that is whatever the sentence takes it for. */
-function anything(): unknown {
-  const itself: unknown = new Proxy(() => 5, {
-    get: (_, key) => {
-      if (key === Symbol.toPrimitive) return () => 5;
-      if (key === 'toString') return () => '5';
-      if (key === 'length') return 5;
-      if (key === Symbol.iterator) return undefined;
-      return itself;
-    },
-    apply: () => '5',
-  });
-  return itself;
-}
-
-/** A sentence with 5 for each fact; '' where it chooses by a code that is no number. */
-function sayWithFive(sentence: (...facts: unknown[]) => unknown): string {
-  for (const fact of [5, '5', ['5'], anything()]) {
-    try {
-      const text = sentence(...Array.from({ length: Math.max(1, sentence.length) }, () => fact));
-      if (typeof text === 'string') return text;
-    } catch {
-      // Facts of another shape: the next.
-    }
-  }
-  return '';
-}
-
-/** All texts below, each with its key. */
-function texts(words: unknown, where: string): Said[] {
-  if (typeof words === 'string') return [{ where, text: words }];
-  if (typeof words === 'function')
-    return [{ where, text: sayWithFive(words as (...facts: unknown[]) => unknown) }];
-  if (typeof words !== 'object' || words === null) return [];
-  return Object.entries(words).flatMap(([key, value]) => texts(value, `${where}.${key}`));
-}
 
 /** The sentences of a text: what ends in a full stop, a question mark or an exclamation mark. `e.g.` ends none. */
 function sentencesIn(text: string): readonly string[] {
@@ -201,7 +160,7 @@ let areas: readonly (readonly [name: string, said: readonly Said[]])[] = [];
 beforeAll(() => {
   language.value = 'en';
   const names = Object.keys(spoken.en) as AreaName[]; // filled by area
-  areas = names.map((name) => [name, texts(spoken.en[name], name)] as const);
+  areas = names.map((name) => [name, sentences(spoken.en[name], name, () => 5)] as const);
   all = areas.flatMap(([, said]) => said);
 });
 
