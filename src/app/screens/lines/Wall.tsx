@@ -33,7 +33,8 @@ export function Wall({ watch }: { readonly watch: Watch }) {
     const timer = setTimeout(() => setTouched(false), WAY_OUT_MS);
     return () => clearTimeout(timer);
   }, [isTouched]);
-  useEffect(() => {
+  // Before it is drawn: who touches what stands there is answered.
+  useLayoutEffect(() => {
     const touch = () => setTouched(true);
     addEventListener('pointerdown', touch);
     addEventListener('keydown', touch);
