@@ -48,13 +48,6 @@ export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
             </Button>
           </div>
         )}
-        {person && (
-          <LanguageField
-            label={words.yourLanguage}
-            value={wishedLanguage(app)}
-            onChoose={(language) => chooseLanguage(app, person, language)}
-          />
-        )}
         <ConfirmPerson
           needs="operator"
           badgeSuffices
@@ -63,6 +56,14 @@ export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
             onClose();
           }}
         />
+        {/* Below the names: who takes over is quicker found. */}
+        {person && (
+          <LanguageField
+            label={words.yourLanguage}
+            value={wishedLanguage(app)}
+            onChoose={(language) => chooseLanguage(app, person, language)}
+          />
+        )}
         {!hasAdder(floor.people.values()) && (
           <a
             class="button act large"
