@@ -11,11 +11,16 @@ const secretFields: ReadonlyMap<string, readonly string[]> = new Map([['person.a
 /** The record as an export shows it. A PIN that is not set is no secret. */
 export function withoutSecrets(item: ExportItem): ExportItem {
   if (isOmitted(item)) return item;
-  const fields = secretFields.get(item.kind)?.filter((name) => (item.payload[name] ?? null) !== null) ?? [];
+  const fields = secretsOf(item);
   if (fields.length === 0) return item;
   const shown = Object.entries(item.payload).filter(([name]) => !fields.includes(name));
-  const payload: JsonObject = { ...Object.fromEntries(shown), [leftOutName]: fields };
+  const payload: JsonObject = { ...Object.fromEntries(shown), [leftOutName]: [...fields] };
   return { ...item, payload };
+}
+
+/** The fields of an entry that an export leaves out. */
+export function secretsOf({ kind, payload }: Pick<Entry, 'kind' | 'payload'>): readonly string[] {
+  return secretFields.get(kind)?.filter((name) => (payload[name] ?? null) !== null) ?? [];
 }
 
 /** True for an entry of an export that says of itself that fields were left out which an export leaves out. Whoever changed the file may have written that. */

@@ -2,6 +2,7 @@
 // The records and their checks are in shared/log/; here are bytes, workbooks and keys.
 
 import { takeName } from '../../shared/floor/people.ts';
+import type { Omitted } from '../../shared/log/chain.ts';
 import { chainId, type Entry, entryId, signatureForm } from '../../shared/log/entry.ts';
 import type { ExportItem } from '../../shared/log/export.ts';
 import { type ExportReading, parseExport, parseExportRows } from '../../shared/log/export-read.ts';
@@ -21,6 +22,7 @@ import { writeWorkbook } from '../../shared/log/workbook.ts';
 import { entryText } from '../../shared/wire/signing.ts';
 import { signatureHolds } from '../server/keys.ts';
 import { type CommandIo, NotUnderstood, readBytes } from './command.ts';
+import { followHeads, type SignedTo } from './log-heads.ts';
 import { pointOf } from './plant-keys.ts';
 
 /** Forms of an export. */
@@ -121,21 +123,26 @@ export interface SignatureCheck {
   readonly checked: number;
   /** Entries of chains whose first entry is not in the file or carries no key. */
   readonly withoutKey: number;
-  readonly hasKey: (entry: Entry) => boolean;
+  /** True for an entry of a chain with a key that nobody vouches for, though nothing is left out of the file after it. */
+  readonly lacksHead: (entry: Entry) => boolean;
   readonly holds: (entry: Entry) => boolean;
   /** The listed key by which the entry's signature holds, or why there is none. */
   readonly keyOf: (
     entry: Entry,
   ) => ListedKey | Exclude<ClaimReason, 'does-not-hold' | 'text-left-out'> | null;
+  /** For each chain with a key, in the order of names: up to where a signature vouches for it. */
+  readonly signedTo: readonly SignedTo[];
 }
 
 /**
  * Checks every signature: ECDSA P-256 over the hash's hexadecimal text, by the keys that the plant's list names for the tablet and by
- * the key that the chain's first entry names. One that holds by none of them does not hold.
+ * the key that the chain's first entry names. One that holds by none of them does not hold. An entry without one is vouched for by the next
+ * signed entry of its chain, as far as the file holds all that lies between with its text. `omitted`: what the file leaves out.
  */
 export function checkSignatures(
   entries: readonly Entry[],
   listed: readonly ListedKey[] = [],
+  omitted: readonly Omitted[] = [],
 ): SignatureCheck {
   const ownByChain = new Map<string, string>();
   for (const entry of entries) {
@@ -155,16 +162,24 @@ export function checkSignatures(
       found.set(nameOf(entry), keyThatHolds(entry, own, keys));
     }
   }
+  const holds = (entry: Entry) => (found.get(nameOf(entry)) ?? 'none') !== 'none';
+  const { vouchers, lacking, signedTo } = followHeads(entries, {
+    holds,
+    omitted,
+    hasKey: (id) => ownByChain.has(id),
+  });
   return {
     checked,
     withoutKey,
-    hasKey: (entry) => ownByChain.has(chainId(entry)),
+    signedTo,
+    lacksHead: (entry) => lacking.has(entry),
     holds: (entry) => found.get(nameOf(entry)) !== 'none',
     keyOf: (entry) => {
-      const key = found.get(nameOf(entry));
+      const head = vouchers.get(entry) ?? entry;
+      const key = found.get(nameOf(head));
       if (key === 'none') return null;
       if (key !== undefined && key !== 'own') {
-        return key.until !== null && entry.hlc.ms > Date.parse(key.until) ? 'shut-out-before' : key;
+        return key.until !== null && head.hlc.ms > Date.parse(key.until) ? 'shut-out-before' : key;
       }
       if (key === 'own') return 'own-word-for-its-key';
       return byTablet.has(entry.tablet) ? 'not-signed' : 'tablet-not-listed';

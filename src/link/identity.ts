@@ -14,7 +14,6 @@ export interface LinkIdentity {
   /** The public half, for the first entry of the log. */
   readonly jwk: JsonObject;
   readonly key: SyncKey;
-  readonly signNow: (text: string) => string;
 }
 
 /** Reads who this link is, or makes it. The folder must be there. */
@@ -33,14 +32,13 @@ export function openIdentity(folder: string): LinkIdentity {
   const key = createPrivateKey(readFileSync(keyFile));
   const { x = '', y = '' } = createPublicKey(key).export({ format: 'jwk' });
   const point = Buffer.concat([Buffer.from([4]), Buffer.from(x, 'base64url'), Buffer.from(y, 'base64url')]);
-  const signNow = (text: string) =>
+  const signText = (text: string) =>
     sign('sha256', Buffer.from(text), { key, dsaEncoding: 'ieee-p1363' }).toString('base64url');
   return {
     tablet,
     epoch,
     jwk: { kty: 'EC', crv: 'P-256', x, y },
-    signNow,
-    key: { tablet, publicKey: point.toString('base64url'), sign: async (text) => signNow(text) },
+    key: { tablet, publicKey: point.toString('base64url'), sign: async (text) => signText(text) },
   };
 }
 

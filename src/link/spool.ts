@@ -1,4 +1,4 @@
-// The link's own log on its disk: a sealed and signed chain like a tablet's, in files of so many entries, and what sync remembers.
+// The link's own log on its disk: a sealed chain like a tablet's, whose head is signed at each send, in files of so many entries, and what sync remembers.
 // Method: an entry is told of only when it is flushed, so that a name that travelled is never used again. Whole files that the server
 // holds are dropped once there are many: a server that lost them gets them from the tablets.
 // Refused: a database; it is one writer that adds and one reader that goes on from a number.
@@ -9,7 +9,6 @@ import { checkPayload, type EntryKind, type PayloadOf } from '../../shared/floor
 import { tickClock } from '../../shared/log/clock.ts';
 import { type ClockReading, chainId, type Entry, firstPrev } from '../../shared/log/entry.ts';
 import { sealEntry, sealedHash } from '../../shared/log/seal.ts';
-import { entryText } from '../../shared/wire/signing.ts';
 import { emptyMemory, type SyncLog, type SyncMemory } from '../app/sync/ports.ts';
 import { LinkRefused } from './config.ts';
 import { openLines, readLines, writeWhole } from './files.ts';
@@ -59,7 +58,7 @@ export function openSpool(folder: string, identity: LinkIdentity, wallMs: () => 
 
   const write: Spool['write'] = async (kind, payload) => {
     hlc = tickClock(hlc, wallMs());
-    const sealed = sealEntry({
+    const entry = sealEntry({
       v: 1,
       tablet: identity.tablet,
       epoch: identity.epoch,
@@ -71,7 +70,6 @@ export function openSpool(folder: string, identity: LinkIdentity, wallMs: () => 
       payload: checkPayload(kind, payload),
       prev: hash,
     });
-    const entry: Entry = { ...sealed, sig: identity.signNow(entryText(sealed.hash)) };
     [seq, hash] = [entry.seq, entry.hash];
     const first = firstOf(entry.seq);
     if (first === entry.seq) {

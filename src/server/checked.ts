@@ -3,9 +3,10 @@
 
 import { setImmediate as turn } from 'node:timers/promises';
 import { aheadLimitMs, clockAhead, driftLimitMs } from '../../shared/log/clock.ts';
-import { type Entry, entryId } from '../../shared/log/entry.ts';
+import { chainId, type Entry, entryId } from '../../shared/log/entry.ts';
 import { entrySchema } from '../../shared/log/entry-schema.ts';
 import { proofKind } from '../../shared/log/proof-record.ts';
+import { goesOn } from '../../shared/log/vouched.ts';
 import { entryBytes } from '../../shared/wire/limits.ts';
 import type { Brought } from '../../shared/wire/messages.ts';
 import { ArrivedEntry } from './arrived.ts';
@@ -31,8 +32,10 @@ export interface CheckParts {
 }
 
 /**
- * Checks a page whose entries were read. Of a run of entries that follow each other by hash, the last
- * signature is checked before the answer: through the hashes it vouches for all before it. The others are checked once they are in the log.
+ * Checks a page whose entries were read. Of a run of entries that follow each other by hash, the last is a head: its signature is checked
+ * before the answer, and vouches through the hashes for all before it. Signatures of those are checked once they are in the log.
+ * What is vouched for only behind an entry at fault is not among the answer: the log would hold it without its head, so it is not taken
+ * until it comes with one of its own.
  */
 export async function checkEntries(
   entries: readonly ArrivedEntry[],
@@ -42,14 +45,19 @@ export async function checkEntries(
   for (const entry of entries) judge(entry, carrier);
   const keysOf = keysFrom(parts.store, carrier);
   const strangers = createStrangers(entries, carrier, parts.store);
+  const headless = new Set<ArrivedEntry>();
   for (let end = entries.length - 1; end >= 0; ) {
     const from = runStart(entries, end);
     const { signatures } = parts;
-    await judgeSignatures(entries.slice(from, end + 1), { carrier, keysOf, strangers, signatures });
+    const run = entries.slice(from, end + 1);
+    await judgeSignatures(run, { carrier, keysOf, strangers, signatures });
+    const next = entries[end + 1];
+    if (next?.fault && chainId(next) === chainId(entries[end] ?? next))
+      for (const entry of run) if (entry.fault === 'signature-missing') headless.add(entry);
     end = from - 1;
   }
   await parts.store.keepBrought(strangers.words());
-  return entries;
+  return headless.size === 0 ? entries : entries.filter((entry) => !headless.has(entry));
 }
 
 /** Every key of a tablet: old entries of one that lost its key since are signed with a key that it had before. */
@@ -71,8 +79,7 @@ function runStart(entries: readonly Checked[], end: number): number {
   let from = end;
   for (; from > 0; from -= 1) {
     const [before, after] = [entries[from - 1], entries[from]];
-    if (!before || !after || before.fault || after.fault || after.prev !== before.hash) break;
-    if (before.tablet !== after.tablet || before.epoch !== after.epoch || before.sig === null) break;
+    if (!before || !after || before.fault || after.fault || !goesOn(before, after)) break;
   }
   return from;
 }
@@ -105,9 +112,13 @@ async function judgeSignatures(
     signatures.proved(last);
     return;
   }
-  // The end does not vouch for the rest: each for itself.
-  for (const entry of run.slice(0, -1)) {
-    entry.fault ??= signatureFault(entry, keys);
+  // The end does not vouch for the rest: each for itself, and for those before it that have no signature.
+  let isVouched = false;
+  for (const entry of run.slice(0, -1).reverse()) {
+    if (entry.sig === null && isVouched) continue;
+    const fault = signatureFault(entry, keys);
+    entry.fault ??= fault;
+    isVouched ||= fault === null;
     await turn();
   }
 }

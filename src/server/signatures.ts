@@ -1,5 +1,5 @@
-// Signatures of entries: one at a time before an answer, and afterwards those that a later one in the chain already vouches
-// for. The second is a walk along the log itself, from where it last came to, so that a backlog is taken in at the speed of the
+// Signatures of entries: the head of each run before an answer, and afterwards those that a later one in the chain already vouches
+// for, as tablets with an app of before version 7 of the wire sign each entry. The second is a walk along the log itself, from where it last came to, so that a backlog is taken in at the speed of the
 // disk, nothing waits in memory, and a stop forgets nothing.
 
 import { setImmediate as turn } from 'node:timers/promises';

@@ -83,7 +83,7 @@ async function post(at: string, message: object, headers: Record<string, string>
 const counted = (): readonly Entry[] => tablet.log.entries().filter(({ kind }) => kind === 'station.counted');
 const highest = () => Math.max(-1, ...counted().map(({ payload }) => Number(payload['total'])));
 
-/** What the link wrote is one chain that holds, signed by the key that its first entry names. */
+/** What the link wrote is one chain that holds, its heads and its end signed by the key that its first entry names. */
 function expectChain(): void {
   const own = tablet.log.entries().filter((entry) => entry.tablet.startsWith('link-'));
   const { x, y } = (own[0]?.payload['key'] ?? { x: '', y: '' }) as { x: string; y: string };
@@ -94,6 +94,7 @@ function expectChain(): void {
       expect(entry.seq).toBe(at + 1);
       expect(entry.hash).toBe(hashDraft(entry));
       if (at > 0) expect(entry.prev).toBe(own[at - 1]?.hash);
+      if (entry.sig === null && at < own.length - 1) return;
       expect(signatureHolds(point.toString('base64url'), entryText(entry.hash), entry.sig ?? '')).toBe(true);
     });
 }

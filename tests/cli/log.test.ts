@@ -122,12 +122,12 @@ describe('reelward log verify with signatures', () => {
   test('holds where every entry is signed by the key that its chain names', async () => {
     const { code, report } = await verdictOn(jsonOf(signed));
     expect(code).toBe(0);
-    expect(report.signatures).toEqual({ checked: signed.length, withoutKey: 0 });
+    expect(report.signatures).toMatchObject({ checked: signed.length, withoutKey: 0 });
   });
 
   test('says how many entries no key is known for', async () => {
     const { report } = await verdictOn(jsonOf(log));
-    expect(report.signatures).toEqual({ checked: 0, withoutKey: log.length });
+    expect(report.signatures).toEqual({ checked: 0, withoutKey: log.length, signedTo: [] });
   });
 
   test('fails where the last entry was forged and sealed anew, with the old signature, none, or a damaged one', async () => {
@@ -144,6 +144,45 @@ describe('reelward log verify with signatures', () => {
       expect(code).toBe(1);
       expect(report.firstBroken).toMatchObject({ fault, seq: last.seq });
     }
+  });
+
+  const isHead = (seq: number) => seq % 3 === 0;
+  const headsOnly = () =>
+    signed.map((entry) => (isHead(entry.seq) || entry === signed.at(-1) ? entry : { ...entry, sig: null }));
+
+  test('holds where heads alone are signed, and says up to where', async () => {
+    const last = signed.at(-1) as Entry;
+    const whole = await verdictOn(jsonOf(headsOnly()));
+    expect(whole.code).toBe(0);
+    expect(whole.report.signatures.signedTo).toEqual([
+      { tablet: 'T1', epoch: last.epoch, signedTo: last.seq, lastSeq: last.seq, notVouched: 0 },
+    ]);
+    const list = file('t1-keys.json');
+    writeFileSync(list, JSON.stringify({ keys: [{ tablet: 'T1', key: signed[0]?.payload['key'] }] }));
+    const listed = await verdictOn(jsonOf(headsOnly()), '--keys', list);
+    expect(listed.report).toMatchObject({ proven: signed.length, claimed: 0 });
+  });
+
+  test('fails where the end lost its head, at the first entry that nobody vouches for', async () => {
+    const bare = headsOnly().map((entry) => (entry === signed.at(-1) ? { ...entry, sig: null } : entry));
+    const last = bare.filter(({ sig }) => sig !== null).at(-1) as Entry;
+    const { code, report } = await verdictOn(jsonOf(bare));
+    expect(code).toBe(1);
+    expect(report.firstBroken).toMatchObject({ fault: 'signature-missing', seq: last.seq + 1 });
+    expect(report.signatures.signedTo).toMatchObject([
+      { signedTo: last.seq, lastSeq: signed.length, notVouched: signed.length - last.seq },
+    ]);
+  });
+
+  test('says of a part what its head, being left out, does not vouch for, and that it is whole all the same', async () => {
+    const first = signed[1] as Entry; // the second of the chain, whose head is the third
+    writeFileSync(file('heads.json'), jsonOf(headsOnly()));
+    const kept = await call(['log', 'export', file('heads.json'), '--format', 'json', '--to', first.at]);
+    const { code, report } = await verdictOn(kept.out);
+    expect(code).toBe(0);
+    const [chain] = report.signatures.signedTo;
+    expect(chain).toMatchObject({ tablet: 'T1', notVouched: chain.lastSeq - chain.signedTo });
+    expect(chain.lastSeq).toBeGreaterThanOrEqual(2);
   });
 
   test('fails at the first entry where its key is none', async () => {

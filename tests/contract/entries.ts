@@ -67,6 +67,11 @@ export function makeChain(options: ChainOptions): Entry[] {
   return entries;
 }
 
+/** The list with another entry at one place. */
+export function placed(entries: readonly Entry[], at: number, entry: Entry): readonly Entry[] {
+  return entries.map((one, index) => (index === at ? entry : one));
+}
+
 /** An entry as the store takes it. */
 export function toChecked(entry: Entry, change: Partial<Checked> = {}): Checked {
   const { tablet, epoch, seq, prev, hash, sig, kind, hlc } = entry;

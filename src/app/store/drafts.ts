@@ -2,6 +2,7 @@
 
 import type { Draft } from '../../../shared/floor/draft.ts';
 import { checkPayload, type DraftEntry, type PayloadOf } from '../../../shared/floor/kinds.ts';
+import { isSignedItself } from '../../../shared/floor/own-signature.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { entryToRow, type LogDatabase } from './database.ts';
 import { type Identity, publicKey, type Remembered } from './identity.ts';
@@ -30,7 +31,8 @@ export function checkDraft(draft: Draft): EntryDraft {
 
 /** A draft entry checked. Throws where it does not fit its kind. */
 export function checkDraftEntry({ kind, payload }: DraftEntry): CheckedDraftEntry {
-  return { kind, payload: checkPayload(kind, payload as PayloadOf<typeof kind>) }; // the pair is kept together by `DraftEntry`
+  const checked = checkPayload(kind, payload as PayloadOf<typeof kind>); // the pair is kept together by `DraftEntry`
+  return { kind, payload: checked, isSigned: isSignedItself(kind) };
 }
 
 /** Adds entries whose name is free; one whose name is taken by another hash is kept out and reported by its absence. */

@@ -17,6 +17,7 @@ import { newId } from '../device/ids.ts';
 import { quarantineRow } from './aside.ts';
 import { entryToRow, type LogDatabase } from './database.ts';
 import { type Identity, publicKey, signHash } from './identity.ts';
+import { forgetHead, signHead } from './signed-heads.ts';
 import type { Right, Wrong } from './wrong-clocks.ts';
 
 /** Puts clocks right; the identity to go on with. Durable, or nothing is changed. */
@@ -34,6 +35,8 @@ export async function rightClocks(
   const atMs = right.nowMs ?? right.wallMs;
   const move = { gone: [...own, ...others], told, fault: 'clock-ahead', atMs } as const;
   await log.transaction('rw', log.entries, log.meta, log.aside, () => moveTo(log, next, move));
+  // What is left of the life before ends elsewhere now.
+  if (next !== identity) await signHead(log, identity);
   return next;
 }
 
@@ -77,6 +80,8 @@ async function moveTo(
   await log.entries.bulkDelete(gone.map(({ tablet, epoch, seq }) => [tablet, epoch, seq]));
   const last = told.at(-1);
   if (!last) return;
+  for (const epoch of new Set(gone.filter(({ tablet }) => tablet === next.tablet).map((one) => one.epoch)))
+    await forgetHead(log, epoch);
   await log.entries.bulkAdd(told.map(entryToRow));
   await log.meta.put({ key: 'head', value: { seq: last.seq, hash: last.hash, hlc: last.hlc } });
   await log.meta.put({ key: 'identity', value: next });
@@ -101,13 +106,14 @@ async function tellAgain(
   const told: Entry[] = [];
   // After what is kept of the chain before it: a tablet's own acts stay in the order in which they were done.
   let hlc = before;
-  const tell = async (content: Pick<Entry, 'who' | 'kind' | 'payload'>, atMs: number) => {
+  const tell = async (content: Pick<Entry, 'who' | 'kind' | 'payload' | 'sig'>, atMs: number) => {
     hlc = tickClock(hlc, atMs);
     const { tablet, epoch } = identity;
     const [seq, prev] = [told.length + 1, told.at(-1)?.hash ?? firstPrev];
     const draft = { v: 1 as const, tablet, epoch, seq, at: formatMoment(atMs), hlc, prev };
     const sealed = sealEntry({ ...draft, who: content.who, kind: content.kind, payload: content.payload });
-    const entry = { ...sealed, sig: await signHash(identity, sealed.hash) };
+    // What was signed by itself is again.
+    const entry = content.sig === null ? sealed : { ...sealed, sig: await signHash(identity, sealed.hash) };
     told.push(entry);
     return entry;
   };
@@ -120,7 +126,7 @@ async function tellAgain(
   if (!first) return [];
   const previous = first.seq > 1 ? { epoch: first.epoch, seq: first.seq - 1 } : null;
   const payload: JsonObject = { name: right.name, app: right.app, key: await publicKey(identity), previous };
-  await tell({ who: null, kind: 'tablet.opened', payload }, trueMs(first));
+  await tell({ who: null, kind: 'tablet.opened', payload, sig: null }, trueMs(first));
   for (const entry of own) {
     if (entry.kind === 'tablet.opened') continue;
     const again = await tell({ ...entry, payload: renamed(entry.payload, names) }, trueMs(entry));

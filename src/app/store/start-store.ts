@@ -10,7 +10,7 @@ import { loadReplica, readFrom } from './load.ts';
 import { type OpenDatabases, type StoreOptions, tellFault } from './opening.ts';
 import { beginNewLife, putBoundsRight, putRight } from './put-right.ts';
 import { keepSoon } from './snapshots.ts';
-import { goOnFrom, guarded, inTurn, makeState, reload, type StoreState } from './state.ts';
+import { goOnFrom, guarded, inTurn, makeState, reload, type StoreState, tellWriter } from './state.ts';
 import type { Store } from './store.ts';
 import { foldWith } from './this-fold.ts';
 import { readTrust } from './trust.ts';
@@ -117,6 +117,7 @@ async function closeState(state: StoreState): Promise<void> {
   const { log, cache, peers } = state;
   state.isClosed = true;
   clearTimeout(state.keeping);
+  tellWriter(state, (writer) => writer.stop());
   await state.checking;
   // What is still being kept comes to its end first: its connection would hold up whoever throws the store away.
   await cache.kept.count().catch(() => undefined);

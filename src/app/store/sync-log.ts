@@ -1,6 +1,7 @@
 // The tablet's log as sync sees it: its chains, what comes after a number, and what sync remembers.
 
 import Dexie from 'dexie';
+import { needsOwnSignature } from '../../../shared/floor/own-signature.ts';
 import { chainId } from '../../../shared/log/entry.ts';
 import type { Head } from '../../../shared/wire/messages.ts';
 import { emptyMemory, type SyncLog, type SyncMemory } from '../sync/ports.ts';
@@ -43,6 +44,7 @@ export function createSyncLog(store: Store): SyncLog {
     },
     takeIn: store.takeIn,
     firstOf: async ({ tablet, epoch }) => (await entries.get([tablet, epoch, 1]))?.entry ?? null,
+    signsItself: needsOwnSignature,
     quarantine: store.quarantine,
     rightClocks: store.rightClocks,
     beginNewLife: store.beginNewLife,

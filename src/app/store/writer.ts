@@ -1,4 +1,4 @@
-// Appends to the log. Method: take the chain's head, seal and sign outside any transaction, then in one transaction add the
+// Appends to the log. Method: take the chain's head and seal outside any transaction, then in one transaction add the
 // entries and move the head. A second window that has written in the meantime has taken the next number: the entry cannot be
 // added, nothing of the transaction is kept, and all starts over from the new head. A foreign wait inside a transaction would
 // commit half of it. Refused: reading the head again inside the transaction; it tells no more and delays every verdict.
@@ -17,11 +17,14 @@ import { sealEntry, wellFormed } from '../../../shared/log/seal.ts';
 import type { Clock } from '../device/clock.ts';
 import { entryToRow, type LogDatabase } from './database.ts';
 import { type Identity, rememberChain, signHash } from './identity.ts';
+import { signHead } from './signed-heads.ts';
 
 /** What is to be written: the rest of the envelope is the writer's business. */
 export interface CheckedDraftEntry {
   readonly kind: string;
   readonly payload: JsonObject;
+  /** True for what is signed by itself; all else is vouched for by the signed head after it. */
+  readonly isSigned: boolean;
 }
 
 /** A draft entry, or what it is once the ids of the entries before it in the same append, and its own, are known. */
@@ -37,6 +40,8 @@ export interface Head {
 const emptyHead: Head = { seq: 0, hash: firstPrev, hlc: null };
 /** Two windows that both write lose at most a few races; more means that something else is wrong. */
 const TRIES = 20;
+/** A head is signed so long after the first entry that it vouches for, ms. */
+const SIGN_AFTER_MS = 700;
 
 /** Writes to this tablet's chain. */
 export interface Writer {
@@ -50,6 +55,8 @@ export interface Writer {
   readonly goOnAs: (identity: Identity) => void;
   /** Runs work that changes the chain; no append runs meanwhile. */
   readonly alone: <T>(work: () => Promise<T>) => Promise<T>;
+  /** Signs no head any more: the database is about to close. */
+  readonly stop: () => void;
 }
 
 /** True where an entry of that number was there already. */
@@ -67,6 +74,8 @@ interface Writing {
   seen: ClockReading | null;
   /** The head as last written here: saves a look before each append; another window's append is noticed within. */
   lastHead: Head | null;
+  /** Until the head is signed; undefined while nothing waits for that. */
+  signing: ReturnType<typeof setTimeout> | undefined;
 }
 
 /** By whom and when entries are sealed. `seen`: the latest clock reading of others. */
@@ -83,7 +92,7 @@ export async function readHead(db: LogDatabase): Promise<Head> {
   return ((await db.meta.get('head'))?.value as Head | undefined) ?? emptyHead; // written below only
 }
 
-/** Seals and signs drafts as the entries that follow a head, and writes nothing. */
+/** Seals drafts as the entries that follow a head, signs what is signed by itself, and writes nothing. */
 export async function sealAfter(
   head: Head,
   drafts: readonly EntryDraft[],
@@ -113,7 +122,7 @@ export async function sealAfter(
       prev: hash,
     };
     const entry = sealEntry(draft);
-    sealed.push({ ...entry, sig: await signHash(identity, entry.hash) });
+    sealed.push(content.isSigned ? { ...entry, sig: await signHash(identity, entry.hash) } : entry);
     hash = entry.hash;
   }
   return sealed;
@@ -151,12 +160,22 @@ async function write(
     writing.lastHead = null; // until it is known to be durable
     if (!(await addSealed(db, sealed, written))) continue;
     writing.lastHead = written;
+    signSoon(writing);
     if (!isPassing) rememberChain({ tablet: last.tablet, epoch: last.epoch, seq: last.seq });
     return sealed;
   }
   throw new Dexie.AbortError(
     'Cannot append as the head of the chain must hold still: another window keeps writing',
   );
+}
+
+/** Never in the way of what is written: the head is signed when whoever waits for the entries has had them for a while. */
+function signSoon(writing: Writing): void {
+  writing.signing ??= setTimeout(() => {
+    writing.signing = undefined;
+    // A database that was closed or fails meanwhile: the next start signs, and each send does.
+    signHead(writing.db, writing.identity).catch(() => undefined);
+  }, SIGN_AFTER_MS);
 }
 
 function inTurn<T>(writing: Writing, work: () => Promise<T>): Promise<T> {
@@ -179,7 +198,10 @@ export function createWriter(
     queue: Promise.resolve(),
     seen: null,
     lastHead: null,
+    signing: undefined,
   };
+  // What an earlier life of the page did not come to: the end of the chain as it lies here.
+  signSoon(writing);
   return {
     append: (drafts, who) => inTurn(writing, () => write(writing, drafts, who)),
     sawClock: (reading) => {
@@ -195,5 +217,6 @@ export function createWriter(
       writing.lastHead = null;
     },
     alone: (work) => inTurn(writing, work),
+    stop: () => clearTimeout(writing.signing),
   };
 }

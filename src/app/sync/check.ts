@@ -6,6 +6,7 @@ import { aheadLimitMs } from '../../../shared/log/clock.ts';
 import { chainId, type Entry, isWithinLevels, payloadLevelsMost } from '../../../shared/log/entry.ts';
 import { entrySchema } from '../../../shared/log/entry-schema.ts';
 import { sealedHash } from '../../../shared/log/seal.ts';
+import { goesOn } from '../../../shared/log/vouched.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import { entryText } from '../../../shared/wire/signing.ts';
 import type { QuarantinedEntry, SyncLog } from './ports.ts';
@@ -27,42 +28,48 @@ const FACTS_MOST = 32;
 /** Entries looked at before the page gets its turn. */
 const AT_ONCE = 250;
 
-/** Tells entries of the log apart from what is none. Of a run sealed one to the next, the last signature vouches for all before it. */
+/**
+ * Tells entries of the log apart from what is none. Of a run sealed one to the next, the last signature vouches for all before it. What
+ * comes without one after it is none of the log where the chain names a key: the server cuts its pages behind a signed entry.
+ */
 export async function checkPulled(
   values: readonly unknown[],
   { log, serverMs }: CheckParts,
 ): Promise<CheckedPage> {
   const quarantined: QuarantinedEntry[] = [];
   const sealed: Entry[] = [];
+  const ahead = new Set<Entry>();
   let looked = 0;
   for (const value of values) {
     const read = readSealed(value, serverMs);
     if (read.fault !== null) quarantined.push({ value: keepable(value), fault: read.fault });
-    else sealed.push(read.entry);
+    if (read.entry !== null) sealed.push(read.entry);
+    if (read.entry !== null && read.fault !== null) ahead.add(read.entry);
     looked += 1;
     if (looked % AT_ONCE === 0) await new Promise<void>((resolve) => setTimeout(resolve));
   }
   const keyOf = keysFrom(log, sealed);
-  const forged = new Set<Entry>();
+  const out = new Set<Entry>(ahead);
   for (const run of runsOf(sealed)) {
-    const last = run.at(-1);
-    if (!last || (await isSignedBy(last, keyOf))) continue;
-    for (const entry of run) if (!(await isSignedBy(entry, keyOf))) forged.add(entry);
+    for (const [entry, fault] of await unvouched(run, keyOf)) {
+      if (!out.has(entry)) quarantined.push({ value: entry, fault });
+      out.add(entry);
+    }
   }
-  for (const entry of forged) quarantined.push({ value: entry, fault: 'signature-differs' });
-  return { entries: forged.size === 0 ? sealed : sealed.filter((entry) => !forged.has(entry)), quarantined };
+  return { entries: out.size === 0 ? sealed : sealed.filter((entry) => !out.has(entry)), quarantined };
 }
 
+/** The entry is there wherever its hash is that of its text: one dated too far ahead is none of the log, and shows what stands before it. */
 type Read =
   | { readonly fault: null; readonly entry: Entry }
-  | { readonly fault: EntryFault | 'unreadable'; readonly entry: null };
+  | { readonly fault: EntryFault | 'unreadable'; readonly entry: Entry | null };
 
 function readSealed(value: unknown, serverMs: number): Read {
   const read = z.safeParse(entrySchema, value);
   if (!read.success) return { fault: 'unreadable', entry: null };
   const entry = read.data;
   if (sealedHash(entry) !== entry.hash) return { fault: 'hash-differs', entry: null };
-  if (entry.hlc.ms > serverMs + aheadLimitMs) return { fault: 'clock-ahead', entry: null };
+  if (entry.hlc.ms > serverMs + aheadLimitMs) return { fault: 'clock-ahead', entry };
   return { fault: null, entry };
 }
 
@@ -84,8 +91,7 @@ function runsOf(entries: readonly Entry[]): readonly (readonly Entry[])[] {
   for (const entry of entries) {
     const run = open.get(chainId(entry));
     const before = run?.at(-1);
-    const isSigned = entry.sig !== null && before?.sig !== null;
-    if (run && isSigned && before?.hash === entry.prev) run.push(entry);
+    if (run && before && goesOn(before, entry)) run.push(entry);
     else {
       const next = [entry];
       runs.push(next);
@@ -127,13 +133,28 @@ function keyIn(first: Entry): { kty: string; crv: string; x: string; y: string }
   return { kty, crv, x, y };
 }
 
-/** True also where there is nothing to check by: no key known, or written before there was one. */
-async function isSignedBy(entry: Entry, keyOf: KeyOf): Promise<boolean> {
-  if (entry.sig === null) return true;
-  const key = await keyOf(entry);
-  if (!key) return true;
-  const text = new TextEncoder().encode(entryText(entry.hash));
-  return crypto.subtle.verify({ name: 'ECDSA', hash: 'SHA-256' }, key, bytesOf(entry.sig), text);
+/** What of a run nobody vouches for, and why. From its end: mostly that is signed, and one signature is all that is looked at. */
+async function unvouched(
+  run: readonly Entry[],
+  keyOf: KeyOf,
+): Promise<readonly (readonly [Entry, EntryFault])[]> {
+  const found: (readonly [Entry, EntryFault])[] = [];
+  let isVouched = false;
+  for (const entry of [...run].reverse()) {
+    if (isVouched && (entry.sig === null || found.length === 0)) continue;
+    const key = await keyOf(entry);
+    // Nothing to check by: no key known, or written before there was one.
+    if (!key) return [];
+    if (entry.sig === null) found.push([entry, 'signature-missing']);
+    else if (await holds(entry.hash, entry.sig, key)) isVouched = true;
+    else found.push([entry, 'signature-differs']);
+  }
+  return found;
+}
+
+function holds(hash: string, sig: string, key: Key): Promise<boolean> {
+  const text = new TextEncoder().encode(entryText(hash));
+  return crypto.subtle.verify({ name: 'ECDSA', hash: 'SHA-256' }, key, bytesOf(sig), text);
 }
 
 function bytesOf(base64url: string): Uint8Array<ArrayBuffer> {

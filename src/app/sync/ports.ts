@@ -80,6 +80,8 @@ export interface SyncLog {
   readonly takeIn: (entries: readonly Entry[]) => Promise<void>;
   /** The first entry of a chain, where it is here: it names the key that signs the others. */
   readonly firstOf?: (chain: { readonly tablet: string; readonly epoch: string }) => Promise<Entry | null>;
+  /** True for an entry that is signed by itself, whatever head comes after it; absent where none is. `next`: the one after it in its page. */
+  readonly signsItself?: (entry: Entry, next: Entry | null) => boolean;
   /** Keeps what came and is no part of the log, once each; answers how many are kept so in all. */
   readonly quarantine?: (found: readonly QuarantinedEntry[]) => Promise<number>;
   /** The true time is known: what was dated beyond the limit ahead of it is quarantined, and own entries are written anew. */

@@ -1,8 +1,10 @@
 // Pushing: what the server lacks of each chain goes out page by page, some pages at a time.
 
+import { fromBase64Url, toBase64Url } from '../../../shared/kit/base64.ts';
 import { chainId, type Entry, isBounded, signatureForm } from '../../../shared/log/entry.ts';
+import { closedBy } from '../../../shared/log/vouched.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
-import { pageEntries } from '../../../shared/wire/limits.ts';
+import { pageBytes, pageEntries } from '../../../shared/wire/limits.ts';
 import { type Brought, type Head, pushedSchema } from '../../../shared/wire/messages.ts';
 import { type Page, takePage } from '../../../shared/wire/pages.ts';
 import { broughtText, entryText } from '../../../shared/wire/signing.ts';
@@ -10,10 +12,13 @@ import { noteAcks, offerHeads, type SyncContext, tellBacklog } from './context.t
 import { noteReceipt } from './heads.ts';
 import type { CallFailure } from './http.ts';
 import { handPins } from './pins.ts';
-import type { SyncKey } from './ports.ts';
+import type { SyncKey, SyncLog } from './ports.ts';
 
 /** Pages of one chain on their way at the same time: the server flushes those that wait together in one go. */
 const PAGES_AT_ONCE = 8;
+/** How a sealed entry's text ends as long as it has no signature, and by how much a signature makes it longer at most. */
+const UNSIGNED_END = '"sig":null}';
+const SIGNATURE_CHARS = 100;
 
 /** A page on its way. */
 interface Travelling {
@@ -47,6 +52,7 @@ export async function pushAll(context: SyncContext): Promise<CallFailure | null>
  */
 async function pushChain(context: SyncContext, head: Head): Promise<CallFailure | null> {
   const id = chainId(head);
+  let how: Signing = (await isOwnChain(context, head)) ? 'end' : 'none';
   const held = () => context.memory.acked[id] ?? 0;
   const isStuck = () => context.stuck.has(id);
   const travelling: Travelling[] = [];
@@ -56,11 +62,11 @@ async function pushChain(context: SyncContext, head: Head): Promise<CallFailure 
   let isGap = false;
   for (;;) {
     while (!failure && !isGap && !isStuck() && travelling.length < PAGES_AT_ONCE && sent < head.seq) {
-      const page = await nextPage(context, head, sent);
+      const page = await nextPage(context, head, { sent, how });
       const last = page?.entries.at(-1);
       if (!page || !last) break;
       sent = last.seq;
-      travelling.push({ end: sent, answer: pushPage(context, page, head) });
+      travelling.push({ end: sent, answer: pushPage(context, page, { head, how }) });
     }
     const next = travelling.shift();
     if (next) {
@@ -69,28 +75,73 @@ async function pushChain(context: SyncContext, head: Head): Promise<CallFailure 
       if (held() < next.end) isGap = true;
       continue;
     }
-    if (failure || isStuck() || held() >= head.seq || held() <= before) return failure;
+    if (failure || isStuck() || held() >= head.seq) return failure;
     // All have arrived, and some of it was not taken: from there again, as long as there is progress.
+    const isBetter = held() > before;
+    if (!isBetter && how !== 'end') return failure;
+    // Behind an entry that the server does not take no end vouches for those before it: then each is signed.
+    if (how !== 'none') how = isBetter ? 'end' : 'each';
     before = sent = held();
     isGap = false;
   }
 }
 
+/** Which entries of a page are signed before it goes: of a chain by this tablet's key its end, or each where that did not do. */
+type Signing = 'none' | 'end' | 'each';
+
+/** Is the chain signed by the key that this tablet has? Not one of a life before, which a server that lost it gets as it is. */
+async function isOwnChain({ log, key }: SyncContext, head: Head): Promise<boolean> {
+  if (head.tablet !== key.tablet) return false;
+  const named = await namedKey(log, head);
+  return named === null || named === key.publicKey;
+}
+
+/** The point that a chain's first entry names as its key; null where it names none, or is not here. */
+async function namedKey(log: SyncLog, chain: Head): Promise<string | null> {
+  const first = await log.firstOf?.(chain);
+  const key = first?.kind === 'tablet.opened' ? first.payload['key'] : null;
+  if (typeof key !== 'object' || key === null || Array.isArray(key)) return null;
+  const { x, y } = key as Readonly<Record<string, unknown>>; // looked at on the next line
+  const point = typeof x === 'string' && typeof y === 'string' ? joinPoint(x, y) : null;
+  return point && toBase64Url(point);
+}
+
+/** The uncompressed point of its two numbers, base64url; null where they are none. */
+function joinPoint(x: string, y: string): Uint8Array | null {
+  const [left, right] = [fromBase64Url(x), fromBase64Url(y)];
+  return left && right ? Uint8Array.of(4, ...left, ...right) : null;
+}
+
 /** The next page of a chain; null where nothing is left that can travel, which leaves the chain stuck if something is left at all. */
-async function nextPage(context: SyncContext, head: Head, sent: number): Promise<Page | null> {
+async function nextPage(
+  context: SyncContext,
+  head: Head,
+  { sent, how }: { readonly sent: number; readonly how: Signing },
+): Promise<Page | null> {
   const next = await context.log.entriesAfter(head, sent, pageEntries);
-  const page = takePage(next.slice(0, endOfIntact(next)));
-  if (page.entries.length > 0) return page;
+  const page = takePage(next.slice(0, endOfIntact(next)), { bytes: pageBytes - SIGNATURE_CHARS });
+  const vouched = how === 'none' ? await cutAtHead(context, head, page) : page;
+  if (vouched.entries.length > 0) return vouched;
   if (next.length > 0) context.stuck.add(chainId(head));
   return null;
 }
 
-async function pushPage(context: SyncContext, page: Page, head: Head): Promise<CallFailure | null> {
+/** Up to the last signed entry: what comes after it nobody vouches for yet. A chain that names no key goes as it is. */
+async function cutAtHead({ log }: SyncContext, head: Head, page: Page): Promise<Page> {
+  const signed = closedBy(page.entries, ({ sig }) => sig !== null);
+  if (signed === page.entries.length) return page;
+  if (signed === 0 && (await namedKey(log, head)) === null) return page;
+  return takePage(page.entries.slice(0, signed));
+}
+
+async function pushPage(
+  context: SyncContext,
+  page: Page,
+  { head, how }: { readonly head: Head; readonly how: Signing },
+): Promise<CallFailure | null> {
   const { key, caller, status } = context;
   const own = head.tablet === key.tablet;
-  const isSigned = !own || page.entries.every((entry) => entry.sig !== null);
-  // The text that measured the page is the text that travels: writing it again would double the tablet's work.
-  const entries = isSigned ? page.texts : [JSON.stringify(await signAll(page.entries, key))];
+  const entries = await signedTexts(context, page, how);
   const brought = own ? '' : `"brought":${JSON.stringify([await bring(page.entries, key)])},`;
   const texts = [`{"sentMs":${context.world.nowMs()},${brought}"entries":`, ...entries, '}'];
   const pushed = await caller.call('/api/push', pushedSchema, { texts, timeoutMs: 30_000 });
@@ -149,11 +200,22 @@ async function bring(entries: readonly Entry[], key: SyncKey): Promise<Brought> 
   return { ...end, sig: await key.sign(broughtText(end)) };
 }
 
-/** Own entries written before there was a key are signed when they are first sent. */
-function signAll(entries: readonly Entry[], key: SyncKey): Promise<readonly Entry[]> {
-  return Promise.all(
-    entries.map(async (entry) =>
-      entry.sig === null ? { ...entry, sig: await key.sign(entryText(entry.hash)) } : entry,
-    ),
-  );
+/**
+ * The page's text with what is to be signed signed. The text that measured the page is the text that travels, but for its end: writing it
+ * again would double the tablet's work.
+ */
+async function signedTexts({ log, key }: SyncContext, page: Page, how: Signing): Promise<readonly string[]> {
+  const { entries, texts } = page;
+  const last = entries.length - 1;
+  const wanted = entries.flatMap((entry, at) => {
+    const isWanted = at === last || how === 'each' || log.signsItself?.(entry, entries[at + 1] ?? null);
+    return isWanted && entry.sig === null ? [at] : [];
+  });
+  if (how === 'none' || wanted.length === 0) return texts;
+  const sigs = await Promise.all(wanted.map((at) => key.sign(entryText(entries[at]?.hash ?? ''))));
+  const end = texts.at(-2) ?? '';
+  if (wanted.length === 1 && wanted[0] === last && end.endsWith(UNSIGNED_END))
+    return [...texts.slice(0, -2), `${end.slice(0, -UNSIGNED_END.length)}"sig":"${sigs[0]}"}`, ']'];
+  const signed = new Map(wanted.map((at, index) => [at, sigs[index] ?? null]));
+  return [JSON.stringify(entries.map((entry, at) => ({ ...entry, sig: signed.get(at) ?? entry.sig })))];
 }

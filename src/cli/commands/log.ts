@@ -47,10 +47,13 @@ FILE is an exported log: JSON lines (one entry a line), CSV or XLSX; - for stand
 verify walks every tablet's chain of hashes, checks the signatures, compares the readable columns of a table with the sealed entry
 of each row, and prints one JSON document: {"entries", "tablets", "omitted", "ok", "firstBroken", "proven", "claimed", "plant",
 "provenBy", "claims", "tree", "rights", "passkeys", "heads", "faults", "signatures"}. The order of lines does not matter.
-"proven" counts the entries whose signature holds by a key of the plant's signed list: the list in a JSON export by the server, or
+"proven" counts the entries vouched for by a signature that holds by a key of the plant's signed list: the list in a JSON export by the server, or
 --keys FILE: a list as "reelward serve keys" prints it, an export that has one, or an own {"keys": [{"tablet", "key"}]} (65 bytes
 in base64url, or as JWK). "claimed" counts all others: whoever wrote the file can have written them; "claims" says why, and
 "broughtBy" which tablet of the plant signed that it brought the chain: of a tablet that the plant never let in nothing else is known.
+A tablet signs the end of its chain and not each entry: a signature vouches for all before it, as far as the file holds all of that.
+"signatures": {"signedTo"} says for each tablet's chain up to which number it is signed, and how many entries are "notVouched" for:
+after that one, or before something that the file leaves out.
 That the list is your plant's nobody but you can say: compare "plant": {"fingerprint"} with what "reelward serve" prints at its start,
 or give it as --plant; another plant's list is then not taken, and the answer is no.
 "tree" says where a JSON export by the server brings the signed head of the plant's whole log: how many "entries" of the file are proved
@@ -121,14 +124,14 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
   const witnessed = await readWitnessed(earlier?.tree?.head, values.witness, io);
   const checkpoints: readonly Checkpoint[] = earlier?.heads ?? [];
   const { known, fault } = await knownKeys(reading, values, io);
-  const signatures = checkSignatures(reading.entries, known.keys);
+  const signatures = checkSignatures(reading.entries, known.keys, reading.omitted);
   const report = verifyExport(reading, {
     checkpoints,
     signatureHolds: signatures.holds,
-    mustBeSigned: signatures.hasKey,
+    mustBeSigned: signatures.lacksHead,
     lacksFields: lacksSecrets,
   });
-  const { checked, withoutKey } = signatures;
+  const { checked, withoutKey, signedTo } = signatures;
   const { tree, fault: treeFault } = checkTree(
     reading,
     known.plant?.key ?? null,
@@ -151,7 +154,7 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
       witnesses: witnessed.by,
       rights: rightsIn(reading),
       passkeys: await checkPasskeys(reading.entries),
-      signatures: { checked, withoutKey },
+      signatures: { checked, withoutKey, signedTo },
     },
     io,
   );

@@ -4,6 +4,7 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { DAY_MS } from '../../../shared/kit/moment.ts';
 import { driftLimitMs } from '../../../shared/log/clock.ts';
 import { canonicalText } from '../../../shared/log/seal.ts';
+import { closedBy } from '../../../shared/log/vouched.ts';
 import { codesSince, type EntryFault } from '../../../shared/wire/codes.ts';
 import { type Cursor, formatCursor, parseCursor } from '../../../shared/wire/cursor.ts';
 import {
@@ -35,6 +36,7 @@ import { isPlainEntry } from '../envelope.ts';
 import { storeWords } from '../health.ts';
 import { hashOf } from '../keys.ts';
 import { signedKeys } from '../plant-key.ts';
+import { unsignedEnd } from '../stores/queries.ts';
 import type { StoredEntry } from '../stores/store.ts';
 import { proveTree } from '../tree-heads.ts';
 import { bodySize, checkUnpacks, readAs } from './body.ts';
@@ -232,6 +234,7 @@ async function pull(
   return reply.type('application/json; charset=utf-8').send(answer);
 }
 
+/** A cut page ends at a signed entry where it has one, which vouches for those before it: they are checked as soon as they come. */
 function fitPage(rows: readonly StoredEntry[]): {
   readonly rows: readonly StoredEntry[];
   readonly more: boolean;
@@ -243,7 +246,9 @@ function fitPage(rows: readonly StoredEntry[]): {
     if (count > 0 && (count >= pageEntries || bytes > pageBytes)) break;
     count += 1;
   }
-  return { rows: rows.slice(0, count), more: count < rows.length };
+  const more = count < rows.length;
+  const closed = more ? closedBy(rows.slice(0, count), ({ text }) => !text.endsWith(unsignedEnd)) : count;
+  return { rows: rows.slice(0, closed === 0 ? count : closed), more };
 }
 
 async function live(request: FastifyRequest, reply: FastifyReply, context: ServerContext): Promise<void> {

@@ -40,6 +40,9 @@ export function entryJson(row: {
   return `${row.body.slice(0, -1)},"hash":${JSON.stringify(row.hash)},"sig":${JSON.stringify(row.sig)}}`;
 }
 
+/** How the text of an entry ends that has no signature of its own. */
+export const unsignedEnd = '"sig":null}';
+
 function toStored(row: {
   pos: number;
   root: string;

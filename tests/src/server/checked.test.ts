@@ -2,12 +2,14 @@
 // a tablet that nobody knows the one that brings it.
 
 import { createPublicKey } from 'node:crypto';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Entry, JsonObject } from '../../../shared/log/entry.ts';
+import { draftOf, sealEntry } from '../../../shared/log/seal.ts';
 import type { Brought } from '../../../shared/wire/messages.ts';
-import { broughtText } from '../../../shared/wire/signing.ts';
+import { broughtText, entryText } from '../../../shared/wire/signing.ts';
 import { checkEntries, readEntry } from '../../../src/server/checked.ts';
-import { makeChain, newKey, startMs } from '../../contract/entries.ts';
+import { makeChain, newKey, placed, startMs, type TestKey } from '../../contract/entries.ts';
 
 const [oldKey, key] = [newKey(), newKey()];
 const forged = 'A'.repeat(86);
@@ -36,12 +38,19 @@ async function check(entries: readonly Entry[], carrier = 't1', brought: readonl
     },
   );
   const faults = Object.fromEntries(checked.flatMap(({ seq, fault }) => (fault ? [[seq, fault]] : [])));
-  return { faults, asked, proved, kept, via: checked.map((one) => one.via) };
+  const [taken, hashes] = [checked.map(({ seq }) => seq), checked.map(({ hash }) => hash)];
+  return { faults, asked, proved, kept, via: checked.map((one) => one.via), taken, hashes };
 }
+
+/** The chain of six without a signature, and with one of the tablet's key at some entry. */
+const bare = [...before, ...own].map((entry) => ({ ...entry, sig: null }));
+const signedBy = (by: TestKey, entry: Entry): Entry => ({ ...entry, sig: by.sign(entryText(entry.hash)) });
+const headed = (seq: number): readonly Entry[] =>
+  bare.slice(0, seq).map((entry) => (entry.seq === seq ? signedBy(key, entry) : entry));
 
 describe('`checkEntries()`', () => {
   it('asks the store for nothing where a tablet brings its own, signed with the key that it has', async () => {
-    expect(await check(own)).toEqual({
+    expect(await check(own)).toMatchObject({
       faults: {},
       asked: [],
       proved: [own.at(-1)?.hash],
@@ -83,7 +92,13 @@ describe('`checkEntries()`', () => {
     const other = { ...wordFor(strange[2]), seq: 2 };
     expect((await check(strange, 't1', [other])).faults).toEqual(missing);
     const all = await check(strange, 't1', [wordFor(strange[2])]);
-    expect(all).toEqual({ faults: {}, asked: ['x'], proved: [], kept: ['t1 3'], via: ['t1', 't1', 't1'] });
+    expect(all).toMatchObject({
+      faults: {},
+      asked: ['x'],
+      proved: [],
+      kept: ['t1 3'],
+      via: ['t1', 't1', 't1'],
+    });
     const some = await check(strange, 't1', [wordFor(strange[1])]);
     expect(some.faults).toEqual({ 3: 'signature-missing' });
     // Unsigned ones are no run; the seals between them hold all the same.
@@ -105,5 +120,66 @@ describe('`checkEntries()`', () => {
       2: 'signature-differs',
       3: 'signature-differs',
     });
+  });
+
+  it('takes what the head at the end of a page vouches for, by one signature', async () => {
+    const page = headed(before.length + own.length);
+    expect(await check(page)).toMatchObject({
+      faults: {},
+      proved: [page.at(-1)?.hash],
+      taken: [1, 2, 3, 4, 5, 6],
+    });
+    const strange = makeChain({ tablet: 't1', epoch: 'e2', count: 3, key: newKey() });
+    expect((await check([...page, ...strange])).faults).toMatchObject({ 3: 'signature-differs' });
+  });
+
+  it('takes nothing that comes after the last head of a page', async () => {
+    const missing = { 4: 'signature-missing', 5: 'signature-missing', 6: 'signature-missing' };
+    expect((await check([...headed(3), ...bare.slice(3)])).faults).toEqual(missing);
+    const forgedEnd = [...headed(3), ...bare.slice(3, 5), { ...(bare[5] as Entry), sig: forged }];
+    expect((await check(forgedEnd)).faults).toEqual({ ...missing, 6: 'signature-differs' });
+  });
+
+  it('leaves out what the head vouches for only behind an entry at fault, so that the log never holds it without its head', async () => {
+    const far = 10 * 3_600_000;
+    const ahead = sealEntry({ ...draftOf(bare[3] as Entry), hlc: { ms: startMs + far, n: 0 } });
+    const rest = makeChain({ tablet: 't1', count: 2, key, after: ahead });
+    const found = await check([...bare.slice(0, 3), ahead, ...rest]);
+    expect(found).toMatchObject({ faults: { 4: 'clock-ahead' }, taken: [4, 5, 6] });
+    // Signed each, those before it are taken.
+    const each = await check([...before, ahead, ...rest]);
+    expect(each).toMatchObject({ faults: { 4: 'clock-ahead' }, taken: [1, 2, 3, 4, 5, 6] });
+  });
+
+  it('takes every entry of an honest chain whose pages end in heads, and nothing that was cut, moved, replaced, added or taken from another', async () => {
+    const honest = new Set([...bare, ...before, ...own].map(({ hash }) => hash));
+    const other = makeChain({ tablet: 't2', count: 6, key: newKey() });
+    const at = fc.nat(5);
+    const heads = fc.uniqueArray(fc.integer({ min: 1, max: 5 }));
+    await fc.assert(
+      fc.asyncProperty(heads, fc.nat(7), at, at, async (more, attack, from, to) => {
+        const page: readonly Entry[] = bare.map((one) =>
+          one.seq === 6 || more.includes(one.seq) ? signedBy(key, one) : one,
+        );
+        expect((await check(page)).faults).toEqual({});
+        const entry = page[from] as Entry;
+        const resealed = sealEntry({ ...draftOf(entry), payload: { text: 'forged' } });
+        const tail = makeChain({ tablet: 't1', count: 2, after: page[5] as Entry });
+        const bent: readonly (readonly Entry[])[] = [
+          page.filter((one) => one !== entry),
+          placed(placed(page, from, page[to] as Entry), to, entry),
+          placed(page, from, resealed),
+          placed(page, from, { ...resealed, sig: entry.sig ?? signedBy(newKey(), resealed).sig }),
+          placed(page, from, { ...entry, payload: { text: 'forged' } }),
+          [...page, ...tail],
+          [...page, ...tail.map((one) => signedBy(newKey(), one))],
+          placed(page, from, { ...entry, sig: other[to]?.sig ?? null }),
+        ];
+        const { faults, taken, hashes } = await check(bent[attack] ?? []);
+        for (const [index, hash] of hashes.entries())
+          if (!(String(taken[index]) in faults)) expect(honest).toContain(hash);
+      }),
+      { numRuns: 300 },
+    );
   });
 });

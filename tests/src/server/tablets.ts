@@ -134,6 +134,7 @@ export function newMemoryLog(tablet: string, epoch = 'e1'): MemoryLog {
       const fresh = entries.filter(add);
       if (fresh.length > 0) for (const listener of takenListeners) listener(fresh);
     },
+    firstOf: async (chain) => byId.get(entryId({ ...chain, seq: 1 })) ?? null,
     readMemory: async () => log.memory,
     writeMemory: async (memory) => {
       log.memory = memory;

@@ -25,6 +25,7 @@ import { parseNote } from '../../../../shared/log/note.ts';
 import { parsePlantList } from '../../../../shared/log/plant-list.ts';
 import { makeProofRecord } from '../../../../shared/log/proof-record.ts';
 import { readPlantKeys } from '../../store/plant-keys.ts';
+import { readSignedHeads, signHead, withHeads } from '../../store/signed-heads.ts';
 import type { Store } from '../../store/store.ts';
 
 /** The exported file and how many entries it holds. */
@@ -60,8 +61,11 @@ export async function exportStore(
     else if (format === 'json') parts.push(`${itemToJson(item)}\n`);
     else items.push(item);
   };
+  const { tablet } = store.identity;
+  await signHead(store.log, store.identity);
+  const heads = await readSignedHeads(store.log);
   await store.readAll((entries: readonly Entry[]) => {
-    for (const entry of entries) {
+    for (const entry of withHeads(entries, tablet, heads)) {
       takeName(names, entry);
       for (const item of exporter.take(entry)) put(item);
     }

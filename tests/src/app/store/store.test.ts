@@ -12,6 +12,7 @@ import { verifyChains } from '../../../../shared/log/chain.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
 import { compareEntries } from '../../../../shared/log/order.ts';
 import { CacheDatabase, entryToRow } from '../../../../src/app/store/database.ts';
+import { readSignedHeads, signHead, withHeads } from '../../../../src/app/store/signed-heads.ts';
 import { openStore, type Store, StoreError } from '../../../../src/app/store/store.ts';
 import { checkSignatures } from '../../../../src/cli/log-file.ts';
 import {
@@ -140,8 +141,11 @@ describe('append()', () => {
       [3, 'panels.counted', 'ana'],
       [4, 'panels.counted', null],
     ]);
-    const signatures = await checkSignatures(entries);
-    expect(signatures).toMatchObject({ checked: 4, withoutKey: 0 });
+    await signHead(store.log, store.identity);
+    const heads = await readSignedHeads(store.log);
+    const signatures = checkSignatures(withHeads(entries, store.identity.tablet, heads));
+    expect(signatures).toMatchObject({ checked: 1, withoutKey: 0 });
+    expect(signatures.signedTo).toMatchObject([{ signedTo: 4, lastSeq: 4, notVouched: 0 }]);
     expect(verifyChains(entries, { signatureHolds: signatures.holds })).toMatchObject({
       ok: true,
       tablets: 1,
