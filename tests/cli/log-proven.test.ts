@@ -170,21 +170,27 @@ describe('reelward log verify', () => {
 
   test('proves no entry whose text was changed under its old hash and signature, nor one cut off from its signature', async () => {
     const lines = linesOf(await exported());
-    const last = lines.filter(({ tablet }) => tablet === 't1').at(-1) as Entry; // three were written
+    // Three were written and sent at once: the last is the head, which vouches for the two before it.
+    const last = lines.filter(({ tablet }) => tablet === 't1').at(-1) as Entry;
     const swap = (entry: Entry) => textOf(lines.map((one) => (one === last ? entry : one)));
+    const [first] = lines.filter(({ tablet }) => tablet === 't1') as [Entry];
+    const covered = await verdictOn(
+      textOf(lines.map((one) => (one === first ? { ...first, payload: { text: 'bent' } } : one))),
+    );
+    expect(covered.report).toMatchObject({ proven: 5, claimed: 3, firstBroken: { fault: 'hash-differs' } });
     const bent = await verdictOn(swap({ ...last, payload: { text: 'bent' } }));
     expect(bent.code).toBe(1);
-    expect(bent.report).toMatchObject({ proven: 5, claimed: 3, firstBroken: { fault: 'hash-differs' } });
+    expect(bent.report).toMatchObject({ proven: 3, claimed: 5, firstBroken: { fault: 'hash-differs' } });
     const draft = { ...last, payload: { text: 'bent' } };
     const sealed = await verdictOn(swap({ ...draft, hash: hashDraft(draft) }));
     expect(sealed.code).toBe(1);
-    expect(sealed.report).toMatchObject({ proven: 5, firstBroken: { fault: 'signature-differs' } });
+    expect(sealed.report).toMatchObject({ proven: 3, firstBroken: { fault: 'signature-differs' } });
     const bare = await verdictOn(swap({ ...last, sig: null }));
-    expect(bare.report).toMatchObject({ proven: 5, claimed: 3 });
+    expect(bare.report).toMatchObject({ proven: 3, claimed: 5 });
     expect(bare.report.claims.map((claim: { why: string }) => claim.why)).toContain('not-signed');
   });
 
-  test('only claims what a tablet wrote after it was shut out', async () => {
+  test('only claims what a tablet signed after it was shut out', async () => {
     await exported();
     const { store, context } = plant.server.running;
     await store.revokeTablet('t2', Date.parse('2026-03-02T06:00:02.500Z'));
@@ -198,12 +204,13 @@ describe('reelward log verify', () => {
       context.nowMs(),
     );
     const { report } = await verdictOn(await (await fetch(plant.server.running.url + link)).text());
-    expect(report).toMatchObject({ proven: 5, claimed: 3 });
+    // The head stands at the third, which is later: nothing signed in time vouches for the two before it.
+    expect(report).toMatchObject({ proven: 3, claimed: 5 });
     expect(report.claims).toContainEqual({
       tablet: 't2',
       epoch: 'e1',
       why: 'shut-out-before',
-      entries: 1,
+      entries: 3,
       broughtBy: null,
     });
   });

@@ -70,6 +70,22 @@ describe('a backlog', () => {
   });
 });
 
+describe('what is signed by itself', () => {
+  it('goes signed within its page, and the rest of it does not', async () => {
+    const a = await joinOpened('a');
+    const signsItself = (entry: Entry) => entry.seq === 3;
+    Object.assign(a.log, { signsItself });
+    a.log.write(4);
+    a.start();
+    await until('all', async () => (await held()) === 5);
+    const own = await onServer();
+    expect(own.map(({ seq, sig }) => [seq, sig !== null])).toEqual(
+      [1, 2, 3, 4, 5].map((seq) => [seq, seq === 3 || seq === 5]),
+    );
+    expect(own.filter((entry) => isByOwnKey(a, entry))).toHaveLength(2);
+  });
+});
+
 describe('an entry dated too far ahead', () => {
   it('holds up nothing that was written before it: that goes again, signed by itself', async () => {
     const a = await joinOpened('a');
