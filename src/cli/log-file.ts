@@ -123,7 +123,7 @@ export interface SignatureCheck {
   readonly checked: number;
   /** Entries of chains whose first entry is not in the file or carries no key. */
   readonly withoutKey: number;
-  /** True for an entry of a chain with a key that nobody vouches for, though nothing is left out of the file after it. */
+  /** True for an entry at the end of a chain with a key that nobody vouches for, though nothing is left out of the file after it. */
   readonly lacksHead: (entry: Entry) => boolean;
   readonly holds: (entry: Entry) => boolean;
   /** The listed key by which the entry's signature holds, or why there is none. */

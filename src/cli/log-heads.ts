@@ -6,7 +6,7 @@ import type { Omitted } from '../../shared/log/chain.ts';
 import { chainId, type Entry } from '../../shared/log/entry.ts';
 import { compareText } from '../../shared/log/order.ts';
 import { sealedHash } from '../../shared/log/seal.ts';
-import { vouchersOf } from '../../shared/log/vouched.ts';
+import { goesOn, vouchersOf } from '../../shared/log/vouched.ts';
 
 /** How far a chain is signed, as the file has it. */
 export interface SignedTo {
@@ -24,7 +24,7 @@ export interface SignedTo {
 export interface Followed {
   /** The signed entry that vouches for an entry; its own where it is signed. */
   readonly vouchers: ReadonlyMap<Entry, Entry>;
-  /** Entries of chains with a key that nobody vouches for, though nothing is left out of the file behind them. */
+  /** Entries at the end of a chain with a key that nobody vouches for, though nothing is left out of the file behind them. */
   readonly lacking: ReadonlySet<Entry>;
   readonly signedTo: readonly SignedTo[];
 }
@@ -51,17 +51,17 @@ export function followHeads(
     chain.sort((a, b) => a.seq - b.seq);
     const found = vouchersOf(chain, { holds, isWhole });
     let [signed, notVouched] = [0, 0];
-    /** Something is left out behind the entry: what vouched for it may stand there. */
-    let isOpen = false;
+    /** The file goes from here to the chain's end, unsigned. Before a signature that does not hold, a break or a gap, those are what is wrong. */
+    let isEnd = hasKey(id);
     for (let at = chain.length - 1; at >= 0; at -= 1) {
       const [entry, next, head] = [chain[at] as Entry, chain[at + 1], found[at]]; // within the list
-      if (leftOutFrom.has(`${id}/${entry.seq + 1}`) || (next && lacksSecrets(next))) isOpen = true;
-      else if (entry.sig !== null) isOpen = false;
+      if (entry.sig !== null || leftOutFrom.has(`${id}/${entry.seq + 1}`)) isEnd = false;
+      if (isEnd && next && !(goesOn(entry, next) && isWhole(next))) isEnd = false;
       if (head === entry && signed === 0) signed = entry.seq;
       if (head) vouchers.set(entry, head);
       else if (entry.sig === null) {
         notVouched += 1;
-        if (!isOpen && hasKey(id)) lacking.add(entry);
+        if (isEnd) lacking.add(entry);
       }
     }
     const [first, last] = [chain[0], chain.at(-1)];
