@@ -25,7 +25,7 @@ import {
 import { useDemo } from './support/use-demo.ts';
 import { buildVersion, serveVersions } from './support/versions.ts';
 
-const demo = useDemo();
+const demo = useDemo({ offlineCopy: true });
 let folder: string;
 
 beforeAll(async () => {
