@@ -25,6 +25,7 @@ async function untilLate(page: Page): Promise<void> {
     .poll(
       async () => {
         await pass(page, 60_000);
+        await page.keyboard.press('Shift'); // somebody is there: nobody is signed out
         const raised = await ownEntries(page, 'warning.raised');
         return raised.some(({ payload }) => payload['level'] === 'late');
       },

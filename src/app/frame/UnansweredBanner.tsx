@@ -3,6 +3,7 @@
 import { needKey } from '../../../shared/floor/state.ts';
 import type { Unanswered } from '../../../shared/outlook/unanswered.ts';
 import { useApp, useFloor } from '../app.ts';
+import { useRefusal } from '../may.ts';
 import { goTo } from '../router.ts';
 import { Banner } from '../ui/Banner.tsx';
 import { Button } from '../ui/Button.tsx';
@@ -14,6 +15,7 @@ export function UnansweredBanner({ open }: { readonly open: readonly Unanswered[
   const app = useApp();
   const floor = useFloor();
   const words = say(warningWords);
+  const refused = useRefusal('acknowledge-warning');
   const [first, ...rest] = open;
   if (!first) return null;
   const { line, slot, need, level, atMs } = first;
@@ -35,6 +37,7 @@ export function UnansweredBanner({ open }: { readonly open: readonly Unanswered[
           tone="act"
           testId="unanswered-go"
           label={`${words.acknowledge}: ${slot}`}
+          disabledReason={refused}
           onPress={() => app.record([{ kind: 'warning.acknowledged', payload: { line, slot, need, level } }])}
         >
           {words.acknowledge}
