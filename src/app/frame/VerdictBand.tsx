@@ -11,6 +11,7 @@ import { verdictWords } from '../words/verdict.ts';
 import { say } from '../words/words.ts';
 import { Refusal } from './Refusal.tsx';
 import { reasonFacts } from './reason-facts.ts';
+import { verdictTitle } from './verdict-title.ts';
 import './verdict.css';
 
 function Facts({ shown }: { readonly shown: ShownVerdict }) {
@@ -50,11 +51,6 @@ function AcceptedOrHeld(props: BandProps) {
   const [first, ...rest] = shown.reasons;
   const lacksQuantity = shown.reasons.some(({ code }) => code === 'no-quantity');
   const against = first && reasonVerdicts[first.code] !== 'accepted' ? first : undefined;
-  const title = against
-    ? words.reasons[against.code].title
-    : shown.verdict === 'accepted'
-      ? words.accepted[shown.act]
-      : words[shown.verdict];
   // Notes in favour of a reel are no help beside what speaks against it.
   const others = against
     ? rest.filter((reason) => reasonVerdicts[reason.code] !== 'accepted')
@@ -80,7 +76,7 @@ function AcceptedOrHeld(props: BandProps) {
       <div class="told">
         <PracticeMark brief />
         <p class="kind">{shown.verdict === 'accepted' ? <>&nbsp;</> : words[shown.verdict]}</p>
-        <h1>{title}</h1>
+        <h1>{verdictTitle(shown)}</h1>
         <Facts shown={shown} />
         {against && <p class="say">{words.reasons[against.code].say(reasonFacts(against))}</p>}
         {others.map((reason) => (
