@@ -37,6 +37,7 @@ export const later = {
   refusal: () => import('./refusal.ts'),
   scanner: () => import('./scanner.ts'),
   search: () => import('./search.ts'),
+  shift: () => import('./shift.ts'),
   server: () => import('./server.ts'),
   begin: () => import('./begin.ts'),
   board: () => import('./board.ts'),
