@@ -2,7 +2,7 @@
 // entered is not in it, and the report does not pretend to know it.
 
 import type { FloorEntry } from '../floor/kinds.ts';
-import { shownOn } from '../floor/remaining.ts';
+import { assumedLoss, type LossEvidence, type LossLearnt, shownOn, updateLoss } from '../floor/remaining.ts';
 import type { FloorState } from '../floor/state.ts';
 import type { StopReason, Verdict } from '../floor/vocabulary.ts';
 import { entryId } from '../log/entry.ts';
@@ -178,6 +178,18 @@ function splicesOf(
   return { hours, splices: splices.length, walks };
 }
 
+/**
+ * What a reel is believed to have lost, parts: as counted where the count is certain; else as the law of losses has it, since a splice bounds
+ * a count within its window only, and the middle of a window is no loss.
+ */
+function believed(reel: LossEvidence, prior: LossLearnt): { readonly lost: number; readonly sd: number } {
+  if ((reel.sd ?? 0) === 0) return { lost: reel.lost, sd: 0 };
+  const { alpha, beta } = updateLoss(prior, reel);
+  const all = alpha + beta;
+  const mean = alpha / all;
+  return { lost: mean * reel.picks, sd: Math.sqrt((mean * (1 - mean)) / (all + 1)) * reel.picks };
+}
+
 /** The stops of a line's runs, cut to the span; why each was is told by its entry, and by the run where that lies further back. */
 function stopsOf(
   floor: FloorState,
@@ -218,25 +230,27 @@ function lossesOf(
     { picks: number; lost: number; variance: number; wasPicks: number; wasLost: number }
   >();
   const parts = new Map<string, { picks: number; lost: number }>();
+  const prior = assumedLoss(floor, line);
   for (const reels of floor.finished.values()) {
     for (const reel of reels) {
       const shown = reel.line === line && reel.atMs < toMs ? shownOn(floor, reel) : null;
       if (!shown) continue;
       const isNow = reel.atMs >= fromMs;
+      const { lost, sd } = believed(shown, prior);
       const feeder = feeders.get(shown.feeder) ?? { picks: 0, lost: 0, variance: 0, wasPicks: 0, wasLost: 0 };
       feeders.set(shown.feeder, feeder);
       if (!isNow) {
         feeder.wasPicks += shown.picks;
-        feeder.wasLost += shown.lost;
+        feeder.wasLost += lost;
         continue;
       }
       feeder.picks += shown.picks;
-      feeder.lost += shown.lost;
-      feeder.variance += (shown.sd ?? 0) ** 2;
+      feeder.lost += lost;
+      feeder.variance += sd ** 2;
       const part = parts.get(shown.part) ?? { picks: 0, lost: 0 };
       parts.set(shown.part, part);
       part.picks += shown.picks;
-      part.lost += shown.lost;
+      part.lost += lost;
     }
   }
   return {

@@ -159,3 +159,40 @@ test('a feeder’s lost parts are those of reels that came off in the span, besi
   expect(late.feeders[0]?.before).toBeCloseTo(10 / 410, 9);
   expect(report(story, 5, 8).feeders).toEqual([]);
 });
+
+test('a splice’s window is no loss: a tape that ended somewhere within it has lost next to nothing', () => {
+  const story = beginStory();
+  tellPlant(story);
+  story.tell(
+    'reel.verified',
+    verified('M1-F-001', 'R-100', { reel: 'K1', feeder: 'F-0007', quantity: 1000 }),
+  );
+  story.tell('run.started', started('r1'));
+  story.tell('panels.counted', counted('r1', 480), { at: 1000 });
+  story.tell(
+    'reel.verified',
+    {
+      ...verified('M1-F-001', 'R-100', { reel: 'K2', feeder: 'F-0007', quantity: 1000 }),
+      act: 'splice',
+      run: 'r1',
+    },
+    { at: 1100 },
+  );
+  story.tell('panels.counted', counted('r1', 400), { at: 3000 });
+  story.tell(
+    'reel.unloaded',
+    unloaded('M1-F-001', {
+      reel: 'K2',
+      feeder: 'F-0007',
+      run: 'r1',
+      part: 'R-100',
+      quantity: 200,
+      sd: 30,
+      basis: 'weighed',
+    }),
+    { at: 3100 },
+  );
+  const [told] = report(story).feeders;
+  expect(told?.sd).toBeGreaterThan(0);
+  expect(told?.lost).toBeLessThan(10);
+});

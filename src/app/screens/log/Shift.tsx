@@ -14,7 +14,7 @@ import { shellWords } from '../../words/shell.ts';
 import { shiftWords } from '../../words/shift.ts';
 import { formatDay, formatTime, say } from '../../words/words.ts';
 import { plotToCsv, plotToPng } from './shift-files.ts';
-import { type Plot, shiftPlots } from './shift-plots.ts';
+import { type Bar, type Plot, shiftPlots } from './shift-plots.ts';
 import './shift.css';
 
 const HOUR_MS = 3_600_000;
@@ -67,7 +67,7 @@ export function Shift() {
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
   const title = words.title(
     floor.lines.get(line)?.name ?? line,
-    `${formatDay(fromMs, zone)} – ${formatTime(nowMs, zone)}`,
+    `${formatDay(fromMs, zone)} – ${isSameDay(fromMs, nowMs, zone) ? formatTime(nowMs, zone) : formatDay(nowMs, zone)}`,
   );
   const report: ShiftReport | null = entries && shiftReport(floor, entries, { line, fromMs, toMs: nowMs });
   return (
@@ -119,15 +119,19 @@ function PlotCard({ plot, title }: { readonly plot: Plot; readonly title: string
       <p>{plot.answer}</p>
       {plot.bars.length > 0 && (
         <>
-          <ul>
-            {plot.bars.map(({ name, value, text, isCode }) => (
-              <li key={`${name} ${text}`}>
-                <span class={isCode ? 'code' : ''}>{name}</span>
-                <i style={{ inlineSize: `${Math.round((value / largest) * 100)}%` }} aria-hidden="true" />
-                <span>{text}</span>
-              </li>
-            ))}
-          </ul>
+          {plot.isByHour ? (
+            <Hours bars={plot.bars} largest={largest} />
+          ) : (
+            <ul>
+              {plot.bars.map(({ name, value, text, isCode }) => (
+                <li key={`${name} ${text}`}>
+                  <span class={isCode ? 'code' : ''}>{name}</span>
+                  <i style={{ inlineSize: `${Math.round((value / largest) * 100)}%` }} aria-hidden="true" />
+                  <span>{text}</span>
+                </li>
+              ))}
+            </ul>
+          )}
           <div class="row">
             <Button
               tone="quiet"
@@ -150,4 +154,29 @@ function PlotCard({ plot, title }: { readonly plot: Plot; readonly title: string
       )}
     </section>
   );
+}
+
+/** Names under the axis: as many as stand side by side on a phone. */
+const MOST_NAMES = 6;
+
+/** Hours side by side. */
+function Hours({ bars, largest }: { readonly bars: readonly Bar[]; readonly largest: number }) {
+  const every = Math.ceil(bars.length / MOST_NAMES);
+  return (
+    <ol class="hours">
+      {bars.map(({ name, value, text }, at) => (
+        <li key={`${at} ${name}`}>
+          <span class="hidden">{name}</span>
+          <span>{value > 0 ? text : ''}</span>
+          <i style={{ blockSize: `${Math.round((value / largest) * 96)}px` }} aria-hidden="true" />
+          <span aria-hidden="true">{at % every === 0 ? name : ''}</span>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function isSameDay(aMs: number, bMs: number, zone: string): boolean {
+  const day = new Intl.DateTimeFormat('en-CA', { timeZone: zone, dateStyle: 'short' });
+  return day.format(aMs) === day.format(bMs);
 }

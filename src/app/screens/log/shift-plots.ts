@@ -23,6 +23,8 @@ export interface Plot {
   readonly answer: string;
   readonly unit: 'minutes' | 'splices' | 'parts' | 'times';
   readonly bars: readonly Bar[];
+  /** The bars are hours in a row: drawn upright, side by side. */
+  readonly isByHour?: boolean;
 }
 
 /** Bars of a plot; the largest come first where there are more. */
@@ -67,6 +69,7 @@ function splicesPlot({ hours, splices, walks }: ShiftReport, zone: string): Plot
     question: words.splicesHour,
     answer: splices === 0 ? words.splicesNone : words.splices(splices, walks),
     unit: 'splices',
+    isByHour: true,
     bars:
       splices === 0
         ? []
@@ -132,19 +135,26 @@ function feedersPlot({ feeders }: ShiftReport): Plot {
   const words = say(shiftWords);
   const lost = feeders.reduce((sum, each) => sum + each.lost, 0);
   const picks = feeders.reduce((sum, each) => sum + each.picks, 0);
+  const isCertain = feeders.every(({ sd }) => sd === 0);
   return {
     id: 'feeders',
     question: words.feeders,
     answer:
-      feeders.length === 0 ? words.feedersNone : words.feedersSome(formatCount(lost), formatCount(picks)),
+      feeders.length === 0
+        ? words.feedersNone
+        : words.feedersSome(`${isCertain ? '' : '≈ '}${formatCount(lost)}`, formatCount(picks)),
     unit: 'parts',
     bars: feeders.slice(0, MOST_BARS).map((each) => {
       const share = formatShare(each.lost / each.picks);
+      const lost =
+        each.sd === 0
+          ? formatCount(each.lost)
+          : `${formatCount(each.lost)} ± ${formatCount(Math.ceil(each.sd))}`;
       return {
         name: each.feeder,
         isCode: true,
         value: each.lost,
-        text: `${formatCount(each.lost)} · ${each.before === null ? share : words.share(share, formatShare(each.before))}`,
+        text: `${lost} · ${each.before === null ? share : words.share(share, formatShare(each.before))}`,
       };
     }),
   };

@@ -38,6 +38,7 @@ export const later: Pack['later'] = {
   refusal: () => import('./refusal.ts'),
   scanner: () => import('./scanner.ts'),
   search: () => import('./search.ts'),
+  shift: () => import('./shift.ts'),
   server: () => import('./server.ts'),
   begin: () => import('./begin.ts'),
   board: () => import('./board.ts'),
