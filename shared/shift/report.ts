@@ -15,7 +15,7 @@ const SAME_WALK_MS = 300_000;
 const FEWEST_PICKS = 200;
 
 /** From when (included) until when (not), ms since 1970. */
-export interface Span {
+export interface TimeSpan {
   readonly fromMs: number;
   readonly toMs: number;
 }
@@ -34,7 +34,7 @@ export interface SpliceHour {
 }
 
 /** A stop within the span. */
-export interface StopSeen extends Span {
+export interface StopSeen extends TimeSpan {
   /** Null where it began before the log's entries that were read, and goes on no more. */
   readonly reason: StopReason | null;
   /** True where it still goes on at the end of the span. */
@@ -68,7 +68,7 @@ export interface PartSeen {
 }
 
 /** The figures of a span. */
-export interface ShiftReport extends Span {
+export interface ShiftReport extends TimeSpan {
   readonly line: string;
   readonly verdicts: Readonly<Record<Verdict, number>>;
   /** Most frequent first. */
@@ -92,7 +92,7 @@ export interface ShiftReport extends Span {
 export function shiftReport(
   floor: FloorState,
   entries: readonly FloorEntry[],
-  ask: Span & { readonly line: string },
+  ask: TimeSpan & { readonly line: string },
 ): ShiftReport {
   const { line, fromMs, toMs } = ask;
   const takenBack = new Set(
@@ -154,7 +154,7 @@ function verdictsOf(within: readonly FloorEntry[]): Pick<ShiftReport, 'verdicts'
 
 function splicesOf(
   within: readonly FloorEntry[],
-  span: Span,
+  span: TimeSpan,
 ): Pick<ShiftReport, 'hours' | 'splices' | 'walks'> {
   const splices = within.filter(
     (entry) =>
@@ -194,7 +194,7 @@ function believed(reel: LossEvidence, prior: LossLearnt): { readonly lost: numbe
 function stopsOf(
   floor: FloorState,
   entries: readonly FloorEntry[],
-  { line, fromMs, toMs }: Span & { readonly line: string },
+  { line, fromMs, toMs }: TimeSpan & { readonly line: string },
 ): readonly StopSeen[] {
   const told = entries.flatMap((entry) =>
     entry.kind === 'run.stopped' && entry.payload.line === line
@@ -223,7 +223,7 @@ function stopsOf(
 
 function lossesOf(
   floor: FloorState,
-  { line, fromMs, toMs }: Span & { readonly line: string },
+  { line, fromMs, toMs }: TimeSpan & { readonly line: string },
 ): Pick<ShiftReport, 'feeders' | 'parts'> {
   const feeders = new Map<
     string,
