@@ -10,6 +10,7 @@ import { labelPayloadSchemas } from './kinds-labels.ts';
 import { linePayloadSchemas } from './kinds-line.ts';
 import { moisturePayloadSchemas } from './kinds-moisture.ts';
 import { panelPayloadSchemas } from './kinds-panels.ts';
+import { partPayloadSchemas } from './kinds-parts.ts';
 import { passkeyPayloadSchemas } from './kinds-passkeys.ts';
 import { plantPayloadSchemas, weekly } from './kinds-plant.ts';
 import { printPayloadSchemas } from './kinds-print.ts';
@@ -255,6 +256,7 @@ export const payloadSchemas = {
   'state.differed': () => z.strictObject({ from: orNull(id), entries: whole, parts: z.array(short) }),
   ...changePayloadSchemas,
   ...moisturePayloadSchemas,
+  ...partPayloadSchemas,
   ...rightPayloadSchemas,
   ...passkeyPayloadSchemas,
 } as const;

@@ -14,6 +14,9 @@ export type ToldEntry = {
   [K in EntryKind]: { readonly kind: K; readonly payload: PayloadOf<K> };
 }[EntryKind];
 
+/** Parts of the plant's list in one entry: few enough for the longest texts. */
+const LISTED_AT_ONCE = 100;
+
 /** The run of a practice floor. */
 const PRACTICE_RUN = 'practice-run';
 
@@ -59,8 +62,46 @@ function peopleAndParts(state: FloorState): ToldEntry[] {
     if (weighed) told.push({ kind: 'reel.calibrated', payload: { ...none, part, ...weighed } });
   }
   for (const part of state.parts.values()) told.push({ kind: 'part.described', payload: part });
+  told.push(...listedParts(state));
   for (const { ruled } of state.moisture.values()) told.push({ kind: 'moisture.ruled', payload: ruled });
   return told;
+}
+
+/** The plant's list, so many parts an entry. */
+function listedParts(state: FloorState): ToldEntry[] {
+  const parts = [...state.listed.values()].map(({ source: _, ...facts }) => {
+    const {
+      family = null,
+      pins = null,
+      bodyMm = null,
+      bodyXMm = null,
+      bodyYMm = null,
+      msl = null,
+    } = state.parts.get(facts.part) ?? {};
+    return {
+      ...facts,
+      family,
+      pins,
+      bodyMm,
+      bodyXMm,
+      bodyYMm,
+      msl,
+      makers: makersInProducts(state, facts.part),
+    };
+  });
+  const told: ToldEntry[] = [];
+  for (let at = 0; at < parts.length; at += LISTED_AT_ONCE)
+    told.push({
+      kind: 'parts.listed',
+      payload: { source: PRACTICE_RUN, parts: parts.slice(at, at + LISTED_AT_ONCE) },
+    });
+  return told;
+}
+
+function makersInProducts(state: FloorState, part: string) {
+  return [...state.productMakers].flatMap(([product, parts]) =>
+    (parts.get(part) ?? []).map((supplierPart) => ({ supplierPart, product })),
+  );
 }
 
 /** After the setups: what was withdrawn from one of them may be approved for the plant again. */

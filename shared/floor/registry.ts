@@ -17,6 +17,7 @@ import { foldMaterial } from './fold-material.ts';
 import { foldMoisture } from './fold-moisture.ts';
 import { foldOffered } from './fold-offered.ts';
 import { foldPanels } from './fold-panels.ts';
+import { foldParts } from './fold-parts.ts';
 import { foldPasskeys } from './fold-passkeys.ts';
 import { foldPlaces } from './fold-places.ts';
 import { foldPlant } from './fold-plant.ts';
@@ -245,6 +246,9 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'panel.measured': { schema: schemas['panel.measured'], fold: foldChange, touches: nowhere },
   'panel.looked': { schema: schemas['panel.looked'], fold: foldChange, touches: nowhere },
   'part.described': { schema: schemas['part.described'], fold: foldMoisture, touches: nowhere },
+  'parts.listed': { schema: schemas['parts.listed'], fold: foldParts, touches: nowhere },
+  'part.unlisted': { schema: schemas['part.unlisted'], fold: foldParts, touches: nowhere },
+  'part.pictured': { schema: schemas['part.pictured'], fold: foldParts, touches: nowhere },
   'moisture.ruled': { schema: schemas['moisture.ruled'], fold: foldMoisture, touches: nowhere },
   'reel.timed': { schema: schemas['reel.timed'], fold: foldMoisture, touches: ofReel },
   'ticket.taken': { schema: schemas['ticket.taken'], fold: nothing, touches: nowhere },

@@ -64,6 +64,13 @@ export type LineWeeks = Readonly<PayloadOf<'line.calendar-ruled'>>;
 export type LabelSize = Readonly<PayloadOf<'labels.sized'>>;
 /** A feeder as it was last described. */
 export type Feeder = Readonly<PayloadOf<'feeder.known'>>;
+/** What the plant's list says of a part, but for its package and makers: those stand in `parts` and in the approvals. */
+export type ListedFacts = Readonly<
+  Omit<
+    PayloadOf<'parts.listed'>['parts'][number],
+    'family' | 'pins' | 'bodyMm' | 'bodyXMm' | 'bodyYMm' | 'msl' | 'makers'
+  >
+> & { readonly source: string };
 /** What one product side wants on each slot, in one revision; it never changes once taken, but for makers withdrawn since. */
 export type Setup = Readonly<PayloadOf<'setup.taken'>> & {
   readonly takenMs: number;
@@ -232,6 +239,8 @@ export interface FloorState extends PanelState, RightsState, StationState {
   readonly approvals: Map<string, readonly string[]>;
   /** Of these, what was approved by hand: it holds for every setup that has no list of its own. */
   readonly approvedByHand: Map<string, readonly string[]>;
+  /** Product -> part -> makers' numbers that the plant's list approves for it there. */
+  readonly productMakers: Map<string, ReadonlyMap<string, readonly string[]>>;
   /** Line -> how old parts may be by their date code, class by class. */
   readonly ageLimits: Map<string, readonly AgeLimit[]>;
   /** Reel -> the day after which it must not be used, `YYYY-MM-DD`, where a label said so. */
@@ -283,6 +292,10 @@ export interface FloorState extends PanelState, RightsState, StationState {
   readonly spliceCosts: Map<string, PayloadOf<'line.splices-ruled'>['costs']>;
   /** Part -> what is known of its package, where somebody described it. */
   readonly parts: Map<string, PartFacts>;
+  /** Part -> what else the plant's list says of it. */
+  readonly listed: Map<string, ListedFacts>;
+  /** Part -> a small picture of it, as a data URL. */
+  readonly pictures: Map<string, string>;
   /** `MOISTURE_RULES` -> the plant's own values of the moisture standard; empty where it entered none. */
   readonly moisture: Map<string, MoistureRuling>;
   /** Reel -> the time on its label, hours (level 6), and the entry that told it. */
@@ -315,6 +328,7 @@ export function emptyState(): FloorState {
     labelRules: new Map(),
     approvals: new Map(),
     approvedByHand: new Map(),
+    productMakers: new Map(),
     ageLimits: new Map(),
     expiries: new Map(),
     setups: new Map(),
@@ -345,6 +359,8 @@ export function emptyState(): FloorState {
     skips: new Map(),
     spliceCosts: new Map(),
     parts: new Map(),
+    listed: new Map(),
+    pictures: new Map(),
     moisture: new Map(),
     labelTimes: new Map(),
     named: new Map(),

@@ -164,6 +164,7 @@ test('a number is none below nothing, a size is above it, and these have limits 
       whole 1… setup.taken slots[].positions
       whole 1… station.counted skipped[]
       whole 1…10000 part.described pins
+      whole 1…10000 parts.listed parts[].pins
       whole 1…1440 line.idle-ruled minutes
       whole 1…3 checklist.template steps[].signatures
       whole 1…6 line.crewed operators

@@ -19,6 +19,7 @@ import { foldMaterial } from '../../../shared/floor/fold-material.ts';
 import { foldMoisture } from '../../../shared/floor/fold-moisture.ts';
 import { foldOffered } from '../../../shared/floor/fold-offered.ts';
 import { foldPanels } from '../../../shared/floor/fold-panels.ts';
+import { foldParts } from '../../../shared/floor/fold-parts.ts';
 import { foldPasskeys } from '../../../shared/floor/fold-passkeys.ts';
 import { foldPlaces } from '../../../shared/floor/fold-places.ts';
 import { foldPlant } from '../../../shared/floor/fold-plant.ts';
@@ -57,6 +58,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   ],
   [/^reel\.(verified|unloaded|counted)$|^hold\.|^entry\.corrected$|^conflict\.settled$/, foldMaterial],
   [/^material\.|^blocked\.let-run$/, foldBlocks],
+  [/^parts\.listed$|^part\.(unlisted|pictured)$/, foldParts],
   [/^part\.described$|^moisture\.ruled$|^reel\.timed$|^entry\.corrected$/, foldMoisture],
   [/^reel\.(put|dated)$/, foldPlaces],
   [/^reel\.named$|^labels\./, foldPrint],

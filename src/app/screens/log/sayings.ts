@@ -48,7 +48,7 @@ import {
   withUnit,
   yesNo,
 } from './plain-sayings.ts';
-import { sayAnswers, sayBelieved, sayCosts, sayMisses, sayUses } from './sayings-of-parts.ts';
+import { sayAnswers, sayBelieved, sayCosts, sayListed, sayMisses, sayUses } from './sayings-of-parts.ts';
 
 const named =
   (name: (floor: FloorState, id: string) => string): Say =>
@@ -178,6 +178,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   role: oneOf(() => say(shellWords).roles),
   badge: text,
   pin: (value) => (value === null ? null : say(factWords).yes),
+  picture: (value) => (value === null ? null : say(factWords).yes),
   pinSet: (value) => (value === null ? null : say(factWords).yes),
   how: oneOf(() => ({ ...say(factWords).hows, ...say(checklistWords).signedHow })),
   passkey: (value, _, floor) => passkeyName(floor, (value as { credential?: Json }).credential),
@@ -275,7 +276,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   hours: withUnit('h'),
   humidity: withUnit('%'),
   msl: text,
-  parts: (value, entry, floor) => (Array.isArray(value) ? null : parts(value, entry, floor)),
+  parts: (value, entry, floor) => (Array.isArray(value) ? sayListed(value) : parts(value, entry, floor)),
   outerMm: withUnit('mm'),
   hubMm: withUnit('mm'),
   massG: withUnit('g'),

@@ -11,6 +11,7 @@ const namesEn: Readonly<Record<FactName, string>> = {
   role: 'Role',
   badge: 'Badge',
   pin: 'PIN',
+  picture: 'Picture',
   pinSet: 'PIN set',
   how: 'Signed in by',
   passkey: 'Signed with',
