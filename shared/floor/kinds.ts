@@ -17,6 +17,7 @@ import { printPayloadSchemas } from './kinds-print.ts';
 import { reelPayloadSchemas } from './kinds-reels.ts';
 import { rightPayloadSchemas } from './kinds-rights.ts';
 import { skippedSchema, stationPayloadSchemas } from './kinds-stations.ts';
+import { storePayloadSchemas } from './kinds-store.ts';
 import { count, id, moment, orNull, positive, short, text, whole } from './payload-fields.ts';
 import { pickOrders, roles, sides, sources, stopReasons, warningLevels } from './vocabulary.ts';
 
@@ -257,6 +258,7 @@ export const payloadSchemas = {
   ...changePayloadSchemas,
   ...moisturePayloadSchemas,
   ...partPayloadSchemas,
+  ...storePayloadSchemas,
   ...rightPayloadSchemas,
   ...passkeyPayloadSchemas,
 } as const;

@@ -63,6 +63,8 @@ function peopleAndParts(state: FloorState): ToldEntry[] {
   }
   for (const part of state.parts.values()) told.push({ kind: 'part.described', payload: part });
   told.push(...listedParts(state));
+  for (const [place, air] of state.placeAirs)
+    told.push({ kind: 'place.described', payload: { place, ...air } });
   for (const { ruled } of state.moisture.values()) told.push({ kind: 'moisture.ruled', payload: ruled });
   return told;
 }

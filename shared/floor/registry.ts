@@ -25,6 +25,7 @@ import { asNamed, foldPrint } from './fold-print.ts';
 import { foldRun } from './fold-run.ts';
 import { foldSeen } from './fold-seen.ts';
 import { foldStations } from './fold-stations.ts';
+import { foldStore } from './fold-store.ts';
 import { foldTapes } from './fold-tapes.ts';
 import { type EntryKind, type EntryOf, type FloorEntry, payloadSchemas as schemas } from './kinds.ts';
 import { foldPeople } from './people.ts';
@@ -42,6 +43,7 @@ import {
   ofSlot,
   ofStation,
   ofTape,
+  ofTwoReels,
   ofVerdict,
   type Touched,
 } from './touches.ts';
@@ -180,6 +182,9 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   },
   'reel.put': { schema: schemas['reel.put'], fold: foldPlaces, touches: ofReel },
   'reel.dated': { schema: schemas['reel.dated'], fold: foldPlaces, touches: ofReel },
+  'place.described': { schema: schemas['place.described'], fold: foldStore, touches: nowhere },
+  'reel.split': { schema: schemas['reel.split'], fold: foldStore, touches: ofTwoReels },
+  'reel.merged': { schema: schemas['reel.merged'], fold: foldStore, touches: ofTwoReels },
   'reel.aired': { schema: schemas['reel.aired'], fold: foldExposures, touches: ofReel },
   'bake.approved': { schema: schemas['bake.approved'], fold: foldExposures, touches: ofReel },
   'reel.calibrated': { schema: schemas['reel.calibrated'], fold: foldLoss, touches: nowhere },

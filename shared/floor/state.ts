@@ -8,6 +8,7 @@ import type { Block } from './blocks.ts';
 import type { ChecklistTemplate } from './checklist.ts';
 import type { Exposure } from './exposure.ts';
 import type { FeederType, LineTape, TypedFeeder } from './feeder-types.ts';
+import type { PlaceAir } from './fold-store.ts';
 import type { PayloadOf } from './kinds.ts';
 import type { VerdictReason } from './kinds-reels.ts';
 import type { WithdrawnMaker } from './maker-lists.ts';
@@ -258,6 +259,8 @@ export interface FloorState extends PanelState, RightsState, StationState {
   readonly reels: Map<string, Reel>;
   /** Reel -> its floor life so far; reels that are not moisture-sensitive are absent. */
   readonly exposures: Map<string, Exposure>;
+  /** Place of the store -> the air there, where somebody said: dry cabinets, ovens. */
+  readonly placeAirs: Map<string, PlaceAir>;
   readonly holds: Map<string, Hold>;
   readonly blocks: Map<string, Block>;
   readonly sweeps: Map<string, Sweep>;
@@ -339,6 +342,7 @@ export function emptyState(): FloorState {
     takenOff: new Map(),
     reels: new Map(),
     exposures: new Map(),
+    placeAirs: new Map(),
     holds: new Map(),
     blocks: new Map(),
     sweeps: new Map(),

@@ -134,8 +134,10 @@ test('a number is none below nothing, a size is above it, and these have limits 
   expect(others.flatMap(([limits, names]) => names.map((name) => `${limits} ${name}`)).sort()).toEqual(
     lines(`
       -60…200 bake.approved celsius
+      -60…200 place.described celsius
       0…0.5 line.panels-ruled missed
       0…100 line.climate-ruled humidity
+      0…100 place.described humidity
       0…100 reel.aired humidity
       0…1000 line.splices-ruled costs[].parts
       0…200 labels.sized gapXMm

@@ -27,6 +27,7 @@ import { foldPrint } from '../../../shared/floor/fold-print.ts';
 import { foldRun } from '../../../shared/floor/fold-run.ts';
 import { foldSeen } from '../../../shared/floor/fold-seen.ts';
 import { foldStations } from '../../../shared/floor/fold-stations.ts';
+import { foldStore } from '../../../shared/floor/fold-store.ts';
 import { foldTapes } from '../../../shared/floor/fold-tapes.ts';
 import { type EntryKind, entryKinds, type FloorEntry, readFloorEntry } from '../../../shared/floor/kinds.ts';
 import { foldPeople } from '../../../shared/floor/people.ts';
@@ -58,6 +59,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   ],
   [/^reel\.(verified|unloaded|counted)$|^hold\.|^entry\.corrected$|^conflict\.settled$/, foldMaterial],
   [/^material\.|^blocked\.let-run$/, foldBlocks],
+  [/^place\.described$|^reel\.(split|merged)$/, foldStore],
   [/^parts\.listed$|^part\.(unlisted|pictured)$/, foldParts],
   [/^part\.described$|^moisture\.ruled$|^reel\.timed$|^entry\.corrected$/, foldMoisture],
   [/^reel\.(put|dated)$/, foldPlaces],

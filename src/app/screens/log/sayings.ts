@@ -74,6 +74,7 @@ const measured: Say = (value, entry) =>
 const from: Say = (value, entry, floor) => {
   if (entry.kind === 'reel.aired') return moment(value, entry, floor);
   if (typeof value !== 'string') return null;
+  if (entry.kind === 'reel.merged') return visible(value);
   return entry.kind === 'state.differed' ? tabletName(floor, value) : setupName(floor, value);
 };
 
@@ -178,6 +179,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   role: oneOf(() => say(shellWords).roles),
   badge: text,
   pin: (value) => (value === null ? null : say(factWords).yes),
+  into: text,
   picture: (value) => (value === null ? null : say(factWords).yes),
   pinSet: (value) => (value === null ? null : say(factWords).yes),
   how: oneOf(() => ({ ...say(factWords).hows, ...say(checklistWords).signedHow })),

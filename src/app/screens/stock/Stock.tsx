@@ -1,4 +1,5 @@
-// Reels: what the store must bring for the run, how long each slot's reels last, every reel that the log knows, what is blocked.
+// Reels: what the store must bring for the run, how long each slot's reels last, every reel that the log knows, goods-in, what lies where,
+// what is blocked.
 
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { isPlaceInUse, placeOf } from '../../../../shared/floor/fold-places.ts';
@@ -15,11 +16,13 @@ import { Icon } from '../../ui/Icon.tsx';
 import { stockWords } from '../../words/stock.ts';
 import { formatCount, formatDay, formatSpan, formatTime, say } from '../../words/words.ts';
 import { Blocks } from './Blocks.tsx';
+import { GoodsIn } from './GoodsIn.tsx';
+import { Places } from './Places.tsx';
 import type { PutReel } from './PutAway.tsx';
 import { Reels } from './Reels.tsx';
 import './stock.css';
 
-const tabs = ['bring', 'outlook', 'reels', 'blocks'] as const;
+const tabs = ['bring', 'outlook', 'reels', 'in', 'places', 'blocks'] as const;
 type Tab = (typeof tabs)[number];
 
 export function Stock({ watch }: { readonly watch: Watch }) {
@@ -98,6 +101,15 @@ export function Stock({ watch }: { readonly watch: Watch }) {
           scanned={scanned}
           fresh={fresh}
           opened={asked === 'reel' ? text : null}
+        />
+      )}
+      {tab === 'in' && <GoodsIn />}
+      {tab === 'places' && (
+        <Places
+          onShow={(shown) => {
+            setQuery(shown);
+            setTab('reels');
+          }}
         />
       )}
       {tab === 'blocks' && <Blocks />}

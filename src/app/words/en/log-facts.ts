@@ -11,6 +11,7 @@ const namesEn: Readonly<Record<FactName, string>> = {
   role: 'Role',
   badge: 'Badge',
   pin: 'PIN',
+  into: 'New package',
   picture: 'Picture',
   pinSet: 'PIN set',
   how: 'Signed in by',

@@ -12,6 +12,7 @@ const namesEs: Readonly<Record<FactName, string>> = {
   role: 'Función',
   badge: 'Tarjeta',
   pin: 'PIN',
+  into: 'Paquete nuevo',
   picture: 'Imagen',
   pinSet: 'PIN fijado',
   how: 'Mostrado con',

@@ -227,8 +227,8 @@ const es: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `«${f['found']}» no es cinta, cinta cortada, bandeja, tubo ni granel; se omite. Corríjalo.`,
   listAgeUnreadable: (f) =>
     `El límite de edad «${f['found']}» no es un número de meses; se omite. Escriba 24 o 2 años.`,
-  listReelEmpty: () => 'La fila no tiene id de carrete y se omite. Complétela.',
-  listReelTwice: (f) => `El carrete ${f['found']} ya está en la fila ${f['first']}. Vale su último recuento.`,
+  listReelEmpty: () => 'La fila no tiene id de bobina y se omite. Complétela.',
+  listReelTwice: (f) => `La bobina ${f['found']} ya está en la fila ${f['first']}. Vale su último recuento.`,
   listCountUnreadable: (f) =>
     `La cantidad «${f['found']}» no es un entero de piezas; la fila se omite. Corríjala.`,
 };

@@ -1,0 +1,119 @@
+// The store on a tablet: goods-in with one scan a reel, what lies where, a dry cabinet's air, a package cut in two and joined again.
+
+import { expect, it } from 'vitest';
+import { goTo, ownEntries, reelAct, reelLabel, scan, steady } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
+
+const demo = useDemo({ badge: 'BADGE-4401', hash: '#/stock' });
+
+const part = '22-0603-B';
+const label = (reel: string, more: Readonly<Record<string, string>> = {}) =>
+  reelLabel({ P: part, Q: '4000', '1T': 'LT-9100-E', '3S': reel, ...more });
+
+it('goods come in: the place once, then one scan and no tap a reel', async () => {
+  await demo.onTablet(async ({ page }) => {
+    await page.getByTestId('stock-in').click();
+    await scan(page, 'Z9-S01');
+    await page.getByTestId('goods-place').waitFor();
+    const reels = Array.from({ length: 12 }, (_, at) => `R-9704${String(at).padStart(2, '0')}`);
+    // The only acts from here on are scans, one for each reel.
+    for (const reel of reels) await scan(page, label(reel));
+    await expect.poll(() => page.getByTestId('goods-done').textContent()).toContain('12 reels');
+    const put = await ownEntries(page, 'reel.put');
+    expect(put.map(({ payload }) => [payload['reel'], payload['place'], payload['quantity']]).sort()).toEqual(
+      reels.map((reel) => [reel, 'Z9-S01', 4000]),
+    );
+    await scan(page, reelLabel({ P: part, Q: '4000', '1T': 'LT-9100-E' }));
+    await page.getByTestId('goods-no-id').waitFor();
+    await scan(page, '~nothing~');
+    await expect.poll(() => page.getByTestId('goods-answer').textContent()).toContain('names no reel');
+
+    await page.getByTestId('stock-places').click();
+    await page.getByTestId('place-search').fill('z9');
+    await expect.poll(() => page.getByTestId('place-Z9-S01').textContent()).toContain('12 reels, 1 part');
+    await page.getByTestId('place-show-Z9-S01').click();
+    await expect.poll(() => page.getByTestId('reel-list').locator('button').count()).toBe(12);
+  });
+});
+
+it('what an opened reel is put into counts for its floor life', async () => {
+  await demo.onTablet(async ({ page }) => {
+    await page.getByTestId('stock-places').click();
+    await page.getByTestId('place-add').click();
+    await page.getByTestId('place-name').fill('DRY-1');
+    await page.getByTestId('place-air-dry').click();
+    await page.getByTestId('place-humidity').fill('much');
+    expect(await page.getByTestId('place-save').getAttribute('aria-disabled')).toBe('true');
+    await page.getByTestId('place-humidity').fill('5');
+    await page.getByTestId('place-save').click();
+    await expect.poll(() => page.getByTestId('place-DRY-1').textContent()).toContain('Dry cabinet · 5 %');
+
+    await page.getByTestId('stock-in').click();
+    await scan(page, 'Z9-S02');
+    await page.getByTestId('goods-place').waitFor();
+    await scan(page, label('R-970501'));
+    await scan(page, label('R-970502'));
+    await expect.poll(() => page.getByTestId('goods-done').textContent()).toContain('2 reels');
+    await page.getByTestId('stock-reels').click();
+    await page.getByTestId('reel-search').fill('R-970501');
+    await steady(page);
+    await reelAct(page, 'air', 'R-970501');
+    await page.getByTestId('air-yes').click();
+    await page.getByTestId('stock-in').click();
+    await scan(page, 'DRY-1');
+    await page.getByTestId('goods-place').waitFor();
+    await scan(page, label('R-970501'));
+    await scan(page, label('R-970502'));
+    await expect.poll(() => page.getByTestId('goods-done').textContent()).toContain('2 reels');
+    const aired = await ownEntries(page, 'reel.aired');
+    // The bag of the other was never opened: the cabinet says nothing of it.
+    expect(aired.map(({ payload }) => [payload['reel'], payload['air'], payload['humidity']])).toEqual([
+      ['R-970501', 'floor', expect.anything()],
+      ['R-970501', 'dry', 5],
+    ]);
+    await page.getByTestId('stock-reels').click();
+    await page.getByTestId('reel-search').fill('');
+    await page.getByTestId('reels-opened').click();
+    await page.getByTestId('reel-R-970501').waitFor();
+    expect(await page.getByTestId('reel-R-970502').count()).toBe(0);
+  });
+});
+
+it('a package is cut in two, and two of one lot are joined; two of different lots are not', async () => {
+  await demo.onTablet(async ({ page }) => {
+    await page.getByTestId('stock-in').click();
+    await scan(page, 'Z9-S03');
+    await page.getByTestId('goods-place').waitFor();
+    await scan(page, label('R-970601'));
+    await scan(page, label('R-970602'));
+    await scan(page, label('R-970603', { '1T': 'LT-OTHER' }));
+    await expect.poll(() => page.getByTestId('goods-done').textContent()).toContain('3 reels');
+    await page.getByTestId('stock-reels').click();
+    await page.getByTestId('reel-search').fill('Z9-S03');
+    await reelAct(page, 'split', 'R-970601');
+    await page.getByTestId('split-parts').fill('5000');
+    expect(await page.getByTestId('split-yes').getAttribute('aria-disabled')).toBe('true');
+    await page.getByTestId('split-parts').fill('500');
+    await page.getByTestId('split-yes').click();
+    await page.getByTestId('label-dialog').waitFor();
+    const [split] = await ownEntries(page, 'reel.split');
+    expect(split?.payload).toMatchObject({ reel: 'R-970601', quantity: 500, left: 3500, lot: 'LT-9100-E' });
+    await page.keyboard.press('Escape');
+    await page.getByTestId('label-dialog').waitFor({ state: 'detached' });
+    await expect.poll(() => page.getByTestId('reel-R-970601').textContent()).toContain('3,500');
+    await expect
+      .poll(() => page.getByTestId(`reel-${String(split?.payload['into'])}`).textContent())
+      .toContain('500');
+
+    await reelAct(page, 'merge', 'R-970601');
+    await scan(page, label('R-970603', { '1T': 'LT-OTHER' }));
+    expect(await page.getByTestId('merge-yes').getAttribute('aria-disabled')).toBe('true');
+    await scan(page, label('R-970602'));
+    await expect.poll(() => page.getByTestId('merge-yes').getAttribute('aria-disabled')).not.toBe('true');
+    await page.getByTestId('merge-yes').click();
+    await expect.poll(() => page.getByTestId('reel-R-970601').textContent()).toContain('7,500');
+    await expect.poll(() => page.getByTestId('reel-R-970602').textContent()).toContain('empty');
+    await goTo(page, 'log');
+    await expect.poll(() => page.locator('main').textContent()).toContain('Packages joined');
+  });
+});
