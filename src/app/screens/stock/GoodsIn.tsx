@@ -58,7 +58,7 @@ export function GoodsIn() {
     const text = scan.codes[0]?.text.trim() ?? '';
     const names = recognise(floor, app.line.value, text);
     // A badge signs in whoever holds it.
-    if (names.some(({ is }) => is === 'badge')) return false;
+    if (names.some(({ is }) => is === 'person')) return false;
     const reel = readReel(app, scan);
     if (reel === null) {
       const isPlace = scan.codes.length === 1 && text !== '' && text.length <= LONGEST;

@@ -148,6 +148,10 @@ export const words = {
   json: 'JSON lines',
   exported: (rows: number, name: string) =>
     plural(rows, `1 entry saved as ${name}.`, `${rows} entries saved as ${name}.`),
+  consumption: 'Consumption and scrap (CSV)',
+  consumptionHelp: 'By run, part and reel: parts placed, scrapped and lost.',
+  consumptionSaved: (rows: number, name: string) =>
+    plural(rows, `1 row saved as ${name}.`, `${rows} rows saved as ${name}.`),
   exporting: 'Collecting entries…',
   actors: { tablet: 'Tablet', machine: 'Machine', nobody: 'nobody signed in' },
   detail: 'Entry',

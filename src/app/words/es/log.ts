@@ -156,6 +156,10 @@ export const words: Sentences<typeof english> = {
   json: 'Líneas JSON',
   exported: (rows, name) =>
     plural(rows, `1 apunte guardado como ${name}.`, `${rows} apuntes guardados como ${name}.`),
+  consumption: 'Consumo y desecho (CSV)',
+  consumptionHelp: 'Por serie, componente y bobina: piezas montadas, desechadas y perdidas.',
+  consumptionSaved: (rows, name) =>
+    plural(rows, `1 fila guardada como ${name}.`, `${rows} filas guardadas como ${name}.`),
   exporting: 'Reuniendo apuntes…',
   actors: { tablet: 'Tableta', machine: 'Máquina', nobody: 'sin identificar' },
   detail: 'Apunte',
