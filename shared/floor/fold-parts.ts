@@ -3,7 +3,8 @@
 
 import type { EntryOf } from './kinds.ts';
 import { approveMaker, approveMakerIn } from './maker-lists.ts';
-import type { FloorState, ListedFacts } from './state.ts';
+import type { FloorState } from './state.ts';
+import type { ListedFacts } from './store-state.ts';
 
 /** Kinds that this fold handles. */
 type PartEntry = EntryOf<'parts.listed' | 'part.unlisted' | 'part.pictured'>;

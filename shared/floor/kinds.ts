@@ -12,6 +12,7 @@ import { moisturePayloadSchemas } from './kinds-moisture.ts';
 import { panelPayloadSchemas } from './kinds-panels.ts';
 import { partPayloadSchemas } from './kinds-parts.ts';
 import { passkeyPayloadSchemas } from './kinds-passkeys.ts';
+import { pastePayloadSchemas } from './kinds-paste.ts';
 import { plantPayloadSchemas, weekly } from './kinds-plant.ts';
 import { printPayloadSchemas } from './kinds-print.ts';
 import { reelPayloadSchemas } from './kinds-reels.ts';
@@ -259,6 +260,7 @@ export const payloadSchemas = {
   ...moisturePayloadSchemas,
   ...partPayloadSchemas,
   ...storePayloadSchemas,
+  ...pastePayloadSchemas,
   ...rightPayloadSchemas,
   ...passkeyPayloadSchemas,
 } as const;

@@ -5,7 +5,7 @@
 // Refused: a list of characters that look alike in print; a hand takes C-1042 for C-1043 as well.
 
 import { compareText } from '../log/order.ts';
-import { expectedValues, valueUnits } from './part-value.ts';
+import { type ExpectedValue, expectedValues, valueUnits } from './part-value.ts';
 import type { FloorState } from './state.ts';
 
 /** What makes two parts look alike: their numbers, or the same value in another size or with another tolerance. */
@@ -132,6 +132,22 @@ export function lookedAt(state: FloorState, part: string, note?: string): Looked
   const own = { value: listed?.value ?? null, tolerance: listed?.tolerance ?? null };
   const noted = note !== undefined && expectedValues(note, { isNote: true }).length > 0 ? note : null;
   return { part, ...own, value: own.value ?? noted, package: listed?.package ?? null };
+}
+
+/** Values that the setup's note or the plant's list states for a part; the note comes first, empty where neither does. */
+export function statedValues(
+  state: FloorState,
+  { part, note = '' }: { readonly part: string; readonly note?: string },
+): readonly ExpectedValue[] {
+  const noted = expectedValues(note, { isNote: true });
+  const { value = null, tolerance = null } = state.listed.get(part) ?? {};
+  if (noted.length > 0 || value === null) return noted;
+  return expectedValues(tolerance === null ? value : `${value} ${signed(tolerance)}`);
+}
+
+/** A tolerance as values write it: with its sign, without which a per cent says nothing of a value. */
+function signed(tolerance: string): string {
+  return /^\d/.test(tolerance) ? `±${tolerance}` : tolerance;
 }
 
 /** A pair of a setup, with the slots of each. */

@@ -26,6 +26,17 @@ function lists(setup: Setup): ReadonlyMap<string, readonly string[]> {
   return made;
 }
 
+/** Where the list's makers of a part in one product stand in the map. */
+export function makerKey(product: string, part: string): string {
+  return `${product}\n${part}`;
+}
+
+/** Product and part of a `makerKey`. */
+export function productAndPart(key: string): readonly [product: string, part: string] {
+  const at = key.lastIndexOf('\n');
+  return [key.slice(0, at), key.slice(at + 1)];
+}
+
 /**
  * The makers' numbers that a setup names for a part, withdrawn ones too, and those that the plant's list has for its product; empty where neither
  * has a list for it.
@@ -34,7 +45,7 @@ export function makersListed(state: FloorState, setup: string, part: string): re
   const taken = state.setups.get(setup);
   if (!taken) return [];
   const own = lists(taken).get(part) ?? [];
-  const more = state.productMakers.get(taken.product)?.get(part) ?? [];
+  const more = state.productMakers.get(makerKey(taken.product, part)) ?? [];
   return more.length === 0 ? own : [...new Set([...own, ...more])];
 }
 
@@ -60,10 +71,7 @@ export function approveMakerIn(
   { supplierPart, part }: Pick<WithdrawnMaker, 'supplierPart' | 'part'>,
 ): void {
   nameMaker(state.approvals, supplierPart, part);
-  const parts = state.productMakers.get(product);
-  const there = parts?.get(part) ?? [];
-  if (!there.includes(supplierPart))
-    state.productMakers.set(product, new Map(parts).set(part, [...there, supplierPart]));
+  nameMaker(state.productMakers, makerKey(product, part), supplierPart);
   for (const setup of state.setups.values())
     if (setup.product === product) approveAgain(state, setup, { supplierPart, part });
 }
@@ -96,9 +104,12 @@ export function withdrawMaker(state: FloorState, gone: WithdrawnMaker): void {
     if (!makersApproved(state, setup.setup, part).includes(supplierPart)) continue;
     state.setups.set(setup.setup, { ...setup, withdrawn: [...(setup.withdrawn ?? []), gone] });
   }
-  for (const [product, parts] of state.productMakers) {
-    const left = parts.get(part)?.filter((each) => each !== supplierPart);
-    if (left) state.productMakers.set(product, new Map(parts).set(part, left));
+  for (const [key, numbers] of state.productMakers) {
+    if (productAndPart(key)[1] !== part || !numbers.includes(supplierPart)) continue;
+    state.productMakers.set(
+      key,
+      numbers.filter((each) => each !== supplierPart),
+    );
   }
 }
 

@@ -5,6 +5,7 @@
 
 import { panelsToGo } from './building.ts';
 import type { EntryKind, PayloadOf, SetupSlot } from './kinds.ts';
+import { productAndPart } from './maker-lists.ts';
 import { hasOwnId, ownIdOf } from './reel-id.ts';
 import { slotLeft } from './remaining.ts';
 import type { FloorState, Person, SlotState, Tape } from './state.ts';
@@ -71,6 +72,7 @@ function peopleAndParts(state: FloorState): ToldEntry[] {
 
 /** The plant's list, so many parts an entry. */
 function listedParts(state: FloorState): ToldEntry[] {
+  const makersOf = makersInProducts(state);
   const parts = [...state.listed.values()].map(({ source: _, ...facts }) => {
     const {
       family = null,
@@ -88,7 +90,7 @@ function listedParts(state: FloorState): ToldEntry[] {
       bodyXMm,
       bodyYMm,
       msl,
-      makers: makersInProducts(state, facts.part),
+      makers: makersOf.get(facts.part) ?? [],
     };
   });
   const told: ToldEntry[] = [];
@@ -100,10 +102,15 @@ function listedParts(state: FloorState): ToldEntry[] {
   return told;
 }
 
-function makersInProducts(state: FloorState, part: string) {
-  return [...state.productMakers].flatMap(([product, parts]) =>
-    (parts.get(part) ?? []).map((supplierPart) => ({ supplierPart, product })),
-  );
+/** The list's makers for one product, by part. */
+function makersInProducts(state: FloorState) {
+  const byPart = new Map<string, { supplierPart: string; product: string }[]>();
+  for (const [key, numbers] of state.productMakers) {
+    const [product, part] = productAndPart(key);
+    const makers = numbers.map((supplierPart) => ({ supplierPart, product }));
+    byPart.set(part, [...(byPart.get(part) ?? []), ...makers]);
+  }
+  return byPart;
 }
 
 /** After the setups: what was withdrawn from one of them may be approved for the plant again. */

@@ -19,6 +19,7 @@ import { foldOffered } from './fold-offered.ts';
 import { foldPanels } from './fold-panels.ts';
 import { foldParts } from './fold-parts.ts';
 import { foldPasskeys } from './fold-passkeys.ts';
+import { foldPaste } from './fold-paste.ts';
 import { foldPlaces } from './fold-places.ts';
 import { foldPlant } from './fold-plant.ts';
 import { asNamed, foldPrint } from './fold-print.ts';
@@ -100,7 +101,11 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'supplier.withdrawn': { schema: schemas['supplier.withdrawn'], fold: foldPlant, touches: nowhere },
   'setup.taken': { schema: schemas['setup.taken'], fold: foldPlant, touches: nowhere },
   'setup.chosen': { schema: schemas['setup.chosen'], fold: foldPlant, touches: nowhere },
-  'run.started': { schema: schemas['run.started'], fold: inOrder(foldRun, foldStations), touches: ofLine },
+  'run.started': {
+    schema: schemas['run.started'],
+    fold: inOrder(foldRun, foldStations, foldPaste),
+    touches: ofLine,
+  },
   'run.began-short': { schema: schemas['run.began-short'], fold: nothing, touches: nowhere },
   'run.stopped': { schema: schemas['run.stopped'], fold: foldRun, touches: nowhere },
   'run.resumed': { schema: schemas['run.resumed'], fold: foldRun, touches: nowhere },
@@ -182,6 +187,11 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   },
   'reel.put': { schema: schemas['reel.put'], fold: foldPlaces, touches: ofReel },
   'reel.dated': { schema: schemas['reel.dated'], fold: foldPlaces, touches: ofReel },
+  'paste.ruled': { schema: schemas['paste.ruled'], fold: foldPaste, touches: nowhere },
+  'jar.known': { schema: schemas['jar.known'], fold: foldPaste, touches: nowhere },
+  'jar.told': { schema: schemas['jar.told'], fold: foldPaste, touches: nowhere },
+  'jar.held': { schema: schemas['jar.held'], fold: nothing, touches: nowhere },
+  'jar.let': { schema: schemas['jar.let'], fold: nothing, touches: nowhere },
   'place.described': { schema: schemas['place.described'], fold: foldStore, touches: nowhere },
   'reel.split': { schema: schemas['reel.split'], fold: foldStore, touches: ofTwoReels },
   'reel.merged': { schema: schemas['reel.merged'], fold: foldStore, touches: ofTwoReels },

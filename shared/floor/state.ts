@@ -8,7 +8,6 @@ import type { Block } from './blocks.ts';
 import type { ChecklistTemplate } from './checklist.ts';
 import type { Exposure } from './exposure.ts';
 import type { FeederType, LineTape, TypedFeeder } from './feeder-types.ts';
-import type { PlaceAir } from './fold-store.ts';
 import type { PayloadOf } from './kinds.ts';
 import type { VerdictReason } from './kinds-reels.ts';
 import type { WithdrawnMaker } from './maker-lists.ts';
@@ -18,6 +17,7 @@ import { emptyRights, type RightsState } from './rights.ts';
 import type { CartPlace, Changeover, Checklist, KeptPlan } from './state-change.ts';
 import type { Finished, FullReel, Ledger, SkipsSeen } from './state-ledger.ts';
 import { emptyStations, type StationState } from './station-state.ts';
+import { emptyStore, type StoreState } from './store-state.ts';
 import type { Tallied } from './tally.ts';
 import type { TaughtRule } from './taught-rule.ts';
 import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
@@ -65,13 +65,6 @@ export type LineWeeks = Readonly<PayloadOf<'line.calendar-ruled'>>;
 export type LabelSize = Readonly<PayloadOf<'labels.sized'>>;
 /** A feeder as it was last described. */
 export type Feeder = Readonly<PayloadOf<'feeder.known'>>;
-/** What the plant's list says of a part, but for its package and makers: those stand in `parts` and in the approvals. */
-export type ListedFacts = Readonly<
-  Omit<
-    PayloadOf<'parts.listed'>['parts'][number],
-    'family' | 'pins' | 'bodyMm' | 'bodyXMm' | 'bodyYMm' | 'msl' | 'makers'
-  >
-> & { readonly source: string };
 /** What one product side wants on each slot, in one revision; it never changes once taken, but for makers withdrawn since. */
 export type Setup = Readonly<PayloadOf<'setup.taken'>> & {
   readonly takenMs: number;
@@ -217,7 +210,7 @@ export interface Acknowledgement {
 }
 
 /** The floor as the log says. */
-export interface FloorState extends PanelState, RightsState, StationState {
+export interface FloorState extends PanelState, RightsState, StationState, StoreState {
   readonly tablets: Map<string, Tablet>;
   readonly people: Map<string, Person>;
   readonly lines: Map<string, Line>;
@@ -240,8 +233,6 @@ export interface FloorState extends PanelState, RightsState, StationState {
   readonly approvals: Map<string, readonly string[]>;
   /** Of these, what was approved by hand: it holds for every setup that has no list of its own. */
   readonly approvedByHand: Map<string, readonly string[]>;
-  /** Product -> part -> makers' numbers that the plant's list approves for it there. */
-  readonly productMakers: Map<string, ReadonlyMap<string, readonly string[]>>;
   /** Line -> how old parts may be by their date code, class by class. */
   readonly ageLimits: Map<string, readonly AgeLimit[]>;
   /** Reel -> the day after which it must not be used, `YYYY-MM-DD`, where a label said so. */
@@ -259,8 +250,6 @@ export interface FloorState extends PanelState, RightsState, StationState {
   readonly reels: Map<string, Reel>;
   /** Reel -> its floor life so far; reels that are not moisture-sensitive are absent. */
   readonly exposures: Map<string, Exposure>;
-  /** Place of the store -> the air there, where somebody said: dry cabinets, ovens. */
-  readonly placeAirs: Map<string, PlaceAir>;
   readonly holds: Map<string, Hold>;
   readonly blocks: Map<string, Block>;
   readonly sweeps: Map<string, Sweep>;
@@ -295,10 +284,6 @@ export interface FloorState extends PanelState, RightsState, StationState {
   readonly spliceCosts: Map<string, PayloadOf<'line.splices-ruled'>['costs']>;
   /** Part -> what is known of its package, where somebody described it. */
   readonly parts: Map<string, PartFacts>;
-  /** Part -> what else the plant's list says of it. */
-  readonly listed: Map<string, ListedFacts>;
-  /** Part -> a small picture of it, as a data URL. */
-  readonly pictures: Map<string, string>;
   /** `MOISTURE_RULES` -> the plant's own values of the moisture standard; empty where it entered none. */
   readonly moisture: Map<string, MoistureRuling>;
   /** Reel -> the time on its label, hours (level 6), and the entry that told it. */
@@ -317,6 +302,7 @@ export function emptyState(): FloorState {
     ...emptyPanels(),
     ...emptyStations(),
     ...emptyRights(),
+    ...emptyStore(),
     tablets: new Map(),
     people: new Map(),
     lines: new Map(),
@@ -331,7 +317,6 @@ export function emptyState(): FloorState {
     labelRules: new Map(),
     approvals: new Map(),
     approvedByHand: new Map(),
-    productMakers: new Map(),
     ageLimits: new Map(),
     expiries: new Map(),
     setups: new Map(),
@@ -342,7 +327,6 @@ export function emptyState(): FloorState {
     takenOff: new Map(),
     reels: new Map(),
     exposures: new Map(),
-    placeAirs: new Map(),
     holds: new Map(),
     blocks: new Map(),
     sweeps: new Map(),
@@ -363,8 +347,6 @@ export function emptyState(): FloorState {
     skips: new Map(),
     spliceCosts: new Map(),
     parts: new Map(),
-    listed: new Map(),
-    pictures: new Map(),
     moisture: new Map(),
     labelTimes: new Map(),
     named: new Map(),

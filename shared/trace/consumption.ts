@@ -69,7 +69,18 @@ function scrappedRows(state: FloorState, run: Run): readonly Consumption[] {
       const parts = perPanel * run.scrapped * shareBuilt(state, run);
       const { line, product } = run;
       const none = { reel: null, supplierPart: null, lot: null };
-      return { kind: 'scrapped', line, run: run.run, product, slot, part, ...none, parts, least: parts, most: parts };
+      return {
+        kind: 'scrapped',
+        line,
+        run: run.run,
+        product,
+        slot,
+        part,
+        ...none,
+        parts,
+        least: parts,
+        most: parts,
+      };
     });
 }
 
@@ -97,9 +108,7 @@ export function consumptionOf(
   { line = null, fromMs = null }: ConsumptionQuestion = {},
 ): readonly Consumption[] {
   const { state } = index;
-  const all = [...state.runs.values()].sort(
-    (a, b) => a.startedMs - b.startedMs || compareText(a.run, b.run),
-  );
+  const all = [...state.runs.values()].sort((a, b) => a.startedMs - b.startedMs || compareText(a.run, b.run));
   const asked = all.filter(
     (run) => (line === null || run.line === line) && (fromMs === null || run.startedMs >= fromMs),
   );

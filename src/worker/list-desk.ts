@@ -1,6 +1,7 @@
 // Reads a list as the page asks, from bytes to parts or counted reels.
 
 import { headerKey, keptToMap } from '../../shared/sheet/choice.ts';
+import type { HeaderWords } from '../../shared/sheet/fields.ts';
 import type { ColumnMap, SheetColumn } from '../../shared/sheet/headers.ts';
 import { guessColumns, type SheetRows } from '../../shared/sheet/headers.ts';
 import { partFields, partHeaderWords } from '../../shared/sheet/part-fields.ts';
@@ -8,11 +9,14 @@ import { readPartList } from '../../shared/sheet/part-list.ts';
 import type { SheetProblem } from '../../shared/sheet/problems.ts';
 import { countFields, countHeaderWords, readReelCounts } from '../../shared/sheet/reel-counts.ts';
 import { nameHeaders, pickSheet } from '../../shared/sheet/source.ts';
-import { type ListReply, type ListRequest, type ListSummary, mostListed } from './list-protocol.ts';
+import { type ListKind, type ListReply, type ListRequest, type ListSummary, mostListed } from './list-protocol.ts';
 import { parseSource, type SheetTools } from './parse-source.ts';
 import { showColumns, Unreadable } from './parsed.ts';
 
-const listWords = { parts: partHeaderWords, counts: countHeaderWords } as const;
+const listWords: Readonly<Record<ListKind, HeaderWords<string>>> = {
+  parts: partHeaderWords,
+  counts: countHeaderWords,
+};
 const listFields = { parts: partFields, counts: countFields } as const;
 
 interface Read {

@@ -68,7 +68,10 @@ const before = heapMb();
 const floor = madeFloor();
 const weighs = heapMb() - before;
 
-function measured(times: number, work: (at: number) => unknown): { readonly p95: number; readonly first: number } {
+function measured(
+  times: number,
+  work: (at: number) => unknown,
+): { readonly p95: number; readonly first: number } {
   const taken: number[] = [];
   for (let at = 0; at < times; at += 1) {
     const from = performance.now();
@@ -86,13 +89,16 @@ const queries = typed.flatMap((text) => [...text].map((_, at) => text.slice(0, a
 function plainCount(query: string): number {
   let count = 0;
   for (const { reel, part, supplierPart, lot, dateCode, place } of floor.reels.values())
-    if (`${reel} ${part} ${supplierPart} ${lot} ${dateCode}  ${place}`.toLowerCase().includes(query)) count += 1;
+    if (`${reel} ${part} ${supplierPart} ${lot} ${dateCode}  ${place}`.toLowerCase().includes(query))
+      count += 1;
   return count;
 }
 
 function held(what: string, { p95, first }: { readonly p95: number; readonly first: number }): void {
   const slow = (ms: number) => (ms * SLOWDOWN).toFixed(1);
-  console.log(`${what}: p95 ${p95.toFixed(2)} ms, at ${SLOWDOWN}x ${slow(p95)} ms (wanted 50), first ${slow(first)} ms`);
+  console.log(
+    `${what}: p95 ${p95.toFixed(2)} ms, at ${SLOWDOWN}x ${slow(p95)} ms (wanted 50), first ${slow(first)} ms`,
+  );
 }
 
 console.log(`${PACKAGES} packages; the state weighs ${weighs.toFixed(1)} MB (wanted 40)`);

@@ -101,7 +101,12 @@ it('look-alikes are told before a run, and a mix-up names the pair', async () =>
       await page.keyboard.press('Escape');
       await goTo(page, 'load');
       // One character off the part that the slot wants.
-      const seen = await scanAll(page, 'M2-F-023', 'F-0112', reelLabel({ P: '22-0603-D', Q: '100', '3S': 'R-970201' }));
+      const seen = await scanAll(
+        page,
+        'M2-F-023',
+        'F-0112',
+        reelLabel({ P: '22-0603-D', Q: '100', '3S': 'R-970201' }),
+      );
       expect(seen.verdict).toBe('refused');
       await expect.poll(() => page.getByTestId('mix-up').textContent()).toContain('22-0603-B and 22-0603-D');
     },
@@ -125,7 +130,12 @@ it('counts come in from a counter’s file: known reels off the line are counted
       await page.getByTestId('list-take').click();
       await page.getByTestId('reel-list').waitFor();
       const [counted] = await ownEntries(page, 'reel.counted');
-      expect(counted?.payload).toMatchObject({ reel: 'R-970301', quantity: 3812, basis: 'machine', line: null });
+      expect(counted?.payload).toMatchObject({
+        reel: 'R-970301',
+        quantity: 3812,
+        basis: 'machine',
+        line: null,
+      });
     },
     { hash: '#/stock/reels' },
   );

@@ -1,6 +1,7 @@
 // The store on a tablet: goods-in with one scan a reel, what lies where, a dry cabinet's air, a package cut in two and joined again.
 
 import { expect, it } from 'vitest';
+import { pass } from './support/clock.ts';
 import { goTo, ownEntries, reelAct, reelLabel, scan, steady } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
 
@@ -115,5 +116,42 @@ it('a package is cut in two, and two of one lot are joined; two of different lot
     await expect.poll(() => page.getByTestId('reel-R-970602').textContent()).toContain('empty');
     await goTo(page, 'log');
     await expect.poll(() => page.locator('main').textContent()).toContain('Packages joined');
+  });
+});
+
+it('a jar of paste thaws, is opened in time, and is held on its way to the stencil once its hours are over', async () => {
+  await demo.onTablet(async ({ page }) => {
+    await page.getByTestId('stock-paste').click();
+    await page.getByTestId('paste-sheet').click();
+    await page.getByTestId('paste-name').fill('SP-305');
+    await page.getByTestId('paste-thawHours').fill('0.01');
+    await page.getByTestId('paste-openHours').fill('0.05');
+    await page.getByTestId('paste-save').click();
+    await page.locator('dialog[open]').waitFor({ state: 'detached' });
+    await scan(page, reelLabel({ P: 'SP-305', '1T': 'LP-77', '3S': 'J-1001' }));
+    await page.getByTestId('jar-new').click();
+    const row = page.getByTestId('jar-J-1001');
+    await expect.poll(() => row.textContent()).toContain('in the cold');
+    await row.click();
+    await page.getByTestId('jar-out').click();
+    await expect.poll(() => row.textContent()).toContain('not thawed long enough');
+    await pass(page, 60_000);
+    await expect.poll(() => row.textContent()).not.toContain('not thawed');
+    await row.click();
+    await page.getByTestId('jar-opened').click();
+    await row.click();
+    await page.getByTestId('jar-on').click();
+    await expect.poll(() => row.textContent()).toContain('on the stencil of');
+    await row.click();
+    await page.getByTestId('jar-off').click();
+    await pass(page, 240_000);
+    await expect.poll(() => row.textContent()).toContain('open for too long');
+    await row.click();
+    await page.getByTestId('jar-on').click();
+    await expect.poll(() => page.locator('dialog[open]').textContent()).toContain('A lead decides');
+    const [held] = await ownEntries(page, 'jar.held');
+    expect(held?.payload).toMatchObject({ jar: 'J-1001', lot: 'LP-77', reasons: ['open-over'] });
+    const told = await ownEntries(page, 'jar.told');
+    expect(told.map(({ payload }) => payload['says'])).toEqual(['out', 'opened', 'on', 'off']);
   });
 });

@@ -3,6 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { ageLimitOf } from '../../../shared/floor/age-limit.ts';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
+import { makerKey } from '../../../shared/floor/maker-lists.ts';
 import { isApprovedMaker } from '../../../shared/floor/makers.ts';
 import { copyForPractice } from '../../../shared/floor/practice-copy.ts';
 import { beginStory, brookSetup, type Story, tellPlant } from './story.ts';
@@ -165,5 +166,5 @@ test('a practice floor has the list too', () => {
   for (const { kind, payload } of copyForPractice(story.floor(), 'L1')) copy.tell(kind, payload as never);
   expect(copy.floor().listed.get('R-1')).toMatchObject({ value: '10k' });
   expect(copy.floor().parts.get('R-1')?.msl).toBe('3');
-  expect(copy.floor().productMakers.get('Lamp')?.get('R-1')).toEqual(['ZR-1']);
+  expect(copy.floor().productMakers.get(makerKey('Lamp', 'R-1'))).toEqual(['ZR-1']);
 });

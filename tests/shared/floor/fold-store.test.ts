@@ -42,7 +42,13 @@ describe('a package that is cut', () => {
     story.tell('reel.dated', { reel: 'K-1', expires: '2027-01-31' });
     const into = split(story, 'K-1', 250);
     const floor = story.floor();
-    expect(floor.reels.get(into)).toMatchObject({ reel: into, part: 'U-1', lot: 'LT-1', count: 250, place: 'A1' });
+    expect(floor.reels.get(into)).toMatchObject({
+      reel: into,
+      part: 'U-1',
+      lot: 'LT-1',
+      count: 250,
+      place: 'A1',
+    });
     expect(floor.reels.get('K-1')).toMatchObject({ count: 750, place: 'A1' });
     expect(floor.exposures.get(into)).toEqual(floor.exposures.get('K-1'));
     expect(floor.expiries.get(into)).toBe('2027-01-31');
@@ -66,12 +72,21 @@ describe('a package that is cut', () => {
       fc.property(fc.array(fc.integer({ min: 1, max: 300 }), { maxLength: 4 }), (cuts) => {
         const story = beginStory();
         put(story, 'K-1');
-        const strips = cuts.filter((cut, at) => cuts.slice(0, at).reduce((sum, each) => sum + each, cut) <= 1000);
+        const strips = cuts.filter(
+          (cut, at) => cuts.slice(0, at).reduce((sum, each) => sum + each, cut) <= 1000,
+        );
         const into = strips.map((cut) => split(story, 'K-1', cut));
         for (const from of into) {
           const floor = story.floor();
           const quantity = (floor.reels.get('K-1')?.count ?? 0) + (floor.reels.get(from)?.count ?? 0);
-          const facts = { part: 'U-1', lot: 'LT-1', quantity, sd: 0, basis: 'combined', via: 'typed' } as const;
+          const facts = {
+            part: 'U-1',
+            lot: 'LT-1',
+            quantity,
+            sd: 0,
+            basis: 'combined',
+            via: 'typed',
+          } as const;
           story.tell('reel.merged', { ...facts, reel: 'K-1', from });
         }
         const floor = story.floor();
@@ -106,7 +121,14 @@ describe('two packages', () => {
       'other-lot',
       'opened',
     ]);
-    const facts = { part: 'U-1', lot: 'LT-1', quantity: 2000, sd: 0, basis: 'combined', via: 'typed' } as const;
+    const facts = {
+      part: 'U-1',
+      lot: 'LT-1',
+      quantity: 2000,
+      sd: 0,
+      basis: 'combined',
+      via: 'typed',
+    } as const;
     // What another tablet wrote against that changes nothing.
     story.tell('reel.merged', { ...facts, reel: 'K-1', from: 'K-3' });
     expect(story.floor().reels.get('K-3')?.count).toBe(1000);

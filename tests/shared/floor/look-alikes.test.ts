@@ -9,6 +9,7 @@ import {
   lookAlikes,
   lookAlikesOf,
   mixedUp,
+  statedValues,
 } from '../../../shared/floor/look-alikes.ts';
 import { beginStory, brookSetup } from './story.ts';
 
@@ -158,4 +159,33 @@ describe('of a setup', () => {
     expect(mixedUp(story.floor(), 'RES-AAAA', 'WID-BBBB')).toMatchObject({ by: ['size'], value: '10 kΩ' });
     expect(mixedUp(story.floor(), 'RES-AAAA', 'KON-CCCC')).toBeNull();
   });
+});
+
+test('the value that a part should have is the note’s, else the list’s with its tolerance', () => {
+  const story = beginStory();
+  const none = { family: null, pins: null, bodyMm: null, bodyXMm: null, bodyYMm: null, msl: null };
+  const open = { description: null, comesIn: null, tapeWidthMm: null, pitchMm: null, ageMonths: null };
+  story.tell('parts.listed', {
+    source: 'list',
+    parts: [
+      {
+        ...none,
+        ...open,
+        part: 'R-1',
+        value: '4.7 kΩ',
+        tolerance: '5 %',
+        package: null,
+        orientation: null,
+        makers: [],
+      },
+    ],
+  });
+  const floor = story.floor();
+  expect(statedValues(floor, { part: 'R-1' })).toEqual([
+    { nominal: 4.7, unit: 'kΩ', plusPercent: 5, minusPercent: 5 },
+  ]);
+  expect(statedValues(floor, { part: 'R-1', note: '10 kΩ ±1 %' })).toMatchObject([
+    { nominal: 10, plusPercent: 1 },
+  ]);
+  expect(statedValues(floor, { part: 'R-2' })).toEqual([]);
 });

@@ -21,6 +21,7 @@ import { foldOffered } from '../../../shared/floor/fold-offered.ts';
 import { foldPanels } from '../../../shared/floor/fold-panels.ts';
 import { foldParts } from '../../../shared/floor/fold-parts.ts';
 import { foldPasskeys } from '../../../shared/floor/fold-passkeys.ts';
+import { foldPaste } from '../../../shared/floor/fold-paste.ts';
 import { foldPlaces } from '../../../shared/floor/fold-places.ts';
 import { foldPlant } from '../../../shared/floor/fold-plant.ts';
 import { foldPrint } from '../../../shared/floor/fold-print.ts';
@@ -59,6 +60,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   ],
   [/^reel\.(verified|unloaded|counted)$|^hold\.|^entry\.corrected$|^conflict\.settled$/, foldMaterial],
   [/^material\.|^blocked\.let-run$/, foldBlocks],
+  [/^paste\.ruled$|^jar\.(known|told)$|^run\.started$/, foldPaste],
   [/^place\.described$|^reel\.(split|merged)$/, foldStore],
   [/^parts\.listed$|^part\.(unlisted|pictured)$/, foldParts],
   [/^part\.described$|^moisture\.ruled$|^reel\.timed$|^entry\.corrected$/, foldMoisture],

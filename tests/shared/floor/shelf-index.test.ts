@@ -39,14 +39,19 @@ test('numbers that count as the same share a key', () => {
 test('what is found is all that may be meant: labels of the part, and those with a maker’s number alone', () => {
   const part = fc.option(number, { nil: null });
   fc.assert(
-    fc.property(fc.array(fc.tuple(part, part), { maxLength: 12 }), number, rules, (labels, asked, comparison) => {
-      const reels = labels.map(([own, maker], at) => reelOf(`K-${at}`, own, maker));
-      const found = shelfIndex(reels, comparison)([asked]).flat();
-      const meant = reels.filter(
-        (reel) => reel.part === null || comparePartNumbers(asked, reel.part, comparison) !== null,
-      );
-      expect(meant.filter((reel) => !found.includes(reel))).toEqual([]);
-    }),
+    fc.property(
+      fc.array(fc.tuple(part, part), { maxLength: 12 }),
+      number,
+      rules,
+      (labels, asked, comparison) => {
+        const reels = labels.map(([own, maker], at) => reelOf(`K-${at}`, own, maker));
+        const found = shelfIndex(reels, comparison)([asked]).flat();
+        const meant = reels.filter(
+          (reel) => reel.part === null || comparePartNumbers(asked, reel.part, comparison) !== null,
+        );
+        expect(meant.filter((reel) => !found.includes(reel))).toEqual([]);
+      },
+    ),
     { numRuns: 500 },
   );
 });

@@ -38,7 +38,9 @@ describe('the consumption of a run', () => {
     expect([first?.reel, second?.reel]).toEqual(['K1', 'K3']);
     // The old tape surely served the panels counted before the splice.
     expect(first?.least).toBeGreaterThanOrEqual(40 * 2);
-    expect((first?.least ?? 0) <= (first?.parts ?? 0) && (first?.parts ?? 0) <= (first?.most ?? 0)).toBe(true);
+    expect((first?.least ?? 0) <= (first?.parts ?? 0) && (first?.parts ?? 0) <= (first?.most ?? 0)).toBe(
+      true,
+    );
   });
 
   test('takes off boards that were skipped, and counts parts on scrapped panels beside', () => {

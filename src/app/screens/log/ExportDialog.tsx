@@ -1,10 +1,10 @@
 // Everything that leaves the log, and the check of its seals, behind one button; the right that it takes is told once.
 
 import { useState } from 'preact/hooks';
-import { consumptionOf } from '../../../../shared/trace/consumption.ts';
 import { verifyChains } from '../../../../shared/log/chain.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
 import { type ExportFormat, exportFormats } from '../../../../shared/log/export-formats.ts';
+import { consumptionOf } from '../../../../shared/trace/consumption.ts';
 import { useApp } from '../../app.ts';
 import { useNotWhole } from '../../behind.ts';
 import { saveFile } from '../../device/save-file.ts';
@@ -86,7 +86,9 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
     onBusy(null);
     app.notice.value = { tone: 'go', text: words.consumptionSaved(rows.length, name) };
     const filter = JSON.stringify({ line: line ?? null, from: from ?? null });
-    await app.write([{ kind: 'log.exported', payload: { format: 'consumption', filter, rows: rows.length } }]);
+    await app.write([
+      { kind: 'log.exported', payload: { format: 'consumption', filter, rows: rows.length } },
+    ]);
   }
 
   async function check(): Promise<void> {

@@ -87,7 +87,7 @@ function PlaceRow({ held, air, refusal, onShow, onDescribe }: PlaceRowProps) {
       </span>
       <span class="row">
         <Button disabledReason={refusal} testId={`place-describe-${held.place}`} onPress={onDescribe}>
-          {words.air}
+          {words.describe}
         </Button>
         <Button testId={`place-show-${held.place}`} onPress={onShow}>
           {words.show}

@@ -17,12 +17,13 @@ import { stockWords } from '../../words/stock.ts';
 import { formatCount, formatDay, formatSpan, formatTime, say } from '../../words/words.ts';
 import { Blocks } from './Blocks.tsx';
 import { GoodsIn } from './GoodsIn.tsx';
+import { Paste } from './Paste.tsx';
 import { Places } from './Places.tsx';
 import type { PutReel } from './PutAway.tsx';
 import { Reels } from './Reels.tsx';
 import './stock.css';
 
-const tabs = ['bring', 'outlook', 'reels', 'in', 'places', 'blocks'] as const;
+const tabs = ['bring', 'outlook', 'reels', 'in', 'places', 'paste', 'blocks'] as const;
 type Tab = (typeof tabs)[number];
 
 export function Stock({ watch }: { readonly watch: Watch }) {
@@ -104,6 +105,7 @@ export function Stock({ watch }: { readonly watch: Watch }) {
         />
       )}
       {tab === 'in' && <GoodsIn />}
+      {tab === 'paste' && <Paste />}
       {tab === 'places' && (
         <Places
           onShow={(shown) => {

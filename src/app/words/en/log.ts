@@ -110,6 +110,11 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'panel.measured': 'First panel measured',
   'panel.looked': 'First panel looked at',
   'part.described': 'Package of a part set',
+  'paste.ruled': 'Sheet of a paste set',
+  'jar.known': 'Jar of paste came in',
+  'jar.told': 'Jar of paste',
+  'jar.held': 'Jar of paste held',
+  'jar.let': 'Jar of paste let on',
   'place.described': 'Place of the store described',
   'reel.split': 'Part of a package cut off',
   'reel.merged': 'Packages joined',
@@ -148,7 +153,7 @@ export const words = {
   json: 'JSON lines',
   exported: (rows: number, name: string) =>
     plural(rows, `1 entry saved as ${name}.`, `${rows} entries saved as ${name}.`),
-  consumption: 'Consumption and scrap (CSV)',
+  consumption: 'Save consumption and scrap (CSV)',
   consumptionHelp: 'By run, part and reel: parts placed, scrapped and lost.',
   consumptionSaved: (rows: number, name: string) =>
     plural(rows, `1 row saved as ${name}.`, `${rows} rows saved as ${name}.`),

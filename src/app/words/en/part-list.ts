@@ -62,7 +62,7 @@ export const words = {
     paste: 'Or paste its rows',
     read: 'Read the rows',
     pasted: 'Pasted rows',
-    another: 'Another file',
+    another: 'Choose another file',
     page: 'Sheet',
     fresh: (count: number) => plural(count, '1 new part', `${count} new parts`),
     changed: (count: number) => plural(count, '1 changed', `${count} changed`),

@@ -111,6 +111,11 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'panel.measured': 'Primer panel medido',
   'panel.looked': 'Primer panel mirado',
   'part.described': 'Encapsulado de un componente',
+  'paste.ruled': 'Hoja de una pasta',
+  'jar.known': 'Entró un bote de pasta',
+  'jar.told': 'Bote de pasta',
+  'jar.held': 'Bote de pasta retenido',
+  'jar.let': 'Bote de pasta admitido',
   'place.described': 'Sitio del almacén descrito',
   'reel.split': 'Parte de un paquete cortada',
   'reel.merged': 'Paquetes juntados',
@@ -156,7 +161,7 @@ export const words: Sentences<typeof english> = {
   json: 'Líneas JSON',
   exported: (rows, name) =>
     plural(rows, `1 apunte guardado como ${name}.`, `${rows} apuntes guardados como ${name}.`),
-  consumption: 'Consumo y desecho (CSV)',
+  consumption: 'Guardar consumo y desecho (CSV)',
   consumptionHelp: 'Por serie, componente y bobina: piezas montadas, desechadas y perdidas.',
   consumptionSaved: (rows, name) =>
     plural(rows, `1 fila guardada como ${name}.`, `${rows} filas guardadas como ${name}.`),

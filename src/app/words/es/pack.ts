@@ -32,6 +32,7 @@ export const later: Pack['later'] = {
   'part-list': () => import('./part-list.ts'),
   parts: () => import('./parts.ts'),
   passkeys: () => import('./passkeys.ts'),
+  paste: () => import('./paste.ts'),
   people: () => import('./people.ts'),
   plant: () => import('./plant.ts'),
   practice: () => import('./practice.ts'),

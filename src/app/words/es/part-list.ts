@@ -55,7 +55,7 @@ export const words: Sentences<typeof english> = {
     paste: 'O pegue sus filas',
     read: 'Leer las filas',
     pasted: 'Filas pegadas',
-    another: 'Otro archivo',
+    another: 'Elegir otro archivo',
     page: 'Hoja',
     fresh: (count) => plural(count, '1 componente nuevo', `${count} componentes nuevos`),
     changed: (count) => plural(count, '1 cambiado', `${count} cambiados`),

@@ -53,7 +53,12 @@ async function* partList(here: Here): AsyncGenerator<string> {
 async function* mixUp(here: Here): AsyncGenerator<string> {
   const { page } = here;
   await goThere(here, '#/load');
-  const seen = await scanAll(page, 'M2-F-023', 'F-0112', reelLabel({ P: '22-0603-D', Q: '100', '3S': 'R-970801' }));
+  const seen = await scanAll(
+    page,
+    'M2-F-023',
+    'F-0112',
+    reelLabel({ P: '22-0603-D', Q: '100', '3S': 'R-970801' }),
+  );
   if (seen.verdict !== 'refused') throw new TypeError('A look-alike must be refused');
   await page.getByTestId('mix-up').waitFor();
   yield 'refusal, a mix-up of look-alikes';
@@ -103,8 +108,40 @@ async function* store(here: Here): AsyncGenerator<string> {
   yield 'counts from a file';
 }
 
+async function* paste(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/stock');
+  await page.getByTestId('stock-paste').click();
+  await page.getByTestId('paste').waitFor();
+  yield 'paste, no jar';
+  await scan(page, reelLabel({ P: 'SP-TOUR', '3S': 'J-TOUR' }));
+  await page.getByTestId('paste-wrong').waitFor();
+  yield 'paste, a jar without a sheet';
+  await page.getByTestId('paste-sheet').click();
+  await page.getByTestId('paste-name').fill('SP-TOUR');
+  await page.getByTestId('paste-thawHours').fill('4');
+  await page.getByTestId('paste-openHours').fill('12');
+  yield 'paste, its sheet';
+  await page.getByTestId('paste-save').click();
+  await page.locator('dialog[open]').waitFor({ state: 'detached' });
+  await scan(page, reelLabel({ P: 'SP-TOUR', '1T': 'LP-1', '3S': 'J-TOUR' }));
+  await page.getByTestId('jar-new').waitFor();
+  yield 'paste, a new jar';
+  await page.getByTestId('jar-new').click();
+  await page.getByTestId('jar-J-TOUR').click();
+  await page.getByTestId('jar-out').click();
+  await page.locator('dialog[open]').waitFor({ state: 'detached' });
+  await page.getByTestId('jar-J-TOUR').click();
+  await page.getByTestId('jar-dialog').waitFor();
+  yield 'paste, a jar that thaws';
+  await page.getByTestId('jar-opened').click();
+  await page.locator('dialog[open]').getByText('decides').waitFor();
+  yield 'paste, a jar is held';
+}
+
 export const storeLegs: readonly Leg[] = [
   { name: 'part-list', stops: partList },
   { name: 'mix-up', stops: mixUp },
   { name: 'store', stops: store },
+  { name: 'paste', stops: paste },
 ];

@@ -3,6 +3,7 @@
 
 import type { DraftEntry } from '../../../../../shared/floor/kinds.ts';
 import type { ComesIn } from '../../../../../shared/floor/kinds-parts.ts';
+import { productAndPart } from '../../../../../shared/floor/maker-lists.ts';
 import type { FloorState } from '../../../../../shared/floor/state.ts';
 import type { PackageFamily } from '../../../../../shared/floor/vocabulary.ts';
 import { compareText } from '../../../../../shared/log/order.ts';
@@ -28,9 +29,10 @@ export function makersByPart(floor: FloorState): ReadonlyMap<string, ListedPart[
   };
   for (const [supplierPart, parts] of floor.approvedByHand)
     for (const part of parts) add(part, { supplierPart, product: null });
-  for (const [product, parts] of floor.productMakers)
-    for (const [part, numbers] of parts)
-      for (const supplierPart of numbers) add(part, { supplierPart, product });
+  for (const [key, numbers] of floor.productMakers) {
+    const [product, part] = productAndPart(key);
+    for (const supplierPart of numbers) add(part, { supplierPart, product });
+  }
   return made;
 }
 

@@ -6,7 +6,13 @@ import { findReels, placesHeld, type ReelFilter } from '../../../../../src/app/s
 import { beginStory, type Story } from '../../../../shared/floor/story.ts';
 
 function put(story: Story, reel: string, part: string, place = 'A1'): void {
-  const facts = { supplierPart: null, lot: `LT-${part}`, dateCode: null, quantity: 100, via: 'typed' as const };
+  const facts = {
+    supplierPart: null,
+    lot: `LT-${part}`,
+    dateCode: null,
+    quantity: 100,
+    via: 'typed' as const,
+  };
   story.tell('reel.put', { ...facts, reel, part, place });
 }
 
