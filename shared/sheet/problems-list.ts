@@ -2,6 +2,7 @@
 
 import { error, type Kind, warning } from './problem-kind.ts';
 
+/** Every kind of it, with its sentence. */
 export const listKinds = {
   listPartEmpty: error(() => 'The row has no part number, but other cells are filled. Fill it in.'),
   listPackingUnknown: warning(

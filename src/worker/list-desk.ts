@@ -9,7 +9,13 @@ import { readPartList } from '../../shared/sheet/part-list.ts';
 import type { SheetProblem } from '../../shared/sheet/problems.ts';
 import { countFields, countHeaderWords, readReelCounts } from '../../shared/sheet/reel-counts.ts';
 import { nameHeaders, pickSheet } from '../../shared/sheet/source.ts';
-import { type ListKind, type ListReply, type ListRequest, type ListSummary, mostListed } from './list-protocol.ts';
+import {
+  type ListKind,
+  type ListReply,
+  type ListRequest,
+  type ListSummary,
+  mostListed,
+} from './list-protocol.ts';
 import { parseSource, type SheetTools } from './parse-source.ts';
 import { showColumns, Unreadable } from './parsed.ts';
 

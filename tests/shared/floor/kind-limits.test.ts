@@ -83,6 +83,7 @@ test('a name that others refer to has 1 to 64 characters, a text up to 200, and 
       0–2000 conflict.settled conflict
       0–2000 log.exported filter
       0–2000 panels.contained codes[]
+      0–40 jar.told from
       0–40 reel.aired from
       0–40 station.silent since
       0–40 warning.raised due
@@ -232,17 +233,21 @@ test('a list has an entry at least and so many at most only where these say so',
       0–1000 station.counted skipped
       0–200 machine.loaded places
       0–200 moisture.ruled bakes
+      0–200 parts.listed parts[].makers
       0–200 parts.used uses
       0–200 station.answered results
       0–500 plan.kept jobs
       0–600 moisture.ruled lives
       1– changeover.left-open left
+      1– jar.held reasons
+      1– jar.let reasons
       1– run.began-short short
       1–2 line.calendar-ruled weeks
       1–200 parts.aired reels
       1–200 parts.missed misses
       1–200 unproven.settled entries
-      1–2000 labels.printed names`),
+      1–2000 labels.printed names
+      1–500 parts.listed parts`),
   );
 });
 

@@ -19,7 +19,13 @@ function begin(rule: Partial<PayloadOf<'paste.ruled'>> = {}): Story {
   return story;
 }
 
-function tell(story: Story, says: PayloadOf<'jar.told'>['says'], hour: number, jar = 'J1', line: string | null = null): void {
+function tell(
+  story: Story,
+  says: PayloadOf<'jar.told'>['says'],
+  hour: number,
+  jar = 'J1',
+  line: string | null = null,
+): void {
   const from = new Date(startMs + hour * HOUR * 1000).toISOString();
   story.tell('jar.told', { jar, says, from, line, lot: 'LP-1', via: 'typed' }, { at: hour * HOUR });
 }
@@ -28,7 +34,10 @@ function stand(story: Story, hour: number, today = '2026-03-02') {
   const floor = story.floor();
   const jar = floor.jars.get('J1');
   if (!jar) throw new Error('no jar');
-  const { goodUntilMs, thawedMs, ...rest } = jarStand(floor, jar, { nowMs: startMs + hour * HOUR * 1000, today });
+  const { goodUntilMs, thawedMs, ...rest } = jarStand(floor, jar, {
+    nowMs: startMs + hour * HOUR * 1000,
+    today,
+  });
   const inHours = (ms: number | null) => (ms === null ? null : (ms - startMs) / HOUR / 1000);
   return { ...rest, good: inHours(goodUntilMs), thawed: inHours(thawedMs) };
 }

@@ -21,7 +21,9 @@ export const reasons: Say = (value) => {
   // What keeps a jar off a stencil is a code alone.
   return value
     .map((each) =>
-      typeof each === 'string' ? fault(each) : (sayReason(String((each as { code?: Json }).code))?.title ?? '–'),
+      typeof each === 'string'
+        ? fault(each)
+        : (sayReason(String((each as { code?: Json }).code))?.title ?? '–'),
     )
     .join(' · ');
 };
@@ -42,4 +44,8 @@ function leftText({ what, slot, part, reel }: LeftOpen): string {
 
 /** What a machine says of reels, or a person of a jar. */
 export const says: Say = (value, entry, floor) =>
-  oneOf(() => (entry.kind === 'jar.told' ? say(pasteWords).says : say(factWords).airedSays))(value, entry, floor);
+  oneOf(() => (entry.kind === 'jar.told' ? say(pasteWords).says : say(factWords).airedSays))(
+    value,
+    entry,
+    floor,
+  );

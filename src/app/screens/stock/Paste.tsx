@@ -26,7 +26,9 @@ type NewJar = Omit<PayloadOf<'jar.known'>, 'via'>;
 /** What the label of a jar says; null where it is of no paste that is known. */
 function newJar(floor: ReturnType<typeof useFloor>, scan: Scan): NewJar | null {
   const reading = parseLabel(scan.codes.map(({ text }) => text));
-  const paste = [reading.part, reading.supplierPart].find((each) => each !== null && floor.pasteRules.has(each));
+  const paste = [reading.part, reading.supplierPart].find(
+    (each) => each !== null && floor.pasteRules.has(each),
+  );
   const jar = reading.reel;
   if (paste == null || jar === null) return null;
   return { jar, paste, lot: reading.lot, expires: reading.expires ?? null };

@@ -3,8 +3,8 @@
 import { useMemo, useState } from 'preact/hooks';
 import { blockReasons } from '../../../../shared/floor/fits.ts';
 import { hasOwnId } from '../../../../shared/floor/reel-id.ts';
-import type { Reel } from '../../../../shared/floor/state.ts';
-import { moistureOfParts, reelLife } from '../../../../shared/moisture/reel-life.ts';
+import type { FloorState, Reel } from '../../../../shared/floor/state.ts';
+import { moistureOfParts, type PartMoistureKnown, reelLife } from '../../../../shared/moisture/reel-life.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { AirDialog } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
@@ -20,7 +20,7 @@ import { printWords } from '../../words/print.ts';
 import { stockWords } from '../../words/stock.ts';
 import { formatCount, say } from '../../words/words.ts';
 import { BlockDialog } from './Blocks.tsx';
-import { findReels, type ReelFilter, reelFilters } from './found-reels.ts';
+import { type FoundReels, findReels, type ReelFilter, reelFilters } from './found-reels.ts';
 import { isUsedUp, LeftOfReel, type Listed, whereText } from './listed.tsx';
 import { PutAway, type PutReel } from './PutAway.tsx';
 import { putOf, type ReelAct, ReelDialog } from './ReelDialog.tsx';
@@ -54,7 +54,6 @@ export function Reels(props: ReelsProps) {
   const [doing, setDoing] = useState<{ readonly act: ReelAct; readonly listed: Listed } | null>(null);
   const [filter, setFilter] = useState<ReelFilter>('all');
   const [putting, setPutting] = useState<PutReel | null>(null);
-  const stopDoing = () => setDoing(null);
   const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size, floor.parts.size]);
   const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
   const nowMs = app.clock.nowMs();
@@ -76,23 +75,10 @@ export function Reels(props: ReelsProps) {
   const openReel = asked?.query === props.query ? floor.reels.get(asked.reel) : undefined;
   const opened = openReel ? listedOf(openReel) : null;
   if (floor.reels.size === 0 && !isNew && props.fresh === null) return <p class="empty">{words.noReels}</p>;
-  const found = findReels(floor, {
-    query: props.query,
-    filter,
-    most: filter === 'opened' ? MOST_OPENED : SHOWN,
-  });
-  const { count } = found;
   const endOf = (reel: Reel) =>
     reelLife(floor, reel.reel, { line: lineOf(reel), part: moist.get(reel.part ?? '') ?? null, nowMs })
       ?.expiresMs ?? Number.POSITIVE_INFINITY;
-  const shown =
-    filter === 'opened'
-      ? found.shown
-          .map((reel) => ({ reel, endMs: endOf(reel) }))
-          .sort((a, b) => (a.endMs === b.endMs ? 0 : a.endMs - b.endMs))
-          .slice(0, SHOWN)
-          .map(({ reel }) => reel)
-      : found.shown;
+  const { shown, count } = reelsToShow(floor, { query: props.query, filter, endOf });
   return (
     <section class="stack">
       <Field
@@ -105,24 +91,7 @@ export function Reels(props: ReelsProps) {
         onInput={props.onQuery}
         help={`${words.searchHelp} ${words.found(count)}`}
       />
-      <div class="row no-print">
-        <div class="choice grow">
-          {reelFilters.map((each) => (
-            <button
-              type="button"
-              key={each}
-              aria-pressed={filter === each}
-              data-testid={`reels-${each}`}
-              onClick={() => setFilter(each)}
-            >
-              {words.filters[each]}
-            </button>
-          ))}
-        </div>
-        <a class="button" href={address('plant', 'parts', 'counts')} data-testid="reels-from-file">
-          {words.fromFile}
-        </a>
-      </div>
+      <Filters filter={filter} onChoose={setFilter} />
       {count === 0 && <p class="empty">{words.none}</p>}
       {isNew && (
         <div>
@@ -167,17 +136,12 @@ export function Reels(props: ReelsProps) {
           }}
         />
       )}
-      {doing?.act === 'count' && <ReelCount listed={doing.listed} onClose={stopDoing} />}
-      {doing?.act === 'split' && <SplitDialog reel={doing.listed.reel} onClose={stopDoing} />}
-      {doing?.act === 'merge' && <MergeDialog reel={doing.listed.reel} onClose={stopDoing} />}
-      {doing?.act === 'block' && <BlockDialog reel={doing.listed.reel} onClose={stopDoing} />}
-      {doing?.act === 'air' && (
-        <AirDialog
-          reel={doing.listed.reel}
+      {doing && (
+        <Doing
+          {...doing}
           line={lineOf(doing.listed.reel)}
-          before={doing.listed.life}
           part={moist.get(doing.listed.reel.part ?? '') ?? null}
-          onClose={stopDoing}
+          onClose={() => setDoing(null)}
         />
       )}
       {putting && (
@@ -189,6 +153,81 @@ export function Reels(props: ReelsProps) {
       )}
     </section>
   );
+}
+
+/** The first reels of a search; opened ones by the end of their floor life. */
+function reelsToShow(
+  floor: FloorState,
+  asked: {
+    readonly query: string;
+    readonly filter: ReelFilter;
+    readonly endOf: (reel: Reel) => number;
+  },
+): FoundReels {
+  const { query, filter, endOf } = asked;
+  const found = findReels(floor, { query, filter, most: filter === 'opened' ? MOST_OPENED : SHOWN });
+  if (filter !== 'opened') return found;
+  const shown = found.shown
+    .map((reel) => ({ reel, endMs: endOf(reel) }))
+    .sort((a, b) => (a.endMs === b.endMs ? 0 : a.endMs - b.endMs))
+    .slice(0, SHOWN)
+    .map(({ reel }) => reel);
+  return { shown, count: found.count };
+}
+
+/** What the list is narrowed to, and the way to a counter's file. */
+function Filters(props: { readonly filter: ReelFilter; readonly onChoose: (filter: ReelFilter) => void }) {
+  const words = say(stockWords);
+  return (
+    <div class="row no-print">
+      <div class="choice grow">
+        {reelFilters.map((each) => (
+          <button
+            type="button"
+            key={each}
+            aria-pressed={props.filter === each}
+            data-testid={`reels-${each}`}
+            onClick={() => props.onChoose(each)}
+          >
+            {words.filters[each]}
+          </button>
+        ))}
+      </div>
+      <a class="button" href={address('plant', 'parts', 'counts')} data-testid="reels-from-file">
+        {words.fromFile}
+      </a>
+    </div>
+  );
+}
+
+interface DoingProps {
+  readonly act: ReelAct;
+  readonly listed: Listed;
+  /** The line whose air counts for it. */
+  readonly line: string | null;
+  readonly part: PartMoistureKnown | null;
+  readonly onClose: () => void;
+}
+
+/** The dialog of what is done with a reel. */
+function Doing({ act, listed, line, part, onClose }: DoingProps) {
+  const { reel, life } = listed;
+  switch (act) {
+    case 'count':
+      return <ReelCount listed={listed} onClose={onClose} />;
+    case 'split':
+      return <SplitDialog reel={reel} onClose={onClose} />;
+    case 'merge':
+      return <MergeDialog reel={reel} onClose={onClose} />;
+    case 'block':
+      return <BlockDialog reel={reel} onClose={onClose} />;
+    case 'air':
+      return <AirDialog reel={reel} line={line} before={life} part={part} onClose={onClose} />;
+    case 'put':
+      return null;
+    default:
+      return act satisfies never;
+  }
 }
 
 function ReelRow({ listed, onOpen }: { readonly listed: Listed; readonly onOpen: () => void }) {

@@ -20,9 +20,10 @@ function stateOf(floor: FloorState, row: ReelRow): CountState {
   if (reel === undefined) return 'unknown';
   // On the line panels are built from it meanwhile: only a count there says which panel it was.
   if (reel.at !== null) return 'loaded';
-  const differs = (told: string, known: string | null) => told !== '' && known !== null && told !== known;
-  if (differs(row.part, reel.part) && differs(row.part, reel.supplierPart)) return 'differs';
-  if (differs(row.lot, reel.lot)) return 'differs';
+  // The file may call the part by the plant's number or by its maker's.
+  const names = [reel.part, reel.supplierPart].filter((name) => name !== null);
+  if (row.part !== '' && names.length > 0 && !names.includes(row.part)) return 'differs';
+  if (row.lot !== '' && reel.lot !== null && row.lot !== reel.lot) return 'differs';
   return reel.count === row.count && reel.basis === 'machine' ? 'same' : 'counted';
 }
 
