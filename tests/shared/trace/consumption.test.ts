@@ -6,14 +6,24 @@ import { compareEntries } from '../../../shared/log/order.ts';
 import { consumptionOf } from '../../../shared/trace/consumption.ts';
 import { traceLog } from '../../../shared/trace/stretches.ts';
 import { consumptionToCsv } from '../../../src/app/screens/log/consumption-csv.ts';
-import { beginStory, counted, type Story, started, tellPlant, unloaded, verified } from '../floor/story.ts';
+import {
+  beginStory,
+  brookSetup,
+  counted,
+  type Story,
+  started,
+  tellPlant,
+  unloaded,
+  verified,
+} from '../floor/story.ts';
 
 const indexOf = (story: Story) => traceLog([...story.entries].sort(compareEntries));
 
 /** A run of 60 panels with no panel between machine and count: one slot spliced after the 40th, the other with one reel. */
-function tellShift(): Story {
+function tellShift(boardsPerPanel = 1): Story {
   const story = beginStory();
   tellPlant(story);
+  if (boardsPerPanel > 1) story.tell('setup.taken', { ...brookSetup, boardsPerPanel });
   const machines = [{ machine: 'M1', least: 0, most: 0 }];
   story.tell('line.panels-ruled', { line: 'L1', machines, missed: 0 });
   story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'LA', quantity: 100 }));
@@ -44,11 +54,12 @@ describe('the consumption of a run', () => {
   });
 
   test('takes off boards that were skipped, and counts parts on scrapped panels beside', () => {
-    const story = tellShift();
+    const story = tellShift(2);
     story.tell('panels.counted', { ...counted('r1', 10), skipped: 5 });
     story.tell('panels.scrapped', { run: 'r1', line: 'L1', panels: 3, serial: null, note: '', via: 'typed' });
     const index = indexOf(story);
-    const share = 1 - 5 / 10;
+    // Five of the twenty boards of which somebody said.
+    const share = 1 - 5 / 20;
     const rows = consumptionOf(index);
     const placed = rows.filter(({ kind, slot }) => kind === 'placed' && slot === 'M1-R-003');
     expect(placed[0]?.parts).toBeCloseTo(70 * 4 * share, 6);

@@ -170,7 +170,7 @@ function PlaceInHand(props: {
         disabledReason={typed.trim() === '' ? words.placeHelp : null}
         onPress={() => onPlace(typed.trim())}
       >
-        {words.putYes}
+        {words.goodsIn.yes}
       </Button>
     </div>
   );

@@ -21,6 +21,7 @@ export const words = {
   fromFile: 'Counts from a file',
   goodsIn: {
     place: 'Where do they go?',
+    yes: 'Put them there',
     placeHelp: 'Scan the code of the shelf first, then reel after reel.',
     ready: (place: string) => `Scan the reels for ${place}.`,
     another: 'Choose another place',

@@ -22,6 +22,7 @@ export const words: Sentences<typeof english> = {
   fromFile: 'Recuentos de un archivo',
   goodsIn: {
     place: '¿Adónde van?',
+    yes: 'Guardarlas allí',
     placeHelp: 'Escanee primero el código del estante, luego bobina tras bobina.',
     ready: (place) => `Escanee las bobinas para ${place}.`,
     another: 'Elegir otro sitio',

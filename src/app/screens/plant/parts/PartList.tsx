@@ -148,7 +148,7 @@ function factsOf(part: ListedPart): readonly string[] {
     part.msl === null ? '' : packages.level(part.msl),
     part.comesIn === null ? '' : words.comesIn[part.comesIn],
     tape.length === 0 ? '' : `${tape.join(' / ')} mm`,
-    part.ageMonths === null ? '' : words.ageLimit(formatNumber(part.ageMonths)),
+    part.ageMonths === null ? '' : words.ageLimit(part.ageMonths),
     part.makers.length === 0 ? '' : words.makers(part.makers.length),
     part.orientation ?? '',
   ].filter((text) => text !== '');
