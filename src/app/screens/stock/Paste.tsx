@@ -163,10 +163,10 @@ function JarDialog({ jar, onClose }: { readonly jar: Jar; readonly onClose: () =
       via: 'typed',
     },
   });
-  const facts = { jar: jar.jar, line: line ?? '', lot: jar.lot, reasons: [...stand.faults] };
+  const facts = { jar: jar.jar, line, lot: jar.lot, reasons: [...stand.faults] };
   const press = (says: JarSays) => {
     // What is out of time is kept off the stencil, and not opened while it is cold.
-    if ((says === 'on' || says === 'opened') && stand.faults.length > 0 && line !== null) {
+    if ((says === 'on' || says === 'opened') && stand.faults.length > 0) {
       app.record([{ kind: 'jar.held', payload: facts }], { next: () => setHeld(true) });
       return;
     }
