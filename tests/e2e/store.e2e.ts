@@ -1,5 +1,6 @@
 // The store on a tablet: goods-in with one scan a reel, what lies where, a dry cabinet's air, a package cut in two and joined again.
 
+import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { pass } from './support/clock.ts';
 import { goTo, ownEntries, reelAct, reelLabel, scan, steady } from './support/floor.ts';
@@ -7,13 +8,18 @@ import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo({ badge: 'BADGE-4401', hash: '#/stock' });
 
+const openStore = async (page: Page, part: 'in' | 'places' | 'paste') => {
+  await page.getByTestId('stock-store').click();
+  await page.getByTestId(`store-${part}`).click();
+};
+
 const part = '22-0603-B';
 const label = (reel: string, more: Readonly<Record<string, string>> = {}) =>
   reelLabel({ P: part, Q: '4000', '1T': 'LT-9100-E', '3S': reel, ...more });
 
 it('goods come in: the place once, then one scan and no tap a reel', async () => {
   await demo.onTablet(async ({ page }) => {
-    await page.getByTestId('stock-in').click();
+    await openStore(page, 'in');
     await scan(page, 'Z9-S01');
     await page.getByTestId('goods-place').waitFor();
     const reels = Array.from({ length: 12 }, (_, at) => `R-9704${String(at).padStart(2, '0')}`);
@@ -29,7 +35,7 @@ it('goods come in: the place once, then one scan and no tap a reel', async () =>
     await scan(page, '~nothing~');
     await expect.poll(() => page.getByTestId('goods-answer').textContent()).toContain('names no reel');
 
-    await page.getByTestId('stock-places').click();
+    await openStore(page, 'places');
     await page.getByTestId('place-search').fill('z9');
     await expect.poll(() => page.getByTestId('place-Z9-S01').textContent()).toContain('12 reels, 1 part');
     await page.getByTestId('place-show-Z9-S01').click();
@@ -39,7 +45,7 @@ it('goods come in: the place once, then one scan and no tap a reel', async () =>
 
 it('what an opened reel is put into counts for its floor life', async () => {
   await demo.onTablet(async ({ page }) => {
-    await page.getByTestId('stock-places').click();
+    await openStore(page, 'places');
     await page.getByTestId('place-add').click();
     await page.getByTestId('place-name').fill('DRY-1');
     await page.getByTestId('place-air-dry').click();
@@ -49,7 +55,7 @@ it('what an opened reel is put into counts for its floor life', async () => {
     await page.getByTestId('place-save').click();
     await expect.poll(() => page.getByTestId('place-DRY-1').textContent()).toContain('Dry cabinet · 5 %');
 
-    await page.getByTestId('stock-in').click();
+    await openStore(page, 'in');
     await scan(page, 'Z9-S02');
     await page.getByTestId('goods-place').waitFor();
     await scan(page, label('R-970501'));
@@ -60,7 +66,7 @@ it('what an opened reel is put into counts for its floor life', async () => {
     await steady(page);
     await reelAct(page, 'air', 'R-970501');
     await page.getByTestId('air-yes').click();
-    await page.getByTestId('stock-in').click();
+    await openStore(page, 'in');
     await scan(page, 'DRY-1');
     await page.getByTestId('goods-place').waitFor();
     await scan(page, label('R-970501'));
@@ -74,7 +80,7 @@ it('what an opened reel is put into counts for its floor life', async () => {
     ]);
     await page.getByTestId('stock-reels').click();
     await page.getByTestId('reel-search').fill('');
-    await page.getByTestId('reels-opened').click();
+    await page.getByTestId('reels-filter').selectOption('opened');
     await page.getByTestId('reel-R-970501').waitFor();
     expect(await page.getByTestId('reel-R-970502').count()).toBe(0);
   });
@@ -82,7 +88,7 @@ it('what an opened reel is put into counts for its floor life', async () => {
 
 it('a package is cut in two, and two of one lot are joined; two of different lots are not', async () => {
   await demo.onTablet(async ({ page }) => {
-    await page.getByTestId('stock-in').click();
+    await openStore(page, 'in');
     await scan(page, 'Z9-S03');
     await page.getByTestId('goods-place').waitFor();
     await scan(page, label('R-970601'));
@@ -121,7 +127,7 @@ it('a package is cut in two, and two of one lot are joined; two of different lot
 
 it('a jar of paste thaws, is opened in time, and is held on its way to the stencil once its hours are over', async () => {
   await demo.onTablet(async ({ page }) => {
-    await page.getByTestId('stock-paste').click();
+    await openStore(page, 'paste');
     await page.getByTestId('paste-sheet').click();
     await page.getByTestId('paste-name').fill('SP-305');
     await page.getByTestId('paste-thawHours').fill('0.01');

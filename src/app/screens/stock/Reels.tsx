@@ -89,9 +89,8 @@ export function Reels(props: ReelsProps) {
         autocomplete="off"
         value={props.query}
         onInput={props.onQuery}
-        help={`${words.searchHelp} ${words.found(count)}`}
       />
-      <Filters filter={filter} onChoose={setFilter} />
+      <Filters filter={filter} count={count} onChoose={setFilter} />
       {count === 0 && <p class="empty">{words.none}</p>}
       {isNew && (
         <div>
@@ -125,6 +124,11 @@ export function Reels(props: ReelsProps) {
         ))}
       </div>
       {count > shown.length && <p class="soft">{words.more(count - shown.length)}</p>}
+      <div class="no-print">
+        <a class="button" href={address('plant', 'parts', 'counts')} data-testid="reels-from-file">
+          {words.fromFile}
+        </a>
+      </div>
       {opened && (
         <ReelDialog
           listed={opened}
@@ -175,27 +179,32 @@ function reelsToShow(
   return { shown, count: found.count };
 }
 
-/** What the list is narrowed to, and the way to a counter's file. */
-function Filters(props: { readonly filter: ReelFilter; readonly onChoose: (filter: ReelFilter) => void }) {
+/** What the list is narrowed to, and how many that are. */
+function Filters(props: {
+  readonly filter: ReelFilter;
+  readonly count: number;
+  readonly onChoose: (filter: ReelFilter) => void;
+}) {
   const words = say(stockWords);
   return (
-    <div class="row no-print">
-      <div class="choice grow">
+    <div class="row no-print reel-filter">
+      <select
+        aria-label={words.filter}
+        data-testid="reels-filter"
+        value={props.filter}
+        onChange={(event) =>
+          props.onChoose(reelFilters.find((each) => each === event.currentTarget.value) ?? 'all')
+        }
+      >
         {reelFilters.map((each) => (
-          <button
-            type="button"
-            key={each}
-            aria-pressed={props.filter === each}
-            data-testid={`reels-${each}`}
-            onClick={() => props.onChoose(each)}
-          >
+          <option key={each} value={each}>
             {words.filters[each]}
-          </button>
+          </option>
         ))}
-      </div>
-      <a class="button" href={address('plant', 'parts', 'counts')} data-testid="reels-from-file">
-        {words.fromFile}
-      </a>
+      </select>
+      <span class="soft grow">
+        {words.found(props.count)}. {words.searchHelp}
+      </span>
     </div>
   );
 }

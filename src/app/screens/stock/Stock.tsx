@@ -16,14 +16,12 @@ import { Icon } from '../../ui/Icon.tsx';
 import { stockWords } from '../../words/stock.ts';
 import { formatCount, formatDay, formatSpan, formatTime, say } from '../../words/words.ts';
 import { Blocks } from './Blocks.tsx';
-import { GoodsIn } from './GoodsIn.tsx';
-import { Paste } from './Paste.tsx';
-import { Places } from './Places.tsx';
 import type { PutReel } from './PutAway.tsx';
 import { Reels } from './Reels.tsx';
+import { Store } from './Store.tsx';
 import './stock.css';
 
-const tabs = ['bring', 'outlook', 'reels', 'in', 'places', 'paste', 'blocks'] as const;
+const tabs = ['bring', 'outlook', 'reels', 'store', 'blocks'] as const;
 type Tab = (typeof tabs)[number];
 
 export function Stock({ watch }: { readonly watch: Watch }) {
@@ -104,10 +102,8 @@ export function Stock({ watch }: { readonly watch: Watch }) {
           opened={asked === 'reel' ? text : null}
         />
       )}
-      {tab === 'in' && <GoodsIn />}
-      {tab === 'paste' && <Paste />}
-      {tab === 'places' && (
-        <Places
+      {tab === 'store' && (
+        <Store
           onShow={(shown) => {
             setQuery(shown);
             setTab('reels');

@@ -6,11 +6,10 @@ export const words = {
     bring: 'To bring',
     outlook: 'Reel by reel',
     reels: 'All reels',
-    in: 'Goods-in',
-    places: 'Places',
-    paste: 'Paste',
+    store: 'Store',
     blocks: 'Blocked',
   },
+  filter: 'Show',
   filters: {
     all: 'All',
     store: 'In the store',
@@ -18,6 +17,7 @@ export const words = {
     opened: 'Opened, floor life',
     blocked: 'Blocked',
   },
+  store: { in: 'Goods-in', places: 'Places', paste: 'Paste' },
   fromFile: 'Counts from a file',
   goodsIn: {
     place: 'Where do they go?',

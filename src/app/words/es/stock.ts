@@ -7,11 +7,10 @@ export const words: Sentences<typeof english> = {
     bring: 'Por traer',
     outlook: 'Bobina a bobina',
     reels: 'Todas',
-    in: 'Entrada',
-    places: 'Sitios',
-    paste: 'Pasta',
+    store: 'Almacén',
     blocks: 'Bloqueadas',
   },
+  filter: 'Mostrar',
   filters: {
     all: 'Todas',
     store: 'En el almacén',
@@ -19,6 +18,7 @@ export const words: Sentences<typeof english> = {
     opened: 'Abiertas, vida en planta',
     blocked: 'Bloqueadas',
   },
+  store: { in: 'Entrada', places: 'Sitios', paste: 'Pasta' },
   fromFile: 'Recuentos de un archivo',
   goodsIn: {
     place: '¿Adónde van?',

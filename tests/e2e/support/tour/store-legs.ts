@@ -1,6 +1,7 @@
 // The tour of the plant's part list and of the store: a list that comes in, a part by hand, look-alikes and a mix-up; goods-in, places and their
 // air, packages cut and joined, a counter's file.
 
+import type { Page } from 'playwright-core';
 import { reelAct, reelLabel, scan, scanAll } from '../floor.ts';
 import { closeDialogs, goThere, type Here, type Leg } from './here.ts';
 
@@ -9,6 +10,11 @@ const list = [
   'TOUR-100;Resistor;4k7;1 %;0402;;Tape;8;2;ZR-4701',
   'TOUR-101;Resistor;4.7 kΩ;5 %;0402;9;barrel;8;2;ZR-4702',
 ].join('\n');
+
+async function openStore(page: Page, part: 'in' | 'places' | 'paste'): Promise<void> {
+  await page.getByTestId('stock-store').click();
+  await page.getByTestId(`store-${part}`).click();
+}
 
 async function give(here: Here, name: string, content: string | Buffer): Promise<void> {
   const file = { name, mimeType: 'text/csv', buffer: Buffer.from(content) };
@@ -69,7 +75,7 @@ const label = (reel: string) => reelLabel({ P: '22-0603-B', Q: '4000', '1T': 'LT
 async function* store(here: Here): AsyncGenerator<string> {
   const { page } = here;
   await goThere(here, '#/stock');
-  await page.getByTestId('stock-in').click();
+  await openStore(page, 'in');
   await page.getByTestId('goods-place-typed').waitFor();
   yield 'goods-in, where to';
   await scan(page, 'TOUR-S01');
@@ -81,7 +87,7 @@ async function* store(here: Here): AsyncGenerator<string> {
   await scan(page, reelLabel({ P: '22-0603-B', Q: '4000', '1T': 'LT-9100-E' }));
   await page.getByTestId('goods-no-id').waitFor();
   yield 'goods-in, a label without an id';
-  await page.getByTestId('stock-places').click();
+  await openStore(page, 'places');
   await page.getByTestId('place-search').fill('TOUR');
   await page.getByTestId('place-TOUR-S01').waitFor();
   yield 'places';
@@ -111,7 +117,7 @@ async function* store(here: Here): AsyncGenerator<string> {
 async function* paste(here: Here): AsyncGenerator<string> {
   const { page } = here;
   await goThere(here, '#/stock');
-  await page.getByTestId('stock-paste').click();
+  await openStore(page, 'paste');
   await page.getByTestId('paste').waitFor();
   yield 'paste, no jar';
   await scan(page, reelLabel({ P: 'SP-TOUR', '3S': 'J-TOUR' }));
