@@ -32,6 +32,7 @@ it('a list is taken in with its column chosen once; the next time nothing is new
     await page.getByTestId('list-columns-0').locator('select').selectOption('part');
     await expect.poll(() => page.getByTestId('list-changes').textContent()).toContain('NEW-100');
     await page.getByTestId('list-take').click();
+    await page.getByTestId('search').fill('NEW-100');
     await page.getByTestId('listed-NEW-100').waitFor();
     const [listed] = await ownEntries(page, 'parts.listed');
     expect(listed?.payload).toMatchObject({
@@ -63,8 +64,8 @@ it('a part is changed by hand, with a picture; what the form cannot read keeps i
       await page.getByTestId('part-family').selectOption('soic');
       await page.getByTestId('part-makers').fill('ABC-200\nABC-201; Lamp');
       await page.getByTestId('part-save').click();
-      const row = page.getByTestId('listed-NEW-200');
-      await row.waitFor();
+      await page.getByTestId('search').fill('NEW-200');
+      await page.getByTestId('listed-NEW-200').waitFor();
       const [told] = await ownEntries(page, 'parts.listed');
       expect(told?.payload['parts']).toMatchObject([
         {

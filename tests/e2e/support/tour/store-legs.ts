@@ -42,6 +42,7 @@ async function* partList(here: Here): AsyncGenerator<string> {
   await page.getByTestId('list-fault').waitFor();
   yield 'part list, a file that is no list';
   await page.getByTestId('list-take').click();
+  await page.getByTestId('search').fill('TOUR-100');
   await page.getByTestId('listed-TOUR-100').waitFor();
   await page.getByTestId('listed-edit-TOUR-100').click();
   await page.getByTestId('part-pins').fill('many');

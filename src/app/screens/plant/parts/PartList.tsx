@@ -49,6 +49,7 @@ function AllParts() {
     setForm({ before, typed: partForm(before) });
   };
   const setup = floor.chosen.get(app.line.value ?? '');
+  const alikes = form === null && search === '' && setup !== undefined && <LookAlikes setup={setup} />;
   return (
     <ListPage
       search={{ value: search, onChange: setSearch }}
@@ -76,6 +77,7 @@ function AllParts() {
       noneHelp={words.noneHelp}
       found={found}
       noMatch={words.noMatch(search)}
+      above={alikes}
       draw={(part) => (
         <PartRow
           key={part}
@@ -87,7 +89,6 @@ function AllParts() {
         />
       )}
     >
-      {form === null && setup !== undefined && <LookAlikes setup={setup} />}
       {removing !== null && (
         <WithdrawDialog
           title={words.removeTitle(removing)}

@@ -18,6 +18,7 @@ import { say } from '../../../words/words.ts';
 import { Columns } from '../sheet/Columns.tsx';
 import { Problems } from '../sheet/Problems.tsx';
 import { readList } from './list-reader.ts';
+import '../sheet/sheet.css';
 
 interface Source {
   readonly name: string;
