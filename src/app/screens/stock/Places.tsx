@@ -30,7 +30,7 @@ export function Places({ onShow }: { readonly onShow: (place: string) => void })
   const found = query === '' ? held : held.filter(({ place }) => place.toLowerCase().includes(query));
   return (
     <section class="stack" data-testid="places">
-      <div class="row">
+      <div class="row place-search">
         <Field
           more="grow"
           label={words.search}
