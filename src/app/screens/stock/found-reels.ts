@@ -119,8 +119,9 @@ export interface PlaceHeld {
 
 /** Every place at which something lies or that has an air of its own, by name; empty packages lie nowhere. Linear in the reels. */
 export function placesHeld(floor: FloorState): readonly PlaceHeld[] {
-  const held = new Map<string, { reels: number; parts: Set<string> }>();
-  for (const place of floor.placeAirs.keys()) held.set(place, { reels: 0, parts: new Set() });
+  // Most places hold a few parts: a list is looked through faster than a set is made.
+  const held = new Map<string, { reels: number; parts: string[] | Set<string> }>();
+  for (const place of floor.placeAirs.keys()) held.set(place, { reels: 0, parts: [] });
   for (const reel of floor.reels.values()) {
     const place = placeOf(reel);
     if (place === null || reel.count === 0) continue;
@@ -128,12 +129,27 @@ export function placesHeld(floor: FloorState): readonly PlaceHeld[] {
     const part = reel.part ?? reel.supplierPart ?? '';
     if (there) {
       there.reels += 1;
-      there.parts.add(part);
-    } else held.set(place, { reels: 1, parts: new Set([part]) });
+      there.parts = withPart(there.parts, part);
+    } else held.set(place, { reels: 1, parts: [part] });
   }
   return [...held]
-    .map(([place, { reels, parts }]) => ({ place, reels, parts: parts.size, key: walkKey(place) }))
+    .map(([place, { reels, parts }]) => ({
+      place,
+      reels,
+      parts: Array.isArray(parts) ? parts.length : parts.size,
+      key: walkKey(place),
+    }))
     .sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0));
+}
+
+/** Parts of a place that are still kept as a list. */
+const LISTED = 24;
+
+function withPart(parts: string[] | Set<string>, part: string): string[] | Set<string> {
+  if (!Array.isArray(parts)) return parts.add(part);
+  if (parts.includes(part)) return parts;
+  parts.push(part);
+  return parts.length > LISTED ? new Set(parts) : parts;
 }
 
 const walkKeys = new Map<string, string>();
