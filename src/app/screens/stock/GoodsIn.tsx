@@ -100,7 +100,7 @@ export function GoodsIn() {
       {place === null ? (
         <PlaceInHand typed={typed} onType={setTyped} onPlace={setPlace} />
       ) : (
-        <div class="row">
+        <div class="row goods-row">
           <h2 class="grow" data-testid="goods-place">
             {words.ready(place)}
           </h2>
@@ -116,7 +116,7 @@ export function GoodsIn() {
         </p>
       )}
       {answer?.is === 'no-id' && (
-        <div class="row" data-testid="goods-no-id">
+        <div class="row goods-row" data-testid="goods-no-id">
           <span class="chip care grow">! {words.noId}</span>
           <Button
             tone="act"
