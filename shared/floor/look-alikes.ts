@@ -108,22 +108,43 @@ function likeness(a: ReadPart, b: ReadPart): LookAlike | null {
   };
 }
 
+/** Characters that look alike in the print of labels; common practice. */
+const sameInPrint = ['0ODQ', '1IL', '2Z', '5S', '6G', '8B', 'UV'];
+
+/** True for numbers of which one is easily read as the other: two neighbours exchanged, or one character that looks like the other's. */
+export function isMisread(one: string, other: string): boolean {
+  const [a, b] = [one.toUpperCase(), other.toUpperCase()];
+  if (a.length !== b.length) return false;
+  const differing = [...a].flatMap((character, at) => (character === b[at] ? [] : [at]));
+  const [first = 0, second] = differing;
+  const [left, right] = [a[first] ?? '', b[first] ?? ''];
+  if (differing.length === 1)
+    return sameInPrint.some((group) => group.includes(left) && group.includes(right));
+  return differing.length === 2 && second === first + 1 && left === b[second] && right === a[second];
+}
+
 /**
- * Pairs that are easily taken for one another: those alike in number and value first, then the closest numbers, then the same values. Cost: the
- * square of the parts, so it is asked of a setup and not of a whole store.
+ * Pairs that are easily taken for one another: those alike in number and value first, then numbers of which one is easily read as the other, the
+ * closest numbers, and the same values. Cost: the square of the parts, so it is asked of a setup and not of a whole store.
  */
 export function lookAlikes(parts: readonly LookedAt[]): readonly LookAlike[] {
   const known = parts.map(read).sort((a, b) => compareText(a.part, b.part));
-  const pairs: LookAlike[] = [];
+  const pairs: { readonly pair: LookAlike; readonly rank: number }[] = [];
   for (const [at, one] of known.entries())
     for (const other of known.slice(at + 1)) {
       const pair = one.part === other.part ? null : likeness(one, other);
-      if (pair) pairs.push(pair);
+      if (pair === null) continue;
+      const misread = pair.apart !== null && isMisread(one.part, other.part) ? 3 : 0;
+      pairs.push({ pair, rank: (pair.apart ?? 3) - (pair.by.length > 1 ? 6 : 0) - misread });
     }
-  const rank = ({ by, apart }: LookAlike) => (apart ?? 3) - (by.length > 1 ? 4 : 0);
-  return pairs.sort(
-    (a, b) => rank(a) - rank(b) || compareText(a.parts[0], b.parts[0]) || compareText(a.parts[1], b.parts[1]),
-  );
+  return pairs
+    .sort(
+      (a, b) =>
+        a.rank - b.rank ||
+        compareText(a.pair.parts[0], b.pair.parts[0]) ||
+        compareText(a.pair.parts[1], b.pair.parts[1]),
+    )
+    .map(({ pair }) => pair);
 }
 
 /** What is known of a part to look at: by the plant's list, and where that states no value by the note of a setup. */

@@ -1,5 +1,5 @@
 // What did a run take out of the store? Part by part and reel by reel: parts placed, parts on scrapped panels, parts that feeders lost.
-// Method: the panels that each reel served (stretches.ts) times what a panel takes. Where two reels may have served the same panels both have half of
+// Method: the panels that each reel served (stretches.ts) times what a panel takes. Where two reels may have served the same panels each has a share of
 // them, so that their sum is what was placed. Boards skipped are taken off by the run's own share. Losses are those that counted reels showed, told
 // in the run in which the count was made. Refused: to spread losses over runs by guess; nobody saw in which of them a part fell.
 
@@ -48,16 +48,53 @@ function shareBuilt(state: FloorState, run: Run): number {
   return skips.panels === 0 ? 1 : 1 - skips.boards / (skips.panels * boards);
 }
 
-function placedRow(state: FloorState, run: Run, place: TracedPlace): Consumption | null {
-  const wanted = wantedOn(state, run.setup, place.slot);
-  const most = panelsIn(place.possible, run.done);
-  if (wanted === null || wanted.perPanel === 0 || most === 0) return null;
-  const { line, product, slot, part, reel, supplierPart, lot } = place;
-  const row = { kind: 'placed', line, run: run.run, product, slot, part, reel, supplierPart, lot } as const;
-  if (wanted.turn !== undefined) return { ...row, parts: null, least: null, most: null };
-  const sure = panelsIn(place.sure, run.done);
-  const each = wanted.perPanel * shareBuilt(state, run);
-  return { ...row, parts: ((sure + most) / 2) * each, least: sure * each, most: most * each };
+/** A reel on a slot with the panels that it surely and perhaps served, of those counted. */
+interface Served {
+  readonly place: TracedPlace;
+  readonly sure: number;
+  readonly most: number;
+}
+
+/** Panels that each reel of one slot is taken to have served: all that it may have, or, where more than one may have, so that their sum is right. */
+function panelsServed(reels: readonly Served[], done: number): readonly number[] {
+  const all = reels.reduce((sum, { most }) => sum + most, 0);
+  if (all <= done) return reels.map(({ most }) => most);
+  const middle = reels.map(({ sure, most }) => (sure + most) / 2);
+  const sum = middle.reduce((total, each) => total + each, 0);
+  return middle.map((each) => (each * done) / sum);
+}
+
+function placedRows(state: FloorState, run: Run, places: readonly TracedPlace[]): readonly Consumption[] {
+  const bySlot = new Map<string, Served[]>();
+  for (const place of places) {
+    const most = panelsIn(place.possible, run.done);
+    if (most === 0) continue;
+    const served = { place, most, sure: panelsIn(place.sure, run.done) };
+    bySlot.set(place.slot, [...(bySlot.get(place.slot) ?? []), served]);
+  }
+  return [...bySlot].flatMap(([slot, reels]): readonly Consumption[] => {
+    const wanted = wantedOn(state, run.setup, slot);
+    if (wanted === null || wanted.perPanel === 0) return [];
+    const each = wanted.perPanel * shareBuilt(state, run);
+    const panels = panelsServed(reels, run.done);
+    return reels.map(({ place, sure, most }, at): Consumption => {
+      const { line, product, part, reel, supplierPart, lot } = place;
+      const row = {
+        kind: 'placed',
+        line,
+        run: run.run,
+        product,
+        slot,
+        part,
+        reel,
+        supplierPart,
+        lot,
+      } as const;
+      return wanted.turn === undefined
+        ? { ...row, parts: (panels[at] ?? 0) * each, least: sure * each, most: most * each }
+        : { ...row, parts: null, least: null, most: null };
+    });
+  });
 }
 
 function scrappedRows(state: FloorState, run: Run): readonly Consumption[] {
@@ -114,7 +151,7 @@ export function consumptionOf(
   );
   const lost = lostRows(state, all);
   return asked.flatMap((run) => [
-    ...tracePlaces(index, { run: run.run }).flatMap((place) => placedRow(state, run, place) ?? []),
+    ...placedRows(state, run, tracePlaces(index, { run: run.run })),
     ...scrappedRows(state, run),
     ...lost.filter((row) => row.run === run.run),
   ]);

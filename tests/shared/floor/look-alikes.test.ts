@@ -5,6 +5,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   charactersApart,
+  isMisread,
   type LookedAt,
   lookAlikes,
   lookAlikesOf,
@@ -101,6 +102,17 @@ describe('look-alikes', () => {
       'C-1000 C-1001',
       'C-1000 C-1012',
     ]);
+  });
+
+  test('numbers of which one is easily read as the other come before those that only differ', () => {
+    const pairs = lookAlikes([part('AB-1234'), part('AB-1235'), part('AB-1Z34'), part('AB-1243')]);
+    expect(pairs.slice(0, 2).map(({ parts }) => parts.join(' '))).toEqual([
+      'AB-1234 AB-1243',
+      'AB-1234 AB-1Z34',
+    ]);
+    expect(isMisread('AB-1234', 'AB-1235')).toBe(false);
+    expect(isMisread('AB-80', 'AB-8')).toBe(false);
+    expect(isMisread('ab-s0', 'AB-5O')).toBe(false);
   });
 });
 
