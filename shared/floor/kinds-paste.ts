@@ -41,7 +41,12 @@ export const pastePayloadSchemas = {
     }),
   /** A jar was kept off a stencil, and why: codes. */
   'jar.held': () =>
-    z.strictObject({ jar: id, line: orNull(id), lot: orNull(short), reasons: z.array(short).check(z.minLength(1)) }),
+    z.strictObject({
+      jar: id,
+      line: orNull(id),
+      lot: orNull(short),
+      reasons: z.array(short).check(z.minLength(1)),
+    }),
   /** A lead let it onto the stencil all the same. */
   'jar.let': () =>
     z.strictObject({
