@@ -10,12 +10,15 @@ import { labelPayloadSchemas } from './kinds-labels.ts';
 import { linePayloadSchemas } from './kinds-line.ts';
 import { moisturePayloadSchemas } from './kinds-moisture.ts';
 import { panelPayloadSchemas } from './kinds-panels.ts';
+import { partPayloadSchemas } from './kinds-parts.ts';
 import { passkeyPayloadSchemas } from './kinds-passkeys.ts';
+import { pastePayloadSchemas } from './kinds-paste.ts';
 import { plantPayloadSchemas, weekly } from './kinds-plant.ts';
 import { printPayloadSchemas } from './kinds-print.ts';
 import { reelPayloadSchemas } from './kinds-reels.ts';
 import { rightPayloadSchemas } from './kinds-rights.ts';
 import { skippedSchema, stationPayloadSchemas } from './kinds-stations.ts';
+import { storePayloadSchemas } from './kinds-store.ts';
 import { count, id, moment, orNull, positive, short, text, whole } from './payload-fields.ts';
 import { pickOrders, roles, sides, sources, stopReasons, warningLevels } from './vocabulary.ts';
 
@@ -255,6 +258,9 @@ export const payloadSchemas = {
   'state.differed': () => z.strictObject({ from: orNull(id), entries: whole, parts: z.array(short) }),
   ...changePayloadSchemas,
   ...moisturePayloadSchemas,
+  ...partPayloadSchemas,
+  ...storePayloadSchemas,
+  ...pastePayloadSchemas,
   ...rightPayloadSchemas,
   ...passkeyPayloadSchemas,
 } as const;

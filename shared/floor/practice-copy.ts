@@ -5,6 +5,7 @@
 
 import { panelsToGo } from './building.ts';
 import type { EntryKind, PayloadOf, SetupSlot } from './kinds.ts';
+import { productAndPart } from './maker-lists.ts';
 import { hasOwnId, ownIdOf } from './reel-id.ts';
 import { slotLeft } from './remaining.ts';
 import type { FloorState, Person, SlotState, Tape } from './state.ts';
@@ -13,6 +14,9 @@ import type { FloorState, Person, SlotState, Tape } from './state.ts';
 export type ToldEntry = {
   [K in EntryKind]: { readonly kind: K; readonly payload: PayloadOf<K> };
 }[EntryKind];
+
+/** Parts of the plant's list in one entry: few enough for the longest texts. */
+const LISTED_AT_ONCE = 100;
 
 /** The run of a practice floor. */
 const PRACTICE_RUN = 'practice-run';
@@ -59,8 +63,54 @@ function peopleAndParts(state: FloorState): ToldEntry[] {
     if (weighed) told.push({ kind: 'reel.calibrated', payload: { ...none, part, ...weighed } });
   }
   for (const part of state.parts.values()) told.push({ kind: 'part.described', payload: part });
+  told.push(...listedParts(state));
+  for (const [place, air] of state.placeAirs)
+    told.push({ kind: 'place.described', payload: { place, ...air } });
   for (const { ruled } of state.moisture.values()) told.push({ kind: 'moisture.ruled', payload: ruled });
   return told;
+}
+
+/** The plant's list, so many parts an entry. */
+function listedParts(state: FloorState): ToldEntry[] {
+  const makersOf = makersInProducts(state);
+  const parts = [...state.listed.values()].map(({ source: _, ...facts }) => {
+    const {
+      family = null,
+      pins = null,
+      bodyMm = null,
+      bodyXMm = null,
+      bodyYMm = null,
+      msl = null,
+    } = state.parts.get(facts.part) ?? {};
+    return {
+      ...facts,
+      family,
+      pins,
+      bodyMm,
+      bodyXMm,
+      bodyYMm,
+      msl,
+      makers: makersOf.get(facts.part) ?? [],
+    };
+  });
+  const told: ToldEntry[] = [];
+  for (let at = 0; at < parts.length; at += LISTED_AT_ONCE)
+    told.push({
+      kind: 'parts.listed',
+      payload: { source: PRACTICE_RUN, parts: parts.slice(at, at + LISTED_AT_ONCE) },
+    });
+  return told;
+}
+
+/** The list's makers for one product, by part. */
+function makersInProducts(state: FloorState) {
+  const byPart = new Map<string, { supplierPart: string; product: string }[]>();
+  for (const [key, numbers] of state.productMakers) {
+    const [product, part] = productAndPart(key);
+    const makers = numbers.map((supplierPart) => ({ supplierPart, product }));
+    byPart.set(part, [...(byPart.get(part) ?? []), ...makers]);
+  }
+  return byPart;
 }
 
 /** After the setups: what was withdrawn from one of them may be approved for the plant again. */

@@ -17,13 +17,16 @@ import { foldMaterial } from './fold-material.ts';
 import { foldMoisture } from './fold-moisture.ts';
 import { foldOffered } from './fold-offered.ts';
 import { foldPanels } from './fold-panels.ts';
+import { foldParts } from './fold-parts.ts';
 import { foldPasskeys } from './fold-passkeys.ts';
+import { foldPaste } from './fold-paste.ts';
 import { foldPlaces } from './fold-places.ts';
 import { foldPlant } from './fold-plant.ts';
 import { asNamed, foldPrint } from './fold-print.ts';
 import { foldRun } from './fold-run.ts';
 import { foldSeen } from './fold-seen.ts';
 import { foldStations } from './fold-stations.ts';
+import { foldStore } from './fold-store.ts';
 import { foldTapes } from './fold-tapes.ts';
 import { type EntryKind, type EntryOf, type FloorEntry, payloadSchemas as schemas } from './kinds.ts';
 import { foldPeople } from './people.ts';
@@ -41,6 +44,7 @@ import {
   ofSlot,
   ofStation,
   ofTape,
+  ofTwoReels,
   ofVerdict,
   type Touched,
 } from './touches.ts';
@@ -97,7 +101,11 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'supplier.withdrawn': { schema: schemas['supplier.withdrawn'], fold: foldPlant, touches: nowhere },
   'setup.taken': { schema: schemas['setup.taken'], fold: foldPlant, touches: nowhere },
   'setup.chosen': { schema: schemas['setup.chosen'], fold: foldPlant, touches: nowhere },
-  'run.started': { schema: schemas['run.started'], fold: inOrder(foldRun, foldStations), touches: ofLine },
+  'run.started': {
+    schema: schemas['run.started'],
+    fold: inOrder(foldRun, foldStations, foldPaste),
+    touches: ofLine,
+  },
   'run.began-short': { schema: schemas['run.began-short'], fold: nothing, touches: nowhere },
   'run.stopped': { schema: schemas['run.stopped'], fold: foldRun, touches: nowhere },
   'run.resumed': { schema: schemas['run.resumed'], fold: foldRun, touches: nowhere },
@@ -179,6 +187,14 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   },
   'reel.put': { schema: schemas['reel.put'], fold: foldPlaces, touches: ofReel },
   'reel.dated': { schema: schemas['reel.dated'], fold: foldPlaces, touches: ofReel },
+  'paste.ruled': { schema: schemas['paste.ruled'], fold: foldPaste, touches: nowhere },
+  'jar.known': { schema: schemas['jar.known'], fold: foldPaste, touches: nowhere },
+  'jar.told': { schema: schemas['jar.told'], fold: foldPaste, touches: nowhere },
+  'jar.held': { schema: schemas['jar.held'], fold: nothing, touches: nowhere },
+  'jar.let': { schema: schemas['jar.let'], fold: nothing, touches: nowhere },
+  'place.described': { schema: schemas['place.described'], fold: foldStore, touches: nowhere },
+  'reel.split': { schema: schemas['reel.split'], fold: foldStore, touches: ofTwoReels },
+  'reel.merged': { schema: schemas['reel.merged'], fold: foldStore, touches: ofTwoReels },
   'reel.aired': { schema: schemas['reel.aired'], fold: foldExposures, touches: ofReel },
   'bake.approved': { schema: schemas['bake.approved'], fold: foldExposures, touches: ofReel },
   'reel.calibrated': { schema: schemas['reel.calibrated'], fold: foldLoss, touches: nowhere },
@@ -245,6 +261,9 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'panel.measured': { schema: schemas['panel.measured'], fold: foldChange, touches: nowhere },
   'panel.looked': { schema: schemas['panel.looked'], fold: foldChange, touches: nowhere },
   'part.described': { schema: schemas['part.described'], fold: foldMoisture, touches: nowhere },
+  'parts.listed': { schema: schemas['parts.listed'], fold: foldParts, touches: nowhere },
+  'part.unlisted': { schema: schemas['part.unlisted'], fold: foldParts, touches: nowhere },
+  'part.pictured': { schema: schemas['part.pictured'], fold: foldParts, touches: nowhere },
   'moisture.ruled': { schema: schemas['moisture.ruled'], fold: foldMoisture, touches: nowhere },
   'reel.timed': { schema: schemas['reel.timed'], fold: foldMoisture, touches: ofReel },
   'ticket.taken': { schema: schemas['ticket.taken'], fold: nothing, touches: nowhere },

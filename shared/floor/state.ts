@@ -17,6 +17,7 @@ import { emptyRights, type RightsState } from './rights.ts';
 import type { CartPlace, Changeover, Checklist, KeptPlan } from './state-change.ts';
 import type { Finished, FullReel, Ledger, SkipsSeen } from './state-ledger.ts';
 import { emptyStations, type StationState } from './station-state.ts';
+import { emptyStore, type StoreState } from './store-state.ts';
 import type { Tallied } from './tally.ts';
 import type { TaughtRule } from './taught-rule.ts';
 import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
@@ -209,7 +210,7 @@ export interface Acknowledgement {
 }
 
 /** The floor as the log says. */
-export interface FloorState extends PanelState, RightsState, StationState {
+export interface FloorState extends PanelState, RightsState, StationState, StoreState {
   readonly tablets: Map<string, Tablet>;
   readonly people: Map<string, Person>;
   readonly lines: Map<string, Line>;
@@ -301,6 +302,7 @@ export function emptyState(): FloorState {
     ...emptyPanels(),
     ...emptyStations(),
     ...emptyRights(),
+    ...emptyStore(),
     tablets: new Map(),
     people: new Map(),
     lines: new Map(),

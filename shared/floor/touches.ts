@@ -110,6 +110,11 @@ export function ofReel(
   return reel === null ? none : { ...none, reels: [reel] };
 }
 
+/** A package that was cut in two, or two that were joined. */
+export function ofTwoReels(_state: FloorState, { payload }: EntryOf<'reel.split' | 'reel.merged'>): Touched {
+  return { ...none, reels: [payload.reel, 'into' in payload ? payload.into : payload.from] };
+}
+
 /** A package that gets the plant's id, under either name, and the slot that it is on. */
 export function ofNamed(state: FloorState, { payload: { reel, was } }: EntryOf<'reel.named'>): Touched {
   const at = was === null ? null : (state.reels.get(was)?.at ?? null);

@@ -15,7 +15,9 @@ import {
   type SheetRows,
   scoreHeaderRow,
 } from './headers.ts';
+import { partHeaderWords } from './part-fields.ts';
 import { type SheetProblem, sheetProblem } from './problems.ts';
+import { countHeaderWords } from './reel-counts.ts';
 
 /** What a file is by its first bytes; `old-workbook` is the binary form from before 2007. */
 export const sheetFileKinds = ['empty', 'workbook', 'old-workbook', 'text'] as const;
@@ -110,13 +112,15 @@ export function toSheetCell(cell: unknown): SheetCell {
 
 const headerSearchRows = 60;
 
-/** What a table is looked for: a setup sheet, a placement file, or a bill of materials. */
-export type TableKind = 'sheet' | 'placements' | 'bill';
+/** What a table is looked for: a setup sheet, a placement file, a bill of materials, the plant's parts, or reels that were counted. */
+export type TableKind = 'sheet' | 'placements' | 'bill' | 'parts' | 'counts';
 
 const wordsOfTable: Readonly<Record<TableKind, readonly HeaderWords<string>[]>> = {
   sheet: [sheetHeaderWords, placementHeaderWords],
   placements: [placementHeaderWords],
   bill: [billHeaderWords],
+  parts: [partHeaderWords],
+  counts: [countHeaderWords],
 };
 
 const coordinates = 3;

@@ -5,8 +5,9 @@ import type { Run } from '../floor/state.ts';
 import { tallyOf } from '../floor/tally.ts';
 import type { Side } from '../floor/vocabulary.ts';
 import { compareText } from '../log/order.ts';
+import { stretchesBeside } from './beside.ts';
 import { guessedOf } from './boards.ts';
-import { foundStretches, placesOf } from './finds.ts';
+import { placesOf } from './finds.ts';
 import { isVoid, latestTo, numberAt, panelPlace, type Span, toNumbers } from './order.ts';
 import type { Guess, Stretch, TraceIndex } from './stretches.ts';
 
@@ -112,7 +113,7 @@ export function isAskedFor(question: TraceQuestion): (stretch: Stretch) => boole
 
 /** Where material was: by lot, reel, part, feeder, slot, person, run or time. Cost: linear in stretches. */
 export function tracePlaces(index: TraceIndex, question: TraceQuestion): readonly TracedPlace[] {
-  return [...index.stretches, ...foundStretches(index.state)]
+  return [...index.stretches, ...stretchesBeside(index.state)]
     .filter(isAskedFor(question))
     .map((stretch) => toPlace(index, stretch))
     .filter((place) => place.possible !== null || !cameAfterEnd(index, place))
@@ -205,7 +206,7 @@ export function tracePanel(index: TraceIndex, panel: string, run?: string): Trac
 function panelIn(index: TraceIndex, run: Run, place: number): PanelRun {
   const bySlot = new Map<string, { part: string; lots: PanelRun['slots'][number]['lots'][number][] }>();
   const guessed = new Set<Guess>();
-  for (const stretch of [...index.stretches, ...foundStretches(index.state)]) {
+  for (const stretch of [...index.stretches, ...stretchesBeside(index.state)]) {
     if (stretch.run !== run.run) continue;
     const { sure, possible } = placesOf(index.state, run, stretch);
     const isWithin = (places: Span | null) =>

@@ -33,6 +33,8 @@ const hint: Readonly<Record<TableKind, string>> = {
   sheet: 'expected a CSV or XLSX file',
   placements: 'expected a placement file as text, CSV or XLSX, or an IPC-2581 file',
   bill: 'expected a bill of materials as text, CSV or XLSX, or an IPC-2581 file',
+  parts: 'expected a list of parts as CSV or XLSX',
+  counts: 'expected a file of counted reels as CSV or XLSX',
 };
 
 const foreignNames: Readonly<Record<ForeignKind, string>> = {

@@ -11,7 +11,7 @@ const START_KB = 85;
  * Those, what folds the log, and the first screen with what works behind it: kB, gzipped. So that weight is not only moved there. English is 11 below
  * it, as its words come by area.
  */
-const FIRST_SCREEN_KB = 157;
+const FIRST_SCREEN_KB = 159;
 
 test('the page and the words of any language load within the budget', () => {
   const packs = languagePacks();

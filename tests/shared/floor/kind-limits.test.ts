@@ -83,6 +83,7 @@ test('a name that others refer to has 1 to 64 characters, a text up to 200, and 
       0–2000 conflict.settled conflict
       0–2000 log.exported filter
       0–2000 panels.contained codes[]
+      0–40 jar.told from
       0–40 reel.aired from
       0–40 station.silent since
       0–40 warning.raised due
@@ -134,8 +135,10 @@ test('a number is none below nothing, a size is above it, and these have limits 
   expect(others.flatMap(([limits, names]) => names.map((name) => `${limits} ${name}`)).sort()).toEqual(
     lines(`
       -60…200 bake.approved celsius
+      -60…200 place.described celsius
       0…0.5 line.panels-ruled missed
       0…100 line.climate-ruled humidity
+      0…100 place.described humidity
       0…100 reel.aired humidity
       0…1000 line.splices-ruled costs[].parts
       0…200 labels.sized gapXMm
@@ -164,6 +167,7 @@ test('a number is none below nothing, a size is above it, and these have limits 
       whole 1… setup.taken slots[].positions
       whole 1… station.counted skipped[]
       whole 1…10000 part.described pins
+      whole 1…10000 parts.listed parts[].pins
       whole 1…1440 line.idle-ruled minutes
       whole 1…3 checklist.template steps[].signatures
       whole 1…6 line.crewed operators
@@ -229,17 +233,21 @@ test('a list has an entry at least and so many at most only where these say so',
       0–1000 station.counted skipped
       0–200 machine.loaded places
       0–200 moisture.ruled bakes
+      0–200 parts.listed parts[].makers
       0–200 parts.used uses
       0–200 station.answered results
       0–500 plan.kept jobs
       0–600 moisture.ruled lives
       1– changeover.left-open left
+      1– jar.held reasons
+      1– jar.let reasons
       1– run.began-short short
       1–2 line.calendar-ruled weeks
       1–200 parts.aired reels
       1–200 parts.missed misses
       1–200 unproven.settled entries
-      1–2000 labels.printed names`),
+      1–2000 labels.printed names
+      1–500 parts.listed parts`),
   );
 });
 

@@ -19,13 +19,16 @@ import { foldMaterial } from '../../../shared/floor/fold-material.ts';
 import { foldMoisture } from '../../../shared/floor/fold-moisture.ts';
 import { foldOffered } from '../../../shared/floor/fold-offered.ts';
 import { foldPanels } from '../../../shared/floor/fold-panels.ts';
+import { foldParts } from '../../../shared/floor/fold-parts.ts';
 import { foldPasskeys } from '../../../shared/floor/fold-passkeys.ts';
+import { foldPaste } from '../../../shared/floor/fold-paste.ts';
 import { foldPlaces } from '../../../shared/floor/fold-places.ts';
 import { foldPlant } from '../../../shared/floor/fold-plant.ts';
 import { foldPrint } from '../../../shared/floor/fold-print.ts';
 import { foldRun } from '../../../shared/floor/fold-run.ts';
 import { foldSeen } from '../../../shared/floor/fold-seen.ts';
 import { foldStations } from '../../../shared/floor/fold-stations.ts';
+import { foldStore } from '../../../shared/floor/fold-store.ts';
 import { foldTapes } from '../../../shared/floor/fold-tapes.ts';
 import { type EntryKind, entryKinds, type FloorEntry, readFloorEntry } from '../../../shared/floor/kinds.ts';
 import { foldPeople } from '../../../shared/floor/people.ts';
@@ -57,6 +60,9 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   ],
   [/^reel\.(verified|unloaded|counted)$|^hold\.|^entry\.corrected$|^conflict\.settled$/, foldMaterial],
   [/^material\.|^blocked\.let-run$/, foldBlocks],
+  [/^paste\.ruled$|^jar\.(known|told)$|^run\.started$/, foldPaste],
+  [/^place\.described$|^reel\.(split|merged)$/, foldStore],
+  [/^parts\.listed$|^part\.(unlisted|pictured)$/, foldParts],
   [/^part\.described$|^moisture\.ruled$|^reel\.timed$|^entry\.corrected$/, foldMoisture],
   [/^reel\.(put|dated)$/, foldPlaces],
   [/^reel\.named$|^labels\./, foldPrint],

@@ -164,8 +164,12 @@ function recountDrafts(floor: FloorState, loaded: SlotState, taken: TakenCount):
 /** The part that the slot wants, and how it is to be fed. */
 function Wanted({ wanted }: { readonly wanted: SetupSlot }) {
   const words = say(loadWords);
+  const floor = useFloor();
+  const picture = floor.pictures.get(wanted.part);
+  const orientation = wanted.polarity ?? floor.listed.get(wanted.part)?.orientation ?? null;
   return (
     <p>
+      {picture !== undefined && <img class="part-picture" src={picture} alt={wanted.part} />}
       <span class="code">{wanted.part}</span>
       {wanted.alternates.length > 0 && (
         <span class="soft"> {words.alternates(wanted.alternates.join(', '))}</span>
@@ -176,7 +180,7 @@ function Wanted({ wanted }: { readonly wanted: SetupSlot }) {
         {wanted.turn !== undefined && ` · ${words.inTurn(wanted.turn)}`}
         {wanted.tapeWidthMm !== null && ` · ${words.tape(String(wanted.tapeWidthMm))}`}
         {wanted.pitchMm !== null && ` · ${words.pitch(String(wanted.pitchMm))}`}
-        {wanted.polarity !== undefined && ` · ${wanted.polarity}`}
+        {orientation !== null && ` · ${orientation}`}
         {wanted.note !== undefined && ` · ${wanted.note}`}
       </span>
     </p>

@@ -4,6 +4,7 @@ import { useState } from 'preact/hooks';
 import { verifyChains } from '../../../../shared/log/chain.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
 import { type ExportFormat, exportFormats } from '../../../../shared/log/export-formats.ts';
+import { consumptionOf } from '../../../../shared/trace/consumption.ts';
 import { useApp } from '../../app.ts';
 import { useNotWhole } from '../../behind.ts';
 import { saveFile } from '../../device/save-file.ts';
@@ -15,9 +16,11 @@ import { Icon } from '../../ui/Icon.tsx';
 import { logWords } from '../../words/log.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
+import { consumptionToCsv } from './consumption-csv.ts';
 import { exportName, exportStore } from './export-log.ts';
 import { useFiltersTold } from './Filters.tsx';
 import { type LogFilters, toExportFilter } from './model.ts';
+import { readIndex } from './read-index.ts';
 
 interface ExportProps {
   readonly filters: LogFilters;
@@ -70,6 +73,24 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
     ]);
   }
 
+  /** What the runs shown took: those of the line and of the time that the filters name. */
+  async function saveConsumption(): Promise<void> {
+    onBusy(words.exporting);
+    onClose();
+    const { line, from } = toExportFilter(filters, app.clock.nowMs());
+    const index = await readIndex(app, () => undefined);
+    const fromMs = from === undefined ? null : Date.parse(from);
+    const rows = consumptionOf(index, { line: line ?? null, fromMs });
+    const name = 'consumption.csv';
+    saveFile(name, new Blob([consumptionToCsv(rows, index.state)], { type: 'text/csv' }));
+    onBusy(null);
+    app.notice.value = { tone: 'go', text: words.consumptionSaved(rows.length, name) };
+    const filter = JSON.stringify({ line: line ?? null, from: from ?? null });
+    await app.write([
+      { kind: 'log.exported', payload: { format: 'consumption', filter, rows: rows.length } },
+    ]);
+  }
+
   async function check(): Promise<void> {
     onBusy(words.checking);
     onClose();
@@ -105,6 +126,17 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
             ))}
           </div>
         </ActGroup>
+        <div class="row">
+          <Button
+            large
+            disabledReason={refused}
+            testId="export-consumption"
+            onPress={() => void saveConsumption()}
+          >
+            <Icon name="save" size={20} /> {words.consumption}
+          </Button>
+          <span class="soft grow">{words.consumptionHelp}</span>
+        </div>
         <div class="row">
           <Button large onPress={() => void check()} disabledReason={notWhole} testId="check-seals">
             {words.check}

@@ -43,6 +43,8 @@ const inRow: readonly FactName[] = [
   'says',
   'depleted',
   'active',
+  'jar',
+  'paste',
   'slot',
   'part',
   'supplierPart',

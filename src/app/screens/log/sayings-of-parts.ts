@@ -58,3 +58,15 @@ export function sayAnswers(value: Json): string | null {
     )
     .join(' · ');
 }
+
+/** Parts named; the rest is counted. */
+const NAMED = 6;
+
+/** Parts put on the plant's list, the first by their numbers; null for a list of anything else. */
+export function sayListed(value: readonly Json[]): string | null {
+  const listed = value as readonly { readonly part?: Json }[]; // as the kind's schema read it; texts have no part
+  const numbers = listed.flatMap(({ part }) => (typeof part === 'string' ? [visible(part)] : []));
+  if (numbers.length === 0) return null;
+  const more = numbers.length - NAMED;
+  return `${numbers.slice(0, NAMED).join(', ')}${more > 0 ? ` +${formatCount(more)}` : ''}`;
+}

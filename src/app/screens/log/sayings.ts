@@ -1,7 +1,6 @@
 // What an entry says, fact by fact: what each is called, and its value as a person reads it, with its unit. Facts that only tie entries
 // together (ids of blocks, sweeps, disagreements) are not told: the entry's kind says what they tie.
 
-import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { Entry, Json } from '../../../../shared/log/entry.ts';
 import { visible } from '../../ui/visible.ts';
@@ -12,12 +11,11 @@ import { lineWords } from '../../words/line.ts';
 import { logWords } from '../../words/log.ts';
 import { type FactName, factWords } from '../../words/log-facts.ts';
 import { moistureWords } from '../../words/moisture.ts';
-import { openWorkWords } from '../../words/open-work.ts';
 import { shellWords } from '../../words/shell.ts';
 import { sayText } from '../../words/shipped-steps.ts';
 import { unprovenWords } from '../../words/unproven.ts';
-import { sayReason } from '../../words/verdict.ts';
 import { formatCount, formatDay, formatNumber, languageOf, say, tongues } from '../../words/words.ts';
+import { left, reasons, says } from './coded-sayings.ts';
 import {
   entryName,
   lineName,
@@ -48,7 +46,7 @@ import {
   withUnit,
   yesNo,
 } from './plain-sayings.ts';
-import { sayAnswers, sayBelieved, sayCosts, sayMisses, sayUses } from './sayings-of-parts.ts';
+import { sayAnswers, sayBelieved, sayCosts, sayListed, sayMisses, sayUses } from './sayings-of-parts.ts';
 
 const named =
   (name: (floor: FloorState, id: string) => string): Say =>
@@ -74,6 +72,7 @@ const measured: Say = (value, entry) =>
 const from: Say = (value, entry, floor) => {
   if (entry.kind === 'reel.aired') return moment(value, entry, floor);
   if (typeof value !== 'string') return null;
+  if (entry.kind === 'reel.merged') return visible(value);
   return entry.kind === 'state.differed' ? tabletName(floor, value) : setupName(floor, value);
 };
 
@@ -99,12 +98,6 @@ const setup: Say = (value, entry, floor) =>
   typeof value === 'string' && !('product' in entry.payload && 'revision' in entry.payload)
     ? setupName(floor, value)
     : null;
-
-/** The titles of a verdict's reasons. */
-const reasons: Say = (value) => {
-  if (!Array.isArray(value) || value.length === 0) return null;
-  return value.map((each) => sayReason(String((each as { code?: Json }).code))?.title ?? '–').join(' · ');
-};
 
 /** Why a line stands is one of a list; any other reason is a person's own words. */
 const reason: Say = (value, entry, floor) =>
@@ -150,20 +143,6 @@ const title: Say = (value) =>
     ? sayText(value as Readonly<Record<string, string>>)
     : null;
 
-/** What was left open at a release: each thing with what it concerns. */
-const left: Say = (value) =>
-  Array.isArray(value) && value.length > 0
-    ? value.map((each) => leftText(each as LeftOpen)).join(' · ')
-    : null;
-
-type LeftOpen = PayloadOf<'changeover.left-open'>['left'][number];
-
-function leftText({ what, slot, part, reel }: LeftOpen): string {
-  const said = say(openWorkWords).said[what](1);
-  const names = [reel ?? part, slot].filter((name) => name !== null);
-  return names.length === 0 ? said : `${said}: ${names.join(', ')}`;
-}
-
 /** How each fact is told; a fact that is missing here is a compile error. */
 const sayings: Readonly<Record<FactName, Say>> = {
   name: text,
@@ -178,6 +157,14 @@ const sayings: Readonly<Record<FactName, Say>> = {
   role: oneOf(() => say(shellWords).roles),
   badge: text,
   pin: (value) => (value === null ? null : say(factWords).yes),
+  into: text,
+  paste: text,
+  jar: text,
+  thawHours: withUnit('h'),
+  outHours: withUnit('h'),
+  openHours: withUnit('h'),
+  stencilHours: withUnit('h'),
+  picture: (value) => (value === null ? null : say(factWords).yes),
   pinSet: (value) => (value === null ? null : say(factWords).yes),
   how: oneOf(() => ({ ...say(factWords).hows, ...say(checklistWords).signedHow })),
   passkey: (value, _, floor) => passkeyName(floor, (value as { credential?: Json }).credential),
@@ -275,7 +262,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   hours: withUnit('h'),
   humidity: withUnit('%'),
   msl: text,
-  parts: (value, entry, floor) => (Array.isArray(value) ? null : parts(value, entry, floor)),
+  parts: (value, entry, floor) => (Array.isArray(value) ? sayListed(value) : parts(value, entry, floor)),
   outerMm: withUnit('mm'),
   hubMm: withUnit('mm'),
   massG: withUnit('g'),
@@ -354,7 +341,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   late: span,
   uses: sayUses,
   misses: sayMisses,
-  says: oneOf(() => say(factWords).airedSays),
+  says,
   reels: list,
   recipe: text,
   wants: howMany,

@@ -16,7 +16,7 @@ import { say } from '../../words/words.ts';
 import { isUsedUp, LeftOfReel, type Listed, whereText } from './listed.tsx';
 
 /** What can be done with a reel in a dialog of its own. */
-export type ReelAct = 'count' | 'put' | 'air' | 'block';
+export type ReelAct = 'count' | 'put' | 'air' | 'split' | 'merge' | 'block';
 
 interface ReelDialogProps {
   readonly listed: Listed;
@@ -72,6 +72,7 @@ function Acts({ listed, onAct, onClose }: ReelDialogProps) {
   const { reel, isBlocked, life } = listed;
   const isEmpty = isUsedUp(listed);
   const isNamed = hasOwnId(reel.reel);
+  const canCut = reel.at === null && !isEmpty && isNamed;
   const act = (which: ReelAct, label: string, reason: string | null) => (
     <Button
       large
@@ -102,6 +103,8 @@ function Acts({ listed, onAct, onClose }: ReelDialogProps) {
         )}
         {reel.at === null && !isEmpty && isNamed && act('put', words.put, verify)}
         {life !== null && !isEmpty && isNamed && act('air', say(moistureWords).open, verify)}
+        {canCut && act('split', words.split.act, verify)}
+        {canCut && act('merge', words.merge.act, verify)}
         {!isBlocked && act('block', words.block, block)}
         <Button large tone="quiet" onPress={onClose}>
           {say(shellWords).close}

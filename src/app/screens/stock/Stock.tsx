@@ -1,4 +1,5 @@
-// Reels: what the store must bring for the run, how long each slot's reels last, every reel that the log knows, what is blocked.
+// Reels: what the store must bring for the run, how long each slot's reels last, every reel that the log knows, goods-in, what lies where,
+// what is blocked.
 
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { isPlaceInUse, placeOf } from '../../../../shared/floor/fold-places.ts';
@@ -17,9 +18,10 @@ import { formatCount, formatDay, formatSpan, formatTime, say } from '../../words
 import { Blocks } from './Blocks.tsx';
 import type { PutReel } from './PutAway.tsx';
 import { Reels } from './Reels.tsx';
+import { Store } from './Store.tsx';
 import './stock.css';
 
-const tabs = ['bring', 'outlook', 'reels', 'blocks'] as const;
+const tabs = ['bring', 'outlook', 'reels', 'store', 'blocks'] as const;
 type Tab = (typeof tabs)[number];
 
 export function Stock({ watch }: { readonly watch: Watch }) {
@@ -98,6 +100,14 @@ export function Stock({ watch }: { readonly watch: Watch }) {
           scanned={scanned}
           fresh={fresh}
           opened={asked === 'reel' ? text : null}
+        />
+      )}
+      {tab === 'store' && (
+        <Store
+          onShow={(shown) => {
+            setQuery(shown);
+            setTab('reels');
+          }}
         />
       )}
       {tab === 'blocks' && <Blocks />}

@@ -93,6 +93,7 @@ export const words = {
   widthFrom: {
     said: 'Entered by you.',
     setup: 'From the newest setup with this part.',
+    list: 'From the part list.',
     usual: 'Usual for its package. It counts for room only; feeders are not checked against it.',
     none: 'Its feeder counts as one position until you enter the width.',
   },

@@ -94,6 +94,7 @@ export const words: Sentences<typeof english> = {
   widthFrom: {
     said: 'Lo dijo usted.',
     setup: 'De la preparación más nueva con este componente.',
+    list: 'De la lista de componentes.',
     usual:
       'Habitual en su encapsulado. Solo cuenta para el sitio; los alimentadores no se comprueban con él.',
     none: 'Su alimentador cuenta como una posición hasta que diga más.',

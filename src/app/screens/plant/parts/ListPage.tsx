@@ -28,6 +28,8 @@ interface ListPageProps<T> {
   readonly found: readonly T[];
   /** What is said where the search finds none of them. */
   readonly noMatch?: ComponentChildren;
+  /** What stands between search and list. */
+  readonly above?: ComponentChildren;
   readonly draw: (item: T) => ComponentChildren;
   /** Dialogs over it. */
   readonly children?: ComponentChildren;
@@ -48,6 +50,7 @@ export function ListPage<T>(props: ListPageProps<T>) {
           {props.acts}
         </div>
       )}
+      {props.above}
       {count === 0 && (
         <p class="empty">
           {props.none}

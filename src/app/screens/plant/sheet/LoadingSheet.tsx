@@ -85,7 +85,11 @@ function PaperRow({ row, bank }: PaperRowProps) {
           <small>{row.board.supplierParts.join(' · ')}</small>
         </td>
         <td>{formatCount(row.perPanel)}</td>
-        <td>{widthMm === null || widthFrom === null ? '' : words.width[widthFrom](widthMm)}</td>
+        <td>
+          {widthMm === null || widthFrom === null
+            ? ''
+            : words.width[widthFrom === 'list' ? 'setup' : widthFrom](widthMm)}
+        </td>
         <td />
       </tr>
     </>

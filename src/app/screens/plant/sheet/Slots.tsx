@@ -181,7 +181,10 @@ function Why({ row }: { readonly row: SlotRow }) {
 function Row({ row, onChoose }: { readonly row: SlotRow; readonly onChoose: (part: string) => void }) {
   const words = say(boardWords);
   const { widthMm, widthFrom } = row;
-  const width = widthMm === null || widthFrom === null ? words.width.none : words.width[widthFrom](widthMm);
+  const width =
+    widthMm === null || widthFrom === null
+      ? words.width.none
+      : words.width[widthFrom === 'list' ? 'setup' : widthFrom](widthMm);
   const told = [
     words.perPanel(formatCount(row.perPanel)),
     width,

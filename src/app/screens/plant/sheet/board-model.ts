@@ -49,7 +49,7 @@ export interface SlotRow {
   readonly perPanel: number;
   /** mm; null where nobody knows. `usual`: by the package's name, good for room only. */
   readonly widthMm: number | null;
-  readonly widthFrom: 'said' | 'setup' | 'usual' | null;
+  readonly widthFrom: 'said' | 'setup' | 'list' | 'usual' | null;
   /** Positions that its feeder takes. */
   readonly positions: number;
   readonly slot: string | null;
@@ -124,10 +124,11 @@ function feederWidths(floor: FloorState): PositionsByWidth {
 function widthOfPart(
   part: BoardPart,
   known: SetupSlot | null,
-  said: number | undefined,
+  from: { readonly said: number | undefined; readonly listed: number | null },
 ): Pick<SlotRow, 'widthMm' | 'widthFrom'> {
-  if (said !== undefined) return { widthMm: said, widthFrom: 'said' };
+  if (from.said !== undefined) return { widthMm: from.said, widthFrom: 'said' };
   if (known?.tapeWidthMm != null) return { widthMm: known.tapeWidthMm, widthFrom: 'setup' };
+  if (from.listed !== null) return { widthMm: from.listed, widthFrom: 'list' };
   const usual = usualTapeWidth(part.package);
   return { widthMm: usual, widthFrom: usual === null ? null : 'usual' };
 }
@@ -162,6 +163,7 @@ export function slotRows(parts: readonly BoardPart[], context: BoardContext): re
   const { floor, side, widths, plan } = context;
   const known = knownParts(floor);
   const own = feederWidths(floor);
+  const listed = new Map([...floor.listed.values()].map((each) => [partKey(each.part), each.tapeWidthMm]));
   const { standing, elsewhere } = placesOf(context);
   const standsOn = new Map([...standing].reverse().map(({ part, slot }) => [partKey(part), slot]));
   const asIn = new Map(
@@ -174,7 +176,10 @@ export function slotRows(parts: readonly BoardPart[], context: BoardContext): re
     .map((board): SlotRow => {
       const key = partKey(board.part);
       const about = known.get(key) ?? null;
-      const width = widthOfPart(board, about, widths.get(key));
+      const width = widthOfPart(board, about, {
+        said: widths.get(key),
+        listed: listed.get(key) ?? null,
+      });
       const byWidth = width.widthMm === null ? null : positionsForWidth(width.widthMm, own);
       const slot = plan?.slots.get(key) ?? null;
       return {
