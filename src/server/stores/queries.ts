@@ -7,9 +7,10 @@ import { clockCountMost } from '../../../shared/log/entry.ts';
 import { appendBatches, firstRoot, type InsertEntries, readHead } from './append.ts';
 import { quarantineSignatures } from './forms.ts';
 import { newEpoch } from './migrate.ts';
+import { type PackedRow, packedColumns, wholeBody } from './packed.ts';
 import { peopleQueries } from './people-queries.ts';
 import type { Signal, Store, StoredEntry } from './store.ts';
-import type { Dialect, Tables } from './tables.ts';
+import type { Dialect, EntriesTable, Tables } from './tables.ts';
 import { broughtQueries, oneTimeQueries, revokedQueries, tabletQueries } from './tablet-queries.ts';
 import { traceQueries } from './trace-queries.ts';
 import { edgeAt, rangeHashes, readEdge, stateOf } from './tree.ts';
@@ -29,7 +30,7 @@ export interface StoreParts {
   readonly close: Store['close'];
 }
 
-const entryColumns = ['pos', 'root', 'at_ms', 'hash', 'sig', 'body'] as const;
+const entryColumns = ['pos', 'root', 'hash', 'sig', ...packedColumns] as const;
 
 /** An entry's whole JSON from the text that its hash covers, which stays as it is; hash and signature are written as JSON. */
 export function entryJson(row: {
@@ -40,15 +41,9 @@ export function entryJson(row: {
   return `${row.body.slice(0, -1)},"hash":${JSON.stringify(row.hash)},"sig":${JSON.stringify(row.sig)}}`;
 }
 
-function toStored(row: {
-  pos: number;
-  root: string;
-  at_ms: number;
-  hash: string;
-  sig: string | null;
-  body: string;
-}): StoredEntry {
-  return { pos: row.pos, root: row.root, atMs: row.at_ms, text: entryJson(row) };
+function toStored(row: PackedRow & Pick<EntriesTable, 'pos' | 'root' | 'hash' | 'sig'>): StoredEntry {
+  const { pos, root, at_ms: atMs, hash, sig } = row;
+  return { pos, root, atMs, text: entryJson({ body: wholeBody(row), hash, sig }) };
 }
 
 /**
@@ -186,14 +181,16 @@ function pageQueries(
         .orderBy('pos')
         .limit(limit)
         .execute(),
-    sealedPage: (pos, limit) =>
-      db
+    sealedPage: async (pos, limit) => {
+      const rows = await db
         .selectFrom('entries')
-        .select(['pos', 'tablet', 'epoch', 'seq', 'hash', 'root', 'body'])
+        .select(entryColumns)
         .where('pos', '>', pos)
         .orderBy('pos')
         .limit(limit)
-        .execute(),
+        .execute();
+      return rows.map((row) => ({ ...row, body: wholeBody(row) }));
+    },
     orderedPage: async (after, limit, untilPos) => {
       let query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '<=', untilPos);
       if (after) {
@@ -255,15 +252,18 @@ function quarantineQueries(db: Kysely<Tables>): Pick<Store, 'quarantined' | 'qua
       const rows = await db.selectFrom('aside').selectAll().orderBy('received_ms').orderBy('id').execute();
       const unread = await db
         .selectFrom('entries')
-        .select(['tablet', 'epoch', 'seq', 'hash', 'received_ms', 'via', 'sig', 'body'])
+        .select([...packedColumns, 'hash', 'received_ms', 'via', 'sig'])
         .where((eb) => eb.or([eb('ahead_ms', '>', aheadLimitMs), eb('hlc_n', '>', clockCountMost)]))
         .orderBy('pos')
         .execute();
-      const ahead = unread.map(({ tablet, epoch, seq, via, ...row }) => ({
-        ...row,
-        id: `${tablet}/${epoch}/${seq}`,
+      const ahead = unread.map((row) => ({
+        id: `${row.tablet}/${row.epoch}/${row.seq}`,
+        hash: row.hash,
         fault: 'clock-ahead',
-        via: via ?? tablet,
+        received_ms: row.received_ms,
+        via: row.via ?? row.tablet,
+        sig: row.sig,
+        body: wholeBody(row),
       }));
       return [...rows, ...ahead].map(({ received_ms, body, sig, ...row }) => ({
         ...row,
