@@ -5,9 +5,9 @@
 // verdicts have judged before. Property: `tests/src/link/floor-thin.test.ts` compares every answer with that of the whole floor.
 // Refused: to forget by age, which would answer of a reel that comes back as of one that nobody knows.
 
+import { isPackageId } from '../../shared/floor/package-name.ts';
 import type { Replica } from '../../shared/floor/replica.ts';
 import type { FloorState } from '../../shared/floor/state.ts';
-import { readPackageId } from '../../shared/labels/package-id.ts';
 
 /** Takes out of a replica and its copies what no answer asks for; `known` gets the names of reels that are taken out. */
 export function thinReplica(replica: Replica, known: Set<string>): void {
@@ -21,7 +21,7 @@ export function thinState(state: FloorState, known: Set<string>): void {
     for (const value of map.values()) addTexts(value, named);
   for (const [name, reel] of state.reels) {
     // An id of the plant's own may yet be told to be that of a package on a slot.
-    if (reel.at !== null || named.has(name) || isPlantId(name)) continue;
+    if (reel.at !== null || named.has(name) || isPackageId(name)) continue;
     state.reels.delete(name);
     known.add(name);
   }
@@ -30,11 +30,6 @@ export function thinState(state: FloorState, known: Set<string>): void {
     if (run.phase === 'ended' && !named.has(name) && newest.get(run.line) !== name) state.runs.delete(name);
   for (const map of [state.exposures, state.expiries, state.labelTimes, state.finished, state.fullReels])
     map.clear();
-}
-
-function isPlantId(name: string): boolean {
-  const read = readPackageId(name);
-  return read !== null && read !== 'wrong';
 }
 
 /** All texts in a value. */

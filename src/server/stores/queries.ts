@@ -63,6 +63,7 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
     ...metaQueries(db),
     ...chainQueries(db, parts),
     ...pageQueries(db),
+    ...sealQueries(db),
     ...quarantineQueries(db),
     ...snapshotQueries(db),
     ...tabletQueries(db),
@@ -164,32 +165,11 @@ function chainQueries(
 /** The log's entries, a page at a time. */
 function pageQueries(
   db: Kysely<Tables>,
-): Pick<
-  Store,
-  'page' | 'signedPage' | 'sealedPage' | 'orderedPage' | 'longPage' | 'ofKinds' | 'firstOf' | 'hashOf'
-> {
+): Pick<Store, 'page' | 'orderedPage' | 'longPage' | 'ofKinds' | 'firstOf' | 'hashOf'> {
   return {
     page: async (pos, limit) => {
       const query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '>', pos);
       return (await query.orderBy('pos').limit(limit).execute()).map(toStored);
-    },
-    signedPage: (pos, limit) =>
-      db
-        .selectFrom('entries')
-        .select(['pos', 'tablet', 'epoch', 'seq', 'hash', 'sig'])
-        .where('pos', '>', pos)
-        .orderBy('pos')
-        .limit(limit)
-        .execute(),
-    sealedPage: async (pos, limit) => {
-      const rows = await db
-        .selectFrom('entries')
-        .select(entryColumns)
-        .where('pos', '>', pos)
-        .orderBy('pos')
-        .limit(limit)
-        .execute();
-      return rows.map((row) => ({ ...row, body: wholeBody(row) }));
     },
     orderedPage: async (after, limit, untilPos) => {
       let query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '<=', untilPos);
@@ -241,6 +221,30 @@ function pageQueries(
         .orderBy('pos')
         .execute();
       return rows.map(toStored);
+    },
+  };
+}
+
+/** Entries with their seals, for whoever checks these. */
+function sealQueries(db: Kysely<Tables>): Pick<Store, 'signedPage' | 'sealedPage'> {
+  return {
+    signedPage: (pos, limit) =>
+      db
+        .selectFrom('entries')
+        .select(['pos', 'tablet', 'epoch', 'seq', 'hash', 'sig'])
+        .where('pos', '>', pos)
+        .orderBy('pos')
+        .limit(limit)
+        .execute(),
+    sealedPage: async (pos, limit) => {
+      const rows = await db
+        .selectFrom('entries')
+        .select(entryColumns)
+        .where('pos', '>', pos)
+        .orderBy('pos')
+        .limit(limit)
+        .execute();
+      return rows.map((row) => ({ ...row, body: wholeBody(row) }));
     },
   };
 }
