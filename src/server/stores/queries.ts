@@ -4,6 +4,7 @@
 import { type Kysely, type SelectQueryBuilder, sql, type Transaction } from 'kysely';
 import { aheadLimitMs } from '../../../shared/log/clock.ts';
 import { clockCountMost } from '../../../shared/log/entry.ts';
+import type { OrderKey } from '../../../shared/log/order.ts';
 import { appendBatches, firstRoot, type InsertEntries, readHead } from './append.ts';
 import { quarantineSignatures } from './forms.ts';
 import { newEpoch } from './migrate.ts';
@@ -162,6 +163,14 @@ function chainQueries(
   };
 }
 
+/** Comes before every entry. */
+const beforeAll: OrderKey = {
+  hlc: { ms: Number.MIN_SAFE_INTEGER, n: 0 },
+  tablet: '',
+  epoch: '',
+  seq: 0,
+};
+
 /** The log's entries, a page at a time. */
 function pageQueries(
   db: Kysely<Tables>,
@@ -172,17 +181,17 @@ function pageQueries(
       return (await query.orderBy('pos').limit(limit).execute()).map(toStored);
     },
     orderedPage: async (after, limit, untilPos) => {
-      let query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '<=', untilPos);
-      if (after) {
-        const { hlc, tablet, epoch, seq } = after;
-        query = query.where((eb) =>
+      const { hlc, tablet, epoch, seq } = after ?? beforeAll;
+      // With a sign the position is no way in: by it SQLite would sort all that is left of the log for each page.
+      const query = readable(db.selectFrom('entries').select(entryColumns))
+        .where(sql<boolean>`+pos <= ${untilPos}`)
+        .where((eb) =>
           eb(
             eb.refTuple('hlc_ms', 'hlc_n', 'tablet', 'epoch', 'seq'),
             '>',
             eb.tuple(hlc.ms, hlc.n, tablet, epoch, seq),
           ),
         );
-      }
       const ordered = query
         .orderBy('hlc_ms')
         .orderBy('hlc_n')
