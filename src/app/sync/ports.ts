@@ -149,6 +149,8 @@ export interface SyncWorld {
   /** Where the server is, without a slash at the end; empty for the page's own origin. */
   readonly origin: string;
   readonly fetch: typeof fetch;
+  /** Packs what goes out; absent: the engine's own streams do. */
+  readonly gzip?: (bytes: Uint8Array) => Promise<Uint8Array>;
   readonly nowMs: () => number;
   /** Told the server's time as an answer brings it, ms since 1970. */
   readonly sawServer?: (serverMs: number) => void;

@@ -2,6 +2,7 @@
 
 import type { Outlook, SlotOutlook } from '../../../../shared/outlook/line.ts';
 import { pickFaultsOn } from '../../../../shared/outlook/losses.ts';
+import { runOutWithStops } from '../../../../shared/outlook/stops-to-come.ts';
 import type { WalkPlan } from '../../../../shared/outlook/walks.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
@@ -104,6 +105,9 @@ function OnItsAxis({ slot, outlook, walks }: SlotSheetProps) {
   );
 }
 
+/** Stops that put a run-out off by less than this are not spoken of, ms. */
+const WORTH_SAYING_MS = 60_000;
+
 /** Facts first, then how they are known. */
 function Facts({ slot, outlook, walks, hold }: SlotSheetProps) {
   const floor = useFloor();
@@ -115,6 +119,7 @@ function Facts({ slot, outlook, walks, hold }: SlotSheetProps) {
   };
   const faults = pickFaultsOn(floor, outlook.line, slot.slot);
   const { early, expected, late } = forecast.runOutMs;
+  const withStops = runOutWithStops(outlook, slot);
   const band = bandOf(walks, slot.slot);
   const tape = loaded.tapes.at(-1);
   const reel = [tape?.reel, tape?.lot].filter((each) => each != null && each !== '').join(' · ');
@@ -136,6 +141,9 @@ function Facts({ slot, outlook, walks, hold }: SlotSheetProps) {
           {sayStretch(words.between, [early, late], at)}
           {hold !== null && `, ${hold}`}
         </span>
+        {withStops !== null && withStops - expected >= WORTH_SAYING_MS && (
+          <span data-testid="with-stops">{words.withStops(formatTime(withStops, at.zone))}</span>
+        )}
         {sayTurn(slot).map((turn) => (
           <span key={turn}>{turn}</span>
         ))}

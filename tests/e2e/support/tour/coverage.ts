@@ -30,6 +30,7 @@ export const notMet: Readonly<Record<string, string>> = {
   aside: 'The server must hold an entry that this version cannot read.',
   'propose-failed': 'The worker that proposes slots must break.',
   'kept-out': 'The server must hand on an entry that is not as its tablet wrote it.',
+  'with-stops': 'A machine must have told its stops for an hour: stops-to-come.e2e.ts.',
   passkey: 'The page must be opened by a name, and the browser have an authenticator: passkeys.e2e.ts.',
   'passkey-add': 'The page must be opened by a name, and the browser have an authenticator: passkeys.e2e.ts.',
   'passkey-remove':
