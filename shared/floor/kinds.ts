@@ -17,7 +17,7 @@ import { reelPayloadSchemas } from './kinds-reels.ts';
 import { rightPayloadSchemas } from './kinds-rights.ts';
 import { skippedSchema, stationPayloadSchemas } from './kinds-stations.ts';
 import { count, id, moment, orNull, positive, short, text, whole } from './payload-fields.ts';
-import { pickOrders, roles, sides, sources, stopReasons, warningLevels } from './vocabulary.ts';
+import { bankHolds, pickOrders, roles, sides, sources, stopReasons, warningLevels } from './vocabulary.ts';
 
 const jsonObject = z.record(z.string(), z.json()) as unknown as z.ZodMiniType<JsonObject>; // same values, read only
 
@@ -103,6 +103,8 @@ export const payloadSchemas = {
               positions: whole,
               /** The first slot as it is written on the machine; absent where slots were known from sheets alone. */
               first: z.optional(short),
+              /** What stands there instead of feeders; absent: feeders. */
+              holds: z.optional(z.enum(bankHolds)),
             }),
           ),
         }),

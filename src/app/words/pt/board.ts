@@ -76,12 +76,17 @@ export const words: Sentences<typeof english> = {
   said: 'escolhido por você',
   asIn: (product) => `como em ${product}`,
   width: {
+    tray: 'em bandejas',
+    maybeTray: 'em bandejas?',
     said: (mm) => `${mm} mm`,
     setup: (mm) => `${mm} mm`,
     usual: (mm) => `${mm} mm?`,
     none: 'largura desconhecida',
   },
   faults: {
+    'on-trays': 'Aqui ficam bandejas, não feeders.',
+    'no-tray': 'Vem em bandejas; aqui ficam feeders.',
+    'look-alike': (part, slot) => `Fácil de confundir com ${part}, ao lado em ${slot}.`,
     overlap: (part, slot) => `No caminho de ${part} em ${slot}.`,
     'over-end': (positions) =>
       `O feeder ocupa ${plural(positions, `${positions} posição`, `${positions} posições`)} e passa do fim do banco.`,
@@ -90,6 +95,10 @@ export const words: Sentences<typeof english> = {
       `O feeder ocupa ${plural(positions, `${positions} posição`, `${positions} posições`)}; numa pista cabe uma.`,
     'lane-width': (part) => `A pista ao lado alimenta ${part} com outra largura de fita. Confira o feeder.`,
   },
+  dragHelp: 'Arraste uma peça pela alça para outro slot, ou toque nela.',
+  freeOne: (slot) => `Livre: ${slot}`,
+  freeRange: (first, last) => `Livres: de ${first} a ${last}`,
+  bankOfTrays: (bank) => `${bank}: bandejas`,
   change: (part) => `${part}: trocar o slot`,
   tapeWidth: 'Largura da fita',
   widthUnknown: 'desconhecida',

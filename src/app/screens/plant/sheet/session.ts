@@ -108,6 +108,8 @@ interface SessionState extends Pick<SheetSession, 'inHand' | 'form' | 'busy' | '
   readonly world: SessionWorld;
   /** Files opened so far. */
   sources: number;
+  /** A person had a board's file read as a sheet: the next one chosen beside it is meant as one too. */
+  isSaidSheet: boolean;
   /** Questions asked so far: an answer to any but the last is nobody's. */
   asks: number;
 }
@@ -128,6 +130,7 @@ export function createSheetSession(
     fault: signal<SessionFault | null>(null),
     taken: signal<Taken | null>(null),
     sources: 0,
+    isSaidSheet: false,
     asks: 0,
   };
   const { inHand, form, busy, fault, taken } = state;
@@ -143,6 +146,7 @@ export function createSheetSession(
     readAsSheet: async () => {
       const now = inHand.value;
       const sheet = now?.placements ?? now?.bill ?? null;
+      state.isSaidSheet = true;
       if (sheet) await ask(state, { ...bare, sheet }, true);
     },
     choose,
@@ -157,6 +161,7 @@ export function createSheetSession(
       reader.giveUp();
     },
     clear: () => {
+      state.isSaidSheet = false;
       for (const each of [inHand, form, fault, taken]) each.value = null;
       slots.clear();
     },
@@ -225,7 +230,9 @@ function openFile(
     // A corrected sheet of the same name is the same work: what was filled in stays.
     const isNew = there.name !== name;
     const choices = isNew ? firstChoices : sameChoices(now);
-    return ask(state, { sheet: source, placements: now.placements, bill: now.bill, choices }, isNew);
+    const asked = { sheet: source, placements: now.placements, bill: now.bill, choices };
+    // What turns out to be a board's own file goes that file's way, as a first file does.
+    return ask(state, asked, isNew, !state.isSaidSheet);
   }
   // The first file of a board, or one more.
   const isFirst = now === null;

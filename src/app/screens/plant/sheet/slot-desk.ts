@@ -4,7 +4,8 @@
 import { type Signal, signal } from '@preact/signals';
 import type { ProposalQuestion, ProposedPart } from '../../../../../shared/assign/propose.ts';
 import type { AssignReply, AssignRequest } from '../../../../worker/assign-protocol.ts';
-import { partKey, type SaidWidths, type SlotPlan } from './board-model.ts';
+import type { SlotPlan } from './board-model.ts';
+import { partKey, type SaidWidths } from './part-width.ts';
 
 /** A worker as far as this file needs one; tests give a fake. */
 export interface AssignPort {
@@ -23,8 +24,8 @@ export interface SlotDesk {
   /** Asks for a proposal; `take` makes a plan of it once it is there. */
   readonly propose: (question: ProposalQuestion, take: (parts: readonly ProposedPart[]) => SlotPlan) => void;
   readonly giveUp: () => void;
-  /** Says how wide a part's tape is; null = as it is known without a word. */
-  readonly sayWidth: (part: string, widthMm: number | null) => void;
+  /** Says how wide a part's tape is, or that it comes on trays; null = as it is known without a word. */
+  readonly sayWidth: (part: string, width: number | 'tray' | null) => void;
   readonly clear: () => void;
 }
 
@@ -73,10 +74,10 @@ export function createSlotDesk(start: () => AssignPort = startAssignWorker): Slo
       };
       opened.postMessage({ id: mine, question });
     },
-    sayWidth(part, widthMm) {
+    sayWidth(part, width) {
       const next = new Map(widths.value);
-      if (widthMm === null) next.delete(partKey(part));
-      else next.set(partKey(part), widthMm);
+      if (width === null) next.delete(partKey(part));
+      else next.set(partKey(part), width);
       widths.value = next;
     },
     clear() {

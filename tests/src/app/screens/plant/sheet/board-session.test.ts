@@ -49,6 +49,18 @@ describe('a board’s own files', () => {
     expect(session.form.value?.side).toBe('top');
   });
 
+  test('a placement file chosen as another sheet goes its own way too, and a sheet of the same name stays one', async () => {
+    const { session } = setUp();
+    const sheet = 'Slot,Part,Qty per panel,Tape width,Pitch\nM1-F-001,R-100,4,8,4\n';
+    await session.open('sheet', 'tarn.csv', sheet);
+    await session.open('sheet', 'tarn.csv', sheet);
+    expect(session.inHand.value).toMatchObject({ sheet: { name: 'tarn.csv' }, placements: null });
+    await session.open('sheet', 'moor_board.pos', places);
+    expect(session.fault.value).toBeNull();
+    expect(session.inHand.value).toMatchObject({ sheet: null, placements: { name: 'moor_board.pos' } });
+    expect(session.form.value).toMatchObject({ product: 'moor board' });
+  });
+
   test('a bill chosen first waits for the placement file, and nothing of it is lost', async () => {
     const { session } = setUp();
     await session.open('sheet', 'bill.csv', 'Part,Designators\nBW-1,R1-R2\nBW-2,C1\n');
