@@ -90,22 +90,30 @@ export function linesWithSlots(floor: FloorState): readonly Line[] {
   );
 }
 
-/** The newest revision of each product and side on a line: the product in hand first, then the newest. */
+/** Setups of a line that are built now or next: the chosen one, then those of its kept order of jobs. */
+function setupsInHand(floor: FloorState, line: string): readonly Setup[] {
+  const jobs = floor.plans.get(line)?.jobs.map(({ setup }) => setup) ?? [];
+  return [floor.chosen.get(line) ?? '', ...jobs].flatMap((setup) => floor.setups.get(setup) ?? []);
+}
+
+/**
+ * One revision of each product and side on a line: the product in hand first, then the jobs in hand in their order, in the revision that is to be
+ * built, then the newest of all others. What counts first keeps its slots first, so that the jobs in hand have the fewest changes.
+ */
 export function setupsElsewhere(
   floor: FloorState,
   { line, product, side }: Pick<BoardContext, 'line' | 'product' | 'side'>,
 ): readonly Setup[] {
-  const newest = new Map<string, Setup>();
-  const ordered = [...floor.setups.values()]
+  const newest = [...floor.setups.values()]
     .filter((setup) => setup.line === line)
     .sort((a, b) => b.takenMs - a.takenMs);
-  for (const setup of ordered) {
-    const key = `${partKey(setup.product)} ${setup.side}`;
-    if (!newest.has(key)) newest.set(key, setup);
-  }
   const isOwn = (setup: Setup) => partKey(setup.product) === partKey(product) && setup.side === side;
-  const setups = [...newest.values()];
-  return [...setups.filter(isOwn), ...setups.filter((setup) => !isOwn(setup))];
+  const byProduct = new Map<string, Setup>();
+  for (const setup of [...newest.filter(isOwn), ...setupsInHand(floor, line), ...newest]) {
+    const key = `${partKey(setup.product)} ${setup.side}`;
+    if (!byProduct.has(key)) byProduct.set(key, setup);
+  }
+  return [...byProduct.values()];
 }
 
 /** Feeders on the line and slots of its other setups, as a proposal wants them. */

@@ -171,7 +171,44 @@ describe('a proposal', () => {
     taken('tarn-2', 'Tarn', '2');
     taken('moor-1', 'Moor', '1');
     const setups = setupsElsewhere(story.floor(), contextOf());
-    expect(setups.map(({ setup }) => setup)).toEqual(['tarn-2', 'moor-1', 'brook-top-a']);
+    expect(setups.map(({ setup }) => setup)).toEqual(['tarn-2', 'brook-top-a', 'moor-1']);
+  });
+
+  test('jobs in hand count before other products, in their order and in the revision that is to be built', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const taken = (setup: string, product: string, slot: string) =>
+      story.tell('setup.taken', {
+        setup,
+        product,
+        side: 'top',
+        revision: setup,
+        line: 'L1',
+        source: 'x',
+        slots: [wantedSlot(slot, 'SHARED')],
+      });
+    taken('moor-1', 'Moor', 'M1-R-004');
+    taken('moor-2', 'Moor', 'M1-R-005');
+    taken('heath-1', 'Heath', 'M1-R-006');
+    taken('glen-1', 'Glen', 'M1-R-007');
+    const job = { panels: 10, panelSeconds: 30, dueMs: null, isHeld: false };
+    story.tell('plan.kept', {
+      line: 'L1',
+      jobs: [
+        { ...job, id: 'a', setup: 'moor-1' },
+        { ...job, id: 'b', setup: 'heath-1' },
+      ],
+      byHand: {},
+    });
+    const context = contextOf({ floor: story.floor() });
+    expect(setupsElsewhere(story.floor(), context).map(({ setup }) => setup)).toEqual([
+      'brook-top-a',
+      'moor-1',
+      'heath-1',
+      'glen-1',
+    ]);
+    const { plan } = proposed([board('SHARED')], context);
+    expect(plan?.slots.get('SHARED')).toBe('M1-R-004');
   });
 
   test('a line without positions is none that slots can be found on', () => {
