@@ -60,7 +60,7 @@ interface SettledPart {
 }
 
 /** What is settled before any search: what a person said, what stands, what other setups have. */
-function settle(question: ProposalQuestion, places: LinePlaces) {
+export function settle(question: ProposalQuestion, places: LinePlaces) {
   const settled = new Map<string, SettledPart>();
   const take = (wanted: WantedPart, slot: string, isSaid = false) => {
     const keys = takenKeys(places, slot, wanted.width);
@@ -89,7 +89,7 @@ function settle(question: ProposalQuestion, places: LinePlaces) {
 type Settled = ReturnType<typeof settle>;
 
 /** Feeders that rather stay where they are: those that stand and another setup wants, then what other setups want, then the rest. */
-function keepOut(question: ProposalQuestion, places: LinePlaces, settled: Settled) {
+export function keepOut(question: ProposalQuestion, places: LinePlaces, settled: Settled) {
   const needed = new Set(question.parts.map(({ part }) => keyOf(part)));
   const foreign = (known: readonly PlacedPart[]) => known.filter(({ part }) => !needed.has(keyOf(part)));
   const elsewhere = foreign(question.elsewhere);
@@ -104,7 +104,7 @@ function keepOut(question: ProposalQuestion, places: LinePlaces, settled: Settle
 }
 
 /** The line without some positions, each run of free ones a bank of its own; and the way back from its names to the plant's. */
-function freeLine(places: LinePlaces, blocked: ReadonlySet<string>) {
+export function freeLine(places: LinePlaces, blocked: ReadonlySet<string>) {
   const back = new Map<string, { machine: number; bank: number; first: number }>();
   const machines = places.line.machines.map(({ banks }, m) => {
     const runs: { bank: string; positions: number }[] = [];
@@ -175,7 +175,7 @@ interface Found {
 type Back = ReturnType<typeof freeLine>['back'];
 
 /** A plant's slot in the names of the search; null for what the search knows nothing of. */
-function innerSlots(back: Back, places: LinePlaces) {
+export function innerSlots(back: Back, places: LinePlaces) {
   const runs = [...back].sort(([, a], [, b]) => b.first - a.first);
   return (slot: string | null): string | null => {
     const at = slot === null ? null : places.find(slot);
@@ -187,9 +187,15 @@ function innerSlots(back: Back, places: LinePlaces) {
   };
 }
 
-function outerSlots(answer: Assignment, places: LinePlaces, back: Back): ReadonlyMap<string, string> {
+/** The slots of one job of an answer, as the plant writes them, by part in capitals. */
+export function outerSlots(
+  answer: Assignment,
+  places: LinePlaces,
+  back: Back,
+  job = 0,
+): ReadonlyMap<string, string> {
   const found = new Map<string, string>();
-  for (const { slot, part } of answer.jobs[0]?.slots ?? []) {
+  for (const { slot, part } of answer.jobs[job]?.slots ?? []) {
     const end = slot.lastIndexOf('-');
     const run = back.get(slot.slice(0, end));
     if (run === undefined) continue;

@@ -191,6 +191,51 @@ it('has a part dragged to another slot by mouse and by finger, and put back wher
   });
 });
 
+it('proposes two boards together, and takes in first the one in hand and then the one that waited', async () => {
+  await demo.onTablet(async ({ page }) => {
+    await page.getByTestId('file-sheet').first().waitFor({ state: 'attached' });
+    await defineLine(page);
+    await give(page, 'tarn.pos', `${places}\n`, 'sheet');
+    await give(page, 'tarn-bill.csv', bill, 'bill');
+    await press(page, 'propose');
+    await page.getByTestId('slots-difference').waitFor();
+    await page.getByTestId('take-product').fill('Tarn switch');
+    await page.getByTestId('take-revision').fill('1');
+    await press(page, 'slots-add-board');
+    await page.getByTestId('boards-held').waitFor();
+    await give(page, 'moor.pos', `${places}\n`, 'sheet');
+    await give(page, 'moor-bill.csv', bill.replace('BW-1', 'BW-7'), 'bill');
+    await expect.poll(() => page.getByTestId('slots-together').textContent()).toContain('Tarn switch');
+    await press(page, 'propose');
+    await page.getByTestId('slots-difference').waitFor();
+    await look(page, { where: 'two boards together' });
+    await page.getByTestId('take-product').fill('Moor switch');
+    await page.getByTestId('take-revision').fill('1');
+    await press(page, 'sheet-take');
+    await page.getByTestId('sheet-taken').waitFor();
+    await press(page, 'board-take-up');
+    // All that was said of it is still there.
+    await expect.poll(() => page.getByTestId('take-product').inputValue()).toBe('Tarn switch');
+    await press(page, 'sheet-take');
+    await page.getByTestId('sheet-taken').waitFor();
+    interface Taken {
+      readonly product: string;
+      readonly slots: readonly { readonly slot: string; readonly part: string }[];
+    }
+    const taken = (await ownEntries(page, 'setup.taken')).map(({ payload }) => payload as unknown as Taken); // as the sheet wrote it
+    const slotsOf = (product: string) =>
+      Object.fromEntries(
+        taken.find((each) => each.product === product)?.slots.map(({ part, slot }) => [part, slot]) ?? [],
+      );
+    const [moor, tarn] = [slotsOf('Moor switch'), slotsOf('Tarn switch')];
+    expect(Object.keys(moor).sort()).toEqual(['BW-2', 'BW-3', 'BW-7']);
+    expect(Object.keys(tarn).sort()).toEqual(['BW-1', 'BW-2', 'BW-3']);
+    // What both place stands on one slot of the line.
+    expect([moor['BW-2'], moor['BW-3']]).toEqual([tarn['BW-2'], tarn['BW-3']]);
+    expect(moor['BW-7']).not.toBe(tarn['BW-1']);
+  });
+});
+
 it('has a bill corrected column by column, remembers it, and goes back to a sheet where the file was one', async () => {
   await demo.onTablet(async ({ page }) => {
     await give(page, 'tarn.pos', `${places}\n`, 'placements');

@@ -98,6 +98,11 @@ export const words: Sentences<typeof english> = {
     'lane-width': (part) =>
       `Die Spur daneben führt ${part} auf einer anderen Gurtbreite. Prüfen Sie den Feeder.`,
   },
+  addBoard: 'Mit einer weiteren Baugruppe vorschlagen',
+  together: (boards) =>
+    `Vorgeschlagen zusammen mit: ${boards}. So werden über alle die wenigsten Feeder eingesetzt.`,
+  heldTitle: 'Baugruppen, die warten',
+  goOnWith: (board) => `Weiter mit ${board}`,
   dragHelp: 'Ziehen Sie ein Teil am Griff auf einen anderen Platz, oder tippen Sie es an.',
   freeOne: (slot) => `Frei: ${slot}`,
   freeRange: (first, last) => `Frei: ${first} bis ${last}`,

@@ -92,6 +92,11 @@ export const words = {
     'lane-width': (part: string) =>
       `The lane beside it feeds ${part} on another tape width. Check the feeder.`,
   },
+  addBoard: 'Propose with another board',
+  together: (boards: string) =>
+    `Proposed together with: ${boards}. So the fewest feeders are put in over all of them.`,
+  heldTitle: 'Boards that wait',
+  goOnWith: (board: string) => `Go on with ${board}`,
   dragHelp: 'Drag a part by its handle to another slot, or tap it.',
   freeOne: (slot: string) => `Free: ${slot}`,
   freeRange: (first: string, last: string) => `Free: ${first} to ${last}`,

@@ -93,6 +93,10 @@ export const words: Sentences<typeof english> = {
     'lane-width': (part) =>
       `El carril de al lado lleva ${part} con otro ancho de cinta. Compruebe el alimentador.`,
   },
+  addBoard: 'Proponer con otra placa',
+  together: (boards) => `Se propone junto con: ${boards}. Así se ponen los menos alimentadores entre todas.`,
+  heldTitle: 'Placas que esperan',
+  goOnWith: (board) => `Seguir con ${board}`,
   dragHelp: 'Arrastre una pieza por su asa a otra posición, o tóquela.',
   freeOne: (slot) => `Libre: ${slot}`,
   freeRange: (first, last) => `Libres: de ${first} a ${last}`,

@@ -103,6 +103,10 @@ export const words: Sentences<typeof english> = {
     'lane-width': (part) =>
       `La voie d’à côté amène ${part} sur une autre largeur de bande. Vérifiez le feeder.`,
   },
+  addBoard: 'Proposer avec une autre carte',
+  together: (boards) => `Proposé avec : ${boards}. Ainsi le moins de feeders sont posés sur l’ensemble.`,
+  heldTitle: 'Cartes en attente',
+  goOnWith: (board) => `Continuer avec ${board}`,
   dragHelp: 'Faites glisser une pièce par sa poignée vers un autre emplacement, ou touchez-la.',
   freeOne: (slot) => `Libre : ${slot}`,
   freeRange: (first, last) => `Libres : de ${first} à ${last}`,

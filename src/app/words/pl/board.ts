@@ -106,6 +106,11 @@ export const words: Sentences<typeof english> = {
       `Jego podajnik zajmuje ${byNumber(positions, { one: `${positions} pozycję`, few: `${positions} pozycje`, other: `${positions} pozycji` })}; na torze mieści się jedna.`,
     'lane-width': (part) => `Tor obok podaje ${part} z taśmy innej szerokości. Sprawdź podajnik.`,
   },
+  addBoard: 'Zaproponuj z inną płytką',
+  together: (boards) =>
+    `Proponowane razem z: ${boards}. Dzięki temu wkłada się najmniej podajników na wszystkich.`,
+  heldTitle: 'Płytki, które czekają',
+  goOnWith: (board) => `Kontynuuj z ${board}`,
   dragHelp: 'Przeciągnij element za uchwyt na inny slot albo dotknij go.',
   freeOne: (slot) => `Wolny: ${slot}`,
   freeRange: (first, last) => `Wolne: od ${first} do ${last}`,

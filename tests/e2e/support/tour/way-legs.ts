@@ -80,6 +80,15 @@ async function* files(here: Here): AsyncGenerator<string> {
   await page.getByTestId('propose').click();
   await page.getByTestId('widths-unknown').waitFor();
   yield 'board, its slots';
+  await page.getByTestId('slots-add-board').click();
+  await page.getByTestId('boards-held').waitFor();
+  yield 'board, one that waits';
+  await give(here, 'heath.pos', places, 'sheet');
+  await page.getByTestId('slots-together').waitFor();
+  yield 'board, proposed with one that waits';
+  await page.getByTestId('sheet-put-away').click();
+  await page.getByTestId('board-take-up').click();
+  await page.getByTestId('slots-difference').waitFor();
   await openBy(here, 'slot-row-TX-100');
   await page.locator('.pick-place').first().click();
   yield 'board, another slot';

@@ -20,6 +20,7 @@ import {
   type SlotRow,
   whyOf,
 } from './board-model.ts';
+import { heldName, waitingOn, withPlans } from './held-boards.ts';
 import { effects, planNow, SlotPicker } from './SlotPicker.tsx';
 import type { SheetSession } from './session.ts';
 import { useSlotDrag } from './slot-drag.ts';
@@ -43,6 +44,7 @@ export function Slots({ session, context, rows, parts, errors }: SlotsProps) {
   const { slots } = session;
   const hasPlan = context !== null && context.plan !== null;
   const question = context === null ? null : proposalQuestion(rows, context);
+  const waiting = context === null ? [] : waitingOn(session.held.value, context.floor, context.line);
   const values = rows.filter(({ board }) => board.isNamedByValue).length;
   const unknown = rows.filter(
     ({ widthMm, isLeft, isOnTray }) => widthMm === null && !isLeft && !isOnTray,
@@ -58,10 +60,15 @@ export function Slots({ session, context, rows, parts, errors }: SlotsProps) {
   const propose = () => {
     if (context === null || question === null) return;
     const { line, side } = context;
-    slots.propose(question, (found) => {
-      const now = slots.plan.value;
-      return planOf(found, { ...context, plan: now?.line === line && now.side === side ? now : null });
-    });
+    slots.propose(
+      question,
+      (found, others) => {
+        session.held.value = withPlans(session.held.value, waiting, others);
+        const now = slots.plan.value;
+        return planOf(found, { ...context, plan: now?.line === line && now.side === side ? now : null });
+      },
+      waiting.map(({ parts: wanted }) => wanted),
+    );
   };
   const row = rows.find(({ part }) => part === chosen);
   return (
@@ -69,6 +76,11 @@ export function Slots({ session, context, rows, parts, errors }: SlotsProps) {
       <h2>{words.slotsTitle}</h2>
       <p>{words.isProposal}</p>
       {!hasPlan && <p class="soft">{words.proposalHelp}</p>}
+      {waiting.length > 0 && (
+        <p data-testid="slots-together">
+          {words.together(waiting.map(({ board }) => heldName(board)).join(', '))}
+        </p>
+      )}
       {values > 0 && <Caution text={words.namedByValue(formatCount(values))} testId="named-by-value" />}
       {slots.isFailed.value && <Caution text={words.proposeFailed} testId="propose-failed" />}
       {slots.isBusy.value ? (
@@ -91,6 +103,11 @@ export function Slots({ session, context, rows, parts, errors }: SlotsProps) {
           {hasPlan && (
             <Button onPress={() => window.print()} testId="slots-print">
               <Icon name="print" size={22} /> {words.paper.print}
+            </Button>
+          )}
+          {hasPlan && (
+            <Button onPress={session.hold} testId="slots-add-board">
+              {words.addBoard}
             </Button>
           )}
         </div>

@@ -21,7 +21,9 @@ import type {
   SheetSummary,
 } from '../../../../worker/sheet-protocol.ts';
 import type { Preferences } from '../../../store/preferences.ts';
+import type { SlotPlan } from './board-model.ts';
 import { approvedByPart, firstForm, onlySide, type TakeForm } from './model.ts';
+import type { SaidWidths } from './part-width.ts';
 import type { SheetReader } from './reader.ts';
 import { createSlotDesk, type SlotDesk } from './slot-desk.ts';
 
@@ -57,6 +59,14 @@ export interface SheetInHand {
   readonly summary: SheetSummary;
 }
 
+/** A board that waits while another one is in hand: both are then proposed together. */
+export interface HeldBoard {
+  readonly inHand: SheetInHand;
+  readonly form: TakeForm;
+  readonly plan: SlotPlan | null;
+  readonly widths: SaidWidths;
+}
+
 /** A setup that was taken in just now. */
 export interface Taken {
   readonly setup: string;
@@ -80,6 +90,12 @@ export interface SheetSession {
   readonly taken: Signal<Taken | null>;
   /** The slots of a board whose files name none. */
   readonly slots: SlotDesk;
+  /** Boards that wait, in the order in which they were put aside. */
+  readonly held: Signal<readonly HeldBoard[]>;
+  /** Puts the board in hand aside, so that another one can be chosen. */
+  readonly hold: () => void;
+  /** Goes on with a board that waits; nothing else is in hand then. */
+  readonly takeUp: (board: HeldBoard) => void;
   readonly open: (role: SheetRole, name: string, content: Blob | string) => Promise<void>;
   /** Reads the board's file in hand as a setup sheet after all. */
   readonly readAsSheet: () => Promise<void>;
@@ -134,6 +150,7 @@ export function createSheetSession(
     asks: 0,
   };
   const { inHand, form, busy, fault, taken } = state;
+  const held = signal<readonly HeldBoard[]>([]);
   const choose = (choices: Partial<Choices>) => readAs(state, choices);
   return {
     inHand,
@@ -142,6 +159,22 @@ export function createSheetSession(
     fault,
     taken,
     slots,
+    held,
+    hold: () => {
+      if (inHand.value === null || form.value === null) return;
+      const { plan, widths } = slots;
+      const board = { inHand: inHand.value, form: form.value, plan: plan.value, widths: widths.value };
+      held.value = [...held.value, board];
+      for (const each of [inHand, form, fault, taken]) each.value = null;
+      slots.clear();
+    },
+    takeUp: (board) => {
+      held.value = held.value.filter((each) => each !== board);
+      [fault.value, taken.value] = [null, null];
+      [inHand.value, form.value] = [board.inHand, board.form];
+      slots.clear();
+      [slots.plan.value, slots.widths.value] = [board.plan, board.widths];
+    },
     open: (role, name, content) => openFile(state, role, { name, content }),
     readAsSheet: async () => {
       const now = inHand.value;
