@@ -207,6 +207,12 @@ function BankRow(props: {
         onInput={(last) => onRange({ ...range, last })}
         wrong={wrong}
       />
+      <span class="soft tells">{told.ok && fault === null ? words.slots(told.value.positions) : ''}</span>
+      {onRemove && (
+        <Button tone="quiet" label={words.removeOf(number)} onPress={onRemove}>
+          <Icon name="cross" />
+        </Button>
+      )}
       <label class="check">
         <input
           type="checkbox"
@@ -216,12 +222,6 @@ function BankRow(props: {
         />
         {words.holdsTrays}
       </label>
-      <span class="soft tells">{told.ok && fault === null ? words.slots(told.value.positions) : ''}</span>
-      {onRemove && (
-        <Button tone="quiet" label={words.removeOf(number)} onPress={onRemove}>
-          <Icon name="cross" />
-        </Button>
-      )}
     </fieldset>
   );
 }
