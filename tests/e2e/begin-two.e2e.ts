@@ -19,7 +19,11 @@ afterAll(async () => {
 });
 
 const stateOf = (page: Page, step: string) => page.getByTestId(`step-${step}`).getAttribute('data-state');
-const press = (page: Page, testId: string) => tapOn(page, page.getByTestId(testId));
+async function press(page: Page, testId: string): Promise<void> {
+  const control = page.getByTestId(testId);
+  await control.scrollIntoViewIfNeeded();
+  await tapOn(page, control);
+}
 const open = async (page: Page, name: string) => {
   await page.goto(`${server.url}#/plant/${name}`);
 };

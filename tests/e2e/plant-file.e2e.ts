@@ -29,7 +29,11 @@ async function tablet(hash: string, size = { width: 1280, height: 800 }): Promis
   return page;
 }
 
-const press = (page: Page, testId: string) => tapOn(page, page.getByTestId(testId));
+async function press(page: Page, testId: string): Promise<void> {
+  const control = page.getByTestId(testId);
+  await control.scrollIntoViewIfNeeded();
+  await tapOn(page, control);
+}
 
 async function give(page: Page, name: string, content: string): Promise<void> {
   const file = { name, mimeType: 'application/json', buffer: Buffer.from(content) };
