@@ -32,6 +32,7 @@ export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'person.signed-in': 'look',
   'person.signed-out': 'look',
   'person.language-chosen': 'look',
+  'plant.named': 'define-line',
   'line.defined': 'define-line',
   'line.ruled': 'rule-line',
   'feeder.known': 'define-line',

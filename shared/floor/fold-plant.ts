@@ -2,7 +2,7 @@
 
 import type { EntryOf } from './kinds.ts';
 import { approveMaker, nameMakers, withdrawMaker } from './maker-lists.ts';
-import { type FloorState, type LineRules, needKey } from './state.ts';
+import { type FloorState, type LineRules, needKey, THE_PLANT } from './state.ts';
 
 type TabletEntry = EntryOf<'tablet.opened' | 'tablet.named'>;
 
@@ -30,7 +30,7 @@ type PlantEntry =
   | SupplyEntry
   | SetupEntry
   | WarningEntry
-  | EntryOf<'line.defined' | 'entry.corrected'>;
+  | EntryOf<'plant.named' | 'line.defined' | 'entry.corrected'>;
 
 /** Applies one entry to what is known of the plant. */
 export function foldPlant(state: FloorState, entry: PlantEntry): void {
@@ -38,6 +38,9 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
     case 'tablet.opened':
     case 'tablet.named':
       foldTablet(state, entry);
+      return;
+    case 'plant.named':
+      state.plant.set(THE_PLANT, entry.payload);
       return;
     case 'line.defined':
       state.lines.set(entry.payload.line, entry.payload);

@@ -1,4 +1,4 @@
-// What can be said of a plant beside its lines' rules and its feeders' records, with the checked shape of each payload: working hours, age limits,
+// What can be said of a plant beside its lines' rules and its feeders' records, with the checked shape of each payload: its name, working hours, age limits,
 // types of feeders and the lengths of tape in them, dates of reels. Kinds of their own, since a tablet of an older version must still read those.
 
 import * as z from 'zod/mini';
@@ -33,6 +33,8 @@ const spell = z.strictObject({ from: wallMoment, to: wallMoment, note: short });
 
 /** Payloads by kind. */
 export const plantPayloadSchemas = {
+  /** What the plant is called, and the IANA zone that its new lines get. The newest rules. */
+  'plant.named': () => z.strictObject({ name: short, zone: short }),
   /** How old parts of a class may be by their date code, months; a class is what its part numbers begin with. Replaces what stood before. */
   'line.age-ruled': () =>
     z.strictObject({

@@ -20,7 +20,7 @@ import { rightPayloadSchemas } from './kinds-rights.ts';
 import { skippedSchema, stationPayloadSchemas } from './kinds-stations.ts';
 import { storePayloadSchemas } from './kinds-store.ts';
 import { count, id, moment, orNull, positive, short, text, whole } from './payload-fields.ts';
-import { pickOrders, roles, sides, sources, stopReasons, warningLevels } from './vocabulary.ts';
+import { bankHolds, pickOrders, roles, sides, sources, stopReasons, warningLevels } from './vocabulary.ts';
 
 const jsonObject = z.record(z.string(), z.json()) as unknown as z.ZodMiniType<JsonObject>; // same values, read only
 
@@ -106,6 +106,8 @@ export const payloadSchemas = {
               positions: whole,
               /** The first slot as it is written on the machine; absent where slots were known from sheets alone. */
               first: z.optional(short),
+              /** What stands there instead of feeders; absent: feeders. */
+              holds: z.optional(z.enum(bankHolds)),
             }),
           ),
         }),

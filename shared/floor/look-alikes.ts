@@ -158,7 +158,7 @@ export function lookedAt(state: FloorState, part: string, note?: string): Looked
 /** Values that the setup's note or the plant's list states for a part; the note comes first, empty where neither does. */
 export function statedValues(
   state: FloorState,
-  { part, note = '' }: { readonly part: string; readonly note?: string },
+  { part, note = '' }: { readonly part: string; readonly note?: string | undefined },
 ): readonly ExpectedValue[] {
   const noted = expectedValues(note, { isNote: true });
   const { value = null, tolerance = null } = state.listed.get(part) ?? {};

@@ -30,6 +30,7 @@ export function copyForPractice(state: FloorState, line: string): readonly ToldE
   const defined = state.lines.get(line);
   if (!defined) return [];
   return [
+    ...[...state.plant.values()].map((payload): ToldEntry => ({ kind: 'plant.named', payload })),
     ...peopleAndParts(state),
     { kind: 'line.defined', payload: defined },
     ...rulesOf(state, line),
@@ -120,7 +121,8 @@ function approvedByHand(state: FloorState): ToldEntry[] {
   );
 }
 
-function rulesOf(state: FloorState, line: string): ToldEntry[] {
+/** The rules of a line as entries that set them. */
+export function rulesOf(state: FloorState, line: string): ToldEntry[] {
   const told: ToldEntry[] = [];
   const rules = state.rules.get(line);
   if (rules) told.push({ kind: 'line.ruled', payload: rules });

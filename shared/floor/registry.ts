@@ -79,6 +79,7 @@ const people: Fold<EntryOf<'person.added' | 'person.removed' | 'person.language-
 /** Every kind of entry. */
 export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'tablet.opened': { schema: schemas['tablet.opened'], fold: foldPlant, touches: nowhere },
+  'plant.named': { schema: schemas['plant.named'], fold: foldPlant, touches: nowhere },
   'tablet.named': { schema: schemas['tablet.named'], fold: foldPlant, touches: nowhere },
   'person.added': { schema: schemas['person.added'], fold: people, touches: nowhere },
   'person.removed': { schema: schemas['person.removed'], fold: people, touches: nowhere },

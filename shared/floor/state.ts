@@ -57,6 +57,10 @@ export type { Finished, FullReel, Joint, Ledger, SkipsSeen } from './state-ledge
 
 /** A line as it was last described: machines, banks, positions. */
 export type Line = Readonly<PayloadOf<'line.defined'>>;
+/** The plant by name, and the zone of its new lines. */
+export type PlantName = Readonly<PayloadOf<'plant.named'>>;
+/** The one key of `FloorState.plant`. */
+export const THE_PLANT = 'plant';
 /** The figures and rules of a line as they were last set. */
 export type LineRules = Readonly<PayloadOf<'line.ruled'>>;
 /** When a line works, as it was last entered. */
@@ -211,6 +215,8 @@ export interface Acknowledgement {
 
 /** The floor as the log says. */
 export interface FloorState extends PanelState, RightsState, StationState, StoreState {
+  /** `THE_PLANT` -> its name and zone; empty where nobody named it. */
+  readonly plant: Map<string, PlantName>;
   readonly tablets: Map<string, Tablet>;
   readonly people: Map<string, Person>;
   readonly lines: Map<string, Line>;
@@ -303,6 +309,7 @@ export function emptyState(): FloorState {
     ...emptyStations(),
     ...emptyRights(),
     ...emptyStore(),
+    plant: new Map(),
     tablets: new Map(),
     people: new Map(),
     lines: new Map(),

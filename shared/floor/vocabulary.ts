@@ -101,6 +101,9 @@ export const conflictKinds = [
 ] as const;
 export type ConflictKind = (typeof conflictKinds)[number];
 
+/** What stands on a bank's places instead of feeders. */
+export const bankHolds = ['trays'] as const;
+
 /** Which reel off the line is taken first for a slot. */
 export const pickOrders = ['oldest-first', 'fullest-first'] as const;
 export type PickOrder = (typeof pickOrders)[number];

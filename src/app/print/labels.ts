@@ -5,7 +5,7 @@ import { placeOf } from '../../../shared/floor/fold-places.ts';
 import { timesPrinted } from '../../../shared/floor/fold-print.ts';
 import { comparePlaces } from '../../../shared/floor/place-order.ts';
 import { slotsInUse, toldSlots } from '../../../shared/floor/slot-ranges.ts';
-import type { FloorState, Reel } from '../../../shared/floor/state.ts';
+import { type FloorState, type Reel, THE_PLANT } from '../../../shared/floor/state.ts';
 import type { LabelSubject } from '../../../shared/floor/vocabulary.ts';
 import type { FaceLine } from '../../../shared/labels/label-face.ts';
 import { packageMessage } from '../../../shared/labels/package-label.ts';
@@ -101,7 +101,10 @@ export function nameLabel(
       { name: 'name', text: shown, size: 'large', keep: true },
       {
         name: 'what',
-        text: [say(printWords).subjects[what].one, what === 'badge' ? '' : about]
+        text: [
+          say(printWords).subjects[what].one,
+          what === 'badge' ? (from.floor.plant.get(THE_PLANT)?.name ?? '') : about,
+        ]
           .filter((each) => each !== '')
           .join(' · '),
         size: 'plain',

@@ -29,6 +29,8 @@ export interface Preferences {
   readonly scanner: Partial<WedgeSettings> | null;
   /** Its scanner was tested here and read right. */
   readonly scannerTested: boolean;
+  /** A printed label was read here as what it names. */
+  readonly labelTested: boolean;
   /** A practice was begun here. */
   readonly practised: boolean;
   /** True on a tablet that hangs on a wall: it shows all lines and takes nothing. */
@@ -54,6 +56,7 @@ export const firstPreferences: Preferences = {
   sheetColumns: {},
   scanner: null,
   scannerTested: false,
+  labelTested: false,
   practised: false,
   wall: false,
   labelSize: null,

@@ -6,6 +6,7 @@ import { brookSetup, counted, started, unloaded, verified } from './story.ts';
 /** One payload of every kind: a new kind without an example is a compile error. */
 export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   'tablet.opened': { name: 'front', app: '0.1.0', key: { kty: 'EC' }, previous: { epoch: 'e', seq: 4 } },
+  'plant.named': { name: 'North', zone: 'Europe/Berlin' },
   'tablet.named': { name: 'rear' },
   'part.described': {
     part: 'R-100',

@@ -42,7 +42,7 @@ import { beginStory, brookSetup, type Story, tellPlant } from './story.ts';
 const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry: never) => void])[] = [
   [/^person\.(added|removed|language-chosen)$/, (state, entry) => foldPeople(state.people, entry)],
   [
-    /^(tablet|supplier|setup(?!\.offered)|sweep|warning)\.|^feeder\.(known|withdrawn)|^line\.(?!tape|counted-by)|^entry\.corrected$/,
+    /^(plant|tablet|supplier|setup(?!\.offered)|sweep|warning)\.|^feeder\.(known|withdrawn)|^line\.(?!tape|counted-by)|^entry\.corrected$/,
     foldPlant,
   ],
   [/^feeder-type\.|^feeder\.typed$|^line\.tape-ruled$/, foldFeeders],

@@ -1,6 +1,7 @@
 // Everything that leaves the log, and the check of its seals, behind one button; the right that it takes is told once.
 
 import { useState } from 'preact/hooks';
+import { THE_PLANT } from '../../../../shared/floor/state.ts';
 import { verifyChains } from '../../../../shared/log/chain.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
 import { type ExportFormat, exportFormats } from '../../../../shared/log/export-formats.ts';
@@ -64,7 +65,7 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
     onClose();
     const filter = toExportFilter(filters, app.clock.nowMs());
     const { blob, rows: count } = await exportStore(app.store, filter, format);
-    const name = exportName(format, app.clock.nowMs());
+    const name = exportName(format, app.clock.nowMs(), app.store.floor().plant.get(THE_PLANT)?.name ?? '');
     saveFile(name, blob);
     onBusy(null);
     app.notice.value = { tone: 'go', text: words.exported(count, name) };

@@ -31,10 +31,12 @@ const Print = lazyTask(() => import('./print/Print.tsx').then((module) => module
 const Scanner = lazyTask(() => import('./scanner/Scanner.tsx').then((module) => module.Scanner));
 const Server = lazyTask(() => import('./server/Server.tsx').then((module) => module.Server));
 const Sheet = lazyTask(() => import('./sheet/Sheet.tsx').then((module) => module.Sheet));
+const ThisPlant = lazyTask(() => import('./this/ThisPlant.tsx').then((module) => module.ThisPlant));
 const Stations = lazyTask(() => import('./stations/Stations.tsx').then((module) => module.Stations));
 
 type PageName =
   | 'begin'
+  | 'this'
   | 'lines'
   | 'setups'
   | 'sheet'
@@ -52,6 +54,7 @@ type PageName =
 
 const pages: readonly { readonly name: PageName; readonly icon: IconName; readonly act: Act }[] = [
   { name: 'begin', icon: 'check', act: 'look' },
+  { name: 'this', icon: 'plant', act: 'look' },
   { name: 'setups', icon: 'stock', act: 'look' },
   { name: 'sheet', icon: 'save', act: 'take-setup' },
   { name: 'lines', icon: 'line', act: 'look' },
@@ -69,7 +72,7 @@ const pages: readonly { readonly name: PageName; readonly icon: IconName; readon
 ];
 
 /** What belongs to the tablet and not to a floor: not to be met in practice. */
-const ofTheTablet: readonly PageName[] = ['begin', 'scanner', 'stations', 'server', 'tablet'];
+const ofTheTablet: readonly PageName[] = ['begin', 'this', 'scanner', 'stations', 'server', 'tablet'];
 
 /** What the tablet itself can do. */
 type PlantProps = Pick<Work, 'offline' | 'alarm' | 'speaker' | 'awake'>;
@@ -172,6 +175,8 @@ function contentOf(page: PageName, device: PlantProps, onFirst: () => void): Com
   switch (page) {
     case 'begin':
       return <Begin />;
+    case 'this':
+      return <ThisPlant />;
     case 'lines':
       return <Lines />;
     case 'setups':

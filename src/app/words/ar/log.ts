@@ -5,6 +5,7 @@ import { counted, sentence } from './counted.ts';
 
 const kindsAr: Readonly<Record<EntryKind, string>> = {
   'tablet.opened': 'انضم جهاز إلى السجل',
+  'plant.named': 'سُمّي المصنع',
   'tablet.named': 'سُمّي الجهاز',
   'person.added': 'أُضيف شخص',
   'person.removed': 'حُذف شخص',

@@ -4,6 +4,7 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   kinds: {
     'tablet.opened': 'Tablet trat dem Protokoll bei',
+    'plant.named': 'Werk benannt',
     'tablet.named': 'Tablet benannt',
     'person.added': 'Person hinzugefügt',
     'person.removed': 'Person entfernt',

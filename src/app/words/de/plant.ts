@@ -9,6 +9,7 @@ export const words: Sentences<typeof english> = {
       title: 'Linien und Plätze',
       text: 'Maschinen, Bänke und Plätze, so wie sie an den Maschinen stehen.',
     },
+    this: { title: 'Dieses Werk', text: 'Name und Zeitzone; eine Datei für ein zweites Werk.' },
     setups: {
       title: 'Rüstungen',
       text: 'Was jedes Produkt auf jedem Platz braucht; wählen Sie, was als Nächstes gebaut wird.',

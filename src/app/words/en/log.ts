@@ -3,6 +3,7 @@ import { plural } from '../words.ts';
 
 const kindsEn: Readonly<Record<EntryKind, string>> = {
   'tablet.opened': 'Tablet joined the log',
+  'plant.named': 'Plant named',
   'tablet.named': 'Tablet named',
   'person.added': 'Person added',
   'person.removed': 'Person removed',

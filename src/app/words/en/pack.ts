@@ -51,6 +51,7 @@ export const later = {
   sync: () => import('./sync.ts'),
   teach: () => import('./teach.ts'),
   template: () => import('./template.ts'),
+  'this-plant': () => import('./this-plant.ts'),
   times: () => import('./times.ts'),
   trace: () => import('./trace.ts'),
   unproven: () => import('./unproven.ts'),

@@ -8,6 +8,7 @@ export const words = {
       title: 'Lines and slots',
       text: 'Machines, banks and slots, as they are written on the machines.',
     },
+    this: { title: 'This plant', text: 'Its name and time zone; a file for a second plant.' },
     setups: { title: 'Setups', text: 'What each product wants on each slot; choose what to build next.' },
     sheet: {
       title: 'Import a setup',

@@ -4,6 +4,7 @@ import { plural, type Sentences } from '../words.ts';
 
 const kindsEs: Readonly<Record<EntryKind, string>> = {
   'tablet.opened': 'Tableta unida al registro',
+  'plant.named': 'Planta con nombre',
   'tablet.named': 'Tableta con nombre',
   'person.added': 'Persona añadida',
   'person.removed': 'Persona retirada',

@@ -9,6 +9,7 @@ export const words: Sentences<typeof english> = {
       title: 'Líneas y posiciones',
       text: 'Máquinas, bancos y posiciones, como están escritos en las máquinas.',
     },
+    this: { title: 'Esta planta', text: 'Su nombre y su zona horaria; un archivo para una segunda planta.' },
     setups: {
       title: 'Montajes',
       text: 'Qué quiere cada producto en cada posición; elija qué se construye.',

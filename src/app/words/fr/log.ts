@@ -4,6 +4,7 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   kinds: {
     'tablet.opened': 'Tablette entrée au journal',
+    'plant.named': 'Usine nommée',
     'tablet.named': 'Tablette nommée',
     'person.added': 'Personne ajoutée',
     'person.removed': 'Personne retirée',

@@ -9,6 +9,10 @@ export const words: Sentences<typeof english> = {
       title: 'Lignes et emplacements',
       text: 'Machines, bancs et emplacements, tels qu’ils sont écrits sur les machines.',
     },
+    this: {
+      title: 'Cette usine',
+      text: 'Son nom et son fuseau horaire ; un fichier pour une deuxième usine.',
+    },
     setups: {
       title: 'Plans de chargement',
       text: 'Ce que chaque produit demande sur chaque emplacement ; choisissez la prochaine fabrication.',

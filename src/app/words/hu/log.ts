@@ -4,6 +4,7 @@ import type { Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   kinds: {
     'tablet.opened': 'Tablet csatlakozott a naplóhoz',
+    'plant.named': 'Üzem elnevezve',
     'tablet.named': 'Tablet elnevezve',
     'person.added': 'Személy felvéve',
     'person.removed': 'Személy törölve',

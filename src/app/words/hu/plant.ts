@@ -9,6 +9,7 @@ export const words: Sentences<typeof english> = {
       title: 'Sorok és helyek',
       text: 'Gépek, bankok és helyek úgy, ahogy a gépeken állnak.',
     },
+    this: { title: 'Ez az üzem', text: 'Neve és időzónája; fájl egy második üzemhez.' },
     setups: {
       title: 'Setupok',
       text: 'Mit kér minden termék minden helyen; válassza ki, mi készül legközelebb.',

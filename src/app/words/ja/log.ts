@@ -4,6 +4,7 @@ import type { Sentences } from '../words.ts';
 
 const kinds: Readonly<Record<EntryKind, string>> = {
   'tablet.opened': 'タブレットがログに参加',
+  'plant.named': '工場の名前を設定',
   'tablet.named': 'タブレットの名前を設定',
   'person.added': '人を追加',
   'person.removed': '人を削除',

@@ -6,6 +6,7 @@ export const words: Sentences<typeof english> = {
   tiles: {
     begin: { title: '最初の手順', text: '空の工場から、最初の正しいリールまで。' },
     lines: { title: 'ラインとスロット', text: '機械、バンク、スロット。機械に書かれたとおりに。' },
+    this: { title: 'この工場', text: '名前とタイムゾーン。2つ目の工場のためのファイル。' },
     setups: { title: '段取り表', text: '製品ごとにどのスロットに何が要るか。次に生産するものを選びます。' },
     sheet: {
       title: '段取り表を取り込む',

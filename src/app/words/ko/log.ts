@@ -4,6 +4,7 @@ import type { Sentences } from '../words.ts';
 
 const kinds: Readonly<Record<EntryKind, string>> = {
   'tablet.opened': '태블릿이 로그에 참여',
+  'plant.named': '공장 이름 지정',
   'tablet.named': '태블릿 이름 지정',
   'person.added': '사람 추가',
   'person.removed': '사람 삭제',

@@ -50,6 +50,7 @@ export const later: Pack['later'] = {
   sync: () => import('./sync.ts'),
   teach: () => import('./teach.ts'),
   template: () => import('./template.ts'),
+  'this-plant': () => import('./this-plant.ts'),
   times: () => import('./times.ts'),
   trace: () => import('./trace.ts'),
   unproven: () => import('./unproven.ts'),

@@ -6,6 +6,7 @@ export const words: Sentences<typeof english> = {
   tiles: {
     begin: { title: '첫 단계', text: '빈 공장에서 첫 번째 맞는 릴까지.' },
     lines: { title: '라인과 슬롯', text: '설비, 뱅크, 슬롯. 설비에 적힌 그대로.' },
+    this: { title: '이 공장', text: '이름과 시간대, 두 번째 공장을 위한 파일.' },
     setups: { title: '셋업', text: '제품마다 어느 슬롯에 무엇이 필요한지. 다음에 생산할 것을 선택합니다.' },
     sheet: {
       title: '셋업 가져오기',

@@ -4,6 +4,7 @@ import { byNumber, type Sentences } from '../words.ts';
 
 const kindsPl: Readonly<Record<EntryKind, string>> = {
   'tablet.opened': 'Tablet dołączył do dziennika',
+  'plant.named': 'Zakład nazwany',
   'tablet.named': 'Tablet nazwany',
   'person.added': 'Dodano osobę',
   'person.removed': 'Usunięto osobę',

@@ -6,6 +6,7 @@ export const words: Sentences<typeof english> = {
   tiles: {
     begin: { title: 'Pierwsze kroki', text: 'Od pustego zakładu do pierwszej właściwej rolki.' },
     lines: { title: 'Linie i sloty', text: 'Maszyny, banki i sloty tak, jak są opisane na maszynach.' },
+    this: { title: 'Ten zakład', text: 'Nazwa i strefa czasowa; plik dla drugiego zakładu.' },
     setups: {
       title: 'Setupy',
       text: 'Czego każdy produkt wymaga na każdym slocie; wybierz, co budować dalej.',

@@ -4,6 +4,7 @@ import { plural, type Sentences } from '../words.ts';
 
 const kindsPt: Readonly<Record<EntryKind, string>> = {
   'tablet.opened': 'Tablet entrou no log',
+  'plant.named': 'Planta nomeada',
   'tablet.named': 'Tablet nomeado',
   'person.added': 'Pessoa adicionada',
   'person.removed': 'Pessoa removida',

@@ -6,6 +6,7 @@ export const words: Sentences<typeof english> = {
   tiles: {
     begin: { title: 'Primeiros passos', text: 'De uma planta vazia ao primeiro rolo certo.' },
     lines: { title: 'Linhas e slots', text: 'Máquinas, bancos e slots, como estão escritos nas máquinas.' },
+    this: { title: 'Esta planta', text: 'O nome e o fuso horário; um arquivo para uma segunda planta.' },
     setups: {
       title: 'Setups',
       text: 'O que cada produto pede em cada slot; escolha o que se produz depois.',

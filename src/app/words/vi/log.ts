@@ -4,6 +4,7 @@ import type { Sentences } from '../words.ts';
 
 const kindsVi: Readonly<Record<EntryKind, string>> = {
   'tablet.opened': 'Tablet vào nhật ký',
+  'plant.named': 'Đặt tên nhà máy',
   'tablet.named': 'Đặt tên tablet',
   'person.added': 'Thêm người',
   'person.removed': 'Xóa người',

@@ -6,6 +6,7 @@ export const words: Sentences<typeof english> = {
   tiles: {
     begin: { title: 'Những bước đầu', text: 'Từ nhà máy trống đến cuộn đúng đầu tiên.' },
     lines: { title: 'Chuyền và slot', text: 'Máy, dãy và slot, đúng như ghi trên máy.' },
+    this: { title: 'Nhà máy này', text: 'Tên và múi giờ; tệp cho nhà máy thứ hai.' },
     setups: {
       title: 'Setup',
       text: 'Mỗi sản phẩm cần gì ở từng slot; chọn sản phẩm làm tiếp.',

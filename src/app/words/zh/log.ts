@@ -4,6 +4,7 @@ import type { Sentences } from '../words.ts';
 
 const kinds: Readonly<Record<EntryKind, string>> = {
   'tablet.opened': '平板加入日志',
+  'plant.named': '工厂命名',
   'tablet.named': '平板命名',
   'person.added': '添加人员',
   'person.removed': '移除人员',

@@ -6,6 +6,7 @@ export const words: Sentences<typeof english> = {
   tiles: {
     begin: { title: '首次设置', text: '从空工厂到第一盘正确的料。' },
     lines: { title: '产线和站位', text: '机器、料台和站位，照机器上所写的。' },
+    this: { title: '本工厂', text: '名称和时区；给第二家工厂的文件。' },
     setups: { title: '站位表', text: '每个产品在每个站位要什么；选择接下来生产什么。' },
     sheet: { title: '导入站位表', text: '来自 CSV 或 XLSX 文件，或粘贴的行。导入前先检查。' },
     people: { title: '人员', text: '谁在这里工作，工牌和 PIN。' },

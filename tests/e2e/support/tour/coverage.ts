@@ -28,6 +28,7 @@ export const notMet: Readonly<Record<string, string>> = {
   'next-none':
     'Of another tablet’s entries, those up to a new line must have come, and not yet that of its first product.',
   aside: 'The server must hold an entry that this version cannot read.',
+  'drag-ghost': 'A part must be held while the stop is looked at: board-way.e2e.ts does.',
   'propose-failed': 'The worker that proposes slots must break.',
   'kept-out': 'The server must hand on an entry that is not as its tablet wrote it.',
   'with-stops': 'A machine must have told its stops for an hour: stops-to-come.e2e.ts.',

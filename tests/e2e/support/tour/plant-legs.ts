@@ -38,6 +38,14 @@ async function* lines(here: Here): AsyncGenerator<string> {
   yield 'plant: a line that is there';
 }
 
+/** The plant's own page with lines that are there; what a file brings is asked where there are none yet. */
+async function* thisPlant(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/plant/this');
+  await page.getByTestId('plant-name').fill('');
+  yield 'plant: this plant, a name is missing';
+}
+
 async function* people(here: Here): AsyncGenerator<string> {
   const { page } = here;
   await goThere(here, '#/plant/people');
@@ -256,6 +264,7 @@ async function* scanner(here: Here): AsyncGenerator<string> {
 export const plantLegs: readonly Leg[] = [
   { name: 'tiles', stops: tiles },
   { name: 'lines', stops: lines },
+  { name: 'this', stops: thisPlant },
   { name: 'people', stops: people },
   { name: 'parts', stops: parts },
   { name: 'checklists', stops: checklists },
