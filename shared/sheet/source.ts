@@ -195,12 +195,17 @@ export function nameHeaders(rows: SheetRows, headerRow: number): SheetRows {
   const header = rows[headerRow - 1] ?? [];
   const below = rows.slice(headerRow, headerRow + headerSearchRows);
   const taken = new Set<string>();
+  // Where counting goes on for a name that comes again: from the start each time it would grow with the square.
+  const counts = new Map<string, number>();
   const named = header.map((cell, index) => {
     const text = cellText(cell);
     if (text === '' && !below.some((row) => cellText(row[index]) !== '')) return cell;
     const base = text === '' ? `(${columnLetters(index)})` : text;
+    const key = base.toLowerCase();
     let name = base;
-    for (let count = 2; taken.has(name.toLowerCase()); count++) name = `${base} (${count})`;
+    let count = counts.get(key) ?? 2;
+    for (; taken.has(name.toLowerCase()); count++) name = `${base} (${count})`;
+    counts.set(key, count);
     taken.add(name.toLowerCase());
     return name === text ? cell : name;
   });

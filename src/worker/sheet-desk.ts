@@ -7,7 +7,7 @@ import { headerKey, keptToMap } from '../../shared/sheet/choice.ts';
 import { isExchangeFile, xmlRoot } from '../../shared/sheet/exchange.ts';
 import { sheetFields, sheetHeaderWords } from '../../shared/sheet/fields.ts';
 import { billToSee, type FirstTable, firstTable } from '../../shared/sheet/first-table.ts';
-import { cellText, guessColumns } from '../../shared/sheet/headers.ts';
+import { cellText, guessColumns, type SheetRows } from '../../shared/sheet/headers.ts';
 import { makersOf } from '../../shared/sheet/join.ts';
 import { fillMerged, mergedRanges } from '../../shared/sheet/merged.ts';
 import { readPlacements } from '../../shared/sheet/placements.ts';
@@ -26,6 +26,7 @@ import {
   workbookBytes,
 } from '../../shared/sheet/source.ts';
 import { bytesToText, type DecodeBytes, textToRows } from '../../shared/sheet/text.ts';
+import { fitWidth } from '../../shared/sheet/width.ts';
 import { type Parsed, showColumns, Unreadable } from './parsed.ts';
 import {
   type BilledPart,
@@ -105,9 +106,16 @@ function parseText(
     name,
     text,
     isExchange,
-    pages: [{ name: '', rows }],
+    pages: [{ name: '', rows: inWidth(rows) }],
     problems: [...found.problems, ...problems],
   };
+}
+
+/** The rows as wide as a list may be. */
+function inWidth(rows: SheetRows): SheetRows {
+  const fitted = fitWidth(rows);
+  if ('row' in fitted) throw new Unreadable('too-wide', `${fitted.row}: ${fitted.columns}`);
+  return fitted.rows;
 }
 
 async function parseWorkbook(
@@ -124,10 +132,7 @@ async function parseWorkbook(
   });
   const pages = sheets.map(({ sheet, data }, at) => ({
     name: sheet,
-    rows: fillMerged(
-      data.map((row) => row.map(toSheetCell)),
-      merged[at] ?? [],
-    ),
+    rows: fillMerged(inWidth(data.map((row) => row.map(toSheetCell))), merged[at] ?? []),
   }));
   if (!pages.some(({ rows }) => rows.some((row) => row.some((cell) => cellText(cell) !== ''))))
     throw new Unreadable('blank');
