@@ -40,7 +40,7 @@ export function foldFeeders(
       state.typed.set(entry.payload.feeder, entry.payload);
       return;
     case 'line.tape-ruled':
-      state.tapeRules.set(entry.payload.line, entry.payload);
+      state.tapeRules.set(entry.payload.line, unsigned(entry.payload));
       return;
     default:
       entry satisfies never;

@@ -105,11 +105,11 @@ function foldRule(state: FloorState, entry: RuleEntry): void {
       const before = state.rules.get(line);
       // A tablet of an older version knows the rules' own shifts alone: what it changes there counts.
       if (before && hoursOf(before) !== hoursOf(entry.payload)) state.calendars.delete(line);
-      state.rules.set(line, entry.payload);
+      state.rules.set(line, unsigned(entry.payload));
       return;
     }
     case 'line.calendar-ruled':
-      state.calendars.set(entry.payload.line, entry.payload);
+      state.calendars.set(entry.payload.line, unsigned(entry.payload));
       return;
     case 'line.climate-ruled': {
       const { line, celsius, humidity } = entry.payload;
@@ -117,7 +117,7 @@ function foldRule(state: FloorState, entry: RuleEntry): void {
       return;
     }
     case 'line.panels-ruled':
-      state.inLines.set(entry.payload.line, entry.payload);
+      state.inLines.set(entry.payload.line, unsigned(entry.payload));
       return;
     case 'line.idle-ruled':
       state.idles.set(entry.payload.line, entry.payload.minutes);

@@ -10,7 +10,7 @@ import { labelPayloadSchemas } from './kinds-labels.ts';
 import { linePayloadSchemas } from './kinds-line.ts';
 import { moisturePayloadSchemas } from './kinds-moisture.ts';
 import { panelPayloadSchemas } from './kinds-panels.ts';
-import { passkeyPayloadSchemas } from './kinds-passkeys.ts';
+import { passkeyPayloadSchemas, signedByPasskey } from './kinds-passkeys.ts';
 import { plantPayloadSchemas, weekly } from './kinds-plant.ts';
 import { printPayloadSchemas } from './kinds-print.ts';
 import { reelPayloadSchemas } from './kinds-reels.ts';
@@ -68,8 +68,9 @@ export const payloadSchemas = {
       pin: z.optional(orNull(z.strictObject({ salt: short, hash: short, rounds: whole }))),
       /** The name of a new PIN, null for none: what checks it lies with the server and on tablets. Without it and `pin` the PIN stays as it was. */
       pinSet: z.optional(orNull(id)),
+      ...signedByPasskey,
     }),
-  'person.removed': () => z.strictObject({ person: id }),
+  'person.removed': () => z.strictObject({ person: id, ...signedByPasskey }),
   'person.signed-in': () =>
     z.strictObject({
       person: id,
@@ -133,6 +134,7 @@ export const payloadSchemas = {
       feedersKnown: z.boolean(),
       /** Which reel off the line is taken first; absent: the oldest. */
       pickOrder: z.optional(z.enum(pickOrders)),
+      ...signedByPasskey,
     }),
   'feeder.known': () =>
     z.strictObject({
@@ -142,7 +144,7 @@ export const payloadSchemas = {
       positions: z.int().check(z.minimum(1)),
     }),
   'feeder.withdrawn': () => z.strictObject({ feeder: id, reason: short }),
-  'supplier.approved': () => z.strictObject({ supplierPart: short, part: id }),
+  'supplier.approved': () => z.strictObject({ supplierPart: short, part: id, ...signedByPasskey }),
   'supplier.withdrawn': () => z.strictObject({ supplierPart: short, part: id }),
   'setup.taken': () =>
     z.strictObject({
@@ -217,7 +219,7 @@ export const payloadSchemas = {
       part: orNull(short),
       reason: short,
     }),
-  'material.released': () => z.strictObject({ block: id, reason: short, by: id }),
+  'material.released': () => z.strictObject({ block: id, reason: short, by: id, ...signedByPasskey }),
   'sweep.started': () => z.strictObject({ line: id, sweep: id }),
   'sweep.ended': () => z.strictObject({ line: id, sweep: id, seen: whole, missing: z.array(short) }),
   'warning.acknowledged': () =>

@@ -49,7 +49,7 @@ export function rulingOf(
   told: Pick<MoistureRuling, 'entry' | 'by' | 'atMs'>,
 ): MoistureRuling {
   return {
-    ruled: payload,
+    ruled: unsigned(payload),
     lives: new Map(payload.lives.map((cell) => [lifeKey(cell), cell.days])),
     bakes: new Map(payload.bakes.map((cell) => [bakeKey(cell), cell.hours])),
     ...told,

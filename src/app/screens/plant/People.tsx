@@ -6,6 +6,7 @@ import { hasAdder, isLastAdder } from '../../../../shared/floor/may.ts';
 import { passkeysOf } from '../../../../shared/floor/passkeys-of.ts';
 import { hasPin, type Person } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { recordOwn } from '../../frame/signed.ts';
 import { address } from '../../router.ts';
 import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
@@ -145,7 +146,7 @@ function RemoveDialog({ person, onClose }: { readonly person: Person; readonly o
   const floor = useFloor();
   const words = say(plantWords).people;
   const remove = () =>
-    app.record([{ kind: 'person.removed', payload: { person: person.person } }], {
+    recordOwn(app, [{ kind: 'person.removed', payload: { person: person.person } }], {
       notice: { tone: 'plain', text: words.removed(person.name) },
       next: onClose,
     });

@@ -8,6 +8,7 @@ import { type Role, roles } from '../../../../shared/floor/vocabulary.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { makePin } from '../../device/pin.ts';
+import { recordOwn } from '../../frame/signed.ts';
 import { keepPin } from '../../store/secrets.ts';
 import type { Store } from '../../store/store.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -73,7 +74,7 @@ export function PersonForm({ person, onSaved, onCancel }: PersonFormProps) {
     };
     if (person === null) payload.pinSet = null;
     if (pin !== '') payload.pinSet = await newPin(app.store.log, pin);
-    app.record([{ kind: 'person.added', payload }], {
+    recordOwn(app, [{ kind: 'person.added', payload }], {
       notice: { tone: 'go', text: words.saved(payload.name) },
       next: () => {
         const saved = app.store.floor().people.get(payload.person);
