@@ -192,8 +192,36 @@ export const treeToldSchema = z.object({
   head: headNote,
   consistency: z.array(proof),
   inclusion: z.array(proof),
+  /** The head that the plant's tablets sign at present, with the signatures it has; absent before version 7. */
+  witness: z.optional(headNote),
 });
 export type TreeTold = z.infer<typeof treeToldSchema>;
+
+/** `POST /api/witness`: a tablet's signature under that head (`log/tablet-cosignature.ts`). */
+export const cosignSchema = z.object({
+  /** The head's entries. */
+  size: leaf,
+  /** When it signed by the server's clock, seconds since 1970. */
+  seconds: z.int().check(z.minimum(0)),
+  sig: signature,
+});
+export type Cosign = z.infer<typeof cosignSchema>;
+/** The answer; false where that head is signed no more. */
+export const cosignedSchema = z.object({ kept: z.boolean() });
+export type Cosigned = z.infer<typeof cosignedSchema>;
+
+/** `POST /api/record`: where an entry lies in the log's tree, to be put on paper. */
+export const recordAskSchema = z.object({ tablet: name, epoch: name, seq: z.int().check(z.minimum(1)) });
+export type RecordAsk = z.infer<typeof recordAskSchema>;
+/** The answer: the entry's leaf, its proof, and the head that this leads to: one that tablets signed, where one holds the entry. */
+export const recordToldSchema = z.object({
+  serverEpoch: name,
+  serverMs: ms,
+  index: leaf,
+  proof,
+  head: headNote,
+});
+export type RecordTold = z.infer<typeof recordToldSchema>;
 
 /** `GET /api/keys`: the plant's signed list of its tablets' keys, a note (`log/plant-list.ts`). */
 export const plantKeysSchema = z.object({
@@ -381,6 +409,10 @@ export const wireMessages = {
   checkpoint: checkpointSchema,
   treeAsk: treeAskSchema,
   treeTold: treeToldSchema,
+  cosign: cosignSchema,
+  cosigned: cosignedSchema,
+  recordAsk: recordAskSchema,
+  recordTold: recordToldSchema,
   plantKeys: plantKeysSchema,
   snapshot: snapshotSchema,
   check: checkSchema,

@@ -171,7 +171,15 @@ function pageQueries(
   db: Kysely<Tables>,
 ): Pick<
   Store,
-  'page' | 'signedPage' | 'sealedPage' | 'orderedPage' | 'longPage' | 'ofKinds' | 'firstOf' | 'hashOf'
+  | 'page'
+  | 'signedPage'
+  | 'sealedPage'
+  | 'orderedPage'
+  | 'longPage'
+  | 'ofKinds'
+  | 'firstOf'
+  | 'hashOf'
+  | 'posOf'
 > {
   return {
     page: async (pos, limit) => {
@@ -236,6 +244,16 @@ function pageQueries(
         .where('seq', '=', seq)
         .executeTakeFirst();
       return row?.hash ?? null;
+    },
+    posOf: async ({ tablet, epoch, seq }) => {
+      const row = await db
+        .selectFrom('entries')
+        .select('pos')
+        .where('tablet', '=', tablet)
+        .where('epoch', '=', epoch)
+        .where('seq', '=', seq)
+        .executeTakeFirst();
+      return row === undefined ? null : Number(row.pos);
     },
     ofKinds: async (kinds, afterPos) => {
       const rows = await readable(db.selectFrom('entries').select(entryColumns))
