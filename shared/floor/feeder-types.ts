@@ -3,6 +3,7 @@
 // Refused: a usual length where none was entered; a splice window of a tape that nobody measured looks as sure as one that somebody did.
 
 import type { EntryOf, PayloadOf } from './kinds.ts';
+import { unsigned } from './passkey.ts';
 import type { FloorState } from './state.ts';
 
 /** What feeders of one type have in common. */

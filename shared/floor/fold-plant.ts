@@ -2,6 +2,7 @@
 
 import type { EntryOf } from './kinds.ts';
 import { approveMaker, nameMakers, withdrawMaker } from './maker-lists.ts';
+import { unsigned } from './passkey.ts';
 import { type FloorState, type LineRules, needKey } from './state.ts';
 
 type TabletEntry = EntryOf<'tablet.opened' | 'tablet.named'>;

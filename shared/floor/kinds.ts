@@ -46,6 +46,9 @@ export const setupSlotSchema = z.strictObject({
   turn: z.optional(z.int().check(z.minimum(1))),
 });
 
+/** 32 bytes. */
+const secret = z.string().check(z.regex(/^[\w-]{43}$/));
+
 /** The shape of every kind's payload, each made when asked for: `schemaOf` keeps it. Unknown keys are refused. */
 export const payloadSchemas = {
   'tablet.opened': () =>
@@ -63,13 +66,18 @@ export const payloadSchemas = {
       person: id,
       name: short,
       role: z.enum(roles),
-      badge: short,
+      /** What the badge says, as older versions wrote it. */
+      badge: z.optional(short),
+      /** What the badge says, as its hash under a key of `badges.keyed` (`badge.ts`). */
+      badgeMark: z.optional(z.strictObject({ key: id, mark: secret })),
       /** As older versions wrote it: what checks the PIN. */
       pin: z.optional(orNull(z.strictObject({ salt: short, hash: short, rounds: whole }))),
       /** The name of a new PIN, null for none: what checks it lies with the server and on tablets. Without it and `pin` the PIN stays as it was. */
       pinSet: z.optional(orNull(id)),
       ...signedByPasskey,
     }),
+  /** A key that marks badges: every tablet of the plant needs it, and exports leave it out. */
+  'badges.keyed': () => z.strictObject({ key: id, secret }),
   'person.removed': () => z.strictObject({ person: id, ...signedByPasskey }),
   'person.signed-in': () =>
     z.strictObject({

@@ -2,6 +2,7 @@
 // entry rules whole; the cells are kept by name, so that a look-up costs one step.
 
 import type { PayloadOf } from './kinds.ts';
+import { unsigned } from './passkey.ts';
 import type { BakeBody } from './vocabulary.ts';
 
 /** What is known of a part's package, as it was last described. */

@@ -145,8 +145,7 @@ async function takeIn(
   { size, seconds, sig }: Cosign,
 ): Promise<boolean> {
   const kept = await read();
-  const at = kept.findIndex(({ note }) => headOf(note)?.size === size);
-  const one = kept[at];
+  const one = kept.find(({ note }) => headOf(note)?.size === size);
   const note = one && parseNote(one.note);
   if (!one || !note || !canWitness(key.tablet)) return false;
   if (!signatureHolds(key.key, tabletCosignedText(note.text, seconds), sig)) return false;
@@ -154,6 +153,6 @@ async function takeIn(
   if (note.signatures.some((each) => each.name === key.tablet && each.id === id)) return true;
   if (cosignatures(one.note) >= cosignaturesMost) return false;
   const signed = { ...one, note: addTabletCosignature(one.note, key, { seconds, sig }) };
-  await write(kept.with(at, signed));
+  await write(kept.map((each) => (each === one ? signed : each)));
   return true;
 }

@@ -67,7 +67,8 @@ export function recordOwn(app: App, drafts: readonly Draft[], after: Parameters<
 }
 
 function asksPasskey(app: App, person: string, drafts: readonly Draft[]): boolean {
-  const isOne = ({ kind }: Draft) => (signedInKinds as readonly string[]).includes(kind);
+  const isOne = (draft: Draft) =>
+    typeof draft !== 'function' && (signedInKinds as readonly string[]).includes(draft.kind);
   if (app.practice !== null || passkeysHere() !== 'here' || !drafts.some(isOne)) return false;
   return passkeysOf(app.store.floor().passkeys, person, pageHost()).length > 0;
 }

@@ -44,7 +44,8 @@ export async function signOwn(
   person: string,
   drafts: readonly Draft[],
 ): Promise<readonly Draft[] | null> {
-  const isOne = ({ kind }: Draft) => (signedInKinds as readonly string[]).includes(kind);
+  const isOne = (draft: Draft) =>
+    typeof draft !== 'function' && (signedInKinds as readonly string[]).includes(draft.kind);
   const own = drafts.filter(isOne).slice(0, ACTS_MOST) as readonly SignableDraft[]; // kinds whose payloads have the field
   const signed = await signActs(app, person, own);
   if (signed === null) return null;

@@ -8,6 +8,7 @@ import { useApp } from '../../app.ts';
 import { useNotWhole } from '../../behind.ts';
 import { lazy } from '../../frame/lazy.tsx';
 import { useRefusal } from '../../may.ts';
+import { mayPrint } from '../../print/record-proof.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { Field } from '../../ui/Field.tsx';

@@ -177,6 +177,9 @@ const sayings: Readonly<Record<FactName, Say>> = {
   language: (value) => (typeof value === 'string' ? tongues[languageOf(value)].name : null),
   role: oneOf(() => say(shellWords).roles),
   badge: text,
+  // Nobody reads anything out of these.
+  secret: nothing,
+  badgeMark: nothing,
   pin: (value) => (value === null ? null : say(factWords).yes),
   pinSet: (value) => (value === null ? null : say(factWords).yes),
   how: oneOf(() => ({ ...say(factWords).hows, ...say(checklistWords).signedHow })),

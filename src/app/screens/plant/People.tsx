@@ -2,6 +2,7 @@
 // After each person the page says what comes next.
 
 import { useState } from 'preact/hooks';
+import { hasBadge } from '../../../../shared/floor/badge.ts';
 import { hasAdder, isLastAdder } from '../../../../shared/floor/may.ts';
 import { passkeysOf } from '../../../../shared/floor/passkeys-of.ts';
 import { hasPin, type Person } from '../../../../shared/floor/state.ts';
@@ -17,6 +18,9 @@ import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
 import { Passkeys } from './Passkeys.tsx';
 import { PersonForm } from './PersonForm.tsx';
+
+/** Names a row to whoever looks for it: by the badge of before there were marks, else by the name. */
+const tagOf = ({ badge, name }: Person) => (badge === '' ? name : badge);
 
 interface PeopleProps {
   /** The first engineer stands on the list: nobody is signed in yet. */
@@ -58,16 +62,16 @@ export function People({ onFirst }: PeopleProps) {
       )}
       <div>
         {people.map((person) => (
-          <div class="listed" key={person.person} data-testid={`listed-${person.badge}`}>
+          <div class="listed" key={person.person} data-testid={`listed-${tagOf(person)}`}>
             <span class="grow">
               <b>{person.name}</b> · {shell.roles[person.role]}
               <br />
-              <span class="soft code">{person.badge}</span>{' '}
+              <span class="soft">{hasBadge(person) ? words.hasBadge : words.noBadge}</span>{' '}
               <span class="soft">· {hasPin(person) ? words.hasPin : words.noPin}</span>
               {person.stays !== undefined && (
                 <>
                   <br />
-                  <span class="chip care" data-testid={`stays-${person.badge}`}>
+                  <span class="chip care" data-testid={`stays-${tagOf(person)}`}>
                     ! {words.stays[person.stays]}
                   </span>
                 </>
@@ -78,7 +82,7 @@ export function People({ onFirst }: PeopleProps) {
                 <Button
                   label={keyWords.openOf(passkeys(person), person.name)}
                   onPress={() => setKeysOf(person)}
-                  testId={`person-passkeys-${person.badge}`}
+                  testId={`person-passkeys-${tagOf(person)}`}
                 >
                   {passkeys(person)}
                 </Button>
@@ -90,7 +94,7 @@ export function People({ onFirst }: PeopleProps) {
                 tone="stop"
                 label={words.removeOf(person.name)}
                 onPress={() => setGoing(person)}
-                testId={`person-remove-${person.badge}`}
+                testId={`person-remove-${tagOf(person)}`}
               >
                 {words.remove}
               </Button>
@@ -152,7 +156,7 @@ function RemoveDialog({ person, onClose }: { readonly person: Person; readonly o
     });
   return (
     <Dialog title={words.removeTitle(person.name)} onClose={onClose} tone="care">
-      <p>{words.removeHelp(person.badge)}</p>
+      <p>{words.removeHelp(person.name)}</p>
       {app.person.value?.person === person.person && <p>{words.removeSelf}</p>}
       <AskFeet
         tone="stop"

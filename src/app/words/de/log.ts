@@ -6,6 +6,7 @@ export const words: Sentences<typeof english> = {
     'tablet.opened': 'Tablet trat dem Protokoll bei',
     'tablet.named': 'Tablet benannt',
     'person.added': 'Person hinzugefügt',
+    'badges.keyed': 'Schlüssel der Ausweise',
     'person.removed': 'Person entfernt',
     'person.signed-in': 'Angemeldet',
     'person.signed-out': 'Abgemeldet',

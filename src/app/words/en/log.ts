@@ -5,6 +5,7 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'tablet.opened': 'Tablet joined the log',
   'tablet.named': 'Tablet named',
   'person.added': 'Person added',
+  'badges.keyed': 'Key of the badges',
   'person.removed': 'Person removed',
   'person.signed-in': 'Signed in',
   'person.signed-out': 'Signed out',

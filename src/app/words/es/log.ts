@@ -6,6 +6,7 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'tablet.opened': 'Tableta unida al registro',
   'tablet.named': 'Tableta con nombre',
   'person.added': 'Persona añadida',
+  'badges.keyed': 'Clave de las tarjetas',
   'person.removed': 'Persona retirada',
   'person.signed-in': 'Entrada',
   'person.signed-out': 'Salida',

@@ -6,6 +6,7 @@ export const words: Sentences<typeof english> = {
     'tablet.opened': 'Tablette entrée au journal',
     'tablet.named': 'Tablette nommée',
     'person.added': 'Personne ajoutée',
+    'badges.keyed': 'Clé des badges',
     'person.removed': 'Personne retirée',
     'person.signed-in': 'Identifié',
     'person.signed-out': 'Déconnecté',

@@ -6,6 +6,7 @@ export const words: Sentences<typeof english> = {
     'tablet.opened': 'Tablet csatlakozott a naplóhoz',
     'tablet.named': 'Tablet elnevezve',
     'person.added': 'Személy felvéve',
+    'badges.keyed': 'A kártyák kulcsa',
     'person.removed': 'Személy törölve',
     'person.signed-in': 'Bejelentkezett',
     'person.signed-out': 'Kijelentkezett',

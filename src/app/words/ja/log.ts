@@ -6,6 +6,7 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'tablet.opened': 'タブレットがログに参加',
   'tablet.named': 'タブレットの名前を設定',
   'person.added': '人を追加',
+  'badges.keyed': 'バッジの鍵',
   'person.removed': '人を削除',
   'person.signed-in': 'サインイン',
   'person.signed-out': 'サインアウト',

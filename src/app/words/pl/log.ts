@@ -6,6 +6,7 @@ const kindsPl: Readonly<Record<EntryKind, string>> = {
   'tablet.opened': 'Tablet dołączył do dziennika',
   'tablet.named': 'Tablet nazwany',
   'person.added': 'Dodano osobę',
+  'badges.keyed': 'Klucz kart',
   'person.removed': 'Usunięto osobę',
   'person.signed-in': 'Zalogowano',
   'person.signed-out': 'Wylogowano',

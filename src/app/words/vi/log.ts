@@ -6,6 +6,7 @@ const kindsVi: Readonly<Record<EntryKind, string>> = {
   'tablet.opened': 'Tablet vào nhật ký',
   'tablet.named': 'Đặt tên tablet',
   'person.added': 'Thêm người',
+  'badges.keyed': 'Khóa của thẻ',
   'person.removed': 'Xóa người',
   'person.signed-in': 'Đăng nhập',
   'person.signed-out': 'Đăng xuất',
