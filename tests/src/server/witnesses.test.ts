@@ -4,8 +4,10 @@
 import { cpSync } from 'node:fs';
 import { request as ask, createServer, type Server } from 'node:http';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { Entry } from '../../../shared/log/entry.ts';
 import { parseNote } from '../../../shared/log/note.ts';
 import { parsePlantList } from '../../../shared/log/plant-list.ts';
+import { type ExportProof, makeProofRecord, readProofRecord } from '../../../shared/log/proof-record.ts';
 import { tabletsSaid } from '../../../shared/log/tablet-cosignature.ts';
 import { parseTreeHead } from '../../../shared/log/tree-head.ts';
 import { cosignedSchema } from '../../../shared/wire/messages.ts';
@@ -103,7 +105,7 @@ async function verify(text: string, ...more: readonly string[]) {
 describe('tablets as witnesses', () => {
   it('sign one head together, and exports, records and the command line count them by the plant’s list', async () => {
     const [a, b] = [await plant.join('a'), await plant.join('b')];
-    a.log.write(5);
+    await appendTo(plant.server.running, 5);
     a.start();
     await until('a to sign', async () => (await signers(plant.server.running)).length === 1);
     b.start();
@@ -113,7 +115,7 @@ describe('tablets as witnesses', () => {
       ['a', size],
       ['b', size],
     ]);
-    await appendTo(plant.server.running, 4);
+    await appendTo(plant.server.running, 4, 'p');
     const file = await exported(plant.server.running);
     const { code, err, report } = await verify(file);
     expect([code, report.seenBy.map((one: { tablet: string }) => one.tablet).sort()]).toEqual([
@@ -125,51 +127,50 @@ describe('tablets as witnesses', () => {
     expect(report.tree.size).toBe(9);
     // A record of what they saw carries them; one of what came later is proven without.
     const export_ = newFile(file);
-    const { out } = await call(['log', 'record', export_, '--entry', 'a/e1/1']);
+    const { out } = await call(['log', 'record', export_, '--entry', 'o/e1/1']);
     const keys = newFile((await call(['serve', 'keys', '--data', plant.server.folder])).out);
     const seen = await call(['log', 'verify', '--record', '-', '--keys', keys], out);
     expect(JSON.parse(seen.out)).toMatchObject({ ok: true, proven: 1, place: { size } });
     expect(JSON.parse(seen.out).seenBy).toHaveLength(2);
-    const later = await call(['log', 'record', export_, '--entry', 'o/e1/4']);
+    const later = await call(['log', 'record', export_, '--entry', 'p/e1/4']);
     const plain = await call(['log', 'verify', '--record', '-', '--keys', keys], later.out);
     expect(JSON.parse(plain.out)).toMatchObject({ ok: true, proven: 1, seenBy: [] });
   });
 
   it('count for nothing where the plant’s list does not name them, and break the file where they do not hold', async () => {
     const a = await plant.join('a');
-    a.log.write(3);
+    await appendTo(plant.server.running, 3);
     a.start();
     await until('a to sign', async () => (await signers(plant.server.running)).length === 1);
     const file = await exported(plant.server.running);
     const lines = file.trimEnd().split('\n');
-    const last = JSON.parse(lines.at(-1) ?? '');
-    const [{ head }] = last.payload.witnessed;
-    const changed = (note: string) =>
-      [
-        ...lines.slice(0, -1),
-        JSON.stringify({
-          ...last,
-          payload: { ...last.payload, witnessed: [{ ...last.payload.witnessed[0], head: note }] },
-        }),
-      ].join('\n');
-    const signatureLines = (head as string).trimEnd().split('\n');
+    const line = JSON.parse(lines.at(-1) ?? '') as Entry; // the plant's line is the last
+    const proof = readProofRecord(line);
+    const [{ head, proof: growth } = { head: '', proof: '' }] = proof?.witnessed ?? [];
+    const changed = (note: string) => {
+      const told = { keys: proof?.keys ?? '', tree: proof?.tree, witnessed: [{ head: note, proof: growth }] };
+      const sealed = makeProofRecord(told as ExportProof, { epoch: line.epoch, atMs: line.hlc.ms }); // the file has a tree
+      return [...lines.slice(0, -1), JSON.stringify(sealed)].join('\n');
+    };
+    expect((await verify(changed(head))).report.seenBy).toHaveLength(1);
+    const signatureLines = head.trimEnd().split('\n');
     const own = signatureLines.at(-1) ?? '';
     const [dash, name, base64 = ''] = own.split(' ');
     expect(name).toBe('a');
     // Under another name: nobody's.
-    const unknown = (head as string).replace(own, `${dash} mallory ${base64}`);
+    const unknown = head.replace(own, `${dash} mallory ${base64}`);
     expect((await verify(changed(unknown))).report.seenBy).toEqual([]);
     // Its own name with another signature.
     const bytes = Buffer.from(base64, 'base64');
     bytes[bytes.length - 1] = (bytes.at(-1) ?? 0) ^ 1;
-    const forged = (head as string).replace(base64, bytes.toString('base64'));
+    const forged = head.replace(base64, bytes.toString('base64'));
     const { code, err } = await verify(changed(forged));
     expect([code, err]).toEqual([
       1,
       expect.stringContaining('the signature of the tablet a under a head does not hold'),
     ]);
     // A head of another log, with the plant's signatures gone.
-    const other = (head as string).replace(/\n[^\n]+\n\n/, `\n${Buffer.alloc(32, 7).toString('base64')}\n\n`);
+    const other = head.replace(/\n[^\n]+\n\n/, `\n${Buffer.alloc(32, 7).toString('base64')}\n\n`);
     expect((await verify(changed(other))).code).toBe(1);
   });
 
