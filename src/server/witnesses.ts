@@ -15,7 +15,7 @@ import {
 } from '../../shared/log/tablet-cosignature.ts';
 import { consistencyHolds, emptyRoot, inclusionHolds, leafHash } from '../../shared/log/tree.ts';
 import { parseTreeHead, proofFromTexts, type SignedHead } from '../../shared/log/tree-head.ts';
-import type { Cosign } from '../../shared/wire/messages.ts';
+import type { Cosign } from '../../shared/wire/messages-heads.ts';
 import { signatureHolds } from './keys.ts';
 import type { Store } from './stores/store.ts';
 import type { TreeState } from './stores/tree.ts';

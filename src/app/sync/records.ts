@@ -4,7 +4,7 @@ import { fromHex } from '../../../shared/log/bytes.ts';
 import { type Entry, entryId } from '../../../shared/log/entry.ts';
 import { inclusionHolds, leafHash } from '../../../shared/log/tree.ts';
 import { parseTreeHead, proofFromTexts } from '../../../shared/log/tree-head.ts';
-import { recordToldSchema } from '../../../shared/wire/messages.ts';
+import { recordToldSchema } from '../../../shared/wire/messages-heads.ts';
 import type { SyncContext } from './context.ts';
 import { noteSignedBy } from './heads.ts';
 import type { Caller, CallFailure } from './http.ts';

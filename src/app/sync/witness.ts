@@ -4,7 +4,7 @@
 
 import { canWitness, tabletCosignedText } from '../../../shared/log/tablet-cosignature.ts';
 import { consistencyHolds } from '../../../shared/log/tree.ts';
-import { cosignedSchema } from '../../../shared/wire/messages.ts';
+import { cosignedSchema } from '../../../shared/wire/messages-heads.ts';
 import { remember, type SyncContext } from './context.ts';
 import { checkHeads, checkSome, inOrder, readHead, readSigned, type SeenHead, tellFault } from './heads.ts';
 import type { CallFailure } from './http.ts';

@@ -15,8 +15,6 @@ import {
 } from '../../../shared/wire/limits.ts';
 import {
   type Brought,
-  type Cosigned,
-  cosignSchema,
   type Info,
   type Offered,
   offerSchema,
@@ -24,12 +22,16 @@ import {
   type Push,
   type Pushed,
   pushSchema,
-  type RecordTold,
-  recordAskSchema,
   type SignedCheckpoint,
   type TreeTold,
   treeAskSchema,
 } from '../../../shared/wire/messages.ts';
+import {
+  type Cosigned,
+  cosignSchema,
+  type RecordTold,
+  recordAskSchema,
+} from '../../../shared/wire/messages-heads.ts';
 import { checkpointText } from '../../../shared/wire/signing.ts';
 import { treeSince, wireFloor, wireHeader, wireVersion } from '../../../shared/wire/version.ts';
 import type { ArrivedEntry } from '../arrived.ts';

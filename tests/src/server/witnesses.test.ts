@@ -10,7 +10,7 @@ import { parsePlantList } from '../../../shared/log/plant-list.ts';
 import { type ExportProof, makeProofRecord, readProofRecord } from '../../../shared/log/proof-record.ts';
 import { tabletsSaid } from '../../../shared/log/tablet-cosignature.ts';
 import { parseTreeHead } from '../../../shared/log/tree-head.ts';
-import { cosignedSchema } from '../../../shared/wire/messages.ts';
+import { cosignedSchema } from '../../../shared/wire/messages-heads.ts';
 import { makeTicket } from '../../../src/server/codes.ts';
 import { signatureHolds } from '../../../src/server/keys.ts';
 import { type RunningServer, startServer } from '../../../src/server/main.ts';

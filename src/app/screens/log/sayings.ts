@@ -1,5 +1,4 @@
-// What an entry says, fact by fact: what each is called, and its value as a person reads it, with its unit. Facts that only tie entries
-// together (ids of blocks, sweeps, disagreements) are not told: the entry's kind says what they tie.
+// What an entry says, fact by fact, as a person reads it, with its unit. Facts that only tie entries together (ids of blocks, sweeps) are not told: the kind says it.
 
 import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
@@ -177,7 +176,6 @@ const sayings: Readonly<Record<FactName, Say>> = {
   language: (value) => (typeof value === 'string' ? tongues[languageOf(value)].name : null),
   role: oneOf(() => say(shellWords).roles),
   badge: text,
-  // Nobody reads anything out of these.
   secret: nothing,
   badgeMark: nothing,
   pin: (value) => (value === null ? null : say(factWords).yes),
