@@ -5,7 +5,7 @@ export const words: Sentences<typeof english> = {
   title: 'Registro en papel',
   asking: 'Pidiendo la prueba al servidor…',
   proven: (place, size) =>
-    `Probado: entrada ${place} de ${size} del registro de la planta, firmado con la clave de la planta.`,
+    `Probado: entrada ${place} de ${size} en el registro de la planta, firmado con la clave de la planta.`,
   holds: 'El código lleva la prueba. La comprueba “reelward log verify --record”, sin el registro.',
   seen: (count, names) =>
     plural(

@@ -1,17 +1,12 @@
 import type { words as english } from '../en/record.ts';
-import { plural, type Sentences } from '../words.ts';
+import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   title: '紙の記録',
   asking: 'サーバーに証明を問い合わせています…',
   proven: (place, size) => `証明済み：工場ログ全${size}件中の${place}件目。工場の鍵で署名されています。`,
   holds: 'コードに証明が入っています。ログがなくても「reelward log verify --record」で確認できます。',
-  seen: (count, names) =>
-    plural(
-      count,
-      `タブレット1台が確認して署名：${names}。`,
-      `タブレット${count}台が確認して署名：${names}。`,
-    ),
+  seen: (count, names) => `タブレット${count}台が確認して署名：${names}。`,
   since: (when) => `まだ証明なし：${when}からサーバーがありません。`,
   never: 'まだ証明なし：サーバーにつながっていません。',
   waiting: 'まだ証明なし：サーバーにこの記録がありません。',

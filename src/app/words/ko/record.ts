@@ -1,17 +1,12 @@
 import type { words as english } from '../en/record.ts';
-import { plural, type Sentences } from '../words.ts';
+import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   title: '종이 기록',
   asking: '서버에 증명을 요청하는 중…',
   proven: (place, size) => `증명됨: 공장 로그 ${size}개 중 ${place}번째 항목, 공장 키로 서명됨.`,
   holds: '코드에 증명이 들어 있습니다. 로그 없이 “reelward log verify --record”로 확인합니다.',
-  seen: (count, names) =>
-    plural(
-      count,
-      `태블릿 1대가 확인하고 서명함: ${names}.`,
-      `태블릿 ${count}대가 확인하고 서명함: ${names}.`,
-    ),
+  seen: (count, names) => `태블릿 ${count}대가 확인하고 서명함: ${names}.`,
   since: (when) => `아직 증명 안 됨: ${when}부터 서버가 없습니다.`,
   never: '아직 증명 안 됨: 서버에 연결된 적이 없습니다.',
   waiting: '아직 증명 안 됨: 서버에 이 항목이 없습니다.',

@@ -1,5 +1,5 @@
 import type { words as english } from '../en/record.ts';
-import { plural, type Sentences } from '../words.ts';
+import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   title: 'Zapis na papierze',
@@ -7,12 +7,7 @@ export const words: Sentences<typeof english> = {
   proven: (place, size) =>
     `Dowiedzione: wpis ${place} z ${size} w dzienniku zakładu, podpisany kluczem zakładu.`,
   holds: 'Kod zawiera dowód. „reelward log verify --record” sprawdza go bez dziennika.',
-  seen: (count, names) =>
-    plural(
-      count,
-      `Sprawdził i podpisał 1 tablet: ${names}.`,
-      `Sprawdziły i podpisały tablety (${count}): ${names}.`,
-    ),
+  seen: (count, names) => `Sprawdziły i podpisały tablety (${count}): ${names}.`,
   since: (when) => `Jeszcze bez dowodu: brak serwera od ${when}.`,
   never: 'Jeszcze bez dowodu: brak połączenia z serwerem.',
   waiting: 'Jeszcze bez dowodu: serwer nie ma tego wpisu.',

@@ -1,5 +1,5 @@
 import type { words as english } from '../en/record.ts';
-import { plural, type Sentences } from '../words.ts';
+import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   title: 'Bản ghi trên giấy',
@@ -7,12 +7,7 @@ export const words: Sentences<typeof english> = {
   proven: (place, size) =>
     `Đã chứng minh: mục ${place} trong ${size} của nhật ký nhà máy, ký bằng khóa của nhà máy.`,
   holds: 'Mã mang bằng chứng. “reelward log verify --record” kiểm tra được mà không cần nhật ký.',
-  seen: (count, names) =>
-    plural(
-      count,
-      `1 máy tính bảng đã kiểm tra và ký: ${names}.`,
-      `${count} máy tính bảng đã kiểm tra và ký: ${names}.`,
-    ),
+  seen: (count, names) => `${count} máy tính bảng đã kiểm tra và ký: ${names}.`,
   since: (when) => `Chưa chứng minh: không có máy chủ từ ${when}.`,
   never: 'Chưa chứng minh: chưa kết nối được máy chủ.',
   waiting: 'Chưa chứng minh: máy chủ chưa có mục này.',

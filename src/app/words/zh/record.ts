@@ -1,13 +1,12 @@
 import type { words as english } from '../en/record.ts';
-import { plural, type Sentences } from '../words.ts';
+import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   title: '纸质记录',
   asking: '正在向服务器请求证明…',
   proven: (place, size) => `已证明：工厂日志共 ${size} 条中的第 ${place} 条，由工厂密钥签名。`,
   holds: '码中带有证明。没有日志也可用“reelward log verify --record”核对。',
-  seen: (count, names) =>
-    plural(count, `1 台平板已核对并签名：${names}。`, `${count} 台平板已核对并签名：${names}。`),
+  seen: (count, names) => `${count} 台平板已核对并签名：${names}。`,
   since: (when) => `尚未证明：自 ${when} 起没有服务器。`,
   never: '尚未证明：未连上服务器。',
   waiting: '尚未证明：服务器还没有该条目。',
