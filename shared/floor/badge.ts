@@ -2,10 +2,7 @@
 // hash under a key of the plant's own (HMAC, RFC 2104, with SHA-256), which every tablet has by the log and no export shows.
 // A badge of before there were marks stands in the log as it is, and counts as ever.
 
-import { hmac } from '@noble/hashes/hmac.js';
-import { sha256 } from '@noble/hashes/sha2.js';
-import { utf8ToBytes } from '@noble/hashes/utils.js';
-import { fromBase64Url, toBase64Url } from '../kit/base64.ts';
+import { keyedHash } from '../log/keyed-hash.ts';
 
 /** A badge as it is known: its text, '' where the log has its mark alone. */
 export interface KnownBadge {
@@ -20,11 +17,6 @@ export interface KnownBadge {
   };
 }
 
-/** The mark of a badge's text. `secret`: the plant's key, base64url. */
-export function markOf(secret: string, text: string): string {
-  return toBase64Url(hmac(sha256, fromBase64Url(secret) ?? new Uint8Array(), utf8ToBytes(text)));
-}
-
 /** True for somebody who has a badge. */
 export function hasBadge({ badge, badgeMark }: KnownBadge): boolean {
   return badge !== '' || badgeMark !== undefined;
@@ -34,7 +26,7 @@ export function hasBadge({ badge, badgeMark }: KnownBadge): boolean {
 export function thoseWithBadge<P extends KnownBadge>(people: Iterable<P>, text: string): readonly P[] {
   const marks = new Map<string, string>();
   const marked = (secret: string) => {
-    const mark = marks.get(secret) ?? markOf(secret, text);
+    const mark = marks.get(secret) ?? keyedHash(secret, text);
     marks.set(secret, mark);
     return mark;
   };

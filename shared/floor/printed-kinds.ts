@@ -15,6 +15,6 @@ const printedKinds: ReadonlySet<string> = new Set([
 ]);
 
 /** True for a changeover, a first panel, a splice and a containment. */
-export function isPrinted({ kind, payload }: Pick<Entry, 'kind' | 'payload'>): boolean {
+export function isKeptOnPaper({ kind, payload }: Pick<Entry, 'kind' | 'payload'>): boolean {
   return printedKinds.has(kind) || (kind === 'reel.verified' && payload['act'] === 'splice');
 }

@@ -53,9 +53,14 @@ const WITNESSES_MOST = 4;
 /** A signed head with the plant's signatures (by one of them another tablet checks the paper) and those of some witnesses; null where the plant's key did not sign it. */
 export function noteForPaper({ text, signatures }: Note, key: NoteKey): string | null {
   const id = noteKeyId(key);
-  const own = signatures.filter((one) => one.name === key.name);
-  if (!own.some((one) => one.id === id)) return null;
-  const kept = [...own, ...signatures.filter((one) => one.name !== key.name).slice(0, WITNESSES_MOST)];
+  const own = signatures.filter((one) => one.name === key.name && one.id === id);
+  if (own.length === 0) return null;
+  const forTablets = signatures.filter((one) => one.name === key.name && one.id !== id);
+  const kept = [
+    ...forTablets,
+    ...own,
+    ...signatures.filter((one) => one.name !== key.name).slice(0, WITNESSES_MOST),
+  ];
   return `${text}\n${kept.map((one) => signatureLine(one.name, one.id, one.bytes)).join('')}`;
 }
 

@@ -176,7 +176,8 @@ describe('a passkey', () => {
       expect(first && passkeyUse(first)?.acts).toHaveLength(1);
       const { passkeys } = await verify(await readLog(page));
       expect(passkeys.proven).toMatchObject([{ kind: 'person.added', says: 'proven by passkey of Morag' }]);
-      // Each look at the log takes the authenticator out: nothing signs now, until the person says so.
+      // A scan takes the authenticator out.
+      await scan(page, 'BADGE-3301');
       await authenticator.putIn(false);
       await add('Juna');
       await page.getByTestId('notice').getByText('The passkey did not sign').waitFor();

@@ -22,6 +22,14 @@ beforeAll(async () => {
   const wasm = readFileSync(createRequire(import.meta.url).resolve('zxing-wasm/reader/zxing_reader.wasm'));
   prepareZXingModule({ overrides: { wasmBinary: new Uint8Array(wasm).buffer } });
   [server, browser] = await Promise.all([startServe(), startBrowser()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.stop();
+});
+
+/** A tablet of the plant, and its first person. */
+async function begin(): Promise<void> {
   page = await joinPlant(browser, server.url, { code: server.firstCode, name: 'Line front' });
   await page.evaluate(() => {
     window.print = () => {
@@ -38,11 +46,7 @@ beforeAll(async () => {
   await page.getByText('Elif saved.').waitFor();
   await signIn(page, 'E-1');
   await untilSent(page);
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.stop();
-});
+}
 
 /** Opens the newest entry of a kind, and its paper's dialog; `isProven`: what it must say. */
 async function openRecord(kind: string, isProven: boolean): Promise<void> {
@@ -93,6 +97,7 @@ async function verify(record: string) {
 
 describe('the paper of an entry', () => {
   it('carries its proof, which the command line checks without the log', async () => {
+    await begin();
     await openRecord('person.added', true);
     const { words, codes } = await onPaper();
     expect(words).toContain('Proven: entry');

@@ -1,9 +1,10 @@
 // Gives people badges: what a badge says is marked with the plant's key before it is written down, so that nothing in the log makes a badge.
 
-import { badgeKeyOf, markOf } from '../../../shared/floor/badge.ts';
+import { badgeKeyOf } from '../../../shared/floor/badge.ts';
 import type { DraftEntry, PayloadOf } from '../../../shared/floor/kinds.ts';
 import type { FloorState, Person } from '../../../shared/floor/state.ts';
 import { toBase64Url } from '../../../shared/kit/base64.ts';
+import { keyedHash } from '../../../shared/log/keyed-hash.ts';
 import { newId } from '../device/ids.ts';
 
 /** What a badge says that is printed here: drawn by chance (100 bits), so that nobody finds it by trying. */
@@ -21,7 +22,7 @@ export function badgeDrafts(
   const draw = () => ({ key: newId(), secret: toBase64Url(crypto.getRandomValues(new Uint8Array(32))) });
   const { key, secret, isNew } = badgeKeyOf(floor, draw);
   const told = given.map(({ payload, badge }): DraftEntry => {
-    const badgeMark = { key, mark: markOf(secret, badge) };
+    const badgeMark = { key, mark: keyedHash(secret, badge) };
     return { kind: 'person.added', payload: { ...payload, badgeMark } };
   });
   return isNew ? [{ kind: 'badges.keyed', payload: { key, secret } }, ...told] : told;

@@ -147,7 +147,7 @@ export function namesOf(
       return (
         [...floor.people.values()]
           // What it says is drawn as it is printed: the log does not hold it.
-          .map(({ person, name }) => ({ name: person, code: person, about: name }))
+          .map(({ person, name }) => ({ name: person, code: '', about: name }))
           .sort((a, b) => compareNatural(a.about, b.about))
       );
     case 'station':

@@ -1,6 +1,6 @@
 // Proofs that entries are in the plant's log, kept for papers that are printed without a server. They may be lost: the server is asked anew.
 
-import { isPrinted } from '../../../shared/floor/printed-kinds.ts';
+import { isKeptOnPaper } from '../../../shared/floor/printed-kinds.ts';
 import { chainId, type Entry, entryId } from '../../../shared/log/entry.ts';
 import type { KeptRecord, RecordPort, SyncLog } from '../sync/ports.ts';
 import type { CacheDatabase } from './database.ts';
@@ -64,7 +64,7 @@ export function recordPort(
         if (!last) break;
         seq = last.seq;
         const found = entries
-          .filter(isPrinted)
+          .filter(isKeptOnPaper)
           .map(({ tablet, epoch, seq: at, hash }) => ({ tablet, epoch, seq: at, hash }));
         wanted = [...wanted, ...found].slice(-KEPT_MOST);
       }

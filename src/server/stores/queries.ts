@@ -67,6 +67,7 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
     dialect: parts.dialect,
     ...metaQueries(db),
     ...chainQueries(db, parts),
+    ...entryQueries(db),
     ...pageQueries(db),
     ...quarantineQueries(db),
     ...snapshotQueries(db),
@@ -166,21 +167,36 @@ function chainQueries(
   };
 }
 
+/** One entry by its name. */
+function entryQueries(db: Kysely<Tables>): Pick<Store, 'hashOf' | 'posOf'> {
+  return {
+    hashOf: async ({ tablet, epoch, seq }) => {
+      const row = await db
+        .selectFrom('entries')
+        .select('hash')
+        .where('tablet', '=', tablet)
+        .where('epoch', '=', epoch)
+        .where('seq', '=', seq)
+        .executeTakeFirst();
+      return row?.hash ?? null;
+    },
+    posOf: async ({ tablet, epoch, seq }) => {
+      const row = await db
+        .selectFrom('entries')
+        .select('pos')
+        .where('tablet', '=', tablet)
+        .where('epoch', '=', epoch)
+        .where('seq', '=', seq)
+        .executeTakeFirst();
+      return row === undefined ? null : Number(row.pos);
+    },
+  };
+}
+
 /** The log's entries, a page at a time. */
 function pageQueries(
   db: Kysely<Tables>,
-): Pick<
-  Store,
-  | 'page'
-  | 'signedPage'
-  | 'sealedPage'
-  | 'orderedPage'
-  | 'longPage'
-  | 'ofKinds'
-  | 'firstOf'
-  | 'hashOf'
-  | 'posOf'
-> {
+): Pick<Store, 'page' | 'signedPage' | 'sealedPage' | 'orderedPage' | 'longPage' | 'ofKinds' | 'firstOf'> {
   return {
     page: async (pos, limit) => {
       const query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '>', pos);
@@ -234,26 +250,6 @@ function pageQueries(
         .where('seq', '=', 1)
         .executeTakeFirst();
       return row ? toStored(row) : null;
-    },
-    hashOf: async ({ tablet, epoch, seq }) => {
-      const row = await db
-        .selectFrom('entries')
-        .select('hash')
-        .where('tablet', '=', tablet)
-        .where('epoch', '=', epoch)
-        .where('seq', '=', seq)
-        .executeTakeFirst();
-      return row?.hash ?? null;
-    },
-    posOf: async ({ tablet, epoch, seq }) => {
-      const row = await db
-        .selectFrom('entries')
-        .select('pos')
-        .where('tablet', '=', tablet)
-        .where('epoch', '=', epoch)
-        .where('seq', '=', seq)
-        .executeTakeFirst();
-      return row === undefined ? null : Number(row.pos);
     },
     ofKinds: async (kinds, afterPos) => {
       const rows = await readable(db.selectFrom('entries').select(entryColumns))

@@ -3,27 +3,31 @@
 import { createHmac } from 'node:crypto';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { badgeKeyOf, hasBadge, markOf, thoseWithBadge } from '../../../shared/floor/badge.ts';
+import { badgeKeyOf, hasBadge, thoseWithBadge } from '../../../shared/floor/badge.ts';
+import { applyAll } from '../../../shared/floor/fold.ts';
 import { foldPeople, type PeopleState, personByBadge } from '../../../shared/floor/people.ts';
 import { recognise } from '../../../shared/floor/recognise.ts';
 import { withoutSecrets } from '../../../shared/floor/secrets.ts';
 import { emptyState } from '../../../shared/floor/state.ts';
-import { beginStory, foldAll } from './story.ts';
+import { keyedHash } from '../../../shared/log/keyed-hash.ts';
+import { beginStory, type Story } from './story.ts';
 
 const secret = Buffer.alloc(32, 7).toString('base64url');
 const other = Buffer.alloc(32, 8).toString('base64url');
+
+const foldAll = (story: Story) => applyAll(emptyState(), story.entries);
 
 test('a mark is HMAC with SHA-256 of the text, as Node computes it', () => {
   fc.assert(
     fc.property(fc.uint8Array({ minLength: 32, maxLength: 32 }), fc.string(), (key, text) => {
       const wanted = createHmac('sha256', key).update(text, 'utf8').digest('base64url');
-      expect(markOf(Buffer.from(key).toString('base64url'), text)).toBe(wanted);
+      expect(keyedHash(Buffer.from(key).toString('base64url'), text)).toBe(wanted);
     }),
   );
 });
 
 describe('a badge', () => {
-  const told = (text: string, by = secret, key = 'k1') => ({ key, mark: markOf(by, text) });
+  const told = (text: string, by = secret, key = 'k1') => ({ key, mark: keyedHash(by, text) });
 
   test('is known by its mark, and nothing in the log says what is on it', () => {
     const story = beginStory();
