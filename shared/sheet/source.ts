@@ -86,19 +86,34 @@ export function foreignKind(bytes: Uint8Array): ForeignKind | null {
   return holds(bytes, 'word/document.xml') ? 'word-document' : 'zip';
 }
 
-/** Bytes that a workbook says it unpacks to, without unpacking any of it; 0 where the bytes are no zip that can be read. */
-export function workbookBytes(bytes: Uint8Array): number {
+/** Deflate packs a run of one byte at most so many times smaller (RFC 1951: 258 bytes in two bits). */
+const PACKED_MOST = 1032;
+
+/** What the list at a zip's end says of its parts, without unpacking any: bytes of all, and whether one says more than its own bytes can hold. */
+function partsSaid(bytes: Uint8Array): { readonly sum: number; readonly isOverstated: boolean } {
   let sum = 0;
-  const look = ({ originalSize }: { readonly originalSize: number }) => {
+  let isOverstated = false;
+  const look = ({ size, originalSize }: { readonly size: number; readonly originalSize: number }) => {
     sum += originalSize;
+    isOverstated ||= size > bytes.length || originalSize > (size + 1) * PACKED_MOST;
     return false;
   };
   try {
     unzipSync(bytes, { filter: look });
   } catch {
-    return 0; // the spreadsheet reader says so
+    return { sum: 0, isOverstated: false }; // the spreadsheet reader says so
   }
-  return sum;
+  return { sum, isOverstated };
+}
+
+/** Bytes that a workbook says it unpacks to; 0 where the bytes are no zip that can be read. */
+export function workbookBytes(bytes: Uint8Array): number {
+  return partsSaid(bytes).sum;
+}
+
+/** True where a part says that it unpacks to more than its bytes can hold: whoever unpacks it makes room for all that it says. */
+export function isOverstated(bytes: Uint8Array): boolean {
+  return partsSaid(bytes).isOverstated;
 }
 
 /** A workbook's cell: a date becomes ISO text, a type not known here becomes its text. */

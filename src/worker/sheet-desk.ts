@@ -17,6 +17,7 @@ import type { IgnoredReason } from '../../shared/sheet/slot.ts';
 import {
   type ForeignKind,
   foreignKind,
+  isOverstated,
   joinPages,
   nameHeaders,
   pickSheet,
@@ -125,6 +126,8 @@ async function parseWorkbook(
 ): Promise<Parsed> {
   const unpacked = workbookBytes(new Uint8Array(buffer));
   if (unpacked > mostUnpackedBytes) throw new Unreadable('too-large', String(unpacked));
+  if (isOverstated(new Uint8Array(buffer)))
+    throw new Unreadable('broken-workbook', 'a part says that it holds more than it can');
   // The spreadsheet reader may take the bytes over: merged cells are looked up first.
   const merged = mergedRanges(new Uint8Array(buffer));
   const sheets = await tools.readWorkbook(buffer).catch((reason: unknown) => {
