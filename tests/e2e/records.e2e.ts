@@ -68,9 +68,14 @@ async function onPaper(): Promise<{ readonly words: string; readonly codes: read
   const code = page.locator('.record-code');
   let codes: readonly string[] = [];
   if ((await code.count()) > 0) {
-    const style = await page.addStyleTag({ content: '.record-code { zoom: 3 }' });
+    const zoom = (side: string) =>
+      code.evaluate((node, to) => {
+        for (const each of ['width', 'height']) node.setAttribute(each, to);
+      }, side);
+    const width = (await code.getAttribute('width')) ?? '';
+    await zoom('220mm');
     const picture = await code.screenshot();
-    await style.evaluate((node) => (node as Element).remove());
+    await zoom(width);
     const found = await readBarcodes(new Uint8Array(picture), {
       formats: ['QRCode'],
       textMode: 'Plain',
