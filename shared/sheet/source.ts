@@ -88,14 +88,30 @@ export function foreignKind(bytes: Uint8Array): ForeignKind | null {
 
 /** Deflate packs a run of one byte at most so many times smaller (RFC 1951: 258 bytes in two bits). */
 const PACKED_MOST = 1032;
+/** Bytes that the list says of a part at least (PKWARE APPNOTE 4.3.12). */
+const LISTED_LEAST = 46;
+/** The record at the end: its mark, its bytes without a comment, and a comment's at most. */
+const [END_MARK, END_BYTES, COMMENT_MOST] = [0x06054b50, 22, 0xffff];
 
-/** What the list at a zip's end says of its parts, without unpacking any: bytes of all, and whether one says more than its own bytes can hold. */
+/** True where the record at a zip's end (APPNOTE 4.3.16) counts more parts than its bytes can list: looking for them would take as long. */
+function listsTooMany(bytes: Uint8Array): boolean {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.length);
+  const last = bytes.length - END_BYTES;
+  for (let at = last; at >= 0 && last - at <= COMMENT_MOST; at -= 1)
+    if (view.getUint32(at, true) === END_MARK)
+      return view.getUint16(at + 8, true) * LISTED_LEAST > bytes.length;
+  return false;
+}
+
+/** What the list at a zip's end says of its parts, without unpacking any: bytes of all, and whether it says more than the bytes can hold. */
 function partsSaid(bytes: Uint8Array): { readonly sum: number; readonly isOverstated: boolean } {
+  if (listsTooMany(bytes)) return { sum: 0, isOverstated: true };
   let sum = 0;
   let isOverstated = false;
   const look = ({ size, originalSize }: { readonly size: number; readonly originalSize: number }) => {
     sum += originalSize;
-    isOverstated ||= size > bytes.length || originalSize > (size + 1) * PACKED_MOST;
+    isOverstated ||=
+      parts * LISTED_LEAST > bytes.length || size > bytes.length || originalSize > (size + 1) * PACKED_MOST;
     return false;
   };
   try {
@@ -111,7 +127,7 @@ export function workbookBytes(bytes: Uint8Array): number {
   return partsSaid(bytes).sum;
 }
 
-/** True where a part says that it unpacks to more than its bytes can hold: whoever unpacks it makes room for all that it says. */
+/** True where the bytes cannot hold what their list says, parts or bytes of a part: whoever unpacks it makes room for all that it says. */
 export function isOverstated(bytes: Uint8Array): boolean {
   return partsSaid(bytes).isOverstated;
 }

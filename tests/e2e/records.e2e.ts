@@ -90,7 +90,8 @@ async function onPaper(): Promise<{ readonly words: string; readonly codes: read
 
 async function verify(record: string) {
   const keys = path.join(server.folder, 'keys.txt');
-  writeFileSync(keys, await server.act('keys'));
+  // The fingerprint is told beside the list, not in it.
+  writeFileSync(keys, (await server.act('keys')).replace(/^The plant's key: .*\n/m, ''));
   const args = ['log', 'verify', '--record', '-', '--keys', keys];
   const child = spawn(process.execPath, [path.join(dist, 'cli/reelward.js'), ...args], { env: outside() });
   let out = '';

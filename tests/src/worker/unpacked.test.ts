@@ -56,3 +56,11 @@ test('one whose part says more than its bytes can hold is told to be broken, and
   const { code, err } = await call(['sheet', '-'], bytes);
   expect([code, err]).toEqual([2, expect.stringMatching(/broken workbook/)]);
 });
+
+test('one that says it has more parts than its bytes can list is broken too', () => {
+  const zip = bomb(64);
+  const view = new DataView(zip.buffer);
+  // The count of parts stands twice in the record at the end (PKWARE APPNOTE 4.3.16), 22 bytes long.
+  for (const at of [8, 10]) view.setUint16(zip.length - 22 + at, 0xffff, true);
+  expect(isOverstated(zip)).toBe(true);
+});
