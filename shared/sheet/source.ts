@@ -110,8 +110,7 @@ function partsSaid(bytes: Uint8Array): { readonly sum: number; readonly isOverst
   let isOverstated = false;
   const look = ({ size, originalSize }: { readonly size: number; readonly originalSize: number }) => {
     sum += originalSize;
-    isOverstated ||=
-      parts * LISTED_LEAST > bytes.length || size > bytes.length || originalSize > (size + 1) * PACKED_MOST;
+    isOverstated ||= size > bytes.length || originalSize > (size + 1) * PACKED_MOST;
     return false;
   };
   try {
