@@ -29,6 +29,7 @@ export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'tablet.named': 'look',
   'person.added': 'manage-people',
   'person.removed': 'manage-people',
+  'badges.keyed': 'look',
   'person.signed-in': 'look',
   'person.signed-out': 'look',
   'person.language-chosen': 'look',

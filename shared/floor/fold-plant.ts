@@ -2,6 +2,7 @@
 
 import type { EntryOf } from './kinds.ts';
 import { approveMaker, nameMakers, withdrawMaker } from './maker-lists.ts';
+import { unsigned } from './passkey.ts';
 import { type FloorState, type LineRules, needKey, THE_PLANT } from './state.ts';
 
 type TabletEntry = EntryOf<'tablet.opened' | 'tablet.named'>;
@@ -108,11 +109,11 @@ function foldRule(state: FloorState, entry: RuleEntry): void {
       const before = state.rules.get(line);
       // A tablet of an older version knows the rules' own shifts alone: what it changes there counts.
       if (before && hoursOf(before) !== hoursOf(entry.payload)) state.calendars.delete(line);
-      state.rules.set(line, entry.payload);
+      state.rules.set(line, unsigned(entry.payload));
       return;
     }
     case 'line.calendar-ruled':
-      state.calendars.set(entry.payload.line, entry.payload);
+      state.calendars.set(entry.payload.line, unsigned(entry.payload));
       return;
     case 'line.climate-ruled': {
       const { line, celsius, humidity } = entry.payload;
@@ -120,7 +121,7 @@ function foldRule(state: FloorState, entry: RuleEntry): void {
       return;
     }
     case 'line.panels-ruled':
-      state.inLines.set(entry.payload.line, entry.payload);
+      state.inLines.set(entry.payload.line, unsigned(entry.payload));
       return;
     case 'line.idle-ruled':
       state.idles.set(entry.payload.line, entry.payload.minutes);

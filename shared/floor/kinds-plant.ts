@@ -2,6 +2,7 @@
 // types of feeders and the lengths of tape in them, dates of reels. Kinds of their own, since a tablet of an older version must still read those.
 
 import * as z from 'zod/mini';
+import { signedByPasskey } from './kinds-passkeys.ts';
 import { count, id, orNull, positive, short } from './payload-fields.ts';
 
 /**
@@ -40,6 +41,7 @@ export const plantPayloadSchemas = {
     z.strictObject({
       line: id,
       limits: z.array(z.strictObject({ begins: short, months: z.int().check(z.minimum(1), z.maximum(600)) })),
+      ...signedByPasskey,
     }),
   /**
    * When the line works. It stands beside the shifts in the line's rules, which older tablets read: those are the shifts and breaks of all its
@@ -60,6 +62,7 @@ export const plantPayloadSchemas = {
       overtime: z.array(spell),
       /** The line stands, whatever else says. */
       stops: z.array(spell),
+      ...signedByPasskey,
     }),
   /** What feeders of one type have in common; null: nobody said. `pocketMm`: the deepest pocket that passes. */
   'feeder-type.known': () =>
@@ -74,7 +77,8 @@ export const plantPayloadSchemas = {
   /** Which type a feeder is of, and lengths measured on this very one. Beside its record, which older tablets must read. */
   'feeder.typed': () => z.strictObject({ feeder: id, type: orNull(id), ...tapeLengths }),
   /** The line's own trailer and leader, where no feeder and no type says otherwise; its other lengths stand in its rules. */
-  'line.tape-ruled': () => z.strictObject({ line: id, trailerMm: orNull(count), leaderMm: orNull(count) }),
+  'line.tape-ruled': () =>
+    z.strictObject({ line: id, trailerMm: orNull(count), leaderMm: orNull(count), ...signedByPasskey }),
   /** The day after which a reel must not be used, as its label says. Beside the entry of the scan, which older tablets must read. */
   'reel.dated': () => z.strictObject({ reel: id, expires: z.string().check(z.regex(/^\d{4}-\d\d-\d\d$/)) }),
 } as const;

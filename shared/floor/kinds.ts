@@ -11,7 +11,7 @@ import { linePayloadSchemas } from './kinds-line.ts';
 import { moisturePayloadSchemas } from './kinds-moisture.ts';
 import { panelPayloadSchemas } from './kinds-panels.ts';
 import { partPayloadSchemas } from './kinds-parts.ts';
-import { passkeyPayloadSchemas } from './kinds-passkeys.ts';
+import { passkeyPayloadSchemas, signedByPasskey } from './kinds-passkeys.ts';
 import { pastePayloadSchemas } from './kinds-paste.ts';
 import { plantPayloadSchemas, weekly } from './kinds-plant.ts';
 import { printPayloadSchemas } from './kinds-print.ts';
@@ -49,6 +49,9 @@ export const setupSlotSchema = z.strictObject({
   turn: z.optional(z.int().check(z.minimum(1))),
 });
 
+/** 32 bytes. */
+const secret = z.string().check(z.regex(/^[\w-]{43}$/));
+
 /** The shape of every kind's payload, each made when asked for: `schemaOf` keeps it. Unknown keys are refused. */
 export const payloadSchemas = {
   'tablet.opened': () =>
@@ -66,13 +69,19 @@ export const payloadSchemas = {
       person: id,
       name: short,
       role: z.enum(roles),
-      badge: short,
+      /** What the badge says, as older versions wrote it. */
+      badge: z.optional(short),
+      /** What the badge says, as its hash under a key of `badges.keyed` (`badge.ts`). */
+      badgeMark: z.optional(z.strictObject({ key: id, mark: secret })),
       /** As older versions wrote it: what checks the PIN. */
       pin: z.optional(orNull(z.strictObject({ salt: short, hash: short, rounds: whole }))),
       /** The name of a new PIN, null for none: what checks it lies with the server and on tablets. Without it and `pin` the PIN stays as it was. */
       pinSet: z.optional(orNull(id)),
+      ...signedByPasskey,
     }),
-  'person.removed': () => z.strictObject({ person: id }),
+  /** A key that marks badges: every tablet of the plant needs it, and exports leave it out. */
+  'badges.keyed': () => z.strictObject({ key: id, secret }),
+  'person.removed': () => z.strictObject({ person: id, ...signedByPasskey }),
   'person.signed-in': () =>
     z.strictObject({
       person: id,
@@ -138,6 +147,7 @@ export const payloadSchemas = {
       feedersKnown: z.boolean(),
       /** Which reel off the line is taken first; absent: the oldest. */
       pickOrder: z.optional(z.enum(pickOrders)),
+      ...signedByPasskey,
     }),
   'feeder.known': () =>
     z.strictObject({
@@ -147,7 +157,7 @@ export const payloadSchemas = {
       positions: z.int().check(z.minimum(1)),
     }),
   'feeder.withdrawn': () => z.strictObject({ feeder: id, reason: short }),
-  'supplier.approved': () => z.strictObject({ supplierPart: short, part: id }),
+  'supplier.approved': () => z.strictObject({ supplierPart: short, part: id, ...signedByPasskey }),
   'supplier.withdrawn': () => z.strictObject({ supplierPart: short, part: id }),
   'setup.taken': () =>
     z.strictObject({
@@ -222,7 +232,7 @@ export const payloadSchemas = {
       part: orNull(short),
       reason: short,
     }),
-  'material.released': () => z.strictObject({ block: id, reason: short, by: id }),
+  'material.released': () => z.strictObject({ block: id, reason: short, by: id, ...signedByPasskey }),
   'sweep.started': () => z.strictObject({ line: id, sweep: id }),
   'sweep.ended': () => z.strictObject({ line: id, sweep: id, seen: whole, missing: z.array(short) }),
   'warning.acknowledged': () =>

@@ -44,6 +44,7 @@ export function copyForPractice(state: FloorState, line: string): readonly ToldE
 
 function peopleAndParts(state: FloorState): ToldEntry[] {
   const told: ToldEntry[] = [];
+  for (const [key, secret] of state.badgeKeys) told.push({ kind: 'badges.keyed', payload: { key, secret } });
   for (const person of state.people.values()) told.push({ kind: 'person.added', payload: toldAgain(person) });
   for (const payload of state.feeders.values()) told.push({ kind: 'feeder.known', payload });
   for (const payload of state.feederTypes.values()) told.push({ kind: 'feeder-type.known', payload });
@@ -326,8 +327,10 @@ export function inventPractice(names: PracticeNames, zone: string): readonly Tol
 }
 
 /** The entry that tells a person as the floor knows them. */
-function toldAgain({ person, name, role, badge, pin, pinSet }: Person): PayloadOf<'person.added'> {
-  const payload: PayloadOf<'person.added'> = { person, name, role, badge };
+function toldAgain({ person, name, role, badge, badgeMark, pin, pinSet }: Person): PayloadOf<'person.added'> {
+  const payload: PayloadOf<'person.added'> = { person, name, role };
+  if (badge !== '') payload.badge = badge;
+  else if (badgeMark) payload.badgeMark = { key: badgeMark.key, mark: badgeMark.mark };
   if (pinSet) payload.pinSet = pinSet.pin;
   else payload.pin = pin;
   return payload;

@@ -71,8 +71,10 @@ function inOrder<E>(...folds: readonly Fold<NoInfer<E>>[]): Fold<E> {
   };
 }
 
-const people: Fold<EntryOf<'person.added' | 'person.removed' | 'person.language-chosen'>> = (state, entry) =>
-  foldPeople(state.people, entry);
+const people: Fold<EntryOf<'badges.keyed' | 'person.added' | 'person.removed' | 'person.language-chosen'>> = (
+  state,
+  entry,
+) => foldPeople(state, entry);
 
 // Where order matters: floor lives before the material, since clearing a hold takes away what says where the reel goes; and a count off
 // the line shows a loss before the material takes the reel's new count.
@@ -82,6 +84,7 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'plant.named': { schema: schemas['plant.named'], fold: foldPlant, touches: nowhere },
   'tablet.named': { schema: schemas['tablet.named'], fold: foldPlant, touches: nowhere },
   'person.added': { schema: schemas['person.added'], fold: people, touches: nowhere },
+  'badges.keyed': { schema: schemas['badges.keyed'], fold: people, touches: nowhere },
   'person.removed': { schema: schemas['person.removed'], fold: people, touches: nowhere },
   'person.signed-in': { schema: schemas['person.signed-in'], fold: nothing, touches: nowhere },
   'person.signed-out': { schema: schemas['person.signed-out'], fold: nothing, touches: nowhere },

@@ -4,6 +4,7 @@
 
 import type { ClockReading } from '../log/entry.ts';
 import type { AgeLimit } from './age-limit.ts';
+import type { KnownBadge } from './badge.ts';
 import type { Block } from './blocks.ts';
 import type { ChecklistTemplate } from './checklist.ts';
 import type { Exposure } from './exposure.ts';
@@ -25,11 +26,10 @@ import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from '.
 export type { CartPlace, Changeover, Checklist, KeptPlan, StepAnswer } from './state-change.ts';
 
 /** Who belongs to the plant; `pin` verifies a PIN away from the server, null where none is set. */
-export interface Person {
+export interface Person extends KnownBadge {
   readonly person: string;
   readonly name: string;
   readonly role: Role;
-  readonly badge: string;
   /** A PIN whose check lies outside the log: its name, and the tablet that set it. */
   readonly pinSet?: { readonly pin: string; readonly tablet: string };
   /** The language they chose, of BCP 47; absent where they chose none. */
@@ -219,6 +219,8 @@ export interface FloorState extends PanelState, RightsState, StationState, Store
   readonly plant: Map<string, PlantName>;
   readonly tablets: Map<string, Tablet>;
   readonly people: Map<string, Person>;
+  /** Keys that mark badges, by name: 32 bytes, base64url. */
+  readonly badgeKeys: Map<string, string>;
   readonly lines: Map<string, Line>;
   readonly rules: Map<string, LineRules>;
   /** Line -> when it works, where somebody entered it since the shifts of its rules last changed. */
@@ -312,6 +314,7 @@ export function emptyState(): FloorState {
     plant: new Map(),
     tablets: new Map(),
     people: new Map(),
+    badgeKeys: new Map(),
     lines: new Map(),
     rules: new Map(),
     calendars: new Map(),

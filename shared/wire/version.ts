@@ -35,10 +35,15 @@ export const wireHistory: readonly WireStep[] = [
     change:
       'who brings the chain of another tablet signs that it did, and must where the server never let that tablet in; what checks a PIN is handed to the server apart from the log; what version 5 says is unchanged',
   },
+  {
+    version: 7,
+    change:
+      'tablets sign heads of the log that they checked, and the server says where an entry lies in it, for paper; what version 6 says is unchanged',
+  },
 ];
 
 /** The version spoken by this code. */
-export const wireVersion = 6;
+export const wireVersion = 7;
 
 /** The version in which receipts and the log's tree were added. */
 export const treeSince = 4;

@@ -79,7 +79,12 @@ export function startWork(app: App): Work {
       app.record([...silence, { kind: 'panels.counted', payload: { ...counted, ...skipped } }]);
     },
   });
-  app.scans.take((scan) => desk.take(scan));
+  app.scans.take((scan) => {
+    // The form's name is looked for before what reads it is fetched.
+    if (!scan.codes.some(({ text }) => text.startsWith('c2sp.org/tlog-proof@'))) return desk.take(scan);
+    void withWords(import('./paper-scan.ts')).then(({ takePaper }) => takePaper(app, scan));
+    return true;
+  });
   attachWedge(window, app.scans, {
     nowMs: app.clock.nowMs,
     settings: () => ({ ...DEFAULT_WEDGE_SETTINGS, ...app.preferences.peek().scanner }),

@@ -8,6 +8,7 @@ import type { SheetProblem } from '../../shared/sheet/problems.ts';
 import {
   type ForeignKind,
   foreignKind,
+  isOverstated,
   joinPages,
   sheetFileKind,
   type TableKind,
@@ -68,6 +69,10 @@ const decode: DecodeBytes = (bytes, encoding) => {
 async function readWorkbook(bytes: Uint8Array, source: string, table: TableKind) {
   if (workbookBytes(bytes) > UNPACKED_MOST)
     throw new NotUnderstood(`${source}: ${hint[table]}, found a workbook that unpacks to over 512 MiB`);
+  if (isOverstated(bytes))
+    throw new NotUnderstood(
+      `${source}: ${hint[table]}, found a broken workbook: a part says that it holds more than it can`,
+    );
   const { default: readXlsxFile } = await import('read-excel-file/node');
   let sheets: Awaited<ReturnType<typeof readXlsxFile>>;
   try {

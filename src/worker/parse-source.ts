@@ -2,17 +2,19 @@
 
 import { billRows } from '../../shared/sheet/bill-rows.ts';
 import { isExchangeFile, xmlRoot } from '../../shared/sheet/exchange.ts';
-import { cellText } from '../../shared/sheet/headers.ts';
+import { cellText, type SheetRows } from '../../shared/sheet/headers.ts';
 import { fillMerged, mergedRanges } from '../../shared/sheet/merged.ts';
 import type { SheetProblem } from '../../shared/sheet/problems.ts';
 import {
   type ForeignKind,
   foreignKind,
+  isOverstated,
   sheetFileKind,
   toSheetCell,
   workbookBytes,
 } from '../../shared/sheet/source.ts';
 import { bytesToText, type DecodeBytes, textToRows } from '../../shared/sheet/text.ts';
+import { fitWidth } from '../../shared/sheet/width.ts';
 import { type Parsed, Unreadable } from './parsed.ts';
 import {
   mostFileBytes,
@@ -78,9 +80,16 @@ function parseText(
     name,
     text,
     isExchange,
-    pages: [{ name: '', rows }],
+    pages: [{ name: '', rows: inWidth(rows) }],
     problems: [...found.problems, ...problems],
   };
+}
+
+/** The rows as wide as a list may be. */
+function inWidth(rows: SheetRows): SheetRows {
+  const fitted = fitWidth(rows);
+  if ('row' in fitted) throw new Unreadable('too-wide', `${fitted.row}: ${fitted.columns}`);
+  return fitted.rows;
 }
 
 async function parseWorkbook(
@@ -90,6 +99,8 @@ async function parseWorkbook(
 ): Promise<Parsed> {
   const unpacked = workbookBytes(new Uint8Array(buffer));
   if (unpacked > mostUnpackedBytes) throw new Unreadable('too-large', String(unpacked));
+  if (isOverstated(new Uint8Array(buffer)))
+    throw new Unreadable('broken-workbook', 'a part says that it holds more than it can');
   // The spreadsheet reader may take the bytes over: merged cells are looked up first.
   const merged = mergedRanges(new Uint8Array(buffer));
   const sheets = await tools.readWorkbook(buffer).catch((reason: unknown) => {
@@ -97,10 +108,7 @@ async function parseWorkbook(
   });
   const pages = sheets.map(({ sheet, data }, at) => ({
     name: sheet,
-    rows: fillMerged(
-      data.map((row) => row.map(toSheetCell)),
-      merged[at] ?? [],
-    ),
+    rows: fillMerged(inWidth(data.map((row) => row.map(toSheetCell))), merged[at] ?? []),
   }));
   if (!pages.some(({ rows }) => rows.some((row) => row.some((cell) => cellText(cell) !== ''))))
     throw new Unreadable('blank');

@@ -142,7 +142,7 @@ it('leads from an empty plant to the first accepted reel on a line of three mach
   await hand.fill('Name', 'Ailsa');
   await hand.fill('Badge', 'O-1');
   await hand.press('Save');
-  await page.getByTestId('listed-O-1').waitFor();
+  await page.getByTestId('listed-Ailsa').waitFor();
   await backToSteps();
 
   await goOnWith('product');

@@ -147,10 +147,12 @@ export function namesOf(
         comparePlaces,
       );
     case 'badge':
-      return [...floor.people.values()]
-        .filter(({ badge }) => badge !== '')
-        .map(({ person, name, badge }) => ({ name: person, code: badge, about: name }))
-        .sort((a, b) => compareNatural(a.about, b.about));
+      return (
+        [...floor.people.values()]
+          // What it says is drawn as it is printed: the log does not hold it.
+          .map(({ person, name }) => ({ name: person, code: '', about: name }))
+          .sort((a, b) => compareNatural(a.about, b.about))
+      );
     case 'station':
       return plain(floor.stations.keys());
   }

@@ -7,12 +7,23 @@ import { emptyMemory, type SyncLog, type SyncMemory } from '../sync/ports.ts';
 import { packBootstrap, unpackBootstrap } from './pack.ts';
 import { keepPlantKeys } from './plant-keys.ts';
 import { forgetSeen } from './preferences.ts';
+import { recordPort } from './records.ts';
 import { forgetSecrets, notePinsHanded, pinsToHand } from './secrets.ts';
 import type { Store } from './store.ts';
 
 /** Wraps the store for sync. */
 export function createSyncLog(store: Store): SyncLog {
   const { entries, meta } = store.log;
+  const entriesAfter: SyncLog['entriesAfter'] = async ({ tablet, epoch }, seq, limit) => {
+    const rows = await entries
+      .where('[tablet+epoch+seq]')
+      .between([tablet, epoch, seq], [tablet, epoch, Dexie.maxKey], false, true)
+      .limit(limit)
+      .toArray();
+    // While history still comes in there may be a hole: what lies behind it is not to be offered yet.
+    const hole = rows.findIndex((row, at) => row.seq !== seq + 1 + at);
+    return (hole < 0 ? rows : rows.slice(0, hole)).map((row) => row.entry);
+  };
   const log: SyncLog = {
     heads: async () => {
       const heads: Head[] = [];
@@ -31,16 +42,8 @@ export function createSyncLog(store: Store): SyncLog {
         from = end;
       }
     },
-    entriesAfter: async ({ tablet, epoch }, seq, limit) => {
-      const rows = await entries
-        .where('[tablet+epoch+seq]')
-        .between([tablet, epoch, seq], [tablet, epoch, Dexie.maxKey], false, true)
-        .limit(limit)
-        .toArray();
-      // While history still comes in there may be a hole: what lies behind it is not to be offered yet.
-      const hole = rows.findIndex((row, at) => row.seq !== seq + 1 + at);
-      return (hole < 0 ? rows : rows.slice(0, hole)).map((row) => row.entry);
-    },
+    entriesAfter,
+    records: recordPort(store.cache, store.identity, entriesAfter),
     takeIn: store.takeIn,
     firstOf: async ({ tablet, epoch }) => (await entries.get([tablet, epoch, 1]))?.entry ?? null,
     quarantine: store.quarantine,

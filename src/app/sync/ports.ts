@@ -28,6 +28,8 @@ export interface SyncMemory {
   readonly head: string | null;
   /** What of the server's heads did not hold; null where all did, or somebody took note. */
   readonly headFault: HeadFault | null;
+  /** Entries of the largest head that this tablet signed as a witness; 0 before the first. */
+  readonly cosigned: number;
 }
 
 /** `forked`: its log does not go on from the one it showed; `other-key`: another key signs; `no-proof`: it proves nothing any more. */
@@ -64,6 +66,7 @@ export const emptyMemory: SyncMemory = {
   rolledBackMs: null,
   head: null,
   headFault: null,
+  cosigned: 0,
 };
 
 /** The tablet's log as sync sees it. Every promise resolves when the change is durable. */
@@ -96,6 +99,8 @@ export interface SyncLog {
   readonly pins?: PinPort;
   /** The plant shut this tablet out: what opens something there is forgotten. The log stays, with what was never sent. */
   readonly forgetPlant?: () => Promise<void>;
+  /** Proofs of entries that people print; absent where nothing is printed. */
+  readonly records?: RecordPort;
   /** Told after each own append; returns how to stop. */
   readonly onAppend: (listener: () => void) => () => void;
   /** Folded state for other tablets, and how to start from one; absent where the app does without. */
@@ -123,6 +128,24 @@ export interface PinPort {
   /** Those that this life of the server does not have. */
   readonly waiting: (serverEpoch: string) => Promise<PinsHanded['pins']>;
   readonly handed: (pins: readonly string[], serverEpoch: string) => Promise<void>;
+}
+
+/** Proofs that entries are in the server's log, kept for when there is no server. */
+export interface RecordPort {
+  /** Own entries that are asked for and have no proof yet, the oldest first; `acked`: what the server holds. */
+  readonly wanted: (
+    acked: Readonly<Record<string, number>>,
+  ) => Promise<readonly Pick<Entry, 'tablet' | 'epoch' | 'seq' | 'hash'>[]>;
+  readonly keep: (id: string, record: KeptRecord) => Promise<void>;
+}
+
+/** Where an entry lies in the server's log, checked. */
+export interface KeptRecord {
+  readonly index: number;
+  /** Hashes, base64. */
+  readonly proof: readonly string[];
+  /** The head that the proof leads to, a signed note. */
+  readonly head: string;
 }
 
 /** State folded up to a cursor. The bytes are the app's own business. */

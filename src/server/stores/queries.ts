@@ -63,6 +63,7 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
     dialect: parts.dialect,
     ...metaQueries(db),
     ...chainQueries(db, parts),
+    ...entryQueries(db),
     ...pageQueries(db),
     ...sealQueries(db),
     ...quarantineQueries(db),
@@ -171,10 +172,36 @@ const beforeAll: OrderKey = {
   seq: 0,
 };
 
+/** One entry by its name. */
+function entryQueries(db: Kysely<Tables>): Pick<Store, 'hashOf' | 'posOf'> {
+  return {
+    hashOf: async ({ tablet, epoch, seq }) => {
+      const row = await db
+        .selectFrom('entries')
+        .select('hash')
+        .where('tablet', '=', tablet)
+        .where('epoch', '=', epoch)
+        .where('seq', '=', seq)
+        .executeTakeFirst();
+      return row?.hash ?? null;
+    },
+    posOf: async ({ tablet, epoch, seq }) => {
+      const row = await db
+        .selectFrom('entries')
+        .select('pos')
+        .where('tablet', '=', tablet)
+        .where('epoch', '=', epoch)
+        .where('seq', '=', seq)
+        .executeTakeFirst();
+      return row === undefined ? null : Number(row.pos);
+    },
+  };
+}
+
 /** The log's entries, a page at a time. */
 function pageQueries(
   db: Kysely<Tables>,
-): Pick<Store, 'page' | 'orderedPage' | 'longPage' | 'ofKinds' | 'firstOf' | 'hashOf'> {
+): Pick<Store, 'page' | 'orderedPage' | 'longPage' | 'ofKinds' | 'firstOf'> {
   return {
     page: async (pos, limit) => {
       const query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '>', pos);
@@ -212,16 +239,6 @@ function pageQueries(
         .where('seq', '=', 1)
         .executeTakeFirst();
       return row ? toStored(row) : null;
-    },
-    hashOf: async ({ tablet, epoch, seq }) => {
-      const row = await db
-        .selectFrom('entries')
-        .select('hash')
-        .where('tablet', '=', tablet)
-        .where('epoch', '=', epoch)
-        .where('seq', '=', seq)
-        .executeTakeFirst();
-      return row?.hash ?? null;
     },
     ofKinds: async (kinds, afterPos) => {
       const rows = await readable(db.selectFrom('entries').select(entryColumns))

@@ -8,6 +8,7 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   'tablet.opened': { name: 'front', app: '0.1.0', key: { kty: 'EC' }, previous: { epoch: 'e', seq: 4 } },
   'plant.named': { name: 'North', zone: 'Europe/Berlin' },
   'tablet.named': { name: 'rear' },
+  'badges.keyed': { key: 'k1', secret: 'A'.repeat(43) },
   'part.described': {
     part: 'R-100',
     family: 'bga',

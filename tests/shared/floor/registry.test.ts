@@ -40,7 +40,7 @@ import { beginStory, brookSetup, type Story, tellPlant } from './story.ts';
 
 /** The folds in the row in which every entry once went through all of them, each with the kinds that it takes. */
 const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry: never) => void])[] = [
-  [/^person\.(added|removed|language-chosen)$/, (state, entry) => foldPeople(state.people, entry)],
+  [/^(badges\.keyed|person\.(added|removed|language-chosen))$/, foldPeople],
   [
     /^(plant|tablet|supplier|setup(?!\.offered)|sweep|warning)\.|^feeder\.(known|withdrawn)|^line\.(?!tape|counted-by)|^entry\.corrected$/,
     foldPlant,

@@ -1,5 +1,4 @@
-// What an entry says, fact by fact: what each is called, and its value as a person reads it, with its unit. Facts that only tie entries
-// together (ids of blocks, sweeps, disagreements) are not told: the entry's kind says what they tie.
+// What an entry says, fact by fact, as a person reads it, with its unit. Facts that only tie entries together (ids of blocks, sweeps) are not told: the kind says it.
 
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { Entry, Json } from '../../../../shared/log/entry.ts';
@@ -156,6 +155,8 @@ const sayings: Readonly<Record<FactName, Say>> = {
   language: (value) => (typeof value === 'string' ? tongues[languageOf(value)].name : null),
   role: oneOf(() => say(shellWords).roles),
   badge: text,
+  secret: nothing,
+  badgeMark: nothing,
   pin: (value) => (value === null ? null : say(factWords).yes),
   into: text,
   paste: text,

@@ -7,6 +7,7 @@ import type { FloorState, LineRules } from '../../../../shared/floor/state.ts';
 import { pickOrders } from '../../../../shared/floor/vocabulary.ts';
 import { isBeyondTable, lineClimate } from '../../../../shared/moisture/line-climate.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { recordOwn } from '../../frame/signed.ts';
 import { Button } from '../../ui/Button.tsx';
 import { ChoiceField, Field, GroupField } from '../../ui/Field.tsx';
 import { plantWords } from '../../words/plant.ts';
@@ -70,7 +71,7 @@ export function Rules() {
   const save = () => {
     const told = rulesDrafts(floor, rules, page);
     if ('fault' in told) return setWrong(faultText(told.fault));
-    app.record([...told.drafts], { notice: { tone: 'go', text: words.saved } });
+    recordOwn(app, [...told.drafts], { notice: { tone: 'go', text: words.saved } });
   };
   return (
     <div class="form">

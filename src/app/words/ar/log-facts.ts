@@ -10,6 +10,8 @@ const namesAr: Readonly<Record<FactName, string>> = {
   previous: 'السجل السابق',
   person: 'الشخص',
   role: 'الدور',
+  secret: 'المفتاح',
+  badgeMark: 'علامة الشارة',
   badge: 'الشارة',
   pin: 'PIN',
   pinSet: 'ضُبط PIN',

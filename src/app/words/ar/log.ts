@@ -8,6 +8,7 @@ const kindsAr: Readonly<Record<EntryKind, string>> = {
   'plant.named': 'سُمّي المصنع',
   'tablet.named': 'سُمّي الجهاز',
   'person.added': 'أُضيف شخص',
+  'badges.keyed': 'مفتاح الشارات',
   'person.removed': 'حُذف شخص',
   'person.signed-in': 'تسجيل دخول',
   'person.signed-out': 'تسجيل خروج',

@@ -65,8 +65,8 @@ export const words: Sentences<typeof english> = {
     remove: 'حذف',
     removed: (name) => sentence`حُذف ${name}.`,
     removeTitle: (name) => sentence`هل تحذف ${name}؟`,
-    removeHelp: (badge) =>
-      sentence`عندها تتوقف الشارة ${badge} ورمز PIN عن العمل. يحفظ السجل ما فعله هذا الشخص بهذا الاسم.`,
+    removeHelp: (name) =>
+      sentence`عندها تتوقف شارة ${name} ورمز PIN عن العمل. يحفظ السجل ما فعله هذا الشخص بهذا الاسم.`,
     removeSelf: 'هذا أنت: يُسجّل خروجك فورًا.',
     removeLast: 'لا أحد غيره هنا يجوز له إضافة أشخاص. اجعل شخصًا آخر مشرفًا أو مهندسًا أولًا.',
     saved: (name) => sentence`حُفظ ${name}.`,
@@ -74,6 +74,9 @@ export const words: Sentences<typeof english> = {
     badgeTaken: (name) => sentence`هذه الشارة تخص ${name}.`,
     badgeMissing: 'امسح شارة أو أدخلها.',
     pinWrong: 'من أربعة إلى ثمانية أرقام.',
+    hasBadge: 'له شارة',
+    noBadge: 'بلا شارة',
+    badgeKept: 'اتركه فارغًا لإبقاء الشارة. لتغييرها امسح الجديدة أو اكتبها.',
     hasPin: 'له PIN',
     noPin: 'بلا PIN',
     editOf: (name) => sentence`تغيير ${name}`,

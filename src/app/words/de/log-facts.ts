@@ -10,6 +10,8 @@ export const words: Sentences<typeof english> = {
     person: 'Person',
     language: 'Sprache',
     role: 'Funktion',
+    secret: 'Schlüssel',
+    badgeMark: 'Kennung des Ausweises',
     badge: 'Ausweis',
     pin: 'PIN',
     pinSet: 'PIN gesetzt',

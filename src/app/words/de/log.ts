@@ -7,6 +7,7 @@ export const words: Sentences<typeof english> = {
     'plant.named': 'Werk benannt',
     'tablet.named': 'Tablet benannt',
     'person.added': 'Person hinzugefügt',
+    'badges.keyed': 'Schlüssel der Ausweise',
     'person.removed': 'Person entfernt',
     'person.signed-in': 'Angemeldet',
     'person.signed-out': 'Abgemeldet',

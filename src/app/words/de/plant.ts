@@ -77,8 +77,8 @@ export const words: Sentences<typeof english> = {
     remove: 'Entfernen',
     removed: (name) => `${name} entfernt.`,
     removeTitle: (name) => `${name} entfernen?`,
-    removeHelp: (badge) =>
-      `Ausweis ${badge} und die PIN gelten dann nicht mehr. Das Protokoll behält, was diese Person getan hat, unter diesem Namen.`,
+    removeHelp: (name) =>
+      `Ausweis und PIN von ${name} gelten dann nicht mehr. Das Protokoll behält, was diese Person getan hat, unter diesem Namen.`,
     removeSelf: 'Das sind Sie: Sie werden sofort abgemeldet.',
     removeLast:
       'Niemand sonst darf hier Personen hinzufügen. Machen Sie zuerst eine andere Person zum Schichtleiter oder Ingenieur.',
@@ -87,6 +87,9 @@ export const words: Sentences<typeof english> = {
     badgeTaken: (name) => `Dieser Ausweis gehört ${name}.`,
     badgeMissing: 'Scannen oder tippen Sie einen Ausweis.',
     pinWrong: 'Vier bis acht Ziffern.',
+    hasBadge: 'hat einen Ausweis',
+    noBadge: 'kein Ausweis',
+    badgeKept: 'Leer lassen, um den Ausweis zu behalten. Für einen neuen: scannen oder eintippen.',
     hasPin: 'hat eine PIN',
     noPin: 'keine PIN',
     editOf: (name) => `${name} ändern`,

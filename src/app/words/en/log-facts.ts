@@ -9,6 +9,8 @@ const namesEn: Readonly<Record<FactName, string>> = {
   person: 'Person',
   language: 'Language',
   role: 'Role',
+  secret: 'Key',
+  badgeMark: 'Mark of the badge',
   badge: 'Badge',
   pin: 'PIN',
   paste: 'Paste',

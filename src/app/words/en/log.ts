@@ -6,6 +6,7 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'plant.named': 'Plant named',
   'tablet.named': 'Tablet named',
   'person.added': 'Person added',
+  'badges.keyed': 'Key of the badges',
   'person.removed': 'Person removed',
   'person.signed-in': 'Signed in',
   'person.signed-out': 'Signed out',

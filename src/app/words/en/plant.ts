@@ -66,8 +66,8 @@ export const words = {
     remove: 'Remove',
     removed: (name: string) => `${name} removed.`,
     removeTitle: (name: string) => `Remove ${name}?`,
-    removeHelp: (badge: string) =>
-      `Badge ${badge} and the PIN then stop working. The log keeps what this person did, under this name.`,
+    removeHelp: (name: string) =>
+      `The badge and the PIN of ${name} then stop working. The log keeps what this person did, under this name.`,
     removeSelf: 'This is you: you are signed out at once.',
     removeLast: 'Nobody else here may add people. Make another person lead or engineer first.',
     saved: (name: string) => `${name} saved.`,
@@ -75,6 +75,9 @@ export const words = {
     badgeTaken: (name: string) => `That badge belongs to ${name}.`,
     badgeMissing: 'Scan or enter a badge.',
     pinWrong: 'Four to eight digits.',
+    hasBadge: 'has a badge',
+    noBadge: 'no badge',
+    badgeKept: 'Leave it empty to keep the badge. To change it, scan or type the new one.',
     hasPin: 'has a PIN',
     noPin: 'no PIN',
     editOf: (name: string) => `Change ${name}`,

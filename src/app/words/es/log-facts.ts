@@ -10,6 +10,8 @@ const namesEs: Readonly<Record<FactName, string>> = {
   person: 'Persona',
   language: 'Idioma',
   role: 'Función',
+  secret: 'Clave',
+  badgeMark: 'Marca de la tarjeta',
   badge: 'Tarjeta',
   pin: 'PIN',
   paste: 'Pasta',

@@ -7,6 +7,7 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'plant.named': 'Planta con nombre',
   'tablet.named': 'Tableta con nombre',
   'person.added': 'Persona añadida',
+  'badges.keyed': 'Clave de las tarjetas',
   'person.removed': 'Persona retirada',
   'person.signed-in': 'Entrada',
   'person.signed-out': 'Salida',

@@ -70,8 +70,8 @@ export const words: Sentences<typeof english> = {
     remove: 'Retirar',
     removed: (name) => `${name}: retirado.`,
     removeTitle: (name) => `¿Retirar a ${name}?`,
-    removeHelp: (badge) =>
-      `La tarjeta ${badge} y el PIN dejarán de valer. El registro conserva lo que hizo esta persona, con su nombre.`,
+    removeHelp: (name) =>
+      `La tarjeta y el PIN de ${name} dejarán de valer. El registro conserva lo que hizo esta persona, con su nombre.`,
     removeSelf: 'Es usted: su sesión se cierra enseguida.',
     removeLast:
       'Nadie más puede añadir personas aquí. Dé antes a otra persona la función de jefe o ingeniero.',
@@ -80,6 +80,9 @@ export const words: Sentences<typeof english> = {
     badgeTaken: (name) => `Esa tarjeta es de ${name}.`,
     badgeMissing: 'Escanee o ponga una tarjeta.',
     pinWrong: 'De cuatro a ocho cifras.',
+    hasBadge: 'con tarjeta',
+    noBadge: 'sin tarjeta',
+    badgeKept: 'Déjelo vacío para conservar la tarjeta. Para cambiarla, escanee o escriba la nueva.',
     hasPin: 'con PIN',
     noPin: 'sin PIN',
     editOf: (name) => `Cambiar a ${name}`,

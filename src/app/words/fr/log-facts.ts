@@ -10,6 +10,8 @@ export const words: Sentences<typeof english> = {
     person: 'Personne',
     language: 'Langue',
     role: 'Rôle',
+    secret: 'Clé',
+    badgeMark: 'Marque du badge',
     badge: 'Badge',
     pin: 'PIN',
     pinSet: 'PIN défini',

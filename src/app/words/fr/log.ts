@@ -7,6 +7,7 @@ export const words: Sentences<typeof english> = {
     'plant.named': 'Usine nommée',
     'tablet.named': 'Tablette nommée',
     'person.added': 'Personne ajoutée',
+    'badges.keyed': 'Clé des badges',
     'person.removed': 'Personne retirée',
     'person.signed-in': 'Identifié',
     'person.signed-out': 'Déconnecté',

@@ -83,8 +83,8 @@ export const words: Sentences<typeof english> = {
     remove: 'Retirer',
     removed: (name) => `${name} : retiré.`,
     removeTitle: (name) => `Retirer ${name} ?`,
-    removeHelp: (badge) =>
-      `Le badge ${badge} et le PIN cessent alors de marcher. Le journal garde ce que cette personne a fait, sous ce nom.`,
+    removeHelp: (name) =>
+      `Le badge et le PIN de ${name} cessent alors de marcher. Le journal garde ce que cette personne a fait, sous ce nom.`,
     removeSelf: 'C’est vous : vous êtes déconnecté aussitôt.',
     removeLast:
       'Personne d’autre ici ne peut ajouter des personnes. Faites d’abord d’une autre personne un chef d’équipe ou un ingénieur.',
@@ -93,6 +93,9 @@ export const words: Sentences<typeof english> = {
     badgeTaken: (name) => `Ce badge est à ${name}.`,
     badgeMissing: 'Scannez ou saisissez un badge.',
     pinWrong: 'Quatre à huit chiffres.',
+    hasBadge: 'a un badge',
+    noBadge: 'pas de badge',
+    badgeKept: 'Laissez vide pour garder le badge. Pour en changer, scannez ou tapez le nouveau.',
     hasPin: 'a un PIN',
     noPin: 'pas de PIN',
     editOf: (name) => `Modifier ${name}`,

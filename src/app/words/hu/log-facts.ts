@@ -10,6 +10,8 @@ export const words: Sentences<typeof english> = {
     person: 'Személy',
     language: 'Nyelv',
     role: 'Szerep',
+    secret: 'Kulcs',
+    badgeMark: 'A kártya jele',
     badge: 'Kártya',
     pin: 'PIN',
     pinSet: 'PIN beállítva',

@@ -7,6 +7,7 @@ export const words: Sentences<typeof english> = {
     'plant.named': 'Üzem elnevezve',
     'tablet.named': 'Tablet elnevezve',
     'person.added': 'Személy felvéve',
+    'badges.keyed': 'A kártyák kulcsa',
     'person.removed': 'Személy törölve',
     'person.signed-in': 'Bejelentkezett',
     'person.signed-out': 'Kijelentkezett',

@@ -79,8 +79,8 @@ export const words: Sentences<typeof english> = {
     remove: 'Törlés',
     removed: (name) => `${name} törölve.`,
     removeTitle: (name) => `Törli: ${name}?`,
-    removeHelp: (badge) =>
-      `Ez a kártya (${badge}) és a PIN-kód ezután nem működik. A napló megőrzi, mit tett ez a személy, ezen a néven.`,
+    removeHelp: (name) =>
+      `A kártya és a PIN-kód (${name}) ezután nem működik. A napló megőrzi, mit tett ez a személy, ezen a néven.`,
     removeSelf: 'Ez Ön: azonnal ki lesz jelentkeztetve.',
     removeLast: 'Itt senki más nem vehet fel személyeket. Előbb legyen valaki más műszakvezető vagy mérnök.',
     saved: (name) => `${name} mentve.`,
@@ -88,6 +88,9 @@ export const words: Sentences<typeof english> = {
     badgeTaken: (name) => `Ez a kártya már foglalt: ${name}.`,
     badgeMissing: 'Olvasson be vagy írjon be egy kártyát.',
     pinWrong: 'Négy–nyolc számjegy.',
+    hasBadge: 'van kártyája',
+    noBadge: 'nincs kártyája',
+    badgeKept: 'Hagyja üresen, ha a kártya marad. Cseréhez olvassa be vagy írja be az újat.',
     hasPin: 'van PIN-kódja',
     noPin: 'nincs PIN',
     editOf: (name) => `Módosítás: ${name}`,

@@ -10,6 +10,8 @@ const names: Readonly<Record<FactName, string>> = {
   person: '人',
   language: '言語',
   role: '役割',
+  secret: '鍵',
+  badgeMark: 'バッジの印',
   badge: 'バッジ',
   pin: 'PIN',
   pinSet: 'PIN 設定',

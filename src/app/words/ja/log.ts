@@ -7,6 +7,7 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'plant.named': '工場の名前を設定',
   'tablet.named': 'タブレットの名前を設定',
   'person.added': '人を追加',
+  'badges.keyed': 'バッジの鍵',
   'person.removed': '人を削除',
   'person.signed-in': 'サインイン',
   'person.signed-out': 'サインアウト',

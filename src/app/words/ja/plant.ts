@@ -61,8 +61,8 @@ export const words: Sentences<typeof english> = {
     remove: '削除する',
     removed: (name) => `${name}さんを削除しました。`,
     removeTitle: (name) => `${name}さんを削除しますか`,
-    removeHelp: (badge) =>
-      `バッジ${badge}と PIN は使えなくなります。この人が行ったことは、この名前でログに残ります。`,
+    removeHelp: (name) =>
+      `${name}さんのバッジと PIN は使えなくなります。この人が行ったことは、この名前でログに残ります。`,
     removeSelf: '自分自身です：すぐにサインアウトします。',
     removeLast: '人を追加できる人がほかにいません。先に別の人を班長か技術者にしてください。',
     saved: (name) => `${name}さんを保存しました。`,
@@ -70,6 +70,9 @@ export const words: Sentences<typeof english> = {
     badgeTaken: (name) => `そのバッジは${name}さんのものです。`,
     badgeMissing: 'バッジをスキャンか入力してください。',
     pinWrong: '4〜8桁の数字です。',
+    hasBadge: 'バッジあり',
+    noBadge: 'バッジなし',
+    badgeKept: '空のままならバッジは変わりません。変えるには新しいものを読み取るか入力します。',
     hasPin: 'PIN あり',
     noPin: 'PIN なし',
     editOf: (name) => `${name}さんを変更する`,

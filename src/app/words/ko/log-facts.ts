@@ -10,6 +10,8 @@ const names: Readonly<Record<FactName, string>> = {
   person: '사람',
   language: '언어',
   role: '역할',
+  secret: '키',
+  badgeMark: '사원증 표식',
   badge: '사원증',
   pin: 'PIN',
   pinSet: 'PIN 설정',

@@ -7,6 +7,7 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'plant.named': '공장 이름 지정',
   'tablet.named': '태블릿 이름 지정',
   'person.added': '사람 추가',
+  'badges.keyed': '사원증 키',
   'person.removed': '사람 삭제',
   'person.signed-in': '로그인',
   'person.signed-out': '로그아웃',

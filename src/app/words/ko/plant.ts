@@ -64,8 +64,8 @@ export const words: Sentences<typeof english> = {
     remove: '삭제',
     removed: (name) => `${name} 님을 삭제했습니다.`,
     removeTitle: (name) => `${name} 님을 삭제합니까?`,
-    removeHelp: (badge) =>
-      `사원증 ${badge} 및 PIN은 더는 쓸 수 없습니다. 이 사람이 한 일은 이 이름으로 로그에 남습니다.`,
+    removeHelp: (name) =>
+      `${name}님의 사원증과 PIN은 더는 쓸 수 없습니다. 이 사람이 한 일은 이 이름으로 로그에 남습니다.`,
     removeSelf: '본인입니다: 바로 로그아웃됩니다.',
     removeLast:
       '여기서 사람을 추가할 수 있는 다른 사람이 없습니다. 먼저 다른 사람을 반장이나 엔지니어로 만드십시오.',
@@ -74,6 +74,9 @@ export const words: Sentences<typeof english> = {
     badgeTaken: (name) => `그 사원증은 ${name} 님의 것입니다.`,
     badgeMissing: '사원증을 스캔하거나 입력하십시오.',
     pinWrong: '숫자 네 자리에서 여덟 자리.',
+    hasBadge: '사원증 있음',
+    noBadge: '사원증 없음',
+    badgeKept: '비워 두면 사원증이 그대로입니다. 바꾸려면 새것을 스캔하거나 입력하십시오.',
     hasPin: 'PIN 있음',
     noPin: 'PIN 없음',
     editOf: (name) => `${name} 님 변경`,

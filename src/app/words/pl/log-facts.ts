@@ -10,6 +10,8 @@ const namesPl: Readonly<Record<FactName, string>> = {
   person: 'Osoba',
   language: 'Język',
   role: 'Rola',
+  secret: 'Klucz',
+  badgeMark: 'Znacznik karty',
   badge: 'Karta',
   pin: 'PIN',
   pinSet: 'PIN ustawiony',

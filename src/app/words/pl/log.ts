@@ -7,6 +7,7 @@ const kindsPl: Readonly<Record<EntryKind, string>> = {
   'plant.named': 'Zakład nazwany',
   'tablet.named': 'Tablet nazwany',
   'person.added': 'Dodano osobę',
+  'badges.keyed': 'Klucz kart',
   'person.removed': 'Usunięto osobę',
   'person.signed-in': 'Zalogowano',
   'person.signed-out': 'Wylogowano',

@@ -68,8 +68,8 @@ export const words: Sentences<typeof english> = {
     remove: 'Usuń',
     removed: (name) => `Usunięto: ${name}.`,
     removeTitle: (name) => `Usunąć: ${name}?`,
-    removeHelp: (badge) =>
-      `Karta ${badge} i PIN przestaną wtedy działać. Dziennik zachowuje to, co zrobiła ta osoba, pod tym nazwiskiem.`,
+    removeHelp: (name) =>
+      `Karta i PIN (${name}) przestaną wtedy działać. Dziennik zachowuje to, co zrobiła ta osoba, pod tym nazwiskiem.`,
     removeSelf: 'To ty: wylogowanie nastąpi od razu.',
     removeLast: 'Nikt inny nie może tu dodawać osób. Najpierw zrób inną osobę liderem lub inżynierem.',
     saved: (name) => `Zapisano: ${name}.`,
@@ -77,6 +77,9 @@ export const words: Sentences<typeof english> = {
     badgeTaken: (name) => `Ta karta należy do: ${name}.`,
     badgeMissing: 'Zeskanuj lub wpisz kartę.',
     pinWrong: 'Cztery do ośmiu cyfr.',
+    hasBadge: 'ma kartę',
+    noBadge: 'bez karty',
+    badgeKept: 'Pozostaw puste, aby zachować kartę. Aby ją zmienić, zeskanuj lub wpisz nową.',
     hasPin: 'ma PIN',
     noPin: 'bez PIN-u',
     editOf: (name) => `Zmień: ${name}`,

@@ -10,6 +10,8 @@ const namesPt: Readonly<Record<FactName, string>> = {
   person: 'Pessoa',
   language: 'Idioma',
   role: 'Função',
+  secret: 'Chave',
+  badgeMark: 'Marca do crachá',
   badge: 'Crachá',
   pin: 'PIN',
   pinSet: 'PIN definido',

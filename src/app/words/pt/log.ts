@@ -7,6 +7,7 @@ const kindsPt: Readonly<Record<EntryKind, string>> = {
   'plant.named': 'Planta nomeada',
   'tablet.named': 'Tablet nomeado',
   'person.added': 'Pessoa adicionada',
+  'badges.keyed': 'Chave dos crachás',
   'person.removed': 'Pessoa removida',
   'person.signed-in': 'Entrou no sistema',
   'person.signed-out': 'Saiu do sistema',

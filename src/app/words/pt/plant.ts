@@ -67,8 +67,8 @@ export const words: Sentences<typeof english> = {
     remove: 'Remover',
     removed: (name) => `${name}: removido da lista.`,
     removeTitle: (name) => `Remover ${name}?`,
-    removeHelp: (badge) =>
-      `O crachá ${badge} e o PIN deixam de funcionar. O log guarda o que esta pessoa fez, com este nome.`,
+    removeHelp: (name) =>
+      `O crachá e o PIN de ${name} deixam de funcionar. O log guarda o que esta pessoa fez, com este nome.`,
     removeSelf: 'É você: sua sessão é encerrada na hora.',
     removeLast: 'Ninguém mais aqui pode adicionar pessoas. Torne antes outra pessoa líder ou engenheiro.',
     saved: (name) => `${name}: salvo.`,
@@ -76,6 +76,9 @@ export const words: Sentences<typeof english> = {
     badgeTaken: (name) => `Esse crachá é de ${name}.`,
     badgeMissing: 'Escaneie ou digite um crachá.',
     pinWrong: 'De quatro a oito dígitos.',
+    hasBadge: 'tem crachá',
+    noBadge: 'sem crachá',
+    badgeKept: 'Deixe vazio para manter o crachá. Para trocar, leia ou digite o novo.',
     hasPin: 'tem PIN',
     noPin: 'sem PIN',
     editOf: (name) => `Alterar ${name}`,

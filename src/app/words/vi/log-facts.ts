@@ -10,6 +10,8 @@ const namesVi: Readonly<Record<FactName, string>> = {
   person: 'Người',
   language: 'Ngôn ngữ',
   role: 'Vai trò',
+  secret: 'Khóa',
+  badgeMark: 'Dấu của thẻ',
   badge: 'Thẻ',
   pin: 'PIN',
   pinSet: 'Đã đặt PIN',

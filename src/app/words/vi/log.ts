@@ -7,6 +7,7 @@ const kindsVi: Readonly<Record<EntryKind, string>> = {
   'plant.named': 'Đặt tên nhà máy',
   'tablet.named': 'Đặt tên tablet',
   'person.added': 'Thêm người',
+  'badges.keyed': 'Khóa của thẻ',
   'person.removed': 'Xóa người',
   'person.signed-in': 'Đăng nhập',
   'person.signed-out': 'Đăng xuất',

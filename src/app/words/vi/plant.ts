@@ -67,8 +67,8 @@ export const words: Sentences<typeof english> = {
     remove: 'Xóa',
     removed: (name) => `Đã xóa ${name}.`,
     removeTitle: (name) => `Xóa ${name}?`,
-    removeHelp: (badge) =>
-      `Thẻ ${badge} và PIN sẽ hết dùng được. Nhật ký vẫn giữ những gì người này đã làm, dưới tên này.`,
+    removeHelp: (name) =>
+      `Thẻ và PIN của ${name} sẽ hết dùng được. Nhật ký vẫn giữ những gì người này đã làm, dưới tên này.`,
     removeSelf: 'Đây là bạn: bạn sẽ bị đăng xuất ngay.',
     removeLast: 'Ở đây không ai khác được thêm người. Trước hết cho một người khác làm trưởng ca hoặc kỹ sư.',
     saved: (name) => `Đã lưu ${name}.`,
@@ -76,6 +76,9 @@ export const words: Sentences<typeof english> = {
     badgeTaken: (name) => `Thẻ đó là của ${name}.`,
     badgeMissing: 'Quét hoặc nhập thẻ.',
     pinWrong: 'Bốn đến tám chữ số.',
+    hasBadge: 'có thẻ',
+    noBadge: 'không có thẻ',
+    badgeKept: 'Để trống để giữ thẻ. Muốn đổi, quét hoặc nhập thẻ mới.',
     hasPin: 'có PIN',
     noPin: 'không có PIN',
     editOf: (name) => `Sửa ${name}`,

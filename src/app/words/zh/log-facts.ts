@@ -10,6 +10,8 @@ const names: Readonly<Record<FactName, string>> = {
   person: '人员',
   language: '语言',
   role: '角色',
+  secret: '密钥',
+  badgeMark: '工牌标记',
   badge: '工牌',
   pin: 'PIN',
   pinSet: 'PIN 已设',

@@ -7,6 +7,7 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'plant.named': '工厂命名',
   'tablet.named': '平板命名',
   'person.added': '添加人员',
+  'badges.keyed': '工牌密钥',
   'person.removed': '移除人员',
   'person.signed-in': '登录',
   'person.signed-out': '退出登录',

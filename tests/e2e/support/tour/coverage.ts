@@ -17,11 +17,12 @@ function views(): readonly { readonly file: string; readonly source: string }[] 
 /** Ids that the tour does not come to, each with why. An entry that is met after all, or is gone from the source, is wrong. */
 export const notMet: Readonly<Record<string, string>> = {
   update: 'A newer version of the app must lie on the server.',
-  'stays-${person.badge}': 'Tablets that were apart must each have taken the other one’s last engineer away.',
   'sound-locked': 'Nobody may have touched the page yet: alerts.e2e.ts.',
   unanswered: 'A warning must wait on another line that runs: alerts.e2e.ts.',
   'unanswered-go': 'A warning must wait on another line that runs: alerts.e2e.ts.',
   'unanswered-show': 'A warning must wait on another line that runs: alerts.e2e.ts.',
+  'stays-${tagOf(person)}':
+    'Tablets that were apart must each have taken the other one’s last engineer away.',
   'no-key': 'The browser must be one that can make no key.',
   behind: 'A tablet must wait for the history behind the bootstrap snapshot of another one.',
   'log-behind': 'A tablet must wait for the history behind the bootstrap snapshot of another one.',

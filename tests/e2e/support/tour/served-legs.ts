@@ -45,7 +45,7 @@ async function* firstPeople(here: Here): AsyncGenerator<string> {
   await page.getByTestId('person-badge').fill('O-1');
   await page.getByTestId('role-operator').click();
   await page.getByTestId('person-save').click();
-  await page.getByTestId('listed-O-1').waitFor();
+  await page.getByTestId('listed-Ailsa').waitFor();
   yield 'people, the next';
   await signIn(page, 'O-1');
   await page.getByTestId('plant-gate').waitFor();

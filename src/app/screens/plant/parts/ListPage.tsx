@@ -4,6 +4,7 @@
 import type { ComponentChildren } from 'preact';
 import type { DraftEntry } from '../../../../../shared/floor/kinds.ts';
 import { useApp } from '../../../app.ts';
+import { recordOwn } from '../../../frame/signed.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Longlist, SearchField, WhyDialog } from './shared.tsx';
 
@@ -90,7 +91,7 @@ export function WithdrawDialog(props: {
       onClose={onClose}
       onDone={(reason) => {
         onClose();
-        app.record([entry(reason)], { notice: { tone: 'plain', text: done } });
+        recordOwn(app, [entry(reason)], { notice: { tone: 'plain', text: done } });
       }}
     />
   );
