@@ -12,6 +12,7 @@ import { type FloorState, slotKey } from '../floor/state.ts';
 import type { Source } from '../floor/vocabulary.ts';
 import { parseLabel } from '../labels/label.ts';
 import { readPackageId } from '../labels/package-id.ts';
+import { parseQuantity } from '../labels/quantity.ts';
 import type { LabelQuestion, LabelReading } from '../labels/reading.ts';
 import type { Scan, ScannedCode } from '../labels/scan.ts';
 import { earlierUnnamed } from '../verdict/verify.ts';
@@ -92,8 +93,13 @@ export function takeLabel(desk: Desk, scanned: readonly string[], via: Source, v
   const joined = before.length > 0 ? joinPieces(before, scanned) : null;
   const codes = joined ?? scanned;
   const reading = parseLabel(codes, { expected: expectation(view), rules: siteRules(view.floor) });
-  const reel = reelInHand(reading, codes, via, view);
   const next = { ...desk, partial: null };
+  const spoiled = reading.warnings.find((warning) => warning.code === 'keyboard-layout');
+  if (spoiled !== undefined) {
+    const { layout, text } = spoiled;
+    return { ...next, told: { tell: 'wrong-keyboard', layout, text } };
+  }
+  const reel = reelInHand(reading, codes, via, view);
   if (via === 'wedge' && (joined || scanned.length === 1) && arePieces(codes, reading)) {
     if (reel.part === null && reel.supplierPart === null) return takeHalf(next, codes);
     if (missingPieces(reel).length > 0) return { ...next, reel: null, partial: reel };
@@ -114,7 +120,8 @@ function takeWhole(desk: Desk, reel: ReelInHand, reading: LabelReading, view: De
     return { ...desk, reel, question: { ask: 'meaning', question: withPlace(asked) } };
   }
   if (reel.part === null && reel.supplierPart === null && reel.reel === null) {
-    return reading.fields.length === 0 ? takeUnknown(desk, codes, view) : takeHalf(desk, codes);
+    if (reading.fields.length === 0) return takeUnknown(desk, codes, view);
+    return isPartOfLabel(codes, reading) ? takeHalf(desk, codes) : takeNoPart(desk, codes);
   }
   return takeReel(desk, reel, view);
 }
@@ -136,7 +143,20 @@ function withPlace(question: LabelQuestion): MeaningQuestion {
   return { ...question, candidates: [...whole, ...candidates] };
 }
 
-/** A label that names no part: told, and nothing that was scanned before is touched. */
+/** Warnings after which a code may hold more than was read of it. */
+const LOST = new Set(['header-damaged', 'separators-lost', 'trailer-uncertain', 'gs1-unread']);
+
+/** True where more stands on the label than was read: bar codes of one fact each, or a code that came damaged. */
+function isPartOfLabel(codes: readonly string[], reading: LabelReading): boolean {
+  return arePieces(codes, reading) || reading.warnings.some(({ code }) => LOST.has(code));
+}
+
+/** A label that was read whole and names no part: told, and nothing that was scanned before is touched. */
+function takeNoPart(desk: Desk, codes: readonly string[]): Desk {
+  return { ...desk, told: { tell: 'no-part', text: codes.join(' '), codes } };
+}
+
+/** Part of a label without its part number: told, and nothing that was scanned before is touched. */
 function takeHalf(desk: Desk, codes: readonly string[]): Desk {
   return { ...desk, told: { tell: 'half-label', text: codes.join(' '), codes } };
 }
@@ -147,12 +167,13 @@ export function answerMeaning(desk: Desk, field: string, value: string, view: De
   if (field === 'place')
     return { ...desk, reel: null, question: null, told: { tell: 'place', place: value } };
   const known = field === 'reel' ? view.floor.reels.get(value) : undefined;
-  const quantity = field === 'quantity' && Number.isFinite(Number(value)) ? Number(value) : null;
+  const quantity = field === 'quantity' ? (parseQuantity(value)?.quantity ?? null) : null;
   const reel: ReelInHand = {
     ...desk.reel,
     part: field === 'part' ? value : (desk.reel.part ?? known?.part ?? null),
     supplierPart: field === 'supplierPart' ? value : desk.reel.supplierPart,
     lot: field === 'lot' ? value : (desk.reel.lot ?? known?.lot ?? null),
+    dateCode: field === 'dateCode' ? value : (desk.reel.dateCode ?? known?.dateCode ?? null),
     reel: field === 'reel' ? value : desk.reel.reel,
     quantity: known?.count ?? quantity ?? desk.reel.quantity,
     labelQuantity: quantity ?? desk.reel.labelQuantity,
@@ -162,7 +183,10 @@ export function answerMeaning(desk: Desk, field: string, value: string, view: De
   const asked = reel.questions[0];
   if (asked && reel.part === null && reel.supplierPart === null)
     return { ...desk, reel, question: { ask: 'meaning', question: asked } };
-  return takeReel({ ...desk, reel: null, question: null }, reel, view);
+  const next = { ...desk, reel: null, question: null };
+  if (reel.part === null && reel.supplierPart === null && reel.reel === null)
+    return takeNoPart(next, reel.codes);
+  return takeReel(next, reel, view);
 }
 
 /** A reel whose label is read: the old one of a splice, one that comes out, or the reel in hand. */
@@ -340,6 +364,7 @@ function reelInHand(
     dateCode: reading.dateCode ?? known?.dateCode ?? null,
     expires: reading.expires,
     msl: reading.msl,
-    questions: reading.ambiguous,
+    // A text that nobody can say anything about is no question.
+    questions: reading.ambiguous.filter(({ candidates }) => candidates.length > 0),
   };
 }

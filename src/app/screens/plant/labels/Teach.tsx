@@ -10,13 +10,14 @@ import { useApp, useFloor } from '../../../app.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Field, SelectField } from '../../../ui/Field.tsx';
 import type { Words } from '../../../words/areas.ts';
+import { dockWords } from '../../../words/dock.ts';
 import { shellWords } from '../../../words/shell.ts';
 import { teachWords } from '../../../words/teach.ts';
 import { say } from '../../../words/words.ts';
 import { ApproveDialog } from './ApproveDialog.tsx';
 import { type Taught, type Teaching, teach, trialOnLog } from './model.ts';
 import { Pattern, Reading } from './parts.tsx';
-import { addCodes, firstTeaching, teaching } from './session.ts';
+import { addCodes, firstTeaching, spoilingKeyboard, teaching } from './session.ts';
 import { TapCodes } from './TapCodes.tsx';
 import { Trial, useLogLabels } from './Trial.tsx';
 
@@ -30,12 +31,17 @@ export function Teach() {
   const change = (part: Partial<Teaching>) => {
     teaching.value = { ...now, ...part };
   };
+  const take = (codes: readonly string[]) => {
+    const layout = spoilingKeyboard(codes);
+    if (layout !== null) app.notice.value = { tone: 'care', text: say(dockWords).wrongKeyboard(layout) };
+    teaching.value = addCodes(teaching.value ?? firstTeaching, codes);
+  };
   useLayoutEffect(() => {
     app.openTasks.value += 1;
     const release = app.scans.take((scan) => {
       const codes = scan.codes.map(({ text }) => text);
       if (holdsBadge(app.store.floor(), app.line.value, codes)) return false;
-      teaching.value = addCodes(teaching.value ?? firstTeaching, codes);
+      take(codes);
       return true;
     });
     return () => {
@@ -63,7 +69,7 @@ export function Teach() {
             <p class="well next" role="status">
               {words.waiting}
             </p>
-            <TypeCode />
+            <TypeCode onTyped={(text) => take([text])} />
           </>
         ) : (
           <TapCodes teaching={now} onChange={change} />
@@ -126,7 +132,7 @@ function AlreadyRead({ codes }: { readonly codes: readonly string[] }) {
 }
 
 /** Typing stands in for a scanner that is not at hand. */
-function TypeCode() {
+function TypeCode({ onTyped }: { readonly onTyped: (text: string) => void }) {
   const words = say(teachWords);
   const shell = say(shellWords);
   const [text, setText] = useState('');
@@ -147,7 +153,7 @@ function TypeCode() {
         disabledReason={null}
         testId="teach-typed-add"
         onPress={() => {
-          teaching.value = addCodes(teaching.value ?? firstTeaching, [text]);
+          onTyped(text);
           setText('');
         }}
       >
