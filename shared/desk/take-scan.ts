@@ -12,6 +12,7 @@ import { type FloorState, slotKey } from '../floor/state.ts';
 import type { Source } from '../floor/vocabulary.ts';
 import { parseLabel } from '../labels/label.ts';
 import { readPackageId } from '../labels/package-id.ts';
+import { joinPortions } from '../labels/portions.ts';
 import { parseQuantity } from '../labels/quantity.ts';
 import type { LabelQuestion, LabelReading } from '../labels/reading.ts';
 import type { Scan, ScannedCode } from '../labels/scan.ts';
@@ -34,7 +35,17 @@ import { arePieces, joinPieces } from './pieces.ts';
  * code may be two things, a person is asked, and what is still uncertain waits for the answer; a scan in the meantime joins it.
  */
 export function takeScan(desk: Desk, scan: Scan, view: DeskView): Desk {
+  const { codes, missing } = joinPortions(scan.codes);
+  if (missing !== null) return { ...desk, told: { tell: 'symbols-missing', ...missing } };
+  return takeWholeCodes(desk, { ...scan, codes }, view);
+}
+
+/** Puts a scan on the desk whose codes are messages of their own. */
+function takeWholeCodes(desk: Desk, scan: Scan, view: DeskView): Desk {
+  const asking = aboutLabel(desk);
   let next: Desk = { ...desk, told: null, question: null, via: scan.via };
+  // A label that waits for an answer is no reel in hand yet.
+  if (asking?.ask === 'meaning') next = { ...next, reel: null };
   const label: ScannedCode[] = [];
   const unsure: { readonly code: ScannedCode; readonly options: readonly Recognised[] }[] = [];
   for (const code of codesInHand(desk, scan, view)) {
@@ -49,14 +60,16 @@ export function takeScan(desk: Desk, scan: Scan, view: DeskView): Desk {
     const rest = { ...scan, codes: [...others.map(({ code }) => code), ...label] };
     return { ...next, question: { ask: 'which', text: asked.code.text, options: asked.options, rest } };
   }
-  return label.length > 0
-    ? takeLabel(
-        next,
-        label.map(({ text }) => text),
-        scan.via,
-        view,
-      )
-    : next;
+  // What was no label leaves the question about one open.
+  if (label.length === 0)
+    return asking === null ? next : { ...next, question: asking, reel: desk.reel ?? next.reel };
+  const texts = label.map(({ text }) => text);
+  return takeLabel(next, texts, scan.via, view);
+}
+
+/** The open question about the label that was scanned last, null where there is none. */
+function aboutLabel({ question }: Desk) {
+  return question?.ask === 'meaning' || question?.ask === 'came-before' ? question : null;
 }
 
 /** A person's answer to what a code is; what waited for it goes on. */
@@ -339,6 +352,15 @@ function idTyped(text: string, floor: FloorState): string | null {
   return own !== null && own !== 'wrong' && floor.reels.has(own.id) ? own.id : null;
 }
 
+/** The questions that a person can answer, each once. */
+function askable(questions: readonly LabelQuestion[]): readonly LabelQuestion[] {
+  const keyOf = ({ text, candidates }: LabelQuestion) => JSON.stringify([text, candidates]);
+  const keys = questions.map(keyOf);
+  return questions.filter(
+    (question, index) => question.candidates.length > 0 && keys.indexOf(keyOf(question)) === index,
+  );
+}
+
 function reelInHand(
   reading: LabelReading,
   codes: readonly string[],
@@ -364,7 +386,6 @@ function reelInHand(
     dateCode: reading.dateCode ?? known?.dateCode ?? null,
     expires: reading.expires,
     msl: reading.msl,
-    // A text that nobody can say anything about is no question.
-    questions: reading.ambiguous.filter(({ candidates }) => candidates.length > 0),
+    questions: askable(reading.ambiguous),
   };
 }

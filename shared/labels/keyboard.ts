@@ -30,7 +30,7 @@ const GERMAN_MEANT = '-=[]\\;\'/yzYZ_+{}|:"<>?@#^&*()';
 
 // Hungarian keyboards have the nought left of the one: the key of the US nought types ö, and the marks stand elsewhere too.
 const HUNGARIAN_TYPED = 'öüóőúéáű-zyZYÖÜÓÉ_:?';
-const HUNGARIAN_MEANT = '0-=[];\'\\/yzYZ)_+:?><';
+const HUNGARIAN_MEANT = "0-=[];'\\/yzYZ)_+:?><";
 
 // The digit row of a Czech keyboard without Shift.
 const CZECH_TYPED = '+ěščřžýáíé=zyZY';
@@ -65,8 +65,10 @@ function isFrenchDigits(text: string): boolean {
 function amongCapitals(text: string): string | null {
   if (/ß/.test(text) && !/[a-z]/.test(text)) return 'German (QWERTZ)';
   if (!/^[A-Z0-9ÖÄÜ\s\p{P}\p{S}\p{Cc}öäüóőúéáű]+$/u.test(text) || !/[A-Z0-9]/.test(text)) return null;
+  const body = text.slice(1);
   const isNought = !text.includes('0') && /\dö(?:ö|\d|$)/.test(text);
-  if ((/[óőúéáű]/.test(text) || isNought) && !text.includes('ä')) return 'Hungarian (QWERTZ)';
+  // Italian and Spanish keyboards put an accent in front as well.
+  if ((/[óőúéáű]/.test(body) || isNought) && !text.includes('ä')) return 'Hungarian (QWERTZ)';
   return /[öäü´§]/.test(text) ? 'German (QWERTZ)' : null;
 }
 
@@ -88,7 +90,9 @@ export function findKeyboardLayout(text: string): LayoutFinding | null {
     const keyList = text[0] === layout.brace && [...text].some((char) => layout.colon.includes(char));
     if (lower === layout.mark || (keyList && layout.name !== 'French (AZERTY)'))
       // The French header alone says nothing of the digits behind it.
-      return layout.name === 'French (AZERTY)' ? { layout: layout.name, meant: null } : finding(layout.name, text);
+      return layout.name === 'French (AZERTY)'
+        ? { layout: layout.name, meant: null }
+        : finding(layout.name, text);
   }
   const among = amongCapitals(text);
   if (among !== null) return finding(among, text);

@@ -110,7 +110,10 @@ function untappedDrafts(code: string, { from, to }: Stretch): Draft[] {
 }
 
 /** Fixes the length of every taking piece that `which` picks. */
-function withLengths(drafts: readonly Draft[], which: (piece: RulePiece, index: number) => boolean): CodePattern {
+function withLengths(
+  drafts: readonly Draft[],
+  which: (piece: RulePiece, index: number) => boolean,
+): CodePattern {
   const pieces = drafts.map(({ piece, size }, index): RulePiece => {
     return 'text' in piece || !which(piece, index) ? piece : { ...piece, length: size };
   });
@@ -136,7 +139,12 @@ const NAMES: ReadonlySet<RuleField> = new Set(['part', 'supplierPart', 'lot', 'r
 function widened(pieces: readonly RulePiece[]): CodePattern {
   return {
     pieces: pieces.map((piece, index): RulePiece => {
-      if ('text' in piece || piece.length !== undefined || piece.field === undefined || !NAMES.has(piece.field))
+      if (
+        'text' in piece ||
+        piece.length !== undefined ||
+        piece.field === undefined ||
+        !NAMES.has(piece.field)
+      )
         return piece;
       const next = pieces[index + 1];
       const isMarked = next !== undefined && 'text' in next && /^[^A-Za-z0-9._/-]/.test(next.text);
@@ -271,7 +279,9 @@ export function variedLabels(
     const varied = codes.map((code, index) => {
       let text = code;
       // From the end, so that the places in front stay where they are.
-      for (const { from, to, field } of taps.filter((tap) => tap.code === index).sort((a, b) => b.from - a.from)) {
+      for (const { from, to, field } of taps
+        .filter((tap) => tap.code === index)
+        .sort((a, b) => b.from - a.from)) {
         const old = code.slice(from, to);
         const next = NAMES.has(field) || field === 'quantity' ? vary(old, field) : old;
         wants[field] = next.trim();

@@ -68,6 +68,8 @@ function toldText(desk: Desk, zone: string): string | null {
       return words.halfLabel;
     case 'no-part':
       return words.noPart;
+    case 'symbols-missing':
+      return words.symbolsMissing(desk.told.have, desk.told.of);
     case 'wrong-keyboard':
       return words.wrongKeyboard(desk.told.layout);
     case 'old-reel-differs':

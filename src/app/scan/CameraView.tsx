@@ -17,6 +17,8 @@ export interface CameraParts {
   readonly onCodes: (codes: readonly ScannedCode[]) => void;
   readonly onState?: (state: CameraState) => void;
   readonly formats?: readonly CodeFormat[];
+  /** Numbers of characters that codes of a format have; absent: any. */
+  readonly lengths?: Readonly<Partial<Record<CodeFormat, readonly number[]>>>;
   readonly gather?: Partial<GatherSettings>;
   readonly idleMs?: number;
   /** True while something lies over the picture: nothing is read then. */
@@ -58,6 +60,7 @@ export function useCamera(parts: CameraParts): RunningCamera {
         latest.current.onState?.(next);
       },
       onCodes: (codes) => latest.current.onCodes(codes),
+      lengths: () => latest.current.lengths ?? {},
       ...(formats && { formats }),
       ...(gather && { gather }),
       ...(idleMs !== undefined && { idleMs }),

@@ -104,10 +104,13 @@ const envelope = fc
 const someScan = fc
   .tuple(
     fc.constantFrom<ScanPath>('wedge', 'camera', 'typed'),
-    fc.array(fc.oneof({ weight: 3, arbitrary: fc.constantFrom(...pieces) }, envelope, fc.string({ maxLength: 20 })), {
-      minLength: 1,
-      maxLength: 4,
-    }),
+    fc.array(
+      fc.oneof({ weight: 3, arbitrary: fc.constantFrom(...pieces) }, envelope, fc.string({ maxLength: 20 })),
+      {
+        minLength: 1,
+        maxLength: 4,
+      },
+    ),
   )
   .map(([via, texts]) => scan(via, ...texts));
 
@@ -129,6 +132,21 @@ describe('a question of the desk', () => {
     const unseparated = takeScan(emptyDesk, scan('wedge', '[)>\x1e05\x1d99ABCDEF'), view);
     expect(unseparated.question).toBeNull();
     expect(unseparated.told).not.toBeNull();
+  });
+
+  test('about a label stays while a slot is scanned, and goes with the next label', () => {
+    const asked = takeScan(emptyDesk, scan('typed', 'PX-9'), view);
+    const atSlot = takeScan(asked, scan('wedge', 'M1-F-002'), view);
+    expect(atSlot).toMatchObject({
+      slot: 'M1-F-002',
+      question: { ask: 'meaning', question: { text: 'PX-9' } },
+    });
+    expect(answerMeaning(atSlot, 'part', 'X-9', view)).toMatchObject({
+      slot: 'M1-F-002',
+      reel: { part: 'X-9' },
+    });
+    const newer = takeScan(atSlot, scan('camera', `[)>${RS}06${GS}PR-100${GS}Q5${GS}1TZ${RS}${EOT}`), view);
+    expect(newer).toMatchObject({ question: null, reel: { part: 'R-100' } });
   });
 
   test('ends with a word on the missing part, where what was answered names none', () => {

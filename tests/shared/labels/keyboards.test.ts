@@ -29,12 +29,19 @@ describe('findKeyboardLayout()', () => {
     if (meant !== null) expect(found?.meant).toBe(meant);
   });
 
-  test.each(['MÜLLER GMBH', 'Größe 0402', 'GYŐR 12', 'ÁRU-77', 'Käfer', 'PCU-77', 'résistance 10k', '4.7 µF', 'Ω 100'])(
-    'takes %j for what it is',
-    (text) => {
-      expect(findKeyboardLayout(text)).toBeNull();
-    },
-  );
+  test.each([
+    'MÜLLER GMBH',
+    'Größe 0402',
+    'GYŐR 12',
+    'ÁRU-77',
+    'Käfer',
+    'PCU-77',
+    'résistance 10k',
+    '4.7 µF',
+    'Ω 100',
+  ])('takes %j for what it is', (text) => {
+    expect(findKeyboardLayout(text)).toBeNull();
+  });
 
   test('finds none in codes of letters, digits and the marks of part numbers', () => {
     fc.assert(

@@ -171,9 +171,19 @@ describe('deriveRule()', () => {
 describe('a rule reads the next reel', () => {
   it.each([
     ['a longer part behind a word', ['NR CU77 LOT A1'], 'NR CU7765 LOT B12', { part: 'CU7765', lot: 'B12' }],
-    ['letters where there were digits', ['NR:4711;CH:2618'], 'NR:47A;CH:26Q18', { part: '47A', lot: '26Q18' }],
+    [
+      'letters where there were digits',
+      ['NR:4711;CH:2618'],
+      'NR:47A;CH:26Q18',
+      { part: '47A', lot: '26Q18' },
+    ],
     ['a mark in a part that had none', ['NR:CU77;CH:A1'], 'NR:CU-77.5;CH:A1', { part: 'CU-77.5', lot: 'A1' }],
-    ['a part behind a prefix that runs on', ['ARTCU77;CHA1'], 'ARTMK401;CHB77', { part: 'MK401', lot: 'B77' }],
+    [
+      'a part behind a prefix that runs on',
+      ['ARTCU77;CHA1'],
+      'ARTMK401;CHB77',
+      { part: 'MK401', lot: 'B77' },
+    ],
   ] as const)('with %s', (_, codes, next, reads) => {
     const [part, lot] = codes[0].includes('CU77') ? ['CU77', 'A1'] : ['4711', '2618'];
     const rule = taught(codes, [
@@ -193,7 +203,9 @@ describe('a rule reads the next reel', () => {
         [0, 'A1', 'lot'],
       ],
     );
-    const lengths = rule.codes[0]?.pieces.map((piece) => ('takes' in piece ? (piece.length ?? null) : piece.text));
+    const lengths = rule.codes[0]?.pieces.map((piece) =>
+      'takes' in piece ? (piece.length ?? null) : piece.text,
+    );
     expect(lengths).toEqual(['K', 4, 2, 4, '#', null]);
   });
 
@@ -223,7 +235,14 @@ describe('a rule reads the next reel', () => {
       [0, 'CU77', 'part'],
       [0, '4000', 'quantity'],
     ]);
-    const tight = variedLabels(fixed, packed, taps(packed, [[0, 'CU77', 'part'], [0, '4000', 'quantity']]));
+    const tight = variedLabels(
+      fixed,
+      packed,
+      taps(packed, [
+        [0, 'CU77', 'part'],
+        [0, '4000', 'quantity'],
+      ]),
+    );
     expect(tight.map(readsAsWanted)).toEqual([false, false, true]);
   });
 });

@@ -4,8 +4,8 @@ import { useLayoutEffect, useMemo } from 'preact/hooks';
 import { deskWells } from '../../../../shared/desk/model.ts';
 import type { Changeover } from '../../../../shared/floor/state.ts';
 import { useApp } from '../../app.ts';
-import { QuestionDialog } from '../../frame/QuestionDialog.tsx';
 import { labelSoFar } from '../../frame/label-so-far.ts';
+import { QuestionDialog } from '../../frame/QuestionDialog.tsx';
 import { reasonFacts } from '../../frame/reason-facts.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Field } from '../../ui/Field.tsx';
@@ -23,6 +23,7 @@ const toneOf: Readonly<Record<CartTold['tell'], 'go' | 'care' | 'stop'>> = {
   'half-label': 'care',
   'no-part': 'care',
   'wrong-keyboard': 'care',
+  'symbols-missing': 'care',
   held: 'care',
   refused: 'stop',
 };
@@ -34,6 +35,7 @@ function toldText(told: CartTold): string {
   if (told.tell === 'unknown-code') return words.unknown(told.text);
   if (told.tell === 'half-label') return say(dockWords).halfLabel;
   if (told.tell === 'no-part') return say(dockWords).noPart;
+  if (told.tell === 'symbols-missing') return say(dockWords).symbolsMissing(told.have, told.of);
   if (told.tell === 'wrong-keyboard') return say(dockWords).wrongKeyboard(told.layout);
   if (told.tell === 'accepted') return words.accepted(told.slot);
   const { reason } = told;

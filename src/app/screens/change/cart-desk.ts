@@ -35,7 +35,7 @@ export type CartTold =
   | { readonly tell: 'sign-in' }
   | { readonly tell: 'unknown-code'; readonly text: string }
   /** Told as at the line. */
-  | Extract<DeskTold, { readonly tell: 'half-label' | 'no-part' | 'wrong-keyboard' }>
+  | Extract<DeskTold, { readonly tell: 'half-label' | 'no-part' | 'wrong-keyboard' | 'symbols-missing' }>
   | { readonly tell: 'held' | 'refused'; readonly reason: Reason | null }
   | { readonly tell: 'accepted'; readonly slot: string };
 
@@ -148,6 +148,7 @@ function toldOf(told: DeskTold | null): CartTold | null {
     case 'half-label':
     case 'no-part':
     case 'wrong-keyboard':
+    case 'symbols-missing':
       return told;
     case 'unknown-code':
       return { tell: 'unknown-code', text: told.text };

@@ -38,7 +38,8 @@ export const words: Sentences<typeof english> = {
   placeHere: (place) => sentence`${place} مكان في المخزن: افتح «البكرات» لترى ما فيه.`,
   halfLabel: 'قُرئ جزء من الملصق فقط. امسحه كله من جديد، رقم القطعة أولًا.',
   noPart: 'لا رقم قطعة معروفًا هنا على هذا الملصق. اكتب رقم القطعة أو اطلب تعليم الملصق.',
-  wrongKeyboard: (layout) => `الماسح يكتب للوحة مفاتيح أخرى: ${layout}. لم يُقبل شيء. اضبط لوحة مفاتيح الماسح ثم امسح من جديد.`,
+  wrongKeyboard: (layout) =>
+    `الماسح يكتب للوحة مفاتيح أخرى: ${layout}. لم يُقبل شيء. اضبط لوحة مفاتيح الماسح ثم امسح من جديد.`,
   symbolsMissing: (have, of) => `قُرئ ${have} من ${of} رموز رسالة واحدة. امسحها كلها في صورة كاميرا واحدة.`,
   cartHere: (cart) => sentence`${cart} عربة.`,
   cartDoor: (cart) => sentence`هل تثبّت العربة ${cart}؟`,

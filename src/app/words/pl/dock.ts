@@ -37,8 +37,10 @@ export const words: Sentences<typeof english> = {
   placeHere: (place) => `${place} to miejsce w magazynie: otwórz Rolki, aby zobaczyć, co tam jest.`,
   halfLabel: 'Odczytano tylko część etykiety. Zeskanuj całą jeszcze raz, najpierw indeks.',
   noPart: 'Żaden indeks z tej etykiety nie jest tu znany. Wpisz indeks albo poproś o nauczenie etykiety.',
-  wrongKeyboard: (layout) => `Skaner pisze dla innej klawiatury: ${layout}. Nic nie przyjęto. Ustaw klawiaturę skanera i zeskanuj ponownie.`,
-  symbolsMissing: (have, of) => `Odczytano ${have} z ${of} kodów jednego komunikatu. Zeskanuj wszystkie ${of} na jednym obrazie kamery.`,
+  wrongKeyboard: (layout) =>
+    `Skaner pisze dla innej klawiatury: ${layout}. Nic nie przyjęto. Ustaw klawiaturę skanera i zeskanuj ponownie.`,
+  symbolsMissing: (have, of) =>
+    `Odczytano ${have} z ${of} kodów jednego komunikatu. Zeskanuj wszystkie ${of} na jednym obrazie kamery.`,
   cartHere: (cart) => `${cart} to wózek.`,
   cartDoor: (cart) => `Zadokować ${cart}?`,
   oldReelDiffers: (slot, loaded) => `To nie jest rolka z ${slot}. Oczekiwana: ${loaded}.`,

@@ -37,8 +37,10 @@ export const words: Sentences<typeof english> = {
   placeHere: (place) => `${place} é um local do estoque: abra Rolos para ver o que há ali.`,
   halfLabel: 'Só parte da etiqueta foi lida. Escaneie tudo de novo, o PN primeiro.',
   noPart: 'Nenhum PN desta etiqueta é conhecido aqui. Digite o PN ou peça para ensinar a etiqueta.',
-  wrongKeyboard: (layout) => `O leitor digita para outro teclado, ${layout}. Nada foi aceito. Ajuste o teclado do leitor e escaneie de novo.`,
-  symbolsMissing: (have, of) => `Foram lidos ${have} dos ${of} códigos de uma mensagem. Escaneie os ${of} em uma só imagem da câmera.`,
+  wrongKeyboard: (layout) =>
+    `O leitor digita para outro teclado, ${layout}. Nada foi aceito. Ajuste o teclado do leitor e escaneie de novo.`,
+  symbolsMissing: (have, of) =>
+    `Foram lidos ${have} dos ${of} códigos de uma mensagem. Escaneie os ${of} em uma só imagem da câmera.`,
   cartHere: (cart) => `${cart} é um carrinho.`,
   cartDoor: (cart) => `Acoplar ${cart}?`,
   oldReelDiffers: (slot, loaded) => `Esse não é o rolo que está em ${slot}. Esperado: ${loaded}.`,

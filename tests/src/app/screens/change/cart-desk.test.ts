@@ -68,15 +68,15 @@ describe('createCartDesk()', () => {
   test('asks what a text means that may be several things, and goes on with the answer', async () => {
     const { desk, writes } = cartDesk();
     desk.use('CA');
-    for (const text of ['M1-F-001', 'PR-100']) {
+    for (const text of ['M1-F-001', 'PX-4711']) {
       desk.take({ ...scan(text), via: 'typed' });
       await settled();
     }
-    expect(desk.desk.value.question).toMatchObject({ ask: 'meaning', question: { text: 'PR-100' } });
-    desk.answers.chooseMeaning('part', 'R-100');
+    expect(desk.desk.value.question).toMatchObject({ ask: 'meaning', question: { text: 'PX-4711' } });
+    desk.answers.chooseMeaning('part', 'PX-4711');
     await settled();
-    expect(desk.told.value).toEqual({ tell: 'accepted', slot: 'M1-F-001' });
-    expect(writes.map(kindsOf)).toEqual([['reel.verified', 'cart.filled']]);
+    expect(desk.told.value).toMatchObject({ tell: 'refused', reason: { code: 'wrong-part' } });
+    expect(writes.map(kindsOf)).toEqual([['reel.verified']]);
   });
 
   test('leaves a question where a person says so, and says what it cannot use', async () => {
