@@ -157,11 +157,14 @@ function withPlace(question: LabelQuestion): MeaningQuestion {
 }
 
 /** Warnings after which a code may hold more than was read of it. */
-const LOST = new Set(['header-damaged', 'separators-lost', 'trailer-uncertain', 'gs1-unread']);
+const LOST: ReadonlySet<string> = new Set(['header-damaged', 'separators-lost']);
 
-/** True where more stands on the label than was read: bar codes of one fact each, or a code that came damaged. */
+/** True where more may stand on the label than was read: bar codes of one fact each, an envelope without its end, or a damaged code. */
 function isPartOfLabel(codes: readonly string[], reading: LabelReading): boolean {
-  return arePieces(codes, reading) || reading.warnings.some(({ code }) => LOST.has(code));
+  const isCut = (text: string) => text.startsWith('[)>\u001e') && !/\u001e\u0004?$/.test(text);
+  return (
+    arePieces(codes, reading) || codes.some(isCut) || reading.warnings.some(({ code }) => LOST.has(code))
+  );
 }
 
 /** A label that was read whole and names no part: told, and nothing that was scanned before is touched. */

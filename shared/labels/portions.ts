@@ -31,22 +31,19 @@ export function joinPortions(codes: readonly ScannedCode[]): Joined {
   return joinEnvelope(joined);
 }
 
-/** An envelope that begins in one symbol and ends in another. A header alone may have lost its trailer to the scanner. */
+/**
+ * An envelope that begins in one symbol and ends in another. One alone is left as it is: a header may have lost its trailer to the scanner, and
+ * a trailer its header.
+ */
 function joinEnvelope(codes: readonly ScannedCode[]): Joined {
   const heads = codes.filter(({ text }) => HEAD.test(text) && !TAIL.test(text));
   const tails = codes.filter(({ text }) => TAIL.test(text) && !text.includes('[)>'));
   const [head, tail] = [heads[0], tails[0]];
-  if (tail === undefined) return { codes, missing: null };
-  if (head === undefined || heads.length > 1 || tails.length > 1)
-    return {
-      codes: [],
-      missing: { have: heads.length + tails.length, of: Math.max(2, heads.length + tails.length + 1) },
-    };
+  if (head === undefined || tail === undefined || heads.length > 1 || tails.length > 1)
+    return { codes, missing: null };
   const whole = inOne([head, tail]);
-  return {
-    codes: codes.flatMap((code) => (code === head ? [whole] : code === tail ? [] : [code])),
-    missing: null,
-  };
+  const rest = codes.filter((code) => code !== tail);
+  return { codes: rest.map((code) => (code === head ? whole : code)), missing: null };
 }
 
 function inOne(codes: readonly ScannedCode[]): ScannedCode {

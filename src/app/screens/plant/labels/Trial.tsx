@@ -65,7 +65,7 @@ export function TrialOutcome({ trial }: { readonly trial: LogTrial }) {
   return (
     <>
       <p>{fits === 0 ? `✓ ${words.fitsNone}` : words.fits(fits)}</p>
-      {anew > 0 && <p data-testid="trial-anew">{words.readsAnew(anew)}</p>}
+      {anew > 0 && <p>{words.readsAnew(anew)}</p>}
       {otherwise > 0 && (
         <p>
           <span class="chip stop">✕ {words.contradicts(otherwise)}</span>
