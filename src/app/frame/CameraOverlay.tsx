@@ -2,13 +2,13 @@
 // used, so that the first page does not carry the decoder. It lies over the screen and leaves the dock and the navigation in reach.
 
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { DeskView } from '../../../shared/desk/model.ts';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
-import { type CodeFormat, DEFAULT_FORMATS } from '../../worker/decode-protocol.ts';
+import { DEFAULT_FORMATS } from '../../worker/decode-protocol.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
 import { CameraView, useCamera } from '../scan/CameraView.tsx';
 import { DEFAULT_GATHER_SETTINGS } from '../scan/gather.ts';
+import { siteFormats } from '../scan/site-formats.ts';
 import { Button } from '../ui/Button.tsx';
 import { cameraWords } from '../words/camera.ts';
 import { say } from '../words/words.ts';
@@ -26,15 +26,6 @@ import './camera-overlay.css';
 function claim({ text }: ScannedCode): string | null {
   if (/^\[\)>/.test(text)) return 'envelope';
   return /^(1P|1T|10D|3S|4S)(?=.)/.exec(text)?.[1] ?? (/^Q\d{1,9}$/.test(text) ? 'Q' : null);
-}
-
-/** The symbologies that the line's rules add to the usual ones, with the lengths that their codes have. */
-function siteFormats(view: DeskView | null) {
-  const { code93 = [], itf = [] } = view?.floor.rules.get(view.line)?.alsoRead ?? {};
-  const formats: CodeFormat[] = [];
-  if (code93.length > 0) formats.push('Code93');
-  if (itf.length > 0) formats.push('ITF');
-  return { formats, lengths: { Code93: code93, ITF: itf } };
 }
 
 interface CameraOverlayProps {
@@ -63,7 +54,7 @@ export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverla
     setElsewhere(isUntouched && desk.view() !== null);
   }
 
-  const also = siteFormats(view);
+  const also = siteFormats(view?.floor.rules.get(view.line));
   const camera = useCamera({
     formats: [...DEFAULT_FORMATS, ...also.formats],
     lengths: also.lengths,

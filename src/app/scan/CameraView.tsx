@@ -11,6 +11,7 @@ import { type CameraSession, type CameraState, createCameraSession, type Outline
 import './camera.css';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import type { GatheredLabel, GatherSettings } from './gather.ts';
+import type { CodeLengths } from './site-formats.ts';
 
 export interface CameraParts {
   readonly memory: CameraMemory;
@@ -18,7 +19,7 @@ export interface CameraParts {
   readonly onState?: (state: CameraState) => void;
   readonly formats?: readonly CodeFormat[];
   /** Numbers of characters that codes of a format have; absent: any. */
-  readonly lengths?: Readonly<Partial<Record<CodeFormat, readonly number[]>>>;
+  readonly lengths?: CodeLengths;
   readonly gather?: Partial<GatherSettings>;
   readonly idleMs?: number;
   /** True while something lies over the picture: nothing is read then. */

@@ -25,6 +25,7 @@ import {
   gatherFrame,
   type SeenCode,
 } from './gather.ts';
+import { type CodeLengths, ofKnownLength } from './site-formats.ts';
 
 /** The part of the picture that is read, as shares of width and height. */
 export interface Region {
@@ -68,7 +69,7 @@ export interface CameraSessionParts {
   readonly onCodes: (codes: readonly ScannedCode[]) => void;
   readonly formats?: readonly CodeFormat[];
   /** Numbers of characters that codes of a format have, asked for at each look; a code of another length was not read whole. */
-  readonly lengths?: () => Readonly<Partial<Record<CodeFormat, readonly number[]>>>;
+  readonly lengths?: () => CodeLengths;
   /** What is read of a picture, asked for at each look: the part that a person sees may change its shape. */
   readonly region?: (picture: { readonly width: number; readonly height: number }) => Region;
   readonly gather?: Partial<GatherSettings>;
@@ -314,9 +315,7 @@ class Session implements CameraSession {
       y: Math.round(this.#read.y * videoHeight),
     };
     const lengths = this.#parts.lengths?.() ?? {};
-    const codes = answer.codes
-      .filter(({ format, text }) => lengths[format]?.includes(text.length) ?? true)
-      .map((code) => toSeen(code, corner));
+    const codes = ofKnownLength(answer.codes, lengths).map((code) => toSeen(code, corner));
     const isDone = (code: SeenCode) => this.#done.keys.has(keyOf(code));
     const open = codes.filter((code) => !isDone(code));
     const awayFrames = codes.some(isDone) ? 0 : this.#done.awayFrames + 1;
