@@ -48,7 +48,7 @@ import {
   withUnit,
   yesNo,
 } from './plain-sayings.ts';
-import { sayAnswers, sayBelieved, sayCosts, sayMisses, sayUses } from './sayings-of-parts.ts';
+import { sayAnswers, sayBelieved, sayCosts, sayLengths, sayMisses, sayUses } from './sayings-of-parts.ts';
 
 const named =
   (name: (floor: FloorState, id: string) => string): Say =>
@@ -251,6 +251,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   once: yesNo,
   boardsPerPanel: number,
   costs: sayCosts,
+  alsoRead: sayLengths,
   pickOrder: oneOf(() => say(factWords).pickOrders),
   via: oneOf(() => say(logWords).sources),
   act: oneOf(() => say(logWords).acts),
