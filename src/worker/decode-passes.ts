@@ -11,7 +11,7 @@ import { findPlaces, joinPlaces, type Place } from './decode-places.ts';
 import type { CodeFormat, FoundCode, GrayImage, Quad } from './decode-protocol.ts';
 import type { CodeReader, ReadEffort } from './decode-reader.ts';
 import { createSightings, type Look } from './decode-sightings.ts';
-import { cutUpright, quadFromCut } from './decode-upright.ts';
+import { type CutOptions, cutUpright, quadFromCut } from './decode-upright.ts';
 
 const QUICK: ReadEffort = {
   tryHarder: false,
@@ -101,17 +101,10 @@ export function createFramePasses(reader: CodeReader, options: FramePassesOption
     at: { place: Place; way: Way },
   ): FoundCode[] {
     const { place, way } = at;
-    const isStripes = place.kind === 'stripes';
-    const looksFor = isStripes ? STRIPES : SQUARES;
+    const looksFor = place.kind === 'stripes' ? STRIPES : SQUARES;
     const possible = formats.filter((format) => looksFor.has(format));
     if (possible.length === 0) return [];
-    const cut = cutUpright(image, place, {
-      factor: way.factor,
-      // Stripes need a quiet zone of ten modules, squares one to four.
-      marginAlong: isStripes ? Math.max(16, place.length * 0.1) : 14,
-      marginAcross: isStripes ? 4 : 14,
-      meanReach: isStripes ? 3 : 0,
-    });
+    const cut = cutUpright(image, place, marginsOf(place, way));
     const sharp = sharpenGray(cut.image, way.sharpenReach, way.sharpenAmount);
     return reader(sharp, possible, way.effort).map((code) => ({
       ...code,
@@ -164,6 +157,13 @@ export function createFramePasses(reader: CodeReader, options: FramePassesOption
       return found;
     },
   };
+}
+
+/** Stripes need a quiet zone of ten modules, squares one to four. */
+function marginsOf(place: Place, { factor }: Way): CutOptions {
+  return place.kind === 'stripes'
+    ? { factor, marginAlong: Math.max(16, place.length * 0.1), marginAcross: 4, meanReach: 3 }
+    : { factor, marginAlong: 14, marginAcross: 14, meanReach: 0 };
 }
 
 /** Adds what is not there yet: the same text twice counts only when it stands in two places. */

@@ -3,7 +3,6 @@
 
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
-import { DEFAULT_FORMATS } from '../../worker/decode-protocol.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
 import { CameraView, useCamera } from '../scan/CameraView.tsx';
@@ -54,9 +53,9 @@ export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverla
     setElsewhere(isUntouched && desk.view() !== null);
   }
 
-  const also = siteFormats(view?.floor.rules.get(view.line));
+  const also = siteFormats(view?.floor.rules.get(view.line)?.alsoRead);
   const camera = useCamera({
-    formats: [...DEFAULT_FORMATS, ...also.formats],
+    formats: also.formats,
     lengths: also.lengths,
     memory: {
       read: () => app.preferences.peek().camera,

@@ -59,7 +59,7 @@ describe('the same text after P and 1P', () => {
     fc.assert(
       fc.property(part, fc.boolean(), (text, isTurned) => {
         const codes = [`P${text}`, `1P${text}`];
-        const reading = parseLabel(isTurned ? codes.toReversed() : codes);
+        const reading = parseLabel(isTurned ? [...codes].reverse() : codes);
         expect(reading).toMatchObject({ part: text, supplierPart: text, ambiguous: [] });
       }),
     );

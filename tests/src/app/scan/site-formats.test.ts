@@ -16,10 +16,10 @@ const effort = {
 
 describe('siteFormats()', () => {
   test('adds nothing where the rules say nothing, and each symbology that has lengths', () => {
-    expect(siteFormats(undefined).formats).toEqual([]);
-    expect(siteFormats({ alsoRead: { code93: [], itf: [] } }).formats).toEqual([]);
-    expect(siteFormats({ alsoRead: { code93: [6], itf: [] } }).formats).toEqual(['Code93']);
-    expect(siteFormats({ alsoRead: { code93: [6], itf: [8, 14] } }).formats).toEqual(['Code93', 'ITF']);
+    expect(siteFormats(undefined).formats).toEqual(DEFAULT_FORMATS);
+    expect(siteFormats({ code93: [], itf: [] }).formats).toEqual(DEFAULT_FORMATS);
+    expect(siteFormats({ code93: [6], itf: [] }).formats).toEqual([...DEFAULT_FORMATS, 'Code93']);
+    expect(siteFormats({ code93: [6], itf: [8, 14] }).formats).toEqual([...DEFAULT_FORMATS, 'Code93', 'ITF']);
   });
 
   test.each([
@@ -27,17 +27,17 @@ describe('siteFormats()', () => {
     ['interleaved2of5', '12345678', { code93: [], itf: [8] }],
   ])('lets the reader read %s, which it does not by itself', async (kind, text, alsoRead) => {
     const read = await loadReader();
-    const image = drawCode(kind, text, 3);
+    const image = drawCode(kind, text, 3, { includecheck: kind === 'code93' });
     expect(read(image, DEFAULT_FORMATS, effort)).toEqual([]);
-    const { formats, lengths } = siteFormats({ alsoRead });
-    const found = read(image, [...DEFAULT_FORMATS, ...formats], effort);
+    const { formats, lengths } = siteFormats(alsoRead);
+    const found = read(image, formats, effort);
     expect(ofKnownLength(found, lengths).map((code) => code.text)).toEqual([text]);
   });
 });
 
 describe('ofKnownLength()', () => {
   test('leaves out codes of another length, and none of a symbology without lengths', () => {
-    const { lengths } = siteFormats({ alsoRead: { code93: [6], itf: [8, 14] } });
+    const { lengths } = siteFormats({ code93: [6], itf: [8, 14] });
     const codes = [
       { format: 'ITF', text: '12345678' },
       { format: 'ITF', text: '123456' },
