@@ -40,7 +40,8 @@ export const words: Sentences<typeof english> = {
   noPart: 'لا رقم قطعة معروفًا هنا على هذا الملصق. اكتب رقم القطعة أو اطلب تعليم الملصق.',
   wrongKeyboard: (layout) =>
     `الماسح يكتب للوحة مفاتيح أخرى: ${layout}. لم يُقبل شيء. اضبط لوحة مفاتيح الماسح ثم امسح من جديد.`,
-  symbolsMissing: (have, of) => `قُرئ ${have} من ${of} رموز رسالة واحدة. امسحها كلها في صورة كاميرا واحدة.`,
+  symbolsMissing: (have, of) =>
+    `رسالة واحدة على عدة رموز؛ قُرئ حتى الآن: ${have} من ${of}. امسحها كلها في صورة كاميرا واحدة.`,
   cartHere: (cart) => sentence`${cart} عربة.`,
   cartDoor: (cart) => sentence`هل تثبّت العربة ${cart}؟`,
   oldReelDiffers: (slot, loaded) => sentence`ليست هذه البكرة التي على ${slot}. المطلوب: ${loaded}.`,

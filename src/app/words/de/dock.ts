@@ -44,7 +44,7 @@ export const words: Sentences<typeof english> = {
   wrongKeyboard: (layout) =>
     `Der Scanner tippt für eine andere Tastatur, ${layout}. Nichts wurde übernommen. Tastatur des Scanners einstellen, dann neu scannen.`,
   symbolsMissing: (have, of) =>
-    `${have} von ${of} Codes einer Nachricht wurden gelesen. Alle ${of} in einem Kamerabild scannen.`,
+    `Eine Nachricht steht auf mehreren Codes; bisher gelesen: ${have} von ${of}. Alle in einem Kamerabild scannen.`,
   cartHere: (cart) => `${cart} ist ein Wagen.`,
   cartDoor: (cart) => `${cart} andocken?`,
   oldReelDiffers: (slot, loaded) => `Das ist nicht die Rolle auf ${slot}. Verlangt: ${loaded}.`,

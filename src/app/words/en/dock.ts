@@ -37,7 +37,7 @@ export const words = {
   wrongKeyboard: (layout: string) =>
     `The scanner types for another keyboard, ${layout}. Nothing was taken. Set the scanner’s keyboard, then scan again.`,
   symbolsMissing: (have: number, of: number) =>
-    `${have} of the ${of} codes of one message were read. Scan all ${of} in one camera picture.`,
+    `One message stands on several codes; read so far: ${have} of ${of}. Scan all of them in one camera picture.`,
   cartHere: (cart: string) => `${cart} is a cart.`,
   cartDoor: (cart: string) => `Dock ${cart}?`,
   oldReelDiffers: (slot: string, loaded: string) => `That is not the reel on ${slot}. Wanted: ${loaded}.`,

@@ -42,7 +42,7 @@ export const words: Sentences<typeof english> = {
   wrongKeyboard: (layout) =>
     `El lector escribe para otro teclado, ${layout}. No se aceptó nada. Ajuste el teclado del lector y escanee otra vez.`,
   symbolsMissing: (have, of) =>
-    `Se leyeron ${have} de los ${of} códigos de un mismo mensaje. Escanee los ${of} en una sola imagen de la cámara.`,
+    `Un mensaje ocupa varios códigos; leídos hasta ahora: ${have} de ${of}. Escanéelos todos en una sola imagen de la cámara.`,
   cartHere: (cart) => `${cart} es un carro.`,
   cartDoor: (cart) => `¿Acoplar ${cart}?`,
   oldReelDiffers: (slot, loaded) => `Esa no es la bobina de ${slot}. Se espera: ${loaded}.`,

@@ -40,7 +40,7 @@ export const words: Sentences<typeof english> = {
   wrongKeyboard: (layout) =>
     `A szkenner más billentyűzetre ír: ${layout}. Semmi sem lett átvéve. Állítsa be a szkenner billentyűzetét, majd olvassa be újra.`,
   symbolsMissing: (have, of) =>
-    `Egy üzenet ${of} kódjából ${have} lett beolvasva. Olvassa be mind a(z) ${of} kódot egy kameraképen.`,
+    `Egy üzenet több kódon áll; eddig beolvasva: ${have} / ${of}. Olvassa be mindet egy kameraképen.`,
   cartHere: (cart) => `${cart} egy kocsi.`,
   cartDoor: (cart) => `Dokkolja: ${cart}?`,
   oldReelDiffers: (slot, loaded) => `Nem ez a tekercs van itt: ${slot}. Várt: ${loaded}.`,

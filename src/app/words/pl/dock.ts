@@ -40,7 +40,7 @@ export const words: Sentences<typeof english> = {
   wrongKeyboard: (layout) =>
     `Skaner pisze dla innej klawiatury: ${layout}. Nic nie przyjęto. Ustaw klawiaturę skanera i zeskanuj ponownie.`,
   symbolsMissing: (have, of) =>
-    `Odczytano ${have} z ${of} kodów jednego komunikatu. Zeskanuj wszystkie ${of} na jednym obrazie kamery.`,
+    `Jeden komunikat jest na kilku kodach; odczytano dotąd: ${have} z ${of}. Zeskanuj wszystkie na jednym obrazie kamery.`,
   cartHere: (cart) => `${cart} to wózek.`,
   cartDoor: (cart) => `Zadokować ${cart}?`,
   oldReelDiffers: (slot, loaded) => `To nie jest rolka z ${slot}. Oczekiwana: ${loaded}.`,

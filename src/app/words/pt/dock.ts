@@ -40,7 +40,7 @@ export const words: Sentences<typeof english> = {
   wrongKeyboard: (layout) =>
     `O leitor digita para outro teclado, ${layout}. Nada foi aceito. Ajuste o teclado do leitor e escaneie de novo.`,
   symbolsMissing: (have, of) =>
-    `Foram lidos ${have} dos ${of} códigos de uma mensagem. Escaneie os ${of} em uma só imagem da câmera.`,
+    `Uma mensagem está em vários códigos; lidos até agora: ${have} de ${of}. Escaneie todos em uma só imagem da câmera.`,
   cartHere: (cart) => `${cart} é um carrinho.`,
   cartDoor: (cart) => `Acoplar ${cart}?`,
   oldReelDiffers: (slot, loaded) => `Esse não é o rolo que está em ${slot}. Esperado: ${loaded}.`,

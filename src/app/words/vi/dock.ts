@@ -41,7 +41,7 @@ export const words: Sentences<typeof english> = {
   wrongKeyboard: (layout) =>
     `Máy quét gõ theo bàn phím khác, ${layout}. Chưa nhận gì. Đặt lại bàn phím của máy quét rồi quét lại.`,
   symbolsMissing: (have, of) =>
-    `Đã đọc ${have} trong ${of} mã của một thông điệp. Quét cả ${of} mã trong một hình camera.`,
+    `Một thông điệp nằm trên nhiều mã; đã đọc: ${have} trên ${of}. Quét tất cả trong một hình camera.`,
   cartHere: (cart) => `${cart} là một xe.`,
   cartDoor: (cart) => `Ghép xe ${cart}?`,
   oldReelDiffers: (slot, loaded) => `Đó không phải cuộn ở ${slot}. Cần: ${loaded}.`,
