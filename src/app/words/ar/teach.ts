@@ -109,7 +109,7 @@ export const words: Sentences<typeof english> = {
   fitsAlso: (rule, count) => sentence`تنطبق القاعدة «${rule}» على ${count} منها أيضًا.`,
   disagrees: (rule, count) =>
     sentence`تنطبق القاعدة «${rule}» على ${count} منها أيضًا وتقرؤها بشكل مختلف. ضيّق إحدى القاعدتين.`,
-  readsAnew: (count) => `يُقرأ منها أكثر من قبل: ${count}.`,
+  readsAnew: (count) => sentence`يُقرأ منها أكثر من قبل: ${count}.`,
   variedTitle: 'ملصقات مشتقة من هذا الملصق',
   variedNot: 'لا يُقرأ: يجب أن يكون كل جزء هنا بطول نظيره في الملصق الذي عُلّم.',
   before: 'من قبل',
