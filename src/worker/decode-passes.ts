@@ -1,8 +1,7 @@
 // Which looks to take at one frame, in which order, and when to stop.
 // Method: one quick look at the whole frame; then places that look like codes and were not read are cut out, turned
 // upright, enlarged and sharpened, each frame in another way, within a time budget. Cuts are small, so a cut costs a few
-// milliseconds and reads what the whole frame does not give: stripes at any angle, squares of two pixels a module. Places whose code an earlier
-// frame gave come last, and what one frame alone gave is looked at again in the way that gave it.
+// milliseconds and reads what the whole frame does not give: stripes at any angle, squares of two pixels a module.
 // Refused: every look on every frame, and thorough looks at the whole frame as the rule: measured, they cost most on the
 // frames that hold nothing.
 
@@ -10,8 +9,7 @@ import { quadToBox, sharpenGray } from './decode-image.ts';
 import { findPlaces, joinPlaces, type Place } from './decode-places.ts';
 import type { CodeFormat, FoundCode, GrayImage, Quad } from './decode-protocol.ts';
 import type { CodeReader, ReadEffort } from './decode-reader.ts';
-import { createSightings, type Look } from './decode-sightings.ts';
-import { type CutOptions, cutUpright, quadFromCut } from './decode-upright.ts';
+import { cutUpright, quadFromCut } from './decode-upright.ts';
 
 const QUICK: ReadEffort = {
   tryHarder: false,
@@ -59,10 +57,6 @@ const WAYS: readonly Way[] = [
   },
 ];
 
-/** What stripes and squares may be: PDF417 is both, as its rows are stripes. A look for the rest costs time and brings nothing. */
-const STRIPES: ReadonlySet<CodeFormat> = new Set(['Code128', 'Code39', 'Code93', 'ITF', 'EANUPC', 'PDF417']);
-const SQUARES: ReadonlySet<CodeFormat> = new Set(['DataMatrix', 'QRCode', 'PDF417', 'Aztec']);
-
 /** Every so many frames the whole frame gets a thorough look, for what no place was found for. */
 const WHOLE_EVERY = 5;
 const MOST_PLACES = 12;
@@ -88,7 +82,6 @@ export function createFramePasses(reader: CodeReader, options: FramePassesOption
   let turn = 0;
   // Where the last frame ran out of time: the next one goes on there, so that weak places are not starved.
   let resumeAt = 0;
-  const sightings = createSightings<Way>();
 
   function readWhole(image: GrayImage, formats: readonly CodeFormat[], effort: ReadEffort): FoundCode[] {
     const pass = effort === QUICK ? 'quick' : 'whole';
@@ -101,12 +94,16 @@ export function createFramePasses(reader: CodeReader, options: FramePassesOption
     at: { place: Place; way: Way },
   ): FoundCode[] {
     const { place, way } = at;
-    const looksFor = place.kind === 'stripes' ? STRIPES : SQUARES;
-    const possible = formats.filter((format) => looksFor.has(format));
-    if (possible.length === 0) return [];
-    const cut = cutUpright(image, place, marginsOf(place, way));
+    const isStripes = place.kind === 'stripes';
+    const cut = cutUpright(image, place, {
+      factor: way.factor,
+      // Stripes need a quiet zone of ten modules, squares one to four.
+      marginAlong: isStripes ? Math.max(16, place.length * 0.1) : 14,
+      marginAcross: isStripes ? 4 : 14,
+      meanReach: isStripes ? 3 : 0,
+    });
     const sharp = sharpenGray(cut.image, way.sharpenReach, way.sharpenAmount);
-    return reader(sharp, possible, way.effort).map((code) => ({
+    return reader(sharp, formats, way.effort).map((code) => ({
       ...code,
       quad: quadFromCut(code.quad, cut),
       pass: way.name,
@@ -117,53 +114,31 @@ export function createFramePasses(reader: CodeReader, options: FramePassesOption
     read(image, formats, isThorough) {
       let found: readonly FoundCode[] = readWhole(image, formats, QUICK);
       if (!isThorough) return found;
-      const startMs = nowMs();
-      const isLate = () => nowMs() - startMs >= budgetMs;
       const way = WAYS[turn % WAYS.length]!; // never empty
       turn += 1;
       const single = findPlaces(image, MOST_PLACES);
       const places = [...single, ...joinPlaces(single)];
-      const isRead = (place: Place) => coveredShare(place, found) >= COVERED;
-      const look = (at: Look<Way>): void => {
-        if (isRead(at.place)) return;
-        looks += 1;
-        const more = readPlace(image, formats, at);
-        sightings.note(more, at);
-        found = withNew(found, more);
-      };
+      const startMs = nowMs();
       let looks = 0;
-      const again = sightings.toRepeat(places, found);
-      for (const each of again) look(each);
-      const isSettled = (place: Place) => coveredShare(place, sightings.settled()) >= COVERED;
-      const open = places.filter((place) => !isSettled(place));
-      const start = resumeAt < open.length ? resumeAt : 0;
+      const start = resumeAt < places.length ? resumeAt : 0;
       resumeAt = 0;
-      for (let step = 0; step < open.length; step++) {
-        const at = (start + step) % open.length;
-        if (looks >= LEAST_LOOKS + again.length && isLate()) {
+      for (let step = 0; step < places.length; step++) {
+        const at = (start + step) % places.length;
+        if (looks >= LEAST_LOOKS && nowMs() - startMs >= budgetMs) {
           resumeAt = at;
           break;
         }
-        look({ place: open[at]!, way }); // inside by the remainder
+        const place = places[at]!; // inside by the remainder
+        if (coveredShare(place, found) >= COVERED) continue;
+        looks += 1;
+        found = withNew(found, readPlace(image, formats, { place, way }));
       }
-      for (const place of places.filter(isSettled)) {
-        if (isLate()) break;
-        look({ place, way: sightings.wayFor(place) ?? way });
-      }
-      if (turn % WHOLE_EVERY === 0 && !isLate()) {
+      if (turn % WHOLE_EVERY === 0 && nowMs() - startMs < budgetMs) {
         found = withNew(found, readWhole(image, formats, WHOLE));
       }
-      sightings.endFrame(found);
       return found;
     },
   };
-}
-
-/** Stripes need a quiet zone of ten modules, squares one to four. */
-function marginsOf(place: Place, { factor }: Way): CutOptions {
-  return place.kind === 'stripes'
-    ? { factor, marginAlong: Math.max(16, place.length * 0.1), marginAcross: 4, meanReach: 3 }
-    : { factor, marginAlong: 14, marginAcross: 14, meanReach: 0 };
 }
 
 /** Adds what is not there yet: the same text twice counts only when it stands in two places. */
@@ -188,7 +163,7 @@ function isSamePlace(one: Quad, other: Quad): boolean {
   );
 }
 
-function coveredShare(place: Place, found: readonly { readonly quad: Quad }[]): number {
+function coveredShare(place: Place, found: readonly FoundCode[]): number {
   const [cos, sin] = [Math.cos(place.angle), Math.sin(place.angle)];
   const covered = found
     .map(({ quad }) => ({

@@ -132,35 +132,6 @@ describe('createFramePasses()', () => {
     expect(looks).toBe(4);
   });
 
-  it('repeats the look that brought an unconfirmed code, at once, and goes on in turn once two frames agree', () => {
-    const frame = photograph(drawCode('code128', '1PABC-42', 4), { turnDeg: 40 });
-    const quad = [
-      { x: 0, y: 0 },
-      { x: 9, y: 0 },
-      { x: 9, y: 9 },
-      { x: 0, y: 9 },
-    ] as const;
-    // Only the way with denoising reads it: the third frame's.
-    const looks: boolean[][] = [];
-    const only: CodeReader = (image, _, effort) => {
-      const isWhole = image.width === frame.width && image.height === frame.height;
-      if (!isWhole) looks.at(-1)?.push(effort.tryDenoise);
-      return effort.tryDenoise && !isWhole
-        ? [{ text: '1PABC-42', format: 'Code128', symbologyId: ']C0', quad }]
-        : [];
-    };
-    const passes = createFramePasses(only, { nowMs: () => 0 });
-    const sure: string[][] = [];
-    let gathered = EMPTY_GATHER;
-    for (let turn = 0; turn < 5; turn++) {
-      looks.push([]);
-      gathered = gatherFrame(gathered, passes.read(frame, DEFAULT_FORMATS, true));
-      sure.push(sureCodes(gathered).map(({ text }) => text));
-    }
-    expect(looks.map(([first]) => first)).toEqual([false, false, true, true, true]);
-    expect(sure).toEqual([[], [], [], ['1PABC-42'], ['1PABC-42']]);
-  });
-
   it('fully reads three in four labels of the easy half within five frames, and believes nothing wrong', () => {
     const cases = [
       makeCase('easy', 501),
