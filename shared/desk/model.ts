@@ -79,6 +79,12 @@ export type DeskTold =
   | { readonly tell: 'take-out'; readonly slot: string }
   /** `codes`: the whole codes that were read; none where the scanner was cut off in the middle of one. */
   | { readonly tell: 'half-label'; readonly text: string; readonly codes: readonly string[] }
+  /** The label was read whole, and no part number is on it that anybody here could take. */
+  | { readonly tell: 'no-part'; readonly text: string; readonly codes: readonly string[] }
+  /** Some symbols of one message were not read; nothing of it was taken. */
+  | { readonly tell: 'symbols-missing'; readonly have: number; readonly of: number }
+  /** A scanner typed for another keyboard than the tablet's; nothing of it was taken. */
+  | { readonly tell: 'wrong-keyboard'; readonly layout: string; readonly text: string }
   | {
       readonly tell: 'old-reel-differs';
       readonly slot: string;

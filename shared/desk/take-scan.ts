@@ -12,6 +12,8 @@ import { type FloorState, slotKey } from '../floor/state.ts';
 import type { Source } from '../floor/vocabulary.ts';
 import { parseLabel } from '../labels/label.ts';
 import { readPackageId } from '../labels/package-id.ts';
+import { joinPortions } from '../labels/portions.ts';
+import { parseQuantity } from '../labels/quantity.ts';
 import type { LabelQuestion, LabelReading } from '../labels/reading.ts';
 import type { Scan, ScannedCode } from '../labels/scan.ts';
 import { earlierUnnamed } from '../verdict/verify.ts';
@@ -33,7 +35,17 @@ import { arePieces, joinPieces } from './pieces.ts';
  * code may be two things, a person is asked, and what is still uncertain waits for the answer; a scan in the meantime joins it.
  */
 export function takeScan(desk: Desk, scan: Scan, view: DeskView): Desk {
+  const { codes, missing } = joinPortions(scan.codes);
+  if (missing !== null) return { ...desk, told: { tell: 'symbols-missing', ...missing } };
+  return takeWholeCodes(desk, { ...scan, codes }, view);
+}
+
+/** Puts a scan on the desk whose codes are messages of their own. */
+function takeWholeCodes(desk: Desk, scan: Scan, view: DeskView): Desk {
+  const asking = aboutLabel(desk);
   let next: Desk = { ...desk, told: null, question: null, via: scan.via };
+  // A label that waits for an answer is no reel in hand yet.
+  if (asking?.ask === 'meaning') next = { ...next, reel: null };
   const label: ScannedCode[] = [];
   const unsure: { readonly code: ScannedCode; readonly options: readonly Recognised[] }[] = [];
   for (const code of codesInHand(desk, scan, view)) {
@@ -48,14 +60,16 @@ export function takeScan(desk: Desk, scan: Scan, view: DeskView): Desk {
     const rest = { ...scan, codes: [...others.map(({ code }) => code), ...label] };
     return { ...next, question: { ask: 'which', text: asked.code.text, options: asked.options, rest } };
   }
-  return label.length > 0
-    ? takeLabel(
-        next,
-        label.map(({ text }) => text),
-        scan.via,
-        view,
-      )
-    : next;
+  // What was no label leaves the question about one open.
+  if (label.length === 0)
+    return asking === null ? next : { ...next, question: asking, reel: desk.reel ?? next.reel };
+  const texts = label.map(({ text }) => text);
+  return takeLabel(next, texts, scan.via, view);
+}
+
+/** The open question about the label that was scanned last, null where there is none. */
+function aboutLabel({ question }: Desk) {
+  return question?.ask === 'meaning' || question?.ask === 'came-before' ? question : null;
 }
 
 /** A person's answer to what a code is; what waited for it goes on. */
@@ -92,8 +106,13 @@ export function takeLabel(desk: Desk, scanned: readonly string[], via: Source, v
   const joined = before.length > 0 ? joinPieces(before, scanned) : null;
   const codes = joined ?? scanned;
   const reading = parseLabel(codes, { expected: expectation(view), rules: siteRules(view.floor) });
-  const reel = reelInHand(reading, codes, via, view);
   const next = { ...desk, partial: null };
+  const spoiled = reading.warnings.find((warning) => warning.code === 'keyboard-layout');
+  if (spoiled !== undefined) {
+    const { layout, text } = spoiled;
+    return { ...next, told: { tell: 'wrong-keyboard', layout, text } };
+  }
+  const reel = reelInHand(reading, codes, via, view);
   if (via === 'wedge' && (joined || scanned.length === 1) && arePieces(codes, reading)) {
     if (reel.part === null && reel.supplierPart === null) return takeHalf(next, codes);
     if (missingPieces(reel).length > 0) return { ...next, reel: null, partial: reel };
@@ -114,7 +133,8 @@ function takeWhole(desk: Desk, reel: ReelInHand, reading: LabelReading, view: De
     return { ...desk, reel, question: { ask: 'meaning', question: withPlace(asked) } };
   }
   if (reel.part === null && reel.supplierPart === null && reel.reel === null) {
-    return reading.fields.length === 0 ? takeUnknown(desk, codes, view) : takeHalf(desk, codes);
+    if (reading.fields.length === 0) return takeUnknown(desk, codes, view);
+    return isPartOfLabel(codes, reading) ? takeHalf(desk, codes) : takeNoPart(desk, codes);
   }
   return takeReel(desk, reel, view);
 }
@@ -136,7 +156,23 @@ function withPlace(question: LabelQuestion): MeaningQuestion {
   return { ...question, candidates: [...whole, ...candidates] };
 }
 
-/** A label that names no part: told, and nothing that was scanned before is touched. */
+/** Warnings after which a code may hold more than was read of it. */
+const LOST: ReadonlySet<string> = new Set(['header-damaged', 'separators-lost']);
+
+/** True where more may stand on the label than was read: bar codes of one fact each, an envelope without its end, or a damaged code. */
+function isPartOfLabel(codes: readonly string[], reading: LabelReading): boolean {
+  const isCut = (text: string) => text.startsWith('[)>\u001e') && !/\u001e\u0004?$/.test(text);
+  return (
+    arePieces(codes, reading) || codes.some(isCut) || reading.warnings.some(({ code }) => LOST.has(code))
+  );
+}
+
+/** A label that was read whole and names no part: told, and nothing that was scanned before is touched. */
+function takeNoPart(desk: Desk, codes: readonly string[]): Desk {
+  return { ...desk, told: { tell: 'no-part', text: codes.join(' '), codes } };
+}
+
+/** Part of a label without its part number: told, and nothing that was scanned before is touched. */
 function takeHalf(desk: Desk, codes: readonly string[]): Desk {
   return { ...desk, told: { tell: 'half-label', text: codes.join(' '), codes } };
 }
@@ -147,12 +183,13 @@ export function answerMeaning(desk: Desk, field: string, value: string, view: De
   if (field === 'place')
     return { ...desk, reel: null, question: null, told: { tell: 'place', place: value } };
   const known = field === 'reel' ? view.floor.reels.get(value) : undefined;
-  const quantity = field === 'quantity' && Number.isFinite(Number(value)) ? Number(value) : null;
+  const quantity = field === 'quantity' ? (parseQuantity(value)?.quantity ?? null) : null;
   const reel: ReelInHand = {
     ...desk.reel,
     part: field === 'part' ? value : (desk.reel.part ?? known?.part ?? null),
     supplierPart: field === 'supplierPart' ? value : desk.reel.supplierPart,
     lot: field === 'lot' ? value : (desk.reel.lot ?? known?.lot ?? null),
+    dateCode: field === 'dateCode' ? value : (desk.reel.dateCode ?? known?.dateCode ?? null),
     reel: field === 'reel' ? value : desk.reel.reel,
     quantity: known?.count ?? quantity ?? desk.reel.quantity,
     labelQuantity: quantity ?? desk.reel.labelQuantity,
@@ -162,7 +199,10 @@ export function answerMeaning(desk: Desk, field: string, value: string, view: De
   const asked = reel.questions[0];
   if (asked && reel.part === null && reel.supplierPart === null)
     return { ...desk, reel, question: { ask: 'meaning', question: asked } };
-  return takeReel({ ...desk, reel: null, question: null }, reel, view);
+  const next = { ...desk, reel: null, question: null };
+  if (reel.part === null && reel.supplierPart === null && reel.reel === null)
+    return takeNoPart(next, reel.codes);
+  return takeReel(next, reel, view);
 }
 
 /** A reel whose label is read: the old one of a splice, one that comes out, or the reel in hand. */
@@ -315,6 +355,15 @@ function idTyped(text: string, floor: FloorState): string | null {
   return own !== null && own !== 'wrong' && floor.reels.has(own.id) ? own.id : null;
 }
 
+/** The questions that a person can answer, each once. */
+function askable(questions: readonly LabelQuestion[]): readonly LabelQuestion[] {
+  const keyOf = ({ text, candidates }: LabelQuestion) => JSON.stringify([text, candidates]);
+  const keys = questions.map(keyOf);
+  return questions.filter(
+    (question, index) => question.candidates.length > 0 && keys.indexOf(keyOf(question)) === index,
+  );
+}
+
 function reelInHand(
   reading: LabelReading,
   codes: readonly string[],
@@ -340,6 +389,6 @@ function reelInHand(
     dateCode: reading.dateCode ?? known?.dateCode ?? null,
     expires: reading.expires,
     msl: reading.msl,
-    questions: reading.ambiguous,
+    questions: askable(reading.ambiguous),
   };
 }

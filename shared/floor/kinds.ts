@@ -24,6 +24,9 @@ import { bankHolds, pickOrders, roles, sides, sources, stopReasons, warningLevel
 
 const jsonObject = z.record(z.string(), z.json()) as unknown as z.ZodMiniType<JsonObject>; // same values, read only
 
+/** Numbers of characters that a site's bar codes have. */
+const codeLengths = z.array(z.int().check(z.minimum(1), z.maximum(80))).check(z.maxLength(20));
+
 /** One slot of a setup: what it wants. `pitchMm`, `tapeWidthMm` in mm; `positions` in 8 mm steps. */
 export const setupSlotSchema = z.strictObject({
   slot: id,
@@ -147,6 +150,8 @@ export const payloadSchemas = {
       feedersKnown: z.boolean(),
       /** Which reel off the line is taken first; absent: the oldest. */
       pickOrder: z.optional(z.enum(pickOrders)),
+      /** Bar codes that the camera reads besides the usual ones, by the numbers of characters that they have; absent or empty: none. */
+      alsoRead: z.optional(z.strictObject({ code93: codeLengths, itf: codeLengths })),
       ...signedByPasskey,
     }),
   'feeder.known': () =>

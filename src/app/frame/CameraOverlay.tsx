@@ -7,6 +7,7 @@ import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
 import { CameraView, useCamera } from '../scan/CameraView.tsx';
 import { DEFAULT_GATHER_SETTINGS } from '../scan/gather.ts';
+import { siteFormats } from '../scan/site-formats.ts';
 import { Button } from '../ui/Button.tsx';
 import { cameraWords } from '../words/camera.ts';
 import { say } from '../words/words.ts';
@@ -52,7 +53,10 @@ export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverla
     setElsewhere(isUntouched && desk.view() !== null);
   }
 
+  const also = siteFormats(view?.floor.rules.get(view.line)?.alsoRead);
   const camera = useCamera({
+    formats: also.formats,
+    lengths: also.lengths,
     memory: {
       read: () => app.preferences.peek().camera,
       write: (id) => {

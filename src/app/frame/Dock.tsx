@@ -66,6 +66,12 @@ function toldText(desk: Desk, zone: string): string | null {
       return words.placeHere(desk.told.place);
     case 'half-label':
       return words.halfLabel;
+    case 'no-part':
+      return words.noPart;
+    case 'symbols-missing':
+      return words.symbolsMissing(desk.told.have, desk.told.of);
+    case 'wrong-keyboard':
+      return words.wrongKeyboard(desk.told.layout);
     case 'old-reel-differs':
       return words.oldReelDiffers(desk.told.slot, desk.told.loaded ?? '–');
     default:
@@ -76,7 +82,7 @@ function toldText(desk: Desk, zone: string): string | null {
 /** The codes of a label that nothing here reads, where somebody could teach it; null else. */
 function unreadLabel(desk: Desk): readonly string[] | null {
   const told = desk.told;
-  if (told?.tell !== 'unknown-code' && told?.tell !== 'half-label') return null;
+  if (told?.tell !== 'unknown-code' && told?.tell !== 'half-label' && told?.tell !== 'no-part') return null;
   return told.codes.length > 0 ? told.codes : null;
 }
 

@@ -11,12 +11,15 @@ import { type CameraSession, type CameraState, createCameraSession, type Outline
 import './camera.css';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import type { GatheredLabel, GatherSettings } from './gather.ts';
+import type { CodeLengths } from './site-formats.ts';
 
 export interface CameraParts {
   readonly memory: CameraMemory;
   readonly onCodes: (codes: readonly ScannedCode[]) => void;
   readonly onState?: (state: CameraState) => void;
   readonly formats?: readonly CodeFormat[];
+  /** Numbers of characters that codes of a format have; absent: any. */
+  readonly lengths?: CodeLengths;
   readonly gather?: Partial<GatherSettings>;
   readonly idleMs?: number;
   /** True while something lies over the picture: nothing is read then. */
@@ -58,6 +61,7 @@ export function useCamera(parts: CameraParts): RunningCamera {
         latest.current.onState?.(next);
       },
       onCodes: (codes) => latest.current.onCodes(codes),
+      lengths: () => latest.current.lengths ?? {},
       ...(formats && { formats }),
       ...(gather && { gather }),
       ...(idleMs !== undefined && { idleMs }),

@@ -25,6 +25,7 @@ import {
   gatherFrame,
   type SeenCode,
 } from './gather.ts';
+import { type CodeLengths, ofKnownLength } from './site-formats.ts';
 
 /** The part of the picture that is read, as shares of width and height. */
 export interface Region {
@@ -67,6 +68,8 @@ export interface CameraSessionParts {
   /** A gathered label, once for each time it comes into view. */
   readonly onCodes: (codes: readonly ScannedCode[]) => void;
   readonly formats?: readonly CodeFormat[];
+  /** Numbers of characters that codes of a format have, asked for at each look; a code of another length was not read whole. */
+  readonly lengths?: () => CodeLengths;
   /** What is read of a picture, asked for at each look: the part that a person sees may change its shape. */
   readonly region?: (picture: { readonly width: number; readonly height: number }) => Region;
   readonly gather?: Partial<GatherSettings>;
@@ -311,7 +314,8 @@ class Session implements CameraSession {
       x: Math.round(this.#read.x * videoWidth),
       y: Math.round(this.#read.y * videoHeight),
     };
-    const codes = answer.codes.map((code) => toSeen(code, corner));
+    const lengths = this.#parts.lengths?.() ?? {};
+    const codes = ofKnownLength(answer.codes, lengths).map((code) => toSeen(code, corner));
     const isDone = (code: SeenCode) => this.#done.keys.has(keyOf(code));
     const open = codes.filter((code) => !isDone(code));
     const awayFrames = codes.some(isDone) ? 0 : this.#done.awayFrames + 1;
@@ -353,7 +357,7 @@ class Session implements CameraSession {
     this.#done = { keys: new Set([...this.#done.keys, ...codes.map(keyOf)]), awayFrames: 0 };
     this.#doneInView = codes.map((code) => ({ code, missed: 0 }));
     this.#gathered = EMPTY_GATHER;
-    this.#parts.onCodes(codes.map(({ text, format, symbologyId }) => ({ text, format, symbologyId })));
+    this.#parts.onCodes(codes.map(({ quad: _, ...code }) => code));
   }
 
   readonly #onVisibility = (): void => {
@@ -378,5 +382,9 @@ function toSeen(
     y: y + offset.y,
   });
   const symbologyId = code.symbologyId === '' ? null : code.symbologyId;
-  return { text: code.text, format: code.format, symbologyId, quad: [move(a), move(b), move(c), move(d)] };
+  const quad: Quad = [move(a), move(b), move(c), move(d)];
+  const { text, format, portion } = code;
+  return portion === undefined
+    ? { text, format, symbologyId, quad }
+    : { text, format, symbologyId, quad, portion };
 }

@@ -70,3 +70,17 @@ export function sayListed(value: readonly Json[]): string | null {
   const more = numbers.length - NAMED;
   return `${numbers.slice(0, NAMED).join(', ')}${more > 0 ? ` +${formatCount(more)}` : ''}`;
 }
+
+/** Bar codes that the camera reads besides the usual ones, by their lengths; null where it reads none. */
+export function sayLengths(value: Json): string | null {
+  if (value === null || typeof value !== 'object' || Array.isArray(value)) return null;
+  const { code93, itf } = value as unknown as NonNullable<PayloadOf<'line.ruled'>['alsoRead']>; // as the kind's schema read it
+  const named = [
+    ['Code 93', code93],
+    ['Interleaved 2 of 5', itf],
+  ] as const;
+  const said = named.filter(([, lengths]) => lengths.length > 0);
+  return said.length === 0
+    ? null
+    : said.map(([name, lengths]) => `${name} (${lengths.join(', ')})`).join(' · ');
+}

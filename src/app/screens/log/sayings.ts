@@ -45,7 +45,15 @@ import {
   withUnit,
   yesNo,
 } from './plain-sayings.ts';
-import { sayAnswers, sayBelieved, sayCosts, sayListed, sayMisses, sayUses } from './sayings-of-parts.ts';
+import {
+  sayAnswers,
+  sayBelieved,
+  sayCosts,
+  sayLengths,
+  sayListed,
+  sayMisses,
+  sayUses,
+} from './sayings-of-parts.ts';
 
 const named =
   (name: (floor: FloorState, id: string) => string): Say =>
@@ -239,6 +247,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   once: yesNo,
   boardsPerPanel: number,
   costs: sayCosts,
+  alsoRead: sayLengths,
   pickOrder: oneOf(() => say(factWords).pickOrders),
   via: oneOf(() => say(logWords).sources),
   act: oneOf(() => say(logWords).acts),

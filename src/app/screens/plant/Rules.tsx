@@ -106,6 +106,17 @@ export function Rules() {
         value={form.suffixes}
         onInput={(suffixes) => change({ suffixes })}
       />
+      {(['code93', 'itf'] as const).map((key) => (
+        <Field
+          key={key}
+          label={words[key]}
+          testId={`rule-${key}`}
+          inputMode="numeric"
+          value={form[key]}
+          onInput={(typed) => change({ [key]: typed })}
+          help={words.lengthsHelp}
+        />
+      ))}
       <div class="whole row">
         <Button tone="act" large testId="rules-save" onPress={save}>
           {words.save}

@@ -79,6 +79,7 @@ const namesAr: Readonly<Record<FactName, string>> = {
   once: 'يُعدّ الرمز مرة في التشغيل',
   boardsPerPanel: 'البطاقات في اللوحة',
   costs: 'القطع المفقودة عند الوصل',
+  alsoRead: 'رموز شريطية تُقرأ أيضًا',
   pickOrder: 'البكرة التي تؤخذ أولًا',
   serial: 'رمز اللوحة',
   via: 'جاء عن طريق',

@@ -82,6 +82,7 @@ export const words: Sentences<typeof english> = {
     once: 'Ein Code zählt einmal pro Lauf',
     boardsPerPanel: 'Leiterplatten pro Nutzen',
     costs: 'Bauteilverlust je Spleiß',
+    alsoRead: 'Zusätzlich gelesene Strichcodes',
     pickOrder: 'Zuerst genommene Rolle',
     serial: 'Nutzencode',
     via: 'Kam über',

@@ -89,6 +89,7 @@ const namesEn: Readonly<Record<FactName, string>> = {
   once: 'A code counts once a run',
   boardsPerPanel: 'Boards per panel',
   costs: 'Parts lost at a splice',
+  alsoRead: 'Bar codes also read',
   pickOrder: 'Reel taken first',
   serial: 'Panel code',
   via: 'Came by',

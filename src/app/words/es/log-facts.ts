@@ -90,6 +90,7 @@ const namesEs: Readonly<Record<FactName, string>> = {
   skipped: 'Placas saltadas',
   once: 'Un código cuenta una vez por tirada',
   boardsPerPanel: 'Placas por panel',
+  alsoRead: 'Códigos de barras leídos además',
   pickOrder: 'Bobina que va primero',
   costs: 'Piezas perdidas por empalme',
   via: 'Llegó por',

@@ -82,6 +82,7 @@ export const words: Sentences<typeof english> = {
     once: 'Un code compte une fois par série',
     boardsPerPanel: 'Cartes par flan',
     costs: 'Composants perdus par raccord',
+    alsoRead: 'Codes-barres lus en plus',
     pickOrder: 'Bobine prise d’abord',
     serial: 'Code du flan',
     via: 'Venu par',

@@ -82,6 +82,7 @@ export const words: Sentences<typeof english> = {
     once: 'Egy kód gyártásonként egyszer számít',
     boardsPerPanel: 'Lap panelenként',
     costs: 'Toldáskor elvesző alkatrész',
+    alsoRead: 'További olvasott vonalkódok',
     pickOrder: 'Elsőként vett tekercs',
     serial: 'Panelkód',
     via: 'Útja',

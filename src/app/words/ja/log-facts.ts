@@ -82,6 +82,7 @@ const names: Readonly<Record<FactName, string>> = {
   once: '1生産で同じコードは1回だけ数える',
   boardsPerPanel: '1パネルの基板数',
   costs: 'スプライスで失う部品',
+  alsoRead: '追加で読むバーコード',
   pickOrder: '先に使うリール',
   serial: 'パネルコード',
   via: '入力元',

@@ -82,6 +82,7 @@ const names: Readonly<Record<FactName, string>> = {
   once: '같은 코드는 생산당 한 번만 세기',
   boardsPerPanel: '패널당 보드 수',
   costs: '스플라이스 때 잃는 부품',
+  alsoRead: '추가로 읽는 바코드',
   pickOrder: '먼저 쓸 릴',
   serial: '패널 코드',
   via: '입력 경로',

@@ -82,6 +82,7 @@ const namesPl: Readonly<Record<FactName, string>> = {
   skipped: 'Pominięte płytki',
   once: 'Kod liczy się raz na serię',
   boardsPerPanel: 'Płytki na panel',
+  alsoRead: 'Dodatkowo czytane kody kreskowe',
   pickOrder: 'Rolka brana najpierw',
   costs: 'Komponenty tracone przy łączeniu',
   via: 'Przyszło przez',

@@ -82,6 +82,7 @@ const namesPt: Readonly<Record<FactName, string>> = {
   skipped: 'Placas puladas',
   once: 'Um código conta uma vez por produção',
   boardsPerPanel: 'Placas por painel',
+  alsoRead: 'Códigos de barras lidos a mais',
   pickOrder: 'Rolo que sai primeiro',
   costs: 'Peças perdidas na emenda',
   via: 'Veio por',

@@ -82,6 +82,7 @@ const namesVi: Readonly<Record<FactName, string>> = {
   skipped: 'Bo bỏ qua',
   once: 'Mỗi mã tính một lần mỗi đợt',
   boardsPerPanel: 'Số bo mỗi panel',
+  alsoRead: 'Mã vạch đọc thêm',
   pickOrder: 'Cuộn lấy trước',
   costs: 'Linh kiện mất khi nối',
   via: 'Đến qua',

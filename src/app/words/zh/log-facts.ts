@@ -82,6 +82,7 @@ const names: Readonly<Record<FactName, string>> = {
   once: '同一码每次生产只计一次',
   boardsPerPanel: '每拼板单板数',
   costs: '接料损失个数',
+  alsoRead: '另外读取的条码',
   pickOrder: '先取哪一盘',
   serial: '拼板码',
   via: '来自',
