@@ -11,6 +11,7 @@ import { linePayloadSchemas } from './kinds-line.ts';
 import { moisturePayloadSchemas } from './kinds-moisture.ts';
 import { panelPayloadSchemas } from './kinds-panels.ts';
 import { passkeyPayloadSchemas } from './kinds-passkeys.ts';
+import { picturePayloadSchemas } from './kinds-pictures.ts';
 import { plantPayloadSchemas, weekly } from './kinds-plant.ts';
 import { printPayloadSchemas } from './kinds-print.ts';
 import { reelPayloadSchemas } from './kinds-reels.ts';
@@ -257,6 +258,7 @@ export const payloadSchemas = {
   ...moisturePayloadSchemas,
   ...rightPayloadSchemas,
   ...passkeyPayloadSchemas,
+  ...picturePayloadSchemas,
 } as const;
 
 export type EntryKind = keyof typeof payloadSchemas;

@@ -12,6 +12,7 @@ import { cameraWords } from '../words/camera.ts';
 import { say } from '../words/words.ts';
 import { CameraBlind } from './CameraBlind.tsx';
 import { CameraPanel } from './CameraPanel.tsx';
+import { cameraMemory } from './camera-memory.ts';
 import { blindTitle, useSentence } from './camera-sentence.ts';
 import { framesToWait } from './camera-task.ts';
 import { codeText, labelText } from './camera-texts.ts';
@@ -53,12 +54,7 @@ export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverla
   }
 
   const camera = useCamera({
-    memory: {
-      read: () => app.preferences.peek().camera,
-      write: (id) => {
-        app.preferences.value = { ...app.preferences.peek(), camera: id };
-      },
-    },
+    memory: cameraMemory(app),
     gather: {
       claim,
       settleFor: (codes) => framesToWait(codes, desk.view(), DEFAULT_GATHER_SETTINGS.settleFrames),

@@ -59,6 +59,13 @@ export type CameraState =
       readonly isTorchOn: boolean;
     };
 
+/** What one look at the picture read. */
+export interface Look {
+  /** Corners in pixels of the whole picture. */
+  readonly codes: readonly SeenCode[];
+  readonly picture: { readonly width: number; readonly height: number };
+}
+
 export interface CameraSessionParts {
   readonly video: HTMLVideoElement;
   readonly devices: MediaDevices | undefined;
@@ -70,6 +77,8 @@ export interface CameraSessionParts {
   /** What is read of a picture, asked for at each look: the part that a person sees may change its shape. */
   readonly region?: (picture: { readonly width: number; readonly height: number }) => Region;
   readonly gather?: Partial<GatherSettings>;
+  /** Takes what each look read, in place of gathering one label; `true` says that something new was in it. */
+  readonly onLook?: (look: Look) => boolean;
   readonly idleMs?: number;
   readonly openDecoder?: () => Promise<Decoder | StreamReader>;
 }
@@ -312,6 +321,8 @@ class Session implements CameraSession {
       y: Math.round(this.#read.y * videoHeight),
     };
     const codes = answer.codes.map((code) => toSeen(code, corner));
+    const { onLook } = this.#parts;
+    if (onLook !== undefined) return onLook({ codes, picture: { width: videoWidth, height: videoHeight } });
     const isDone = (code: SeenCode) => this.#done.keys.has(keyOf(code));
     const open = codes.filter((code) => !isDone(code));
     const awayFrames = codes.some(isDone) ? 0 : this.#done.awayFrames + 1;

@@ -384,6 +384,14 @@ const sayings: Readonly<Record<FactName, Say>> = {
   gapYMm: withUnit('mm'),
   marginMm: withUnit('mm'),
   dpi: number,
+  looks: number,
+  copies: number,
+  belongs: oneOf(() => say(factWords).belongings),
+  evidence: yesNo,
+  days: withUnit('d'),
+  megabytes: withUnit('MB'),
+  sha256: text,
+  bytes: withUnit('B'),
 };
 
 /** True for what is told at all. */
