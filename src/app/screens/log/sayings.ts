@@ -49,6 +49,7 @@ import {
   yesNo,
 } from './plain-sayings.ts';
 import { sayAnswers, sayBelieved, sayCosts, sayMisses, sayUses } from './sayings-of-parts.ts';
+import { pictureSayings } from './sayings-of-pictures.ts';
 
 const named =
   (name: (floor: FloorState, id: string) => string): Say =>
@@ -384,14 +385,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   gapYMm: withUnit('mm'),
   marginMm: withUnit('mm'),
   dpi: number,
-  looks: number,
-  copies: number,
-  belongs: oneOf(() => say(factWords).belongings),
-  evidence: yesNo,
-  days: withUnit('d'),
-  megabytes: withUnit('MB'),
-  sha256: text,
-  bytes: withUnit('B'),
+  ...pictureSayings,
 };
 
 /** True for what is told at all. */
