@@ -2,6 +2,7 @@
 // used, so that the first page does not carry the decoder. It lies over the screen and leaves the dock and the navigation in reach.
 
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { MOST_PICTURE_BYTES } from '../../../shared/floor/kinds-pictures.ts';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
@@ -16,6 +17,7 @@ import { cameraMemory } from './camera-memory.ts';
 import { blindTitle, useSentence } from './camera-sentence.ts';
 import { framesToWait } from './camera-task.ts';
 import { codeText, labelText } from './camera-texts.ts';
+import { evidenceOf } from './evidence.ts';
 import './camera-overlay.css';
 
 /**
@@ -53,6 +55,7 @@ export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverla
     setElsewhere(isUntouched && desk.view() !== null);
   }
 
+  const evidence = evidenceOf(app, desk);
   const camera = useCamera({
     memory: cameraMemory(app),
     gather: {
@@ -60,6 +63,11 @@ export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverla
       settleFor: (codes) => framesToWait(codes, desk.view(), DEFAULT_GATHER_SETTINGS.settleFrames),
     },
     onCodes: (codes) => void push(codes),
+    pictures: {
+      isWanted: evidence.isWanted,
+      mostBytes: MOST_PICTURE_BYTES,
+      take: evidence.take,
+    },
     isPaused: hasVerdict || isCovered || desk.busy.value || state.question !== null,
   });
   const company =

@@ -26,6 +26,7 @@ import {
 import './camera.css';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import type { GatheredLabel, GatherSettings } from './gather.ts';
+import type { LabelPictures } from './held-frame.ts';
 
 export interface CameraParts {
   readonly memory: CameraMemory;
@@ -35,6 +36,7 @@ export interface CameraParts {
   readonly gather?: Partial<GatherSettings>;
   /** Takes each look, in place of gathering one label; then all of the picture that is shown is read, not the guide alone. */
   readonly onLook?: (look: Look) => boolean;
+  readonly pictures?: LabelPictures;
   readonly idleMs?: number;
   /** True while something lies over the picture: nothing is read then. */
   readonly isPaused?: boolean;
@@ -63,7 +65,7 @@ export function useCamera(parts: CameraParts): RunningCamera {
   useEffect(() => {
     const element = video.current;
     if (element === null) return;
-    const { memory, formats, gather, idleMs, onLook } = latest.current;
+    const { memory, formats, gather, idleMs, onLook, pictures } = latest.current;
     const readOf = onLook === undefined ? guidedRegion : shownRegion;
     const opened = createCameraSession({
       video: element,
@@ -77,6 +79,7 @@ export function useCamera(parts: CameraParts): RunningCamera {
       onCodes: (codes) => latest.current.onCodes(codes),
       ...(formats && { formats }),
       ...(gather && { gather }),
+      ...(pictures && { pictures }),
       ...(onLook && { onLook: (look: Look) => latest.current.onLook?.(look) ?? false }),
       ...(idleMs !== undefined && { idleMs }),
     });

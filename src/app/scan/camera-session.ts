@@ -25,6 +25,8 @@ import {
   gatherFrame,
   type SeenCode,
 } from './gather.ts';
+import { HeldFrame, type LabelPictures } from './held-frame.ts';
+import { keyOf, toSeen } from './seen-codes.ts';
 
 /** The part of the picture that is read, as shares of width and height. */
 export interface Region {
@@ -79,6 +81,8 @@ export interface CameraSessionParts {
   readonly gather?: Partial<GatherSettings>;
   /** Takes what each look read, in place of gathering one label; `true` says that something new was in it. */
   readonly onLook?: (look: Look) => boolean;
+  /** Where the label's picture is wanted: gets it with the codes, after `onCodes`; its encoding goes on meanwhile. */
+  readonly pictures?: LabelPictures;
   readonly idleMs?: number;
   readonly openDecoder?: () => Promise<Decoder | StreamReader>;
 }
@@ -113,6 +117,7 @@ class Session implements CameraSession {
   readonly #parts: CameraSessionParts;
   readonly #settings: GatherSettings;
   readonly #region: NonNullable<CameraSessionParts['region']>;
+  readonly #held: HeldFrame;
   #state: CameraState = { kind: 'off', why: 'not-started' };
   #decoder: Promise<Decoder | StreamReader> | null = null;
   /** The lens's stream while it is shown. */
@@ -137,6 +142,7 @@ class Session implements CameraSession {
     this.#parts = parts;
     this.#settings = { ...DEFAULT_GATHER_SETTINGS, ...parts.gather };
     this.#region = parts.region ?? (() => DEFAULT_REGION);
+    this.#held = new HeldFrame(parts.pictures, parts.video);
     document.addEventListener('visibilitychange', this.#onVisibility);
   }
 
@@ -235,6 +241,7 @@ class Session implements CameraSession {
   #release(why: Extract<CameraState, { kind: 'off' }>['why']): void {
     this.#attempt += 1;
     this.#endLoop();
+    this.#held.drop();
     this.#stream?.stop();
     this.#stream = null;
     if (this.#state.kind === 'watching') this.#state.camera.stop();
@@ -252,6 +259,7 @@ class Session implements CameraSession {
       video,
       crop: () => this.#crop(),
       formats,
+      onFrame: (frame) => this.#held.hold(frame),
     }).catch((reason: unknown) => {
       if (mine === this.#attempt) this.#tellFailure(reason);
       return null;
@@ -365,6 +373,7 @@ class Session implements CameraSession {
     this.#doneInView = codes.map((code) => ({ code, missed: 0 }));
     this.#gathered = EMPTY_GATHER;
     this.#parts.onCodes(codes.map(({ text, format, symbologyId }) => ({ text, format, symbologyId })));
+    this.#held.take(codes);
   }
 
   readonly #onVisibility = (): void => {
@@ -373,21 +382,4 @@ class Session implements CameraSession {
       if (kind === 'watching' || kind === 'opening') this.#release('hidden');
     } else if (this.#state.kind === 'off' && this.#state.why === 'hidden') void this.start();
   };
-}
-
-function keyOf(code: ScannedCode): string {
-  return `${code.format ?? ''}\n${code.text}`;
-}
-
-function toSeen(
-  code: DecodeAnswer['codes'][number],
-  offset: { readonly x: number; readonly y: number },
-): SeenCode {
-  const [a, b, c, d] = code.quad;
-  const move = ({ x, y }: { readonly x: number; readonly y: number }) => ({
-    x: x + offset.x,
-    y: y + offset.y,
-  });
-  const symbologyId = code.symbologyId === '' ? null : code.symbologyId;
-  return { text: code.text, format: code.format, symbologyId, quad: [move(a), move(b), move(c), move(d)] };
 }

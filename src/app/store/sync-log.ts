@@ -5,6 +5,7 @@ import { chainId } from '../../../shared/log/entry.ts';
 import type { Head } from '../../../shared/wire/messages.ts';
 import { emptyMemory, type SyncLog, type SyncMemory } from '../sync/ports.ts';
 import { packBootstrap, unpackBootstrap } from './pack.ts';
+import { tabletPictures } from './pictures.ts';
 import { keepPlantKeys } from './plant-keys.ts';
 import { forgetSeen } from './preferences.ts';
 import { forgetSecrets, notePinsHanded, pinsToHand } from './secrets.ts';
@@ -58,6 +59,18 @@ export function createSyncLog(store: Store): SyncLog {
     pins: {
       waiting: async (serverEpoch) => [...(await pinsToHand(store.log, serverEpoch))],
       handed: (pins, serverEpoch) => notePinsHanded(store.log, pins, serverEpoch),
+    },
+    pictures: {
+      waiting: async (serverEpoch, most) => {
+        const kept = await tabletPictures().waiting(serverEpoch, most);
+        return kept.map(({ sha256, of, atMs, untilMs, bytes }) => ({
+          sha256,
+          of,
+          days: Math.round((untilMs - atMs) / 86_400_000),
+          bytes: new Uint8Array(bytes),
+        }));
+      },
+      sent: (sha256, serverEpoch) => tabletPictures().sent(sha256, serverEpoch),
     },
     forgetPlant: async () => {
       await forgetSecrets(store.log);

@@ -48,13 +48,22 @@ export async function listen(parts: LiveParts): Promise<CallFailure | null> {
     return queue;
   };
   const pushing = createOnce(() => inTurn(steps.push));
-  const unwatch = parts.log.onAppend(pushing);
   // No answer to these is no reason to listen no more: what a server cannot prove, it can still take in.
   const aside = (step: () => Promise<CallFailure | null>) =>
     void inTurn(async () => {
       await step();
       return null;
     });
+  const sending = createOnce(() =>
+    inTurn(async () => {
+      if ((await steps.pictures()) === null) sending(); // in turn: what happens now goes first
+      return null;
+    }),
+  );
+  const unwatch = parts.log.onAppend(() => {
+    pushing();
+    sending();
+  });
   const prove = () => {
     aside(steps.heads);
     aside(steps.plantKeys);
@@ -77,6 +86,7 @@ export async function listen(parts: LiveParts): Promise<CallFailure | null> {
       });
     nextHistory();
     pushing(); // what was written between the last push and the watch
+    sending();
     for await (const text of readEvents(body)) {
       clearTimeout(silence);
       silence = setTimeout(end, SILENT_MS);

@@ -94,6 +94,8 @@ export interface SyncLog {
   readonly keepTicketStart?: (start: { readonly note: string; readonly serverKey: string }) => Promise<void>;
   /** What checks PINs that were set on this tablet, for the server alone; absent where none are set. */
   readonly pins?: PinPort;
+  /** Pictures of labels; absent where none are kept. */
+  readonly pictures?: PicturePort;
   /** The plant shut this tablet out: what opens something there is forgotten. The log stays, with what was never sent. */
   readonly forgetPlant?: () => Promise<void>;
   /** Told after each own append; returns how to stop. */
@@ -123,6 +125,22 @@ export interface PinPort {
   /** Those that this life of the server does not have. */
   readonly waiting: (serverEpoch: string) => Promise<PinsHanded['pins']>;
   readonly handed: (pins: readonly string[], serverEpoch: string) => Promise<void>;
+}
+
+/** A picture of a label that the server does not have. */
+export interface PictureToSend {
+  readonly sha256: string;
+  /** The verdict's entry. */
+  readonly of: string;
+  /** Days that it is still to be kept, at least 1. */
+  readonly days: number;
+  readonly bytes: Uint8Array;
+}
+
+/** Pictures of labels, for the server to keep beside the log. */
+export interface PicturePort {
+  readonly waiting: (serverEpoch: string, most: number) => Promise<readonly PictureToSend[]>;
+  readonly sent: (sha256: string, serverEpoch: string) => Promise<void>;
 }
 
 /** State folded up to a cursor. The bytes are the app's own business. */

@@ -5,6 +5,7 @@ import { askClocks, offerHeads, openSyncContext, type SyncParts, takeNote, tellB
 import { checkHeads } from './heads.ts';
 import type { CallFailure } from './http.ts';
 import { askPlantKeys } from './plant-keys.ts';
+import { sendPictures } from './steps-pictures.ts';
 import { pullAll, pullHistory, takeLive } from './steps-pull.ts';
 import { pushAll } from './steps-push.ts';
 
@@ -19,6 +20,8 @@ export interface SyncSteps {
   readonly takeLive: (live: Live) => Promise<boolean>;
   /** Pulls one page of the history that a snapshot stood in for; `done` where there is none left. */
   readonly history: () => Promise<CallFailure | 'done' | null>;
+  /** Sends some pictures of labels; `done` where the server has all. */
+  readonly pictures: () => Promise<CallFailure | 'done' | null>;
   /** A person took note of what is wrong with the server's log. */
   readonly tookNote: () => Promise<void>;
   /** Asks how the plant stands: which tablets' clocks are off. */
@@ -44,6 +47,7 @@ export function createSyncSteps(parts: SyncParts): SyncSteps {
     takeLive: (live) => takeLive(context, live),
     history: () => pullHistory(context),
     heads: (onlyWaiting) => checkHeads(context, onlyWaiting),
+    pictures: () => sendPictures(context),
     plantKeys: () => askPlantKeys(context),
   };
 }

@@ -1,6 +1,8 @@
 // The tables as the queries see them, and the steps that make them. Steps are append-only: a released step never changes.
 
 import { type ColumnType, type Kysely, sql } from 'kysely';
+import { columnTypes, type Dialect } from './column-types.ts';
+import { type PicturesTable, pictureTables } from './picture-tables.ts';
 
 export interface EntriesTable {
   pos: number;
@@ -103,6 +105,7 @@ export interface Tables {
     at_ms: number;
     bytes: ColumnType<Uint8Array, Uint8Array, Uint8Array>;
   };
+  pictures: PicturesTable;
   /** Subtrees of the log's hash tree, every eighth level from the eighth on; `id` names level and index. */
   tree_nodes: { id: number; hash: string };
   trace_state: { part: string; key: string; value: string };
@@ -136,6 +139,7 @@ export const backupTables = [
   'pin_tries',
   'brought',
   'snapshots',
+  'pictures',
 ] as const;
 
 /** What is good for minutes: no backup carries it, and nothing of it is left after a restore. */
@@ -154,25 +158,20 @@ export const treeTableName = 'tree_nodes' as const; // one of the tables, and no
 /** That row. */
 export const treeEdgeName = 'tree_edge';
 
-export type Dialect = 'sqlite' | 'postgres';
+export type { Dialect };
 
 /** One step forward of the schema. */
 export type Step = (db: Kysely<Tables>, dialect: Dialect) => Promise<void>;
 
 /** Every step, oldest first; the schema's version is how many were taken. */
-export const steps: readonly Step[] = [firstTables, traceTables, serialsOfRuns, treeTables, secretTables];
-
-/** The columns' types in each database. */
-function columnTypes(dialect: Dialect) {
-  const isSqlite = dialect === 'sqlite';
-  return {
-    // SQLite keeps every integer in 64 bits under the name `integer`; PostgreSQL's `integer` has 32.
-    whole: isSqlite ? sql`integer` : sql`bigint`,
-    binary: isSqlite ? sql`blob` : sql`bytea`,
-    // Text is compared byte by byte in both, so that both sort alike.
-    text: isSqlite ? sql`text` : sql`text collate "C"`,
-  };
-}
+export const steps: readonly Step[] = [
+  firstTables,
+  traceTables,
+  serialsOfRuns,
+  treeTables,
+  secretTables,
+  pictureTables,
+];
 
 async function firstTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> {
   const { whole, binary, text } = columnTypes(dialect);

@@ -10,7 +10,6 @@ export const words: Sentences<typeof english> = {
   fault: '사진은 1~3650일, 1~10000 MB여야 합니다.',
   shown: '라벨 사진',
   notHere: '사진이 이 태블릿에 없습니다. 라벨을 읽은 태블릿에서 확인하세요.',
-  gone: '이 사진의 보관 기간이 끝나 삭제되었습니다.',
   broken: '보관한 사진과 다릅니다. 책임자에게 알리세요.',
   failed: '라벨 사진을 보관하지 못했습니다. 판정은 유효합니다.',
   exported: '라벨 사진도 저장',

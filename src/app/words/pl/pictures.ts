@@ -10,7 +10,6 @@ export const words: Sentences<typeof english> = {
   fault: 'Zdjęcia: od 1 do 3650 dni i od 1 do 10000 MB.',
   shown: 'Zdjęcie etykiety',
   notHere: 'Zdjęcia nie ma na tym tablecie. Sprawdź na tym, który odczytał etykietę.',
-  gone: 'Czas przechowywania minął. Zdjęcie usunięto.',
   broken: 'To nie jest przechowane zdjęcie. Powiedz liderowi.',
   failed: 'Zdjęcia etykiety nie zachowano. Werdykt obowiązuje.',
   exported: 'Zapisz też zdjęcia etykiet',
