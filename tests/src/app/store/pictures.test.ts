@@ -13,7 +13,10 @@ const bytesOf = (size: number, fill: number) => new Uint8Array(size).fill(fill).
 const shaOf = (bytes: ArrayBuffer) => createHash('sha256').update(new Uint8Array(bytes)).digest('hex');
 const room = { days: 2, megabytes: 1 };
 let opened = 0;
-const open = () => openPictures(`pictures-${(opened += 1)}`);
+const open = () => {
+  opened += 1;
+  return openPictures(`pictures-${opened}`);
+};
 
 describe('pictures of labels', () => {
   test('are found by their hash and by the verdict that was made on them', async () => {
