@@ -18,6 +18,9 @@ function views(): readonly { readonly file: string; readonly source: string }[] 
 export const notMet: Readonly<Record<string, string>> = {
   update: 'A newer version of the app must lie on the server.',
   'stays-${person.badge}': 'Tablets that were apart must each have taken the other one’s last engineer away.',
+  'label-picture': 'A line must keep pictures and a label be read by camera: pictures.e2e.ts.',
+  'label-picture-none': 'Another tablet must have kept a picture that the server does not have.',
+  'export-pictures': 'A line must keep pictures and a label be read by camera: pictures.e2e.ts.',
   'no-key': 'The browser must be one that can make no key.',
   behind: 'A tablet must wait for the history behind the bootstrap snapshot of another one.',
   'log-behind': 'A tablet must wait for the history behind the bootstrap snapshot of another one.',
