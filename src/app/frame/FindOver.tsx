@@ -2,6 +2,7 @@
 // beside it. Loaded when first used. It lies in the platform's top layer, so that one touch or Escape leaves it, wherever it was opened.
 
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { mayDo } from '../../../shared/floor/may.ts';
 import { setupProgress } from '../../../shared/floor/progress.ts';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import { useApp, useFloor } from '../app.ts';
@@ -36,7 +37,10 @@ export function FindOver({ task, onClose, onCheck }: FindOverProps) {
   const floor = useFloor();
   const words = say(findWords);
   const refusal = useRefusal('verify-reel');
-  const find = useFind(task);
+  const find = useFind(
+    task,
+    () => mayDo('verify-reel', app.person.peek(), app.store.floor().people.size > 0).may,
+  );
   const camera = useCamera({ memory: cameraMemory(app), onCodes: () => undefined, onLook: find.onLook });
   const box = useSize(camera.video);
   const title = blindTitle(camera.state, say(cameraWords));
@@ -46,6 +50,7 @@ export function FindOver({ task, onClose, onCheck }: FindOverProps) {
     if (task.do === 'find') keepPass();
   };
   function keepPass(): void {
+    find.finish();
     const reelOf = (key: string) => {
       const thing = find.thingOf(key);
       return thing !== null && 'reel' in thing ? thing : null;

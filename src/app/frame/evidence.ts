@@ -65,7 +65,8 @@ function ruleOf(app: App) {
 /** The picture on which a verdict was made: the newest that shows every code of its label; null for other verdicts. */
 function heldFor(held: readonly Held[], { act, reel }: ShownVerdict): Promise<Blob | null> | null {
   if (act === 'sweep' || reel.via !== 'camera' || reel.codes.length === 0) return null;
-  return held.findLast(({ texts }) => reel.codes.every((code) => texts.has(code)))?.picture ?? null;
+  const newestFirst = [...held].reverse();
+  return newestFirst.find(({ texts }) => reel.codes.every((code) => texts.has(code)))?.picture ?? null;
 }
 
 async function keep(app: App, shown: ShownVerdict, picture: Promise<Blob | null>): Promise<void> {
