@@ -34,10 +34,10 @@ async function tap(page: Page, name: string): Promise<void> {
   await tapSeen(page, name);
 }
 
-/** To and fro over a shelf of this width beyond the picture. */
-const passing = (reach: number): readonly HandAt[] => {
-  const there = Array.from({ length: 16 }, (_, at) => ({
-    x: (reach * at) / 15,
+/** To and fro along a shelf, from one place of the hand to another: what lies beside the picture's middle is not shown. */
+const passing = (from: number, to: number): readonly HandAt[] => {
+  const there = Array.from({ length: 24 }, (_, at) => ({
+    x: Math.round(from + ((to - from) * at) / 23),
     y: Math.round(8 * Math.sin(at / 2)),
   }));
   return [...there, ...[...there].reverse()];
@@ -60,7 +60,7 @@ describe('the camera passed over a shelf', () => {
   });
 
   it('lights up what the line waits for, crosses out what may not be used, and leaves an entry each', async () => {
-    const tablet = await openTablet(await passOver(shelf, passing(360)), demo.url, { hash: '#/load' });
+    const tablet = await openTablet(await passOver(shelf, passing(-240, 380)), demo.url, { hash: '#/load' });
     const { page } = tablet;
     await tap(page, 'Find with the camera');
     const view = page.getByTestId('find');
@@ -96,7 +96,7 @@ describe('the camera passed over a shelf', () => {
     ['the store', '#/stock', 800, 1280],
     ['the store on a phone', '#/stock', 390, 844],
   ] as const)('is one tap away in %s, and Escape leaves it', async (_, hash, width, height) => {
-    const tablet = await openTablet(await passOver(shelf.slice(0, 2), passing(0)), demo.url, {
+    const tablet = await openTablet(await passOver(shelf.slice(0, 2), passing(0, 0)), demo.url, {
       hash,
       width,
       height,
@@ -130,15 +130,15 @@ describe('a sweep with the camera', () => {
       { slot: other?.slot ?? '', reel: 'R-978001', part: tapeOf(other)?.part ?? '' },
     ];
     const bank = hung.flatMap(({ slot, reel, part }, at): readonly ShelfLabel[] => [
-      { text: slot, print: slot, x: 120 + at * 340, y: 60 },
+      { text: slot, print: slot, x: 290 + at * 220, y: 60 },
       {
         text: reelLabel({ P: part, Q: '4000', '1T': `LT-${at}`, '3S': reel }),
         print: part,
-        x: 120 + at * 340,
+        x: 290 + at * 220,
         y: 300,
       },
     ]);
-    const tablet = await openTablet(await passOver(bank, passing(60)), demo.url, { hash: '#/load' });
+    const tablet = await openTablet(await passOver(bank, passing(0, 40)), demo.url, { hash: '#/load' });
     const { page } = tablet;
     await tap(page, 'Sweep with the camera');
     await page.getByTestId('find-asked').getByText('the log has another reel there').waitFor();
