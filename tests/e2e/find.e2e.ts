@@ -141,7 +141,7 @@ describe('a sweep with the camera', () => {
     const tablet = await openTablet(await passOver(bank, passing(0, 40)), demo.url, { hash: '#/load' });
     const { page } = tablet;
     await tap(page, 'Sweep with the camera');
-    await page.getByTestId('find-asked').getByText('the log has another reel there').waitFor();
+    await page.getByTestId('find-asked').getByText('Not the reel in the log').waitFor();
     const swept = async () =>
       (await ownEntries(page, 'reel.verified')).map(({ payload }) => [
         payload['slot'],

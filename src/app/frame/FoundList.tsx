@@ -134,6 +134,5 @@ function AskedRow({
 
 function sweptText(slot: string, swept: Swept): string {
   if (swept.is === 'against') return `${slot}: ${say(verdictWords).reasons[swept.why.code].title}`;
-  const name = swept.is === 'other-reel' ? (swept.reel.reel ?? swept.reel.lot ?? swept.reel.part ?? '') : '';
-  return say(findWords).otherReel(slot, name);
+  return say(findWords).unsure(slot);
 }

@@ -120,8 +120,8 @@ export function slotsSeen(votes: Votes): readonly SlotSeen[] {
 /** What a slot seen with a reel comes to. */
 export type Swept =
   | { readonly is: 'ticked'; readonly reel: ReelInHand; readonly drafts: readonly DraftEntry[] }
-  /** Another reel than the log has there, though the slot takes it. */
-  | { readonly is: 'other-reel'; readonly reel: ReelInHand }
+  /** Nothing speaks against it, but the label does not say that it is the reel which the log has there. */
+  | { readonly is: 'unsure'; readonly reel: ReelInHand }
   | { readonly is: 'against'; readonly reel: ReelInHand; readonly why: Reason }
   | { readonly is: 'not-read' };
 
@@ -138,10 +138,10 @@ export function sweptSlot(
   const { answer, drafts } = judgeReel(view, { ...desk, slot, reel }, nowMs);
   const [why] = answer.reasons;
   if (answer.verdict !== 'accepted' && why !== undefined) return { is: 'against', reel, why };
-  return isLogged(view, slot, reel) ? { is: 'ticked', reel, drafts } : { is: 'other-reel', reel };
+  return isLogged(view, slot, reel) ? { is: 'ticked', reel, drafts } : { is: 'unsure', reel };
 }
 
-/** True where the log has this reel on the slot: by its id; where the tape came without one, by part and lot. */
+/** True where the label says that it is the reel which the log has on the slot: by its id; where the tape came without one, by part and lot. */
 function isLogged({ floor, line }: DeskView, slot: string, reel: ReelInHand): boolean {
   const tapes = floor.slots.get(slotKey(line, slot))?.tapes ?? [];
   return tapes.some((tape) =>

@@ -10,7 +10,7 @@ export const words: Sentences<typeof english> = {
   on: (slot) => `auf ${slot}`,
   to: (slots) => `auf ${slots} laden`,
   told: (wanted, barred, read) => `Gesucht: ${wanted} · gesperrt: ${barred} · gelesen: ${read}`,
-  swept: (seen, all) => `${seen} von ${all} Plätzen gesehen`,
+  swept: (seen, all) => `Gesehen: ${seen} von ${all}`,
   other: 'Jetzt nicht gesucht',
   unknown: 'Unbekannt',
   reading: 'Wird gelesen …',
@@ -18,7 +18,7 @@ export const words: Sentences<typeof english> = {
   missing: 'Noch nicht gesehen',
   several: (slot) =>
     `${slot}: mehr als eine Rolle ist nah. Gehen Sie näher heran, oder scannen Sie Platz und Rolle.`,
-  otherReel: (slot, reel) => `${slot}: Im Protokoll steht dort eine andere Rolle, nicht ${reel}.`,
+  unsure: (slot) => `${slot}: Das Etikett zeigt nicht, welche Rolle es ist.`,
   check: 'Diesen Platz prüfen',
   times: (count) => `${count} × im Bild`,
   kept: (count) => `Gesehene Rollen: ${count}. Sie stehen im Protokoll.`,

@@ -10,7 +10,7 @@ export const words: Sentences<typeof english> = {
   on: (slot) => `itt: ${slot}`,
   to: (slots) => `ide: ${slots}`,
   told: (wanted, barred, read) => `Kell: ${wanted} · ne használja: ${barred} · leolvasva: ${read}`,
-  swept: (seen, all) => `${seen} / ${all} hely látva`,
+  swept: (seen, all) => `Látva: ${seen} / ${all}`,
   other: 'Most nem kell',
   unknown: 'Ismeretlen',
   reading: 'Olvasás…',
@@ -18,7 +18,7 @@ export const words: Sentences<typeof english> = {
   missing: 'Még nem látott helyek',
   several: (slot) =>
     `${slot}: több tekercs van a közelében. Menjen közelebb, vagy olvassa be a helyet és a tekercset.`,
-  otherReel: (slot, reel) => `${slot}: a napló szerint ott másik tekercs van, nem ${reel}.`,
+  unsure: (slot) => `${slot}: a címkéből nem derül ki, melyik tekercs az.`,
   check: 'Ellenőrizze ezt a helyet',
   times: (count) => `${count} × a képen`,
   kept: (count) => `Látott tekercsek: ${count}. Bekerültek a naplóba.`,

@@ -10,7 +10,7 @@ export const words: Sentences<typeof english> = {
   on: (slot) => `${slot} にあり`,
   to: (slots) => `${slots} へ`,
   told: (wanted, barred, read) => `必要：${wanted} · 使用不可：${barred} · 読取：${read}`,
-  swept: (seen, all) => `${all} スロット中 ${seen} を確認`,
+  swept: (seen, all) => `確認済み：${seen} / ${all}`,
   other: '今は不要',
   unknown: '不明',
   reading: '読取中…',
@@ -18,7 +18,7 @@ export const words: Sentences<typeof english> = {
   missing: '未確認',
   several: (slot) =>
     `${slot}：近くに複数のリールがあります。近づくか、スロットとリールをスキャンしてください。`,
-  otherReel: (slot, reel) => `${slot}：記録では別のリールです。${reel} ではありません。`,
+  unsure: (slot) => `${slot}：ラベルからはどのリールか分かりません。`,
   check: 'このスロットを確認',
   times: (count) => `画面に ${count} ×`,
   kept: (count) => `確認したリール：${count}。記録に残しました。`,

@@ -127,10 +127,18 @@ describe('a slot seen with its reel', () => {
     }
   });
 
-  test('is asked where the slot takes the part, but the log has another reel there', () => {
-    expect(swept('M1-F-001', label('R-100', 'K5')).is).toBe('other-reel');
-    expect(swept('M1-F-002', label('C-200', null, 'LOT8')).is).toBe('other-reel');
-    expect(swept('M1-F-001', label('R-100', null)).is).toBe('other-reel');
+  test('is asked where the slot takes the part, but the label does not say which reel it is', () => {
+    expect(swept('M1-F-001', label('R-100', null)).is).toBe('unsure');
+    expect(swept('M1-F-002', label('C-200', 'K9')).is).toBe('unsure');
+    expect(swept('M1-F-002', envelope('PC-200', 'Q5000')).is).toBe('unsure');
+  });
+
+  test.each([
+    ['M1-F-001', label('R-100', 'K5')],
+    ['M1-F-001', label('R-100', 'K3')],
+    ['M1-F-002', label('C-200', null, 'LOT8')],
+  ])('is told on %s where the log has another reel there: %j', (slot, text) => {
+    expect(swept(slot, text)).toMatchObject({ is: 'against', why: { code: 'not-the-loaded-reel' } });
   });
 
   test('is told where the part is wrong, and nothing is written of it', () => {
