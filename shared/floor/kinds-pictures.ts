@@ -2,9 +2,10 @@
 // part of the log: its hash is.
 
 import * as z from 'zod/mini';
+import { belongings } from '../labels/scan.ts';
 import { reasonSchema } from './kinds-reels.ts';
 import { count, id, orNull, short, text } from './payload-fields.ts';
-import { belongings, sources } from './vocabulary.ts';
+import { sources } from './vocabulary.ts';
 
 /** The largest picture of a label that is kept, bytes. */
 export const MOST_PICTURE_BYTES = 25_000;

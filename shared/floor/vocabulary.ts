@@ -8,10 +8,6 @@ export { type Role, roles };
 export const sources = ['camera', 'wedge', 'typed', 'practice', 'machine'] as const;
 export type Source = (typeof sources)[number];
 
-/** How a reel that the camera passed over is known to belong to a slot. */
-export const belongings = ['nearest-below', 'bank-order'] as const;
-export type Belonging = (typeof belongings)[number];
-
 /** What was asked of a reel. */
 export const verifyActs = ['load', 'splice', 'sweep'] as const;
 export type VerifyAct = (typeof verifyActs)[number];

@@ -9,10 +9,10 @@ import type { DraftEntry } from '../../../shared/floor/kinds.ts';
 import { placeOnLine } from '../../../shared/floor/place.ts';
 import { hasOwnId } from '../../../shared/floor/reel-id.ts';
 import { slotKey } from '../../../shared/floor/state.ts';
-import type { ScannedCode } from '../../../shared/labels/scan.ts';
+import type { Belonging, ScannedCode } from '../../../shared/labels/scan.ts';
 import type { Reason } from '../../../shared/verdict/reasons.ts';
 import type { LabelInView } from '../scan/pan.ts';
-import { type Belonging, belongTogether, type Placed } from '../scan/pan-place.ts';
+import { belongTogether, type Placed } from '../scan/pan-place.ts';
 import type { FoundThing } from './find-model.ts';
 
 /** In how many looks a reel was seen to belong to a slot, and by what. */

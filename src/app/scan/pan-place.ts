@@ -5,6 +5,7 @@
 // Refused: the nearest label in any direction, which is the neighbour's wherever tapes hang low; and a best guess: what is not clear
 // is asked.
 
+import type { Belonging } from '../../../shared/labels/scan.ts';
 import type { Point, Quad } from '../../worker/decode-protocol.ts';
 import { centreOf, longestSide } from './movement.ts';
 
@@ -13,9 +14,6 @@ export interface Placed {
   readonly key: string;
   readonly quad: Quad;
 }
-
-/** How it is known that a reel belongs to a slot. */
-export type Belonging = 'nearest-below' | 'bank-order';
 
 export interface Pair {
   readonly slot: string;
