@@ -28,7 +28,7 @@ class PictureDatabase extends Dexie {
 
   constructor(name: string) {
     super(name, { chromeTransactionDurability: 'relaxed', cache: 'disabled' });
-    this.version(1).stores({ pictures: 'sha256, of, atMs, sentTo' });
+    this.version(1).stores({ pictures: 'sha256, of, atMs, untilMs, sentTo' });
   }
 }
 
@@ -47,6 +47,8 @@ export interface Pictures {
   /** Some that this life of the server does not have. */
   readonly waiting: (serverEpoch: string, most: number) => Promise<readonly KeptPicture[]>;
   readonly sent: (sha256: string, serverEpoch: string) => Promise<void>;
+  /** Throws away those whose days are over, also where no more are kept. */
+  readonly tidy: (nowMs: number) => Promise<void>;
 }
 
 const DAY_MS = 86_400_000;
@@ -76,19 +78,19 @@ export function openPictures(name = 'reelward-pictures'): Pictures {
     sent: async (sha256, serverEpoch) => {
       await pictures.update(sha256, { sentTo: serverEpoch });
     },
+    tidy: async (nowMs) => {
+      await pictures.where('untilMs').below(nowMs).delete();
+    },
   };
 }
 
 /** What is over, and the oldest beyond the room. */
 async function throwAway(
   pictures: Table<KeptPicture, string>,
-  { days, megabytes }: PictureRoom,
+  { megabytes }: Pick<PictureRoom, 'megabytes'>,
   nowMs: number,
 ): Promise<void> {
-  await pictures
-    .where('atMs')
-    .below(nowMs - days * DAY_MS)
-    .delete();
+  await pictures.where('untilMs').below(nowMs).delete();
   const sizes: { readonly sha256: string; readonly size: number }[] = [];
   await pictures.orderBy('atMs').each(({ sha256, bytes }) => sizes.push({ sha256, size: bytes.byteLength }));
   let over = sizes.reduce((sum, { size }) => sum + size, 0) - megabytes * 1_000_000;

@@ -32,7 +32,9 @@ export function LabelPicture({ sha256, of }: LabelPictureProps) {
     look().then(show, () => show({ is: 'none' }));
     async function look(): Promise<Seen> {
       const own = sha256 === null ? await tabletPictures().ofEntry(of) : await tabletPictures().bySha(sha256);
-      const got = own ?? (await fetchPicture(app, of));
+      // Where no line ever kept pictures there is none to ask for.
+      const isAsked = sha256 !== null || app.store.floor().pictureRules.size > 0;
+      const got = own ?? (isAsked ? await fetchPicture(app, of) : null);
       if (got === null || isOver) return { is: 'none' };
       const isSame = (await shaOf(got.bytes)) === (sha256 ?? got.sha256);
       if (!isSame) return { is: 'broken' };

@@ -40,6 +40,8 @@ describe('pictures of labels', () => {
     await keep(3, 2.5);
     expect((await pictures.since(0)).map(({ of }) => of)).toEqual(['t/e/2', 't/e/3']);
     expect(await pictures.count(startMs + 2 * DAY_MS)).toBe(1);
+    await pictures.tidy(startMs + 4 * DAY_MS);
+    expect((await pictures.since(0)).map(({ of }) => of)).toEqual(['t/e/3']);
   });
 
   test('the oldest go first where the room is full', async () => {
