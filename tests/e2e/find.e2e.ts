@@ -56,15 +56,15 @@ describe('the camera passed over a shelf', () => {
     const part = at === 2 || at === 7 ? '22-0603-B' : `77-00${at}-X`;
     const expiry: Readonly<Record<string, string>> = at === 7 ? { '14D': '20200101' } : {};
     const text = reelLabel({ P: part, Q: '4000', '1T': `LT-${at}`, '3S': id(at), ...expiry });
-    return { text, print: part, x: 60 + (at % 4) * 400, y: 40 + Math.floor(at / 4) * 230 };
+    return { text, print: part, x: 270 + (at % 4) * 195, y: 30 + Math.floor(at / 4) * 225 };
   });
 
   it('lights up what the line waits for, crosses out what may not be used, and leaves an entry each', async () => {
-    const tablet = await openTablet(await passOver(shelf, passing(-240, 380)), demo.url, { hash: '#/load' });
+    const tablet = await openTablet(await passOver(shelf, passing(-12, 40)), demo.url, { hash: '#/load' });
     const { page } = tablet;
     await tap(page, 'Find with the camera');
     const view = page.getByTestId('find');
-    await view.getByText('Wanted: 1 · do not use: 1 · read: 12').waitFor();
+    await view.getByText('Wanted: 1 · do not use: 1 · read: 12').waitFor({ timeout: 120_000 });
     expect(await page.getByTestId('found-wanted').textContent()).toContain('to M2-F-023');
     expect(await page.getByTestId('found-wanted').textContent()).toContain(id(2));
     expect(await page.getByTestId('found-barred').textContent()).toContain(id(7));

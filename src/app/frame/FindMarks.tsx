@@ -16,19 +16,25 @@ export function FindMarks(props: {
     ...lookOf(key === null ? null : find.thingOf(key), ticked),
   }));
   if (shown.length === 0) return null;
-  const tags = placeTags(shown, box);
+  // A word of capitals and figures is wider than words are on average.
+  const tags = placeTags(
+    shown.map(({ quad, text }) => ({ quad, text: `${text}  ` })),
+    box,
+  );
   const at = (x: number, y: number) => `${Math.round(x)} ${Math.round(y)}`;
   return (
     <svg class="camera-marks find-marks" aria-hidden="true">
-      {shown.map(({ quad: [a, b, c, d], look }, index) => (
-        <path
-          key={index}
-          class={`find-outline is-${look}`}
-          d={`M${at(a.x, a.y)}L${at(b.x, b.y)}L${at(c.x, c.y)}L${at(d.x, d.y)}Z${
-            look === 'barred' ? `M${at(a.x, a.y)}L${at(c.x, c.y)}M${at(b.x, b.y)}L${at(d.x, d.y)}` : ''
-          }`}
-        />
-      ))}
+      {shown.map(({ quad: [a, b, c, d], look }, index) => {
+        const round = `M${at(a.x, a.y)}L${at(b.x, b.y)}L${at(c.x, c.y)}L${at(d.x, d.y)}Z`;
+        const cross =
+          look === 'barred' ? `M${at(a.x, a.y)}L${at(c.x, c.y)}M${at(b.x, b.y)}L${at(d.x, d.y)}` : '';
+        return (
+          <g key={index}>
+            <path class="find-under" d={round + cross} />
+            <path class={`find-outline is-${look}`} d={round + cross} />
+          </g>
+        );
+      })}
       {shown.map(({ look }, index) => {
         const tag = tags[index];
         if (!tag) return null;
