@@ -54,12 +54,7 @@ export async function listen(parts: LiveParts): Promise<CallFailure | null> {
       await step();
       return null;
     });
-  const sending = createOnce(() =>
-    inTurn(async () => {
-      if ((await steps.pictures()) === null) sending(); // in turn: what happens now goes first
-      return null;
-    }),
-  );
+  const sending = createSending(steps, inTurn);
   const unwatch = parts.log.onAppend(() => {
     pushing();
     sending();
@@ -119,6 +114,20 @@ function readJson(text: string): unknown {
   } catch {
     return undefined; // no schema accepts it
   }
+}
+
+/** Sends pictures, a few in turn: what happens now goes before the next ones; a failure waits for the next entry. */
+function createSending(
+  steps: SyncSteps,
+  inTurn: (step: () => Promise<CallFailure | null>) => Promise<void>,
+): () => void {
+  const sending = createOnce(() =>
+    inTurn(async () => {
+      if ((await steps.pictures()) === null) sending();
+      return null;
+    }),
+  );
+  return sending;
 }
 
 /** Many calls while one waits become one. */
