@@ -15,7 +15,7 @@ export async function sendPictures(context: SyncContext): Promise<CallFailure | 
   for (const { sha256, of, days, bytes } of waiting) {
     const path = `/api/picture?of=${encodeURIComponent(of)}&days=${days}`;
     const sent = await caller.open(path, { method: 'PUT', bytes });
-    // What the server will not have, now or ever, must not keep the next ones back.
+    // What the server will never have must not keep the next ones back; an older one that has no such route is asked again later.
     if (!sent.ok && !isFinal(sent.error)) return sent.error;
     await pictures.sent(sha256, memory.serverEpoch);
   }
@@ -23,5 +23,5 @@ export async function sendPictures(context: SyncContext): Promise<CallFailure | 
 }
 
 function isFinal({ code }: CallFailure): boolean {
-  return code === 'bad-body' || code === 'bad-query' || code === 'body-too-large' || code === 'not-found';
+  return code === 'bad-body' || code === 'bad-query' || code === 'body-too-large';
 }
