@@ -45,7 +45,7 @@ export function FindMarks(props: {
             <path d={findShapes[look]} transform={`translate(${markX} 0)`} />
             {tag.text && (
               <text x={markX + 14} y={6}>
-                {tag.text}
+                {tag.text.trim()}
               </text>
             )}
           </g>
