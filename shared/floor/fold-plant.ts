@@ -14,6 +14,7 @@ type RuleEntry = EntryOf<
   | 'line.panels-ruled'
   | 'line.idle-ruled'
   | 'line.age-ruled'
+  | 'line.pictures-ruled'
   | 'line.crewed'
   | 'line.splices-ruled'
 >;
@@ -52,6 +53,7 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
     case 'line.panels-ruled':
     case 'line.idle-ruled':
     case 'line.age-ruled':
+    case 'line.pictures-ruled':
     case 'line.crewed':
     case 'line.splices-ruled':
       foldRule(state, entry);
@@ -129,6 +131,11 @@ function foldRule(state: FloorState, entry: RuleEntry): void {
     case 'line.age-ruled':
       state.ageLimits.set(entry.payload.line, entry.payload.limits);
       return;
+    case 'line.pictures-ruled': {
+      const { line, ...rule } = entry.payload;
+      state.pictureRules.set(line, rule);
+      return;
+    }
     case 'line.crewed':
       state.crews.set(entry.payload.line, entry.payload.operators);
       return;

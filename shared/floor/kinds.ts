@@ -13,6 +13,7 @@ import { panelPayloadSchemas } from './kinds-panels.ts';
 import { partPayloadSchemas } from './kinds-parts.ts';
 import { passkeyPayloadSchemas, signedByPasskey } from './kinds-passkeys.ts';
 import { pastePayloadSchemas } from './kinds-paste.ts';
+import { picturePayloadSchemas } from './kinds-pictures.ts';
 import { plantPayloadSchemas, weekly } from './kinds-plant.ts';
 import { printPayloadSchemas } from './kinds-print.ts';
 import { reelPayloadSchemas } from './kinds-reels.ts';
@@ -280,6 +281,7 @@ export const payloadSchemas = {
   ...pastePayloadSchemas,
   ...rightPayloadSchemas,
   ...passkeyPayloadSchemas,
+  ...picturePayloadSchemas,
 } as const;
 
 export type EntryKind = keyof typeof payloadSchemas;

@@ -137,6 +137,8 @@ export function rulesOf(state: FloorState, line: string): ToldEntry[] {
   if (tape) told.push({ kind: 'line.tape-ruled', payload: tape });
   const limits = state.ageLimits.get(line);
   if (limits) told.push({ kind: 'line.age-ruled', payload: { line, limits: [...limits] } });
+  const pictures = state.pictureRules.get(line);
+  if (pictures) told.push({ kind: 'line.pictures-ruled', payload: { line, ...pictures } });
   const inLine = state.inLines.get(line);
   if (inLine) told.push({ kind: 'line.panels-ruled', payload: inLine });
   const operators = state.crews.get(line);

@@ -65,6 +65,8 @@ export const THE_PLANT = 'plant';
 export type LineRules = Readonly<PayloadOf<'line.ruled'>>;
 /** When a line works, as it was last entered. */
 export type LineWeeks = Readonly<PayloadOf<'line.calendar-ruled'>>;
+/** Whether and how long pictures of labels are kept, as it was last entered. */
+export type PictureRule = Readonly<Omit<PayloadOf<'line.pictures-ruled'>, 'line'>>;
 /** A size of labels as it was last entered. */
 export type LabelSize = Readonly<PayloadOf<'labels.sized'>>;
 /** A feeder as it was last described. */
@@ -229,6 +231,8 @@ export interface FloorState extends PanelState, RightsState, StationState, Store
   readonly climates: Map<string, { readonly celsius: number; readonly humidity: number }>;
   /** Line -> minutes without a touch after which whoever is signed in is signed out, where somebody set them. */
   readonly idles: Map<string, number>;
+  /** Line -> whether pictures of labels are kept, for how many days and in how much room, where somebody set it. */
+  readonly pictureRules: Map<string, PictureRule>;
   readonly feeders: Map<string, Feeder>;
   readonly feederTypes: Map<string, FeederType>;
   /** Feeder -> its type and its own tape lengths, where somebody said. */
@@ -320,6 +324,7 @@ export function emptyState(): FloorState {
     calendars: new Map(),
     climates: new Map(),
     idles: new Map(),
+    pictureRules: new Map(),
     feeders: new Map(),
     feederTypes: new Map(),
     typed: new Map(),

@@ -99,6 +99,7 @@ export function ofReel(
     payload: { reel },
   }: EntryOf<
     | 'reel.put'
+    | 'reel.sighted'
     | 'reel.aired'
     | 'reel.timed'
     | 'reel.dated'

@@ -31,3 +31,8 @@ export interface Scan {
   /** Milliseconds since 1970 by the tablet's clock. */
   readonly atMs: number;
 }
+
+/** How a reel that the camera passed over is known to belong to a slot. */
+export const belongings = ['nearest-below', 'bank-order'] as const;
+/** One of them. */
+export type Belonging = (typeof belongings)[number];

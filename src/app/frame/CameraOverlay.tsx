@@ -2,6 +2,7 @@
 // used, so that the first page does not carry the decoder. It lies over the screen and leaves the dock and the navigation in reach.
 
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { MOST_PICTURE_BYTES } from '../../../shared/floor/kinds-pictures.ts';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
@@ -13,9 +14,11 @@ import { cameraWords } from '../words/camera.ts';
 import { say } from '../words/words.ts';
 import { CameraBlind } from './CameraBlind.tsx';
 import { CameraPanel } from './CameraPanel.tsx';
+import { cameraMemory } from './camera-memory.ts';
 import { blindTitle, useSentence } from './camera-sentence.ts';
 import { framesToWait } from './camera-task.ts';
 import { codeText, labelText } from './camera-texts.ts';
+import { evidenceOf } from './evidence.ts';
 import './camera-overlay.css';
 
 /**
@@ -54,20 +57,21 @@ export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverla
   }
 
   const also = siteFormats(view?.floor.rules.get(view.line)?.alsoRead);
+  const evidence = evidenceOf(app, desk);
   const camera = useCamera({
     formats: also.formats,
     lengths: also.lengths,
-    memory: {
-      read: () => app.preferences.peek().camera,
-      write: (id) => {
-        app.preferences.value = { ...app.preferences.peek(), camera: id };
-      },
-    },
+    memory: cameraMemory(app),
     gather: {
       claim,
       settleFor: (codes) => framesToWait(codes, desk.view(), DEFAULT_GATHER_SETTINGS.settleFrames),
     },
     onCodes: (codes) => void push(codes),
+    pictures: {
+      isWanted: evidence.isWanted,
+      mostBytes: MOST_PICTURE_BYTES,
+      take: evidence.take,
+    },
     isPaused: hasVerdict || isCovered || desk.busy.value || state.question !== null,
   });
   const company =

@@ -6,11 +6,27 @@ import type { ComponentChildren, RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { CodeFormat } from '../../worker/decode-protocol.ts';
 import type { CameraMemory } from './camera.ts';
-import { boxAround, fitPicture, fitQuad, GUIDE, guidedRegion, placeTags, type Size } from './camera-fit.ts';
-import { type CameraSession, type CameraState, createCameraSession, type Outline } from './camera-session.ts';
+import {
+  boxAround,
+  fitPicture,
+  fitQuad,
+  GUIDE,
+  guidedRegion,
+  placeTags,
+  type Size,
+  shownRegion,
+} from './camera-fit.ts';
+import {
+  type CameraSession,
+  type CameraState,
+  createCameraSession,
+  type Look,
+  type Outline,
+} from './camera-session.ts';
 import './camera.css';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import type { GatheredLabel, GatherSettings } from './gather.ts';
+import type { LabelPictures } from './held-frame.ts';
 import type { CodeLengths } from './site-formats.ts';
 
 export interface CameraParts {
@@ -21,6 +37,9 @@ export interface CameraParts {
   /** Numbers of characters that codes of a format have; absent: any. */
   readonly lengths?: CodeLengths;
   readonly gather?: Partial<GatherSettings>;
+  /** Takes each look, in place of gathering one label; then all of the picture that is shown is read, not the guide alone. */
+  readonly onLook?: (look: Look) => boolean;
+  readonly pictures?: LabelPictures;
   readonly idleMs?: number;
   /** True while something lies over the picture: nothing is read then. */
   readonly isPaused?: boolean;
@@ -49,13 +68,13 @@ export function useCamera(parts: CameraParts): RunningCamera {
   useEffect(() => {
     const element = video.current;
     if (element === null) return;
-    const { memory, formats, gather, idleMs } = latest.current;
+    const { memory, formats, gather, idleMs, onLook, pictures } = latest.current;
+    const readOf = onLook === undefined ? guidedRegion : shownRegion;
     const opened = createCameraSession({
       video: element,
       devices: navigator.mediaDevices as MediaDevices | undefined, // missing on pages without TLS
       memory,
-      region: (picture) =>
-        guidedRegion(picture, { width: element.clientWidth, height: element.clientHeight }),
+      region: (picture) => readOf(picture, { width: element.clientWidth, height: element.clientHeight }),
       onState: (next) => {
         setState(next);
         latest.current.onState?.(next);
@@ -64,6 +83,8 @@ export function useCamera(parts: CameraParts): RunningCamera {
       lengths: () => latest.current.lengths ?? {},
       ...(formats && { formats }),
       ...(gather && { gather }),
+      ...(pictures && { pictures }),
+      ...(onLook && { onLook: (look: Look) => latest.current.onLook?.(look) ?? false }),
       ...(idleMs !== undefined && { idleMs }),
     });
     session.current = opened;
@@ -150,7 +171,7 @@ export function CameraView({ camera, words, nameCode, children }: CameraViewProp
 }
 
 /** The size of an element's box; follows when it changes. */
-function useSize(element: RefObject<HTMLElement | null>): Size {
+export function useSize(element: RefObject<HTMLElement | null>): Size {
   const [size, setSize] = useState<Size>({ width: 0, height: 0 });
   useLayoutEffect(() => {
     // The picture may be hidden; what it stands in has the size.

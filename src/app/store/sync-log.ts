@@ -3,8 +3,9 @@
 import Dexie from 'dexie';
 import { chainId } from '../../../shared/log/entry.ts';
 import type { Head } from '../../../shared/wire/messages.ts';
-import { emptyMemory, type SyncLog, type SyncMemory } from '../sync/ports.ts';
+import { emptyMemory, type PicturePort, type SyncLog, type SyncMemory } from '../sync/ports.ts';
 import { packBootstrap, unpackBootstrap } from './pack.ts';
+import { tabletPictures } from './pictures.ts';
 import { keepPlantKeys } from './plant-keys.ts';
 import { forgetSeen } from './preferences.ts';
 import { recordPort } from './records.ts';
@@ -62,6 +63,7 @@ export function createSyncLog(store: Store): SyncLog {
       waiting: async (serverEpoch) => [...(await pinsToHand(store.log, serverEpoch))],
       handed: (pins, serverEpoch) => notePinsHanded(store.log, pins, serverEpoch),
     },
+    pictures: picturePort,
     forgetPlant: async () => {
       await forgetSecrets(store.log);
       await forgetSeen(store.cache);
@@ -92,3 +94,17 @@ export function createSyncLog(store: Store): SyncLog {
   };
   return log;
 }
+
+/** Pictures of labels, for the server to keep. */
+const picturePort: PicturePort = {
+  waiting: async (serverEpoch, most) => {
+    const kept = await tabletPictures().waiting(serverEpoch, most);
+    return kept.map(({ sha256, of, atMs, untilMs, bytes }) => ({
+      sha256,
+      of,
+      days: Math.round((untilMs - atMs) / 86_400_000),
+      bytes: new Uint8Array(bytes),
+    }));
+  },
+  sent: (sha256, serverEpoch) => tabletPictures().sent(sha256, serverEpoch),
+};

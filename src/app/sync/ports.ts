@@ -97,6 +97,8 @@ export interface SyncLog {
   readonly keepTicketStart?: (start: { readonly note: string; readonly serverKey: string }) => Promise<void>;
   /** What checks PINs that were set on this tablet, for the server alone; absent where none are set. */
   readonly pins?: PinPort;
+  /** Pictures of labels; absent where none are kept. */
+  readonly pictures?: PicturePort;
   /** The plant shut this tablet out: what opens something there is forgotten. The log stays, with what was never sent. */
   readonly forgetPlant?: () => Promise<void>;
   /** Proofs of entries that people print; absent where nothing is printed. */
@@ -146,6 +148,22 @@ export interface KeptRecord {
   readonly proof: readonly string[];
   /** The head that the proof leads to, a signed note. */
   readonly head: string;
+}
+
+/** A picture of a label that the server does not have. */
+export interface PictureToSend {
+  readonly sha256: string;
+  /** The verdict's entry. */
+  readonly of: string;
+  /** Days that it is still to be kept, at least 1. */
+  readonly days: number;
+  readonly bytes: Uint8Array;
+}
+
+/** Pictures of labels, for the server to keep beside the log. */
+export interface PicturePort {
+  readonly waiting: (serverEpoch: string, most: number) => Promise<readonly PictureToSend[]>;
+  readonly sent: (sha256: string, serverEpoch: string) => Promise<void>;
 }
 
 /** State folded up to a cursor. The bytes are the app's own business. */

@@ -5,6 +5,7 @@ import { askClocks, offerHeads, openSyncContext, type SyncParts, takeNote, tellB
 import type { CallFailure } from './http.ts';
 import { askPlantKeys } from './plant-keys.ts';
 import { askRecords } from './records.ts';
+import { sendPictures } from './steps-pictures.ts';
 import { pullAll, pullHistory, takeLive } from './steps-pull.ts';
 import { pushAll } from './steps-push.ts';
 import { type BroughtHead, checkAndSign, checkBrought } from './witness.ts';
@@ -20,6 +21,8 @@ export interface SyncSteps {
   readonly takeLive: (live: Live) => Promise<boolean>;
   /** Pulls one page of the history that a snapshot stood in for; `done` where there is none left. */
   readonly history: () => Promise<CallFailure | 'done' | null>;
+  /** Sends some pictures of labels; `done` where the server has all. */
+  readonly pictures: () => Promise<CallFailure | 'done' | null>;
   /** A person took note of what is wrong with the server's log. */
   readonly tookNote: () => Promise<void>;
   /** Asks how the plant stands: which tablets' clocks are off. */
@@ -48,6 +51,7 @@ export function createSyncSteps(parts: SyncParts): SyncSteps {
     history: () => pullHistory(context),
     heads: async (onlyWaiting) => (await checkAndSign(context, onlyWaiting)) ?? askRecords(context),
     bring: (note) => checkBrought(context, note),
+    pictures: () => sendPictures(context),
     plantKeys: () => askPlantKeys(context),
   };
 }

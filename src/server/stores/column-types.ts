@@ -1,9 +1,10 @@
-// The columns' types in each database.
+// What a column is called in each database.
 
 import { sql } from 'kysely';
-import type { Dialect } from './tables.ts';
 
-/** Whole numbers, bytes and text as a database calls them. */
+export type Dialect = 'sqlite' | 'postgres';
+
+/** The columns' types in each database. */
 export function columnTypes(dialect: Dialect) {
   const isSqlite = dialect === 'sqlite';
   return {

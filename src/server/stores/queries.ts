@@ -68,6 +68,7 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
     ...sealQueries(db),
     ...quarantineQueries(db),
     ...snapshotQueries(db),
+    ...pictureQueries(db),
     ...tabletQueries(db),
     ...revokedQueries(db),
     ...broughtQueries(db),
@@ -91,6 +92,7 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
       await db.deleteFrom('one_time').where('until_ms', '<', nowMs).execute();
       await db.deleteFrom('sessions').where('until_ms', '<', nowMs).execute();
       await db.deleteFrom('nonces').where('until_ms', '<', nowMs).execute();
+      await db.deleteFrom('pictures').where('until_ms', '<', nowMs).execute();
     },
   };
 }
@@ -325,6 +327,29 @@ function snapshotQueries(db: Kysely<Tables>): Pick<Store, 'putSnapshot' | 'snaps
       if (!row) return null;
       const { pos, root, tablet, bytes } = row;
       return { fold: row.fold, cursor: { pos, root }, tablet, atMs: row.at_ms, bytes };
+    },
+  };
+}
+
+/** Pictures of labels, by the verdict that was made on them. */
+function pictureQueries(db: Kysely<Tables>): Pick<Store, 'putPicture' | 'pictureOf'> {
+  return {
+    putPicture: async ({ sha256, of, untilMs, bytes }) => {
+      await db
+        .insertInto('pictures')
+        .values({ sha256, of_entry: of, until_ms: untilMs, bytes: Buffer.from(bytes) })
+        .onConflict((conflict) => conflict.column('sha256').doNothing())
+        .execute();
+    },
+    pictureOf: async (entry) => {
+      const row = await db
+        .selectFrom('pictures')
+        .selectAll()
+        .where('of_entry', '=', entry)
+        .orderBy('sha256')
+        .limit(1)
+        .executeTakeFirst();
+      return row ? { sha256: row.sha256, of: row.of_entry, untilMs: row.until_ms, bytes: row.bytes } : null;
     },
   };
 }

@@ -170,6 +170,15 @@ export interface Snapshot {
   readonly bytes: Uint8Array;
 }
 
+/** The picture of a label, under the SHA-256 of its bytes (hex). */
+export interface Picture {
+  readonly sha256: string;
+  /** The verdict's entry. */
+  readonly of: string;
+  readonly untilMs: number;
+  readonly bytes: Uint8Array;
+}
+
 export interface Quarantined {
   readonly id: string;
   readonly hash: string;
@@ -329,6 +338,9 @@ export interface Store {
   readonly findPin: (pin: string) => Promise<KeptPin | null>;
   readonly putSnapshot: (snapshot: Snapshot) => Promise<void>;
   readonly snapshot: (fold: string | null) => Promise<Snapshot | null>;
+  /** Keeps a picture; one that is there stays as it is. */
+  readonly putPicture: (picture: Picture) => Promise<void>;
+  readonly pictureOf: (entry: string) => Promise<Picture | null>;
   /** The place of the log that the trace's index was made up to; null where there is none. */
   readonly tracePlace: () => Promise<string | null>;
   /** The index's state, some rows at a time, after a row in the order of part and key. */
@@ -343,7 +355,7 @@ export interface Store {
   /** Scanned panels of some runs, in the order in which they were scanned. */
   readonly traceSerials: (runs: readonly string[]) => Promise<readonly TraceSerial[]>;
   readonly traceSerial: (serial: string) => Promise<readonly TraceSerial[]>;
-  /** Drops what has run out: codes, sessions, nonces. */
+  /** Drops what has run out: codes, sessions, nonces, pictures. */
   readonly sweep: (nowMs: number) => Promise<void>;
 
   readonly tell: (signal: Signal) => Promise<void>;

@@ -1,7 +1,8 @@
 // The tables as the queries see them, and the steps that make them. Steps are append-only: a released step never changes.
 
 import { type ColumnType, type Kysely, sql } from 'kysely';
-import { columnTypes } from './column-types.ts';
+import { columnTypes, type Dialect } from './column-types.ts';
+import { type PicturesTable, pictureTables } from './picture-tables.ts';
 import { secretTables, shorterOrder } from './steps-later.ts';
 
 export interface EntriesTable {
@@ -105,6 +106,7 @@ export interface Tables {
     at_ms: number;
     bytes: ColumnType<Uint8Array, Uint8Array, Uint8Array>;
   };
+  pictures: PicturesTable;
   /** Subtrees of the log's hash tree, every eighth level from the eighth on; `id` names level and index. */
   tree_nodes: { id: number; hash: string };
   trace_state: { part: string; key: string; value: string };
@@ -138,6 +140,7 @@ export const backupTables = [
   'pin_tries',
   'brought',
   'snapshots',
+  'pictures',
 ] as const;
 
 /** What is good for minutes: no backup carries it, and nothing of it is left after a restore. */
@@ -156,7 +159,7 @@ export const treeTableName = 'tree_nodes' as const; // one of the tables, and no
 /** That row. */
 export const treeEdgeName = 'tree_edge';
 
-export type Dialect = 'sqlite' | 'postgres';
+export type { Dialect };
 
 /** One step forward of the schema. */
 export type Step = (db: Kysely<Tables>, dialect: Dialect) => Promise<void>;
@@ -169,6 +172,7 @@ export const steps: readonly Step[] = [
   treeTables,
   secretTables,
   shorterOrder,
+  pictureTables,
 ];
 
 async function firstTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> {

@@ -84,6 +84,7 @@ test('a name that others refer to has 1 to 64 characters, a text up to 200, and 
       0–2000 log.exported filter
       0–2000 panels.contained codes[]
       0–40 jar.told from
+      0–2000 reel.sighted codes[]
       0–40 reel.aired from
       0–40 station.silent since
       0–40 warning.raised due
@@ -113,7 +114,8 @@ test('a number is none below nothing, a size is above it, and these have limits 
     const own = Number(value);
     const isWhole = Number.isInteger(own) && !isTaken(own + 0.5) && !isTaken(own - 0.5);
     const ends = [
-      -500, -60, 0, 0.5, 1, 2, 3, 5, 6, 7, 8, 20, 30, 60, 100, 200, 500, 600, 1000, 1440, 2400, 10_000,
+      -500, -60, 0, 0.5, 1, 2, 3, 5, 6, 7, 8, 20, 30, 60, 100, 200, 500, 600, 1000, 1440, 2400, 3650, 10_000,
+      25_000,
     ];
     const [less, more] = isWhole ? [-1, 1] : [-1e-6, 1e-6];
     const [below, above] = [isTaken(-1e9), isTaken(1e9)];
@@ -164,10 +166,15 @@ test('a number is none below nothing, a size is above it, and these have limits 
       whole 1… panels.counted skipped[]
       whole 1… panels.scrapped panels
       whole 1… parts.missed misses[].times
+      whole 1… reel.sighted copies
+      whole 1… reel.sighted looks
       whole 1… setup.taken slots[].positions
       whole 1… station.counted skipped[]
+      whole 1…10000 line.pictures-ruled megabytes
       whole 1…10000 part.described pins
       whole 1…10000 parts.listed parts[].pins
+      whole 1…25000 picture.kept bytes
+      whole 1…3650 line.pictures-ruled days
       whole 1…1440 line.idle-ruled minutes
       whole 1…3 checklist.template steps[].signatures
       whole 1…6 line.crewed operators

@@ -22,6 +22,7 @@ import { actorName, entryZone, kindName } from './EntryRow.tsx';
 import { allFacts } from './facts.ts';
 import { HoldPanels } from './HoldPanels.tsx';
 import { askedOfEntry } from './hold-asked.ts';
+import { LabelPicture } from './LabelPicture.tsx';
 import { personName, tabletName } from './names.ts';
 import { SignedRow } from './SignedRow.tsx';
 import { sayWhy } from './Unproven.tsx';
@@ -139,6 +140,9 @@ export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
             ))}
           </tbody>
         </table>
+        {(entry.kind === 'reel.verified' || entry.kind === 'picture.kept') && (
+          <LabelPicture sha256={text('sha256')} of={text('of') ?? id} />
+        )}
         <details>
           <summary class="button quiet">{words.proof}</summary>
           <table class="plain">

@@ -1,6 +1,6 @@
 // Everything that leaves the log, and the check of its seals, behind one button; the right that it takes is told once.
 
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { THE_PLANT } from '../../../../shared/floor/state.ts';
 import { verifyChains } from '../../../../shared/log/chain.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
@@ -10,15 +10,18 @@ import { useApp } from '../../app.ts';
 import { useNotWhole } from '../../behind.ts';
 import { saveFile } from '../../device/save-file.ts';
 import { useRefusal } from '../../may.ts';
+import { tabletPictures } from '../../store/pictures.ts';
 import { ActGroup } from '../../ui/ActGroup.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { logWords } from '../../words/log.ts';
+import { picturesWords } from '../../words/pictures.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
 import { consumptionToCsv } from './consumption-csv.ts';
 import { exportName, exportStore } from './export-log.ts';
+import { exportPictures, picturesName } from './export-pictures.ts';
 import { useFiltersTold } from './Filters.tsx';
 import { type LogFilters, toExportFilter } from './model.ts';
 import { readIndex } from './read-index.ts';
@@ -127,6 +130,7 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
             ))}
           </div>
         </ActGroup>
+        <SavePictures filters={filters} refused={refused} onClose={onClose} />
         <div class="row">
           <Button
             large
@@ -148,5 +152,40 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
         </div>
       </div>
     </Dialog>
+  );
+}
+
+/** Beside the log, where pictures of labels are kept on this tablet. */
+function SavePictures(props: {
+  readonly filters: LogFilters;
+  readonly refused: string | null;
+  readonly onClose: () => void;
+}) {
+  const app = useApp();
+  const { filters, refused, onClose } = props;
+  const { from } = toExportFilter(filters, app.clock.nowMs());
+  const fromMs = from === undefined ? 0 : Date.parse(from);
+  const [count, setCount] = useState(0);
+  useEffect(() => {
+    // Where they cannot be read there is nothing to save.
+    tabletPictures()
+      .count(fromMs)
+      .then(setCount, () => setCount(0));
+  }, [filters]);
+  if (count === 0) return null;
+  return (
+    <Button
+      large
+      disabledReason={refused}
+      testId="export-pictures"
+      onPress={() => {
+        onClose();
+        void exportPictures(tabletPictures(), fromMs).then((archive) =>
+          saveFile(picturesName(app.clock.nowMs()), archive),
+        );
+      }}
+    >
+      <Icon name="save" size={20} /> {say(picturesWords).exported}
+    </Button>
   );
 }

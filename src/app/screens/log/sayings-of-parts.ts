@@ -1,10 +1,12 @@
-// Facts that are lists of parts: what splices cost by width of tape, what a machine placed and spoiled by place.
+// Facts that are lists of parts: what splices cost by width of tape, what a machine placed and spoiled by place; and what the camera saw:
+// labels passed over, pictures kept.
 
 import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import type { Json } from '../../../../shared/log/entry.ts';
 import { visible } from '../../ui/visible.ts';
-import { factWords } from '../../words/log-facts.ts';
+import { type FactName, factWords } from '../../words/log-facts.ts';
 import { formatCount, formatNumber, say } from '../../words/words.ts';
+import { number, oneOf, type Say, text, withUnit, yesNo } from './plain-sayings.ts';
 
 /** What a splice costs, width by width. */
 export function sayCosts(value: Json): string | null {
@@ -84,3 +86,15 @@ export function sayLengths(value: Json): string | null {
     ? null
     : said.map(([name, lengths]) => `${name} (${lengths.join(', ')})`).join(' · ');
 }
+
+/** What the camera saw: how each of its facts is told. */
+export const pictureSayings = {
+  looks: number,
+  copies: number,
+  belongs: oneOf(() => say(factWords).belongings),
+  evidence: yesNo,
+  days: withUnit('d'),
+  megabytes: withUnit('MB'),
+  sha256: text,
+  bytes: withUnit('B'),
+} as const satisfies Partial<Record<FactName, Say>>;

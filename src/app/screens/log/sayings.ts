@@ -46,6 +46,7 @@ import {
   yesNo,
 } from './plain-sayings.ts';
 import {
+  pictureSayings,
   sayAnswers,
   sayBelieved,
   sayCosts,
@@ -381,6 +382,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   gapYMm: withUnit('mm'),
   marginMm: withUnit('mm'),
   dpi: number,
+  ...pictureSayings,
 };
 
 /** True for what is told at all. */

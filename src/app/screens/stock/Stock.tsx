@@ -7,6 +7,8 @@ import { comparePlaces } from '../../../../shared/floor/place-order.ts';
 import { parseLabel } from '../../../../shared/labels/label.ts';
 import type { Supply } from '../../../../shared/outlook/supply.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { FindButton } from '../../frame/FindButton.tsx';
+import { listOfSupply } from '../../frame/find-lists.ts';
 import { holdText } from '../../frame/hold-text.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { reelName } from '../../reel-name.ts';
@@ -87,6 +89,17 @@ export function Stock({ watch }: { readonly watch: Watch }) {
             </button>
           ))}
         </div>
+        <FindButton
+          testId="stock-find"
+          task={{
+            do: 'find',
+            list: listOfSupply(
+              known === null || known === 'asked' ? null : (outlook?.run.setup ?? null),
+              known === 'asked' ? null : known,
+            ),
+          }}
+          desk={null}
+        />
         <Button onPress={() => window.print()} testId="stock-print">
           <Icon name="print" /> {words.print}
         </Button>

@@ -7,6 +7,8 @@ export const first: Pack['first'] = { shell };
 
 export const later: Pack['later'] = {
   camera: () => import('./camera.ts'),
+  pictures: () => import('./pictures.ts'),
+  find: () => import('./find.ts'),
   change: () => import('./change.ts'),
   checklist: () => import('./checklist.ts'),
   clock: () => import('./clock.ts'),

@@ -221,6 +221,14 @@ const namesEn: Readonly<Record<FactName, string>> = {
   topMm: 'From the top edge',
   gapXMm: 'Gap across',
   gapYMm: 'Gap down',
+  looks: 'Read in pictures',
+  copies: 'Labels alike in view',
+  belongs: 'Belongs to the slot by',
+  evidence: 'Pictures are kept',
+  days: 'Kept for',
+  megabytes: 'Room on a tablet',
+  sha256: 'Its SHA-256',
+  bytes: 'Its size',
   marginMm: 'White edge',
   dpi: 'Printer’s dots per inch',
 };
@@ -254,6 +262,7 @@ export const words = {
     restored: 'fit again',
   },
   silenceTold: { link: 'its link', tablet: 'a tablet' },
+  belongings: { 'nearest-below': 'hangs below it', 'bank-order': 'same order in the bank' },
   papers: { roll: 'roll', sheet: 'sheet' },
   printed: {
     reel: 'a package',

@@ -6,6 +6,8 @@ export const first = { shell };
 
 export const later = {
   camera: () => import('./camera.ts'),
+  pictures: () => import('./pictures.ts'),
+  find: () => import('./find.ts'),
   change: () => import('./change.ts'),
   checklist: () => import('./checklist.ts'),
   clock: () => import('./clock.ts'),

@@ -222,6 +222,14 @@ const namesEs: Readonly<Record<FactName, string>> = {
   topMm: 'Desde el borde superior',
   gapXMm: 'Separación horizontal',
   gapYMm: 'Separación vertical',
+  looks: 'Leída en imágenes',
+  copies: 'Etiquetas iguales a la vista',
+  belongs: 'De la posición por',
+  evidence: 'Se guardan imágenes',
+  days: 'Se guarda',
+  megabytes: 'Espacio en una tableta',
+  sha256: 'Su SHA-256',
+  bytes: 'Su tamaño',
   marginMm: 'Borde blanco',
   dpi: 'Puntos por pulgada de la impresora',
 };
@@ -258,6 +266,7 @@ export const words: Sentences<typeof english> = {
     restored: 'vuelve a servir',
   },
   silenceTold: { link: 'su enlace', tablet: 'una tableta' },
+  belongings: { 'nearest-below': 'cuelga debajo', 'bank-order': 'mismo orden en el banco' },
   papers: { roll: 'rollo', sheet: 'hoja' },
   printed: {
     reel: 'un paquete',

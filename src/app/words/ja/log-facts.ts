@@ -214,6 +214,14 @@ const names: Readonly<Record<FactName, string>> = {
   topMm: '上端から',
   gapXMm: '横の間隔',
   gapYMm: '縦の間隔',
+  looks: '読み取った画像数',
+  copies: '画面内の同じラベル',
+  belongs: 'スロットとの対応',
+  evidence: '画像を残す',
+  days: '保存期間',
+  megabytes: 'タブレットの容量',
+  sha256: 'その SHA-256',
+  bytes: 'そのサイズ',
   marginMm: '余白',
   dpi: 'プリンターの dpi',
 };
@@ -245,6 +253,7 @@ export const words: Sentences<typeof english> = {
     restored: '再び使用可',
   },
   silenceTold: { link: 'そのリンク', tablet: 'タブレット' },
+  belongings: { 'nearest-below': 'すぐ下にある', 'bank-order': 'バンク内の同じ順番' },
   papers: { roll: 'ロール紙', sheet: 'シート' },
   printed: {
     reel: '包装',

@@ -214,6 +214,14 @@ const names: Readonly<Record<FactName, string>> = {
   topMm: '위쪽 끝에서',
   gapXMm: '가로 간격',
   gapYMm: '세로 간격',
+  looks: '읽은 화면 수',
+  copies: '화면의 같은 라벨',
+  belongs: '슬롯과의 관계',
+  evidence: '사진 보관',
+  days: '보관 기간',
+  megabytes: '태블릿 공간',
+  sha256: 'SHA-256 값',
+  bytes: '크기',
   marginMm: '흰 여백',
   dpi: '프린터 dpi',
 };
@@ -245,6 +253,7 @@ export const words: Sentences<typeof english> = {
     restored: '다시 사용 가능',
   },
   silenceTold: { link: '그 링크', tablet: '태블릿' },
+  belongings: { 'nearest-below': '바로 아래에 있음', 'bank-order': '뱅크에서 같은 순서' },
   papers: { roll: '롤', sheet: '낱장' },
   printed: {
     reel: '포장',

@@ -214,6 +214,14 @@ const namesPl: Readonly<Record<FactName, string>> = {
   topMm: 'Od górnej krawędzi',
   gapXMm: 'Odstęp w poziomie',
   gapYMm: 'Odstęp w pionie',
+  looks: 'Odczytana na zdjęciach',
+  copies: 'Takie same etykiety w kadrze',
+  belongs: 'Należy do slotu, bo',
+  evidence: 'Zdjęcia są przechowywane',
+  days: 'Przechowywane przez',
+  megabytes: 'Miejsce na tablecie',
+  sha256: 'Jego SHA-256',
+  bytes: 'Jego rozmiar',
   marginMm: 'Biały brzeg',
   dpi: 'Punkty na cal drukarki',
 };
@@ -252,6 +260,7 @@ export const words: Sentences<typeof english> = {
     restored: 'znów zdatna',
   },
   silenceTold: { link: 'jej łącze', tablet: 'tablet' },
+  belongings: { 'nearest-below': 'wisi pod nim', 'bank-order': 'ta sama kolejność w banku' },
   papers: { roll: 'rola', sheet: 'arkusz' },
   printed: {
     reel: 'opakowanie',

@@ -214,6 +214,14 @@ const namesPt: Readonly<Record<FactName, string>> = {
   topMm: 'Da borda de cima',
   gapXMm: 'Vão na horizontal',
   gapYMm: 'Vão na vertical',
+  looks: 'Lida em imagens',
+  copies: 'Etiquetas iguais à vista',
+  belongs: 'Da posição por',
+  evidence: 'Imagens são guardadas',
+  days: 'Guardado por',
+  megabytes: 'Espaço em um tablet',
+  sha256: 'Seu SHA-256',
+  bytes: 'Seu tamanho',
   marginMm: 'Margem branca',
   dpi: 'Pontos por polegada da impressora',
 };
@@ -250,6 +258,7 @@ export const words: Sentences<typeof english> = {
     restored: 'apto de novo',
   },
   silenceTold: { link: 'o link dela', tablet: 'um tablet' },
+  belongings: { 'nearest-below': 'está abaixo dela', 'bank-order': 'mesma ordem no banco' },
   papers: { roll: 'rolo', sheet: 'folha' },
   printed: {
     reel: 'uma embalagem',

@@ -214,6 +214,14 @@ const namesVi: Readonly<Record<FactName, string>> = {
   topMm: 'Từ mép trên',
   gapXMm: 'Khe ngang',
   gapYMm: 'Khe dọc',
+  looks: 'Đọc được trong số hình',
+  copies: 'Nhãn giống nhau trong hình',
+  belongs: 'Thuộc vị trí vì',
+  evidence: 'Có giữ ảnh',
+  days: 'Giữ trong',
+  megabytes: 'Dung lượng trên máy',
+  sha256: 'SHA-256 của nó',
+  bytes: 'Kích thước',
   marginMm: 'Viền trắng',
   dpi: 'Số chấm mỗi inch của máy in',
 };
@@ -249,6 +257,7 @@ export const words: Sentences<typeof english> = {
     restored: 'dùng lại được',
   },
   silenceTold: { link: 'kết nối của nó', tablet: 'một tablet' },
+  belongings: { 'nearest-below': 'nằm ngay dưới', 'bank-order': 'cùng thứ tự trong dãy' },
   papers: { roll: 'cuộn giấy', sheet: 'tờ' },
   printed: {
     reel: 'một gói',

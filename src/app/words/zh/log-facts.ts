@@ -214,6 +214,14 @@ const names: Readonly<Record<FactName, string>> = {
   topMm: '距上边',
   gapXMm: '横向间隔',
   gapYMm: '纵向间隔',
+  looks: '读到的画面数',
+  copies: '画面中相同标签',
+  belongs: '归属站位的依据',
+  evidence: '保存照片',
+  days: '保存期',
+  megabytes: '平板空间',
+  sha256: '其 SHA-256',
+  bytes: '其大小',
   marginMm: '白边',
   dpi: '打印机每英寸点数',
 };
@@ -245,6 +253,7 @@ export const words: Sentences<typeof english> = {
     restored: '可以再用',
   },
   silenceTold: { link: '其连接程序', tablet: '某台平板' },
+  belongings: { 'nearest-below': '就在其下方', 'bank-order': '料站中顺序相同' },
   papers: { roll: '卷纸', sheet: '单页纸' },
   printed: {
     reel: '包装',

@@ -23,6 +23,9 @@ export const notMet: Readonly<Record<string, string>> = {
   'unanswered-show': 'A warning must wait on another line that runs: alerts.e2e.ts.',
   'stays-${tagOf(person)}':
     'Tablets that were apart must each have taken the other one’s last engineer away.',
+  'label-picture': 'A line must keep pictures and a label be read by camera: pictures.e2e.ts.',
+  'label-picture-none': 'Another tablet must have kept a picture that the server does not have.',
+  'export-pictures': 'A line must keep pictures and a label be read by camera: pictures.e2e.ts.',
   'no-key': 'The browser must be one that can make no key.',
   behind: 'A tablet must wait for the history behind the bootstrap snapshot of another one.',
   'log-behind': 'A tablet must wait for the history behind the bootstrap snapshot of another one.',

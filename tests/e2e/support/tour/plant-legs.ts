@@ -228,6 +228,12 @@ async function* rules(here: Here): AsyncGenerator<string> {
   await page.getByTestId('rules-wrong').waitFor();
   yield 'rules, minutes left alone beyond a shift';
   await goThere(here, '#/plant/rules');
+  await page.getByTestId('pictures-keep').click();
+  await page.getByTestId('pictures-days').fill('0');
+  await page.getByTestId('rules-save').click();
+  await page.getByTestId('rules-wrong').waitFor();
+  yield 'rules, pictures of labels for no day';
+  await goThere(here, '#/plant/rules');
   await page.getByTestId('shift-0').click();
   await page.getByTestId('break-add').click();
   await page.getByTestId('week-alternate').click();
