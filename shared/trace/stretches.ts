@@ -9,6 +9,7 @@ import { newestRun } from '../floor/building.ts';
 import { countOf } from '../floor/counters.ts';
 import { applyFloorEntry } from '../floor/fold.ts';
 import { type FloorEntry, readFloorEntry } from '../floor/kinds.ts';
+import { isMixed } from '../floor/packs.ts';
 import { ownIdOf } from '../floor/reel-id.ts';
 import { touchesOf } from '../floor/registry.ts';
 import { emptyState, type FloorState, type Run, type SlotState, type Tape } from '../floor/state.ts';
@@ -59,6 +60,8 @@ export interface Stretch {
   /** Panels by which it may have come before it was written: it was held till a lead cleared it. */
   early: number;
   guessed: readonly Guess[];
+  /** True where other lots were poured over it, or it over them: which of them a panel got nobody can tell. */
+  mixed?: true;
   /** The entry that put the tape on the slot, who wrote it and when. */
   readonly entry: string;
   readonly who: string | null;
@@ -147,6 +150,7 @@ function compare(index: TraceIndex, change: Change): void {
   // A reel on a slot from which the setup places nothing is on no panel.
   if (now && perPanelOf(state, run.setup, slot) > 0)
     stand(index, { ...change, open, now, run, passed, reach });
+  if (now && isMixed(now)) pourOver({ slot: now, open, passed, tally });
   if (now && was && change.entry.kind === 'tape.changed')
     boundSeen(state, { run, open, was, now, passed, grey: change.entry.payload.grey, isGuess });
   for (const [tape, stretch] of open) {
@@ -240,7 +244,34 @@ function stand(
     open.set(tape.entry, stretch);
     reachBack(index, { stretch, run, low: Math.min(from.possible - 1, stretch.joined?.low ?? passed.low) });
   });
-  boundJoints(state, { slot: now, run, open, tally });
+  if (!isMixed(now)) boundJoints(state, { slot: now, run, open, tally });
+}
+
+/**
+ * Lots that lie loose over each other: from the first panel that the newer may have reached on, each of them is possible and none sure, until
+ * the feeder is emptied out. What was put on alone is sure up to there.
+ */
+function pourOver(at: {
+  readonly slot: SlotState;
+  readonly open: ReadonlyMap<string, Stretch>;
+  readonly passed: Bounds;
+  readonly tally: number;
+}): void {
+  const { slot, open, passed, tally } = at;
+  slot.tapes.forEach((tape, place) => {
+    const stretch = open.get(tape.entry);
+    if (!stretch) return;
+    stretch.mixed = true;
+    stretch.joined = null;
+    if (place > 0 || tape.entry !== slot.tapes[0]?.entry)
+      stretch.from = { ...stretch.from, sure: Number.POSITIVE_INFINITY };
+    if (stretch.to === null)
+      stretch.to = { sure: Math.max(0, passed.low), possible: Number.POSITIVE_INFINITY, at: tally };
+  });
+  // All came onto the slot at once: what was in the feeder before is as possible as what was poured on it.
+  const isAtOnce = slot.ledger.chain === slot.entry && slot.tapes.at(-1)?.entry === slot.entry;
+  const first = open.get(slot.tapes[0]?.entry ?? '');
+  if (isAtOnce && first) first.from = { ...first.from, sure: Number.POSITIVE_INFINITY };
 }
 
 /**
@@ -347,7 +378,8 @@ function beginRun(index: TraceIndex, entry: FloorEntry & { kind: 'run.started' }
       }
       open.set(tape.entry, stretch);
     });
-    boundJoints(state, { slot, run, open, tally: 0 });
+    if (isMixed(slot)) pourOver({ slot, open, passed: { low: 0, high: 0 }, tally: 0 });
+    else boundJoints(state, { slot, run, open, tally: 0 });
     index.open.set(key, open);
   }
   if (goesOn) for (const [key, open] of before) reachInto(index, { key, open, run, ended });

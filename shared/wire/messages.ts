@@ -329,7 +329,15 @@ const panelRun = {
     z.object({
       slot: z.string(),
       part: z.string(),
-      lots: z.array(z.object({ lot: known, reel: known, supplierPart: known, sure: z.boolean() })),
+      lots: z.array(
+        z.object({
+          lot: known,
+          reel: known,
+          supplierPart: known,
+          sure: z.boolean(),
+          mixed: z.optional(z.boolean()),
+        }),
+      ),
     }),
   ),
 } as const;
@@ -337,6 +345,8 @@ const panelRun = {
 export const tracedSchema = z.object({
   places: z.array(
     z.object({
+      /** Absent from an older server. */
+      mixed: z.optional(z.boolean()),
       line: z.string(),
       run: z.string(),
       product: z.string(),

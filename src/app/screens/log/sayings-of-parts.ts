@@ -58,3 +58,17 @@ export function sayAnswers(value: Json): string | null {
     )
     .join(' · ');
 }
+
+/** How a stack of trays is laid out. */
+export function sayTrays(value: Json): string | null {
+  if (value === null || typeof value !== 'object' || Array.isArray(value)) return null;
+  const { rows, columns, trays } = value as unknown as NonNullable<PayloadOf<'reel.packed'>['tray']>; // as above
+  return `${formatCount(rows)} × ${formatCount(columns)} × ${formatCount(trays)}`;
+}
+
+/** How many tubes of how many parts. */
+export function sayTubes(value: Json): string | null {
+  if (value === null || typeof value !== 'object' || Array.isArray(value)) return null;
+  const { tubes, parts } = value as unknown as NonNullable<PayloadOf<'reel.packed'>['tube']>; // as above
+  return `${formatCount(tubes)} × ${formatCount(parts)}`;
+}

@@ -13,6 +13,7 @@ import { logWords } from '../../words/log.ts';
 import { type FactName, factWords } from '../../words/log-facts.ts';
 import { moistureWords } from '../../words/moisture.ts';
 import { openWorkWords } from '../../words/open-work.ts';
+import { packWords } from '../../words/packs.ts';
 import { shellWords } from '../../words/shell.ts';
 import { sayText } from '../../words/shipped-steps.ts';
 import { unprovenWords } from '../../words/unproven.ts';
@@ -48,7 +49,15 @@ import {
   withUnit,
   yesNo,
 } from './plain-sayings.ts';
-import { sayAnswers, sayBelieved, sayCosts, sayMisses, sayUses } from './sayings-of-parts.ts';
+import {
+  sayAnswers,
+  sayBelieved,
+  sayCosts,
+  sayMisses,
+  sayTrays,
+  sayTubes,
+  sayUses,
+} from './sayings-of-parts.ts';
 
 const named =
   (name: (floor: FloorState, id: string) => string): Say =>
@@ -73,6 +82,7 @@ const measured: Say = (value, entry) =>
 /** `from` is a moment, the tablet that a bootstrap snapshot is of, or the setup that a changeover leaves. */
 const from: Say = (value, entry, floor) => {
   if (entry.kind === 'reel.aired') return moment(value, entry, floor);
+  if (entry.kind === 'feeder.moved') return text(value, entry, floor);
   if (typeof value !== 'string') return null;
   return entry.kind === 'state.differed' ? tabletName(floor, value) : setupName(floor, value);
 };
@@ -217,6 +227,13 @@ const sayings: Readonly<Record<FactName, Say>> = {
   lanes: number,
   drive: text,
   pocketMm: withUnit('mm'),
+  comesIn: oneOf(() => say(packWords).kinds),
+  purged: yesNo,
+  readying: yesNo,
+  replaces: named(entryName),
+  tray: sayTrays,
+  tube: sayTubes,
+  placements: number,
   weeks,
   firstWeek: text,
   holidays: howMany,
@@ -310,7 +327,8 @@ const sayings: Readonly<Record<FactName, Say>> = {
   step: stepOf,
   value: answer,
   unit: nothing,
-  to: named(tabletName),
+  to: (value, entry, floor) =>
+    entry.kind === 'feeder.moved' ? text(value, entry, floor) : named(tabletName)(value, entry, floor),
   done: number,
   asked: number,
   lastPanel: moment,
