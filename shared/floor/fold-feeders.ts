@@ -62,6 +62,15 @@ export function putReady(state: FloorState, { facts, entry, atMs }: Hold): void 
   state.ready.set(feeder, { ...told, of: entry, atMs });
 }
 
+/** What goes onto a slot is not ready away from the line any more: neither its feeder nor, under another, its reel. */
+export function dropReady(
+  state: FloorState,
+  { feeder, reel }: { readonly feeder: string | null; readonly reel: string | null },
+): void {
+  for (const [key, ready] of state.ready)
+    if (key === feeder || (reel !== null && ready.reel === reel)) state.ready.delete(key);
+}
+
 /** What stands on a slot goes to another one, its count with it. Where that is taken, or nothing stands there, nothing goes. */
 function move(state: FloorState, entry: EntryOf<'feeder.moved'>): void {
   const { line, from, to } = entry.payload;

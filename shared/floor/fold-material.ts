@@ -17,7 +17,7 @@ import {
   tellTwice,
   unmend,
 } from './conflicts.ts';
-import { moveBack, putReady } from './fold-feeders.ts';
+import { dropReady, moveBack, putReady } from './fold-feeders.ts';
 import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import { comingIn, keepLoose, kindOfPackage, kindOnSlot, looseIn } from './packs.ts';
@@ -126,7 +126,7 @@ export function place(
     seeInSweep(state, facts.line, facts.slot);
     return;
   }
-  if (facts.feeder !== null) state.ready.delete(facts.feeder);
+  dropReady(state, facts);
   const same = sameReelThere(state, facts, mark);
   if (same !== null) {
     stayOn(state, same);

@@ -258,20 +258,20 @@ function pourOver(at: {
   readonly tally: number;
 }): void {
   const { slot, open, passed, tally } = at;
+  // All came onto the slot at once: what was in the feeder before is as possible as what was poured on it.
+  const isAtOnce = slot.ledger.chain === slot.entry && slot.tapes.at(-1)?.entry === slot.entry;
   slot.tapes.forEach((tape, place) => {
     const stretch = open.get(tape.entry);
     if (!stretch) return;
+    const { to } = stretch;
     stretch.mixed = true;
     stretch.joined = null;
-    if (place > 0 || tape.entry !== slot.tapes[0]?.entry)
+    if (to === null && (place > 0 || isAtOnce))
       stretch.from = { ...stretch.from, sure: Number.POSITIVE_INFINITY };
-    if (stretch.to === null)
-      stretch.to = { sure: Math.max(0, passed.low), possible: Number.POSITIVE_INFINITY, at: tally };
+    // What was off the line in between, with what lay loose in it, is back.
+    const sure = Math.min(to?.sure ?? Number.POSITIVE_INFINITY, Math.max(0, passed.low));
+    stretch.to = { sure, possible: Number.POSITIVE_INFINITY, at: tally };
   });
-  // All came onto the slot at once: what was in the feeder before is as possible as what was poured on it.
-  const isAtOnce = slot.ledger.chain === slot.entry && slot.tapes.at(-1)?.entry === slot.entry;
-  const first = open.get(slot.tapes[0]?.entry ?? '');
-  if (isAtOnce && first) first.from = { ...first.from, sure: Number.POSITIVE_INFINITY };
 }
 
 /**

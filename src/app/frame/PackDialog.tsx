@@ -17,6 +17,7 @@ import { reelName } from '../reel-name.ts';
 import { AskFeet } from '../ui/Ask.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
 import { Field, SelectField } from '../ui/Field.tsx';
+import { feedWords } from '../words/feeds.ts';
 import { packWords } from '../words/packs.ts';
 import { formatCount, say } from '../words/words.ts';
 import { type PackForm, type PackRead, readPack, startPack, trayOf } from './pack-model.ts';
@@ -54,7 +55,7 @@ export function PackDialog({ reel, wanted, onClose }: PackDialogProps) {
               data-testid={`pack-${kind}`}
               onClick={() => set({ kind })}
             >
-              {words.kinds[kind]}
+              {say(feedWords).kinds[kind]}
             </button>
           ))}
         </div>
@@ -101,7 +102,7 @@ function save(app: App, reel: Reel, { pack, left }: PackRead): void {
   }
   const words = say(packWords);
   const name = reelName(reel.reel);
-  const text = words.saved(name === '' ? (part ?? '') : name, words.kinds[pack.comesIn]);
+  const text = words.saved(name === '' ? (part ?? '') : name, say(feedWords).kinds[pack.comesIn]);
   app.record(drafts, { notice: { tone: 'plain', text } });
 }
 

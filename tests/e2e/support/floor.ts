@@ -365,7 +365,7 @@ export async function firstSlot(page: Page, standing: 'other' | 'held' | 'missin
 /** On Reels: opens a reel and does what can be done with it there. */
 export async function reelAct(
   page: Page,
-  act: 'count' | 'mark' | 'put' | 'air' | 'block',
+  act: 'count' | 'mark' | 'put' | 'air' | 'block' | 'pack' | 'split',
   reel: string,
 ): Promise<void> {
   await page.getByTestId(`reel-${reel}`).click();

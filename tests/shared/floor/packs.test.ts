@@ -59,7 +59,8 @@ describe('a tray', () => {
     story.tell('reel.counted', { ...facts, quantity: 56, sd: 0, basis: 'one-by-one' });
     expect(leftOn(story)).toMatchObject({ parts: 56, sd: 0 });
     story.tell('panels.counted', counted('r1', 3));
-    expect(leftOn(story)).toMatchObject({ parts: 50, countSd: 0 });
+    expect(leftOn(story)?.parts).toBeCloseTo(50, 2);
+    expect(leftOn(story)?.countSd).toBe(0);
   });
 });
 

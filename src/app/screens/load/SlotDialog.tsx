@@ -3,6 +3,7 @@
 import { useState } from 'preact/hooks';
 import { blockedTapes } from '../../../../shared/floor/blocks.ts';
 import type { DraftEntry, SetupSlot } from '../../../../shared/floor/kinds.ts';
+import { kindOnSlot, moreBy } from '../../../../shared/floor/packs.ts';
 import { hasOwnId, ownIdOf } from '../../../../shared/floor/reel-id.ts';
 import { type SlotEstimate, slotEstimate } from '../../../../shared/floor/remaining.ts';
 import { type FloorState, type SlotState, slotKey } from '../../../../shared/floor/state.ts';
@@ -12,6 +13,7 @@ import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { AirDialog } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
+import { FeederDialog, PackDialog } from '../../frame/packs-later.tsx';
 import { UnloadDialog } from '../../frame/UnloadDialog.tsx';
 import { useRefusal } from '../../may.ts';
 import { ActGroup } from '../../ui/ActGroup.tsx';
@@ -21,10 +23,12 @@ import { countWords } from '../../words/count.ts';
 import { reelLifeText } from '../../words/life-text.ts';
 import { loadWords } from '../../words/load.ts';
 import { moistureWords } from '../../words/moisture.ts';
+import { packWords } from '../../words/packs.ts';
 import { shellWords } from '../../words/shell.ts';
 import { verdictWords } from '../../words/verdict.ts';
 import { warningWords } from '../../words/warning.ts';
 import { formatCount, formatShare, formatTime, say } from '../../words/words.ts';
+import { Loose } from './Loose.tsx';
 
 interface SlotDialogProps {
   readonly slot: string;
@@ -37,7 +41,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   const floor = useFloor();
   const words = say(loadWords);
   const refusal = useRefusal('verify-reel');
-  const [doing, setDoing] = useState<'count' | 'unload' | 'air' | null>(null);
+  const [doing, setDoing] = useState<'count' | 'unload' | 'air' | 'pack' | 'feeder' | null>(null);
   const line = app.line.value ?? '';
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
   const wanted = wantedOn(floor, floor.chosen.get(line) ?? '', slot);
@@ -64,6 +68,10 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
     });
   }
 
+  const standing = tape ? floor.reels.get(tape.reel) : undefined;
+  if (doing === 'pack' && standing)
+    return <PackDialog reel={standing} wanted={wanted?.comesIn ?? null} onClose={() => setDoing(null)} />;
+  if (doing === 'feeder') return <FeederDialog line={line} slot={slot} onClose={onClose} />;
   if (doing === 'unload' && loaded) return <UnloadDialog loaded={loaded} onClose={onClose} />;
   if (doing === 'air' && tape) {
     const part = moistureOfSlot(floor, wanted);
@@ -94,6 +102,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
         {wanted && <Wanted wanted={wanted} />}
         {loaded ? <Tapes loaded={loaded} zone={zone} /> : <p class="soft">{words.emptySlot}</p>}
         {left && <Left left={left} />}
+        <Loose line={line} slot={slot} loaded={loaded ?? null} />
         {life && (
           <p data-testid="slot-life">
             <span class={life.tone === null ? 'soft' : `chip ${life.tone}`}>{life.text}</span>
@@ -111,12 +120,22 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
                   onClose();
                 }}
               >
-                {loaded ? words.spliceThis : words.loadThis}
+                {loaded ? say(packWords).doHere[moreBy(kindOnSlot(loaded))] : words.loadThis}
               </Button>
             )}
             {loaded && (
               <Button large testId="slot-count" onPress={() => setDoing('count')} disabledReason={refusal}>
                 {words.correctCount}
+              </Button>
+            )}
+            {standing && (
+              <Button large testId="slot-pack" onPress={() => setDoing('pack')} disabledReason={refusal}>
+                {say(packWords).open}
+              </Button>
+            )}
+            {wanted && (
+              <Button large testId="slot-feeder" onPress={() => setDoing('feeder')} disabledReason={refusal}>
+                {say(packWords).feeder.open}
               </Button>
             )}
             {life && tape && hasOwnId(tape.reel) && (

@@ -7,13 +7,13 @@ import type { Entry, Json } from '../../../../shared/log/entry.ts';
 import { visible } from '../../ui/visible.ts';
 import { checklistWords } from '../../words/checklist.ts';
 import { countWords } from '../../words/count.ts';
+import { feedWords } from '../../words/feeds.ts';
 import { heldWords } from '../../words/held.ts';
 import { lineWords } from '../../words/line.ts';
 import { logWords } from '../../words/log.ts';
 import { type FactName, factWords } from '../../words/log-facts.ts';
 import { moistureWords } from '../../words/moisture.ts';
 import { openWorkWords } from '../../words/open-work.ts';
-import { packWords } from '../../words/packs.ts';
 import { shellWords } from '../../words/shell.ts';
 import { sayText } from '../../words/shipped-steps.ts';
 import { unprovenWords } from '../../words/unproven.ts';
@@ -227,7 +227,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   lanes: number,
   drive: text,
   pocketMm: withUnit('mm'),
-  comesIn: oneOf(() => say(packWords).kinds),
+  comesIn: oneOf(() => say(feedWords).kinds),
   purged: yesNo,
   readying: yesNo,
   replaces: named(entryName),

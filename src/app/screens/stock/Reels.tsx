@@ -10,6 +10,7 @@ import { moistureOfParts } from '../../../../shared/moisture/reel-life.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { AirDialog } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
+import { PackDialog, SplitDialog } from '../../frame/packs-later.tsx';
 import { leftOn } from '../../left-on.ts';
 import { useRefusal } from '../../may.ts';
 import { reelName } from '../../reel-name.ts';
@@ -151,6 +152,8 @@ export function Reels(props: ReelsProps) {
         />
       )}
       {doing?.act === 'count' && <ReelCount listed={doing.listed} onClose={stopDoing} />}
+      {doing?.act === 'pack' && <PackDialog reel={doing.listed.reel} wanted={null} onClose={stopDoing} />}
+      {doing?.act === 'split' && <SplitDialog reel={doing.listed.reel} onClose={stopDoing} />}
       {doing?.act === 'block' && <BlockDialog reel={doing.listed.reel} onClose={stopDoing} />}
       {doing?.act === 'air' && (
         <AirDialog

@@ -28,6 +28,7 @@ export const later = {
   'open-work': () => import('./open-work.ts'),
   order: () => import('./order.ts'),
   packages: () => import('./packages.ts'),
+  feeds: () => import('./feeds.ts'),
   packs: () => import('./packs.ts'),
   parts: () => import('./parts.ts'),
   passkeys: () => import('./passkeys.ts'),

@@ -1,7 +1,6 @@
 import { plural } from '../words.ts';
 
 export const words = {
-  kinds: { tape: 'Tape', 'cut-tape': 'Cut tape', tray: 'Tray', tube: 'Tube', bulk: 'Bulk' },
   title: (what: string) => `${what}: what does it come in?`,
   open: 'Package',
   help: {
@@ -41,20 +40,7 @@ export const words = {
   saved: (what: string, kind: string) => `${what}: ${kind} saved.`,
   wrong: 'Enter whole numbers from 1',
   wrongLoose: 'Enter fewer parts than a full tube holds, or 0',
-  acts: { splice: 'Splice', exchange: 'Exchange', refill: 'Refill' },
   doHere: { splice: 'Splice this slot', exchange: 'Exchange on this slot', refill: 'Refill this slot' },
-  comesNext: { splice: 'New reel', exchange: 'Goes on instead', refill: 'Poured on top' },
-  accepted: {
-    exchange: 'What was there counts as taken off. No splice: the machine stands until this is in.',
-    refill: 'Both lots count as possible from here on, until the feeder is emptied out.',
-  },
-  sayFeeds: {
-    tape: '',
-    'cut-tape': 'Cut tape: no splice window. It ends where the piece ends.',
-    tray: 'Tray: once empty, the machine stops until it is exchanged.',
-    tube: 'Tube: once empty, the machine stops until it is exchanged.',
-    bulk: 'Bulk: refill it before it is empty.',
-  },
   emptied: 'Emptied out: nothing of it stays in the feeder',
   keptIn: 'Some may stay in the feeder',
   purge: 'The feeder was emptied out',
@@ -63,13 +49,6 @@ export const words = {
   looseOn: (lots: string) => `One or more of these lots, until it is emptied out: ${lots}.`,
   noLot: 'no lot',
   mixed: 'lots poured over each other: any of them, until the feeder was emptied out',
-  picks: {
-    tape: '',
-    'cut-tape': (count: number) => plural(count, '1 piece', `${count} pieces`),
-    tray: (count: number) => plural(count, '1 stack of trays', `${count} stacks of trays`),
-    tube: (count: number) => plural(count, '1 set of tubes', `${count} sets of tubes`),
-    bulk: (count: number) => plural(count, '1 package', `${count} packages`),
-  },
   split: 'Cut a piece off',
   splitTitle: (what: string) => `Cut a piece off ${what}`,
   splitHelp: 'The piece gets an id and a label of its own. The rest keeps its id.',
@@ -96,6 +75,8 @@ export const words = {
     readyNow: (feeder: string) => `Feeder ${feeder} is ready for it.`,
     readyHeld: (why: string) => `Held for the lead: ${why}.`,
     readyRefused: (why: string) => `Refused: ${why}`,
+    use: 'Use it',
+    unread: 'That was not what is wanted here. Scan again.',
     strip: 'Take its reel off',
     stripped: (feeder: string) => `Feeder ${feeder} is not ready any more.`,
     isOn: (feeder: string, slot: string) => `Feeder ${feeder} is on ${slot}.`,

@@ -2,7 +2,6 @@ import type { Words } from '../areas.ts';
 import { plural } from '../words.ts';
 
 export const words: Words<'packs'> = {
-  kinds: { tape: 'Cinta', 'cut-tape': 'Trozo de cinta', tray: 'Bandeja', tube: 'Tubo', bulk: 'A granel' },
   title: (what) => `${what}: ¿en qué viene?`,
   open: 'Envase',
   help: {
@@ -40,24 +39,10 @@ export const words: Words<'packs'> = {
   saved: (what, kind) => `${what}: ${kind}, guardado.`,
   wrong: 'Escriba números enteros desde 1',
   wrongLoose: 'Escriba menos piezas de las que caben en un tubo, o 0',
-  acts: { splice: 'Empalmar', exchange: 'Cambiar', refill: 'Rellenar' },
   doHere: {
     splice: 'Empalmar esta posición',
     exchange: 'Cambiar en esta posición',
     refill: 'Rellenar esta posición',
-  },
-  comesNext: { splice: 'Bobina nueva', exchange: 'Se pone en su lugar', refill: 'Se vierte encima' },
-  accepted: {
-    exchange:
-      'Lo que había se da por retirado. No es un empalme: la máquina espera hasta que esto esté puesto.',
-    refill: 'Desde aquí ambos lotes son posibles, hasta vaciar el alimentador.',
-  },
-  sayFeeds: {
-    tape: '',
-    'cut-tape': 'Trozo de cinta: sin ventana de empalme. Acaba donde acaba el trozo.',
-    tray: 'Bandeja: vacía, la máquina se para hasta que se cambie.',
-    tube: 'Tubo: vacío, la máquina se para hasta que se cambie.',
-    bulk: 'A granel: rellene antes de que se vacíe.',
   },
   emptied: 'Vaciado: no queda nada en el alimentador',
   keptIn: 'Puede quedar algo en el alimentador',
@@ -67,13 +52,6 @@ export const words: Words<'packs'> = {
   looseOn: (lots) => `Uno o varios de estos lotes, hasta que se vacíe: ${lots}.`,
   noLot: 'sin lote',
   mixed: 'lotes vertidos unos sobre otros: cualquiera de ellos, hasta que se vació el alimentador',
-  picks: {
-    tape: '',
-    'cut-tape': (count) => plural(count, '1 trozo', `${count} trozos`),
-    tray: (count) => plural(count, '1 pila de bandejas', `${count} pilas de bandejas`),
-    tube: (count) => plural(count, '1 juego de tubos', `${count} juegos de tubos`),
-    bulk: (count) => plural(count, '1 envase', `${count} envases`),
-  },
   split: 'Cortar un trozo',
   splitTitle: (what) => `Cortar un trozo de ${what}`,
   splitHelp: 'El trozo recibe su propio identificador y su etiqueta. El resto conserva el suyo.',
@@ -100,6 +78,8 @@ export const words: Words<'packs'> = {
     readyNow: (feeder) => `El alimentador ${feeder} está listo para ella.`,
     readyHeld: (why) => `Retenida para el responsable: ${why}.`,
     readyRefused: (why) => `Rechazada: ${why}`,
+    use: 'Usarlo',
+    unread: 'Eso no es lo que se pide aquí. Escanee otra vez.',
     strip: 'Quitarle la bobina',
     stripped: (feeder) => `El alimentador ${feeder} ya no está listo.`,
     isOn: (feeder, slot) => `El alimentador ${feeder} está en ${slot}.`,

@@ -29,6 +29,7 @@ export const later: Pack['later'] = {
   'open-work': () => import('./open-work.ts'),
   order: () => import('./order.ts'),
   packages: () => import('./packages.ts'),
+  feeds: () => import('./feeds.ts'),
   packs: () => import('./packs.ts'),
   parts: () => import('./parts.ts'),
   passkeys: () => import('./passkeys.ts'),

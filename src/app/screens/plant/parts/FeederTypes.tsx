@@ -8,6 +8,7 @@ import { Button } from '../../../ui/Button.tsx';
 import { Field, SelectField } from '../../../ui/Field.tsx';
 import { feederTypeWords } from '../../../words/feeder-types.ts';
 import { formatNumber, say } from '../../../words/words.ts';
+import { CareOfFeeders } from './CareOfFeeders.tsx';
 import { LengthFields } from './LengthFields.tsx';
 import { ListPage, WithdrawDialog } from './ListPage.tsx';
 import { lengthTexts, readType, type TypeDraft } from './lengths.ts';
@@ -64,6 +65,7 @@ export function FeederTypes() {
         </div>
       )}
     >
+      <CareOfFeeders />
       {leaving !== null && refusal === null && (
         <WithdrawDialog
           title={words.withdrawTitle(leaving)}
