@@ -157,18 +157,18 @@ function AcceptedOrHeld(props: BandProps) {
             </Button>
           )}
         </div>
-        {shown.act === 'splice' && shown.verdict === 'accepted' && (
+        {(shown.act === 'splice' || shown.act === 'exchange') && shown.verdict === 'accepted' && (
           <>
-            <p class="mind">{words.spliceCaution}</p>
+            {shown.act === 'splice' && <p class="mind">{words.spliceCaution}</p>}
             {shown.slot !== null && (
               <p>
                 <a
                   class="button quiet"
-                  href={address('change', 'list', 'splice', shown.slot)}
+                  href={address('change', 'list', shown.act, shown.slot)}
                   onClick={desk.goOn}
                   data-testid="verdict-checklist"
                 >
-                  {say(changeWords).splice}
+                  {say(changeWords)[shown.act]}
                 </a>
               </p>
             )}

@@ -298,6 +298,7 @@ export const words: Sentences<typeof english> = {
   checked: { tablet: 'diesem Tablet', server: 'dem Server' },
   levels: { quiet: 'ruhig', soon: 'bald', due: 'jetzt', late: 'zu spät' },
   purposes: {
+    exchange: 'Wechsel',
     changeover: 'Umrüstung',
     splice: 'Spleiß',
     'shift-start': 'Schichtbeginn',

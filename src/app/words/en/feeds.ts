@@ -4,6 +4,13 @@ export const words = {
   kinds: { tape: 'Tape', 'cut-tape': 'Cut tape', tray: 'Tray', tube: 'Tube', bulk: 'Bulk' },
   acts: { splice: 'Splice', exchange: 'Exchange', refill: 'Refill' },
   label: 'Print its label',
+  /** What a warning says where no tape from a reel feeds. */
+  warns: {
+    splice: (span: string, clock: string) => `runs out in ${span}, about ${clock}. Bring the next piece.`,
+    exchange: (span: string, clock: string) =>
+      `runs out in ${span}, about ${clock}. The machine then stops until it is exchanged.`,
+    refill: (span: string, clock: string) => `runs out in ${span}, about ${clock}. Refill it before.`,
+  },
   comesNext: { splice: 'New reel', exchange: 'Goes on instead', refill: 'Poured on top' },
   accepted: {
     exchange: 'What was there counts as taken off. No splice: the machine stands until this is in.',

@@ -5,6 +5,12 @@ export const words: Words<'feeds'> = {
   kinds: { tape: 'Cinta', 'cut-tape': 'Trozo de cinta', tray: 'Bandeja', tube: 'Tubo', bulk: 'A granel' },
   acts: { splice: 'Empalmar', exchange: 'Cambiar', refill: 'Rellenar' },
   label: 'Imprimir su etiqueta',
+  warns: {
+    splice: (span, clock) => `se acaba en ${span}, hacia las ${clock}. Traiga el trozo siguiente.`,
+    exchange: (span, clock) =>
+      `se acaba en ${span}, hacia las ${clock}. Después la máquina se para hasta que se cambie.`,
+    refill: (span, clock) => `se acaba en ${span}, hacia las ${clock}. Rellene antes.`,
+  },
   comesNext: { splice: 'Bobina nueva', exchange: 'Se pone en su lugar', refill: 'Se vierte encima' },
   accepted: {
     exchange:

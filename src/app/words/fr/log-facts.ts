@@ -297,6 +297,7 @@ export const words: Sentences<typeof english> = {
   checked: { tablet: 'cette tablette', server: 'le serveur' },
   levels: { quiet: 'calme', soon: 'bientôt', due: 'maintenant', late: 'en retard' },
   purposes: {
+    exchange: 'échange',
     changeover: 'changement de série',
     splice: 'raccord',
     'shift-start': 'prise de poste',

@@ -293,6 +293,7 @@ export const words: Sentences<typeof english> = {
   checked: { tablet: 'ezen a tableten', server: 'a szerveren' },
   levels: { quiet: 'nyugodt', soon: 'hamarosan', due: 'most', late: 'késő' },
   purposes: {
+    exchange: 'csere',
     changeover: 'átállás',
     splice: 'toldás',
     'shift-start': 'műszakkezdés',

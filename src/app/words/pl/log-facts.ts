@@ -303,6 +303,7 @@ export const words: Sentences<typeof english> = {
   checked: { tablet: 'ten tablet', server: 'serwer' },
   levels: { quiet: 'spokój', soon: 'wkrótce', due: 'teraz', late: 'spóźnione' },
   purposes: {
+    exchange: 'wymiana',
     changeover: 'przezbrojenie',
     splice: 'łączenie',
     'shift-start': 'początek zmiany',

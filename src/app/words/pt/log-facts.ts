@@ -301,6 +301,7 @@ export const words: Sentences<typeof english> = {
   checked: { tablet: 'este tablet', server: 'o servidor' },
   levels: { quiet: 'calmo', soon: 'em breve', due: 'agora', late: 'atrasado' },
   purposes: {
+    exchange: 'troca de embalagem',
     changeover: 'troca de produto',
     splice: 'emenda',
     'shift-start': 'início de turno',

@@ -289,7 +289,7 @@ export const words: Sentences<typeof english> = {
   hows: { badge: '工牌', pin: 'PIN', 'badge-and-pin': '工牌和 PIN', name: '只有姓名', passkey: '通行密钥' },
   checked: { tablet: '本平板', server: '服务器' },
   levels: { quiet: '无事', soon: '快了', due: '现在', late: '已晚' },
-  purposes: { changeover: '换线', splice: '接料', 'shift-start': '接班', other: '其他' },
+  purposes: { exchange: '更换', changeover: '换线', splice: '接料', 'shift-start': '接班', other: '其他' },
   all: '全部',
   since: (moment) => `从 ${moment}`,
   until: (moment) => `到 ${moment}`,
