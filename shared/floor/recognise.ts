@@ -26,7 +26,8 @@ export function recognise(state: FloorState, line: string | null, scanned: strin
   if (text === '') return [];
   const found: Recognised[] = [];
   for (const place of slotsNamed(state, line, text)) found.push({ is: 'slot', ...place });
-  if (state.feeders.has(text) || isFeederInUse(state, text)) found.push({ is: 'feeder', feeder: text });
+  const isFeeder = state.feeders.has(text) || state.ready.has(text) || isFeederInUse(state, text);
+  if (isFeeder) found.push({ is: 'feeder', feeder: text });
   for (const person of state.people.values()) {
     if (person.badge === text) found.push({ is: 'person', person: person.person });
   }

@@ -3,6 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { isCareDue, placedBy } from '../../../shared/floor/fold-feeders.ts';
+import { recognise } from '../../../shared/floor/recognise.ts';
 import { slotEstimate } from '../../../shared/floor/remaining.ts';
 import { slotKey } from '../../../shared/floor/state.ts';
 import { beginStory, counted, idOf, type Story, started, tellPlant, unloaded, verified } from './story.ts';
@@ -143,6 +144,7 @@ describe('a second feeder', () => {
     const story = plant();
     ready(story);
     expect(story.floor().ready.get('F2')?.reel).toBe('B');
+    expect(recognise(story.floor(), 'L1', 'F2')).toEqual([{ is: 'feeder', feeder: 'F2' }]);
     const first = put(story, 'A', { feeder: 'F1' });
     expect(story.floor().ready.size).toBe(1);
     put(story, 'B', { act: 'exchange', feeder: 'F2', replaces: idOf(first) });
