@@ -5,6 +5,7 @@ import { placeOf } from '../../../shared/floor/fold-places.ts';
 import { timesPrinted } from '../../../shared/floor/fold-print.ts';
 import { isMixed } from '../../../shared/floor/packs.ts';
 import { comparePlaces } from '../../../shared/floor/place-order.ts';
+import { slotEstimate } from '../../../shared/floor/remaining.ts';
 import { slotsInUse, toldSlots } from '../../../shared/floor/slot-ranges.ts';
 import { type FloorState, type Reel, slotKey } from '../../../shared/floor/state.ts';
 import type { LabelSubject } from '../../../shared/floor/vocabulary.ts';
@@ -89,10 +90,12 @@ export function packageLabel(reel: Reel, id: string, from: Printing): PlantLabel
   };
 }
 
-/** The lots of a package; of one that was poured over others, all that may be in the feeder. */
+/** The lots of a package; of one that was poured over others all that may be in the feeder, of one that was joined to others what still feeds too. */
 function lotsOn(floor: FloorState, reel: Reel): readonly string[] {
   const slot = reel.at && floor.slots.get(slotKey(reel.at.line, reel.at.slot));
-  const tapes = slot && isMixed(slot) ? slot.tapes : [reel];
+  const isLast = slot?.tapes.at(-1)?.reel === reel.reel;
+  const first = !slot || isMixed(slot) ? 0 : slotEstimate(floor, slot).runningIndex;
+  const tapes = slot && isLast ? slot.tapes.slice(first) : [reel];
   return [...new Set(tapes.flatMap(({ lot }) => lot ?? []))];
 }
 
