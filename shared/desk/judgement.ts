@@ -170,10 +170,10 @@ function verdictDraft({ floor, line }: DeskView, judged: VerdictOn, answer: Veri
 function kindFacts(
   floor: FloorState,
   line: string,
-  { act, setup, slot, reel }: VerdictOn,
+  { act, setup, slot, feeder, reel }: VerdictOn,
 ): Pick<PayloadOf<'reel.verified'>, 'comesIn' | 'replaces'> {
   if (slot === null || act === 'sweep') return {};
-  const kind = kindComing(floor, { line, setup, slot, reel: reel.reel });
+  const kind = kindComing(floor, { line, setup, slot, feeder, reel: reel.reel });
   const there = floor.slots.get(slotKey(line, slot));
   return {
     ...(kind === 'tape' ? {} : { comesIn: kind }),

@@ -20,7 +20,7 @@ import {
 import { dropReady, moveBack, putReady } from './fold-feeders.ts';
 import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
-import { comingIn, keepLoose, kindOfPackage, kindOnSlot, looseIn } from './packs.ts';
+import { comingIn, holdsLoose, keepLoose, kindOfPackage, looseIn } from './packs.ts';
 import { emptyReel, recount } from './recount.ts';
 import { nameByEntry } from './reel-id.ts';
 import { elsewhere, freeReels, holdReels, isAt, type Mark } from './reel-places.ts';
@@ -38,6 +38,7 @@ import {
   windowOf,
 } from './remaining.ts';
 import { type FloorState, type Hold, type SlotState, slotKey, type Tape } from './state.ts';
+import type { PackageKind } from './vocabulary.ts';
 import { wantedOn } from './wanted.ts';
 
 type Verified = PayloadOf<'reel.verified'>;
@@ -143,7 +144,7 @@ export function place(
     forPart,
     ...(cleared === undefined ? {} : { cleared }),
   };
-  const tape = comingIn(told, facts.comesIn ?? kindOfPackage(state, told.reel) ?? 'tape');
+  const tape = comingIn(told, kindPutOn(state, facts, told.reel));
   const { isJoined, isExchange } = waysOf(facts);
   // Somebody else's hands were there in between: what came off is not what was to come off.
   const isOther =
@@ -184,6 +185,11 @@ export function place(
   seeInSweep(state, facts.line, facts.slot);
   putReel(state, tape, placed);
   dropOnce(state, mark.entry);
+}
+
+/** What comes on: what is poured over something loose lies loose with it, whatever it came in. */
+function kindPutOn(state: FloorState, { act, comesIn }: Verified, reel: string): PackageKind {
+  return act === 'refill' ? 'bulk' : (comesIn ?? kindOfPackage(state, reel) ?? 'tape');
 }
 
 /** Whether what comes is joined to what stands there, or takes its place. */
@@ -277,7 +283,7 @@ function joinTape(
   const all = usedPlacements(state, there);
   const taken = placedSinceLedger(state, there);
   const { count: placed, doubt } = taken;
-  const isRefill = kindOnSlot({ tapes: [tape] }) === 'bulk' || kindOnSlot(there) === 'bulk';
+  const isRefill = holdsLoose({ tapes: [...there.tapes, tape] });
   const window = isRefill ? null : windowOf(state, there, joining.setup);
   const ledger = joinLedger(there.ledger, tape, {
     placed,

@@ -2,6 +2,7 @@
 // is fed from: as the sheet says it, as the feeder's type says it. What nobody said is tape. A tape is spliced; a tray or a tube is exchanged; what lies
 // loose is poured over what is left, and both are possible until the feeder was emptied out.
 
+import { typeOf } from './feeder-types.ts';
 import type { EntryOf } from './kinds.ts';
 import { type FloorState, type SlotState, slotKey, type Tape } from './state.ts';
 import type { PackageKind, VerifyAct } from './vocabulary.ts';
@@ -53,14 +54,26 @@ export function kindWanted(state: FloorState, setup: string, slot: string): Pack
 /** What is put on a slot by this scan: the package's own kind, else the slot's, else that of what stands there. */
 export function kindComing(
   state: FloorState,
-  of: { readonly line: string; readonly setup: string; readonly slot: string; readonly reel: string | null },
+  of: {
+    readonly line: string;
+    readonly setup: string;
+    readonly slot: string;
+    readonly feeder: string | null;
+    readonly reel: string | null;
+  },
 ): PackageKind {
   const there = state.slots.get(slotKey(of.line, of.slot));
   return (
     kindOfPackage(state, of.reel) ??
     kindWanted(state, of.setup, of.slot) ??
+    feederTakes(state, of.feeder) ??
     (there ? kindOnSlot(there) : 'tape')
   );
+}
+
+/** What a feeder feeds from by its type; null where that does not say. */
+function feederTakes(state: FloorState, feeder: string | null): PackageKind | null {
+  return typeOf(state, feeder)?.comesIn ?? null;
 }
 
 /** How more of the part comes onto a slot on which this stands. */
@@ -71,7 +84,12 @@ export function moreBy(kind: PackageKind): Extract<VerifyAct, 'splice' | 'exchan
 
 /** True for a slot on which lots lie over each other: what was put on first may still come last. */
 export function isMixed(slot: Pick<SlotState, 'tapes'>): boolean {
-  return slot.tapes.length > 1 && kindOnSlot(slot) === 'bulk';
+  return slot.tapes.length > 1 && holdsLoose(slot);
+}
+
+/** True for a slot on which something lies loose, whatever was put on it since. */
+export function holdsLoose({ tapes }: Pick<SlotState, 'tapes'>): boolean {
+  return tapes.some(({ comesIn }) => comesIn === 'bulk');
 }
 
 /** Where what lies loose in a feeder is kept while it stands on no slot: by the feeder, or by the slot where it has no name. */
@@ -89,7 +107,7 @@ export function keepLoose(
   there: SlotState,
   of: { readonly purged: boolean; readonly left: number | null },
 ): void {
-  if (kindOnSlot(there) !== 'bulk') return;
+  if (!holdsLoose(there)) return;
   const last = there.tapes.length - 1;
   if (of.purged) state.loose.delete(looseKey(there));
   else

@@ -141,7 +141,7 @@ function plainEstimate(
         );
   let behind = 0;
   let runningIndex = tapes.length - 1;
-  const isLoose = tapes.at(-1)?.comesIn === 'bulk';
+  const isLoose = tapes.some(({ comesIn }) => comesIn === 'bulk');
   // From the newest tape back: the running one is the first whose followers hold less than what is left.
   while (
     !isLoose &&

@@ -83,8 +83,20 @@ describe('what a package is', () => {
 
   test('comes of the package, else of the sheet, else of what stands there', () => {
     const story = plant();
-    const asked = { line: 'L1', setup: 'brook-top-a', slot, reel: 'A' };
+    const asked = { line: 'L1', setup: 'brook-top-a', slot, feeder: 'F1', reel: 'A' };
     expect(kindComing(story.floor(), asked)).toBe('tape');
+    const lengths = { hubToPickMm: null, intakeToPickMm: null, trailerMm: null, leaderMm: null };
+    story.tell('feeder-type.known', {
+      type: 'stick',
+      lanes: 3,
+      drive: null,
+      pocketMm: null,
+      comesIn: 'tube',
+      ...lengths,
+    });
+    story.tell('feeder.typed', { feeder: 'F1', type: 'stick', ...lengths });
+    expect(kindComing(story.floor(), asked)).toBe('tube');
+    story.tell('feeder.typed', { feeder: 'F1', type: null, ...lengths });
     put(story, 'Z', { comesIn: 'bulk' });
     expect(kindComing(story.floor(), asked)).toBe('bulk');
     story.tell('reel.packed', { reel: 'A', part: null, comesIn: 'tray', via: 'typed' });
@@ -99,6 +111,16 @@ describe('what lies loose', () => {
     story.tell('panels.counted', counted('r1', 12));
     put(story, 'B', { act: 'refill', comesIn: 'bulk', quantity: 1000 });
     expect(there(story)?.tapes.map(({ reel }) => reel)).toEqual(['A', 'B']);
+  });
+
+  test('stays loose though a package that is poured in came on tape', () => {
+    const story = plant();
+    put(story, 'A', { comesIn: 'bulk', quantity: 20 });
+    put(story, 'B', { act: 'refill', quantity: 100 });
+    story.tell('reel.packed', { reel: 'B', part: 'R-100', comesIn: 'tape', via: 'typed' });
+    story.tell('panels.counted', counted('r1', 40));
+    put(story, 'C', { act: 'refill', quantity: 100 });
+    expect(there(story)?.tapes.map(({ reel }) => reel)).toEqual(['A', 'B', 'C']);
   });
 
   test('is counted in one: the figure is of all, whoever is named', () => {
