@@ -36,7 +36,6 @@ export function PackDialog({ reel, wanted, onClose }: PackDialogProps) {
   const floor = useFloor();
   const words = say(packWords);
   const [form, setForm] = useState(() => startPack(floor.packs.get(reel.reel) ?? null, wanted));
-  const set = (more: Partial<PackForm>) => setForm({ ...form, ...more });
   const read = readPack(form);
   const name = reelName(reel.reel);
   return (
@@ -53,15 +52,15 @@ export function PackDialog({ reel, wanted, onClose }: PackDialogProps) {
               key={kind}
               aria-pressed={form.kind === kind}
               data-testid={`pack-${kind}`}
-              onClick={() => set({ kind })}
+              onClick={() => setForm({ ...form, kind })}
             >
               {say(feedWords).kinds[kind]}
             </button>
           ))}
         </div>
         <p class="soft">{words.help[form.kind]}</p>
-        {form.kind === 'tray' && <TrayFields form={form} reel={reel} set={set} />}
-        {form.kind === 'tube' && <TubeFields form={form} set={set} />}
+        {form.kind === 'tray' && <TrayFields form={form} reel={reel} set={setForm} />}
+        {form.kind === 'tube' && <TubeFields form={form} set={setForm} />}
         <AskFeet
           testId="pack-save"
           disabledReason={'wrong' in read ? (read.wrong === 'loose' ? words.wrongLoose : words.wrong) : null}
@@ -108,7 +107,7 @@ function save(app: App, reel: Reel, { pack, left }: PackRead): void {
 
 interface FieldsProps {
   readonly form: PackForm;
-  readonly set: (more: Partial<PackForm>) => void;
+  readonly set: (next: PackForm) => void;
 }
 
 function TrayFields({ form, reel, set }: FieldsProps & { readonly reel: Reel }) {
@@ -122,7 +121,7 @@ function TrayFields({ form, reel, set }: FieldsProps & { readonly reel: Reel }) 
       inputMode="numeric"
       autocomplete="off"
       value={form[name]}
-      onInput={(text) => set({ [name]: text, next: null })}
+      onInput={(text) => set({ ...form, [name]: text, next: null })}
     />
   );
   return (
@@ -136,7 +135,7 @@ function TrayFields({ form, reel, set }: FieldsProps & { readonly reel: Reel }) 
           testId="pack-first"
           value={form.first}
           onChoose={(value) =>
-            set({ first: corners.find((each) => each === value) ?? form.first, next: null })
+            set({ ...form, first: corners.find((each) => each === value) ?? form.first, next: null })
           }
         >
           {corners.map((corner) => (
@@ -149,7 +148,7 @@ function TrayFields({ form, reel, set }: FieldsProps & { readonly reel: Reel }) 
           label={words.along}
           testId="pack-along"
           value={form.along}
-          onChoose={(value) => set({ along: value === 'columns' ? 'columns' : 'rows', next: null })}
+          onChoose={(value) => set({ ...form, along: value === 'columns' ? 'columns' : 'rows', next: null })}
         >
           <option value="rows">{words.ways.rows}</option>
           <option value="columns">{words.ways.columns}</option>
@@ -158,7 +157,7 @@ function TrayFields({ form, reel, set }: FieldsProps & { readonly reel: Reel }) 
           label={words.pin1}
           testId="pack-pin1"
           value={form.pin1}
-          onChoose={(value) => set({ pin1: corners.find((each) => each === value) ?? '' })}
+          onChoose={(value) => set({ ...form, pin1: corners.find((each) => each === value) ?? '' })}
         >
           <option value="">{words.pin1None}</option>
           {corners.map((corner) => (
@@ -189,7 +188,9 @@ function Pockets({ form, tray, reel, set }: FieldsProps & { readonly tray: TrayF
           label={words.openTray}
           testId="pack-open"
           value={String(shown.tray)}
-          onChoose={(value) => set({ next: pocketAt(tray, (Number(value) - 1) * pocketsPerTray(tray)) })}
+          onChoose={(value) =>
+            set({ ...form, next: pocketAt(tray, (Number(value) - 1) * pocketsPerTray(tray)) })
+          }
         >
           {Array.from({ length: tray.trays }, (_, at) => (
             <option key={at} value={String(at + 1)}>
@@ -203,7 +204,7 @@ function Pockets({ form, tray, reel, set }: FieldsProps & { readonly tray: TrayF
       ) : (
         <>
           <p>{words.tapPocket}</p>
-          <TrayPicture form={tray} tray={shown.tray} taken={taken} onTap={(next) => set({ next })} />
+          <TrayPicture form={tray} tray={shown.tray} taken={taken} onTap={(next) => set({ ...form, next })} />
         </>
       )}
       {form.next !== null && (
@@ -226,7 +227,7 @@ function TubeFields({ form, set }: FieldsProps) {
       inputMode="numeric"
       autocomplete="off"
       value={form[name]}
-      onInput={(text) => set({ [name]: text })}
+      onInput={(text) => set({ ...form, [name]: text })}
     />
   );
   return (
