@@ -15,6 +15,7 @@ import type { MoistureRuling, PartFacts } from './moisture-rules.ts';
 import { emptyPanels, type PanelState } from './panel-state.ts';
 import { emptyRights, type RightsState } from './rights.ts';
 import type { CartPlace, Changeover, Checklist, KeptPlan } from './state-change.ts';
+import { emptyFeeders, type FeederState } from './state-feeders.ts';
 import type { Finished, FullReel, Ledger, SkipsSeen } from './state-ledger.ts';
 import { emptyStations, type StationState } from './station-state.ts';
 import type { Tallied } from './tally.ts';
@@ -52,6 +53,7 @@ export interface Tablet {
   readonly epochs: readonly string[];
 }
 
+export type { FeederWork, Pack, ReadyFeeder } from './state-feeders.ts';
 export type { Finished, FullReel, Joint, Ledger, SkipsSeen } from './state-ledger.ts';
 
 /** A line as it was last described: machines, banks, positions. */
@@ -169,21 +171,6 @@ export interface Reel {
   readonly cameOff?: Omit<Finished, 'entry' | 'atMs' | 'endParts' | 'endSd' | 'told'> | null;
 }
 
-/** What a package is, as it was last told. */
-export type Pack = Readonly<Pick<PayloadOf<'reel.packed'>, 'comesIn' | 'tray' | 'tube'>>;
-/** What stands ready on a feeder, and when it was put there. */
-export type ReadyFeeder = Readonly<PayloadOf<'feeder.readied'>> & { readonly atMs: number };
-
-/** What a feeder placed on slots that it left. `ended`: the last ledgers counted in, for taking one back. */
-export interface FeederWork {
-  readonly placed: number;
-  readonly ended: readonly (readonly [chain: string, placed: number])[];
-  /** When it was last seen to; null where nobody said. */
-  readonly caredMs: number | null;
-  /** What ledgers that still run had placed when it was seen to. */
-  readonly before: readonly (readonly [chain: string, placed: number])[];
-}
-
 /** A verdict that waits for a lead. */
 export interface Hold {
   readonly entry: string;
@@ -226,7 +213,7 @@ export interface Acknowledgement {
 }
 
 /** The floor as the log says. */
-export interface FloorState extends PanelState, RightsState, StationState {
+export interface FloorState extends PanelState, RightsState, StationState, FeederState {
   readonly tablets: Map<string, Tablet>;
   readonly people: Map<string, Person>;
   readonly lines: Map<string, Line>;
@@ -304,18 +291,6 @@ export interface FloorState extends PanelState, RightsState, StationState {
   readonly moisture: Map<string, MoistureRuling>;
   /** Reel -> the time on its label, hours (level 6), and the entry that told it. */
   readonly labelTimes: Map<string, { readonly hours: number; readonly entry: string }>;
-  /** Package -> what it is; tape that nobody told of is absent. */
-  readonly packs: Map<string, Pack>;
-  /** `bulkKey` -> what may still lie loose in a feeder that is off its slot: it was not emptied out. */
-  readonly loose: Map<string, readonly Tape[]>;
-  /** Feeder -> what stands ready on it, away from the line. */
-  readonly ready: Map<string, ReadyFeeder>;
-  /** Feeder -> why it must not be used, and since when. */
-  readonly setAside: Map<string, { readonly reason: string; readonly atMs: number }>;
-  /** Feeder -> what it placed before what stands on it now. */
-  readonly work: Map<string, FeederWork>;
-  /** Type of feeder (empty: every other) -> placements after which it is due for care. */
-  readonly careRules: Map<string, number>;
   /** Id that the plant gave a package -> what the log called it before. */
   readonly named: Map<string, string>;
   /** `printKey` -> how often that label was given to a printer, and when last. */
@@ -330,6 +305,7 @@ export function emptyState(): FloorState {
     ...emptyPanels(),
     ...emptyStations(),
     ...emptyRights(),
+    ...emptyFeeders(),
     tablets: new Map(),
     people: new Map(),
     lines: new Map(),
@@ -376,12 +352,6 @@ export function emptyState(): FloorState {
     parts: new Map(),
     moisture: new Map(),
     labelTimes: new Map(),
-    packs: new Map(),
-    loose: new Map(),
-    ready: new Map(),
-    setAside: new Map(),
-    work: new Map(),
-    careRules: new Map(),
     named: new Map(),
     prints: new Map(),
     labelSizes: new Map(),

@@ -19,6 +19,7 @@ import { type Entry, entryId } from '../log/entry.ts';
 import { type Bounds, endOfSplice, latestEnd, mostByCount } from './doubt.ts';
 import { boundJoints, guesses } from './joints.ts';
 import { countedSince, endsAt, lagAt, reachOf, runBefore } from './line.ts';
+import { pourOver } from './loose.ts';
 import { latest, latestTo } from './order.ts';
 import { boundSeen } from './seen-joint.ts';
 
@@ -244,34 +245,7 @@ function stand(
     open.set(tape.entry, stretch);
     reachBack(index, { stretch, run, low: Math.min(from.possible - 1, stretch.joined?.low ?? passed.low) });
   });
-  if (!isMixed(now)) boundJoints(state, { slot: now, run, open, tally });
-}
-
-/**
- * Lots that lie loose over each other: from the first panel that the newer may have reached on, each of them is possible and none sure, until
- * the feeder is emptied out. What was put on alone is sure up to there.
- */
-function pourOver(at: {
-  readonly slot: SlotState;
-  readonly open: ReadonlyMap<string, Stretch>;
-  readonly passed: Bounds;
-  readonly tally: number;
-}): void {
-  const { slot, open, passed, tally } = at;
-  // All came onto the slot at once: what was in the feeder before is as possible as what was poured on it.
-  const isAtOnce = slot.ledger.chain === slot.entry && slot.tapes.at(-1)?.entry === slot.entry;
-  slot.tapes.forEach((tape, place) => {
-    const stretch = open.get(tape.entry);
-    if (!stretch) return;
-    const { to } = stretch;
-    stretch.mixed = true;
-    stretch.joined = null;
-    if (to === null && (place > 0 || isAtOnce))
-      stretch.from = { ...stretch.from, sure: Number.POSITIVE_INFINITY };
-    // What was off the line in between, with what lay loose in it, is back.
-    const sure = Math.min(to?.sure ?? Number.POSITIVE_INFINITY, Math.max(0, passed.low));
-    stretch.to = { sure, possible: Number.POSITIVE_INFINITY, at: tally };
-  });
+  boundJoints(state, { slot: now, run, open, tally });
 }
 
 /**
@@ -378,8 +352,8 @@ function beginRun(index: TraceIndex, entry: FloorEntry & { kind: 'run.started' }
       }
       open.set(tape.entry, stretch);
     });
+    boundJoints(state, { slot, run, open, tally: 0 });
     if (isMixed(slot)) pourOver({ slot, open, passed: { low: 0, high: 0 }, tally: 0 });
-    else boundJoints(state, { slot, run, open, tally: 0 });
     index.open.set(key, open);
   }
   if (goesOn) for (const [key, open] of before) reachInto(index, { key, open, run, ended });

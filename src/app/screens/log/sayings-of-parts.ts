@@ -4,7 +4,9 @@ import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import type { Json } from '../../../../shared/log/entry.ts';
 import { visible } from '../../ui/visible.ts';
 import { factWords } from '../../words/log-facts.ts';
+import { openWorkWords } from '../../words/open-work.ts';
 import { formatCount, formatNumber, say } from '../../words/words.ts';
+import type { Say } from './plain-sayings.ts';
 
 /** What a splice costs, width by width. */
 export function sayCosts(value: Json): string | null {
@@ -71,4 +73,32 @@ export function sayTubes(value: Json): string | null {
   if (value === null || typeof value !== 'object' || Array.isArray(value)) return null;
   const { tubes, parts } = value as unknown as NonNullable<PayloadOf<'reel.packed'>['tube']>; // as above
   return `${formatCount(tubes)} × ${formatCount(parts)}`;
+}
+
+/** Jobs of a plan, each with its panels. */
+export const sayJobs: Say = (value, _, floor) =>
+  Array.isArray(value)
+    ? value
+        .map((each) => {
+          const { setup: of, panels: wanted } = each as { setup: string; panels: number }; // checked when it was written
+          return say(factWords).panelsOf(
+            formatCount(wanted),
+            floor.setups.get(of)?.product ?? say(factWords).unknown,
+          );
+        })
+        .join(', ') || null
+    : null;
+
+/** What was left open at a release: each thing with what it concerns. */
+export const sayLeft: Say = (value) =>
+  Array.isArray(value) && value.length > 0
+    ? value.map((each) => leftText(each as LeftOpen)).join(' · ')
+    : null;
+
+type LeftOpen = PayloadOf<'changeover.left-open'>['left'][number];
+
+function leftText({ what, slot, part, reel }: LeftOpen): string {
+  const said = say(openWorkWords).said[what](1);
+  const names = [reel ?? part, slot].filter((name) => name !== null);
+  return names.length === 0 ? said : `${said}: ${names.join(', ')}`;
 }

@@ -1,7 +1,6 @@
 // What an entry says, fact by fact: what each is called, and its value as a person reads it, with its unit. Facts that only tie entries
 // together (ids of blocks, sweeps, disagreements) are not told: the entry's kind says what they tie.
 
-import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { Entry, Json } from '../../../../shared/log/entry.ts';
 import { visible } from '../../ui/visible.ts';
@@ -13,12 +12,11 @@ import { lineWords } from '../../words/line.ts';
 import { logWords } from '../../words/log.ts';
 import { type FactName, factWords } from '../../words/log-facts.ts';
 import { moistureWords } from '../../words/moisture.ts';
-import { openWorkWords } from '../../words/open-work.ts';
 import { shellWords } from '../../words/shell.ts';
 import { sayText } from '../../words/shipped-steps.ts';
 import { unprovenWords } from '../../words/unproven.ts';
 import { sayReason } from '../../words/verdict.ts';
-import { formatCount, formatDay, formatNumber, languageOf, say, tongues } from '../../words/words.ts';
+import { formatDay, formatNumber, languageOf, say, tongues } from '../../words/words.ts';
 import {
   entryName,
   lineName,
@@ -142,37 +140,10 @@ const filter: Say = (value, entry, floor) => {
   return told.length === 0 ? words.all : told.join(', ');
 };
 
-const jobs: Say = (value, _, floor) =>
-  Array.isArray(value)
-    ? value
-        .map((each) => {
-          const { setup: of, panels: wanted } = each as { setup: string; panels: number }; // checked when it was written
-          return say(factWords).panelsOf(
-            formatCount(wanted),
-            floor.setups.get(of)?.product ?? say(factWords).unknown,
-          );
-        })
-        .join(', ') || null
-    : null;
-
 const title: Say = (value) =>
   value !== null && typeof value === 'object' && !Array.isArray(value)
     ? sayText(value as Readonly<Record<string, string>>)
     : null;
-
-/** What was left open at a release: each thing with what it concerns. */
-const left: Say = (value) =>
-  Array.isArray(value) && value.length > 0
-    ? value.map((each) => leftText(each as LeftOpen)).join(' · ')
-    : null;
-
-type LeftOpen = PayloadOf<'changeover.left-open'>['left'][number];
-
-function leftText({ what, slot, part, reel }: LeftOpen): string {
-  const said = say(openWorkWords).said[what](1);
-  const names = [reel ?? part, slot].filter((name) => name !== null);
-  return names.length === 0 ? said : `${said}: ${names.join(', ')}`;
-}
 
 /** How each fact is told; a fact that is missing here is a compile error. */
 const sayings: Readonly<Record<FactName, Say>> = {
@@ -193,7 +164,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   passkey: (value, _, floor) => passkeyName(floor, (value as { credential?: Json }).credential),
   credential: (value, _, floor) => passkeyName(floor, value),
   host: text,
-  left,
+  left: sayLeft,
   minutes: withUnit('min'),
   stoodFrom: moment,
   why: oneOf(() => say(factWords).signedOut),
@@ -332,7 +303,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   done: number,
   asked: number,
   lastPanel: moment,
-  jobs,
+  jobs: sayJobs,
   byHand: nothing,
   uncertainty: measured,
   least: measured,
