@@ -1,6 +1,7 @@
 // Which panels may carry lots that were poured over each other? Method: no order is told among them, since what was put in first may come last.
 // Refused: first in, first out, which no bulk feeder promises.
 
+import { isMixed } from '../floor/packs.ts';
 import type { SlotState } from '../floor/state.ts';
 import type { Bounds } from './doubt.ts';
 import type { Stretch } from './stretches.ts';
@@ -16,6 +17,7 @@ export function pourOver(at: {
   readonly tally: number;
 }): void {
   const { slot, open, passed, tally } = at;
+  if (!isMixed(slot)) return;
   // All came onto the slot at once: what was in the feeder before is as possible as what was poured on it.
   const isAtOnce = slot.ledger.chain === slot.entry && slot.tapes.at(-1)?.entry === slot.entry;
   slot.tapes.forEach((tape, place) => {

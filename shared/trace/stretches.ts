@@ -9,7 +9,6 @@ import { newestRun } from '../floor/building.ts';
 import { countOf } from '../floor/counters.ts';
 import { applyFloorEntry } from '../floor/fold.ts';
 import { type FloorEntry, readFloorEntry } from '../floor/kinds.ts';
-import { isMixed } from '../floor/packs.ts';
 import { ownIdOf } from '../floor/reel-id.ts';
 import { touchesOf } from '../floor/registry.ts';
 import { emptyState, type FloorState, type Run, type SlotState, type Tape } from '../floor/state.ts';
@@ -61,8 +60,7 @@ export interface Stretch {
   /** Panels by which it may have come before it was written: it was held till a lead cleared it. */
   early: number;
   guessed: readonly Guess[];
-  /** True where other lots were poured over it, or it over them: which of them a panel got nobody can tell. */
-  mixed?: true;
+  mixed?: true; // lots poured over each other: which of them a panel got nobody can tell
   /** The entry that put the tape on the slot, who wrote it and when. */
   readonly entry: string;
   readonly who: string | null;
@@ -151,7 +149,7 @@ function compare(index: TraceIndex, change: Change): void {
   // A reel on a slot from which the setup places nothing is on no panel.
   if (now && perPanelOf(state, run.setup, slot) > 0)
     stand(index, { ...change, open, now, run, passed, reach });
-  if (now && isMixed(now)) pourOver({ slot: now, open, passed, tally });
+  if (now) pourOver({ slot: now, open, passed, tally });
   if (now && was && change.entry.kind === 'tape.changed')
     boundSeen(state, { run, open, was, now, passed, grey: change.entry.payload.grey, isGuess });
   for (const [tape, stretch] of open) {
@@ -353,7 +351,7 @@ function beginRun(index: TraceIndex, entry: FloorEntry & { kind: 'run.started' }
       open.set(tape.entry, stretch);
     });
     boundJoints(state, { slot, run, open, tally: 0 });
-    if (isMixed(slot)) pourOver({ slot, open, passed: { low: 0, high: 0 }, tally: 0 });
+    pourOver({ slot, open, passed: { low: 0, high: 0 }, tally: 0 });
     index.open.set(key, open);
   }
   if (goesOn) for (const [key, open] of before) reachInto(index, { key, open, run, ended });
