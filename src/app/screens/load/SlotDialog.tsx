@@ -58,16 +58,6 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
       })
     : null;
 
-  function recount(taken: TakenCount): void {
-    if (!loaded) return;
-    app.record([...recountDrafts(floor, loaded, taken)], {
-      notice: {
-        tone: 'plain',
-        text: say(countWords).saved(slot, formatCount(taken.quantity), spread(taken.sd)),
-      },
-    });
-  }
-
   const standing = tape ? floor.reels.get(tape.reel) : undefined;
   if (doing === 'pack' && standing)
     return <PackDialog reel={standing} wanted={wanted?.comesIn ?? null} onClose={() => setDoing(null)} />;
@@ -79,23 +69,8 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
       <AirDialog reel={tape} line={line} before={life} part={part} openedMs={tape.atMs} onClose={onClose} />
     );
   }
-  if (doing === 'count' && loaded) {
-    return (
-      <CountDialog
-        what={slot}
-        part={tape?.part ?? null}
-        pitchMm={wanted?.pitchMm ?? null}
-        before={left?.parts == null ? null : { parts: left.parts, sd: left.sd, basis: 'counted-down' }}
-        fullReel={floor.fullReels.get(tape?.part ?? '') ?? null}
-        fullParts={tape?.basis === 'label' ? tape.count : null}
-        onClose={() => setDoing(null)}
-        onCount={(taken) => {
-          recount(taken);
-          onClose();
-        }}
-      />
-    );
-  }
+  if (doing === 'count' && loaded)
+    return <SlotCount loaded={loaded} wanted={wanted} onClose={() => setDoing(null)} onDone={onClose} />;
   return (
     <Dialog title={slot} onClose={onClose}>
       <div class="stack">
@@ -162,6 +137,36 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
         {loaded && <p class="soft">{words.caution}</p>}
       </div>
     </Dialog>
+  );
+}
+
+/** Counts what is left on the slot. */
+function SlotCount(props: {
+  readonly loaded: SlotState;
+  readonly wanted: SetupSlot | null;
+  readonly onClose: () => void;
+  readonly onDone: () => void;
+}) {
+  const app = useApp();
+  const floor = useFloor();
+  const { loaded, wanted, onClose, onDone } = props;
+  const left = slotEstimate(floor, loaded);
+  const tape = loaded.tapes.at(-1);
+  return (
+    <CountDialog
+      what={loaded.slot}
+      part={tape?.part ?? null}
+      pitchMm={wanted?.pitchMm ?? null}
+      before={left.parts === null ? null : { parts: left.parts, sd: left.sd, basis: 'counted-down' }}
+      fullReel={floor.fullReels.get(tape?.part ?? '') ?? null}
+      fullParts={tape?.basis === 'label' ? tape.count : null}
+      onClose={onClose}
+      onCount={(taken) => {
+        const text = say(countWords).saved(loaded.slot, formatCount(taken.quantity), spread(taken.sd));
+        app.record([...recountDrafts(floor, loaded, taken)], { notice: { tone: 'plain', text } });
+        onDone();
+      }}
+    />
   );
 }
 
