@@ -51,6 +51,8 @@ import {
   sayAnswers,
   sayBelieved,
   sayCosts,
+  sayJobs,
+  sayLeft,
   sayMisses,
   sayTrays,
   sayTubes,
