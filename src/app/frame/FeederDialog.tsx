@@ -36,7 +36,7 @@ export function FeederDialog(props: FeederDialogProps) {
   if (doing === 'move' && loaded) return <Move loaded={loaded} onClose={onClose} />;
   if (doing === 'aside' && feeder !== null) return <SetAside feeder={feeder} onClose={onClose} />;
   return (
-    <Dialog title={feeder === null ? `${words.open} · ${slot}` : words.title(feeder)} onClose={onClose}>
+    <Dialog title={feeder === null ? `${words.code} · ${slot}` : words.title(feeder)} onClose={onClose}>
       <div class="stack" data-testid="feeder-dialog">
         {loaded === null ? null : feeder === null ? (
           <p class="soft">{words.none}</p>
@@ -196,7 +196,7 @@ function MakeReady(props: FeederDialogProps & { readonly onDone: () => void }) {
         {feeder === null && (
           <div class="row">
             <Field
-              label={words.open}
+              label={words.code}
               testId="ready-feeder"
               maxLength={24}
               autocomplete="off"

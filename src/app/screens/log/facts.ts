@@ -51,6 +51,8 @@ const inRow: readonly FactName[] = [
   'quantity',
   'parts',
   'feeder',
+  'comesIn',
+  'placements',
   'type',
   'tapeWidthMm',
   'cart',

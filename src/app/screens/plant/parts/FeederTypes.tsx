@@ -154,7 +154,7 @@ function TypeForm(props: {
         ))}
       </SelectField>
       <SelectField
-        label={say(packWords).open}
+        label={say(packWords).comesIn}
         testId="type-comes-in"
         value={draft.comesIn}
         onChoose={(kind) =>
