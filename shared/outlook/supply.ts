@@ -117,7 +117,7 @@ export function toSupply(
             reelQuantity: fullPackageOf(floor, slot),
             byMs: Math.max(outlook.pace.nowMs, bring.byMs),
             place: uncountedPlace(shelf(slot.wanted)),
-            comesIn: slot.feeds,
+            ...(slot.feeds === 'tape' ? {} : { comesIn: slot.feeds }),
           },
         ],
   );
