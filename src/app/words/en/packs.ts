@@ -88,7 +88,7 @@ export const words = {
     moveNone: 'No empty slot of this setup wants this part.',
     moveTo: (slot: string) => `Move to ${slot}`,
     moved: (from: string, to: string) => `Moved from ${from} to ${to}.`,
-    setAside: 'Set aside',
+    setAside: 'Put aside',
     setAsideTitle: (feeder: string) => `Set feeder ${feeder} aside`,
     why: 'Why?',
     whys: ['Loses parts', 'Does not index', 'Damaged', 'Due for care'],
