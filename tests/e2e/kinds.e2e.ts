@@ -115,7 +115,7 @@ it('a second feeder is made ready away from the line and goes on by one scan; on
     await openSlot(page);
     await page.getByTestId('slot-unload').click();
     await page.getByTestId('unload-uncounted').click();
-    const again = await scanAll(page, slot, second);
+    const again = await scanAll(page, slot, second, label('R-980006'));
     expect(again.verdict).toBe('refused');
     expect(again.text).toContain('loses parts');
   });
