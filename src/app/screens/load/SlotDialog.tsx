@@ -60,7 +60,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
 
   const standing = tape ? floor.reels.get(tape.reel) : undefined;
   if (doing === 'pack' && standing)
-    return <PackDialog reel={standing} wanted={wanted?.comesIn ?? null} onClose={() => setDoing(null)} />;
+    return <PackDialog reel={standing} wanted={wanted?.comesIn ?? null} onClose={onClose} />;
   if (doing === 'feeder') return <FeederDialog line={line} slot={slot} onClose={onClose} />;
   if (doing === 'unload' && loaded) return <UnloadDialog loaded={loaded} onClose={onClose} />;
   if (doing === 'air' && tape) {

@@ -58,7 +58,7 @@ async function* packages(here: Here): AsyncGenerator<string> {
   await page.getByTestId('pack-columns').fill('15');
   await page.getByTestId('tray-picture').click();
   await page.getByTestId('pack-save').click();
-  await page.locator('dialog[open]').getByTestId('slot-use').waitFor();
+  await openSlot(here);
   yield 'slot, with a tray';
   await goThere(here, '#/line');
   const row = page.getByTestId(`open-${slot}`);
