@@ -8,8 +8,8 @@ import { isSameLabel } from '../floor/holds.ts';
 import { slotPhase } from '../floor/progress.ts';
 import { type Recognised, recognise } from '../floor/recognise.ts';
 import { hasOwnId } from '../floor/reel-id.ts';
-import { type FloorState, slotKey } from '../floor/state.ts';
-import type { Source } from '../floor/vocabulary.ts';
+import { type FloorState, type ReadyFeeder, slotKey } from '../floor/state.ts';
+import type { Source, VerifyAct } from '../floor/vocabulary.ts';
 import { parseLabel } from '../labels/label.ts';
 import { readPackageId } from '../labels/package-id.ts';
 import { joinPortions } from '../labels/portions.ts';
@@ -52,7 +52,7 @@ function takeWholeCodes(desk: Desk, scan: Scan, view: DeskView): Desk {
     const known = recognised(code, view);
     const only = known[0];
     if (known.length > 1) unsure.push({ code, options: known });
-    else if (only) next = takeKnown(next, only);
+    else if (only) next = takeOnly(next, only, view);
     else label.push(code);
   }
   const [asked, ...others] = unsure;
@@ -72,10 +72,41 @@ function aboutLabel({ question }: Desk) {
   return question?.ask === 'meaning' || question?.ask === 'came-before' ? question : null;
 }
 
+/** What the plant knows; a feeder brings what was verified onto it away from the line, so that its scan alone is enough at the slot. */
+function takeOnly(desk: Desk, known: Recognised, view: DeskView): Desk {
+  const next = takeKnown(desk, known);
+  const ready = known.is === 'feeder' ? view.floor.ready.get(known.feeder) : undefined;
+  if (ready === undefined || ready.line !== view.line || desk.mode !== 'work' || next.reel !== null)
+    return next;
+  return { ...next, reel: readyReel(ready, view, next.via ?? 'typed') };
+}
+
+/** The reel that stands ready on a feeder, as it was verified; its count as the log has it by now. */
+function readyReel(ready: ReadyFeeder, view: DeskView, via: Source): ReelInHand {
+  const { reel, part, supplierPart, lot, dateCode, quantity } = ready;
+  const known = reel === null ? undefined : view.floor.reels.get(reel);
+  return {
+    codes: [],
+    via,
+    reel,
+    part,
+    supplierPart,
+    quantity: known?.count ?? quantity,
+    labelQuantity: quantity,
+    basis: known?.count != null ? known.basis : quantity === null ? null : 'label',
+    lot,
+    dateCode,
+    expires: reel === null ? null : (view.floor.expiries.get(reel) ?? null),
+    msl: null,
+    isFresh: true,
+    questions: [],
+  };
+}
+
 /** A person's answer to what a code is; what waited for it goes on. */
 export function answerWhich(desk: Desk, known: Recognised, view: DeskView): Desk {
   const rest = desk.question?.ask === 'which' ? desk.question.rest : null;
-  const next = takeKnown({ ...desk, told: null, question: null }, known);
+  const next = takeOnly({ ...desk, told: null, question: null }, known, view);
   if (rest === null || rest.codes.length === 0) return next;
   const after = takeScan(next, rest, view);
   return after.told === null ? { ...after, told: next.told } : after;
@@ -249,9 +280,7 @@ export function answerCameBefore(desk: Desk, isSame: boolean): Desk {
 function runsOn(reel: ReelInHand, desk: Desk, view: DeskView): string | null {
   const at = reel.reel === null ? null : (view.floor.reels.get(reel.reel)?.at ?? null);
   if (desk.mode !== 'work' || at === null || at.line !== view.line || comesOut(at.slot, view)) return null;
-  return deskAct({ ...desk, slot: at.slot }, view) === 'splice' && isOnSlot(reel, at.slot, view)
-    ? at.slot
-    : null;
+  return isMore(deskAct({ ...desk, slot: at.slot }, view)) && isOnSlot(reel, at.slot, view) ? at.slot : null;
 }
 
 /** A person says whether the label in hand is of the reel that runs there, or of a second reel with the same label. */
@@ -269,8 +298,7 @@ export function answerRunsHere(desk: Desk, isSecond: boolean): Desk {
  * quantity than the tape's own label had.
  */
 function readsAsRunning(reel: ReelInHand, desk: Desk, view: DeskView): boolean {
-  if (desk.slot === null || reel.reel !== null || reel.isSecond || deskAct(desk, view) !== 'splice')
-    return false;
+  if (desk.slot === null || reel.reel !== null || reel.isSecond || !isMore(deskAct(desk, view))) return false;
   const loaded = view.floor.slots.get(slotKey(view.line, desk.slot))?.tapes ?? [];
   return loaded.some((tape) => {
     const isOther =
@@ -280,6 +308,11 @@ function readsAsRunning(reel: ReelInHand, desk: Desk, view: DeskView): boolean {
       tape.count !== reel.labelQuantity;
     return !isOther && cameWithoutId(view.floor, tape.reel) && isSameLabel({ ...tape, reel: null }, reel);
   });
+}
+
+/** True for an act that brings more to a slot on which something stands. */
+function isMore(act: VerifyAct): boolean {
+  return act === 'splice' || act === 'exchange' || act === 'refill';
 }
 
 /** True where a changeover is open and the slot carries what the next product does not want there. */

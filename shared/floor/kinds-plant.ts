@@ -4,6 +4,7 @@
 import * as z from 'zod/mini';
 import { signedByPasskey } from './kinds-passkeys.ts';
 import { count, id, orNull, positive, short } from './payload-fields.ts';
+import { packageKinds } from './vocabulary.ts';
 
 /**
  * Lengths of tape in mm, null where nobody measured them: from hub and from intake to the pick point, the empty trailer that follows the
@@ -71,6 +72,8 @@ export const plantPayloadSchemas = {
       lanes: z.int().check(z.minimum(1), z.maximum(8)),
       drive: orNull(short),
       pocketMm: orNull(positive),
+      /** What it feeds from, where that is no tape. */
+      comesIn: z.optional(z.enum(packageKinds)),
       ...tapeLengths,
     }),
   'feeder-type.withdrawn': () => z.strictObject({ type: id, reason: short }),

@@ -9,6 +9,7 @@ import { decisionPayloadSchemas } from './kinds-decisions.ts';
 import { labelPayloadSchemas } from './kinds-labels.ts';
 import { linePayloadSchemas } from './kinds-line.ts';
 import { moisturePayloadSchemas } from './kinds-moisture.ts';
+import { packPayloadSchemas } from './kinds-packs.ts';
 import { panelPayloadSchemas } from './kinds-panels.ts';
 import { partPayloadSchemas } from './kinds-parts.ts';
 import { passkeyPayloadSchemas, signedByPasskey } from './kinds-passkeys.ts';
@@ -21,7 +22,16 @@ import { rightPayloadSchemas } from './kinds-rights.ts';
 import { skippedSchema, stationPayloadSchemas } from './kinds-stations.ts';
 import { storePayloadSchemas } from './kinds-store.ts';
 import { count, id, moment, orNull, positive, short, text, whole } from './payload-fields.ts';
-import { bankHolds, pickOrders, roles, sides, sources, stopReasons, warningLevels } from './vocabulary.ts';
+import {
+  bankHolds,
+  packageKinds,
+  pickOrders,
+  roles,
+  sides,
+  sources,
+  stopReasons,
+  warningLevels,
+} from './vocabulary.ts';
 
 const jsonObject = z.record(z.string(), z.json()) as unknown as z.ZodMiniType<JsonObject>; // same values, read only
 
@@ -47,6 +57,8 @@ export const setupSlotSchema = z.strictObject({
   feederType: z.optional(id),
   drive: z.optional(short),
   pocketMm: z.optional(positive),
+  /** What the parts come in, where the sheet says that it is no tape. */
+  comesIn: z.optional(z.enum(packageKinds)),
   /** Means nothing and is written by nobody: an old log that carries it is still read. */
   shares: z.optional(z.unknown()),
   /** Where slots of the same part are used in turn: the place of this one; the first that has parts feeds, and takes `perPanel` alone. */
@@ -268,6 +280,7 @@ export const payloadSchemas = {
     }),
   ...labelPayloadSchemas,
   ...printPayloadSchemas,
+  ...packPayloadSchemas,
   ...linePayloadSchemas,
   ...plantPayloadSchemas,
   ...panelPayloadSchemas,

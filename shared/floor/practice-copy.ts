@@ -198,14 +198,19 @@ function reelsOn(state: FloorState, slot: SlotState): ToldEntry[] {
   const run = state.current.has(line) ? PRACTICE_RUN : null;
   return there.map((tape, index) => {
     const count = index === 0 && !isNext ? left.running : tape.count;
-    return verified(slot, tape, { act: index === 0 ? 'load' : 'splice', run, count });
+    const more = tape.comesIn === 'bulk' ? 'refill' : 'splice';
+    return verified(slot, tape, { act: index === 0 ? 'load' : more, run, count });
   });
 }
 
 function verified(
   slot: SlotState,
   tape: Tape,
-  as: { readonly act: 'load' | 'splice'; readonly run: string | null; readonly count: number | null },
+  as: {
+    readonly act: 'load' | 'splice' | 'refill';
+    readonly run: string | null;
+    readonly count: number | null;
+  },
 ): ToldEntry {
   const { setup, part, supplierPart, lot, dateCode, basis } = tape;
   return {
@@ -229,6 +234,7 @@ function verified(
       panels: 0,
       via: 'practice',
       basis,
+      ...(tape.comesIn === undefined ? {} : { comesIn: tape.comesIn }),
     },
   };
 }

@@ -27,7 +27,8 @@ export function recognise(state: FloorState, line: string | null, scanned: strin
   if (text === '') return [];
   const found: Recognised[] = [];
   for (const place of slotsNamed(state, line, text)) found.push({ is: 'slot', ...place });
-  if (state.feeders.has(text) || isFeederInUse(state, text)) found.push({ is: 'feeder', feeder: text });
+  const isFeeder = state.feeders.has(text) || state.ready.has(text) || isFeederInUse(state, text);
+  if (isFeeder) found.push({ is: 'feeder', feeder: text });
   for (const { person } of thoseWithBadge(state.people.values(), text)) found.push({ is: 'person', person });
   if (state.reels.has(text) && hasOwnId(text)) found.push({ is: 'reel', reel: text });
   if (state.carts.has(text)) found.push({ is: 'cart', cart: text });

@@ -10,6 +10,7 @@ import { foldBelieved } from './fold-believed.ts';
 import { foldChange } from './fold-change.ts';
 import { foldContain } from './fold-contain.ts';
 import { foldExposures } from './fold-exposures.ts';
+import { foldRunFeeders } from './fold-feeders.ts';
 import { foldInterlock } from './fold-interlock.ts';
 import { foldLabels } from './fold-labels.ts';
 import { foldLoss } from './fold-loss.ts';
@@ -29,6 +30,7 @@ import { foldStations } from './fold-stations.ts';
 import { foldStore } from './fold-store.ts';
 import { foldTapes } from './fold-tapes.ts';
 import { type EntryKind, type EntryOf, type FloorEntry, payloadSchemas as schemas } from './kinds.ts';
+import { foldPacks } from './packs.ts';
 import { foldPeople } from './people.ts';
 import type { FloorState } from './state.ts';
 import {
@@ -38,7 +40,9 @@ import {
   ofDocking,
   ofHold,
   ofLine,
+  ofMove,
   ofNamed,
+  ofPacked,
   ofPanels,
   ofReel,
   ofSlot,
@@ -242,6 +246,14 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'labels.printed': { schema: schemas['labels.printed'], fold: foldPrint, touches: nowhere },
   'labels.sized': { schema: schemas['labels.sized'], fold: foldPrint, touches: nowhere },
   'labels.size-withdrawn': { schema: schemas['labels.size-withdrawn'], fold: foldPrint, touches: nowhere },
+  'reel.packed': { schema: schemas['reel.packed'], fold: foldPacks, touches: ofPacked },
+  'bulk.purged': { schema: schemas['bulk.purged'], fold: foldPacks, touches: nowhere },
+  'feeder.readied': { schema: schemas['feeder.readied'], fold: foldRunFeeders, touches: ofReel },
+  'feeder.stripped': { schema: schemas['feeder.stripped'], fold: foldRunFeeders, touches: nowhere },
+  'feeder.moved': { schema: schemas['feeder.moved'], fold: foldRunFeeders, touches: ofMove },
+  'feeder.set-aside': { schema: schemas['feeder.set-aside'], fold: foldRunFeeders, touches: nowhere },
+  'feeder.cared': { schema: schemas['feeder.cared'], fold: foldRunFeeders, touches: nowhere },
+  'feeder.care-ruled': { schema: schemas['feeder.care-ruled'], fold: foldRunFeeders, touches: nowhere },
   'log.exported': { schema: schemas['log.exported'], fold: nothing, touches: nowhere },
   'state.differed': { schema: schemas['state.differed'], fold: nothing, touches: nowhere },
   'checklist.template': { schema: schemas['checklist.template'], fold: foldChange, touches: nowhere },

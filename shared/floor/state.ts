@@ -16,12 +16,13 @@ import type { MoistureRuling, PartFacts } from './moisture-rules.ts';
 import { emptyPanels, type PanelState } from './panel-state.ts';
 import { emptyRights, type RightsState } from './rights.ts';
 import type { CartPlace, Changeover, Checklist, KeptPlan } from './state-change.ts';
+import { emptyFeeders, type FeederState } from './state-feeders.ts';
 import type { Finished, FullReel, Ledger, SkipsSeen } from './state-ledger.ts';
 import { emptyStations, type StationState } from './station-state.ts';
 import { emptyStore, type StoreState } from './store-state.ts';
 import type { Tallied } from './tally.ts';
 import type { TaughtRule } from './taught-rule.ts';
-import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
+import type { ConflictKind, CountBasis, PackageKind, Role, StopReason, WarningLevel } from './vocabulary.ts';
 
 export type { CartPlace, Changeover, Checklist, KeptPlan, StepAnswer } from './state-change.ts';
 
@@ -53,6 +54,7 @@ export interface Tablet {
   readonly epochs: readonly string[];
 }
 
+export type { FeederWork, Pack, ReadyFeeder } from './state-feeders.ts';
 export type { Finished, FullReel, Joint, Ledger, SkipsSeen } from './state-ledger.ts';
 
 /** A line as it was last described: machines, banks, positions. */
@@ -135,6 +137,8 @@ export interface Tape {
   readonly fromPanels: number;
   /** The verdict that held it, where a lead cleared it; absent for a reel that was accepted. */
   readonly cleared?: string;
+  /** What it comes in; absent for tape. */
+  readonly comesIn?: Exclude<PackageKind, 'tape'>;
 }
 
 /** What is on one slot. */
@@ -216,7 +220,7 @@ export interface Acknowledgement {
 }
 
 /** The floor as the log says. */
-export interface FloorState extends PanelState, RightsState, StationState, StoreState {
+export interface FloorState extends PanelState, RightsState, StationState, StoreState, FeederState {
   /** `THE_PLANT` -> its name and zone; empty where nobody named it. */
   readonly plant: Map<string, PlantName>;
   readonly tablets: Map<string, Tablet>;
@@ -316,6 +320,7 @@ export function emptyState(): FloorState {
     ...emptyRights(),
     ...emptyStore(),
     plant: new Map(),
+    ...emptyFeeders(),
     tablets: new Map(),
     people: new Map(),
     badgeKeys: new Map(),

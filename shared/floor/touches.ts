@@ -105,6 +105,7 @@ export function ofReel(
     | 'reel.dated'
     | 'bake.approved'
     | 'cart.filled'
+    | 'feeder.readied'
     | 'material.blocked'
   >,
 ): Touched {
@@ -121,6 +122,17 @@ export function ofNamed(state: FloorState, { payload: { reel, was } }: EntryOf<'
   const at = was === null ? null : (state.reels.get(was)?.at ?? null);
   const reels = was === null ? [reel] : [was, reel];
   return { ...none, slots: at === null ? [] : [slotKey(at.line, at.slot)], reels };
+}
+
+/** A package that somebody says something of, and the slot that it is on. */
+export function ofPacked(state: FloorState, { payload: { reel } }: EntryOf<'reel.packed'>): Touched {
+  const at = state.reels.get(reel)?.at ?? null;
+  return { ...none, slots: at === null ? [] : [slotKey(at.line, at.slot)], reels: [reel] };
+}
+
+/** The slots between which a feeder went. */
+export function ofMove(state: FloorState, { payload: { line, from, to } }: EntryOf<'feeder.moved'>): Touched {
+  return onSlots(state, line, { slots: [from, to], reels: [] });
 }
 
 /** The slots onto which a cart was docked, and what it carried for them. */

@@ -43,6 +43,8 @@ export interface TracedPlace {
   readonly possible: Span | null;
   /** What these rest on that nobody has entered or measured. */
   readonly guessed: readonly Guess[];
+  /** True where other lots lay loose with it: which of them a panel got nobody can tell. */
+  readonly mixed?: boolean | undefined;
   /** Codes of the possible panels that were scanned, in order. */
   readonly serials: readonly string[];
   /** True while the tape is still on the line and the run goes on. */
@@ -70,6 +72,8 @@ export interface PanelRun {
       readonly reel: string | null;
       readonly supplierPart: string | null;
       readonly sure: boolean;
+      /** True where other lots lay loose with it. */
+      readonly mixed?: boolean | undefined;
     }[];
   }[];
 }
@@ -158,6 +162,7 @@ function toPlace(index: TraceIndex, stretch: Stretch): TracedPlace {
     sure: counted ? toNumbers(counted, sure) : null,
     possible: counted ? toNumbers(counted, possible) : null,
     guessed,
+    mixed: stretch.mixed === true,
     serials: counted && possible ? serialsBetween(index, counted, possible) : [],
     goesOn: counted !== undefined && goesOn(counted, stretch),
     entry,
@@ -214,7 +219,7 @@ function panelIn(index: TraceIndex, run: Run, place: number): PanelRun {
     if (!isWithin(possible)) continue;
     const there = bySlot.get(stretch.slot) ?? { part: stretch.part, lots: [] };
     const { lot, reel, supplierPart } = stretch;
-    there.lots.push({ lot, reel, supplierPart, sure: isWithin(sure) });
+    there.lots.push({ lot, reel, supplierPart, sure: isWithin(sure), mixed: stretch.mixed === true });
     bySlot.set(stretch.slot, there);
     for (const each of guessedOf(index.state, stretch)) guessed.add(each);
   }

@@ -312,6 +312,7 @@ const panels = z.nullable(z.object({ first: z.int(), last: z.int() }));
 const known = z.nullable(z.string());
 /** What an answer rests on that nobody has entered; absent from an older server. */
 const guessed = z.optional(z.array(z.enum(['in-line', 'label', 'boards'])));
+const mixed = z.optional(z.boolean()); // lots poured over each other; absent from an older server too
 const panelRun = {
   run: z.string(),
   line: z.string(),
@@ -324,7 +325,7 @@ const panelRun = {
     z.object({
       slot: z.string(),
       part: z.string(),
-      lots: z.array(z.object({ lot: known, reel: known, supplierPart: known, sure: z.boolean() })),
+      lots: z.array(z.object({ lot: known, reel: known, supplierPart: known, sure: z.boolean(), mixed })),
     }),
   ),
 } as const;
@@ -332,6 +333,7 @@ const panelRun = {
 export const tracedSchema = z.object({
   places: z.array(
     z.object({
+      mixed,
       line: z.string(),
       run: z.string(),
       product: z.string(),

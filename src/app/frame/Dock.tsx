@@ -8,6 +8,7 @@ import { goTo, place } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { dockWords } from '../words/dock.ts';
+import { feedWords } from '../words/feeds.ts';
 import { refusalWords } from '../words/refusal.ts';
 import { shellWords } from '../words/shell.ts';
 import { verdictWords } from '../words/verdict.ts';
@@ -127,7 +128,7 @@ export function Dock({ desk, isCameraOpen, onCamera, onType }: DockProps) {
   const unread = unreadLabel(state);
   const view = line === null ? null : { floor, line };
   const wells = view ? deskWells(state, view) : [];
-  const splicing = view !== null && state.slot !== null && deskAct(state, view) === 'splice';
+  const act = view !== null && state.slot !== null ? deskAct(state, view) : 'load';
   const homes = view && state.slot === null ? suggestedSlots(state, view) : [];
   const refused = desk.shown.value?.verdict === 'refused' ? desk.shown.value : null;
   // One blue act a screen: the line has its own, and so has what was told.
@@ -150,7 +151,8 @@ export function Dock({ desk, isCameraOpen, onCamera, onType }: DockProps) {
       {(told === null || (state.told !== null && besideWells.has(state.told.tell))) &&
         !idle &&
         wells.map(({ well, filled }) => {
-          const name = splicing && well === 'reel' ? 'new-reel' : well;
+          const name = act === 'splice' && well === 'reel' ? 'new-reel' : well;
+          const instead = well === 'reel' && (act === 'exchange' || act === 'refill') ? act : null;
           const text = wellText(state, well);
           return (
             <div
@@ -161,7 +163,7 @@ export function Dock({ desk, isCameraOpen, onCamera, onType }: DockProps) {
             >
               <small>
                 {well === refused?.bad && '✕ '}
-                {words.wells[name]}
+                {instead === null ? words.wells[name] : say(feedWords).comesNext[instead]}
                 {well === 'reel' && state.partial && ` ${reelName(state.partial)}`}
               </small>
               <b translate={false}>

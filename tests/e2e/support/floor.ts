@@ -376,7 +376,7 @@ export async function firstSlot(page: Page, standing: 'other' | 'held' | 'missin
 /** On Reels: opens a reel and does what can be done with it there. */
 export async function reelAct(
   page: Page,
-  act: 'count' | 'mark' | 'put' | 'air' | 'split' | 'merge' | 'block',
+  act: 'count' | 'mark' | 'put' | 'air' | 'split' | 'merge' | 'block' | 'pack',
   reel: string,
 ): Promise<void> {
   await page.getByTestId(`reel-${reel}`).click();

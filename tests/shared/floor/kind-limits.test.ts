@@ -158,6 +158,7 @@ test('a number is none below nothing, a size is above it, and these have limits 
       whole 100…2400 labels.sized dpi
       whole 1… checklist.opened version
       whole 1… checklist.template version
+      whole 1… feeder.care-ruled placements
       whole 1… feeder.known positions
       whole 1… label.taught definition.version
       whole 1… label.taught version
@@ -170,6 +171,9 @@ test('a number is none below nothing, a size is above it, and these have limits 
       whole 1… reel.sighted looks
       whole 1… setup.taken slots[].positions
       whole 1… station.counted skipped[]
+      whole 1…100 reel.packed tray.columns
+      whole 1…100 reel.packed tray.rows
+      whole 1…100 reel.packed tray.trays
       whole 1…10000 line.pictures-ruled megabytes
       whole 1…10000 part.described pins
       whole 1…10000 parts.listed parts[].pins
@@ -267,6 +271,14 @@ test.each<readonly [EntryKind, Path, readonly unknown[], readonly unknown[]]>([
   ['step.answered', ['value'], ['x'.repeat(400_000), 5, null], ['x'.repeat(400_001), true]],
   ['parts.used', ['uses', 0, 'used'], [0, 0.5, 1e10], [-1, 1e10 + 1]],
   ['containment.signed', ['codes'], [['PN7'], null], [[]]],
+  [
+    'reel.packed',
+    ['tube'],
+    [{ tubes: 1000, parts: 10_000 }],
+    [{ tubes: 1001, parts: 1 }, { tubes: 1, parts: 0 }, null],
+  ],
+  ['reel.verified', ['comesIn'], ['tray', 'bulk'], ['reel', null]],
+  ['reel.unloaded', ['purged'], [true], [false, null]],
   ['station.state', ['late'], [0, 4000], [-1, 0.5]],
   ['run.stopped', ['code'], [5200, -1], [0.5, null]],
   ['station.counted', ['once'], [true], [false, null]],

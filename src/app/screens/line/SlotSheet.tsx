@@ -12,13 +12,14 @@ import { Dialog } from '../../ui/Dialog.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { countWords } from '../../words/count.ts';
 import { feederTypeWords } from '../../words/feeder-types.ts';
+import { feedWords } from '../../words/feeds.ts';
 import { lineWords } from '../../words/line.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, formatDay, formatShare, formatTime, say } from '../../words/words.ts';
 import { Axis } from './Axis.tsx';
 import { geometryOf, hoursUntil } from './axis.ts';
 import { type Beheld, sayMoment, sayStretch } from './moment.ts';
-import { levelShapes, sayDue, sayLeft, sayTurn, Tape } from './SlotRow.tsx';
+import { levelShapes, moreWord, sayDue, sayLeft, sayLevel, sayTurn, Tape } from './SlotRow.tsx';
 import { bandOf, useRoom } from './Timeline.tsx';
 import './slot-sheet.css';
 
@@ -46,7 +47,7 @@ export function SlotSheet(props: SlotSheetProps) {
           <b class="code">{slot.loaded.tapes.at(-1)?.part || slot.wanted.part}</b>
           {level !== 'quiet' && (
             <span class={`chip ${level === 'late' ? 'stop' : 'care'}`}>
-              {levelShapes[level]} {words.levels[level]}
+              {levelShapes[level]} {sayLevel(slot)}
             </span>
           )}
         </p>
@@ -74,7 +75,7 @@ export function SlotSheet(props: SlotSheetProps) {
             onPress={onSplice}
             testId="slot-splice"
           >
-            {words.splice}
+            {moreWord(slot)}
           </Button>
           <Button large tone="quiet" onPress={onClose} testId="slot-close">
             {say(shellWords).close}
@@ -125,10 +126,14 @@ function Facts({ slot, outlook, walks, hold }: SlotSheetProps) {
   const reel = [tape?.reel, tape?.lot].filter((each) => each != null && each !== '').join(' · ');
   return (
     <dl>
-      <dt>{words.sheet.window}</dt>
-      <dd>
+      <dt>{slot.feeds === 'tape' ? words.sheet.window : say(feedWords).kinds[slot.feeds]}</dt>
+      <dd data-testid="slot-feeds">
         <b>
-          {forecast.windowMs === null ? say(feederTypeWords).windowUnknown : sayWindow(forecast.windowMs, at)}
+          {slot.feeds !== 'tape'
+            ? say(feedWords).sayFeeds[slot.feeds]
+            : forecast.windowMs === null
+              ? say(feederTypeWords).windowUnknown
+              : sayWindow(forecast.windowMs, at)}
         </b>
         {band !== null && <span>{`${words.walk(band.number)}, ${sayMoment(band.startMs, at)}`}</span>}
       </dd>

@@ -22,6 +22,7 @@ import { Button } from '../../ui/Button.tsx';
 import { Field, SelectField } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { heldWords } from '../../words/held.ts';
+import { packWords } from '../../words/packs.ts';
 import { shellWords } from '../../words/shell.ts';
 import { traceWords } from '../../words/trace.ts';
 import { formatCount, formatDay, say } from '../../words/words.ts';
@@ -247,6 +248,12 @@ function Place({ place }: { readonly place: TracedPlace }) {
               </span>
             )}
           </>
+        )}
+        {place.mixed && (
+          <span class="soft" data-testid="trace-mixed">
+            {' '}
+            · {say(packWords).mixed}
+          </span>
         )}
         {place.goesOn && (
           <>

@@ -53,6 +53,8 @@ const inRow: readonly FactName[] = [
   'quantity',
   'parts',
   'feeder',
+  'comesIn',
+  'placements',
   'type',
   'tapeWidthMm',
   'cart',

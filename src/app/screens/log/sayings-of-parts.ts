@@ -98,3 +98,31 @@ export const pictureSayings = {
   sha256: text,
   bytes: withUnit('B'),
 } as const satisfies Partial<Record<FactName, Say>>;
+
+/** How a stack of trays is laid out. */
+export function sayTrays(value: Json): string | null {
+  if (value === null || typeof value !== 'object' || Array.isArray(value)) return null;
+  const { rows, columns, trays } = value as unknown as NonNullable<PayloadOf<'reel.packed'>['tray']>; // as above
+  return `${formatCount(rows)} × ${formatCount(columns)} × ${formatCount(trays)}`;
+}
+
+/** How many tubes of how many parts. */
+export function sayTubes(value: Json): string | null {
+  if (value === null || typeof value !== 'object' || Array.isArray(value)) return null;
+  const { tubes, parts } = value as unknown as NonNullable<PayloadOf<'reel.packed'>['tube']>; // as above
+  return `${formatCount(tubes)} × ${formatCount(parts)}`;
+}
+
+/** Jobs of a plan, each with its panels. */
+export const sayJobs: Say = (value, _, floor) =>
+  Array.isArray(value)
+    ? value
+        .map((each) => {
+          const { setup: of, panels: wanted } = each as { setup: string; panels: number }; // checked when it was written
+          return say(factWords).panelsOf(
+            formatCount(wanted),
+            floor.setups.get(of)?.product ?? say(factWords).unknown,
+          );
+        })
+        .join(', ') || null
+    : null;

@@ -5,6 +5,7 @@ import type { Entry, Json } from '../../../../shared/log/entry.ts';
 import { visible } from '../../ui/visible.ts';
 import { checklistWords } from '../../words/checklist.ts';
 import { countWords } from '../../words/count.ts';
+import { feedWords } from '../../words/feeds.ts';
 import { heldWords } from '../../words/held.ts';
 import { lineWords } from '../../words/line.ts';
 import { logWords } from '../../words/log.ts';
@@ -13,7 +14,7 @@ import { moistureWords } from '../../words/moisture.ts';
 import { shellWords } from '../../words/shell.ts';
 import { sayText } from '../../words/shipped-steps.ts';
 import { unprovenWords } from '../../words/unproven.ts';
-import { formatCount, formatDay, formatNumber, languageOf, say, tongues } from '../../words/words.ts';
+import { formatDay, formatNumber, languageOf, say, tongues } from '../../words/words.ts';
 import { left, reasons, says } from './coded-sayings.ts';
 import {
   entryName,
@@ -50,9 +51,12 @@ import {
   sayAnswers,
   sayBelieved,
   sayCosts,
+  sayJobs,
   sayLengths,
   sayListed,
   sayMisses,
+  sayTrays,
+  sayTubes,
   sayUses,
 } from './sayings-of-parts.ts';
 
@@ -79,6 +83,7 @@ const measured: Say = (value, entry) =>
 /** `from` is a moment, the tablet that a bootstrap snapshot is of, or the setup that a changeover leaves. */
 const from: Say = (value, entry, floor) => {
   if (entry.kind === 'reel.aired') return moment(value, entry, floor);
+  if (entry.kind === 'feeder.moved') return text(value, entry, floor);
   if (typeof value !== 'string') return null;
   if (entry.kind === 'reel.merged') return visible(value);
   return entry.kind === 'state.differed' ? tabletName(floor, value) : setupName(floor, value);
@@ -132,19 +137,6 @@ const filter: Say = (value, entry, floor) => {
   ];
   return told.length === 0 ? words.all : told.join(', ');
 };
-
-const jobs: Say = (value, _, floor) =>
-  Array.isArray(value)
-    ? value
-        .map((each) => {
-          const { setup: of, panels: wanted } = each as { setup: string; panels: number }; // checked when it was written
-          return say(factWords).panelsOf(
-            formatCount(wanted),
-            floor.setups.get(of)?.product ?? say(factWords).unknown,
-          );
-        })
-        .join(', ') || null
-    : null;
 
 const title: Say = (value) =>
   value !== null && typeof value === 'object' && !Array.isArray(value)
@@ -214,6 +206,13 @@ const sayings: Readonly<Record<FactName, Say>> = {
   lanes: number,
   drive: text,
   pocketMm: withUnit('mm'),
+  comesIn: oneOf(() => say(feedWords).kinds),
+  purged: yesNo,
+  readying: yesNo,
+  replaces: named(entryName),
+  tray: sayTrays,
+  tube: sayTubes,
+  placements: number,
   weeks,
   firstWeek: text,
   holidays: howMany,
@@ -308,11 +307,12 @@ const sayings: Readonly<Record<FactName, Say>> = {
   step: stepOf,
   value: answer,
   unit: nothing,
-  to: named(tabletName),
+  to: (value, entry, floor) =>
+    entry.kind === 'feeder.moved' ? text(value, entry, floor) : named(tabletName)(value, entry, floor),
   done: number,
   asked: number,
   lastPanel: moment,
-  jobs,
+  jobs: sayJobs,
   byHand: nothing,
   uncertainty: measured,
   least: measured,

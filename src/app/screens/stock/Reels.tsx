@@ -8,6 +8,7 @@ import { moistureOfParts, type PartMoistureKnown, reelLife } from '../../../../s
 import { useApp, useFloor } from '../../app.ts';
 import { AirDialog } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
+import { PackDialog } from '../../frame/packs-later.tsx';
 import { leftOn } from '../../left-on.ts';
 import { useRefusal } from '../../may.ts';
 import { reelName } from '../../reel-name.ts';
@@ -232,6 +233,8 @@ function Doing({ act, listed, line, part, onClose }: DoingProps) {
       return <BlockDialog reel={reel} onClose={onClose} />;
     case 'air':
       return <AirDialog reel={reel} line={line} before={life} part={part} onClose={onClose} />;
+    case 'pack':
+      return <PackDialog reel={reel} wanted={null} onClose={onClose} />;
     case 'put':
       return null;
     default:

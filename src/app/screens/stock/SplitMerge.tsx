@@ -4,6 +4,7 @@ import { useLayoutEffect, useState } from 'preact/hooks';
 import { whyNotMerged } from '../../../../shared/floor/fold-store.ts';
 import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import { packageIdOf } from '../../../../shared/floor/package-name.ts';
+import { kindOfPackage } from '../../../../shared/floor/packs.ts';
 import type { Reel } from '../../../../shared/floor/state.ts';
 import { parseLabel } from '../../../../shared/labels/label.ts';
 import { entryId } from '../../../../shared/log/entry.ts';
@@ -36,8 +37,19 @@ export function SplitDialog({ reel, onClose }: ReelProps) {
     const left = most === null ? null : most - quantity;
     const { part, lot } = reel;
     const facts = { reel: reel.reel, part, lot, quantity, left, via: 'typed' as const };
+    const comesIn = kindOfPackage(app.store.floor(), reel.reel) ?? 'tape';
     const [written] = await app.write([
       (_, own) => ({ kind: 'reel.split', payload: { ...facts, into: packageIdOf(own) } }),
+      // A piece of tape has no reel to stand on: it is known for what it is.
+      ([piece = '']) => ({
+        kind: 'reel.packed',
+        payload: {
+          reel: packageIdOf(piece),
+          part,
+          comesIn: comesIn === 'tape' ? 'cut-tape' : comesIn,
+          via: 'typed',
+        },
+      }),
     ]);
     onClose();
     if (written) app.labelWanted.value = { reel: packageIdOf(entryId(written)) };

@@ -4,6 +4,7 @@
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { isPlaceInUse, placeOf } from '../../../../shared/floor/fold-places.ts';
 import { comparePlaces } from '../../../../shared/floor/place-order.ts';
+import type { PickLine } from '../../../../shared/forecast/outlook.ts';
 import { parseLabel } from '../../../../shared/labels/label.ts';
 import type { Supply } from '../../../../shared/outlook/supply.ts';
 import { useApp, useFloor } from '../../app.ts';
@@ -15,6 +16,7 @@ import { reelName } from '../../reel-name.ts';
 import { place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
+import { feedWords } from '../../words/feeds.ts';
 import { stockWords } from '../../words/stock.ts';
 import { formatCount, formatDay, formatSpan, formatTime, say } from '../../words/words.ts';
 import { Blocks } from './Blocks.tsx';
@@ -183,7 +185,7 @@ function Bring({ supply, zone, hold }: SupplyProps) {
               <span class="tick" aria-hidden="true" />
               <b class="code part">{pick.part}</b>
               <b>
-                {words.reels(pick.reels)}
+                {reelsOf(pick)}
                 {pick.place !== '' && (
                   <span class="chip plain code" translate={false}>
                     {pick.place}
@@ -203,6 +205,11 @@ function Bring({ supply, zone, hold }: SupplyProps) {
       </div>
     </section>
   );
+}
+
+/** How many to bring, in the words of what it comes in. */
+function reelsOf({ reels, comesIn = 'tape' }: PickLine): string {
+  return comesIn === 'tape' ? say(stockWords).reels(reels) : say(feedWords).picks[comesIn](reels);
 }
 
 function ReelByReel({ supply, zone, hold }: SupplyProps) {
