@@ -6,7 +6,7 @@ export const words = {
   comesIn: 'Comes in',
   help: {
     tape: 'On a reel. More of it is spliced on.',
-    'cut-tape': 'A piece without a reel. It can be spliced; where it ends, the log does not know.',
+    'cut-tape': 'A strip without a reel. The log does not know where it ends.',
     tray: 'Exchanged, not spliced: a tray that is empty stops the machine.',
     tube: 'Exchanged, not spliced: a tube that is empty stops the machine.',
     bulk: 'Poured in. After a refill both lots count as possible, until the feeder is emptied out.',
@@ -90,7 +90,7 @@ export const words = {
     cared: 'Save that it was seen to',
     caredDone: (feeder: string) => `Feeder ${feeder}: counts from 0 again.`,
     careTitle: 'Care of feeders',
-    careHelp: 'After how many parts placed is a feeder due for care? Empty: no such figure.',
+    careHelp: 'Parts placed until a feeder is due for care. Empty: never.',
     careEvery: 'Every other type',
     careSave: 'Save the figures',
     careSaved: 'Figures for care saved.',

@@ -39,7 +39,7 @@ export const words = {
       `${plural(reels, '1 reel', `${reels} reels`)}, ${plural(parts, '1 part', `${parts} parts`)}`,
     add: 'Describe a place',
     show: 'Show its reels',
-    describe: 'Describe it',
+    describe: 'Enter its air',
     air: 'What is there?',
     airs: { none: 'A shelf', floor: 'Open floor', dry: 'Dry cabinet', bake: 'Oven' },
     airHelp: 'An opened reel put here counts as lying in this air from then on.',
