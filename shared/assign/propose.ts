@@ -1,10 +1,12 @@
 // Which slot for each part of one board on a line that stands and builds other boards too?
 // Method: a part stays where it stands; else it goes where another setup of the line has it; the rest is placed by the search for places (assign.ts) on
 // positions that neither a feeder on the line nor another setup wants, as long as there are such. Where room is short, what is wanted least is given up
-// first. Refused: to move other products' parts, which somebody labelled and loads by.
+// first. What the search placed is then arranged (arrange.ts). Tapes and trays are placed one after the other, each on its own banks. Refused: to move other products' parts, which somebody labelled and loads by.
 
 import type { Line } from '../floor/state.ts';
+import { arrange, type Ground } from './arrange.ts';
 import { type AssignFailure, type Assignment, assignSlots } from './assign.ts';
+import type { SeenPart } from './look-alikes.ts';
 import { collide, type LinePlaces, linePlaces, takenKeys } from './places.ts';
 import type { AssignQuestion } from './problem.ts';
 
@@ -14,6 +16,11 @@ export interface WantedPart {
   readonly width: number;
   readonly perPanel: number;
   readonly said?: string;
+  /** It comes on trays: it stands in banks that hold trays, where the line has some. */
+  readonly isOnTray?: boolean;
+  /** As the files write them, so that one value in two sizes is kept apart. */
+  readonly value?: string;
+  readonly package?: string;
 }
 
 /** A feeder on the line, or one that a setup of the line wants; `width` in positions. */
@@ -53,7 +60,7 @@ interface SettledPart {
 }
 
 /** What is settled before any search: what a person said, what stands, what other setups have. */
-function settle(question: ProposalQuestion, places: LinePlaces) {
+export function settle(question: ProposalQuestion, places: LinePlaces) {
   const settled = new Map<string, SettledPart>();
   const take = (wanted: WantedPart, slot: string, isSaid = false) => {
     const keys = takenKeys(places, slot, wanted.width);
@@ -82,7 +89,7 @@ function settle(question: ProposalQuestion, places: LinePlaces) {
 type Settled = ReturnType<typeof settle>;
 
 /** Feeders that rather stay where they are: those that stand and another setup wants, then what other setups want, then the rest. */
-function keepOut(question: ProposalQuestion, places: LinePlaces, settled: Settled) {
+export function keepOut(question: ProposalQuestion, places: LinePlaces, settled: Settled) {
   const needed = new Set(question.parts.map(({ part }) => keyOf(part)));
   const foreign = (known: readonly PlacedPart[]) => known.filter(({ part }) => !needed.has(keyOf(part)));
   const elsewhere = foreign(question.elsewhere);
@@ -97,7 +104,7 @@ function keepOut(question: ProposalQuestion, places: LinePlaces, settled: Settle
 }
 
 /** The line without some positions, each run of free ones a bank of its own; and the way back from its names to the plant's. */
-function freeLine(places: LinePlaces, blocked: ReadonlySet<string>) {
+export function freeLine(places: LinePlaces, blocked: ReadonlySet<string>) {
   const back = new Map<string, { machine: number; bank: number; first: number }>();
   const machines = places.line.machines.map(({ banks }, m) => {
     const runs: { bank: string; positions: number }[] = [];
@@ -122,22 +129,32 @@ interface Search {
   readonly places: LinePlaces;
   readonly settled: Settled;
   readonly parts: readonly WantedPart[];
+  /** Positions of banks that hold the other kind, trays or feeders. */
+  readonly closed: readonly string[];
 }
 
 /** Asks the search with these feeders kept out of it. */
 function searchWith(
-  { places, settled, parts }: Search,
+  { places, settled, parts, closed }: Search,
   out: readonly (readonly string[])[],
-): { readonly slots: ReadonlyMap<string, string> } | AssignFailure {
-  const blocked = new Set(out.flat());
-  for (const { slot, keys, isFixed } of settled.values()) {
-    const isLane = (places.find(slot)?.lane ?? null) !== null;
+): Found | AssignFailure {
+  const blocked = new Set([...closed, ...out.flat()]);
+  const asked = new Set(parts.map(({ part }) => keyOf(part)));
+  const shut = new Set(closed);
+  const isStill = (part: string, { keys, isFixed }: SettledPart) =>
+    isFixed || !asked.has(part) || keys.some((key) => shut.has(key));
+  for (const [part, settledPart] of settled) {
+    if (!isStill(part, settledPart)) continue;
+    const isLane = (places.find(settledPart.slot)?.lane ?? null) !== null;
     // Nothing else may stand at a lane's position.
-    if (isFixed) for (const key of keys) blocked.add(isLane ? key.slice(0, key.lastIndexOf('/')) : key);
+    for (const key of settledPart.keys) blocked.add(isLane ? key.slice(0, key.lastIndexOf('/')) : key);
   }
   const { line, back } = freeLine(places, blocked);
   const inner = innerSlots(back, places);
-  const open = parts.filter(({ part }) => settled.get(keyOf(part))?.isFixed !== true);
+  const open = parts.filter(({ part }) => {
+    const there = settled.get(keyOf(part));
+    return there === undefined || !isStill(keyOf(part), there);
+  });
   const loaded = open.flatMap(({ part, width }) => {
     const slot = inner(settled.get(keyOf(part))?.slot ?? null);
     return slot === null ? [] : [{ slot, part, width }];
@@ -146,13 +163,19 @@ function searchWith(
     { id: 'board', parts: open.map(({ part, width, perPanel }) => ({ part, width, perPanel })) },
   ];
   const answer = assignSlots({ line, loaded, jobs });
-  return answer.ok ? { slots: outerSlots(answer.value, places, back) } : answer.error;
+  return answer.ok ? { slots: outerSlots(answer.value, places, back), blocked } : answer.error;
+}
+
+/** Slots by part in capitals, and the positions that the search kept out of. */
+interface Found {
+  readonly slots: ReadonlyMap<string, string>;
+  readonly blocked: ReadonlySet<string>;
 }
 
 type Back = ReturnType<typeof freeLine>['back'];
 
 /** A plant's slot in the names of the search; null for what the search knows nothing of. */
-function innerSlots(back: Back, places: LinePlaces) {
+export function innerSlots(back: Back, places: LinePlaces) {
   const runs = [...back].sort(([, a], [, b]) => b.first - a.first);
   return (slot: string | null): string | null => {
     const at = slot === null ? null : places.find(slot);
@@ -164,9 +187,15 @@ function innerSlots(back: Back, places: LinePlaces) {
   };
 }
 
-function outerSlots(answer: Assignment, places: LinePlaces, back: Back): ReadonlyMap<string, string> {
+/** The slots of one job of an answer, as the plant writes them, by part in capitals. */
+export function outerSlots(
+  answer: Assignment,
+  places: LinePlaces,
+  back: Back,
+  job = 0,
+): ReadonlyMap<string, string> {
   const found = new Map<string, string>();
-  for (const { slot, part } of answer.jobs[0]?.slots ?? []) {
+  for (const { slot, part } of answer.jobs[job]?.slots ?? []) {
     const end = slot.lastIndexOf('-');
     const run = back.get(slot.slice(0, end));
     if (run === undefined) continue;
@@ -176,14 +205,15 @@ function outerSlots(answer: Assignment, places: LinePlaces, back: Back): Readonl
   return found;
 }
 
-const isFound = (answer: ReturnType<typeof searchWith>) => 'slots' in answer;
+const isFound = (answer: ReturnType<typeof searchWith>): answer is Found => 'slots' in answer;
 
 /** The most that can be kept out of the search so that all parts still have a place; null where they have none even with nothing kept out. */
-function roomiest(search: Search, out: readonly (readonly string[])[]) {
-  let best = searchWith(search, out);
-  if (isFound(best)) return best;
-  best = searchWith(search, []);
-  if (!isFound(best)) return null;
+function roomiest(search: Search, out: readonly (readonly string[])[]): Found | null {
+  const all = searchWith(search, out);
+  if (isFound(all)) return all;
+  const none = searchWith(search, []);
+  if (!isFound(none)) return null;
+  let best: Found = none;
   let [fits, fails] = [0, out.length];
   while (fails - fits > 1) {
     const middle = Math.floor((fits + fails) / 2);
@@ -211,27 +241,90 @@ function fitting(search: Search): readonly WantedPart[] {
   return [...settled, ...open.slice(0, fits)];
 }
 
+/** What stays where it is beside the feeders that are arranged: by position, with its part where that is known. */
+function groundFor(
+  question: ProposalQuestion,
+  { places, settled, closed }: Search,
+  found: { readonly blocked: ReadonlySet<string>; readonly moved: readonly WantedPart[] },
+): Ground {
+  const isMoved = new Set(found.moved.map(({ part }) => keyOf(part)));
+  const about = new Map(question.parts.map((each) => [keyOf(each.part), each]));
+  const taken = new Map<string, SeenPart | null>([...closed, ...found.blocked].map((key) => [key, null]));
+  const stand = (slot: string, width: number, part: SeenPart) => {
+    for (const key of takenKeys(places, slot, width)) if (taken.has(key)) taken.set(key, part);
+  };
+  for (const { slot, part, width } of [...question.elsewhere, ...question.standing])
+    stand(slot, width, { part });
+  const load = places.line.machines.map(() => 0);
+  for (const [key, { slot, keys }] of settled) {
+    const part = about.get(key);
+    if (part === undefined || isMoved.has(key)) continue;
+    for (const each of keys) taken.set(each, part);
+    const machine = places.find(slot)?.machine;
+    if (machine !== undefined) load[machine] = (load[machine] ?? 0) + part.perPanel;
+  }
+  return {
+    banks: places.line.machines.map(({ banks }) => banks.map(({ positions }) => positions)),
+    taken,
+    load,
+  };
+}
+
+/** The slots of a search with its new feeders arranged. */
+function arranged(question: ProposalQuestion, search: Search, found: Found): ReadonlyMap<string, string> {
+  const { places, settled } = search;
+  const moved = search.parts.filter(({ part }) => {
+    const slot = found.slots.get(keyOf(part));
+    return slot !== undefined && slot !== settled.get(keyOf(part))?.slot;
+  });
+  const movable = moved.flatMap((each) => {
+    const spot = places.find(found.slots.get(keyOf(each.part)) ?? '');
+    return spot === null ? [] : [{ ...each, spot }];
+  });
+  const slots = new Map(found.slots);
+  for (const { part, spot } of arrange(movable, groundFor(question, search, { ...found, moved })))
+    slots.set(keyOf(part), places.write(spot.machine, spot.bank, spot.position));
+  return slots;
+}
+
+/** Positions of the banks that hold trays, or of all others. */
+function positionsOfKind({ line }: LinePlaces, isOnTray: boolean): readonly string[] {
+  return line.machines.flatMap(({ banks }, m) =>
+    banks.flatMap(({ positions, holds }, b) =>
+      (holds === 'trays') === isOnTray
+        ? Array.from({ length: positions }, (_, at) => `${m}/${b}/${at + 1}`)
+        : [],
+    ),
+  );
+}
+
 /** Proposes a slot for each part of a board, in the order of the parts. Deterministic; never fails: a part without a slot says why. It is a proposal for feeders, not a placement program. */
 export function proposeSlots(question: ProposalQuestion): readonly ProposedPart[] {
   const texts = [...question.standing, ...question.elsewhere].map(({ slot }) => slot);
   const places = linePlaces(question.line, texts);
-  const longest = Math.max(
-    0,
-    ...question.line.machines.flatMap(({ banks }) => banks.map(({ positions }) => positions)),
-  );
   const settled = settle(question, places);
-  const narrow = question.parts.filter(({ part, width }) => width <= longest || settled.has(keyOf(part)));
   const out = keepOut(question, places, settled);
-  const whole: Search = { places, settled, parts: narrow };
-  const answer =
-    roomiest(whole, out) ??
-    roomiest({ ...whole, parts: fitting(whole) }, out) ??
-    ({ slots: new Map() } as const);
-  const slots = 'slots' in answer ? answer.slots : new Map<string, string>();
-  const isNarrow = new Set(narrow.map(({ part }) => keyOf(part)));
-  return question.parts.map(({ part }) => {
-    const slot = slots.get(keyOf(part)) ?? settled.get(keyOf(part))?.slot ?? null;
-    const reason = isNarrow.has(keyOf(part)) ? 'no-room' : 'too-wide';
-    return { part, slot, reason: slot === null ? reason : null };
-  });
+  const banks = question.line.machines.flatMap((machine) => machine.banks);
+  const hasTrays = banks.some(({ holds, positions }) => holds === 'trays' && positions > 0);
+  const proposed = new Map<string, ProposedPart>();
+  for (const isOnTray of hasTrays ? [false, true] : [false]) {
+    const parts = question.parts.filter((each) => !hasTrays || (each.isOnTray ?? false) === isOnTray);
+    const longest = Math.max(
+      0,
+      ...banks.filter(({ holds }) => (holds === 'trays') === isOnTray).map(({ positions }) => positions),
+    );
+    const narrow = parts.filter(({ part, width }) => width <= longest || settled.has(keyOf(part)));
+    const closed = hasTrays ? positionsOfKind(places, !isOnTray) : [];
+    const whole: Search = { places, settled, parts: narrow, closed };
+    const fewer = () => ({ ...whole, parts: fitting(whole) });
+    const found = roomiest(whole, out) ?? roomiest(fewer(), out);
+    const slots = found === null ? new Map<string, string>() : arranged(question, whole, found);
+    const isNarrow = new Set(narrow.map(({ part }) => keyOf(part)));
+    for (const { part } of parts) {
+      const slot = slots.get(keyOf(part)) ?? settled.get(keyOf(part))?.slot ?? null;
+      const reason = isNarrow.has(keyOf(part)) ? 'no-room' : 'too-wide';
+      proposed.set(keyOf(part), { part, slot, reason: slot === null ? reason : null });
+    }
+  }
+  return question.parts.flatMap(({ part }) => proposed.get(keyOf(part)) ?? []);
 }

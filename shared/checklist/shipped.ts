@@ -75,6 +75,56 @@ export const spliceChecklist: ChecklistTemplate = {
   ],
 };
 
+const other: Words = ['Exchange', 'Cambio'];
+
+/** Taking off a tray, a tube or a whole feeder and putting on the next: no tape is joined, and the machine stands for it. */
+export const exchangeChecklist: ChecklistTemplate = {
+  template: 'exchange',
+  version: 1,
+  purpose: 'exchange',
+  title: { en: 'Exchange', es: 'Cambio' },
+  steps: [
+    step(
+      other,
+      'stands',
+      [
+        'tick',
+        'running',
+        ['The machine stands and nothing in it moves.', 'La máquina está parada y nada se mueve en ella.'],
+      ],
+      { caution: hands },
+    ),
+    step(other, 'verified', [
+      'tick',
+      'running',
+      ['What goes on was accepted for this slot.', 'Lo que se pone fue aceptado para esta posición.'],
+    ]),
+    step(other, 'same-way', [
+      'tick',
+      'running',
+      [
+        'First pocket and pin 1 lie as on the one before.',
+        'El primer alvéolo y el pin 1 están como en el anterior.',
+      ],
+    ]),
+    step(other, 'locked', [
+      'tick',
+      'running',
+      ['It is in up to the stop and locked.', 'Está puesto hasta el tope y bloqueado.'],
+    ]),
+    step(
+      other,
+      'watched',
+      [
+        'tick',
+        'running',
+        ['The first picks after it were watched.', 'Se vigilaron las primeras tomas tras el cambio.'],
+      ],
+      { optional: true },
+    ),
+  ],
+};
+
 const shift: Words = ['Start of shift', 'Inicio de turno'];
 
 /** What a shift looks at before it builds. */
@@ -175,5 +225,6 @@ export const shiftChecklist: ChecklistTemplate = {
 export const shippedChecklists: readonly ChecklistTemplate[] = [
   changeoverChecklist,
   spliceChecklist,
+  exchangeChecklist,
   shiftChecklist,
 ];

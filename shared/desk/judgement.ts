@@ -3,13 +3,14 @@
 
 import type { Draft } from '../floor/draft.ts';
 import type { DraftEntry, PayloadOf } from '../floor/kinds.ts';
+import { kindComing } from '../floor/packs.ts';
 import { plantDay } from '../floor/plant-day.ts';
 import { recognise } from '../floor/recognise.ts';
-import type { FloorState } from '../floor/state.ts';
+import { type FloorState, slotKey } from '../floor/state.ts';
 import type { VerifyAct } from '../floor/vocabulary.ts';
 import type { Scan } from '../labels/scan.ts';
 import { type EarlyQuestion, heldAlready, refusedAlready } from '../verdict/early.ts';
-import type { Reason } from '../verdict/reasons.ts';
+import { type Reason, verdictOf } from '../verdict/reasons.ts';
 import { type VerifyAnswer, verifyReel } from '../verdict/verify.ts';
 import { verifyForCart } from '../verdict/verify-cart.ts';
 import { datedDrafts, floorLifeOf, lifeJudgedDrafts, openedDrafts } from './floor-life.ts';
@@ -99,6 +100,39 @@ export function judgeForCart(
   return { answer, drafts };
 }
 
+/**
+ * Judges the reel in hand for a feeder away from the line, for a slot that it is to go to. Accepted, it is ready on the feeder and stands on no
+ * slot; at the slot one scan of the feeder asks again, as things are then.
+ */
+export function judgeForFeeder(
+  floor: FloorState,
+  at: { readonly line: string; readonly setup: string },
+  ready: Pick<ReadyDesk, 'slot' | 'reel'> & { readonly feeder: string },
+  nowMs: number,
+): CartJudged {
+  const { line, setup } = at;
+  const { slot, feeder, reel } = ready;
+  const asked = { act: 'load' as const, line, setup, slot, reel };
+  const today = plantDay(floor, line, nowMs);
+  const judged = verifyReel(floor, { ...asked, feeder, today, floorLife: floorLifeOf(floor, asked, nowMs) });
+  // That something feeds there is why a second feeder is made ready.
+  const reasons = judged.reasons.filter(({ code }) => code !== 'slot-loaded');
+  const answer = { ...judged, reasons, verdict: verdictOf(reasons) };
+  const isAccepted = answer.verdict === 'accepted';
+  const told = { act: asked.act, setup, slot: isAccepted ? null : slot, feeder, reel };
+  const drafts: Draft[] = [
+    { kind: 'reel.verified', payload: { ...verdictFacts(line, told, answer), readying: true } },
+    ...openedDrafts(floor, { act: asked.act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
+    ...lifeJudgedDrafts(floor, asked, nowMs),
+    ...datedDrafts(floor, reel),
+  ];
+  const { supplierPart, lot, dateCode, quantity } = reel;
+  const part = answer.part ?? reel.part ?? '';
+  const facts = { feeder, line, setup, slot, reel: reel.reel, part, supplierPart, lot, dateCode, quantity };
+  if (isAccepted) drafts.push(([of = '']) => ({ kind: 'feeder.readied', payload: { ...facts, of } }));
+  return { answer, drafts };
+}
+
 /** What stands ready on a cart by the verdict `of`. */
 function filledDraft(
   at: { readonly line: string; readonly setup: string; readonly cart: string },
@@ -128,7 +162,23 @@ function filledDraft(
 function verdictDraft({ floor, line }: DeskView, judged: VerdictOn, answer: VerifyAnswer): DraftEntry {
   const run = floor.current.get(line) ?? null;
   const panels = run === null ? 0 : (floor.runs.get(run)?.done ?? 0);
-  return { kind: 'reel.verified', payload: { ...verdictFacts(line, judged, answer), run, panels } };
+  const facts = { ...verdictFacts(line, judged, answer), run, panels, ...kindFacts(floor, line, judged) };
+  return { kind: 'reel.verified', payload: facts };
+}
+
+/** What goes onto the slot, where it is no tape, and at an exchange what stood there. */
+function kindFacts(
+  floor: FloorState,
+  line: string,
+  { act, setup, slot, feeder, reel }: VerdictOn,
+): Pick<PayloadOf<'reel.verified'>, 'comesIn' | 'replaces'> {
+  if (slot === null || act === 'sweep') return {};
+  const kind = kindComing(floor, { line, setup, slot, feeder, reel: reel.reel });
+  const there = floor.slots.get(slotKey(line, slot));
+  return {
+    ...(kind === 'tape' ? {} : { comesIn: kind }),
+    ...(act === 'exchange' ? { replaces: there?.tapes.at(-1)?.entry ?? null } : {}),
+  };
 }
 
 /** What a verdict is about. */

@@ -3,6 +3,7 @@
 // slot. Refused: one form a screen, as a scan would then depend on which screen happens to be open.
 
 import { slotsWanting } from '../floor/fits.ts';
+import { kindOnSlot, moreBy } from '../floor/packs.ts';
 import { slotPhase } from '../floor/progress.ts';
 import type { Recognised } from '../floor/recognise.ts';
 import { type FloorState, slotKey } from '../floor/state.ts';
@@ -79,6 +80,12 @@ export type DeskTold =
   | { readonly tell: 'take-out'; readonly slot: string }
   /** `codes`: the whole codes that were read; none where the scanner was cut off in the middle of one. */
   | { readonly tell: 'half-label'; readonly text: string; readonly codes: readonly string[] }
+  /** The label was read whole, and no part number is on it that anybody here could take. */
+  | { readonly tell: 'no-part'; readonly text: string; readonly codes: readonly string[] }
+  /** Some symbols of one message were not read; nothing of it was taken. */
+  | { readonly tell: 'symbols-missing'; readonly have: number; readonly of: number }
+  /** A scanner typed for another keyboard than the tablet's; nothing of it was taken. */
+  | { readonly tell: 'wrong-keyboard'; readonly layout: string; readonly text: string }
   | {
       readonly tell: 'old-reel-differs';
       readonly slot: string;
@@ -137,9 +144,14 @@ export interface DeskView {
 export function deskAct(desk: Desk, view: DeskView): VerifyAct {
   if (desk.mode !== 'work') return 'sweep';
   if (desk.slot === null) return 'load';
-  return view.floor.slots.has(slotKey(view.line, desk.slot)) && !isLeftOver(desk.slot, view)
-    ? 'splice'
-    : 'load';
+  const there = view.floor.slots.get(slotKey(view.line, desk.slot));
+  if (there === undefined || isLeftOver(desk.slot, view)) return 'load';
+  return isOtherFeeder(desk, there.feeder) ? 'exchange' : moreBy(kindOnSlot(there));
+}
+
+/** True where another feeder is in hand than the one on the slot: it goes on in its place, with what is on it. */
+function isOtherFeeder({ feeder }: Desk, there: string | null): boolean {
+  return feeder !== null && there !== null && feeder !== there;
 }
 
 /** True where what is on the slot belongs to an earlier setup: a new reel there is a load, and must wait for the unload. */
@@ -160,6 +172,14 @@ export function deskWells(
     return [
       { well: 'slot', filled: true },
       { well: 'old-reel', filled: desk.atSlot },
+      { well: 'reel', filled: desk.reel !== null },
+    ];
+  }
+  if ((act === 'exchange' || act === 'refill') && desk.slot !== null) {
+    // The empty tray or tube has no label to scan any more: the slot alone says where.
+    return [
+      { well: 'slot', filled: true },
+      ...(desk.feeder === null ? [] : [{ well: 'feeder' as const, filled: true }]),
       { well: 'reel', filled: desk.reel !== null },
     ];
   }

@@ -8,10 +8,12 @@ import { isSameLabel } from '../floor/holds.ts';
 import { slotPhase } from '../floor/progress.ts';
 import { type Recognised, recognise } from '../floor/recognise.ts';
 import { hasOwnId } from '../floor/reel-id.ts';
-import { type FloorState, slotKey } from '../floor/state.ts';
-import type { Source } from '../floor/vocabulary.ts';
+import { type FloorState, type ReadyFeeder, slotKey } from '../floor/state.ts';
+import type { Source, VerifyAct } from '../floor/vocabulary.ts';
 import { parseLabel } from '../labels/label.ts';
 import { readPackageId } from '../labels/package-id.ts';
+import { joinPortions } from '../labels/portions.ts';
+import { parseQuantity } from '../labels/quantity.ts';
 import type { LabelQuestion, LabelReading } from '../labels/reading.ts';
 import type { Scan, ScannedCode } from '../labels/scan.ts';
 import { earlierUnnamed } from '../verdict/verify.ts';
@@ -33,14 +35,24 @@ import { arePieces, joinPieces } from './pieces.ts';
  * code may be two things, a person is asked, and what is still uncertain waits for the answer; a scan in the meantime joins it.
  */
 export function takeScan(desk: Desk, scan: Scan, view: DeskView): Desk {
+  const { codes, missing } = joinPortions(scan.codes);
+  if (missing !== null) return { ...desk, told: { tell: 'symbols-missing', ...missing } };
+  return takeWholeCodes(desk, { ...scan, codes }, view);
+}
+
+/** Puts a scan on the desk whose codes are messages of their own. */
+function takeWholeCodes(desk: Desk, scan: Scan, view: DeskView): Desk {
+  const asking = aboutLabel(desk);
   let next: Desk = { ...desk, told: null, question: null, via: scan.via };
+  // A label that waits for an answer is no reel in hand yet.
+  if (asking?.ask === 'meaning') next = { ...next, reel: null };
   const label: ScannedCode[] = [];
   const unsure: { readonly code: ScannedCode; readonly options: readonly Recognised[] }[] = [];
   for (const code of codesInHand(desk, scan, view)) {
     const known = recognised(code, view);
     const only = known[0];
     if (known.length > 1) unsure.push({ code, options: known });
-    else if (only) next = takeKnown(next, only);
+    else if (only) next = takeOnly(next, only, view);
     else label.push(code);
   }
   const [asked, ...others] = unsure;
@@ -48,20 +60,53 @@ export function takeScan(desk: Desk, scan: Scan, view: DeskView): Desk {
     const rest = { ...scan, codes: [...others.map(({ code }) => code), ...label] };
     return { ...next, question: { ask: 'which', text: asked.code.text, options: asked.options, rest } };
   }
-  return label.length > 0
-    ? takeLabel(
-        next,
-        label.map(({ text }) => text),
-        scan.via,
-        view,
-      )
-    : next;
+  // What was no label leaves the question about one open.
+  if (label.length === 0)
+    return asking === null ? next : { ...next, question: asking, reel: desk.reel ?? next.reel };
+  const texts = label.map(({ text }) => text);
+  return takeLabel(next, texts, scan.via, view);
+}
+
+/** The open question about the label that was scanned last, null where there is none. */
+function aboutLabel({ question }: Desk) {
+  return question?.ask === 'meaning' || question?.ask === 'came-before' ? question : null;
+}
+
+/** What the plant knows; a feeder brings what was verified onto it away from the line, so that its scan alone is enough at the slot. */
+function takeOnly(desk: Desk, known: Recognised, view: DeskView): Desk {
+  const next = takeKnown(desk, known);
+  const ready = known.is === 'feeder' ? view.floor.ready.get(known.feeder) : undefined;
+  if (ready === undefined || ready.line !== view.line || desk.mode !== 'work' || next.reel !== null)
+    return next;
+  return { ...next, reel: readyReel(ready, view, next.via ?? 'typed') };
+}
+
+/** The reel that stands ready on a feeder, as it was verified; its count as the log has it by now. */
+function readyReel(ready: ReadyFeeder, view: DeskView, via: Source): ReelInHand {
+  const { reel, part, supplierPart, lot, dateCode, quantity } = ready;
+  const known = reel === null ? undefined : view.floor.reels.get(reel);
+  return {
+    codes: [],
+    via,
+    reel,
+    part,
+    supplierPart,
+    quantity: known?.count ?? quantity,
+    labelQuantity: quantity,
+    basis: known?.count != null ? known.basis : quantity === null ? null : 'label',
+    lot,
+    dateCode,
+    expires: reel === null ? null : (view.floor.expiries.get(reel) ?? null),
+    msl: null,
+    isFresh: true,
+    questions: [],
+  };
 }
 
 /** A person's answer to what a code is; what waited for it goes on. */
 export function answerWhich(desk: Desk, known: Recognised, view: DeskView): Desk {
   const rest = desk.question?.ask === 'which' ? desk.question.rest : null;
-  const next = takeKnown({ ...desk, told: null, question: null }, known);
+  const next = takeOnly({ ...desk, told: null, question: null }, known, view);
   if (rest === null || rest.codes.length === 0) return next;
   const after = takeScan(next, rest, view);
   return after.told === null ? { ...after, told: next.told } : after;
@@ -92,8 +137,13 @@ export function takeLabel(desk: Desk, scanned: readonly string[], via: Source, v
   const joined = before.length > 0 ? joinPieces(before, scanned) : null;
   const codes = joined ?? scanned;
   const reading = parseLabel(codes, { expected: expectation(view), rules: siteRules(view.floor) });
-  const reel = reelInHand(reading, codes, via, view);
   const next = { ...desk, partial: null };
+  const spoiled = reading.warnings.find((warning) => warning.code === 'keyboard-layout');
+  if (spoiled !== undefined) {
+    const { layout, text } = spoiled;
+    return { ...next, told: { tell: 'wrong-keyboard', layout, text } };
+  }
+  const reel = reelInHand(reading, codes, via, view);
   if (via === 'wedge' && (joined || scanned.length === 1) && arePieces(codes, reading)) {
     if (reel.part === null && reel.supplierPart === null) return takeHalf(next, codes);
     if (missingPieces(reel).length > 0) return { ...next, reel: null, partial: reel };
@@ -114,7 +164,8 @@ function takeWhole(desk: Desk, reel: ReelInHand, reading: LabelReading, view: De
     return { ...desk, reel, question: { ask: 'meaning', question: withPlace(asked) } };
   }
   if (reel.part === null && reel.supplierPart === null && reel.reel === null) {
-    return reading.fields.length === 0 ? takeUnknown(desk, codes, view) : takeHalf(desk, codes);
+    if (reading.fields.length === 0) return takeUnknown(desk, codes, view);
+    return isPartOfLabel(codes, reading) ? takeHalf(desk, codes) : takeNoPart(desk, codes);
   }
   return takeReel(desk, reel, view);
 }
@@ -136,7 +187,23 @@ function withPlace(question: LabelQuestion): MeaningQuestion {
   return { ...question, candidates: [...whole, ...candidates] };
 }
 
-/** A label that names no part: told, and nothing that was scanned before is touched. */
+/** Warnings after which a code may hold more than was read of it. */
+const LOST: ReadonlySet<string> = new Set(['header-damaged', 'separators-lost']);
+
+/** True where more may stand on the label than was read: bar codes of one fact each, an envelope without its end, or a damaged code. */
+function isPartOfLabel(codes: readonly string[], reading: LabelReading): boolean {
+  const isCut = (text: string) => text.startsWith('[)>\u001e') && !/\u001e\u0004?$/.test(text);
+  return (
+    arePieces(codes, reading) || codes.some(isCut) || reading.warnings.some(({ code }) => LOST.has(code))
+  );
+}
+
+/** A label that was read whole and names no part: told, and nothing that was scanned before is touched. */
+function takeNoPart(desk: Desk, codes: readonly string[]): Desk {
+  return { ...desk, told: { tell: 'no-part', text: codes.join(' '), codes } };
+}
+
+/** Part of a label without its part number: told, and nothing that was scanned before is touched. */
 function takeHalf(desk: Desk, codes: readonly string[]): Desk {
   return { ...desk, told: { tell: 'half-label', text: codes.join(' '), codes } };
 }
@@ -147,12 +214,13 @@ export function answerMeaning(desk: Desk, field: string, value: string, view: De
   if (field === 'place')
     return { ...desk, reel: null, question: null, told: { tell: 'place', place: value } };
   const known = field === 'reel' ? view.floor.reels.get(value) : undefined;
-  const quantity = field === 'quantity' && Number.isFinite(Number(value)) ? Number(value) : null;
+  const quantity = field === 'quantity' ? (parseQuantity(value)?.quantity ?? null) : null;
   const reel: ReelInHand = {
     ...desk.reel,
     part: field === 'part' ? value : (desk.reel.part ?? known?.part ?? null),
     supplierPart: field === 'supplierPart' ? value : desk.reel.supplierPart,
     lot: field === 'lot' ? value : (desk.reel.lot ?? known?.lot ?? null),
+    dateCode: field === 'dateCode' ? value : (desk.reel.dateCode ?? known?.dateCode ?? null),
     reel: field === 'reel' ? value : desk.reel.reel,
     quantity: known?.count ?? quantity ?? desk.reel.quantity,
     labelQuantity: quantity ?? desk.reel.labelQuantity,
@@ -162,7 +230,10 @@ export function answerMeaning(desk: Desk, field: string, value: string, view: De
   const asked = reel.questions[0];
   if (asked && reel.part === null && reel.supplierPart === null)
     return { ...desk, reel, question: { ask: 'meaning', question: asked } };
-  return takeReel({ ...desk, reel: null, question: null }, reel, view);
+  const next = { ...desk, reel: null, question: null };
+  if (reel.part === null && reel.supplierPart === null && reel.reel === null)
+    return takeNoPart(next, reel.codes);
+  return takeReel(next, reel, view);
 }
 
 /** A reel whose label is read: the old one of a splice, one that comes out, or the reel in hand. */
@@ -209,9 +280,7 @@ export function answerCameBefore(desk: Desk, isSame: boolean): Desk {
 function runsOn(reel: ReelInHand, desk: Desk, view: DeskView): string | null {
   const at = reel.reel === null ? null : (view.floor.reels.get(reel.reel)?.at ?? null);
   if (desk.mode !== 'work' || at === null || at.line !== view.line || comesOut(at.slot, view)) return null;
-  return deskAct({ ...desk, slot: at.slot }, view) === 'splice' && isOnSlot(reel, at.slot, view)
-    ? at.slot
-    : null;
+  return isMore(deskAct({ ...desk, slot: at.slot }, view)) && isOnSlot(reel, at.slot, view) ? at.slot : null;
 }
 
 /** A person says whether the label in hand is of the reel that runs there, or of a second reel with the same label. */
@@ -229,8 +298,7 @@ export function answerRunsHere(desk: Desk, isSecond: boolean): Desk {
  * quantity than the tape's own label had.
  */
 function readsAsRunning(reel: ReelInHand, desk: Desk, view: DeskView): boolean {
-  if (desk.slot === null || reel.reel !== null || reel.isSecond || deskAct(desk, view) !== 'splice')
-    return false;
+  if (desk.slot === null || reel.reel !== null || reel.isSecond || !isMore(deskAct(desk, view))) return false;
   const loaded = view.floor.slots.get(slotKey(view.line, desk.slot))?.tapes ?? [];
   return loaded.some((tape) => {
     const isOther =
@@ -240,6 +308,11 @@ function readsAsRunning(reel: ReelInHand, desk: Desk, view: DeskView): boolean {
       tape.count !== reel.labelQuantity;
     return !isOther && cameWithoutId(view.floor, tape.reel) && isSameLabel({ ...tape, reel: null }, reel);
   });
+}
+
+/** True for an act that brings more to a slot on which something stands. */
+function isMore(act: VerifyAct): boolean {
+  return act === 'splice' || act === 'exchange' || act === 'refill';
 }
 
 /** True where a changeover is open and the slot carries what the next product does not want there. */
@@ -315,6 +388,15 @@ function idTyped(text: string, floor: FloorState): string | null {
   return own !== null && own !== 'wrong' && floor.reels.has(own.id) ? own.id : null;
 }
 
+/** The questions that a person can answer, each once. */
+function askable(questions: readonly LabelQuestion[]): readonly LabelQuestion[] {
+  const keyOf = ({ text, candidates }: LabelQuestion) => JSON.stringify([text, candidates]);
+  const keys = questions.map(keyOf);
+  return questions.filter(
+    (question, index) => question.candidates.length > 0 && keys.indexOf(keyOf(question)) === index,
+  );
+}
+
 function reelInHand(
   reading: LabelReading,
   codes: readonly string[],
@@ -340,6 +422,6 @@ function reelInHand(
     dateCode: reading.dateCode ?? known?.dateCode ?? null,
     expires: reading.expires,
     msl: reading.msl,
-    questions: reading.ambiguous,
+    questions: askable(reading.ambiguous),
   };
 }

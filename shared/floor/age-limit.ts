@@ -15,14 +15,16 @@ export interface AgeLimit {
   readonly months: number;
 }
 
-/** The months that a line allows a part, by the longest beginning that fits; null where no rule is about it. */
+/** The months that a line allows a part: by the plant's list, else by the longest beginning that fits; null where no rule is about it. */
 export function ageLimitOf(state: FloorState, line: string, part: string): number | null {
   let found: AgeLimit | null = null;
   for (const limit of state.ageLimits.get(line) ?? []) {
     const fits = part.toUpperCase().startsWith(limit.begins.toUpperCase());
     if (fits && (found === null || limit.begins.length > found.begins.length)) found = limit;
   }
-  return found?.months ?? null;
+  // What the plant's list says of the part itself counts before a class; a line's rule for this very number before both.
+  const own = state.listed.get(part)?.ageMonths ?? null;
+  return own === null || found?.begins.length === part.length ? (found?.months ?? own) : own;
 }
 
 /** The week in which a reel's parts were made, by its date code; null where the code is missing or may mean more than one week. */

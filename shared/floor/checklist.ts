@@ -5,7 +5,7 @@ import * as z from 'zod/mini';
 import { type Role, roles } from './vocabulary.ts';
 
 /** What a checklist is for. */
-export const checklistPurposes = ['changeover', 'splice', 'shift-start', 'other'] as const;
+export const checklistPurposes = ['changeover', 'splice', 'exchange', 'shift-start', 'other'] as const;
 export type ChecklistPurpose = (typeof checklistPurposes)[number];
 
 /** How a step is answered. */

@@ -3,6 +3,7 @@
 // Refused: a usual length where none was entered; a splice window of a tape that nobody measured looks as sure as one that somebody did.
 
 import type { EntryOf, PayloadOf } from './kinds.ts';
+import { unsigned } from './passkey.ts';
 import type { FloorState } from './state.ts';
 
 /** What feeders of one type have in common. */
@@ -40,7 +41,7 @@ export function foldFeeders(
       state.typed.set(entry.payload.feeder, entry.payload);
       return;
     case 'line.tape-ruled':
-      state.tapeRules.set(entry.payload.line, entry.payload);
+      state.tapeRules.set(entry.payload.line, unsigned(entry.payload));
       return;
     default:
       entry satisfies never;

@@ -14,6 +14,7 @@ import type { SetupSlot } from './kinds.ts';
 import { isApprovedMaker, partsOfMaker } from './makers.ts';
 import { pickOrderOf } from './pick-order.ts';
 import { plantDay } from './plant-day.ts';
+import { shelfIndex } from './shelf-index.ts';
 import type { FloorState, Reel } from './state.ts';
 import type { Verdict } from './vocabulary.ts';
 
@@ -240,7 +241,7 @@ export interface ShelfReel {
 /**
  * Answers slot by slot which reels off the line are of a part that it takes: its own part first, then alternates, each in the line's order
  * (`pickOrder` of its rules, else the oldest first) and those that nobody counted last. `lifeOf`: what is left of a reel's floor life as a part.
- * Cost: one walk over the reels, then the distinct labels on the shelf for each slot.
+ * Cost: one walk over the reels, then for each slot the labels that may be of its parts.
  */
 export function shelfFor(
   state: FloorState,
@@ -249,17 +250,10 @@ export function shelfFor(
 ): (wanted: SetupSlot) => readonly ShelfReel[] {
   const inOrder = pickOrderOf(state, at.line);
   const today = plantDay(state, at.line, at.nowMs);
-  const labels = new Map<string, Reel[]>();
-  for (const reel of state.reels.values()) {
-    if (reel.at !== null) continue;
-    const label = JSON.stringify([reel.part, reel.supplierPart]);
-    const same = labels.get(label);
-    if (same) same.push(reel);
-    else labels.set(label, [reel]);
-  }
+  const labelsFor = shelfIndex(state.reels.values(), comparisonOf(state, at.line));
   return (wanted) => {
     const found: ShelfReel[] = [];
-    for (const reels of labels.values()) {
+    for (const reels of labelsFor([wanted.part, ...wanted.alternates])) {
       const [any] = reels;
       const taken = any ? takesLabel(state, { ...at, wanted }, any) : null;
       if (taken === null) continue;

@@ -116,12 +116,12 @@ function checkOf(
 }
 
 function takeVerdict(state: FloorState, entry: EntryOf<'reel.verified'>): void {
-  const { act, line, slot, verdict, reel, part, supplierPart, lot, dateCode, cart } = entry.payload;
-  if (slot === null || cart !== undefined) return;
+  const { act, line, slot, verdict, reel, part, supplierPart, lot, dateCode, cart, readying } = entry.payload;
+  if (slot === null || cart !== undefined || readying) return;
   const key = slotKey(line, slot);
   if (verdict === 'accepted') {
     endFindings(state, entry, { line, slot });
-    if (act !== 'splice') state.checks.set(key, checkOf(state, entry, line));
+    if (act !== 'splice' && act !== 'refill') state.checks.set(key, checkOf(state, entry, line));
     return;
   }
   const there = state.slots.get(key);

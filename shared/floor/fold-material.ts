@@ -11,17 +11,15 @@ import {
   dropEmptied,
   dropOnce,
   isOlderTape,
-  isStillTwice,
   settle,
-  stepBack,
-  tellTwice,
-  unmend,
 } from './conflicts.ts';
+import { dropReady, putReady } from './fold-feeders.ts';
 import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
+import { comingIn, holdsLoose, keepLoose, kindOfPackage, looseIn } from './packs.ts';
 import { emptyReel, recount } from './recount.ts';
 import { nameByEntry } from './reel-id.ts';
-import { elsewhere, freeReels, holdReels, isAt, type Mark } from './reel-places.ts';
+import { elsewhere, freeReels, isAt, type Mark } from './reel-places.ts';
 import {
   countMark,
   endLedger,
@@ -36,6 +34,8 @@ import {
   windowOf,
 } from './remaining.ts';
 import { type FloorState, type Hold, type SlotState, slotKey, type Tape } from './state.ts';
+import { takeBack } from './take-back.ts';
+import type { PackageKind } from './vocabulary.ts';
 import { wantedOn } from './wanted.ts';
 
 type Verified = PayloadOf<'reel.verified'>;
@@ -84,7 +84,8 @@ export function foldMaterial(state: FloorState, entry: MaterialEntry): void {
         });
       }
       const facts = clearedFacts(state, hold.facts);
-      if (facts.cart === undefined) place(state, facts, { ...mark, cleared: hold.entry });
+      if (facts.readying) putReady(state, { ...hold, facts });
+      else if (facts.cart === undefined) place(state, facts, { ...mark, cleared: hold.entry });
       else putOnCart(state, facts.cart, { ...hold, facts });
       return;
     }
@@ -123,6 +124,7 @@ export function place(
     seeInSweep(state, facts.line, facts.slot);
     return;
   }
+  dropReady(state, facts);
   const same = sameReelThere(state, facts, mark);
   if (same !== null) {
     stayOn(state, same);
@@ -133,27 +135,32 @@ export function place(
   const there = state.slots.get(key);
   const done = state.runs.get(state.current.get(facts.line) ?? '')?.done ?? 0;
   const forPart = wantedOn(state, facts.setup, facts.slot)?.part ?? null;
-  const tape: Tape = {
+  const told: Tape = {
     ...tapeOf(facts, mark, done),
     ...knownSpread(state, facts),
     forPart,
     ...(cleared === undefined ? {} : { cleared }),
   };
+  const tape = comingIn(told, kindPutOn(state, facts, told.reel));
+  const { isJoined, isExchange } = waysOf(facts);
+  // Somebody else's hands were there in between: what came off is not what was to come off.
+  const isOther =
+    isExchange && there !== undefined && (facts.replaces ?? null) !== (there.tapes.at(-1)?.entry ?? null);
+  if (isExchange && there && !isOther) {
+    keepLoose(state, there, { purged: false, left: slotEstimate(state, there).parts });
+    takeTapesOff(state, there, { quantity: null, sd: 0, basis: null });
+    dropConflicts(state, there, mark.entry);
+  }
   const placed =
-    facts.act === 'splice' && there
-      ? joinTape(state, there, { tape, mark, cut: facts.cut ?? null, setup: facts.setup })
-      : {
-          line: facts.line,
-          slot: facts.slot,
-          feeder: facts.feeder,
-          tapes: [tape],
-          usedBefore: 0,
-          ...countMark(state, facts.line),
-          ledger: startLedger([tape], mark.entry, labelShareOf(state, facts.line)),
-          ...mark,
-          before: there ? { ...there, before: null } : null,
-        };
-  if (facts.act === 'load' && there) {
+    isJoined && there
+      ? joinTape(state, there, {
+          tape,
+          mark,
+          cut: facts.act === 'refill' ? 0 : (facts.cut ?? null),
+          setup: facts.setup,
+        })
+      : standNew(state, facts.slot, { facts, tape, mark, there: there ?? null });
+  if ((facts.act === 'load' || isOther) && there) {
     addConflict(state, {
       kind: 'slot-loaded-twice',
       line: facts.line,
@@ -165,16 +172,54 @@ export function place(
       atMs: mark.atMs,
     });
   }
-  if (there && facts.act === 'load') freeReels(state, there);
+  if (there && (facts.act === 'load' || isOther)) freeReels(state, there);
   state.slots.set(key, placed);
   const off = state.takenOff.get(key);
-  if (facts.act === 'load') dropEmptied(state, placed, mark.entry);
+  if (!isJoined) dropEmptied(state, placed, mark.entry);
   else if (!there && off) {
     addUnloaded(state, placed, { entries: [off.entry, mark.entry], atMs: mark.atMs });
   }
   seeInSweep(state, facts.line, facts.slot);
   putReel(state, tape, placed);
   dropOnce(state, mark.entry);
+}
+
+/** What comes on: what is poured over something loose lies loose with it, whatever it came in. */
+function kindPutOn(state: FloorState, { act, comesIn }: Verified, reel: string): PackageKind {
+  return act === 'refill' ? 'bulk' : (comesIn ?? kindOfPackage(state, reel) ?? 'tape');
+}
+
+/** Whether what comes is joined to what stands there, or takes its place. */
+function waysOf({ act }: Verified): { readonly isJoined: boolean; readonly isExchange: boolean } {
+  return { isJoined: act === 'splice' || act === 'refill', isExchange: act === 'exchange' };
+}
+
+/** A slot on which something new stands; what lay loose in its feeder before may still be there, under it. */
+function standNew(
+  state: FloorState,
+  slot: string,
+  of: {
+    readonly facts: Verified;
+    readonly tape: Tape;
+    readonly mark: Mark;
+    readonly there: SlotState | null;
+  },
+): SlotState {
+  const { facts, tape, mark, there } = of;
+  const { line, feeder } = facts;
+  const loose = tape.comesIn === 'bulk' ? looseIn(state, { line, slot, feeder }) : [];
+  const tapes = [...loose.filter(({ reel }) => reel !== tape.reel), tape];
+  return {
+    line,
+    slot,
+    feeder,
+    tapes,
+    usedBefore: 0,
+    ...countMark(state, line),
+    ledger: startLedger(tapes, mark.entry, labelShareOf(state, line)),
+    ...mark,
+    before: there ? { ...there, before: null } : null,
+  };
 }
 
 /** A reel that is on its slot already stays there, with what is known of it by now. */
@@ -235,7 +280,8 @@ function joinTape(
   const all = usedPlacements(state, there);
   const taken = placedSinceLedger(state, there);
   const { count: placed, doubt } = taken;
-  const window = windowOf(state, there, joining.setup);
+  const isRefill = holdsLoose({ tapes: [...there.tapes, tape] });
+  const window = isRefill ? null : windowOf(state, there, joining.setup);
   const ledger = joinLedger(there.ledger, tape, {
     placed,
     doubt,
@@ -254,7 +300,8 @@ function joinTape(
   }
   let used = all;
   const tapes = [...there.tapes];
-  while (tapes.length > 1) {
+  // What lies loose under the rest is never known to be used up.
+  while (tapes.length > 1 && !isRefill) {
     const count = tapes[0]?.count ?? null;
     const behind = tapes.slice(1).reduce((sum, each) => sum + (each.count ?? 0), 0);
     const pulledThrough = window !== null && behind >= window.opens;
@@ -287,8 +334,9 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
   const there = state.slots.get(key);
   if (!there) return;
   settleTurns(state, facts.line, facts.slot);
-  const left = slotEstimate(state, there);
+  const left = slotEstimate(state, there).parts;
   const placed = placedSinceLedger(state, there);
+  keepLoose(state, there, { purged: facts.purged === true, left: facts.quantity ?? left });
   if (facts.quantity !== null) {
     endLedger(state, there, {
       ...mark,
@@ -298,8 +346,24 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
       endSd: facts.sd ?? 0,
     });
   }
+  takeTapesOff(state, there, facts);
   state.slots.delete(key);
   state.takenOff.set(key, { entry: mark.entry, was: { ...there, before: null } });
+  dropConflicts(state, there, mark.entry);
+  const last = there.tapes.at(-1);
+  if (last && isOlderTape(state, there, facts)) {
+    addUnloaded(state, there, { entries: [last.entry, mark.entry], atMs: mark.atMs });
+  }
+}
+
+/** The reels of a slot are off it, with what was counted on them, else what is reckoned to be left. */
+function takeTapesOff(
+  state: FloorState,
+  there: SlotState,
+  facts: Pick<PayloadOf<'reel.unloaded'>, 'quantity' | 'sd' | 'basis'>,
+): void {
+  const left = slotEstimate(state, there);
+  const placed = placedSinceLedger(state, there);
   for (const tape of there.tapes) {
     const reel = state.reels.get(tape.reel);
     if (!reel || !isAt(reel.at, there)) continue;
@@ -315,57 +379,6 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
       cameOff: last && facts.quantity === null ? openEvidence(there, there.ledger, placed) : null,
     });
   }
-  dropConflicts(state, there, mark.entry);
-  const last = there.tapes.at(-1);
-  if (last && isOlderTape(state, there, facts)) {
-    addUnloaded(state, there, { entries: [last.entry, mark.entry], atMs: mark.atMs });
-  }
-}
-
-/** A correction undoes what the named entry did to a slot, as long as nothing newer stands on it; what still contradicts stays told. */
-function takeBack(state: FloorState, of: string, by: string): void {
-  state.holds.delete(of);
-  const told = [...state.conflicts.values()].filter(({ entries }) => entries.includes(of));
-  for (const { conflict } of told) state.conflicts.delete(conflict);
-  const restored = undo(state, of);
-  if (restored) addTwice(state, restored);
-  for (const conflict of told) if (isStillTwice(state, conflict)) tellTwice(state, conflict);
-  stepBack(state, told, of);
-  unmend(state, of);
-  dropOnce(state, by);
-}
-
-/** Takes back what an entry did to a slot; what stands there again, null where nothing does or the entry is no slot's newest. */
-function undo(state: FloorState, of: string): SlotState | null {
-  for (const [key, slot] of state.slots) {
-    if (slot.before?.entry === of) state.slots.set(key, { ...slot, before: null });
-    if (slot.entry !== of) continue;
-    freeReels(state, slot);
-    if (slot.before) {
-      state.slots.set(key, slot.before);
-      holdReels(state, slot.before);
-    } else state.slots.delete(key);
-    return slot.before;
-  }
-  for (const [key, taken] of state.takenOff) {
-    if (taken.entry !== of) continue;
-    const { was } = taken;
-    const there = state.slots.get(key);
-    if (state.corrected.has(was.entry)) return null;
-    if (there) {
-      // Another reel was loaded since: which of them is on the slot?
-      const { line, slot, atMs } = there;
-      const at = { line, slots: [slot], lines: [line], reel: null, atMs };
-      const choices = [was, { ...there, before: null }];
-      addConflict(state, { ...at, kind: 'slot-loaded-twice', entries: [was.entry, there.entry], choices });
-      return null;
-    }
-    state.slots.set(key, was);
-    state.takenOff.delete(key);
-    holdReels(state, was);
-    return was;
-  }
-  return null;
 }
 
 function seeInSweep(state: FloorState, line: string, slot: string): void {

@@ -2,7 +2,8 @@
 
 import type { EntryOf } from './kinds.ts';
 import { approveMaker, nameMakers, withdrawMaker } from './maker-lists.ts';
-import { type FloorState, type LineRules, needKey } from './state.ts';
+import { unsigned } from './passkey.ts';
+import { type FloorState, type LineRules, needKey, THE_PLANT } from './state.ts';
 
 type TabletEntry = EntryOf<'tablet.opened' | 'tablet.named'>;
 
@@ -13,6 +14,7 @@ type RuleEntry = EntryOf<
   | 'line.panels-ruled'
   | 'line.idle-ruled'
   | 'line.age-ruled'
+  | 'line.pictures-ruled'
   | 'line.crewed'
   | 'line.splices-ruled'
 >;
@@ -30,7 +32,7 @@ type PlantEntry =
   | SupplyEntry
   | SetupEntry
   | WarningEntry
-  | EntryOf<'line.defined' | 'entry.corrected'>;
+  | EntryOf<'plant.named' | 'line.defined' | 'entry.corrected'>;
 
 /** Applies one entry to what is known of the plant. */
 export function foldPlant(state: FloorState, entry: PlantEntry): void {
@@ -38,6 +40,9 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
     case 'tablet.opened':
     case 'tablet.named':
       foldTablet(state, entry);
+      return;
+    case 'plant.named':
+      state.plant.set(THE_PLANT, entry.payload);
       return;
     case 'line.defined':
       state.lines.set(entry.payload.line, entry.payload);
@@ -48,6 +53,7 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
     case 'line.panels-ruled':
     case 'line.idle-ruled':
     case 'line.age-ruled':
+    case 'line.pictures-ruled':
     case 'line.crewed':
     case 'line.splices-ruled':
       foldRule(state, entry);
@@ -105,11 +111,11 @@ function foldRule(state: FloorState, entry: RuleEntry): void {
       const before = state.rules.get(line);
       // A tablet of an older version knows the rules' own shifts alone: what it changes there counts.
       if (before && hoursOf(before) !== hoursOf(entry.payload)) state.calendars.delete(line);
-      state.rules.set(line, entry.payload);
+      state.rules.set(line, unsigned(entry.payload));
       return;
     }
     case 'line.calendar-ruled':
-      state.calendars.set(entry.payload.line, entry.payload);
+      state.calendars.set(entry.payload.line, unsigned(entry.payload));
       return;
     case 'line.climate-ruled': {
       const { line, celsius, humidity } = entry.payload;
@@ -117,7 +123,7 @@ function foldRule(state: FloorState, entry: RuleEntry): void {
       return;
     }
     case 'line.panels-ruled':
-      state.inLines.set(entry.payload.line, entry.payload);
+      state.inLines.set(entry.payload.line, unsigned(entry.payload));
       return;
     case 'line.idle-ruled':
       state.idles.set(entry.payload.line, entry.payload.minutes);
@@ -125,6 +131,11 @@ function foldRule(state: FloorState, entry: RuleEntry): void {
     case 'line.age-ruled':
       state.ageLimits.set(entry.payload.line, entry.payload.limits);
       return;
+    case 'line.pictures-ruled': {
+      const { line, ...rule } = entry.payload;
+      state.pictureRules.set(line, rule);
+      return;
+    }
     case 'line.crewed':
       state.crews.set(entry.payload.line, entry.payload.operators);
       return;

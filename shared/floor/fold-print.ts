@@ -91,10 +91,24 @@ function name(state: FloorState, facts: EntryOf<'reel.named'>['payload'], entry:
   const known = state.reels.get(was);
   state.reels.delete(was);
   state.reels.set(reel, known === undefined ? asTold : { ...known, reel });
-  const byReel: readonly Map<string, unknown>[] = [state.exposures, state.expiries, state.labelTimes];
+  const byReel: readonly Map<string, unknown>[] = [
+    state.exposures,
+    state.expiries,
+    state.labelTimes,
+    state.packs,
+  ];
   for (const map of byReel) moveKey(map, was, reel);
-  const { slots, takenOff, blocks, conflicts, mended, carts } = state;
-  const naming: readonly Map<string, unknown>[] = [slots, takenOff, blocks, conflicts, mended, carts];
+  const { slots, takenOff, blocks, conflicts, mended, carts, loose, ready } = state;
+  const naming: readonly Map<string, unknown>[] = [
+    slots,
+    takenOff,
+    blocks,
+    conflicts,
+    mended,
+    carts,
+    loose,
+    ready,
+  ];
   for (const map of naming) replaceIn(map, was, reel);
 }
 

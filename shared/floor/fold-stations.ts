@@ -16,15 +16,13 @@ import {
 import type { EntryOf } from './kinds.ts';
 import { recipeKey } from './recipes.ts';
 import type { FloorState, Run } from './state.ts';
-import type { BootTotal, Counter, HandCount, Station } from './station-state.ts';
+import { type BootTotal, type Counter, type HandCount, STOOD_KEPT, type Station } from './station-state.ts';
 
 const BOOTS_KEPT = 8;
 const ADVANCES_KEPT = 64;
 const NOTICES_KEPT = 20;
 const HAND_KEPT = 192;
 const BOTH_KEPT = 8;
-/** Whiles in which a station stood. */
-const STOOD_KEPT = 64;
 
 /** Kinds that this fold handles. */
 type StationEntry = EntryOf<

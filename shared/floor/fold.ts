@@ -4,10 +4,11 @@
 
 import type { Entry } from '../log/entry.ts';
 import { actOf } from './acts.ts';
+import { endsWork, keepWork, workingBefore } from './fold-feeders.ts';
 import { notePasskeyUse } from './fold-passkeys.ts';
 import { asNamed } from './fold-print.ts';
 import { type FloorEntry, readFloorEntry } from './kinds.ts';
-import { foldOf } from './registry.ts';
+import { foldOf, touchesOf } from './registry.ts';
 import { foldRights, type Trust } from './rights.ts';
 import type { FloorState } from './state.ts';
 
@@ -26,7 +27,9 @@ export function applyEntry(state: FloorState, entry: Entry, trust: Trust | null 
 export function applyFloorEntry(state: FloorState, entry: FloorEntry, trust: Trust | null = null): void {
   if (trust) foldRights(state, entry, actOf(state, entry), trust);
   if (trust && 'passkey' in entry.payload) notePasskeyUse(state, entry, trust.signedBy(entry));
+  const working = endsWork.has(entry.kind) ? workingBefore(state, touchesOf(state, entry).slots) : null;
   foldOf(entry)(state, asNamed(state, entry));
+  if (working) keepWork(state, working);
 }
 
 /** Applies entries that are already in folding order. */

@@ -2,6 +2,7 @@
 // panels that were scrapped.
 
 import * as z from 'zod/mini';
+import { signedByPasskey } from './kinds-passkeys.ts';
 import { id, short } from './payload-fields.ts';
 import { sources } from './vocabulary.ts';
 
@@ -9,7 +10,7 @@ import { sources } from './vocabulary.ts';
 export const linePayloadSchemas = {
   /** Minutes without a touch after which whoever is signed in on a tablet of the line is signed out. */
   'line.idle-ruled': () =>
-    z.strictObject({ line: id, minutes: z.int().check(z.minimum(1), z.maximum(1440)) }),
+    z.strictObject({ line: id, minutes: z.int().check(z.minimum(1), z.maximum(1440)), ...signedByPasskey }),
   /** How many people share the line's splices now. */
   'line.crewed': () => z.strictObject({ line: id, operators: z.int().check(z.minimum(1), z.maximum(6)) }),
   /** Parts that a splice itself costs, by the width of tape that the feeder takes, mm; null: every other width. An empty list: not known. */
@@ -22,6 +23,7 @@ export const linePayloadSchemas = {
           parts: z.number().check(z.minimum(0), z.maximum(1000)),
         }),
       ),
+      ...signedByPasskey,
     }),
   /** Panels built and counted that are thrown away: their parts are gone, and as many more are to be built. */
   'panels.scrapped': () =>

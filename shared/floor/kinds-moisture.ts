@@ -3,6 +3,7 @@
 // setups, exposure and verdicts.
 
 import * as z from 'zod/mini';
+import { signedByPasskey } from './kinds-passkeys.ts';
 import { id, positive, short } from './payload-fields.ts';
 import { bakeBodies, packageFamilies } from './vocabulary.ts';
 
@@ -19,6 +20,7 @@ export const moisturePayloadSchemas = {
       line: id,
       celsius: z.number().check(z.minimum(0), z.maximum(60)),
       humidity: z.number().check(z.minimum(0), z.maximum(100)),
+      ...signedByPasskey,
     }),
   /** What is known of a part's package. Null = not known; a newer entry about the part stands in for an older one whole. */
   'part.described': () =>
@@ -66,6 +68,7 @@ export const moisturePayloadSchemas = {
           }),
         )
         .check(z.maxLength(200)),
+      ...signedByPasskey,
     }),
   /** The floor life that the label of a level 6 reel states, hours after its bake. */
   'reel.timed': () => z.strictObject({ reel: id, hours: positive }),

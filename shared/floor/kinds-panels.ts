@@ -24,6 +24,7 @@ export const panelPayloadSchemas = {
           .check(z.refine(({ least, most }) => least <= most)),
       ),
       missed: z.number().check(z.minimum(0), z.maximum(0.5)),
+      ...signedByPasskey,
     }),
   /** A panel's code was scanned where it goes into a machine. With its count it tells how many panels lie between the two. */
   'panel.seen': () =>

@@ -3,7 +3,7 @@
 import * as z from 'zod/mini';
 import type { Json } from '../log/entry.ts';
 import { count, id, moment, orNull, positive, short, text, whole } from './payload-fields.ts';
-import { airs, countBases, sources, verdicts, verifyActs } from './vocabulary.ts';
+import { airs, countBases, packageKinds, sources, verdicts, verifyActs } from './vocabulary.ts';
 
 /** One reason of a verdict: a code and its facts. */
 export interface VerdictReason {
@@ -49,6 +49,12 @@ export const reelPayloadSchemas = {
       cut: z.optional(count),
       /** Where it was held at a cart, for this slot: clearing it puts it on the cart and not on the line. */
       cart: z.optional(id),
+      /** What it comes in, where that is known not to be tape. */
+      comesIn: z.optional(z.enum(packageKinds)),
+      /** At an exchange: the entry that had put on what stood there as whoever exchanged it saw it; null where they saw nothing. */
+      replaces: z.optional(orNull(short)),
+      /** The feeder on which it was made ready for another slot or away from the line: it was not verified for a slot. */
+      readying: z.optional(z.literal(true)),
     }),
   'reel.unloaded': () =>
     z.strictObject({
@@ -68,6 +74,8 @@ export const reelPayloadSchemas = {
       via: z.enum(sources),
       /** Where it went off with the bank that this cart replaced: many at once, so it tells nothing of one handling. */
       cart: z.optional(id),
+      /** What lay loose in the feeder was emptied out with it. Absent: some of it may be in there still. */
+      purged: z.optional(z.literal(true)),
     }),
   'reel.counted': () =>
     z.strictObject({

@@ -1,6 +1,7 @@
 // Entry kinds of stations: places on a line where a device, not a person, tells how many panels have passed, and who counts on a line.
 
 import * as z from 'zod/mini';
+import { signedByPasskey } from './kinds-passkeys.ts';
 import { id, orNull, short, whole } from './payload-fields.ts';
 import {
   airedSays,
@@ -156,7 +157,7 @@ export const stationPayloadSchemas = {
     }),
   /** An engineer lets a station's link answer its machine, or no more; `unsure`: what is said where it cannot know. */
   'station.interlock-ruled': () =>
-    z.strictObject({ ...station, on: z.boolean(), unsure: z.enum(unsureResults) }),
+    z.strictObject({ ...station, on: z.boolean(), unsure: z.enum(unsureResults), ...signedByPasskey }),
   /** What a link answered when a machine asked whether materials are right where they are: each with the result as sent, and why. */
   'station.answered': () =>
     z.strictObject({

@@ -9,17 +9,34 @@ import { decisionPayloadSchemas } from './kinds-decisions.ts';
 import { labelPayloadSchemas } from './kinds-labels.ts';
 import { linePayloadSchemas } from './kinds-line.ts';
 import { moisturePayloadSchemas } from './kinds-moisture.ts';
+import { packPayloadSchemas } from './kinds-packs.ts';
 import { panelPayloadSchemas } from './kinds-panels.ts';
-import { passkeyPayloadSchemas } from './kinds-passkeys.ts';
+import { partPayloadSchemas } from './kinds-parts.ts';
+import { passkeyPayloadSchemas, signedByPasskey } from './kinds-passkeys.ts';
+import { pastePayloadSchemas } from './kinds-paste.ts';
+import { picturePayloadSchemas } from './kinds-pictures.ts';
 import { plantPayloadSchemas, weekly } from './kinds-plant.ts';
 import { printPayloadSchemas } from './kinds-print.ts';
 import { reelPayloadSchemas } from './kinds-reels.ts';
 import { rightPayloadSchemas } from './kinds-rights.ts';
 import { skippedSchema, stationPayloadSchemas } from './kinds-stations.ts';
+import { storePayloadSchemas } from './kinds-store.ts';
 import { count, id, moment, orNull, positive, short, text, whole } from './payload-fields.ts';
-import { pickOrders, roles, sides, sources, stopReasons, warningLevels } from './vocabulary.ts';
+import {
+  bankHolds,
+  packageKinds,
+  pickOrders,
+  roles,
+  sides,
+  sources,
+  stopReasons,
+  warningLevels,
+} from './vocabulary.ts';
 
 const jsonObject = z.record(z.string(), z.json()) as unknown as z.ZodMiniType<JsonObject>; // same values, read only
+
+/** Numbers of characters that a site's bar codes have. */
+const codeLengths = z.array(z.int().check(z.minimum(1), z.maximum(80))).check(z.maxLength(20));
 
 /** One slot of a setup: what it wants. `pitchMm`, `tapeWidthMm` in mm; `positions` in 8 mm steps. */
 export const setupSlotSchema = z.strictObject({
@@ -40,11 +57,16 @@ export const setupSlotSchema = z.strictObject({
   feederType: z.optional(id),
   drive: z.optional(short),
   pocketMm: z.optional(positive),
+  /** What the parts come in, where the sheet says that it is no tape. */
+  comesIn: z.optional(z.enum(packageKinds)),
   /** Means nothing and is written by nobody: an old log that carries it is still read. */
   shares: z.optional(z.unknown()),
   /** Where slots of the same part are used in turn: the place of this one; the first that has parts feeds, and takes `perPanel` alone. */
   turn: z.optional(z.int().check(z.minimum(1))),
 });
+
+/** 32 bytes. */
+const secret = z.string().check(z.regex(/^[\w-]{43}$/));
 
 /** The shape of every kind's payload, each made when asked for: `schemaOf` keeps it. Unknown keys are refused. */
 export const payloadSchemas = {
@@ -63,13 +85,19 @@ export const payloadSchemas = {
       person: id,
       name: short,
       role: z.enum(roles),
-      badge: short,
+      /** What the badge says, as older versions wrote it. */
+      badge: z.optional(short),
+      /** What the badge says, as its hash under a key of `badges.keyed` (`badge.ts`). */
+      badgeMark: z.optional(z.strictObject({ key: id, mark: secret })),
       /** As older versions wrote it: what checks the PIN. */
       pin: z.optional(orNull(z.strictObject({ salt: short, hash: short, rounds: whole }))),
       /** The name of a new PIN, null for none: what checks it lies with the server and on tablets. Without it and `pin` the PIN stays as it was. */
       pinSet: z.optional(orNull(id)),
+      ...signedByPasskey,
     }),
-  'person.removed': () => z.strictObject({ person: id }),
+  /** A key that marks badges: every tablet of the plant needs it, and exports leave it out. */
+  'badges.keyed': () => z.strictObject({ key: id, secret }),
+  'person.removed': () => z.strictObject({ person: id, ...signedByPasskey }),
   'person.signed-in': () =>
     z.strictObject({
       person: id,
@@ -103,6 +131,8 @@ export const payloadSchemas = {
               positions: whole,
               /** The first slot as it is written on the machine; absent where slots were known from sheets alone. */
               first: z.optional(short),
+              /** What stands there instead of feeders; absent: feeders. */
+              holds: z.optional(z.enum(bankHolds)),
             }),
           ),
         }),
@@ -133,6 +163,9 @@ export const payloadSchemas = {
       feedersKnown: z.boolean(),
       /** Which reel off the line is taken first; absent: the oldest. */
       pickOrder: z.optional(z.enum(pickOrders)),
+      /** Bar codes that the camera reads besides the usual ones, by the numbers of characters that they have; absent or empty: none. */
+      alsoRead: z.optional(z.strictObject({ code93: codeLengths, itf: codeLengths })),
+      ...signedByPasskey,
     }),
   'feeder.known': () =>
     z.strictObject({
@@ -142,7 +175,7 @@ export const payloadSchemas = {
       positions: z.int().check(z.minimum(1)),
     }),
   'feeder.withdrawn': () => z.strictObject({ feeder: id, reason: short }),
-  'supplier.approved': () => z.strictObject({ supplierPart: short, part: id }),
+  'supplier.approved': () => z.strictObject({ supplierPart: short, part: id, ...signedByPasskey }),
   'supplier.withdrawn': () => z.strictObject({ supplierPart: short, part: id }),
   'setup.taken': () =>
     z.strictObject({
@@ -217,7 +250,7 @@ export const payloadSchemas = {
       part: orNull(short),
       reason: short,
     }),
-  'material.released': () => z.strictObject({ block: id, reason: short, by: id }),
+  'material.released': () => z.strictObject({ block: id, reason: short, by: id, ...signedByPasskey }),
   'sweep.started': () => z.strictObject({ line: id, sweep: id }),
   'sweep.ended': () => z.strictObject({ line: id, sweep: id, seen: whole, missing: z.array(short) }),
   'warning.acknowledged': () =>
@@ -247,6 +280,7 @@ export const payloadSchemas = {
     }),
   ...labelPayloadSchemas,
   ...printPayloadSchemas,
+  ...packPayloadSchemas,
   ...linePayloadSchemas,
   ...plantPayloadSchemas,
   ...panelPayloadSchemas,
@@ -255,8 +289,12 @@ export const payloadSchemas = {
   'state.differed': () => z.strictObject({ from: orNull(id), entries: whole, parts: z.array(short) }),
   ...changePayloadSchemas,
   ...moisturePayloadSchemas,
+  ...partPayloadSchemas,
+  ...storePayloadSchemas,
+  ...pastePayloadSchemas,
   ...rightPayloadSchemas,
   ...passkeyPayloadSchemas,
+  ...picturePayloadSchemas,
 } as const;
 
 export type EntryKind = keyof typeof payloadSchemas;

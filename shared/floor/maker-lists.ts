@@ -26,10 +26,27 @@ function lists(setup: Setup): ReadonlyMap<string, readonly string[]> {
   return made;
 }
 
-/** The makers' numbers that a setup names for a part, withdrawn ones too; empty where it has no list for it. */
+/** Where the list's makers of a part in one product stand in the map. */
+export function makerKey(product: string, part: string): string {
+  return `${product}\n${part}`;
+}
+
+/** Product and part of a `makerKey`. */
+export function productAndPart(key: string): readonly [product: string, part: string] {
+  const at = key.lastIndexOf('\n');
+  return [key.slice(0, at), key.slice(at + 1)];
+}
+
+/**
+ * The makers' numbers that a setup names for a part, withdrawn ones too, and those that the plant's list has for its product; empty where neither
+ * has a list for it.
+ */
 export function makersListed(state: FloorState, setup: string, part: string): readonly string[] {
   const taken = state.setups.get(setup);
-  return (taken && lists(taken).get(part)) ?? [];
+  if (!taken) return [];
+  const own = lists(taken).get(part) ?? [];
+  const more = state.productMakers.get(makerKey(taken.product, part)) ?? [];
+  return more.length === 0 ? own : [...new Set([...own, ...more])];
 }
 
 /** Those of a setup's list for a part that nobody withdrew. */
@@ -44,11 +61,29 @@ export function makersApproved(state: FloorState, setup: string, part: string): 
 export function approveMaker(state: FloorState, supplierPart: string, part: string): void {
   nameMaker(state.approvals, supplierPart, part);
   nameMaker(state.approvedByHand, supplierPart, part);
-  for (const setup of state.setups.values()) {
-    const left = setup.withdrawn?.filter((gone) => gone.part !== part || gone.supplierPart !== supplierPart);
-    if (left && left.length !== setup.withdrawn?.length)
-      state.setups.set(setup.setup, { ...setup, withdrawn: left });
-  }
+  for (const setup of state.setups.values()) approveAgain(state, setup, { supplierPart, part });
+}
+
+/** The plant's list approves a maker's number for a part in one product: in its setups, those to come and those from which it was withdrawn. */
+export function approveMakerIn(
+  state: FloorState,
+  product: string,
+  { supplierPart, part }: Pick<WithdrawnMaker, 'supplierPart' | 'part'>,
+): void {
+  nameMaker(state.approvals, supplierPart, part);
+  nameMaker(state.productMakers, makerKey(product, part), supplierPart);
+  for (const setup of state.setups.values())
+    if (setup.product === product) approveAgain(state, setup, { supplierPart, part });
+}
+
+function approveAgain(
+  state: FloorState,
+  setup: Setup,
+  { supplierPart, part }: Pick<WithdrawnMaker, 'supplierPart' | 'part'>,
+): void {
+  const left = setup.withdrawn?.filter((gone) => gone.part !== part || gone.supplierPart !== supplierPart);
+  if (left && left.length !== setup.withdrawn?.length)
+    state.setups.set(setup.setup, { ...setup, withdrawn: left });
 }
 
 /** A setup that is taken in names makers for its own product; what was withdrawn before is approved anew there, and there alone. */
@@ -68,6 +103,13 @@ export function withdrawMaker(state: FloorState, gone: WithdrawnMaker): void {
   for (const setup of state.setups.values()) {
     if (!makersApproved(state, setup.setup, part).includes(supplierPart)) continue;
     state.setups.set(setup.setup, { ...setup, withdrawn: [...(setup.withdrawn ?? []), gone] });
+  }
+  for (const [key, numbers] of state.productMakers) {
+    if (productAndPart(key)[1] !== part || !numbers.includes(supplierPart)) continue;
+    state.productMakers.set(
+      key,
+      numbers.filter((each) => each !== supplierPart),
+    );
   }
 }
 

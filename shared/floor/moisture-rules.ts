@@ -2,6 +2,7 @@
 // entry rules whole; the cells are kept by name, so that a look-up costs one step.
 
 import type { PayloadOf } from './kinds.ts';
+import { unsigned } from './passkey.ts';
 import type { BakeBody } from './vocabulary.ts';
 
 /** What is known of a part's package, as it was last described. */
@@ -49,7 +50,7 @@ export function rulingOf(
   told: Pick<MoistureRuling, 'entry' | 'by' | 'atMs'>,
 ): MoistureRuling {
   return {
-    ruled: payload,
+    ruled: unsigned(payload),
     lives: new Map(payload.lives.map((cell) => [lifeKey(cell), cell.days])),
     bakes: new Map(payload.bakes.map((cell) => [bakeKey(cell), cell.hours])),
     ...told,

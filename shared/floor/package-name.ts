@@ -1,7 +1,7 @@
 // What is a reel called that came without an id? Method: it has a name already, `~` and the entry that first named it; the id on its printed label is
 // that entry's, made short. So two tablets that both print a label for it print the same id, and a reprint is the same again.
 
-import { packageId } from '../labels/package-id.ts';
+import { packageId, readPackageId } from '../labels/package-id.ts';
 
 /**
  * 64 bits mixed from a text, as 16 hex digits. The name of a chain is chance already: all that is asked is that no part of it is lost. Refused: the hash of the
@@ -18,6 +18,12 @@ function mixed(text: string): string {
   one = Math.imul(one ^ (one >>> 16), 2246822507) ^ Math.imul(other ^ (other >>> 13), 3266489909);
   other = Math.imul(other ^ (other >>> 16), 2246822507) ^ Math.imul(one ^ (one >>> 13), 3266489909);
   return [one, other].map((half) => (half >>> 0).toString(16).padStart(8, '0')).join('');
+}
+
+/** True for an id as the plant gives them to packages that came without one. Never throws. */
+export function isPackageId(text: string): boolean {
+  const read = readPackageId(text);
+  return read !== null && read !== 'wrong';
 }
 
 /** The id for the package that an entry (`tablet/epoch/seq`) first named. Throws RangeError where that is no name of an entry. */

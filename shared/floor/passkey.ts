@@ -72,3 +72,11 @@ export function followPerson(
     else passkeys.set(credential, { ...held, removed: positionOf(entry) });
   }
 }
+
+/** What an entry says without the signature under it: what the floor keeps of it, since a signature is of one entry alone. */
+export function unsigned<P extends { readonly passkey?: unknown }>({
+  passkey: _,
+  ...payload
+}: P): Omit<P, 'passkey'> {
+  return payload;
+}

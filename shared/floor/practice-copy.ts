@@ -5,6 +5,7 @@
 
 import { panelsToGo } from './building.ts';
 import type { EntryKind, PayloadOf, SetupSlot } from './kinds.ts';
+import { productAndPart } from './maker-lists.ts';
 import { hasOwnId, ownIdOf } from './reel-id.ts';
 import { slotLeft } from './remaining.ts';
 import type { FloorState, Person, SlotState, Tape } from './state.ts';
@@ -13,6 +14,9 @@ import type { FloorState, Person, SlotState, Tape } from './state.ts';
 export type ToldEntry = {
   [K in EntryKind]: { readonly kind: K; readonly payload: PayloadOf<K> };
 }[EntryKind];
+
+/** Parts of the plant's list in one entry: few enough for the longest texts. */
+const LISTED_AT_ONCE = 100;
 
 /** The run of a practice floor. */
 const PRACTICE_RUN = 'practice-run';
@@ -26,6 +30,7 @@ export function copyForPractice(state: FloorState, line: string): readonly ToldE
   const defined = state.lines.get(line);
   if (!defined) return [];
   return [
+    ...[...state.plant.values()].map((payload): ToldEntry => ({ kind: 'plant.named', payload })),
     ...peopleAndParts(state),
     { kind: 'line.defined', payload: defined },
     ...rulesOf(state, line),
@@ -39,6 +44,7 @@ export function copyForPractice(state: FloorState, line: string): readonly ToldE
 
 function peopleAndParts(state: FloorState): ToldEntry[] {
   const told: ToldEntry[] = [];
+  for (const [key, secret] of state.badgeKeys) told.push({ kind: 'badges.keyed', payload: { key, secret } });
   for (const person of state.people.values()) told.push({ kind: 'person.added', payload: toldAgain(person) });
   for (const payload of state.feeders.values()) told.push({ kind: 'feeder.known', payload });
   for (const payload of state.feederTypes.values()) told.push({ kind: 'feeder-type.known', payload });
@@ -59,8 +65,54 @@ function peopleAndParts(state: FloorState): ToldEntry[] {
     if (weighed) told.push({ kind: 'reel.calibrated', payload: { ...none, part, ...weighed } });
   }
   for (const part of state.parts.values()) told.push({ kind: 'part.described', payload: part });
+  told.push(...listedParts(state));
+  for (const [place, air] of state.placeAirs)
+    told.push({ kind: 'place.described', payload: { place, ...air } });
   for (const { ruled } of state.moisture.values()) told.push({ kind: 'moisture.ruled', payload: ruled });
   return told;
+}
+
+/** The plant's list, so many parts an entry. */
+function listedParts(state: FloorState): ToldEntry[] {
+  const makersOf = makersInProducts(state);
+  const parts = [...state.listed.values()].map(({ source: _, ...facts }) => {
+    const {
+      family = null,
+      pins = null,
+      bodyMm = null,
+      bodyXMm = null,
+      bodyYMm = null,
+      msl = null,
+    } = state.parts.get(facts.part) ?? {};
+    return {
+      ...facts,
+      family,
+      pins,
+      bodyMm,
+      bodyXMm,
+      bodyYMm,
+      msl,
+      makers: makersOf.get(facts.part) ?? [],
+    };
+  });
+  const told: ToldEntry[] = [];
+  for (let at = 0; at < parts.length; at += LISTED_AT_ONCE)
+    told.push({
+      kind: 'parts.listed',
+      payload: { source: PRACTICE_RUN, parts: parts.slice(at, at + LISTED_AT_ONCE) },
+    });
+  return told;
+}
+
+/** The list's makers for one product, by part. */
+function makersInProducts(state: FloorState) {
+  const byPart = new Map<string, { supplierPart: string; product: string }[]>();
+  for (const [key, numbers] of state.productMakers) {
+    const [product, part] = productAndPart(key);
+    const makers = numbers.map((supplierPart) => ({ supplierPart, product }));
+    byPart.set(part, [...(byPart.get(part) ?? []), ...makers]);
+  }
+  return byPart;
 }
 
 /** After the setups: what was withdrawn from one of them may be approved for the plant again. */
@@ -70,7 +122,8 @@ function approvedByHand(state: FloorState): ToldEntry[] {
   );
 }
 
-function rulesOf(state: FloorState, line: string): ToldEntry[] {
+/** The rules of a line as entries that set them. */
+export function rulesOf(state: FloorState, line: string): ToldEntry[] {
   const told: ToldEntry[] = [];
   const rules = state.rules.get(line);
   if (rules) told.push({ kind: 'line.ruled', payload: rules });
@@ -84,6 +137,8 @@ function rulesOf(state: FloorState, line: string): ToldEntry[] {
   if (tape) told.push({ kind: 'line.tape-ruled', payload: tape });
   const limits = state.ageLimits.get(line);
   if (limits) told.push({ kind: 'line.age-ruled', payload: { line, limits: [...limits] } });
+  const pictures = state.pictureRules.get(line);
+  if (pictures) told.push({ kind: 'line.pictures-ruled', payload: { line, ...pictures } });
   const inLine = state.inLines.get(line);
   if (inLine) told.push({ kind: 'line.panels-ruled', payload: inLine });
   const operators = state.crews.get(line);
@@ -143,14 +198,19 @@ function reelsOn(state: FloorState, slot: SlotState): ToldEntry[] {
   const run = state.current.has(line) ? PRACTICE_RUN : null;
   return there.map((tape, index) => {
     const count = index === 0 && !isNext ? left.running : tape.count;
-    return verified(slot, tape, { act: index === 0 ? 'load' : 'splice', run, count });
+    const more = tape.comesIn === 'bulk' ? 'refill' : 'splice';
+    return verified(slot, tape, { act: index === 0 ? 'load' : more, run, count });
   });
 }
 
 function verified(
   slot: SlotState,
   tape: Tape,
-  as: { readonly act: 'load' | 'splice'; readonly run: string | null; readonly count: number | null },
+  as: {
+    readonly act: 'load' | 'splice' | 'refill';
+    readonly run: string | null;
+    readonly count: number | null;
+  },
 ): ToldEntry {
   const { setup, part, supplierPart, lot, dateCode, basis } = tape;
   return {
@@ -174,6 +234,7 @@ function verified(
       panels: 0,
       via: 'practice',
       basis,
+      ...(tape.comesIn === undefined ? {} : { comesIn: tape.comesIn }),
     },
   };
 }
@@ -274,8 +335,10 @@ export function inventPractice(names: PracticeNames, zone: string): readonly Tol
 }
 
 /** The entry that tells a person as the floor knows them. */
-function toldAgain({ person, name, role, badge, pin, pinSet }: Person): PayloadOf<'person.added'> {
-  const payload: PayloadOf<'person.added'> = { person, name, role, badge };
+function toldAgain({ person, name, role, badge, badgeMark, pin, pinSet }: Person): PayloadOf<'person.added'> {
+  const payload: PayloadOf<'person.added'> = { person, name, role };
+  if (badge !== '') payload.badge = badge;
+  else if (badgeMark) payload.badgeMark = { key: badgeMark.key, mark: badgeMark.mark };
   if (pinSet) payload.pinSet = pinSet.pin;
   else payload.pin = pin;
   return payload;

@@ -3,6 +3,7 @@
 // A text that two lists know is both, and a person is asked.
 
 import { isSameSlot } from './address.ts';
+import { thoseWithBadge } from './badge.ts';
 import { isPlaceInUse } from './fold-places.ts';
 import { isOnLinePlace } from './place.ts';
 import { hasOwnId } from './reel-id.ts';
@@ -26,10 +27,9 @@ export function recognise(state: FloorState, line: string | null, scanned: strin
   if (text === '') return [];
   const found: Recognised[] = [];
   for (const place of slotsNamed(state, line, text)) found.push({ is: 'slot', ...place });
-  if (state.feeders.has(text) || isFeederInUse(state, text)) found.push({ is: 'feeder', feeder: text });
-  for (const person of state.people.values()) {
-    if (person.badge === text) found.push({ is: 'person', person: person.person });
-  }
+  const isFeeder = state.feeders.has(text) || state.ready.has(text) || isFeederInUse(state, text);
+  if (isFeeder) found.push({ is: 'feeder', feeder: text });
+  for (const { person } of thoseWithBadge(state.people.values(), text)) found.push({ is: 'person', person });
   if (state.reels.has(text) && hasOwnId(text)) found.push({ is: 'reel', reel: text });
   if (state.carts.has(text)) found.push({ is: 'cart', cart: text });
   if (isPlaceInUse(state, text)) found.push({ is: 'place', place: text });

@@ -1,6 +1,7 @@
 // A count told by a person or a counter: what stands on the slot, or lies off the line, is what was counted.
 
 import type { PayloadOf } from './kinds.ts';
+import { isMixed } from './packs.ts';
 import { elsewhere, isAt, type Mark } from './reel-places.ts';
 import {
   countMark,
@@ -27,6 +28,10 @@ export function recount(state: FloorState, facts: PayloadOf<'reel.counted'>, mar
       return;
     }
     settleTurns(state, line, slot);
+    if (isMixed(there)) {
+      recountLoose(state, there, { facts, mark });
+      return;
+    }
     for (const gone of there.tapes.slice(0, at)) emptyReel(state, gone, there);
     const tapes = [{ ...first, count: quantity, sd, basis }, ...rest];
     endLedger(state, there, {
@@ -48,6 +53,34 @@ export function recount(state: FloorState, facts: PayloadOf<'reel.counted'>, mar
   }
   const now = line === null || slot === null ? undefined : state.slots.get(slotKey(line, slot));
   recountReel(state, reel ?? now?.tapes[0]?.reel ?? null, facts);
+}
+
+/** What lies loose over each other is counted in one: any of it may be left, so the figure stands on what was poured in last. */
+function recountLoose(
+  state: FloorState,
+  there: SlotState,
+  { facts, mark }: { readonly facts: PayloadOf<'reel.counted'>; readonly mark: Mark },
+): void {
+  const { quantity, sd, basis } = facts;
+  const last = there.tapes.length - 1;
+  const tapes = there.tapes.map(
+    (tape, at): Tape =>
+      at === last
+        ? { ...tape, count: quantity, sd, basis }
+        : { ...tape, count: 0, sd: 0, basis: 'counted-down' },
+  );
+  const placed = placedSinceLedger(state, there);
+  endLedger(state, there, { ...mark, placed, told: 'count', endParts: quantity, endSd: sd });
+  state.slots.set(slotKey(there.line, there.slot), {
+    ...there,
+    tapes,
+    ledger: startLedger(tapes, mark.entry, labelShareOf(state, there.line)),
+    usedBefore: 0,
+    ...countMark(state, there.line),
+    ...mark,
+    before: { ...there, before: null },
+  });
+  recountReel(state, tapes[last]?.reel ?? null, facts);
 }
 
 function recountReel(

@@ -10,6 +10,7 @@ import { foldBelieved } from './fold-believed.ts';
 import { foldChange } from './fold-change.ts';
 import { foldContain } from './fold-contain.ts';
 import { foldExposures } from './fold-exposures.ts';
+import { foldRunFeeders } from './fold-feeders.ts';
 import { foldInterlock } from './fold-interlock.ts';
 import { foldLabels } from './fold-labels.ts';
 import { foldLoss } from './fold-loss.ts';
@@ -17,15 +18,19 @@ import { foldMaterial } from './fold-material.ts';
 import { foldMoisture } from './fold-moisture.ts';
 import { foldOffered } from './fold-offered.ts';
 import { foldPanels } from './fold-panels.ts';
+import { foldParts } from './fold-parts.ts';
 import { foldPasskeys } from './fold-passkeys.ts';
+import { foldPaste } from './fold-paste.ts';
 import { foldPlaces } from './fold-places.ts';
 import { foldPlant } from './fold-plant.ts';
 import { asNamed, foldPrint } from './fold-print.ts';
 import { foldRun } from './fold-run.ts';
 import { foldSeen } from './fold-seen.ts';
 import { foldStations } from './fold-stations.ts';
+import { foldStore } from './fold-store.ts';
 import { foldTapes } from './fold-tapes.ts';
 import { type EntryKind, type EntryOf, type FloorEntry, payloadSchemas as schemas } from './kinds.ts';
+import { foldPacks } from './packs.ts';
 import { foldPeople } from './people.ts';
 import type { FloorState } from './state.ts';
 import {
@@ -35,12 +40,15 @@ import {
   ofDocking,
   ofHold,
   ofLine,
+  ofMove,
   ofNamed,
+  ofPacked,
   ofPanels,
   ofReel,
   ofSlot,
   ofStation,
   ofTape,
+  ofTwoReels,
   ofVerdict,
   type Touched,
 } from './touches.ts';
@@ -67,16 +75,20 @@ function inOrder<E>(...folds: readonly Fold<NoInfer<E>>[]): Fold<E> {
   };
 }
 
-const people: Fold<EntryOf<'person.added' | 'person.removed' | 'person.language-chosen'>> = (state, entry) =>
-  foldPeople(state.people, entry);
+const people: Fold<EntryOf<'badges.keyed' | 'person.added' | 'person.removed' | 'person.language-chosen'>> = (
+  state,
+  entry,
+) => foldPeople(state, entry);
 
 // Where order matters: floor lives before the material, since clearing a hold takes away what says where the reel goes; and a count off
 // the line shows a loss before the material takes the reel's new count.
 /** Every kind of entry. */
 export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'tablet.opened': { schema: schemas['tablet.opened'], fold: foldPlant, touches: nowhere },
+  'plant.named': { schema: schemas['plant.named'], fold: foldPlant, touches: nowhere },
   'tablet.named': { schema: schemas['tablet.named'], fold: foldPlant, touches: nowhere },
   'person.added': { schema: schemas['person.added'], fold: people, touches: nowhere },
+  'badges.keyed': { schema: schemas['badges.keyed'], fold: people, touches: nowhere },
   'person.removed': { schema: schemas['person.removed'], fold: people, touches: nowhere },
   'person.signed-in': { schema: schemas['person.signed-in'], fold: nothing, touches: nowhere },
   'person.signed-out': { schema: schemas['person.signed-out'], fold: nothing, touches: nowhere },
@@ -97,7 +109,11 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'supplier.withdrawn': { schema: schemas['supplier.withdrawn'], fold: foldPlant, touches: nowhere },
   'setup.taken': { schema: schemas['setup.taken'], fold: foldPlant, touches: nowhere },
   'setup.chosen': { schema: schemas['setup.chosen'], fold: foldPlant, touches: nowhere },
-  'run.started': { schema: schemas['run.started'], fold: inOrder(foldRun, foldStations), touches: ofLine },
+  'run.started': {
+    schema: schemas['run.started'],
+    fold: inOrder(foldRun, foldStations, foldPaste),
+    touches: ofLine,
+  },
   'run.began-short': { schema: schemas['run.began-short'], fold: nothing, touches: nowhere },
   'run.stopped': { schema: schemas['run.stopped'], fold: foldRun, touches: nowhere },
   'run.resumed': { schema: schemas['run.resumed'], fold: foldRun, touches: nowhere },
@@ -179,6 +195,16 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   },
   'reel.put': { schema: schemas['reel.put'], fold: foldPlaces, touches: ofReel },
   'reel.dated': { schema: schemas['reel.dated'], fold: foldPlaces, touches: ofReel },
+  'paste.ruled': { schema: schemas['paste.ruled'], fold: foldPaste, touches: nowhere },
+  'jar.known': { schema: schemas['jar.known'], fold: foldPaste, touches: nowhere },
+  'jar.told': { schema: schemas['jar.told'], fold: foldPaste, touches: nowhere },
+  'jar.held': { schema: schemas['jar.held'], fold: nothing, touches: nowhere },
+  'jar.let': { schema: schemas['jar.let'], fold: nothing, touches: nowhere },
+  'place.described': { schema: schemas['place.described'], fold: foldStore, touches: nowhere },
+  'reel.split': { schema: schemas['reel.split'], fold: foldStore, touches: ofTwoReels },
+  'reel.merged': { schema: schemas['reel.merged'], fold: foldStore, touches: ofTwoReels },
+  'reel.sighted': { schema: schemas['reel.sighted'], fold: nothing, touches: ofReel },
+  'picture.kept': { schema: schemas['picture.kept'], fold: nothing, touches: nowhere },
   'reel.aired': { schema: schemas['reel.aired'], fold: foldExposures, touches: ofReel },
   'bake.approved': { schema: schemas['bake.approved'], fold: foldExposures, touches: ofReel },
   'reel.calibrated': { schema: schemas['reel.calibrated'], fold: foldLoss, touches: nowhere },
@@ -189,6 +215,7 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'line.panels-ruled': { schema: schemas['line.panels-ruled'], fold: foldPlant, touches: nowhere },
   'line.idle-ruled': { schema: schemas['line.idle-ruled'], fold: foldPlant, touches: nowhere },
   'line.age-ruled': { schema: schemas['line.age-ruled'], fold: foldPlant, touches: nowhere },
+  'line.pictures-ruled': { schema: schemas['line.pictures-ruled'], fold: foldPlant, touches: nowhere },
   'line.calendar-ruled': { schema: schemas['line.calendar-ruled'], fold: foldPlant, touches: nowhere },
   'line.crewed': { schema: schemas['line.crewed'], fold: foldPlant, touches: nowhere },
   'line.splices-ruled': { schema: schemas['line.splices-ruled'], fold: foldPlant, touches: nowhere },
@@ -219,6 +246,14 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'labels.printed': { schema: schemas['labels.printed'], fold: foldPrint, touches: nowhere },
   'labels.sized': { schema: schemas['labels.sized'], fold: foldPrint, touches: nowhere },
   'labels.size-withdrawn': { schema: schemas['labels.size-withdrawn'], fold: foldPrint, touches: nowhere },
+  'reel.packed': { schema: schemas['reel.packed'], fold: foldPacks, touches: ofPacked },
+  'bulk.purged': { schema: schemas['bulk.purged'], fold: foldPacks, touches: nowhere },
+  'feeder.readied': { schema: schemas['feeder.readied'], fold: foldRunFeeders, touches: ofReel },
+  'feeder.stripped': { schema: schemas['feeder.stripped'], fold: foldRunFeeders, touches: nowhere },
+  'feeder.moved': { schema: schemas['feeder.moved'], fold: foldRunFeeders, touches: ofMove },
+  'feeder.set-aside': { schema: schemas['feeder.set-aside'], fold: foldRunFeeders, touches: nowhere },
+  'feeder.cared': { schema: schemas['feeder.cared'], fold: foldRunFeeders, touches: nowhere },
+  'feeder.care-ruled': { schema: schemas['feeder.care-ruled'], fold: foldRunFeeders, touches: nowhere },
   'log.exported': { schema: schemas['log.exported'], fold: nothing, touches: nowhere },
   'state.differed': { schema: schemas['state.differed'], fold: nothing, touches: nowhere },
   'checklist.template': { schema: schemas['checklist.template'], fold: foldChange, touches: nowhere },
@@ -245,6 +280,9 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'panel.measured': { schema: schemas['panel.measured'], fold: foldChange, touches: nowhere },
   'panel.looked': { schema: schemas['panel.looked'], fold: foldChange, touches: nowhere },
   'part.described': { schema: schemas['part.described'], fold: foldMoisture, touches: nowhere },
+  'parts.listed': { schema: schemas['parts.listed'], fold: foldParts, touches: nowhere },
+  'part.unlisted': { schema: schemas['part.unlisted'], fold: foldParts, touches: nowhere },
+  'part.pictured': { schema: schemas['part.pictured'], fold: foldParts, touches: nowhere },
   'moisture.ruled': { schema: schemas['moisture.ruled'], fold: foldMoisture, touches: nowhere },
   'reel.timed': { schema: schemas['reel.timed'], fold: foldMoisture, touches: ofReel },
   'ticket.taken': { schema: schemas['ticket.taken'], fold: nothing, touches: nowhere },

@@ -1,12 +1,15 @@
-// What of an entry is nobody's business outside the plant: a badge's text, and what checks a PIN, as older versions wrote it into the
-// log. An export leaves them out and says so in their place. The entry's hash covers them, so that of such a line its hash, its place and
+// What of an entry is nobody's business outside the plant: the key that marks badges, and what older versions wrote into the log of a badge's
+// text and of what checks a PIN. An export leaves them out and says so in their place. The entry's hash covers them, so that of such a line its hash, its place and
 // its signature can be checked, and its text no more. Refused: a second hash of the rest beside it, which whoever writes the file could make.
 
 import type { Entry, JsonObject } from '../log/entry.ts';
 import { type ExportItem, isOmitted, leftOutName } from '../log/export.ts';
 
 /** Fields that an export leaves out, by kind. */
-const secretFields: ReadonlyMap<string, readonly string[]> = new Map([['person.added', ['badge', 'pin']]]);
+const secretFields: ReadonlyMap<string, readonly string[]> = new Map([
+  ['person.added', ['badge', 'pin']],
+  ['badges.keyed', ['secret']],
+]);
 
 /** The record as an export shows it. A PIN that is not set is no secret. */
 export function withoutSecrets(item: ExportItem): ExportItem {

@@ -15,6 +15,8 @@ type Bank = Machine['banks'][number];
 export interface SlotRange {
   readonly first: string;
   readonly last: string;
+  /** What stands there instead of feeders; absent: feeders. */
+  readonly holds?: Bank['holds'];
 }
 
 /** A bank that a range tells; the names are null where the texts leave them out. */
@@ -88,7 +90,8 @@ export function machinesOf(
     machines.set(machine, banks);
     if (banks.has(bank)) faults.push({ at, code: 'twice' });
     const { positions, first } = told.value;
-    banks.set(bank, { bank, name: bank === NAMELESS ? NAMELESS : bankName(bank), positions, first });
+    const made = { bank, name: bank === NAMELESS ? NAMELESS : bankName(bank), positions, first };
+    banks.set(bank, range.holds === undefined ? made : { ...made, holds: range.holds });
   }
   if (faults.length > 0) return fail(faults);
   return ok(
@@ -109,7 +112,8 @@ export function rangesOf({ machines }: Pick<Line, 'machines'>): readonly SlotRan
       .filter(({ positions }) => positions > 0)
       .map((bank) => {
         const first = firstSlot(machine, bank);
-        return { first, last: slotLike(first, bank.positions) };
+        const range = { first, last: slotLike(first, bank.positions) };
+        return bank.holds === undefined ? range : { ...range, holds: bank.holds };
       }),
   );
 }
@@ -178,7 +182,7 @@ export function nextMachine(ranges: readonly SlotRange[]): readonly SlotRange[] 
   };
   return told
     .filter(({ machine }) => machine === last)
-    .map(({ range }) => ({ first: rename(range.first), last: rename(range.last) }));
+    .map(({ range }) => ({ ...range, first: rename(range.first), last: rename(range.last) }));
 }
 
 /** The rear bank of a front one as its machine would write it, or the other way round; null where the text names neither. */

@@ -4,6 +4,7 @@
 
 import type { ClockReading } from '../log/entry.ts';
 import type { AgeLimit } from './age-limit.ts';
+import type { KnownBadge } from './badge.ts';
 import type { Block } from './blocks.ts';
 import type { ChecklistTemplate } from './checklist.ts';
 import type { Exposure } from './exposure.ts';
@@ -15,20 +16,21 @@ import type { MoistureRuling, PartFacts } from './moisture-rules.ts';
 import { emptyPanels, type PanelState } from './panel-state.ts';
 import { emptyRights, type RightsState } from './rights.ts';
 import type { CartPlace, Changeover, Checklist, KeptPlan } from './state-change.ts';
+import { emptyFeeders, type FeederState } from './state-feeders.ts';
 import type { Finished, FullReel, Ledger, SkipsSeen } from './state-ledger.ts';
 import { emptyStations, type StationState } from './station-state.ts';
+import { emptyStore, type StoreState } from './store-state.ts';
 import type { Tallied } from './tally.ts';
 import type { TaughtRule } from './taught-rule.ts';
-import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
+import type { ConflictKind, CountBasis, PackageKind, Role, StopReason, WarningLevel } from './vocabulary.ts';
 
 export type { CartPlace, Changeover, Checklist, KeptPlan, StepAnswer } from './state-change.ts';
 
 /** Who belongs to the plant; `pin` verifies a PIN away from the server, null where none is set. */
-export interface Person {
+export interface Person extends KnownBadge {
   readonly person: string;
   readonly name: string;
   readonly role: Role;
-  readonly badge: string;
   /** A PIN whose check lies outside the log: its name, and the tablet that set it. */
   readonly pinSet?: { readonly pin: string; readonly tablet: string };
   /** The language they chose, of BCP 47; absent where they chose none. */
@@ -52,14 +54,21 @@ export interface Tablet {
   readonly epochs: readonly string[];
 }
 
+export type { FeederWork, Pack, ReadyFeeder } from './state-feeders.ts';
 export type { Finished, FullReel, Joint, Ledger, SkipsSeen } from './state-ledger.ts';
 
 /** A line as it was last described: machines, banks, positions. */
 export type Line = Readonly<PayloadOf<'line.defined'>>;
+/** The plant by name, and the zone of its new lines. */
+export type PlantName = Readonly<PayloadOf<'plant.named'>>;
+/** The one key of `FloorState.plant`. */
+export const THE_PLANT = 'plant';
 /** The figures and rules of a line as they were last set. */
 export type LineRules = Readonly<PayloadOf<'line.ruled'>>;
 /** When a line works, as it was last entered. */
 export type LineWeeks = Readonly<PayloadOf<'line.calendar-ruled'>>;
+/** Whether and how long pictures of labels are kept, as it was last entered. */
+export type PictureRule = Readonly<Omit<PayloadOf<'line.pictures-ruled'>, 'line'>>;
 /** A size of labels as it was last entered. */
 export type LabelSize = Readonly<PayloadOf<'labels.sized'>>;
 /** A feeder as it was last described. */
@@ -128,6 +137,8 @@ export interface Tape {
   readonly fromPanels: number;
   /** The verdict that held it, where a lead cleared it; absent for a reel that was accepted. */
   readonly cleared?: string;
+  /** What it comes in; absent for tape. */
+  readonly comesIn?: Exclude<PackageKind, 'tape'>;
 }
 
 /** What is on one slot. */
@@ -209,9 +220,13 @@ export interface Acknowledgement {
 }
 
 /** The floor as the log says. */
-export interface FloorState extends PanelState, RightsState, StationState {
+export interface FloorState extends PanelState, RightsState, StationState, StoreState, FeederState {
+  /** `THE_PLANT` -> its name and zone; empty where nobody named it. */
+  readonly plant: Map<string, PlantName>;
   readonly tablets: Map<string, Tablet>;
   readonly people: Map<string, Person>;
+  /** Keys that mark badges, by name: 32 bytes, base64url. */
+  readonly badgeKeys: Map<string, string>;
   readonly lines: Map<string, Line>;
   readonly rules: Map<string, LineRules>;
   /** Line -> when it works, where somebody entered it since the shifts of its rules last changed. */
@@ -220,6 +235,8 @@ export interface FloorState extends PanelState, RightsState, StationState {
   readonly climates: Map<string, { readonly celsius: number; readonly humidity: number }>;
   /** Line -> minutes without a touch after which whoever is signed in is signed out, where somebody set them. */
   readonly idles: Map<string, number>;
+  /** Line -> whether pictures of labels are kept, for how many days and in how much room, where somebody set it. */
+  readonly pictureRules: Map<string, PictureRule>;
   readonly feeders: Map<string, Feeder>;
   readonly feederTypes: Map<string, FeederType>;
   /** Feeder -> its type and its own tape lengths, where somebody said. */
@@ -301,13 +318,18 @@ export function emptyState(): FloorState {
     ...emptyPanels(),
     ...emptyStations(),
     ...emptyRights(),
+    ...emptyStore(),
+    plant: new Map(),
+    ...emptyFeeders(),
     tablets: new Map(),
     people: new Map(),
+    badgeKeys: new Map(),
     lines: new Map(),
     rules: new Map(),
     calendars: new Map(),
     climates: new Map(),
     idles: new Map(),
+    pictureRules: new Map(),
     feeders: new Map(),
     feederTypes: new Map(),
     typed: new Map(),

@@ -3,6 +3,9 @@
 import type { PayloadOf } from './kinds.ts';
 import type { Side, UnsureResult } from './vocabulary.ts';
 
+/** Whiles in which a station stood that are kept of it. */
+export const STOOD_KEPT = 64;
+
 /** The highest total that is known of a device since it was switched on. */
 export interface BootTotal {
   readonly boot: string;

@@ -7,7 +7,7 @@
 import { BEATS_MISSED, LINK_BEAT_MS } from './counters.ts';
 import { mostInLine } from './in-line.ts';
 import type { FloorState, Run } from './state.ts';
-import type { Station } from './station-state.ts';
+import { STOOD_KEPT, type Station } from './station-state.ts';
 
 /** Classes of states, the thousands of SEMI E58, in which nothing is made: engineering, planned and unplanned stops, not scheduled. */
 const STOPPED_FROM = 3;
@@ -33,6 +33,8 @@ export interface LineTold {
   readonly isHeard: boolean;
   /** Oldest first, as far back as they are kept. */
   readonly stops: readonly ToldStop[];
+  /** They are known from here on: the run's start, or later where older ones are not kept any more. */
+  readonly sinceMs: number;
   /** The state in which it stands or waits now; null where it works, is not heard, or panels pass all the same. */
   readonly now: ToldStop | null;
 }
@@ -76,6 +78,7 @@ export function lineTold(state: FloorState, run: Run, nowMs: number): LineTold |
   return {
     station: station.station,
     isHeard: silentMs === null,
+    sinceMs: Math.max(run.startedMs, station.stood.length < STOOD_KEPT ? 0 : (station.stood[0]?.[0] ?? 0)),
     stops: all.filter((each) => isStop(each) && (each.toMs === null || each.toMs > each.fromMs)),
     now: last && last.toMs === null ? last : null,
   };

@@ -99,15 +99,22 @@ export function ofReel(
     payload: { reel },
   }: EntryOf<
     | 'reel.put'
+    | 'reel.sighted'
     | 'reel.aired'
     | 'reel.timed'
     | 'reel.dated'
     | 'bake.approved'
     | 'cart.filled'
+    | 'feeder.readied'
     | 'material.blocked'
   >,
 ): Touched {
   return reel === null ? none : { ...none, reels: [reel] };
+}
+
+/** A package that was cut in two, or two that were joined. */
+export function ofTwoReels(_state: FloorState, { payload }: EntryOf<'reel.split' | 'reel.merged'>): Touched {
+  return { ...none, reels: [payload.reel, 'into' in payload ? payload.into : payload.from] };
 }
 
 /** A package that gets the plant's id, under either name, and the slot that it is on. */
@@ -115,6 +122,17 @@ export function ofNamed(state: FloorState, { payload: { reel, was } }: EntryOf<'
   const at = was === null ? null : (state.reels.get(was)?.at ?? null);
   const reels = was === null ? [reel] : [was, reel];
   return { ...none, slots: at === null ? [] : [slotKey(at.line, at.slot)], reels };
+}
+
+/** A package that somebody says something of, and the slot that it is on. */
+export function ofPacked(state: FloorState, { payload: { reel } }: EntryOf<'reel.packed'>): Touched {
+  const at = state.reels.get(reel)?.at ?? null;
+  return { ...none, slots: at === null ? [] : [slotKey(at.line, at.slot)], reels: [reel] };
+}
+
+/** The slots between which a feeder went. */
+export function ofMove(state: FloorState, { payload: { line, from, to } }: EntryOf<'feeder.moved'>): Touched {
+  return onSlots(state, line, { slots: [from, to], reels: [] });
 }
 
 /** The slots onto which a cart was docked, and what it carried for them. */

@@ -8,15 +8,26 @@ export { type Role, roles };
 export const sources = ['camera', 'wedge', 'typed', 'practice', 'machine'] as const;
 export type Source = (typeof sources)[number];
 
-/** What was asked of a reel. */
-export const verifyActs = ['load', 'splice', 'sweep'] as const;
+/**
+ * What was asked of a reel. `exchange`: what stands there comes off and this comes on (tray, tube, a whole feeder); `refill`: poured over what
+ * is in the feeder.
+ */
+export const verifyActs = ['load', 'splice', 'sweep', 'exchange', 'refill'] as const;
 export type VerifyAct = (typeof verifyActs)[number];
 
 /** The answer: `held` means that a lead must decide. */
 export const verdicts = ['accepted', 'refused', 'held'] as const;
 export type Verdict = (typeof verdicts)[number];
 
-/** How a count is known. */
+/** What parts come in. What nobody said is tape. */
+export const packageKinds = ['tape', 'cut-tape', 'tray', 'tube', 'bulk'] as const;
+export type PackageKind = (typeof packageKinds)[number];
+
+/** Corners of a tray as it lies in the feeder, seen from above. */
+export const corners = ['top-left', 'top-right', 'bottom-left', 'bottom-right'] as const;
+export type Corner = (typeof corners)[number];
+
+/** How a count is known. `one-by-one`: pockets of a tray or whole tubes and what is in the open one, each of them counted. */
 export const countBases = [
   'label',
   'typed',
@@ -25,6 +36,7 @@ export const countBases = [
   'measured',
   'counted-down',
   'combined',
+  'one-by-one',
 ] as const;
 export type CountBasis = (typeof countBases)[number];
 
@@ -100,6 +112,9 @@ export const conflictKinds = [
   'spliced-though-unloaded',
 ] as const;
 export type ConflictKind = (typeof conflictKinds)[number];
+
+/** What stands on a bank's places instead of feeders. */
+export const bankHolds = ['trays'] as const;
 
 /** Which reel off the line is taken first for a slot. */
 export const pickOrders = ['oldest-first', 'fullest-first'] as const;

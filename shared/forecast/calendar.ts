@@ -174,6 +174,24 @@ export function calendarStops(plan: LinePlan, range: Stop): Stop[] {
     .sort((a, b) => a.fromMs - b.fromMs || a.toMs - b.toMs);
 }
 
+/** The shift that it is at a moment, its breaks included; null outside shifts and on a line that runs round the clock. The latest begun counts. */
+export function shiftAt(plan: LinePlan, atMs: number): Stop | null {
+  const offsetAt = zoneOffset(plan.zone);
+  const closed = new Set(plan.closedDates);
+  const today = Math.floor((atMs + offsetAt(atMs)) / DAY_MS) * DAY_MS;
+  let found: Stop | null = null;
+  for (const dayMs of [today - DAY_MS, today]) {
+    if (closed.has(utcDate(dayMs))) continue;
+    for (const shift of shiftsOn(plan, dayMs)) {
+      if (!shift.days.includes(isoDay(dayMs))) continue;
+      const span = spanOn(dayMs, shift, { offsetAt, notBefore: 0 });
+      if (span.fromMs <= atMs && atMs < span.toMs && span.fromMs >= (found?.fromMs ?? span.fromMs))
+        found = span;
+    }
+  }
+  return found;
+}
+
 /** The shifts of the week in which a day lies. */
 function shiftsOn(plan: LinePlan, dayMs: number): readonly Shift[] {
   const { otherWeek } = plan;

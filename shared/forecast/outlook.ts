@@ -3,6 +3,7 @@
 // spread grows as the shift goes on. Reel-by-reel guesses from the last moment were refused: their spreads would not add up.
 
 import { comparePlaces } from '../floor/place-order.ts';
+import type { PackageKind } from '../floor/vocabulary.ts';
 import { placementsAt, riskOfFewerThan } from './placements.ts';
 import type { LinePace, MomentSpread, SlotForecast, SlotLoad } from './run-out.ts';
 import { forecastSlot } from './run-out.ts';
@@ -124,6 +125,8 @@ export interface PickNeed {
   readonly byMs: number;
   /** Where it lies in the store, such as `R03-S12`; empty where nobody said. */
   readonly place: string;
+  /** What it comes in; absent: tape. */
+  readonly comesIn?: PackageKind;
 }
 
 /** One stop on the way through the store. */
@@ -131,6 +134,8 @@ export interface PickLine {
   readonly place: string;
   readonly part: string;
   readonly reels: number;
+  /** What it comes in; absent: tape. */
+  readonly comesIn?: PackageKind;
   readonly byMs: number;
   readonly slots: readonly string[];
 }
@@ -146,6 +151,7 @@ export function pickList(needs: readonly PickNeed[]): PickLine[] {
       place: need.place,
       part: need.part,
       reels: (line?.reels ?? 0) + reels,
+      ...(need.comesIn === undefined ? {} : { comesIn: need.comesIn }),
       byMs: Math.min(line?.byMs ?? Infinity, need.byMs),
       slots: [...(line?.slots ?? []), need.slot],
     });

@@ -7,6 +7,7 @@ import { settleCatalogue } from './catalogue.ts';
 import { isAlphanumeric, isDigit } from './characters.ts';
 import { type Basket, emptyBasket } from './elements.ts';
 import { openEnvelope } from './envelope.ts';
+import { inFullAscii } from './full-ascii.ts';
 import { gather } from './gather.ts';
 import { collectGs1, type Gs1Parse, parseGs1, parseGs1Brackets } from './gs1.ts';
 import { collectKeyValues } from './key-values.ts';
@@ -112,6 +113,10 @@ export function parseLabel(codes: readonly string[], options: LabelOptions = {})
   const basket = emptyBasket();
   const tidied = tidyAll(codes);
   if (refuseLayout(tidied, basket)) return gather(basket);
+  for (const { text } of tidied) {
+    const meant = inFullAscii(text);
+    if (meant !== null) basket.warnings.push({ code: 'full-ascii', text, meant });
+  }
   const ruled = applyRules(tidied, basket, options.rules);
   const separate: string[] = [];
   let index = 0;

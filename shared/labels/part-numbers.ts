@@ -67,3 +67,16 @@ export function comparePartNumbers(
   }
   return sameUnder(wanted, found, comparison) ? 'combined' : null;
 }
+
+/**
+ * Keys of a part number under a site's rules: two numbers that count as the same share one at least. For finding those that may be the same among
+ * thousands; whether they are says `comparePartNumbers`. Empty for an empty number.
+ */
+export function comparisonKeys(text: string, comparison: PartComparison): readonly string[] {
+  if (text === '') return [];
+  const { packingSuffixes } = comparison;
+  const all = withoutPacking(normalise(text, comparison), comparison);
+  // A suffix that is only one with its dash: the rules together may cut elsewhere than that rule alone.
+  const bare = withoutPacking(text, { ...NOTHING, packingSuffixes });
+  return [...new Set([all, bare, text])];
+}

@@ -140,6 +140,19 @@ function isBelieved(code: SeparateCode, company: Company): boolean {
   return code.id.length > 1 || company.partElsewhere;
 }
 
+/** Values that stand after `P` on one code and after `1P` on another: strong evidence that both begin with an identifier. */
+function statedTwice(codes: readonly SeparateCode[]): ReadonlySet<string> {
+  const valuesOf = (wanted: string) => codes.filter(({ id }) => id === wanted).map(({ value }) => value);
+  const makers = new Set(valuesOf('1P'));
+  return new Set(valuesOf('P').filter((value) => makers.has(value)));
+}
+
+/** What is to be done about a code: the setup's word, with that of a second code which states the same value. */
+function decide(setup: ReturnType<typeof askSetup>, isTwin: boolean): typeof setup {
+  if (!isTwin) return setup;
+  return setup === 'both' ? 'value' : setup === 'whole' ? 'both' : setup;
+}
+
 /** Reads separate codes into the basket, in the company of what is in it already. */
 export function collectSeparateCodes(
   texts: readonly string[],
@@ -148,15 +161,18 @@ export function collectSeparateCodes(
 ): void {
   const codes = texts.map(splitSeparateCode);
   const company = judgeCompany(codes, basket);
+  const twins = statedTwice(codes);
   for (const code of codes) {
-    const setup = expected === undefined ? 'nothing' : askSetup(code, expected);
+    const said = expected === undefined ? 'nothing' : askSetup(code, expected);
+    const isTwin = (code.id === 'P' || code.id === '1P') && twins.has(code.value);
+    const setup = decide(said, isTwin);
     if (setup === 'whole' && expected !== undefined) {
       pushBare(code.text, expected, basket);
     } else if (setup === 'both') {
       ask(code, basket);
     } else if (
       code.identifier !== null &&
-      (setup === 'value' || isBelieved(code, company) || isQuantityForSetup(code, expected))
+      (setup === 'value' || isTwin || isBelieved(code, company) || isQuantityForSetup(code, expected))
     ) {
       basket.elements.push(identifiedElement(code.identifier, code.value));
     } else if (code.id !== null) {

@@ -39,6 +39,7 @@ export type LabelWarning =
   | { readonly code: 'country-unlisted'; readonly text: string }
   | { readonly code: 'msl-unlisted'; readonly text: string }
   | { readonly code: 'rule-unclear'; readonly rule: string }
+  | { readonly code: 'full-ascii'; readonly text: string; readonly meant: string }
   | { readonly code: 'gs1-unread'; readonly text: string }
   | { readonly code: 'gs1-check-digit'; readonly text: string };
 
@@ -106,6 +107,8 @@ export function formatLabelWarning(warning: LabelWarning): string {
       return `${quote(warning.text)} is no moisture level`;
     case 'rule-unclear':
       return `label rule ${quote(warning.rule)} fits in more than one way: not used`;
+    case 'full-ascii':
+      return `${quote(warning.text)} looks like Code 39 in full ASCII: it would be ${quote(warning.meant)}; set the scanner to it`;
     case 'gs1-unread':
       return `${quote(warning.text)} has a GS1 identifier that is not known here: kept as text`;
     case 'gs1-check-digit':

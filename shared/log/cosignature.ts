@@ -63,9 +63,14 @@ export function readCosignature(bytes: Uint8Array): readonly Cosignature[] {
   return Number.isSafeInteger(seconds) ? [{ seconds, bytes: bytes.subarray(TIME_BYTES) }] : [];
 }
 
-/** The note with the cosignature below its other lines. */
-export function addCosignature(note: string, key: WitnessKey, { seconds, bytes }: Cosignature): string {
+/** The bytes of a signature line: the time, then the signature. */
+export function cosignatureBytes({ seconds, bytes }: Cosignature): Uint8Array {
   const time =
     fromHex(seconds.toString(16).padStart(2 * TIME_BYTES, '0'), TIME_BYTES) ?? new Uint8Array(TIME_BYTES);
-  return note + signatureLine(key.name, witnessKeyId(key), Uint8Array.of(...time, ...bytes));
+  return Uint8Array.of(...time, ...bytes);
+}
+
+/** The note with the cosignature below its other lines. */
+export function addCosignature(note: string, key: WitnessKey, cosignature: Cosignature): string {
+  return note + signatureLine(key.name, witnessKeyId(key), cosignatureBytes(cosignature));
 }

@@ -2,7 +2,9 @@
 // long, the place, the proof and the signed head.
 // Source: C2SP tlog-proof: a line that names the form, `extra`, `index`, the proof's hashes, a blank line, the checkpoint.
 
+import { utf8ToBytes } from '@noble/hashes/utils.js';
 import { fromBase64, toBase64 } from '../kit/base64.ts';
+import { type Note, type NoteKey, noteKeyId, signatureLine } from './note.ts';
 import { proofFromTexts, proofToTexts } from './tree-head.ts';
 
 /** The proof of one entry. */
@@ -37,4 +39,37 @@ export function parseEntryProof(text: string): EntryProof | null {
   const index = Number(place);
   if (form !== FORM || !extra || place === undefined || !proof || !Number.isSafeInteger(index)) return null;
   return { extra, index, proof, note: plain.slice(cut + 2) };
+}
+
+/**
+ * Characters of such a text: a code of 145 modules a side at most, 69 mm with its quiet zone where a module has 0.45 mm. Where the entry
+ * itself makes it longer its hash stands there.
+ */
+export const recordMost = 2_000;
+
+/** Witnesses on a paper: more would leave a code that a scanner hardly reads. */
+const WITNESSES_MOST = 4;
+
+/** A signed head with the plant's signatures (by one of them another tablet checks the paper) and those of some witnesses; null where the plant's key did not sign it. */
+export function noteForPaper({ text, signatures }: Note, key: NoteKey): string | null {
+  const id = noteKeyId(key);
+  const own = signatures.filter((one) => one.name === key.name && one.id === id);
+  if (own.length === 0) return null;
+  const forTablets = signatures.filter((one) => one.name === key.name && one.id !== id);
+  const kept = [
+    ...forTablets,
+    ...own,
+    ...signatures.filter((one) => one.name !== key.name).slice(0, WITNESSES_MOST),
+  ];
+  return `${text}\n${kept.map((one) => signatureLine(one.name, one.id, one.bytes)).join('')}`;
+}
+
+/** The text for paper: with the entry where it fits and may be told, else with its hash. `hash`: its 32 bytes. */
+export function recordText(
+  place: Omit<EntryProof, 'extra'>,
+  { entry, hash }: { readonly entry: object | null; readonly hash: Uint8Array },
+): string {
+  const whole =
+    entry === null ? null : formatEntryProof({ ...place, extra: utf8ToBytes(JSON.stringify(entry)) });
+  return whole !== null && whole.length <= recordMost ? whole : formatEntryProof({ ...place, extra: hash });
 }

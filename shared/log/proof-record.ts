@@ -22,6 +22,16 @@ export interface ExportProof {
   readonly rights?: ExportRights;
   /** Who brought the chains of tablets that the plant never let in, signed by the one that brought each; absent from a writer that asked for none. */
   readonly brought?: readonly BroughtChain[];
+  /** Heads that tablets of the plant signed, the newest first; absent from a writer whose tablets sign none. */
+  readonly witnessed?: readonly ExportWitnessed[];
+}
+
+/** A head that tablets signed (`tablet-cosignature.ts`), and the proof that the log of the file's own head begins with it. */
+export interface ExportWitnessed {
+  /** A signed note. */
+  readonly head: string;
+  /** Hashes in base64, blanks between. */
+  readonly proof: string;
 }
 
 /** A tablet's signed word that it brought a chain up to here (`wire/signing.ts`). */
@@ -74,12 +84,22 @@ export function isProofRecord(entry: Pick<Entry, 'kind' | 'tablet'>): boolean {
 
 /** Reads what it says; null where it says nothing of it. */
 export function readProofRecord(entry: Entry): ExportProof | null {
-  const { keys, tree, rights, brought } = entry.payload;
+  const { keys, tree, rights, brought, witnessed } = entry.payload;
   if (typeof keys !== 'string') return null;
   const [readOfTree, readOfRights] = [readTree(tree), readRights(rights)];
   const withTree: ExportProof = readOfTree ? { keys, tree: readOfTree } : { keys };
   const withRights = readOfRights ? { ...withTree, rights: readOfRights } : withTree;
-  return Array.isArray(brought) ? { ...withRights, brought: brought.flatMap(readBrought) } : withRights;
+  const withBrought = Array.isArray(brought)
+    ? { ...withRights, brought: brought.flatMap(readBrought) }
+    : withRights;
+  if (!Array.isArray(witnessed)) return withBrought;
+  return { ...withBrought, witnessed: witnessed.flatMap(readWitnessed) };
+}
+
+function readWitnessed(value: Json): readonly ExportWitnessed[] {
+  if (value === null || typeof value !== 'object' || Array.isArray(value)) return [];
+  const { head, proof } = value as JsonObject; // no array, as was just looked at
+  return typeof head === 'string' && typeof proof === 'string' ? [{ head, proof }] : [];
 }
 
 function readBrought(value: Json): readonly BroughtChain[] {

@@ -4,6 +4,7 @@ import { compareSlots } from '../floor/address.ts';
 import { buildingOn, panelsToGo } from '../floor/building.ts';
 import { type WindowLengths, windowLengthsOf } from '../floor/feeder-types.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
+import { kindOnSlot } from '../floor/packs.ts';
 import { type SlotEstimate, slotEstimate, type Usage, usageOf } from '../floor/remaining.ts';
 import {
   type FloorState,
@@ -16,7 +17,7 @@ import {
 } from '../floor/state.ts';
 import { type LineTold, lineTold } from '../floor/told-states.ts';
 import { turnGroup } from '../floor/turns.ts';
-import type { WarningLevel } from '../floor/vocabulary.ts';
+import type { PackageKind, WarningLevel } from '../floor/vocabulary.ts';
 import { type Counting, countingOf } from '../forecast/counting.ts';
 import {
   forecastSlot,
@@ -47,6 +48,8 @@ export interface SlotOutlook {
   readonly need: string;
   readonly warning: WarningState & { readonly announce: boolean };
   readonly acknowledged: WarningLevel | null;
+  /** What feeds: a tape is spliced; a tray or tube gone stops the machine until it is exchanged. */
+  readonly feeds: PackageKind;
   /** Where slots of the part are used in turn: which feeds before this one, and which takes over after it; null where none with parts does. */
   readonly turn: { readonly after: string | null; readonly backup: string | null } | null;
 }
@@ -252,7 +255,8 @@ function slotOutlook(
   const { wanted, loaded, estimate, parts, turn } = facts;
   const { rules, basis, at } = within;
   const loss = lossOf(estimate);
-  const lengths = windowLengthsOf(floor, loaded.line, loaded.feeder);
+  const feeds = kindOnSlot(loaded);
+  const lengths = feeds === 'tape' ? windowLengthsOf(floor, loaded.line, loaded.feeder) : null;
   const load = loadInTurn(
     loadOf(lengths, { wanted, estimate, parts, loss, ...within.toUse(wanted) }),
     turn?.before ?? [],
@@ -296,6 +300,7 @@ function slotOutlook(
     forecast,
     need,
     warning,
+    feeds,
     turn: turn && { after: turn.after, backup: turn.backup },
     acknowledged: floor.acknowledged.get(key)?.level ?? null,
   };

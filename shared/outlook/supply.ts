@@ -4,6 +4,7 @@ import { type FitLife, type ShelfReel, shelfFor } from '../floor/fits.ts';
 import { comparePlaces } from '../floor/place-order.ts';
 import { labelShareOf, tapeSd } from '../floor/remaining.ts';
 import type { FloorState, Reel } from '../floor/state.ts';
+import { pocketsOf } from '../floor/tray.ts';
 import { turnGroup } from '../floor/turns.ts';
 import { type PickLine, pickList, type WaitingReel } from '../forecast/outlook.ts';
 import type { SupplyAnswer, SupplyQuestion } from '../forecast/supply.ts';
@@ -43,6 +44,13 @@ export function fullReelOf(floor: FloorState, part: string): number {
   for (const slot of floor.slots.values())
     for (const tape of slot.tapes) if (tape.part === part) largest = Math.max(largest, tape.count ?? 0);
   return largest > 0 ? largest : USUAL_REEL;
+}
+
+/** Parts on what is to be brought: a full reel, or for trays and tubes as many as what feeds now holds when full. */
+function fullPackageOf(floor: FloorState, { loaded, wanted }: SlotOutlook): number {
+  const { tray, tube } = floor.packs.get(loaded.tapes.at(-1)?.reel ?? '') ?? {};
+  if (tray !== undefined) return pocketsOf(tray);
+  return tube === undefined ? fullReelOf(floor, wanted.part) : tube.tubes * tube.parts;
 }
 
 /**
@@ -106,9 +114,10 @@ export function toSupply(
             part: slot.wanted.part,
             slot: slotNames(floor, outlook, slot),
             parts: bring.parts,
-            reelQuantity: fullReelOf(floor, slot.wanted.part),
+            reelQuantity: fullPackageOf(floor, slot),
             byMs: Math.max(outlook.pace.nowMs, bring.byMs),
             place: uncountedPlace(shelf(slot.wanted)),
+            ...(slot.feeds === 'tape' ? {} : { comesIn: slot.feeds }),
           },
         ],
   );

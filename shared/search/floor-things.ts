@@ -57,7 +57,7 @@ export function floorThings(floor: FloorState): readonly FindableThing[] {
         thing: { kind: 'person', person },
         names: [name],
         about: [],
-        whole: [badge],
+        whole: badge === '' ? [] : [badge],
       }),
     ),
     ...[...floor.setups.values()].map(

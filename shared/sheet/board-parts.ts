@@ -18,7 +18,8 @@ export interface BoardPart {
   readonly top: number;
   readonly bottom: number;
   readonly designators: readonly string[];
-  /** As the files write it; '' = not stated. */
+  /** As the files write them; '' = not stated. */
+  readonly value: string;
   readonly package: string;
 }
 
@@ -61,6 +62,7 @@ function unbilled(reading: PlacementReading, boards: number): readonly BoardPart
     top: top * boards,
     bottom: bottom * boards,
     designators: [...new Set(namesByPart.get(part) ?? [])],
+    value: first.get(part.toUpperCase())?.value ?? '',
     package: first.get(part.toUpperCase())?.package ?? '',
   }));
 }
@@ -70,6 +72,7 @@ function billed(joined: JoinedBill): readonly BoardPart[] {
   return joined.parts.map((part) => ({
     ...part,
     isNamedByValue: first.get(part.part.toUpperCase())?.isNamedByValue ?? false,
+    value: first.get(part.part.toUpperCase())?.value ?? '',
     package: first.get(part.part.toUpperCase())?.package ?? '',
   }));
 }

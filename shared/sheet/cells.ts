@@ -2,7 +2,7 @@
 // Method: one small parser per kind of cell; null means "does not say it", and the caller words the problem.
 
 import { bankOf } from '../floor/address.ts';
-import type { Side } from '../floor/vocabulary.ts';
+import type { PackageKind, Side } from '../floor/vocabulary.ts';
 import { type LabelMsl, labelMsls } from '../labels/reading.ts';
 import { cellText, type SheetCell } from './headers.ts';
 
@@ -66,6 +66,18 @@ export function parseTapePair(
 
 const notTapeWords =
   /^(?:tray|stick|tube|bulk|matrix|waffle|cut|loose|stange|tablett|schale|stangen|schüttgut|bandeja|tubo|granel|plateau|palette|barquette|vrac|réglette|tube à)/i;
+
+const kindWords: readonly (readonly [PackageKind, RegExp])[] = [
+  ['cut-tape', /^cut/i],
+  ['tray', /^(?:tray|matrix|waffle|tablett|schale|bandeja|plateau|palette|barquette)/i],
+  ['tube', /^(?:stick|tube|stange|stangen|tubo|réglette|tube à)/i],
+  ['bulk', /^(?:bulk|loose|schüttgut|granel|vrac)/i],
+];
+
+/** What the parts come in, as a tape-width cell says it: "tray", "stick", "bulk"; null where it names none. */
+export function packageKindOf(text: string): PackageKind | null {
+  return kindWords.find(([, word]) => word.test(text))?.[0] ?? null;
+}
 
 /** Whether a tape-width cell says that the parts do not come on tape (tray, stick, tube, bulk). */
 export function isNotTape(text: string): boolean {

@@ -4,6 +4,7 @@
 
 import { error, type Facts, type Kind, type SheetSeverity, warning } from './problem-kind.ts';
 import { billKinds } from './problems-bill.ts';
+import { listKinds } from './problems-list.ts';
 
 const kinds = {
   // The text itself.
@@ -179,6 +180,7 @@ const kinds = {
       `Part ${f['part']} is placed ${f['found']} times (placement file, from row ${f['first']}) but has no slot. Give it a slot, or mark it not fitted.`,
   ),
   ...billKinds,
+  ...listKinds,
   // In the placement file.
   placementPartMissing: warning(
     (f) => `Designator ${f['designator']} has no part number, so it is left out. Fill it in.`,

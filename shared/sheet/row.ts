@@ -4,6 +4,7 @@
 import {
   isBlankMark,
   isNotTape,
+  packageKindOf,
   parseCount,
   parseFlag,
   parseLengthMm,
@@ -196,6 +197,7 @@ export function readSlot(
     feederType: readText(reader, 'feederType'),
     drive: readText(reader, 'drive'),
     pocketMm: readOptional(reader, 'pocket', { parse: positiveLength, code: 'pocketUnreadable' }),
+    ...comesInOf(reader),
     critical:
       readOptional(reader, 'critical', { parse: (_, cell) => parseFlag(cell), code: 'flagUnreadable' }) ??
       false,
@@ -206,6 +208,12 @@ export function readSlot(
   };
   checkLengths(reader, slot);
   return slot;
+}
+
+/** What the parts come in, where the cell of the tape's width names it. */
+function comesInOf(reader: RowReader): Pick<SheetSlot, 'comesIn'> {
+  const kind = packageKindOf(reader.text('tapeWidth'));
+  return kind === null ? {} : { comesIn: kind };
 }
 
 /** Whether a row says of itself that it is not fitted: by a flag either way round, or by a mark in part, usage or note. */

@@ -1,7 +1,7 @@
 // The row types of a setup sheet: one slot, an ignored row, and how the address of a slot is put together from its columns.
 
 import { formatSlot, parseSlot, placeKey, type SlotAddress } from '../floor/address.ts';
-import type { Side } from '../floor/vocabulary.ts';
+import type { PackageKind, Side } from '../floor/vocabulary.ts';
 import type { LabelMsl } from '../labels/reading.ts';
 import { parseBank, parseMachine } from './cells.ts';
 
@@ -48,6 +48,8 @@ export interface SheetSlot {
   readonly feederType: string | null;
   readonly drive: string | null;
   readonly pocketMm: number | null;
+  /** What the parts come in, where the sheet says that it is no tape. */
+  readonly comesIn?: PackageKind;
   /** Whether the site marks the part as critical. */
   readonly critical: boolean;
   /** Feeder positions (8 mm steps) as the sheet states them, whole, >= 1. */

@@ -15,7 +15,9 @@ import {
   type SheetRows,
   scoreHeaderRow,
 } from './headers.ts';
+import { partHeaderWords } from './part-fields.ts';
 import { type SheetProblem, sheetProblem } from './problems.ts';
+import { countHeaderWords } from './reel-counts.ts';
 
 /** What a file is by its first bytes; `old-workbook` is the binary form from before 2007. */
 export const sheetFileKinds = ['empty', 'workbook', 'old-workbook', 'text'] as const;
@@ -86,19 +88,49 @@ export function foreignKind(bytes: Uint8Array): ForeignKind | null {
   return holds(bytes, 'word/document.xml') ? 'word-document' : 'zip';
 }
 
-/** Bytes that a workbook says it unpacks to, without unpacking any of it; 0 where the bytes are no zip that can be read. */
-export function workbookBytes(bytes: Uint8Array): number {
+/** Deflate packs a run of one byte at most so many times smaller (RFC 1951: 258 bytes in two bits). */
+const PACKED_MOST = 1032;
+/** Bytes that the list says of a part at least (PKWARE APPNOTE 4.3.12). */
+const LISTED_LEAST = 46;
+/** The record at the end: its mark, its bytes without a comment, and a comment's at most. */
+const [END_MARK, END_BYTES, COMMENT_MOST] = [0x06054b50, 22, 0xffff];
+
+/** True where the record at a zip's end (APPNOTE 4.3.16) counts more parts than its bytes can list: looking for them would take as long. */
+function listsTooMany(bytes: Uint8Array): boolean {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.length);
+  const last = bytes.length - END_BYTES;
+  for (let at = last; at >= 0 && last - at <= COMMENT_MOST; at -= 1)
+    if (view.getUint32(at, true) === END_MARK)
+      return view.getUint16(at + 8, true) * LISTED_LEAST > bytes.length;
+  return false;
+}
+
+/** What the list at a zip's end says of its parts, without unpacking any: bytes of all, and whether it says more than the bytes can hold. */
+function partsSaid(bytes: Uint8Array): { readonly sum: number; readonly isOverstated: boolean } {
+  if (listsTooMany(bytes)) return { sum: 0, isOverstated: true };
   let sum = 0;
-  const look = ({ originalSize }: { readonly originalSize: number }) => {
+  let isOverstated = false;
+  const look = ({ size, originalSize }: { readonly size: number; readonly originalSize: number }) => {
     sum += originalSize;
+    isOverstated ||= size > bytes.length || originalSize > (size + 1) * PACKED_MOST;
     return false;
   };
   try {
     unzipSync(bytes, { filter: look });
   } catch {
-    return 0; // the spreadsheet reader says so
+    return { sum: 0, isOverstated: false }; // the spreadsheet reader says so
   }
-  return sum;
+  return { sum, isOverstated };
+}
+
+/** Bytes that a workbook says it unpacks to; 0 where the bytes are no zip that can be read. */
+export function workbookBytes(bytes: Uint8Array): number {
+  return partsSaid(bytes).sum;
+}
+
+/** True where the bytes cannot hold what their list says, parts or bytes of a part: whoever unpacks it makes room for all that it says. */
+export function isOverstated(bytes: Uint8Array): boolean {
+  return partsSaid(bytes).isOverstated;
 }
 
 /** A workbook's cell: a date becomes ISO text, a type not known here becomes its text. */
@@ -110,13 +142,15 @@ export function toSheetCell(cell: unknown): SheetCell {
 
 const headerSearchRows = 60;
 
-/** What a table is looked for: a setup sheet, a placement file, or a bill of materials. */
-export type TableKind = 'sheet' | 'placements' | 'bill';
+/** What a table is looked for: a setup sheet, a placement file, a bill of materials, the plant's parts, or reels that were counted. */
+export type TableKind = 'sheet' | 'placements' | 'bill' | 'parts' | 'counts';
 
 const wordsOfTable: Readonly<Record<TableKind, readonly HeaderWords<string>[]>> = {
   sheet: [sheetHeaderWords, placementHeaderWords],
   placements: [placementHeaderWords],
   bill: [billHeaderWords],
+  parts: [partHeaderWords],
+  counts: [countHeaderWords],
 };
 
 const coordinates = 3;
@@ -195,12 +229,17 @@ export function nameHeaders(rows: SheetRows, headerRow: number): SheetRows {
   const header = rows[headerRow - 1] ?? [];
   const below = rows.slice(headerRow, headerRow + headerSearchRows);
   const taken = new Set<string>();
+  // Where counting goes on for a name that comes again: from the start each time it would grow with the square.
+  const counts = new Map<string, number>();
   const named = header.map((cell, index) => {
     const text = cellText(cell);
     if (text === '' && !below.some((row) => cellText(row[index]) !== '')) return cell;
     const base = text === '' ? `(${columnLetters(index)})` : text;
+    const key = base.toLowerCase();
     let name = base;
-    for (let count = 2; taken.has(name.toLowerCase()); count++) name = `${base} (${count})`;
+    let count = counts.get(key) ?? 2;
+    for (; taken.has(name.toLowerCase()); count++) name = `${base} (${count})`;
+    counts.set(key, count);
     taken.add(name.toLowerCase());
     return name === text ? cell : name;
   });

@@ -37,6 +37,7 @@ export function toSetupSlots(
       ...(slot.feederType === null ? {} : { feederType: slot.feederType }),
       ...(slot.drive === null ? {} : { drive: slot.drive }),
       ...(slot.pocketMm === null ? {} : { pocketMm: slot.pocketMm }),
+      ...(slot.comesIn === undefined ? {} : { comesIn: slot.comesIn }),
       ...(slot.bodyThicknessMm === null ? {} : { bodyMm: slot.bodyThicknessMm }),
       ...(slot.msl === null ? {} : { msl: slot.msl }),
     };
@@ -69,6 +70,7 @@ export function fromSetupSlots(slots: readonly SetupSlot[]): readonly SheetSlot[
     feederType: slot.feederType ?? null,
     drive: slot.drive ?? null,
     pocketMm: slot.pocketMm ?? null,
+    ...(slot.comesIn === undefined ? {} : { comesIn: slot.comesIn }),
     critical: slot.critical ?? false,
     positions: slot.positions,
     side: null,

@@ -39,3 +39,12 @@ export function usualTapeWidth(text: string): number | null {
   if (family === 'sop' || family === 'tsop') return pins === null ? null : byLeads(pins, true);
   return family === 'qfn' && bodyMm !== null ? byBody(Math.max(...bodyMm)) : null;
 }
+
+// Large and leaded packages that mostly come on trays. Common practice, from memory.
+const onTrays = ['bga', 'lga', 'pqfp', 'mqfp', 'tqfp', 'lqfp', 'qfp', 'plcc'] as const;
+
+/** Whether parts of this package mostly come on trays; false where the name tells nothing. */
+export function isUsuallyOnTray(text: string): boolean {
+  const { family } = parsePackageText(text);
+  return usualTapeWidth(text) === null && onTrays.some((each) => each === family);
+}

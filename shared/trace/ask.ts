@@ -5,8 +5,9 @@ import type { Run } from '../floor/state.ts';
 import { tallyOf } from '../floor/tally.ts';
 import type { Side } from '../floor/vocabulary.ts';
 import { compareText } from '../log/order.ts';
+import { stretchesBeside } from './beside.ts';
 import { guessedOf } from './boards.ts';
-import { foundStretches, placesOf } from './finds.ts';
+import { placesOf } from './finds.ts';
 import { isVoid, latestTo, numberAt, panelPlace, type Span, toNumbers } from './order.ts';
 import type { Guess, Stretch, TraceIndex } from './stretches.ts';
 
@@ -42,6 +43,8 @@ export interface TracedPlace {
   readonly possible: Span | null;
   /** What these rest on that nobody has entered or measured. */
   readonly guessed: readonly Guess[];
+  /** True where other lots lay loose with it: which of them a panel got nobody can tell. */
+  readonly mixed?: boolean | undefined;
   /** Codes of the possible panels that were scanned, in order. */
   readonly serials: readonly string[];
   /** True while the tape is still on the line and the run goes on. */
@@ -69,6 +72,8 @@ export interface PanelRun {
       readonly reel: string | null;
       readonly supplierPart: string | null;
       readonly sure: boolean;
+      /** True where other lots lay loose with it. */
+      readonly mixed?: boolean | undefined;
     }[];
   }[];
 }
@@ -112,7 +117,7 @@ export function isAskedFor(question: TraceQuestion): (stretch: Stretch) => boole
 
 /** Where material was: by lot, reel, part, feeder, slot, person, run or time. Cost: linear in stretches. */
 export function tracePlaces(index: TraceIndex, question: TraceQuestion): readonly TracedPlace[] {
-  return [...index.stretches, ...foundStretches(index.state)]
+  return [...index.stretches, ...stretchesBeside(index.state)]
     .filter(isAskedFor(question))
     .map((stretch) => toPlace(index, stretch))
     .filter((place) => place.possible !== null || !cameAfterEnd(index, place))
@@ -157,6 +162,7 @@ function toPlace(index: TraceIndex, stretch: Stretch): TracedPlace {
     sure: counted ? toNumbers(counted, sure) : null,
     possible: counted ? toNumbers(counted, possible) : null,
     guessed,
+    mixed: stretch.mixed === true,
     serials: counted && possible ? serialsBetween(index, counted, possible) : [],
     goesOn: counted !== undefined && goesOn(counted, stretch),
     entry,
@@ -205,7 +211,7 @@ export function tracePanel(index: TraceIndex, panel: string, run?: string): Trac
 function panelIn(index: TraceIndex, run: Run, place: number): PanelRun {
   const bySlot = new Map<string, { part: string; lots: PanelRun['slots'][number]['lots'][number][] }>();
   const guessed = new Set<Guess>();
-  for (const stretch of [...index.stretches, ...foundStretches(index.state)]) {
+  for (const stretch of [...index.stretches, ...stretchesBeside(index.state)]) {
     if (stretch.run !== run.run) continue;
     const { sure, possible } = placesOf(index.state, run, stretch);
     const isWithin = (places: Span | null) =>
@@ -213,7 +219,7 @@ function panelIn(index: TraceIndex, run: Run, place: number): PanelRun {
     if (!isWithin(possible)) continue;
     const there = bySlot.get(stretch.slot) ?? { part: stretch.part, lots: [] };
     const { lot, reel, supplierPart } = stretch;
-    there.lots.push({ lot, reel, supplierPart, sure: isWithin(sure) });
+    there.lots.push({ lot, reel, supplierPart, sure: isWithin(sure), mixed: stretch.mixed === true });
     bySlot.set(stretch.slot, there);
     for (const each of guessedOf(index.state, stretch)) guessed.add(each);
   }

@@ -208,7 +208,7 @@ export function mostByCount(state: FloorState, slot: SlotState, at: EndsAt): num
  */
 export function endOfSplice(
   state: FloorState,
-  slot: Pick<SlotState, 'line' | 'slot' | 'feeder'>,
+  slot: Pick<SlotState, 'line' | 'slot' | 'feeder' | 'tapes'>,
   at: EndsAt,
 ): Bounds {
   const panel = takenByPanel(state, at.setup, slot.slot);

@@ -1,5 +1,6 @@
 // Where do the tapes of a slot end, and the next begin? By the splice, by counts, and by what was told before.
 
+import { isMixed } from '../floor/packs.ts';
 import type { FloorState, Run, SlotState } from '../floor/state.ts';
 import { turnGroup } from '../floor/turns.ts';
 import { type Bounds, endsByCount, isLabelGuess, join, mayGoWithout, meet, placedSince } from './doubt.ts';
@@ -21,6 +22,7 @@ export function boundJoints(
   },
 ): void {
   const { slot, run, open, tally } = at;
+  if (isMixed(slot)) return; // what lies loose has no joints
   const { reach } = reachOf(state, slot.line, slot.slot);
   const rests = mayRest(state, run.setup, slot.slot);
   const early = Math.max(0, ...slot.tapes.map((tape) => open.get(tape.entry)?.early ?? 0));

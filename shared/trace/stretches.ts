@@ -18,6 +18,7 @@ import { type Entry, entryId } from '../log/entry.ts';
 import { type Bounds, endOfSplice, latestEnd, mostByCount } from './doubt.ts';
 import { boundJoints, guesses } from './joints.ts';
 import { countedSince, endsAt, lagAt, reachOf, runBefore } from './line.ts';
+import { pourOver } from './loose.ts';
 import { latest, latestTo } from './order.ts';
 import { boundSeen } from './seen-joint.ts';
 
@@ -59,6 +60,7 @@ export interface Stretch {
   /** Panels by which it may have come before it was written: it was held till a lead cleared it. */
   early: number;
   guessed: readonly Guess[];
+  mixed?: true; // lots poured over each other: which of them a panel got nobody can tell
   /** The entry that put the tape on the slot, who wrote it and when. */
   readonly entry: string;
   readonly who: string | null;
@@ -147,6 +149,7 @@ function compare(index: TraceIndex, change: Change): void {
   // A reel on a slot from which the setup places nothing is on no panel.
   if (now && perPanelOf(state, run.setup, slot) > 0)
     stand(index, { ...change, open, now, run, passed, reach });
+  if (now) pourOver({ slot: now, open, passed, tally });
   if (now && was && change.entry.kind === 'tape.changed')
     boundSeen(state, { run, open, was, now, passed, grey: change.entry.payload.grey, isGuess });
   for (const [tape, stretch] of open) {
@@ -348,6 +351,7 @@ function beginRun(index: TraceIndex, entry: FloorEntry & { kind: 'run.started' }
       open.set(tape.entry, stretch);
     });
     boundJoints(state, { slot, run, open, tally: 0 });
+    pourOver({ slot, open, passed: { low: 0, high: 0 }, tally: 0 });
     index.open.set(key, open);
   }
   if (goesOn) for (const [key, open] of before) reachInto(index, { key, open, run, ended });

@@ -8,8 +8,9 @@ import type { Run } from '../floor/state.ts';
 import { tallyOf } from '../floor/tally.ts';
 import type { ContainCause } from '../floor/vocabulary.ts';
 import { isAskedFor, serialsBetween, type TraceQuestion } from './ask.ts';
+import { stretchesBeside } from './beside.ts';
 import { guessedOf } from './boards.ts';
-import { findIn, foundStretches, placesOf, runsOf } from './finds.ts';
+import { findIn, placesOf, runsOf } from './finds.ts';
 import { earliest, latestTo, span } from './order.ts';
 import type { Guess, Stretch, TraceIndex } from './stretches.ts';
 
@@ -89,7 +90,7 @@ function isMeant(question: SuspectQuestion): (stretch: Stretch) => boolean {
 }
 
 function stretchesOf(index: TraceIndex, question: SuspectQuestion): readonly Stretch[] {
-  return [...index.stretches, ...foundStretches(index.state)].filter(isMeant(question));
+  return [...index.stretches, ...stretchesBeside(index.state)].filter(isMeant(question));
 }
 
 function stretchRuns(index: TraceIndex, question: SuspectQuestion): readonly SuspectRun[] {

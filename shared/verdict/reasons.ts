@@ -19,6 +19,7 @@ export const reasonVerdicts = {
   'reel-here': 'refused',
   'reel-on-cart': 'refused',
   'feeder-elsewhere': 'refused',
+  'feeder-aside': 'refused',
   'feeder-lanes': 'refused',
   'feeder-on-cart': 'refused',
   'feeder-width': 'refused',

@@ -100,9 +100,11 @@ function slotReasons(state: FloorState, question: VerifyQuestion, wanted: SetupS
 
 function feederReasons(state: FloorState, question: VerifyQuestion, wanted: SetupSlot): Reason[] {
   const { feeder, line, slot, act } = question;
-  if (feeder === null || act === 'splice') return [];
+  if (feeder === null || act === 'splice' || act === 'refill') return [];
   const reasons: Reason[] = [];
   const known = state.feeders.get(feeder);
+  const aside = state.setAside.get(feeder);
+  if (aside && act !== 'sweep') reasons.push({ code: 'feeder-aside', feeder, why: aside.reason });
   if (!known && state.rules.get(line)?.feedersKnown) reasons.push({ code: 'feeder-unknown', feeder });
   if (known && wanted.tapeWidthMm !== null && known.tapeWidthMm !== wanted.tapeWidthMm) {
     reasons.push({ code: 'feeder-width', feeder, wanted: wanted.tapeWidthMm, found: known.tapeWidthMm });
@@ -131,7 +133,7 @@ function feederReasons(state: FloorState, question: VerifyQuestion, wanted: Setu
   // Each reel stands on its own lane: one more than the feeder has cannot be.
   if (lanes !== null && taken.length >= lanes)
     reasons.push({ code: 'feeder-lanes', feeder, lanes, slots: taken });
-  if (act === 'load') {
+  if (act !== 'sweep') {
     const carried = onOtherPlaces(state, line, slot).filter(
       ({ place }) => place.feeder === feeder && !isSameFeederPlace(place, question),
     );
@@ -155,7 +157,8 @@ function isSameFeederPlace(
 /** The other lanes beside the slot asked for that the feeder serves, on the line or ready on a cart, in walking order. */
 function lanesTaken(state: FloorState, question: VerifyQuestion, feeder: string): readonly string[] {
   const { line, slot, act } = question;
-  const carried = act === 'load' ? onOtherPlaces(state, line, slot).map(({ place }) => place) : [];
+  const carried =
+    act === 'load' || act === 'exchange' ? onOtherPlaces(state, line, slot).map(({ place }) => place) : [];
   const beside = [...state.slots.values(), ...carried].filter(
     (there) => there.feeder === feeder && there.line === line && isLaneBeside(there.slot, slot),
   );
@@ -194,7 +197,7 @@ function reelReasons(state: FloorState, question: VerifyQuestion, part: string |
       else
         reasons.push({ code: 'reel-elsewhere', reel: known.reel, slot: known.at.slot, line: known.at.line });
     }
-    if (act === 'load' && reel.reel !== null) {
+    if ((act === 'load' || act === 'exchange') && reel.reel !== null) {
       const carried = onOtherPlaces(state, line, slot).filter(({ place }) => place.reel === reel.reel);
       reasons.push(
         ...carried.map(
@@ -210,7 +213,7 @@ function reelReasons(state: FloorState, question: VerifyQuestion, part: string |
       reasons.push({ code: 'quantity-corrected', label: labelQuantity, quantity });
     if (act === 'splice' && reel.isSecond) reasons.push({ code: 'same-label', slot });
     const last = there?.tapes.at(-1);
-    if (act === 'splice' && last?.lot && reel.lot && last.lot !== reel.lot) {
+    if ((act === 'splice' || act === 'refill') && last?.lot && reel.lot && last.lot !== reel.lot) {
       reasons.push({ code: 'mixed-lots', from: last.lot, to: reel.lot });
     }
   }

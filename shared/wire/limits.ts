@@ -22,6 +22,12 @@ export const snapshotBytes = 16 * 1024 * 1024;
 /** Most bytes of a snapshot once unpacked: the state of some years; both ends stop unpacking there. */
 export const snapshotUnpackedBytes = 192 * 1024 * 1024;
 
+/** Most bytes of the picture of a label. */
+export const pictureBytes = 25_000;
+
+/** Most days for which a picture of a label is kept. */
+export const pictureDays = 3650;
+
 /** How far a request's time may lie from the server's, in ms; a nonce is remembered for as long. */
 export const signatureWindowMs = 60_000;
 

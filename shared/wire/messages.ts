@@ -7,13 +7,13 @@ import { roles } from '../kit/roles.ts';
 import { entrySchema } from '../log/entry-schema.ts';
 import { exportFormats } from '../log/export-formats.ts';
 import { entryFaults, type WireCode, wireCodes } from './codes.ts';
+import { headNote, leaf, ms, name, proof, signature } from './fields.ts';
 import { pageEntries } from './limits.ts';
+import { cosignedSchema, cosignSchema, recordAskSchema, recordToldSchema } from './messages-heads.ts';
 
-const name = z.string().check(z.minLength(1), z.maxLength(64), z.regex(/^[\x21-\x7e]+$/));
 /** Tablets travel in a header's comma list. */
 const tabletName = name.check(z.regex(/^[^,]+$/, 'expected no comma'));
 const hash = z.string().check(z.regex(/^[0-9a-f]{64}$/));
-const ms = z.int().check(z.minimum(0));
 const cursor = z.string().check(z.regex(/^\d{1,16}\.[0-9a-f]{16}$/));
 /** A name for people: no control characters, which some databases cannot hold. */
 const words = z
@@ -26,7 +26,6 @@ const words = z
 
 /** P-256 public key: the uncompressed point (65 bytes), base64url. */
 export const publicKey = z.string().check(z.regex(/^[A-Za-z0-9_-]{87}$/, 'expected 65 bytes, base64url'));
-const signature = z.string().check(z.regex(/^[A-Za-z0-9_-]{86}$/, 'expected 64 bytes, base64url'));
 
 /** A chain and how far it is held. */
 export const markSchema = z.object({ tablet: name, epoch: name, seq: z.int().check(z.minimum(0)) });
@@ -110,10 +109,6 @@ export const pushSchema = z.object({
 });
 export type Push = z.infer<typeof pushSchema>;
 
-/** A head of the log's hash tree, signed as a note (`log/tree-head.ts`). */
-const headNote = z.string().check(z.minLength(1), z.maxLength(4_000));
-/** A leaf of the tree. */
-const leaf = z.int().check(z.minimum(0));
 /** Where entries of one chain lie in the log: the first is leaf `index`. */
 export const placeSchema = z.object({
   tablet: name,
@@ -183,8 +178,6 @@ export const treeAskSchema = z.object({
 });
 export type TreeAsk = z.infer<typeof treeAskSchema>;
 
-/** A proof: hashes of 32 bytes, base64. */
-const proof = z.array(z.string().check(z.regex(/^[A-Za-z0-9+/]{43}=$/))).check(z.maxLength(128));
 /** The answer: a proof for each size and each leaf that was asked; an empty one where the newest head is smaller. */
 export const treeToldSchema = z.object({
   serverEpoch: name,
@@ -192,6 +185,8 @@ export const treeToldSchema = z.object({
   head: headNote,
   consistency: z.array(proof),
   inclusion: z.array(proof),
+  /** The head that the plant's tablets sign at present, with the signatures it has; absent before version 7. */
+  witness: z.optional(headNote),
 });
 export type TreeTold = z.infer<typeof treeToldSchema>;
 
@@ -317,6 +312,7 @@ const panels = z.nullable(z.object({ first: z.int(), last: z.int() }));
 const known = z.nullable(z.string());
 /** What an answer rests on that nobody has entered; absent from an older server. */
 const guessed = z.optional(z.array(z.enum(['in-line', 'label', 'boards'])));
+const mixed = z.optional(z.boolean()); // lots poured over each other; absent from an older server too
 const panelRun = {
   run: z.string(),
   line: z.string(),
@@ -329,7 +325,7 @@ const panelRun = {
     z.object({
       slot: z.string(),
       part: z.string(),
-      lots: z.array(z.object({ lot: known, reel: known, supplierPart: known, sure: z.boolean() })),
+      lots: z.array(z.object({ lot: known, reel: known, supplierPart: known, sure: z.boolean(), mixed })),
     }),
   ),
 } as const;
@@ -337,6 +333,7 @@ const panelRun = {
 export const tracedSchema = z.object({
   places: z.array(
     z.object({
+      mixed,
       line: z.string(),
       run: z.string(),
       product: z.string(),
@@ -381,6 +378,10 @@ export const wireMessages = {
   checkpoint: checkpointSchema,
   treeAsk: treeAskSchema,
   treeTold: treeToldSchema,
+  cosign: cosignSchema,
+  cosigned: cosignedSchema,
+  recordAsk: recordAskSchema,
+  recordTold: recordToldSchema,
   plantKeys: plantKeysSchema,
   snapshot: snapshotSchema,
   check: checkSchema,

@@ -38,7 +38,7 @@ export const wireHistory: readonly WireStep[] = [
   {
     version: 7,
     change:
-      'of a page the last entry of a chain is signed for those before it, which need no signature of their own; a pulled page ends at such an entry where it is cut; what version 6 says is unchanged',
+      'of a page the last entry of a chain is signed for those before it, which need no signature of their own; a pulled page ends at such an entry where it is cut; tablets sign heads of the log that they checked, and the server says where an entry lies in it, for paper; what version 6 says is unchanged',
   },
 ];
 

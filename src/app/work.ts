@@ -1,8 +1,9 @@
 // What the first screen does not need to be drawn: the desk, the scanner, the watch over the line, the offline copy. A chunk of
 // its own that is fetched while the log opens, so that the page shows itself early and works a moment later.
 
-import { effect, type Signal, signal } from '@preact/signals';
+import { effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { countedBefore, countedBy } from '../../shared/floor/counters.ts';
+import type { Unanswered } from '../../shared/outlook/unanswered.ts';
 import type { App } from './app.ts';
 import { silenceFirst } from './counting.ts';
 import { createDesk, type DeskRun } from './desk/desk.ts';
@@ -10,7 +11,12 @@ import { keepDesk } from './desk/kept.ts';
 import { type Alarm, createAlarm } from './device/alarm.ts';
 import { later } from './device/later.ts';
 import { type Offline, startOffline } from './device/offline.ts';
+import { isQuiet } from './device/quiet.ts';
+import { createSpeaker, type Speaker } from './device/speech.ts';
+import { type Awake, keepAwake } from './device/wake.ts';
 import { callForBlocked } from './outlook/blocked-call.ts';
+import { callForOthers } from './outlook/other-calls.ts';
+import { callForUnanswered } from './outlook/unanswered-call.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
 import { machineAt } from './panels-at.ts';
 import { startPresence } from './person/left-alone.ts';
@@ -30,6 +36,11 @@ export interface Work {
   readonly watch: Watch;
   readonly alarm: Alarm;
   readonly offline: Offline;
+  readonly speaker: Speaker;
+  /** How it stands with keeping the screen on. */
+  readonly awake: ReadonlySignal<Awake>;
+  /** Warnings of other lines that nobody answers, where somebody leads here. */
+  readonly unanswered: ReadonlySignal<readonly Unanswered[]>;
 }
 
 /** Starts the working parts. */
@@ -68,7 +79,12 @@ export function startWork(app: App): Work {
       app.record([...silence, { kind: 'panels.counted', payload: { ...counted, ...skipped } }]);
     },
   });
-  app.scans.take((scan) => desk.take(scan));
+  app.scans.take((scan) => {
+    // The form's name is looked for before what reads it is fetched.
+    if (!scan.codes.some(({ text }) => text.startsWith('c2sp.org/tlog-proof@'))) return desk.take(scan);
+    void withWords(import('./paper-scan.ts')).then(({ takePaper }) => takePaper(app, scan));
+    return true;
+  });
   attachWedge(window, app.scans, {
     nowMs: app.clock.nowMs,
     settings: () => ({ ...DEFAULT_WEDGE_SETTINGS, ...app.preferences.peek().scanner }),
@@ -90,8 +106,13 @@ export function startWork(app: App): Work {
   });
   const offline = startOffline(() => app.openTasks.value + (isBusy.value ? 1 : 0));
   // In practice only the real line calls out loud.
-  const alarm = createAlarm(() => app.practice === null && app.preferences.value.sound);
+  const alarm = createAlarm(() => {
+    const { sound, quiet } = app.preferences.value;
+    return app.practice === null && sound && !isQuiet(quiet, new Date(app.clock.nowMs()));
+  });
   callForBlocked(app, alarm);
+  soundAtSignIn(app, alarm);
+  const speaker = createSpeaker();
   void keepDesk(app, desk);
   // The first scan must not wait for its judge.
   later(() => {
@@ -103,5 +124,18 @@ export function startWork(app: App): Work {
       })
       .catch(() => undefined); // asked again by the first scan
   });
-  return { desk, alarm, offline, watch: startWatch(app, alarm) };
+  const watch = startWatch(app, alarm);
+  callForOthers(app, watch, alarm);
+  const awake = keepAwake(() => app.person.value !== null || watch.outlook.value !== null);
+  return { desk, alarm, offline, watch, speaker, awake, unanswered: callForUnanswered(app, alarm) };
+}
+
+/** Whoever takes the tablet hears what its warnings sound like, or sees that they cannot be heard. */
+function soundAtSignIn(app: App, alarm: Alarm): void {
+  let before = app.person.peek()?.person ?? null;
+  effect(() => {
+    const now = app.person.value?.person ?? null;
+    if (now !== null && now !== before) alarm.call('soon');
+    before = now;
+  });
 }

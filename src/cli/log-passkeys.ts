@@ -12,7 +12,7 @@ import {
 import { actHash, passkeyUse, readUse } from '../../shared/floor/passkey-sign.ts';
 import { takeName } from '../../shared/floor/people.ts';
 import { actorOf } from '../../shared/floor/rights.ts';
-import { signedKinds } from '../../shared/floor/signed-kinds.ts';
+import { passkeyKinds, signedInKinds } from '../../shared/floor/signed-kinds.ts';
 import { type Entry, entryId } from '../../shared/log/entry.ts';
 import { compareEntries } from '../../shared/log/order.ts';
 import { signedBy } from '../server/people/passkeys.ts';
@@ -68,10 +68,12 @@ export async function checkPasskeys(entries: readonly Entry[]): Promise<PasskeyR
       followPerson(state.passkeys, { person: told.payload.person, role: null }, entry);
     else if (told.kind === 'person.added') followPerson(state.passkeys, told.payload, entry);
     const by = actorOf(entry);
-    if (!(signedKinds as readonly string[]).includes(entry.kind) || by === null) continue;
+    if (!(passkeyKinds as readonly string[]).includes(entry.kind) || by === null) continue;
     const act = { entry: entryId(entry), kind: entry.kind, at: entry.at, by };
     if (!passkeyUse(entry)) {
-      if (entry.payload['how'] !== 'badge') plain.push(act.entry);
+      // Whoever signed in did these: no PIN was asked for the act.
+      const asksNoPin = (signedInKinds as readonly string[]).includes(entry.kind);
+      if (!asksNoPin && entry.payload['how'] !== 'badge') plain.push(act.entry);
       continue;
     }
     const read = readUse(entry);

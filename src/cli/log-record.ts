@@ -6,10 +6,10 @@ import { generate } from 'lean-qr';
 import { lacksSecrets } from '../../shared/floor/secrets.ts';
 import { fromHex } from '../../shared/log/bytes.ts';
 import { chainId, type Entry, entryId } from '../../shared/log/entry.ts';
-import { type EntryProof, formatEntryProof, parseEntryProof } from '../../shared/log/entry-proof.ts';
+import { type EntryProof, noteForPaper, parseEntryProof, recordText } from '../../shared/log/entry-proof.ts';
 import { entrySchema } from '../../shared/log/entry-schema.ts';
 import type { ExportReading } from '../../shared/log/export-read.ts';
-import { formatNote, type NoteKey, parseNote, signaturesBy } from '../../shared/log/note.ts';
+import { type NoteKey, parseNote } from '../../shared/log/note.ts';
 import { readProofRecord } from '../../shared/log/proof-record.ts';
 import { sealedHash } from '../../shared/log/seal.ts';
 import { inclusionHolds, leafHash } from '../../shared/log/tree.ts';
@@ -17,6 +17,7 @@ import { parseTreeHead } from '../../shared/log/tree-head.ts';
 import { noteHolds } from '../server/plant-key.ts';
 import { type CommandIo, NotUnderstood, parseCall, printJson, readText } from './command.ts';
 import { readLogFile } from './log-file.ts';
+import { saySeen, seenUnder, tabletNames } from './log-seen.ts';
 import { proofOfEntry } from './log-tree.ts';
 import { type KnownKeys, keysInExport, sayPlant } from './plant-keys.ts';
 
@@ -26,8 +27,6 @@ takes one entry out of a JSON export by the server, with the proof that it is in
 code, with the entry itself where that fits. --page writes a page for paper with the code on it. log verify --record FILE checks
 such a text without the log; - for what a scanner types.`;
 
-/** Characters of a record: a code of 145 modules a side at most, 69 mm with its quiet zone where a module has 0.45 mm. */
-const RECORD_MOST = 2_000;
 const HASH_BYTES = 32;
 
 /** The command's act. */
@@ -58,20 +57,21 @@ export async function record(args: readonly string[], io: CommandIo): Promise<nu
 function recordOf(reading: ExportReading, entry: Entry): string | null {
   const [line] = reading.proofs ?? [];
   const { key } = keysInExport(reading.proofs ?? []).plant ?? {};
-  const head = line && readProofRecord(line)?.tree?.head;
-  const place = head ? proofOfEntry(reading, entry) : null;
-  const note = head ? parseNote(head) : null;
-  if (!key || !note || !place) return null;
-  // The other signature is for browsers: it proves nothing more.
-  const [bytes] = signaturesBy(note, key);
-  if (!bytes) return null;
-  const rest = { ...place, note: formatNote(note.text, [{ key, bytes }]) };
+  const proof = line && readProofRecord(line);
   const hash = fromHex(entry.hash, HASH_BYTES);
-  if (!hash || judge({ ...rest, extra: hash }, key).fault !== null) return null;
-  const whole = formatEntryProof({ ...rest, extra: new TextEncoder().encode(JSON.stringify(entry)) });
-  return whole.length <= RECORD_MOST && !lacksSecrets(entry)
-    ? whole
-    : formatEntryProof({ ...rest, extra: hash });
+  if (!key || !proof?.tree || !hash) return null;
+  // A head that tablets signed, where the file has all that leads to it; else the file's own.
+  for (const head of [...(proof.witnessed ?? []).map((one) => one.head), proof.tree.head]) {
+    const note = parseNote(head);
+    const size = note ? parseTreeHead(note.text)?.size : undefined;
+    const place = size === undefined ? null : proofOfEntry(reading, entry, size);
+    const signed = note && noteForPaper(note, key);
+    if (!place || signed === null) continue;
+    const rest = { ...place, note: signed };
+    if (judge({ ...rest, extra: hash }, key).fault !== null) continue;
+    return recordText(rest, { entry: lacksSecrets(entry) ? null : entry, hash });
+  }
+  return null;
 }
 
 /** What a record holds, and what is wrong with it. `key`: null where nobody is known who could have signed. */
@@ -128,7 +128,11 @@ export async function verifyRecord(
   const { hash, entry, size, isSigned, fault } = judge(read, known.plant?.key ?? null);
   const there =
     entry ?? reading?.entries.find((one) => one.hash === hash && sealedHash(one) === hash) ?? null;
-  const why = fault ?? keyFault;
+  const seen = seenUnder(read.note, {
+    listed: isSigned ? known.keys : [],
+    names: tabletNames(reading?.entries ?? []),
+  });
+  const why = fault ?? keyFault ?? seen.fault;
   const isProven = why === null && isSigned;
   printJson(
     {
@@ -142,9 +146,12 @@ export async function verifyRecord(
       chain: there === null ? null : chainId(there),
       keysFrom: known.from,
       plant: known.plant === null ? null : sayPlant(known.plant),
+      seenBy: seen.by,
     },
     io,
   );
+  const told = saySeen(seen.by);
+  if (told !== null) io.stderr(`reelward log: ${told}\n`);
   if (why !== null) io.stderr(`reelward log: the record: ${why}\n`);
   return why === null ? 0 : 1;
 }

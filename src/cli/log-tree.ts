@@ -173,19 +173,26 @@ export function proofOfPart(reading: ExportReading, items: readonly ExportItem[]
   return [makeProofRecord({ ...proof, tree }, { epoch: record.epoch, atMs: record.hlc.ms })];
 }
 
-/** Where one entry lies in the log's tree and what proves it, in the proof's order; null where the file does not say. */
+/**
+ * Where one entry lies in the log's tree when it had `size` entries and what proves it, in the proof's order; null where the file does not
+ * say: of an earlier size only one that holds all of the log until then does.
+ */
 export function proofOfEntry(
   reading: ExportReading,
   entry: Entry,
+  size: number,
 ): { readonly index: number; readonly proof: readonly Uint8Array[] } | null {
   const [record] = reading.proofs ?? [];
   const tree = record && readProofRecord(record)?.tree;
-  const size = tree ? parseTreeHead(parseNote(tree.head)?.text ?? '')?.size : undefined;
-  const read = tree && size !== undefined ? readPart(reading.entries, tree, size) : null;
-  if (!tree || !read || read.missing !== null || size === undefined) return null;
+  const now = tree ? parseTreeHead(parseNote(tree.head)?.text ?? '')?.size : undefined;
+  const read = tree && now !== undefined ? readPart(reading.entries, tree, now) : null;
+  if (!tree || !read || read.missing !== null || now === undefined || size > now) return null;
   const { set } = runsOf([entry], tree);
   const [leaf] = set;
-  const folded = leaf ? foldPart(read.part, set) : null;
+  const [first] = read.part.set;
+  if (size < now && !(first?.from === 0 && first.to >= size)) return null;
+  const early = { ...read.part, size, set: [{ from: 0, to: size }], cover: [] };
+  const folded = leaf && leaf.from < size ? foldPart(size < now ? early : read.part, set) : null;
   if (!leaf || !folded) return null;
   // The same subtrees, from the left there, from the leaf upwards here.
   const byFrom = new Map(coverRanges(size, set).map(({ from }, at) => [from, folded.cover[at]]));

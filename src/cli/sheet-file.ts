@@ -8,6 +8,7 @@ import type { SheetProblem } from '../../shared/sheet/problems.ts';
 import {
   type ForeignKind,
   foreignKind,
+  isOverstated,
   joinPages,
   sheetFileKind,
   type TableKind,
@@ -33,6 +34,8 @@ const hint: Readonly<Record<TableKind, string>> = {
   sheet: 'expected a CSV or XLSX file',
   placements: 'expected a placement file as text, CSV or XLSX, or an IPC-2581 file',
   bill: 'expected a bill of materials as text, CSV or XLSX, or an IPC-2581 file',
+  parts: 'expected a list of parts as CSV or XLSX',
+  counts: 'expected a file of counted reels as CSV or XLSX',
 };
 
 const foreignNames: Readonly<Record<ForeignKind, string>> = {
@@ -66,6 +69,10 @@ const decode: DecodeBytes = (bytes, encoding) => {
 async function readWorkbook(bytes: Uint8Array, source: string, table: TableKind) {
   if (workbookBytes(bytes) > UNPACKED_MOST)
     throw new NotUnderstood(`${source}: ${hint[table]}, found a workbook that unpacks to over 512 MiB`);
+  if (isOverstated(bytes))
+    throw new NotUnderstood(
+      `${source}: ${hint[table]}, found a broken workbook: a part says that it holds more than it can`,
+    );
   const { default: readXlsxFile } = await import('read-excel-file/node');
   let sheets: Awaited<ReturnType<typeof readXlsxFile>>;
   try {

@@ -11,6 +11,7 @@ import { emptyState, type FoldPosition } from '../../shared/floor/state.ts';
 import { packValue, unpackValue } from '../../shared/kit/pack.ts';
 import type { Entry } from '../../shared/log/entry.ts';
 import type { TabletTrust } from '../app/store/trust.ts';
+import { thinReplica } from './floor-thin.ts';
 
 /** Copies of the state for late entries: every byte counts here, and a later one is read in from the start. */
 export const COPIES = 4;
@@ -22,6 +23,8 @@ export interface ReadSoFar {
   readonly cursor: string;
   /** Chain -> its first entry, which names its key. */
   readonly firsts: ReadonlyMap<string, Entry>;
+  /** Reels that the log names and the state does not hold any more. */
+  readonly reels: ReadonlySet<string>;
 }
 
 type Line =
@@ -36,6 +39,7 @@ type Line =
   | readonly ['map', part: string, key: string, value: unknown]
   | readonly ['set', part: string, key: string]
   | readonly ['entry', entry: Entry]
+  | readonly ['reel', reel: string]
   | readonly ['end'];
 
 /** Keeps a replica. `fold`: names the fold that made it. Throws where the disk does not take it. */
@@ -67,6 +71,7 @@ function* linesOf(fold: string, { marks, tail }: Replica, read: ReadSoFar): Gene
     else for (const [key, value] of of) yield ['map', part, key, packValue(value)];
   }
   for (const entry of tail) yield ['entry', entry];
+  for (const reel of read.reels) yield ['reel', reel];
   yield ['end'];
 }
 
@@ -79,11 +84,13 @@ export async function readFloor(
   readonly replica: Replica;
   readonly cursor: string;
   readonly firsts: Map<string, Entry>;
+  readonly reels: Set<string>;
 } | null> {
   try {
     const state = emptyState();
     const parts = state as unknown as Record<string, Map<string, unknown> | Set<string>>; // as written above
     const tail: Entry[] = [];
+    const reels = new Set<string>();
     let head: Extract<Line, readonly ['head', ...unknown[]]> | null = null;
     let isWhole = false;
     for (const text of linesIn(join(folder, FILE))) {
@@ -95,13 +102,16 @@ export async function readFloor(
         (parts[line[1]] as Map<string, unknown>).set(line[2], unpackValue(line[3]));
       else if (line[0] === 'set') (parts[line[1]] as Set<string>).add(line[2]);
       else if (line[0] === 'entry') tail.push(line[1]);
+      else if (line[0] === 'reel') reels.add(line[1]);
       else isWhole = true;
     }
     if (!head || !isWhole) return null;
     const [, , cursor, firsts, position, count] = head;
     const replica = createReplica(position ? { state, position, count } : undefined, trust, COPIES);
     await trust?.look(tail);
-    return foldIn(replica, tail) ? { replica, cursor, firsts: new Map(firsts) } : null;
+    if (!foldIn(replica, tail)) return null;
+    thinReplica(replica, reels);
+    return { replica, cursor, firsts: new Map(firsts), reels };
   } catch {
     // None is there, or it is damaged: the log has it all.
     return null;

@@ -19,6 +19,7 @@ import { noteSignedBy } from '../app/sync/heads.ts';
 import { type Caller, createCaller } from '../app/sync/http.ts';
 import type { SyncWorld } from '../app/sync/ports.ts';
 import { COPIES, dropFloor, keepFloor, readFloor } from './floor-file.ts';
+import { thinReplica } from './floor-thin.ts';
 import type { LinkIdentity } from './identity.ts';
 
 /** Without a question the log is asked so often, ms. */
@@ -28,9 +29,9 @@ const TIMEOUT_MS = 10_000;
 const KEYS_EVERY_MS = 600_000;
 const KEEP_EVERY_MS = 4 * 3_600_000;
 
-/** Kinds that say nothing of which reel stands where: counts, words of stations, ticks of lists. */
+/** Kinds that say nothing of which reel stands where: counts, words of stations, ticks of lists, changeovers beside their setup. */
 const left =
-  /^(panels\.|panel\.|parts\.|machine\.|warning\.|step\.|checklist\.|log\.|state\.|sweep\.|labels\.|person\.signed)|^station\.(counted|state|recipe|silent|noticed|doubled|answered)$|^tape\.empty$/;
+  /^(panels\.|panel\.|parts\.|machine\.|warning\.|step\.|checklist\.|changeover\.|log\.|state\.|sweep\.|labels\.|person\.signed)|^station\.(counted|state|recipe|silent|noticed|doubled|answered)$|^tape\.empty$/;
 
 /** The floor, followed. */
 export interface FloorWatch {
@@ -38,6 +39,8 @@ export interface FloorWatch {
   readonly upToDate: (withinMs: number) => Promise<FloorState | null>;
   /** As it was known last; null before the first time. */
   readonly known: () => FloorState | null;
+  /** True for a reel that the log names, also one that is not part of the state any more. */
+  readonly knows: (reel: string) => boolean;
   readonly tick: (nowMs: number) => void;
 }
 
@@ -64,6 +67,8 @@ interface Following extends FollowParts {
   replica: Replica | null;
   cursor: string;
   firsts: Map<string, Entry>;
+  /** Reels that the log names and no answer asks for. */
+  reels: Set<string>;
   /** Entries further back than the fold remembers, by their names: folded at their places when the log is read anew. */
   aside: Map<string, Entry>;
   /** How many of them are at their places. */
@@ -86,6 +91,7 @@ export function followFloor(parts: FollowParts): FloorWatch {
     replica: null,
     cursor: start,
     firsts: new Map(),
+    reels: new Set(),
     aside: new Map(),
     placed: 0,
   };
@@ -101,6 +107,7 @@ export function followFloor(parts: FollowParts): FloorWatch {
   };
   return {
     known: () => following.replica?.state ?? null,
+    knows: (reel) => following.reels.has(reel) || following.replica?.state.reels.has(reel) === true,
     upToDate: async (withinMs) => {
       // What is under way may have begun before the question.
       const fresh = busy === null ? pullOnce() : busy.then(pullOnce);
@@ -121,11 +128,12 @@ export function followFloor(parts: FollowParts): FloorWatch {
 }
 
 /** The fold of this link: with another trust other entries are unproven, and the state is another. */
-const foldName = (trust: TabletTrust | null): string => `link-1 floor-${FOLD_VERSION} ${trust?.id ?? ''}`;
+const foldName = (trust: TabletTrust | null): string => `link-2 floor-${FOLD_VERSION} ${trust?.id ?? ''}`;
 
 function beginAnew(of: Following): void {
   of.cursor = start;
   of.firsts = new Map();
+  of.reels = new Set();
   of.replica = null;
   of.placed = of.aside.size;
 }
@@ -238,4 +246,5 @@ async function foldPage(of: Following, replica: Replica, page: readonly Entry[])
     replica,
     page.filter((entry) => !isTooLate(entry)),
   );
+  thinReplica(replica, of.reels);
 }

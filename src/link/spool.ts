@@ -20,6 +20,8 @@ export const FILE_ENTRIES = 2_000;
 const FILES_KEPT = 100;
 /** The newest entries are kept in hand, for the next push. */
 const TAIL_KEPT = 1_000;
+/** Entries of one page out of a file: some pages are on their way at one time, and weeks of them go out one after the other. */
+const PAGE_READ = 200;
 
 /** The link's log. */
 export interface Spool {
@@ -85,7 +87,7 @@ export function openSpool(folder: string, identity: LinkIdentity, wallMs: () => 
     return entry;
   };
 
-  const pages: Pages = { folder, firstOf, tail: () => tail, end: () => head?.seq ?? 0 };
+  const pages: Pages = { folder, firstOf, tail: () => tail, end: () => head?.seq ?? 0, read: null };
   return {
     write,
     length: () => seq,
@@ -118,6 +120,8 @@ interface Pages {
   readonly tail: () => readonly Entry[];
   /** The last number that is flushed. */
   readonly end: () => number;
+  /** The lines of a whole file, for its next page. */
+  read: { readonly first: number; readonly lines: readonly string[] } | null;
 }
 
 /** Entries after a number: out of hand, or out of their file. */
@@ -127,7 +131,7 @@ function entriesAfter(pages: Pages, after: number, limit: number): readonly Entr
   const found =
     after + 1 >= first
       ? tail.slice(after + 1 - first, after + 1 - first + limit)
-      : readFrom(pages.folder, pages.firstOf(after + 1), after, limit);
+      : readFrom(pages, after, Math.min(limit, PAGE_READ));
   return found.filter((entry) => entry.seq <= pages.end());
 }
 
@@ -170,13 +174,19 @@ function damaged(where: string): LinkRefused {
   );
 }
 
-/** Entries after a number out of the file that begins at `first`; none where that is not here any more. */
-function readFrom(folder: string, first: number, after: number, limit: number): readonly Entry[] {
-  const file = join(folder, fileName(first));
-  if (!existsSync(file)) return [];
-  // What stands behind the last line end is being written.
-  const lines = readFileSync(file, 'utf8').split('\n').slice(0, -1);
+/** Entries after a number out of their file; none where that is not here any more. */
+function readFrom(pages: Pages, after: number, limit: number): readonly Entry[] {
+  const first = pages.firstOf(after + 1);
+  const lines = pages.read?.first === first ? pages.read.lines : linesOf(join(pages.folder, fileName(first)));
+  // A file that still grows is read anew, and one that was read to its end is done with.
+  const isLast = after - first + 1 + limit >= FILE_ENTRIES;
+  pages.read = lines.length === FILE_ENTRIES && !isLast ? { first, lines } : null;
   return lines.slice(after + 1 - first, after + 1 - first + limit).map((line) => JSON.parse(line) as Entry); // written by `write`
+}
+
+function linesOf(file: string): readonly string[] {
+  // What stands behind the last line end is being written.
+  return existsSync(file) ? readFileSync(file, 'utf8').split('\n').slice(0, -1) : [];
 }
 
 function dropHeld(folder: string, starts: number[], acked: number): void {

@@ -15,6 +15,7 @@ import type { SignatureWalk } from './signatures.ts';
 import type { Store } from './stores/store.ts';
 import type { TraceDesk } from './trace/desk.ts';
 import type { HeadSigner } from './tree-heads.ts';
+import type { Witnesses } from './witnesses.ts';
 
 export interface ServerContext {
   readonly settings: ServerSettings;
@@ -25,6 +26,7 @@ export interface ServerContext {
   readonly live: LiveHub;
   readonly key: ServerKey;
   readonly heads: HeadSigner;
+  readonly witnesses: Witnesses;
   readonly people: PeopleBook;
   readonly tickets: TicketDesk;
   readonly pinSeal: PinSeal;

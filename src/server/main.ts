@@ -29,6 +29,7 @@ import type { StoreTrouble } from './stores/trouble.ts';
 import { createLocalDesk, type TraceDesk } from './trace/desk.ts';
 import { createRemoteDesk } from './trace/remote.ts';
 import { createHeadSigner } from './tree-heads.ts';
+import { createWitnesses } from './witnesses.ts';
 
 /** A server that listens. */
 export interface RunningServer {
@@ -203,6 +204,7 @@ async function createContext(
     },
   });
   const tickets = createTicketDesk({ store, key, plant: settings.plant });
+  const heads = createHeadSigner(key.plant);
   const health = watchStore({ store, onTrouble });
   const seen = createSeenBook(store, onFault);
   const { registry, tablets } = metrics;
@@ -218,7 +220,8 @@ async function createContext(
     seen,
     live,
     key,
-    heads: createHeadSigner(key.plant),
+    heads,
+    witnesses: createWitnesses({ store, heads, origin: key.plant.ed25519.name, nowMs }),
     people: createPeopleBook(store, settings.people, tickets.trust),
     tickets,
     pinSeal: createPinSeal(key.secret),

@@ -57,6 +57,7 @@ const READER_FORMATS: Readonly<Record<CodeFormat, ReadInputBarcodeFormat>> = {
   PDF417: 'PDF417',
   Code128: 'Code128',
   Code39: 'Code39Std',
+  Code93: 'Code93',
   ITF: 'ITF',
   EANUPC: 'EANUPC',
   Aztec: 'Aztec',
@@ -108,5 +109,7 @@ function toFound(result: ZXingReadResult): Omit<FoundCode, 'pass'>[] {
   if (!result.isValid || format === undefined) return [];
   const { topLeft, topRight, bottomRight, bottomLeft } = result.position;
   const quad: Quad = [topLeft, topRight, bottomRight, bottomLeft];
-  return [{ text: result.text, format, symbologyId: result.symbologyIdentifier, quad }];
+  const code = { text: result.text, format, symbologyId: result.symbologyIdentifier, quad };
+  const { sequenceSize: of, sequenceIndex: index, sequenceId: id } = result;
+  return of > 1 && index >= 0 ? [{ ...code, portion: { index, of, id } }] : [code];
 }

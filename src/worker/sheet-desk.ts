@@ -4,28 +4,15 @@
 
 import { billRows } from '../../shared/sheet/bill-rows.ts';
 import { headerKey, keptToMap } from '../../shared/sheet/choice.ts';
-import { isExchangeFile, xmlRoot } from '../../shared/sheet/exchange.ts';
 import { sheetFields, sheetHeaderWords } from '../../shared/sheet/fields.ts';
 import { billToSee, type FirstTable, firstTable } from '../../shared/sheet/first-table.ts';
-import { cellText, guessColumns } from '../../shared/sheet/headers.ts';
+import { guessColumns } from '../../shared/sheet/headers.ts';
 import { makersOf } from '../../shared/sheet/join.ts';
-import { fillMerged, mergedRanges } from '../../shared/sheet/merged.ts';
 import { readPlacements } from '../../shared/sheet/placements.ts';
-import type { SheetProblem } from '../../shared/sheet/problems.ts';
 import { readSheet, type SheetOptions, type SheetReading } from '../../shared/sheet/read.ts';
 import type { IgnoredReason } from '../../shared/sheet/slot.ts';
-import {
-  type ForeignKind,
-  foreignKind,
-  joinPages,
-  nameHeaders,
-  pickSheet,
-  readTitle,
-  sheetFileKind,
-  toSheetCell,
-  workbookBytes,
-} from '../../shared/sheet/source.ts';
-import { bytesToText, type DecodeBytes, textToRows } from '../../shared/sheet/text.ts';
+import { joinPages, nameHeaders, pickSheet, readTitle } from '../../shared/sheet/source.ts';
+import { parseSource, type SheetTools, type Tell } from './parse-source.ts';
 import { type Parsed, showColumns, Unreadable } from './parsed.ts';
 import {
   type BilledPart,
@@ -39,100 +26,14 @@ import {
   readPlacementPart,
 } from './placed-desk.ts';
 import {
-  mostFileBytes,
   mostSlots,
-  mostUnpackedBytes,
   type SheetReply,
   type SheetRequest,
   type SheetRole,
   type SheetSettings,
   type SheetSource,
-  type SheetStep,
   type SheetSummary,
 } from './sheet-protocol.ts';
-
-/** What the desk needs of the place that it runs in. */
-export interface SheetTools {
-  readonly decode: DecodeBytes;
-  /** Sheets of a workbook by name; rejects where the bytes are no workbook. */
-  readonly readWorkbook: (
-    bytes: ArrayBuffer,
-  ) => Promise<readonly { readonly sheet: string; readonly data: readonly (readonly unknown[])[] }[]>;
-}
-
-type Tell = (step: SheetStep) => void;
-
-const archives: readonly ForeignKind[] = ['zip', 'gzip', 'tar', '7z', 'rar', 'bzip2', 'xz'];
-
-async function parseSource(
-  source: SheetSource,
-  role: SheetRole,
-  tools: SheetTools,
-  tell: Tell,
-): Promise<Parsed> {
-  tell('opening');
-  if (typeof source.content === 'string')
-    return parseText(source, role, { text: source.content, problems: [] }, tell);
-  if (source.content.size > mostFileBytes) throw new Unreadable('too-large', String(source.content.size));
-  const buffer = await source.content.arrayBuffer();
-  const bytes = new Uint8Array(buffer);
-  const kind = sheetFileKind(bytes);
-  if (kind === 'empty' || kind === 'old-workbook') throw new Unreadable(kind);
-  const foreign = foreignKind(bytes);
-  if (foreign !== null) throw new Unreadable(archives.includes(foreign) ? 'archive' : 'other-file', foreign);
-  if (kind === 'workbook') return parseWorkbook(source, buffer, tools);
-  const { text, problems } = bytesToText(bytes, tools.decode);
-  if (text === null) throw new Unreadable('not-text');
-  return parseText(source, role, { text, problems }, tell);
-}
-
-function parseText(
-  { number, name }: SheetSource,
-  role: SheetRole,
-  found: { readonly text: string; readonly problems: readonly SheetProblem[] },
-  tell: Tell,
-): Parsed {
-  const { text } = found;
-  if (text.trim() === '') throw new Unreadable(text === '' ? 'empty' : 'blank');
-  const isExchange = isExchangeFile(text);
-  const root = xmlRoot(text);
-  if (root !== null && !isExchange) throw new Unreadable('other-xml', root);
-  tell('splitting');
-  const none = { rows: [], problems: [] };
-  const { rows, problems } = isExchange ? none : role === 'bill' ? billRows(text) : textToRows(text);
-  return {
-    number,
-    name,
-    text,
-    isExchange,
-    pages: [{ name: '', rows }],
-    problems: [...found.problems, ...problems],
-  };
-}
-
-async function parseWorkbook(
-  { number, name }: SheetSource,
-  buffer: ArrayBuffer,
-  tools: SheetTools,
-): Promise<Parsed> {
-  const unpacked = workbookBytes(new Uint8Array(buffer));
-  if (unpacked > mostUnpackedBytes) throw new Unreadable('too-large', String(unpacked));
-  // The spreadsheet reader may take the bytes over: merged cells are looked up first.
-  const merged = mergedRanges(new Uint8Array(buffer));
-  const sheets = await tools.readWorkbook(buffer).catch((reason: unknown) => {
-    throw new Unreadable('broken-workbook', reason instanceof Error ? reason.message : String(reason));
-  });
-  const pages = sheets.map(({ sheet, data }, at) => ({
-    name: sheet,
-    rows: fillMerged(
-      data.map((row) => row.map(toSheetCell)),
-      merged[at] ?? [],
-    ),
-  }));
-  if (!pages.some(({ rows }) => rows.some((row) => row.some((cell) => cellText(cell) !== ''))))
-    throw new Unreadable('blank');
-  return { number, name, text: null, isExchange: false, pages, problems: [] };
-}
 
 function readSheetPart(
   parsed: Parsed,

@@ -82,6 +82,7 @@ export const sheetFaults = [
   'broken-workbook',
   'too-large',
   'too-many-slots',
+  'too-wide',
   'failed',
 ] as const;
 export type SheetFault = (typeof sheetFaults)[number];

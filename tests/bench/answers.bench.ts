@@ -1,6 +1,7 @@
 // How much memory and time does a link need that may answer its machine? It follows the plant's log, which here is a simulated line's, handed to it
 // page by page as a server would. A process of its own is started on the whole log, then once more on what it kept, and asked a question each time.
-// BENCH_HOURS: how long a simulated line is played. What a year is, is worked out of that and said as such.
+// BENCH_HOURS: how long a simulated line is played. What grows with the years is reels: BENCH_REELS of them, as many as such a line uses in a year,
+// each verified onto a slot in the place of the one before.
 
 import { fork } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -8,14 +9,20 @@ import { loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { simulateShift } from '../../demo/simulate.ts';
 import { answerPlaces } from '../../shared/floor/interlock.ts';
+import type { Entry } from '../../shared/log/entry.ts';
 import { followFloor } from '../../src/link/floor.ts';
 import { openIdentity } from '../../src/link/identity.ts';
 import { keepSmall } from '../../src/link/small.ts';
+import { makeChain } from '../contract/entries.ts';
+import { asJson, beginStory, startMs, tellPlant, verified } from '../shared/floor/story.ts';
 
 const ROLE = 'answers-process';
 const HOURS = Number(process.env['BENCH_HOURS'] ?? 400);
 const PAGE = 500;
+const REELS = Number(process.env['BENCH_REELS'] ?? 250_000);
 const YEAR_HOURS = 365 * 24;
+/** Slots of the line on which the year's reels stand. */
+const SLOTS = ['M1-F-001', 'M1-F-002', 'M1-F-010', 'M1-R-003'];
 
 /** In the child: follows the log of a file. */
 async function beLink(file: string, folder: string): Promise<void> {
@@ -87,31 +94,69 @@ function figuresOf(file: string, folder: string): Promise<Figures> {
   });
 }
 
+/** A log in pages as a server hands it out; where they lie. */
+function writePages(folder: string, name: string, pages: Iterable<readonly Entry[]>): string {
+  const files: string[] = [];
+  for (const page of pages) {
+    const file = join(folder, `${name}-${files.length}.json`);
+    writeFileSync(file, JSON.stringify(page));
+    files.push(file);
+  }
+  writeFileSync(join(folder, `${name}.pages`), JSON.stringify(files));
+  return join(folder, name);
+}
+
+function* inPages(entries: readonly Entry[]): Generator<readonly Entry[]> {
+  for (let at = 0; at < entries.length; at += PAGE) yield entries.slice(at, at + PAGE);
+}
+
+/** A plant, and so many reels after each other on its slots. */
+function* yearOfReels(): Generator<readonly Entry[]> {
+  const story = beginStory();
+  tellPlant(story);
+  yield story.entries;
+  let after: Entry | undefined;
+  for (let reel = 0; reel < REELS; reel += PAGE) {
+    const chain = makeChain({
+      tablet: 'line-side',
+      count: Math.min(PAGE, REELS - reel),
+      atMs: startMs + 3_600_000,
+      kind: 'reel.verified',
+      payload: (seq) =>
+        asJson(
+          verified(SLOTS[seq % SLOTS.length] ?? '', seq % 2 === 0 ? 'R-100' : 'C-200', {
+            reel: `K7PM2Q3-${seq}`,
+            supplierPart: `MFR-0603-${seq % 400}-XYZ`,
+            lot: `LOT-2026-${seq >> 2}`,
+            dateCode: '2611',
+          }),
+        ),
+      ...(after === undefined ? null : { after }),
+    });
+    after = chain.at(-1);
+    yield chain;
+  }
+}
+
+async function tellFigures(file: string, data: string): Promise<void> {
+  for (const start of ['on the whole log', 'on what it kept']) {
+    const { seconds, answerMs, right, asked, bare, now, peak } = await figuresOf(file, data);
+    console.log(
+      `  ${start}: ${seconds.toFixed(1)} s, an answer ${answerMs.toFixed(0)} ms (${right} of ${asked} right), memory ${now.toFixed(0)} MB, peak ${peak.toFixed(0)} MB, ${bare.toFixed(0)} MB of it before`,
+    );
+  }
+}
+
 async function measure(): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), 'reelward-answers-bench-'));
+  const load = () => loadavg()[0]?.toFixed(1);
   try {
-    for (const hours of [HOURS / 4, HOURS]) {
-      const { entries } = simulateShift({ seed: 1, hours, startMs: Date.now() - hours * 3_600_000 });
-      const pages: string[] = [];
-      for (let at = 0; at < entries.length; at += PAGE) {
-        const page = join(folder, `${hours}-${pages.length}.json`);
-        writeFileSync(page, JSON.stringify(entries.slice(at, at + PAGE)));
-        pages.push(page);
-      }
-      const file = join(folder, `${hours}`);
-      writeFileSync(`${file}.pages`, JSON.stringify(pages));
-      const data = mkdtempSync(join(folder, 'link-'));
-      const load = loadavg()[0]?.toFixed(1);
-      console.log(
-        `${hours} h of a line, ${entries.length} entries, ${(hours / YEAR_HOURS).toFixed(3)} of a year; load ${load}`,
-      );
-      for (const start of ['on the whole log', 'on what it kept']) {
-        const { seconds, answerMs, right, asked, bare, now, peak } = await figuresOf(file, data);
-        console.log(
-          `  ${start}: ${seconds.toFixed(1)} s, an answer ${answerMs.toFixed(0)} ms (${right} of ${asked} right), memory ${now.toFixed(0)} MB, peak ${peak.toFixed(0)} MB, ${bare.toFixed(0)} MB of it before`,
-        );
-      }
-    }
+    console.log(`${REELS} reels after each other; load ${load()}`);
+    await tellFigures(writePages(folder, 'reels', yearOfReels()), mkdtempSync(join(folder, 'link-')));
+    const { entries } = simulateShift({ seed: 1, hours: HOURS, startMs: Date.now() - HOURS * 3_600_000 });
+    const share = (HOURS / YEAR_HOURS).toFixed(3);
+    console.log(`${HOURS} h of a line, ${entries.length} entries, ${share} of a year; load ${load()}`);
+    await tellFigures(writePages(folder, `${HOURS}`, inPages(entries)), mkdtempSync(join(folder, 'link-')));
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

@@ -1,17 +1,20 @@
 // How good are proposed places? A hundred small questions against the optimum of an integer program, and a hundred families of boards against
-// two plain ways: each job's parts in order of their names, or of their use, from the first slot on. `--small=100`, `--families=100`.
+// two plain ways: each job's parts in order of their names, or of their use, from the first slot on. Of the first families also boards that are proposed one after
+// the other, each beside those before it, as a plant takes them in. `--small=100`, `--families=100`, `--beside=20`.
 
 import { performance } from 'node:perf_hooks';
-import { assignSlots } from '../../shared/assign/assign.ts';
+import { type Assignment, assignSlots } from '../../shared/assign/assign.ts';
+import type { AssignQuestion } from '../../shared/assign/problem.ts';
+import { type PlacedPart, proposeSlots } from '../../shared/assign/propose.ts';
 import { median } from '../../shared/kit/median.ts';
 import { actOut, assignPlainly, boardFamily, smallCase } from '../shared/assign/cases.ts';
 import { fewestByProgram } from '../shared/assign/model.ts';
 
-const option = (name: string) =>
+const option = (name: string, usual = 100) =>
   Number(
     process.env[`BENCH_${name.toUpperCase()}`] ??
       process.argv.find((one) => one.startsWith(`--${name}=`))?.split('=')[1] ??
-      100,
+      usual,
   );
 const total = (counts: readonly number[]) => counts.reduce((sum, count) => sum + count, 0);
 const seconds: number[] = [];
@@ -44,6 +47,27 @@ console.log(
   `small: seconds median ${median(seconds)?.toFixed(3)}, most ${Math.max(...seconds, 0).toFixed(2)}`,
 );
 
+/** Boards proposed one after the other, each beside the setups of those before it. */
+function besideEachOther(question: AssignQuestion): Assignment['jobs'] {
+  const { loaded: standing, jobs } = question;
+  const line = {
+    machines: question.line.machines.map(({ machine, banks }) => ({
+      machine,
+      name: machine,
+      banks: banks.map(({ bank, positions }) => ({ bank, name: bank, positions })),
+    })),
+  };
+  const before: PlacedPart[] = [];
+  return jobs.map(({ id, parts }) => {
+    const found = proposeSlots({ line, parts, standing, elsewhere: before });
+    const slots = found.flatMap(({ part, slot }) => (slot === null ? [] : [{ part, slot }]));
+    for (const { part, slot } of slots)
+      before.push({ part, slot, width: parts.find((each) => each.part === part)?.width ?? 1 });
+    return { id, slots, changes: 0 };
+  });
+}
+
+const besides: number[] = [];
 const shares: { readonly names: number; readonly usage: number }[] = [];
 const took: number[] = [];
 let gap = 0;
@@ -70,6 +94,8 @@ for (let seed = 1; seed <= option('families'); seed++) {
       assignPlainly(question, (a, b) => b.perPanel - a.perPanel || (a.part < b.part ? -1 : 1)),
     ),
   );
+  if (seed <= option('beside', 20))
+    besides.push(total(actOut(question, besideEachOther(question))) / changes);
   shares.push({ names: changes / names, usage: changes / usage });
 }
 const percent = (value: number | null) => `${((value ?? 0) * 100).toFixed(1)} %`;
@@ -78,6 +104,9 @@ console.log(
 );
 console.log(
   `families: changes against by usage: median ${percent(median(shares.map((one) => one.usage)))}, worst ${percent(Math.max(...shares.map((one) => one.usage)))}`,
+);
+console.log(
+  `families: ${besides.length} proposed board after board: changes against the search over all: median ${percent(median(besides))}, worst ${percent(Math.max(...besides, 0))}`,
 );
 console.log(
   `families: above the bound on average ${percent(gap / Math.max(1, shares.length))}; seconds median ${median(took)?.toFixed(2)}, most ${Math.max(...took).toFixed(2)}`,

@@ -2,7 +2,8 @@
 // missed, in the same played shifts? Link's desk, fold and forecast are the product's own; the line is played here: panels of a pace of its
 // own, stops that nobody foresees, parts lost at random at the rate that the line's rules have. A person enters no stops.
 // Each reel is looked at an hour of the clock before it truly ends. Told are panels: by the line's working time, which a forecast can know; and by
-// the clock, in which the stops of that hour are that nobody can. BENCH_SHIFTS: how many are played.
+// the clock, in which the stops of that hour are that nobody can; and by the clock with the stops to come put in as often as they were so far, which a
+// slot says beside its run-out where a machine tells its stops. BENCH_SHIFTS: how many are played.
 
 import { mkdtempSync, rmSync } from 'node:fs';
 import { loadavg, tmpdir } from 'node:os';
@@ -13,6 +14,7 @@ import { neverStopping } from '../../shared/forecast/working-time.ts';
 import { chanceNormal, seededChance } from '../../shared/kit/chance.ts';
 import { compareEntries } from '../../shared/log/order.ts';
 import { lineOutlook } from '../../shared/outlook/line.ts';
+import { runOutWithStops } from '../../shared/outlook/stops-to-come.ts';
 import { openHeld } from '../../src/link/held.ts';
 import { openStationDesk } from '../../src/link/station-desk.ts';
 import {
@@ -142,12 +144,18 @@ function byHand(shift: Shift, seed: number): Story {
   return story;
 }
 
-/** Errors in panels, an hour before each reel ends: of the working time, and of the clock. */
-function errorsOf(story: Story, shift: Shift): { readonly work: number; readonly clock: number }[] {
+/** Errors in panels, an hour before each reel ends. `stops`: by the clock with stops to come; null where nothing is said of them. */
+interface Errors {
+  readonly work: number;
+  readonly clock: number;
+  readonly stops: number | null;
+}
+
+function errorsOf(story: Story, shift: Shift): Errors[] {
   const entries = [...story.entries].sort(compareEntries);
   const replica = createReplica();
   let folded = 0;
-  const errors: { work: number; clock: number }[] = [];
+  const errors: Errors[] = [];
   for (const { slot, endS } of [...shift.reels].sort((a, b) => a.endS - b.endS)) {
     const atS = endS - AHEAD_SECONDS;
     if (atS < 1200 || endS > SECONDS) continue;
@@ -158,7 +166,8 @@ function errorsOf(story: Story, shift: Shift): { readonly work: number; readonly
     folded = until;
     const outlook = lineOutlook(replica.state, 'L1', { nowMs, calendar: neverStopping });
     const found = outlook?.slots.find((each) => each.slot === slot);
-    if (!found) throw new Error(`nothing is foretold of ${slot}`);
+    if (!outlook || !found) throw new Error(`nothing is foretold of ${slot}`);
+    const withStops = runOutWithStops(outlook, found);
     const foretoldS = (found.forecast.runOutMs.expected - startMs) / 1000;
     const stood = shift.stops.reduce(
       (sum, [from, to]) => sum + Math.max(0, Math.min(to, endS) - Math.max(from, atS)),
@@ -167,16 +176,14 @@ function errorsOf(story: Story, shift: Shift): { readonly work: number; readonly
     errors.push({
       work: (foretoldS - (endS - stood)) / shift.pace,
       clock: (foretoldS - endS) / shift.pace,
+      stops: withStops === null ? null : ((withStops - startMs) / 1000 - endS) / shift.pace,
     });
   }
   return errors;
 }
 
 const folder = mkdtempSync(join(tmpdir(), 'reelward-counts-bench-'));
-const all = {
-  station: [] as { work: number; clock: number }[],
-  hand: [] as { work: number; clock: number }[],
-};
+const all = { station: [] as Errors[], hand: [] as Errors[] };
 for (let seed = 1; seed <= SHIFTS; seed += 1) {
   const shift = playShift(seed);
   const data = mkdtempSync(join(folder, 'held-'));
@@ -194,4 +201,9 @@ for (const [by, errors] of Object.entries(all)) {
   console.log(
     `  by ${by}, ${errors.length} reels: ${figures(errors.map(({ work }) => work))} by working time; ${figures(errors.map(({ clock }) => clock))} by the clock`,
   );
+  const said = errors.filter(({ stops }) => stops !== null);
+  if (said.length > 0)
+    console.log(
+      `  with stops to come, said of ${said.length} of them: ${figures(said.map(({ stops }) => stops ?? 0))}; without, of the same: ${figures(said.map(({ clock }) => clock))}`,
+    );
 }

@@ -130,6 +130,43 @@ export function makeSheet(
   return { image: canvas.image(), pixelsPerMm, widthMm: LABEL_MM.width, heightMm, labels };
 }
 
+/** A label of a shelf, with its paper in millimetres from the sheet's corner. */
+export interface ShelfLabel extends PrintedLabel {
+  readonly box: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
+}
+
+const SHELF_MM = { width: 74, height: 56 };
+const SHELF_GAP_MM = { x: 10, y: 8 };
+
+/**
+ * Draws a shelf: labels side by side in rows, each with one square code, large enough to be read from where a dozen of them is in view.
+ */
+export function makeShelf(
+  chance: Chance,
+  { columns, rows, pixelsPerMm }: { columns: number; rows: number; pixelsPerMm: number },
+): { readonly sheet: Sheet; readonly labels: readonly ShelfLabel[] } {
+  const cell = { width: SHELF_MM.width + SHELF_GAP_MM.x, height: SHELF_MM.height + SHELF_GAP_MM.y };
+  const [widthMm, heightMm] = [columns * cell.width, rows * cell.height];
+  const canvas = createCanvas(widthMm, heightMm, pixelsPerMm);
+  const labels = Array.from({ length: columns * rows }, (_, at): ShelfLabel => {
+    const box = {
+      x: (at % columns) * cell.width + SHELF_GAP_MM.x / 2 + (chance() - 0.5) * 4,
+      y: Math.floor(at / columns) * cell.height + SHELF_GAP_MM.y / 2 + (chance() - 0.5) * 3,
+      ...SHELF_MM,
+    };
+    canvas.fill(box, PAPER);
+    const [part, lot] = [word(chance, 6), word(chance, 6)];
+    const count = String(1000 * (1 + chanceBelow(chance, 9)));
+    const envelope = `[)>\u001e06\u001dP${part}\u001dQ${count}\u001d1T${lot}\u001d3S${word(chance, 8)}\u001e\u0004`;
+    const square = symbolOf(envelope, chance() < 0.8 ? 'DataMatrix' : 'QRCode');
+    const modules = square.cells.length;
+    drawSymbol(canvas, square, { x: box.x + 4, y: box.y + 5, moduleMm: 36 / modules, barMm: 0 });
+    drawPrint(canvas, chance, box.y + box.height - 8);
+    return { codes: [square.code], box };
+  });
+  return { sheet: { image: canvas.image(), pixelsPerMm, widthMm, heightMm, labels }, labels };
+}
+
 interface Placed {
   readonly symbol: Symbol;
   readonly x: number;

@@ -89,6 +89,22 @@ function rotation(shot: Shot): readonly number[] {
   return product;
 }
 
+/** Where a point of a flat sheet, in millimetres from its middle, lies in the picture. */
+export function pointInPicture(
+  shot: Shot,
+  { x, y }: { readonly x: number; readonly y: number },
+): { readonly x: number; readonly y: number } {
+  const distance = FOCAL_PX / shot.pixelsPerMm;
+  const m = rotation(shot);
+  const depth = m[6]! * x + m[7]! * y + distance; // 3 x 3
+  const across = m[0]! * x + m[1]! * y + (shot.offset.x * distance) / FOCAL_PX;
+  const down = m[3]! * x + m[4]! * y + (shot.offset.y * distance) / FOCAL_PX;
+  return {
+    x: (across / depth) * FOCAL_PX + shot.width / 2,
+    y: (down / depth) * FOCAL_PX + shot.height / 2,
+  };
+}
+
 function project(sheet: Sheet, shot: Shot, picture: Float32Array): Area {
   const distance = FOCAL_PX / shot.pixelsPerMm;
   const m = rotation(shot);

@@ -61,6 +61,16 @@ export interface FrameCase {
   readonly seed: number;
   readonly labels: readonly PrintedLabel[];
   readonly frames: readonly GrayImage[];
+  /** What makes the pictures hard, for telling where labels are lost. */
+  readonly look: {
+    readonly modulePx: number;
+    readonly tiltDeg: number;
+    readonly isBent: boolean;
+    readonly isGlaring: boolean;
+    readonly blurPx: number;
+    readonly noise: number;
+    readonly light: number;
+  };
 }
 
 function within(chance: Chance, { from, to }: Range): number {
@@ -109,5 +119,14 @@ export function makeCase(half: Half, seed: number): FrameCase {
     };
     return takePicture(sheet, shot, chance);
   });
-  return { half, seed, labels: sheet.labels, frames };
+  const look = {
+    modulePx: moduleMm * pixelsPerMm,
+    tiltDeg: pose.tiltDeg,
+    isBent: steady.bendMm !== null,
+    isGlaring,
+    blurPx: focus,
+    noise: steady.noise,
+    light: steady.light,
+  };
+  return { half, seed, labels: sheet.labels, frames, look };
 }

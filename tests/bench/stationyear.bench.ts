@@ -6,15 +6,18 @@ import { randomBytes } from 'node:crypto';
 import { readdirSync, statSync } from 'node:fs';
 import { loadavg } from 'node:os';
 import { join } from 'node:path';
-import type { EntryKind, PayloadOf } from '../../shared/floor/kinds.ts';
-import type { Entry } from '../../shared/log/entry.ts';
+import { checkPayload, type EntryKind, type PayloadOf } from '../../shared/floor/kinds.ts';
+import { tickClock } from '../../shared/log/clock.ts';
+import { type Entry, firstPrev } from '../../shared/log/entry.ts';
+import { sealEntry } from '../../shared/log/seal.ts';
 import { openHeld } from '../../src/link/held.ts';
+import { openIdentity } from '../../src/link/identity.ts';
 import { openStationDesk } from '../../src/link/station-desk.ts';
 import { draftText } from '../../src/server/canonical.ts';
 import { openStore } from '../../src/server/stores/open.ts';
 import { newFolder } from '../contract/databases.ts';
 import { toChecked } from '../contract/entries.ts';
-import { beginStory, startMs } from '../shared/floor/story.ts';
+import { startMs } from '../shared/floor/story.ts';
 import { parameter } from './server-process.ts';
 
 const DAYS = parameter('BENCH_DAYS', 1);
@@ -26,12 +29,30 @@ const STOP_LASTS = 120;
 const PLACES = 60;
 
 async function play(hasCodes: boolean): Promise<readonly Entry[]> {
-  const story = beginStory();
+  const entries: Entry[] = [];
   const folder = newFolder();
   const held = openHeld(folder.path, false);
+  // As long as a link's own names are.
+  const { tablet, epoch } = openIdentity(folder.path);
   let second = 1;
-  const write = async (kind: EntryKind, payload: object) =>
-    story.tell(kind, payload as PayloadOf<EntryKind>, { tablet: 'LINK', who: null, at: second });
+  const write = async (kind: EntryKind, payload: object) => {
+    const last = entries.at(-1);
+    const wallMs = startMs + second * 1000;
+    const sealed = sealEntry({
+      v: 1,
+      tablet,
+      epoch,
+      seq: entries.length + 1,
+      at: new Date(wallMs).toISOString(),
+      hlc: tickClock(last?.hlc ?? null, wallMs),
+      who: null,
+      kind,
+      payload: checkPayload(kind, payload as PayloadOf<EntryKind>),
+      prev: last?.hash ?? firstPrev,
+    });
+    // As long as its own signature is.
+    entries.push({ ...sealed, sig: randomBytes(64).toString('base64url') });
+  };
   const now = () => ({ ms: second * 1000, wallMs: startMs + second * 1000 });
   const desk = openStationDesk({ station: 'L1-placer', line: 'L1' }, { held, write, start: now() });
   const common = { station: 'L1-placer', line: 'L1' };
@@ -68,8 +89,7 @@ async function play(hasCodes: boolean): Promise<readonly Entry[]> {
   }
   await held.close();
   folder.remove();
-  // As long as a link's own signature is.
-  return story.entries.map((entry) => ({ ...entry, sig: randomBytes(64).toString('base64url') }));
+  return entries;
 }
 
 async function bytesOf(entries: readonly Entry[]): Promise<number> {

@@ -1,7 +1,7 @@
 // `reelward link` from outside: starts, counts, is killed and goes on, does without its server, is shut out, ends when asked.
 
 import { createHmac } from 'node:crypto';
-import { readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Entry } from '../../shared/log/entry.ts';
@@ -244,6 +244,8 @@ describe('reelward link', () => {
       [...served.err().matchAll(/ listens: L1-exit at (127\.0\.0\.1:\d+)/g)].map(([, at]) => at ?? '');
     await until('the link', () => listens().length === 1);
     expect((await post(listens()[0] ?? '', { boot: 'b1', total: 3 })).status).toBe(200);
+    // Killed with its code spent and nothing noted of it, it would need another one.
+    await until('it has joined', () => existsSync(join(cli.folder, 'link', 'sync.json')));
     const child = readFileSync(`/proc/${served.child.pid}/task/${served.child.pid}/children`, 'utf8')
       .trim()
       .split(' ')

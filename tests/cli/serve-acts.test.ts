@@ -54,7 +54,7 @@ describe('a backup', () => {
   it('of a store in which a text was changed is not called one', async () => {
     await fill(folder.path, 12);
     const raw = new Database(join(folder.path, 'log.sqlite'));
-    raw.exec('update entries set body = replace(body, \'"seq":5\', \'"seq":6\') where seq = 5');
+    raw.exec("update entries set body = replace(body, 'note 5\"', 'note 6\"') where seq = 5");
     raw.close();
     const file = join(folder.path, 'copy.sqlite');
     const answer = await call(['serve', 'backup', file, '--data', folder.path]);

@@ -371,6 +371,26 @@ describe.each(['sqlite', 'postgres'] as const)('a store on %s', (dialect) => {
     expect(await store.snapshot('f3')).toBeNull();
   });
 
+  it('keeps a picture by its verdict until its days are over', async () => {
+    const picture = {
+      sha256: 'ab',
+      of: 't1/e1/7',
+      untilMs: startMs + 10,
+      bytes: new Uint8Array([1, 0, 255]),
+    };
+    await store.putPicture(picture);
+    await store.putPicture({ ...picture, untilMs: startMs + 99 });
+    const kept = await store.pictureOf('t1/e1/7');
+    expect([kept?.sha256, kept?.untilMs, [...(kept?.bytes ?? [])]]).toEqual([
+      'ab',
+      startMs + 10,
+      [1, 0, 255],
+    ]);
+    expect(await store.pictureOf('t1/e1/8')).toBeNull();
+    await store.sweep(startMs + 11);
+    expect(await store.pictureOf('t1/e1/7')).toBeNull();
+  });
+
   it('`watch()` tells of appends and revocations', async () => {
     const heard: Signal[] = [];
     const done = new Promise<void>((resolve) => {

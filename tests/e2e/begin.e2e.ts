@@ -98,6 +98,10 @@ it('leads from an empty plant to the first accepted reel on a line of three mach
   };
 
   await hand.follow('Set up this plant');
+  await expect.poll(() => step('plant').getAttribute('data-state')).toBe('next');
+  await hand.read('before the plant');
+  await hand.fill('Name of the plant', 'Fell Works');
+  await hand.press('Save the name');
   await goOnWith('engineer');
   await hand.fill('Name', 'Elif');
   await hand.fill('Badge', 'E-1');
@@ -138,7 +142,7 @@ it('leads from an empty plant to the first accepted reel on a line of three mach
   await hand.fill('Name', 'Ailsa');
   await hand.fill('Badge', 'O-1');
   await hand.press('Save');
-  await page.getByTestId('listed-O-1').waitFor();
+  await page.getByTestId('listed-Ailsa').waitFor();
   await backToSteps();
 
   await goOnWith('product');
@@ -204,7 +208,7 @@ it('begins anew at a tablet that has not joined, and says what is wrong with a b
   await page.goto(`${server.url}#/plant/begin`);
   await waitReady(page);
   // Not joined yet: this tablet knows nothing of the plant and says so by its first step.
-  await expect.poll(() => page.getByTestId('step-engineer').getAttribute('data-state')).toBe('next');
+  await expect.poll(() => page.getByTestId('step-plant').getAttribute('data-state')).toBe('next');
   await page.evaluate(() => {
     location.hash = '#/plant/lines';
   });

@@ -127,6 +127,115 @@ it('leads from two files to the first accepted reel on a proposed slot', async (
   });
 });
 
+/** From the middle of one thing to the middle of another, in steps as a hand moves. */
+async function middles(from: Locator, to: Locator) {
+  await from.scrollIntoViewIfNeeded();
+  const [a, b] = [await from.boundingBox(), await to.boundingBox()];
+  if (a === null || b === null) throw new Error('nothing to drag is shown');
+  const middle = ({ x, y, width, height }: typeof a) => ({ x: x + width / 2, y: y + height / 2 });
+  const [start, end] = [middle(a), middle(b)];
+  const steps = [0.25, 0.5, 0.75, 1].map((part) => ({
+    x: start.x + (end.x - start.x) * part,
+    y: start.y + (end.y - start.y) * part,
+  }));
+  return { start, steps };
+}
+
+it('has a part dragged to another slot by mouse and by finger, and put back where it is let go elsewhere', async () => {
+  await demo.onTablet(async ({ page }) => {
+    await page.getByTestId('file-sheet').first().waitFor({ state: 'attached' });
+    await defineLine(page);
+    await give(page, 'tarn.pos', `${places}\n`, 'sheet');
+    await give(page, 'tarn-bill.csv', bill, 'bill');
+    await press(page, 'propose');
+    await page.getByTestId('slots-difference').waitFor();
+    const row = (part: string) => page.getByTestId(`slot-row-${part}`);
+    const slotOf = async (part: string) => /K1-F-\d+/.exec((await row(part).textContent()) ?? '')?.[0];
+    const before = await slotOf('BW-3');
+    const free = page.locator('[data-testid^=slot-free-]').last();
+    const target = await free.getAttribute('data-drop');
+    // By mouse, onto a free slot: what it does is told on the way.
+    const byMouse = await middles(page.getByTestId('grip-BW-3'), free);
+    await page.mouse.move(byMouse.start.x, byMouse.start.y);
+    await page.mouse.down();
+    for (const { x, y } of byMouse.steps) await page.mouse.move(x, y);
+    await expect.poll(() => page.getByTestId('drag-ghost').textContent()).toContain(`BW-3 → ${target}`);
+    await look(page, { where: 'a part on its way' });
+    await page.mouse.up();
+    await expect.poll(() => slotOf('BW-3')).toBe(target);
+    expect(before).not.toBe(target);
+    expect(await row('BW-3').textContent()).toContain('chosen by you');
+    // By finger, onto a slot that is taken: the two change places.
+    const [first, second] = [await slotOf('BW-1'), await slotOf('BW-2')];
+    const byFinger = await middles(page.getByTestId('grip-BW-2'), row('BW-1'));
+    const hand = await page.context().newCDPSession(page);
+    const touchPoint = ({ x, y }: { readonly x: number; readonly y: number }) => [{ x, y }];
+    await hand.send('Input.dispatchTouchEvent', {
+      type: 'touchStart',
+      touchPoints: touchPoint(byFinger.start),
+    });
+    for (const at of byFinger.steps)
+      await hand.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: touchPoint(at) });
+    await hand.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+    await expect.poll(() => slotOf('BW-2')).toBe(first);
+    expect(await slotOf('BW-1')).toBe(second);
+    // Let go beside the list, or given up with Escape: nothing moves.
+    const back = await middles(page.getByTestId('grip-BW-2'), free);
+    await page.mouse.move(back.start.x, back.start.y);
+    await page.mouse.down();
+    for (const { x, y } of back.steps) await page.mouse.move(x, y);
+    await page.keyboard.press('Escape');
+    await page.getByTestId('drag-ghost').waitFor({ state: 'detached' });
+    await page.mouse.up();
+    expect(await slotOf('BW-2')).toBe(first);
+  });
+});
+
+it('proposes two boards together, and takes in first the one in hand and then the one that waited', async () => {
+  await demo.onTablet(async ({ page }) => {
+    await page.getByTestId('file-sheet').first().waitFor({ state: 'attached' });
+    await defineLine(page);
+    await give(page, 'tarn.pos', `${places}\n`, 'sheet');
+    await give(page, 'tarn-bill.csv', bill, 'bill');
+    await press(page, 'propose');
+    await page.getByTestId('slots-difference').waitFor();
+    await page.getByTestId('take-product').fill('Tarn switch');
+    await page.getByTestId('take-revision').fill('1');
+    await press(page, 'slots-add-board');
+    await page.getByTestId('boards-held').waitFor();
+    await give(page, 'moor.pos', `${places}\n`, 'sheet');
+    await give(page, 'moor-bill.csv', bill.replace('BW-1', 'BW-7'), 'bill');
+    await expect.poll(() => page.getByTestId('slots-together').textContent()).toContain('Tarn switch');
+    await press(page, 'propose');
+    await page.getByTestId('slots-difference').waitFor();
+    await look(page, { where: 'two boards together' });
+    await page.getByTestId('take-product').fill('Moor switch');
+    await page.getByTestId('take-revision').fill('1');
+    await press(page, 'sheet-take');
+    await page.getByTestId('sheet-taken').waitFor();
+    await press(page, 'board-take-up');
+    // All that was said of it is still there.
+    await expect.poll(() => page.getByTestId('take-product').inputValue()).toBe('Tarn switch');
+    await press(page, 'sheet-take');
+    await page.getByTestId('sheet-taken').waitFor();
+    interface Taken {
+      readonly product: string;
+      readonly slots: readonly { readonly slot: string; readonly part: string }[];
+    }
+    const taken = (await ownEntries(page, 'setup.taken')).map(({ payload }) => payload as unknown as Taken); // as the sheet wrote it
+    const slotsOf = (product: string) =>
+      Object.fromEntries(
+        taken.find((each) => each.product === product)?.slots.map(({ part, slot }) => [part, slot]) ?? [],
+      );
+    const [moor, tarn] = [slotsOf('Moor switch'), slotsOf('Tarn switch')];
+    expect(Object.keys(moor).sort()).toEqual(['BW-2', 'BW-3', 'BW-7']);
+    expect(Object.keys(tarn).sort()).toEqual(['BW-1', 'BW-2', 'BW-3']);
+    // What both place stands on one slot of the line.
+    expect([moor['BW-2'], moor['BW-3']]).toEqual([tarn['BW-2'], tarn['BW-3']]);
+    expect(moor['BW-7']).not.toBe(tarn['BW-1']);
+  });
+});
+
 it('has a bill corrected column by column, remembers it, and goes back to a sheet where the file was one', async () => {
   await demo.onTablet(async ({ page }) => {
     await give(page, 'tarn.pos', `${places}\n`, 'placements');

@@ -9,9 +9,9 @@ import { askedByStart, languagePacks, sizeOf, startGraph } from './support/first
 const START_KB = 85;
 /**
  * Those, what folds the log, and the first screen with what works behind it: kB, gzipped. So that weight is not only moved there. English is 11 below
- * it, as its words come by area.
+ * it, as its words come by area. Four of them are the hash by which badges are known from the first scan on, which the writer of entries took along later before.
  */
-const FIRST_SCREEN_KB = 157;
+const FIRST_SCREEN_KB = 164;
 
 test('the page and the words of any language load within the budget', () => {
   const packs = languagePacks();

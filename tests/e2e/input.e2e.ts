@@ -232,6 +232,16 @@ describe('a code that is not what is wanted', () => {
       says: 'Only part of the label was read',
     },
     {
+      what: 'a whole label without a part number',
+      text: '[)>\u001e06\u001dQ4000\u001d1TLT-1\u001e\u0004',
+      says: 'No part number on this label is known here',
+    },
+    {
+      what: 'what another keyboard spoiled',
+      text: 'P22ß0603ßY',
+      says: 'The scanner types for another keyboard, German (QWERTZ)',
+    },
+    {
       // GS1 General Specifications, 3.2 and 3.4.1: (01) GTIN, (17) use by, (10) batch; the GTIN is GS1's own example.
       what: 'a food label',
       text: '0109506000134352172612311\u001d10AB12',
@@ -248,7 +258,7 @@ describe('a code that is not what is wanted', () => {
       await scan(page, 'M2-F-022');
       await scan(page, text);
       if (says === null)
-        await expect.poll(() => told(page)).toMatch(/Only part of the label|is not a known slot/);
+        await expect.poll(() => told(page)).toMatch(/No part number on this label|is not a known slot/);
       else await expect.poll(() => told(page)).toContain(says);
       expect(await ownEntries(page, 'reel.verified')).toEqual([]);
       // The slot stays in hand.

@@ -39,6 +39,8 @@ async function teachRule(page: Page, rule: string): Promise<void> {
   await name(page, 'GL-1', 'lot');
   await page.getByTestId('teach-name').fill(rule);
   await page.getByTestId('trial').waitFor();
+  // Shown on three labels made up from this one before anybody can approve it.
+  expect(await page.locator('[data-testid="teach-varied"] [data-read="true"]').count()).toBe(3);
   await page.getByTestId('teach-approve').click();
   await approve(page);
   await page.getByTestId(`rule-${rule}`).waitFor();
@@ -70,6 +72,16 @@ describe('a label that follows no standard', () => {
       expect(seen.verdict).toBe('accepted');
       const loaded = (await ownEntries(page, 'reel.verified')).at(-1);
       expect(loaded?.payload).toMatchObject({ slot, part, quantity: 3500, lot: 'GL-2', verdict: 'accepted' });
+    });
+  });
+
+  it('is not offered for teaching where another keyboard spoiled it', async () => {
+    await onTablet(async ({ page }) => {
+      await scan(page, 'ART#22ß0603ßB#MENGE#4000');
+      await expect
+        .poll(() => page.getByTestId('scanned').textContent())
+        .toContain('types for another keyboard (German (QWERTZ))');
+      expect(await page.getByTestId('teach-scanned').count()).toBe(0);
     });
   });
 

@@ -73,7 +73,7 @@ function startTarpit(port: number): Promise<Server> {
 
 describe('without a network', () => {
   it('works after the first visit alone, once it says so: reload, every screen, a whole load', async () => {
-    const tablet = await openTablet(demo.browser, demo.url, { hash: '#/load' });
+    const tablet = await openTablet(demo.browser, demo.url, { hash: '#/load', offlineCopy: true });
     const { page, context } = tablet;
     await untilReady(page);
     const kept = await page.evaluate(async () => {
@@ -144,7 +144,7 @@ describe('without a network', () => {
     'starts and verifies where %s, though the browser believes to be online',
     async (how) => {
       const own = await startDemo();
-      const tablet = await openTablet(demo.browser, own.url);
+      const tablet = await openTablet(demo.browser, own.url, { offlineCopy: true });
       const { page } = tablet;
       await untilReady(page);
       await own.stop();
@@ -253,7 +253,6 @@ describe('a newer version', () => {
         new Promise<number>((resolve, reject) => {
           const opening = indexedDB.open('reelward-demo', 2000);
           opening.onerror = () => reject(opening.error);
-          opening.onblocked = () => reject(new Error('blocked'));
           opening.onsuccess = () => {
             resolve(opening.result.version);
             opening.result.close();

@@ -156,6 +156,40 @@ describe('a passkey', () => {
     });
   });
 
+  it('is asked for by whoever has one where people are written; without it that is offered, and shows', async () => {
+    await onNamed(async ({ page }) => {
+      const authenticator = await register(page, 'blue key');
+      await signIn(page, 'BADGE-3301');
+      const add = async (name: string) => {
+        await page.getByTestId('person-add').click();
+        await page.getByTestId('person-name').fill(name);
+        await page.getByTestId('person-badge').fill(`B-${name}`);
+        await page.getByTestId('person-save').click();
+      };
+      await goTo(page, 'plant');
+      await page.getByTestId('tile-people').click();
+      await authenticator.putIn();
+      await add('Ines');
+      await page.getByText('Ines saved.').waitFor();
+      const added = async () => (await ownEntries(page, 'person.added')).at(-1);
+      const first = await added();
+      expect(first && passkeyUse(first)?.acts).toHaveLength(1);
+      const { passkeys } = await verify(await readLog(page));
+      expect(passkeys.proven).toMatchObject([{ kind: 'person.added', says: 'proven by passkey of Morag' }]);
+      // A scan takes the authenticator out.
+      await scan(page, 'BADGE-3301');
+      await authenticator.putIn(false);
+      await add('Juna');
+      await page.getByTestId('notice').getByText('The passkey did not sign').waitFor();
+      expect((await added())?.payload['name']).toBe('Ines');
+      await page.getByRole('button', { name: 'Save without it' }).click();
+      await page.getByText('Juna saved.').waitFor();
+      const second = await added();
+      expect(second?.payload['name']).toBe('Juna');
+      expect(second && passkeyUse(second)).toBeNull();
+    });
+  });
+
   it('that does not make sure of its user writes nothing; the PIN decides then, and the log says so', async () => {
     await onNamed(async ({ page }) => {
       const authenticator = await register(page, 'blue key');

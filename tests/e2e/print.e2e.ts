@@ -172,3 +172,24 @@ it('a line’s slots come in walking order, on the paper that the plant entered'
     expect(await page.locator('.label-page').count()).toBe(0);
   });
 });
+
+it('a printed badge is a new one, which signs its person in; the one before is nobody’s', async () => {
+  await onTablet({ hash: '#/plant/print' }, async ({ page }) => {
+    await page.getByTestId('print-badge').click();
+    await expect.poll(() => page.getByTestId('print-many').getAttribute('aria-disabled')).toBe('true');
+    await page.getByTestId('print-names').getByRole('button', { name: 'Ailsa' }).click();
+    await page.getByTestId('print-many').click();
+    await printed(page, 1);
+    const [code = ''] = await codesOnPaper(page);
+    expect(code).toMatch(/^BADGE-[0-9A-Z]{20}$/);
+    expect(
+      JSON.stringify(await ownEntries(page, 'person.added', 'badges.keyed', 'labels.printed')),
+    ).not.toContain(code);
+    await page.keyboard.press('Escape');
+    await goTo(page, 'load');
+    await scan(page, 'BADGE-2201');
+    await expect.poll(() => page.getByTestId('sign-in').textContent()).not.toContain('Ailsa');
+    await scan(page, code);
+    await page.getByTestId('sign-in').getByText('Ailsa').waitFor();
+  });
+});

@@ -78,7 +78,7 @@ async function clearHeld(page: Page): Promise<void> {
 
 describe('a shift without a network', () => {
   it('goes from the sheet to the exported log, and nothing of it is lost', async () => {
-    const tablet = await openTablet(demo.browser, demo.url, { badge: 'BADGE-4401' });
+    const tablet = await openTablet(demo.browser, demo.url, { badge: 'BADGE-4401', offlineCopy: true });
     const { page, context } = tablet;
     await expect
       .poll(() => page.getByTestId('offline').getAttribute('data-state'), { timeout: 60_000 })

@@ -27,7 +27,7 @@ const demo = useDemo();
 const load = (n: number) => reelLabel({ P: '22-0603-B', Q: '4000', '1T': 'LT-9500-J', '3S': `R-98000${n}` });
 
 it('stops visibly when the tablet is full; all that was accepted is there afterwards', async () => {
-  const tablet = await openTablet(demo.browser, demo.url);
+  const tablet = await openTablet(demo.browser, demo.url, { offlineCopy: true });
   const { page, context } = tablet;
   await scanAll(page, 'M2-F-023', 'F-0112', load(1));
   await goOn(page);

@@ -2,6 +2,7 @@
 
 import { describe, it } from 'vitest';
 import { dockLegs, floorLegs } from './support/tour/floor-legs.ts';
+import { kindLegs } from './support/tour/kinds-legs.ts';
 import { useTour } from './support/tour/use-tour.ts';
 
 const tour = useTour('floor');
@@ -10,4 +11,5 @@ const tour = useTour('floor');
 describe.concurrent('the tour', { timeout: 600_000 }, () => {
   it('of line, loading and log', () => tour.go(floorLegs));
   it('of splices, dock and store', () => tour.go(dockLegs));
+  it('of packages and feeders', () => tour.go(kindLegs));
 });

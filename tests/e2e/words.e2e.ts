@@ -7,7 +7,7 @@ import { waitReady } from './support/browser.ts';
 import { goTo, signIn } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
 
-const demo = useDemo();
+const demo = useDemo({ offlineCopy: true });
 
 /** Scripts that the page itself asked for, by a sentence in them. */
 async function fetchedWith(page: Page, sentence: string): Promise<number> {

@@ -52,6 +52,9 @@ export function spliceCostFor(
 }
 
 function spliceCostOn(state: FloorState, { line, slot, feeder, tapes }: SlotState): SpliceCost {
+  const kind = tapes.at(-1)?.comesIn;
+  // Nothing hangs on a joint where there is none.
+  if (kind !== undefined && kind !== 'cut-tape') return { parts: 0, sd: 0, from: 'entered' };
   return spliceCostFor(state, { line, slot, feeder, part: tapes.at(-1)?.part ?? '' });
 }
 
@@ -138,8 +141,14 @@ function plainEstimate(
         );
   let behind = 0;
   let runningIndex = tapes.length - 1;
+  const isLoose = tapes.some(({ comesIn }) => comesIn === 'bulk');
   // From the newest tape back: the running one is the first whose followers hold less than what is left.
-  while (law !== null && runningIndex > 0 && law.mean > behind + (tapes[runningIndex]?.count ?? 0)) {
+  while (
+    !isLoose &&
+    law !== null &&
+    runningIndex > 0 &&
+    law.mean > behind + (tapes[runningIndex]?.count ?? 0)
+  ) {
     behind += tapes[runningIndex]?.count ?? 0;
     runningIndex -= 1;
   }

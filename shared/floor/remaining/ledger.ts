@@ -38,13 +38,14 @@ export function startLedger(tapes: readonly Tape[], chain: string, labelShare: n
 
 /**
  * Parts left between which a splice can have been made: the tape's end lay off the hub and not yet in the feeder. Behind the last part hangs
- * the trailer; where nobody measured it the bounds are the widest that hold for any. Null where hub, intake or pitch is not known.
+ * the trailer; where nobody measured it the bounds are the widest that hold for any. Null where hub, intake or pitch is not known, and where something else than tape from a hub is on it: a cut piece ends anywhere.
  */
 export function windowOf(
   state: FloorState,
-  slot: Pick<SlotState, 'line' | 'slot' | 'feeder'>,
+  slot: Pick<SlotState, 'line' | 'slot' | 'feeder' | 'tapes'>,
   setup: string,
 ): { readonly opens: number; readonly closes: number } | null {
+  if (slot.tapes.some(({ comesIn }) => comesIn !== undefined)) return null;
   const {
     hubToPickMm: hub,
     intakeToPickMm: intake,

@@ -111,46 +111,87 @@ export function updateLoss(learnt: LossLearnt, reel: LossEvidence): LossLearnt {
 }
 
 /** Points over which Bayes' rule is summed: few to find where the weight lies, more within. */
-const COARSE = 48;
+const COARSE = 32;
 const FINE = 96;
+/** Looks at an ever narrower range; each is at least a tenth of the one before. */
+const MOST_LOOKS = 12;
 /** A weight this far below the largest (in logarithms) is none. */
 const NO_WEIGHT = 10;
+/** Below the loss at which a reading has changed by this share, it says nothing any more. */
+const UNCHANGED = 0.01;
 
-/** The Beta law by moments after a normal reading; summed over the logarithm of the loss, in which the law has no pole. */
+/** Each point's logarithm of weight, computed anew for each reading: a start reads thousands of reels. */
+const weights = new Float64Array(FINE);
+
+/**
+ * The Beta law by moments after a normal reading. Summed over the logarithm of the loss, in which the law has no pole; below the loss at
+ * which the reading says nothing any more the law's own integral stands, p^a / a: where next to no loss is assumed, it reaches far down.
+ */
 function lawByReading(
   { alpha, beta }: LossLearnt,
-  reel: Required<LossEvidence>,
+  reading: Required<LossEvidence>,
 ): { readonly alpha: number; readonly beta: number } {
-  const logWeight = (u: number): number => {
-    const p = Math.exp(u);
-    const variance = reel.sd * reel.sd + reel.picks * p * (1 - p);
-    const off = reel.lost - reel.picks * p;
-    return alpha * u + (beta - 1) * Math.log1p(-p) - (off * off) / (2 * variance) - Math.log(variance) / 2;
+  const { picks, lost, sd } = reading;
+  /** Fills `weights` at the middles of `count` equal steps from `low` up; tells the largest. */
+  const weigh = (low: number, step: number, count: number): number => {
+    let p = Math.exp(low + step / 2);
+    const factor = Math.exp(step);
+    let largest = Number.NEGATIVE_INFINITY;
+    for (let index = 0; index < count; index++) {
+      const variance = sd * sd + picks * p * (1 - p);
+      const off = lost - picks * p;
+      const weight =
+        alpha * (low + step * (index + 0.5)) +
+        (beta - 1) * Math.log1p(-p) -
+        (off * off) / (2 * variance) -
+        Math.log(variance) / 2;
+      weights[index] = weight;
+      if (weight > largest) largest = weight;
+      p *= factor;
+    }
+    return largest;
   };
-  const most = -1e-3;
-  const width = 10 * (1 / alpha + 1 / Math.sqrt(alpha));
-  let low = Math.log(alpha / (alpha + beta)) - width;
-  let high = most;
-  const at = (count: number, index: number) => low + ((high - low) * (index + 0.5)) / count;
-  const coarse = Array.from({ length: COARSE }, (_, index) => logWeight(at(COARSE, index)));
-  const largest = Math.max(...coarse);
-  const weighty = coarse.flatMap((weight, index) => (weight > largest - NO_WEIGHT ? [index] : []));
-  const [first = 0, last = first] = [weighty[0], weighty.at(-1)];
-  [low, high] = [at(COARSE, first - 1), Math.min(most, at(COARSE, last + 1))];
-  let weights = 0;
-  let sum = 0;
-  let squares = 0;
+  const least = silentBelow(beta, reading);
+  let low = least;
+  let high = -1e-3;
+  for (let look = 0; look < MOST_LOOKS; look++) {
+    const step = (high - low) / COARSE;
+    const weighty = weigh(low, step, COARSE) - NO_WEIGHT;
+    let first = 0;
+    while (first < COARSE - 1 && !((weights[first] ?? 0) > weighty)) first += 1;
+    let last = COARSE - 1;
+    while (last > first && !((weights[last] ?? 0) > weighty)) last -= 1;
+    high = Math.min(high, low + step * (last + 1.5));
+    low = Math.max(low, low + step * (first - 0.5));
+    if (last - first >= COARSE / 4) break;
+  }
+  const step = (high - low) / FINE;
+  const largest = weigh(low, step, FINE);
+  // What lies below all points, as though each were a step wide.
+  const below = low > least ? 0 : Math.exp((weights[0] ?? 0) - largest - (alpha * step) / 2) / (alpha * step);
+  const foot = Math.exp(low);
+  let all = below;
+  let sum = (below * alpha * foot) / (alpha + 1);
+  let squares = (below * alpha * foot * foot) / (alpha + 2);
+  let p = Math.exp(low + step / 2);
+  const factor = Math.exp(step);
   for (let index = 0; index < FINE; index++) {
-    const u = at(FINE, index);
-    const weight = Math.exp(logWeight(u) - largest);
-    const p = Math.exp(u);
-    weights += weight;
+    const weight = Math.exp((weights[index] ?? 0) - largest);
+    all += weight;
     sum += weight * p;
     squares += weight * p * p;
+    p *= factor;
   }
-  const mean = sum / weights;
-  const strength = (mean * (1 - mean)) / (squares / weights - mean * mean) - 1;
+  const mean = sum / all;
+  const strength = (mean * (1 - mean)) / (squares / all - mean * mean) - 1;
   return { alpha: mean * strength, beta: (1 - mean) * strength };
+}
+
+/** The logarithm of the loss below which a reading's likelihood stays within 1 % of that of no loss at all: by its slope there. */
+function silentBelow(beta: number, { picks, lost, sd }: Required<LossEvidence>): number {
+  const variance = sd * sd;
+  const slope = beta + (picks * (lost + 0.5)) / variance + (picks * lost * lost) / (2 * variance * variance);
+  return Math.log(UNCHANGED / slope);
 }
 
 /** How much of what other feeders have shown of a part is carried to one, in picks: feeders differ as much as they did at first. */

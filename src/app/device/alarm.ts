@@ -9,6 +9,8 @@ export interface Alarm {
   readonly unlocked: ReadonlySignal<boolean>;
   /** One call; the louder the level the longer. */
   readonly call: (level: 'soon' | 'due' | 'late') => void;
+  /** A tone that a person asked for by a touch, which is what a browser wants before it plays any; sounds in quiet hours too. */
+  readonly test: () => void;
 }
 
 const tones: Readonly<Record<'soon' | 'due' | 'late', readonly number[]>> = {
@@ -18,40 +20,54 @@ const tones: Readonly<Record<'soon' | 'due' | 'late', readonly number[]>> = {
 };
 const TONE_S = 0.18;
 
-/** Makes the alarm; the first tap unlocks it. `isOn` is asked at each call. */
+/** Makes the alarm; the first tap or key unlocks it, and a scanner that types is a keyboard. `isOn` is asked at each call. */
 export function createAlarm(isOn: () => boolean): Alarm {
   const unlocked = signal(false);
   let context: AudioContext | null = null;
-  const unlock = () => {
-    context ??= new AudioContext();
-    void context.resume().then(() => {
-      unlocked.value = context?.state === 'running';
-    });
-    context.onstatechange = () => {
-      unlocked.value = context?.state === 'running';
-    };
+  const tell = () => {
+    unlocked.value = context?.state === 'running';
   };
-  addEventListener('pointerdown', unlock, { passive: true });
+  const unlock = async (): Promise<void> => {
+    if (context === null) {
+      context = new AudioContext();
+      context.onstatechange = tell;
+    }
+    if (context.state !== 'running') await context.resume();
+    tell();
+  };
+  const tryUnlock = () => void unlock().catch(() => undefined); // still locked, and said to be
+  const sound = (level: 'soon' | 'due' | 'late') => {
+    if (unlocked.value) navigator.vibrate?.(tones[level].map(() => TONE_S * 1000));
+    if (context?.state === 'running') play(context, tones[level]);
+  };
+  addEventListener('pointerdown', tryUnlock, { passive: true });
+  addEventListener('keydown', tryUnlock, { passive: true });
   return {
     unlocked,
     call: (level) => {
-      if (!isOn()) return;
-      if (unlocked.value) navigator.vibrate?.(tones[level].map(() => TONE_S * 1000));
-      if (context?.state !== 'running') return;
-      tones[level].forEach((hertz, index) => {
-        if (!context) return;
-        const tone = context.createOscillator();
-        const volume = context.createGain();
-        const from = context.currentTime + index * (TONE_S + 0.06);
-        tone.frequency.value = hertz;
-        tone.type = 'triangle';
-        volume.gain.setValueAtTime(0.0001, from);
-        volume.gain.exponentialRampToValueAtTime(0.6, from + 0.02);
-        volume.gain.exponentialRampToValueAtTime(0.0001, from + TONE_S);
-        tone.connect(volume).connect(context.destination);
-        tone.start(from);
-        tone.stop(from + TONE_S);
-      });
+      if (isOn()) sound(level);
+    },
+    test: () => {
+      unlock().then(
+        () => sound('due'),
+        () => undefined, // still locked, and said to be
+      );
     },
   };
+}
+
+function play(context: AudioContext, tones: readonly number[]): void {
+  for (const [index, hertz] of tones.entries()) {
+    const tone = context.createOscillator();
+    const volume = context.createGain();
+    const from = context.currentTime + index * (TONE_S + 0.06);
+    tone.frequency.value = hertz;
+    tone.type = 'triangle';
+    volume.gain.setValueAtTime(0.0001, from);
+    volume.gain.exponentialRampToValueAtTime(0.6, from + 0.02);
+    volume.gain.exponentialRampToValueAtTime(0.0001, from + TONE_S);
+    tone.connect(volume).connect(context.destination);
+    tone.start(from);
+    tone.stop(from + TONE_S);
+  }
 }

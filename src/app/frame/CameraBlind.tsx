@@ -9,7 +9,8 @@ import { say } from '../words/words.ts';
 export function CameraBlind(props: {
   readonly camera: RunningCamera;
   readonly title: string;
-  readonly onType: () => void;
+  /** Null where nothing is typed in its place. */
+  readonly onType: (() => void) | null;
 }) {
   const { state, start } = props.camera;
   const words = say(cameraWords);
@@ -36,7 +37,7 @@ export function CameraBlind(props: {
               {state.kind === 'off' ? words.start : words.tryAgain}
             </Button>
           )}
-          {state.kind === 'problem' && (
+          {state.kind === 'problem' && props.onType !== null && (
             <Button tone={hasHope ? 'plain' : 'act'} large onPress={props.onType} testId="camera-type">
               <Icon name="keyboard" /> {words.type}
             </Button>

@@ -2,19 +2,23 @@
 // used, so that the first page does not carry the decoder. It lies over the screen and leaves the dock and the navigation in reach.
 
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { MOST_PICTURE_BYTES } from '../../../shared/floor/kinds-pictures.ts';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
 import { CameraView, useCamera } from '../scan/CameraView.tsx';
 import { DEFAULT_GATHER_SETTINGS } from '../scan/gather.ts';
+import { siteFormats } from '../scan/site-formats.ts';
 import { Button } from '../ui/Button.tsx';
 import { cameraWords } from '../words/camera.ts';
 import { say } from '../words/words.ts';
 import { CameraBlind } from './CameraBlind.tsx';
 import { CameraPanel } from './CameraPanel.tsx';
+import { cameraMemory } from './camera-memory.ts';
 import { blindTitle, useSentence } from './camera-sentence.ts';
 import { framesToWait } from './camera-task.ts';
 import { codeText, labelText } from './camera-texts.ts';
+import { evidenceOf } from './evidence.ts';
 import './camera-overlay.css';
 
 /**
@@ -52,18 +56,22 @@ export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverla
     setElsewhere(isUntouched && desk.view() !== null);
   }
 
+  const also = siteFormats(view?.floor.rules.get(view.line)?.alsoRead);
+  const evidence = evidenceOf(app, desk);
   const camera = useCamera({
-    memory: {
-      read: () => app.preferences.peek().camera,
-      write: (id) => {
-        app.preferences.value = { ...app.preferences.peek(), camera: id };
-      },
-    },
+    formats: also.formats,
+    lengths: also.lengths,
+    memory: cameraMemory(app),
     gather: {
       claim,
       settleFor: (codes) => framesToWait(codes, desk.view(), DEFAULT_GATHER_SETTINGS.settleFrames),
     },
     onCodes: (codes) => void push(codes),
+    pictures: {
+      isWanted: evidence.isWanted,
+      mostBytes: MOST_PICTURE_BYTES,
+      take: evidence.take,
+    },
     isPaused: hasVerdict || isCovered || desk.busy.value || state.question !== null,
   });
   const company =

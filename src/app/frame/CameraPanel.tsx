@@ -65,7 +65,7 @@ export function CameraPanel({ camera, desk, view, step, onClose }: CameraPanelPr
         <LabelCard told={inView ?? toldByDesk(desk)} isInView={inView !== null} />
       )}
       <div class="camera-ways">
-        <Tools camera={camera} />
+        <CameraTools camera={camera} />
         <button type="button" class="camera-close" onClick={onClose} data-testid="camera-close">
           <Icon name="cross" size={34} />
           {words.close}
@@ -132,7 +132,7 @@ function Choices(props: {
 }
 
 /** Light, other camera and zoom, each where the device has it. */
-function Tools({ camera }: { readonly camera: RunningCamera }) {
+export function CameraTools({ camera }: { readonly camera: RunningCamera }) {
   const words = say(cameraWords);
   const { state, session, cameras, switchCamera } = camera;
   if (state.kind !== 'watching') return null;

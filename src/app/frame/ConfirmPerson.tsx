@@ -45,7 +45,7 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
   const floor = useFloor();
   const words = say(peopleWords);
   const shell = say(shellWords);
-  const [chosen, setChosen] = useState<{ person: Person; byBadge: boolean } | null>(null);
+  const [chosen, setChosen] = useState<{ person: Person; badge: string | null } | null>(null);
   const [asking, setAsking] = useState(false);
   const [wrong, setWrong] = useState<string | null>(null);
   const people = [...floor.people.values()]
@@ -57,7 +57,9 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
     passkeysHere() === 'here' &&
     passkeysOf(floor.passkeys, person, pageHost()).length > 0;
 
-  function choose(person: Person, byBadge: boolean): void {
+  /** `badge`: what the one that was scanned says; null for a name picked from the list. */
+  function choose(person: Person, badge: string | null): void {
+    const byBadge = badge !== null;
     const against = objection?.(person) ?? null;
     setWrong(against);
     if (against !== null) return;
@@ -65,14 +67,14 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
       onConfirmed(person, { how: byBadge ? 'badge' : 'name', checked: 'tablet', session: null });
     else if (!hasPin(person) && !mayUsePasskey(person))
       setWrong(badgeSuffices ? words.badgeNeeded(person.name) : words.noPin(person.name));
-    else setChosen({ person, byBadge });
+    else setChosen({ person, badge });
   }
 
   function takeBadge(text: string): void {
     const person = personByBadge(app.store.floor().people, text.trim());
     if (!person) setWrong(words.badgeUnknown);
     else if (!isAtLeast(person.role, needs)) setWrong(words.needsRole(shell.roles[needs]));
-    else choose(person, true);
+    else choose(person, text.trim());
   }
 
   useLayoutEffect(
@@ -87,13 +89,13 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
   async function enter(pin: string): Promise<void> {
     if (!chosen || asking) return;
     if (!globalThis.crypto?.subtle) return setWrong(words.pinUnsafe);
-    const { person, byBadge } = chosen;
+    const { person, badge } = chosen;
     setWrong(null);
     setAsking(true);
     try {
       const { checkPerson } = await import('./who.ts');
       const claim = {
-        badge: byBadge ? person.badge : null,
+        badge,
         person: person.person,
         pin,
         stays: badgeSuffices,
@@ -103,7 +105,7 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
       const { checkedOffline, session, role } = found.value;
       if (!isAtLeast(role, needs)) return setWrong(words.needsRole(shell.roles[needs]));
       onConfirmed(person, {
-        how: byBadge ? 'badge-and-pin' : 'pin',
+        how: badge === null ? 'pin' : 'badge-and-pin',
         checked: checkedOffline ? 'tablet' : 'server',
         session,
       });
@@ -133,11 +135,7 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
       {wrong !== null && <Wrong text={wrong} />}
       <div class="evenly">
         {people.map((person) => (
-          <Button
-            key={person.person}
-            onPress={() => choose(person, false)}
-            testId={`person-${person.person}`}
-          >
+          <Button key={person.person} onPress={() => choose(person, null)} testId={`person-${person.person}`}>
             {person.name}
             <span class="why">{shell.roles[person.role]}</span>
           </Button>

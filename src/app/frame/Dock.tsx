@@ -8,6 +8,7 @@ import { goTo, place } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { dockWords } from '../words/dock.ts';
+import { feedWords } from '../words/feeds.ts';
 import { refusalWords } from '../words/refusal.ts';
 import { shellWords } from '../words/shell.ts';
 import { verdictWords } from '../words/verdict.ts';
@@ -66,6 +67,12 @@ function toldText(desk: Desk, zone: string): string | null {
       return words.placeHere(desk.told.place);
     case 'half-label':
       return words.halfLabel;
+    case 'no-part':
+      return words.noPart;
+    case 'symbols-missing':
+      return words.symbolsMissing(desk.told.have, desk.told.of);
+    case 'wrong-keyboard':
+      return words.wrongKeyboard(desk.told.layout);
     case 'old-reel-differs':
       return words.oldReelDiffers(desk.told.slot, desk.told.loaded ?? '–');
     default:
@@ -76,7 +83,7 @@ function toldText(desk: Desk, zone: string): string | null {
 /** The codes of a label that nothing here reads, where somebody could teach it; null else. */
 function unreadLabel(desk: Desk): readonly string[] | null {
   const told = desk.told;
-  if (told?.tell !== 'unknown-code' && told?.tell !== 'half-label') return null;
+  if (told?.tell !== 'unknown-code' && told?.tell !== 'half-label' && told?.tell !== 'no-part') return null;
   return told.codes.length > 0 ? told.codes : null;
 }
 
@@ -121,7 +128,7 @@ export function Dock({ desk, isCameraOpen, onCamera, onType }: DockProps) {
   const unread = unreadLabel(state);
   const view = line === null ? null : { floor, line };
   const wells = view ? deskWells(state, view) : [];
-  const splicing = view !== null && state.slot !== null && deskAct(state, view) === 'splice';
+  const act = view !== null && state.slot !== null ? deskAct(state, view) : 'load';
   const homes = view && state.slot === null ? suggestedSlots(state, view) : [];
   const refused = desk.shown.value?.verdict === 'refused' ? desk.shown.value : null;
   // One blue act a screen: the line has its own, and so has what was told.
@@ -144,7 +151,8 @@ export function Dock({ desk, isCameraOpen, onCamera, onType }: DockProps) {
       {(told === null || (state.told !== null && besideWells.has(state.told.tell))) &&
         !idle &&
         wells.map(({ well, filled }) => {
-          const name = splicing && well === 'reel' ? 'new-reel' : well;
+          const name = act === 'splice' && well === 'reel' ? 'new-reel' : well;
+          const instead = well === 'reel' && (act === 'exchange' || act === 'refill') ? act : null;
           const text = wellText(state, well);
           return (
             <div
@@ -155,7 +163,7 @@ export function Dock({ desk, isCameraOpen, onCamera, onType }: DockProps) {
             >
               <small>
                 {well === refused?.bad && '✕ '}
-                {words.wells[name]}
+                {instead === null ? words.wells[name] : say(feedWords).comesNext[instead]}
                 {well === 'reel' && state.partial && ` ${reelName(state.partial)}`}
               </small>
               <b translate={false}>

@@ -9,11 +9,17 @@ import { refusalWords } from '../words/refusal.ts';
 import { shellWords } from '../words/shell.ts';
 import { formatCount, say } from '../words/words.ts';
 
+/** What a desk does with an answer: the line's, or that of a cart. */
+export type Answers = Pick<
+  DeskRun,
+  'chooseKnown' | 'chooseMeaning' | 'chooseRunsHere' | 'chooseCameBefore' | 'leaveQuestion'
+>;
+
 export function QuestionDialog({
   desk,
   question,
 }: {
-  readonly desk: DeskRun;
+  readonly desk: Answers;
   readonly question: DeskQuestion;
 }) {
   const words = say(dockWords);

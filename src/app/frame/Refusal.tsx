@@ -2,6 +2,7 @@
 // is right here; what to do, with the caution where the hand goes.
 
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { mixedUp } from '../../../shared/floor/look-alikes.ts';
 import { type FloorState, slotKey } from '../../../shared/floor/state.ts';
 import { differingCharacters } from '../../../shared/labels/part-difference.ts';
 import { type Reason, reasonVerdicts } from '../../../shared/verdict/reasons.ts';
@@ -11,9 +12,11 @@ import { Button } from '../ui/Button.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
 import { whichPanels } from '../which-panels.ts';
 import { heldWords } from '../words/held.ts';
+import { partListWords } from '../words/part-list.ts';
 import { refusalWords } from '../words/refusal.ts';
 import { verdictWords } from '../words/verdict.ts';
 import { formatTime, say } from '../words/words.ts';
+import { likenessText } from './LookAlikes.tsx';
 import { reasonFacts } from './reason-facts.ts';
 import { type Compared, comparedBy, feederFor, homesOf, rightReelFor, unloadFirst } from './refusal-model.ts';
 import { UnloadDialog } from './UnloadDialog.tsx';
@@ -76,6 +79,17 @@ function Comparison({ shown, compared }: { readonly shown: ShownVerdict; readonl
       <p>{unit === 'mm' ? shown.feeder : words.says}</p>
       {unit === 'part' && <p class="soft">{more.characters(differ)}</p>}
     </div>
+  );
+}
+
+/** A mix-up of two parts that look alike names the pair, so that the next who fetches knows. */
+function MixUp({ compared: { wanted, found, unit } }: { readonly compared: Compared }) {
+  const pair = unit === 'part' ? mixedUp(useFloor(), wanted, found) : null;
+  if (pair === null) return null;
+  return (
+    <p class="say" data-testid="mix-up">
+      ≈ {say(partListWords).alike.mixUp(wanted, found, likenessText(pair))}
+    </p>
   );
 }
 
@@ -181,6 +195,7 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
         <div class="cmp">
           {compared !== null && <Comparison shown={shown} compared={compared} />}
           <p class="say">{words.reasons[first.code].say(reasonFacts(first))}</p>
+          {compared !== null && <MixUp compared={compared} />}
           {others.map((reason) => (
             <p class="also" key={reason.code}>
               <b>{words.also}: </b>

@@ -5,14 +5,16 @@ import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { blockedTapes } from '../../../shared/floor/blocks.ts';
 import { countedBy } from '../../../shared/floor/counters.ts';
-import { useApp, useFloor } from '../app.ts';
-import { screenStands } from '../device/later.ts';
+import { type App, useApp, useFloor } from '../app.ts';
+import type { Alarm } from '../device/alarm.ts';
+import { later, screenStands } from '../device/later.ts';
 import type { OfflineState } from '../device/offline.ts';
 import { reserveBytes, roomLeft, type StorageHealth } from '../device/storage.ts';
 import { place } from '../router.ts';
 import type { StoreFault } from '../store/database.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
+import { withWords } from '../words/fetch.ts';
 import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
 import type { Work } from '../work.ts';
@@ -33,11 +35,14 @@ export function Root({ work, fault, storage }: RootProps) {
   const floor = useFloor();
   const app = useApp();
   const words = say(shellWords);
+  const ready = work.value;
+  useEffect(() => {
+    if (ready) later(() => speakLater(app, ready));
+  }, [ready]);
   if (fault.value) return <FaultCurtain fault={fault.value} />;
   const holds = [...floor.holds.values()].filter((hold) => hold.facts.line === app.line.value).length;
   const blocked = blockedTapes(floor, app.line.value ?? '').length;
   const room = roomLeft(storage.value);
-  const ready = work.value;
   const warnings = ready?.watch.warnings.value ?? [];
   if (place.value.screen === 'wall' || app.preferences.value.wall)
     return ready && <Wall watch={ready.watch} />;
@@ -45,7 +50,12 @@ export function Root({ work, fault, storage }: RootProps) {
     <Shell
       desk={ready?.desk ?? null}
       counts={{ load: holds + floor.conflicts.size, line: warnings.length + blocked }}
-      status={app.practice ? null : <SyncChip offline={ready?.offline.state ?? notYet} />}
+      status={
+        <>
+          {ready && isMuted(app, ready.alarm) && <SoundChip alarm={ready.alarm} />}
+          {app.practice ? null : <SyncChip offline={ready?.offline.state ?? notYet} />}
+        </>
+      }
       warned={(onLeave) =>
         // The line has a band of its own for it.
         ready && warnings.length > 0 && place.value.screen !== 'line' ? (
@@ -60,6 +70,10 @@ export function Root({ work, fault, storage }: RootProps) {
             </p>
           )}
           {blocked > 0 && <BlockedBanner />}
+          {ready &&
+            place.value.screen !== 'line' &&
+            warnings.some(({ warning }) => warning.level === 'late') && <LateBanner watch={ready.watch} />}
+          {ready && ready.unanswered.value.length > 0 && <UnansweredBanner open={ready.unanswered.value} />}
           {floor.counters.has(app.line.value ?? '') && <SilentStation />}
           {app.clockSlip.value && <ClockBanner slip={app.clockSlip.value} />}
           {ready?.offline.updateWaits.value && <UpdateBanner {...ready} />}
@@ -86,6 +100,21 @@ function SilentStation() {
   return counted.by === 'silent' ? <StationBanner silent={counted} /> : null;
 }
 
+/** Verdicts are said aloud once the words for them are here; until then, and without, the screen carries them. */
+function speakLater(app: App, { desk, speaker }: Work): void {
+  withWords(import('./spoken-verdict.ts')).then(
+    ({ speakVerdicts }) => speakVerdicts(app, desk, speaker),
+    () => undefined,
+  );
+}
+
+/** True where warnings are to be heard on this tablet and its browser plays nothing yet. */
+function isMuted(app: App, alarm: Alarm): boolean {
+  return (
+    app.practice === null && app.person.value !== null && app.preferences.value.sound && !alarm.unlocked.value
+  );
+}
+
 /** Offers the new version while no task is open. Apart from the frame, which must not be drawn anew with each scan. */
 function UpdateBanner({ desk, offline }: Work) {
   const app = useApp();
@@ -106,6 +135,11 @@ function UpdateBanner({ desk, offline }: Work) {
 const BlockedBanner = lazy(() => import('./BlockedBanner.tsx').then((module) => module.BlockedBanner));
 const ClockBanner = lazy(() => import('./ClockBanner.tsx').then((module) => module.ClockBanner));
 const StationBanner = lazy(() => import('./StationBanner.tsx').then((module) => module.StationBanner));
+const LateBanner = lazy(() => import('./LateBanner.tsx').then((module) => module.LateBanner));
+const SoundChip = lazy(() => import('./SoundChip.tsx').then((module) => module.SoundChip));
+const UnansweredBanner = lazy(() =>
+  import('./UnansweredBanner.tsx').then((module) => module.UnansweredBanner),
+);
 const SyncChip = lazy(() => import('./SyncChip.tsx').then((module) => module.SyncChip));
 const LabelDialog = lazyTask(() => import('../print/LabelDialog.tsx').then((module) => module.LabelDialog));
 const WarningChip = lazy(() => import('./WarningChip.tsx').then((module) => module.WarningChip));
@@ -133,7 +167,7 @@ const Lines = screen(() => import('../screens/lines/Lines.tsx').then((module) =>
 const Wall = screen(() => import('../screens/lines/Wall.tsx').then((module) => module.Wall));
 const Log = screen(() => import('../screens/log/Log.tsx').then((module) => module.Log));
 
-function Screen({ desk, watch, offline, alarm }: Work) {
+function Screen({ desk, watch, ...device }: Work) {
   switch (place.value.screen) {
     case 'load':
       return <Load desk={desk} />;
@@ -148,7 +182,7 @@ function Screen({ desk, watch, offline, alarm }: Work) {
     case 'search':
       return <Search />;
     case 'plant':
-      return <Plant offline={offline} alarm={alarm} />;
+      return <Plant {...device} />;
     default:
       return <Line desk={desk} watch={watch} />;
   }

@@ -1,6 +1,7 @@
 // Taking a reel off: what is left on it is asked once, and what that says of the feeder's losses is told at once.
 
 import { useState } from 'preact/hooks';
+import { kindOnSlot } from '../../../shared/floor/packs.ts';
 import { hasOwnId, ownIdOf } from '../../../shared/floor/reel-id.ts';
 import { slotEstimate, toEvidence, UNLIKELY_LOSS, unlikelyLoss } from '../../../shared/floor/remaining.ts';
 import type { SlotState } from '../../../shared/floor/state.ts';
@@ -11,6 +12,7 @@ import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
 import { countWords } from '../words/count.ts';
 import { loadWords } from '../words/load.ts';
+import { packWords } from '../words/packs.ts';
 import { shellWords } from '../words/shell.ts';
 import { formatCount, formatShare, say } from '../words/words.ts';
 import { CountDialog, spread, type TakenCount } from './CountDialog.tsx';
@@ -20,6 +22,8 @@ interface Left {
   readonly sd: number;
   readonly basis: TakenCount['basis'] | null;
   readonly calibration: TakenCount['calibration'];
+  /** True where what lay loose in the feeder was emptied out. */
+  readonly purged?: boolean;
 }
 
 /** Writes an unload and tells what the finished reel shows; offers to take it back. */
@@ -44,6 +48,7 @@ async function unload(app: App, loaded: SlotState, left: Left): Promise<void> {
         quantity: left.quantity,
         ...(left.quantity !== null && left.sd > 0 ? { sd: left.sd } : {}),
         basis: left.basis,
+        ...(left.purged ? { purged: true as const } : {}),
       },
     },
     ...(left.calibration ? [{ kind: 'reel.calibrated' as const, payload: left.calibration }] : []),
@@ -131,15 +136,26 @@ export function UnloadDialog({
       />
     );
   }
+  const isLoose = kindOnSlot(loaded) === 'bulk';
   const nothing = { sd: 0, calibration: null };
   return (
     <Dialog title={words.leftTitle(loaded.slot)} onClose={onClose}>
       <div class="stack">
         <p class="soft">{words.leftHelp}</p>
+        {isLoose && <p class="caution">{say(packWords).keptIn}</p>}
         <div class="row">
           <Button tone="act" large testId="unload-count" onPress={() => setCounting(true)}>
             {words.leftCount}
           </Button>
+          {isLoose && (
+            <Button
+              large
+              testId="unload-purged"
+              onPress={() => finish({ ...nothing, quantity: 0, basis: 'typed', purged: true })}
+            >
+              {say(packWords).emptied}
+            </Button>
+          )}
           <Button
             large
             testId="unload-empty"

@@ -1,16 +1,20 @@
 // A verdict takes the whole screen: shape and word first, then what was decided on, then the next act. A refusal has a face of its own.
 
+import { slotKey } from '../../../shared/floor/state.ts';
 import { reasonVerdicts } from '../../../shared/verdict/reasons.ts';
+import { useApp, useFloor } from '../app.ts';
 import type { DeskRun, ShownVerdict } from '../desk/desk.ts';
 import { address } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { PracticeMark } from '../ui/PracticeMark.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
 import { changeWords } from '../words/change.ts';
+import { feedWords } from '../words/feeds.ts';
 import { verdictWords } from '../words/verdict.ts';
 import { say } from '../words/words.ts';
 import { Refusal } from './Refusal.tsx';
 import { reasonFacts } from './reason-facts.ts';
+import { verdictTitle } from './verdict-title.ts';
 import './verdict.css';
 
 function Facts({ shown }: { readonly shown: ShownVerdict }) {
@@ -44,17 +48,37 @@ export function VerdictBand(props: BandProps) {
   );
 }
 
+/** What was joined or poured in is offered a label: of what hangs or lies together from now on. */
+function LabelDoor({ desk, shown }: Pick<BandProps, 'desk' | 'shown'>) {
+  const app = useApp();
+  const floor = useFloor();
+  const { slot, act, entry } = shown;
+  const there = slot === null ? undefined : floor.slots.get(slotKey(app.line.value ?? '', slot));
+  const last = there?.tapes.at(-1);
+  if (last?.entry !== entry || act === 'sweep') return null;
+  if (act !== 'splice' && act !== 'refill' && last.comesIn !== 'bulk') return null;
+  return (
+    <p>
+      <Button
+        tone="quiet"
+        testId="verdict-label"
+        onPress={() => {
+          desk.goOn();
+          app.labelWanted.value = { reel: last.reel };
+        }}
+      >
+        {say(feedWords).label}
+      </Button>
+    </p>
+  );
+}
+
 function AcceptedOrHeld(props: BandProps) {
   const { desk, shown } = props;
   const words = say(verdictWords);
   const [first, ...rest] = shown.reasons;
   const lacksQuantity = shown.reasons.some(({ code }) => code === 'no-quantity');
   const against = first && reasonVerdicts[first.code] !== 'accepted' ? first : undefined;
-  const title = against
-    ? words.reasons[against.code].title
-    : shown.verdict === 'accepted'
-      ? words.accepted[shown.act]
-      : words[shown.verdict];
   // Notes in favour of a reel are no help beside what speaks against it.
   const others = against
     ? rest.filter((reason) => reasonVerdicts[reason.code] !== 'accepted')
@@ -80,7 +104,7 @@ function AcceptedOrHeld(props: BandProps) {
       <div class="told">
         <PracticeMark brief />
         <p class="kind">{shown.verdict === 'accepted' ? <>&nbsp;</> : words[shown.verdict]}</p>
-        <h1>{title}</h1>
+        <h1>{verdictTitle(shown)}</h1>
         <Facts shown={shown} />
         {against && <p class="say">{words.reasons[against.code].say(reasonFacts(against))}</p>}
         {others.map((reason) => (
@@ -129,23 +153,29 @@ function AcceptedOrHeld(props: BandProps) {
             </Button>
           )}
         </div>
-        {shown.act === 'splice' && shown.verdict === 'accepted' && (
+        {(shown.act === 'splice' || shown.act === 'exchange') && shown.verdict === 'accepted' && (
           <>
-            <p class="mind">{words.spliceCaution}</p>
+            {shown.act === 'splice' && <p class="mind">{words.spliceCaution}</p>}
             {shown.slot !== null && (
               <p>
                 <a
                   class="button quiet"
-                  href={address('change', 'list', 'splice', shown.slot)}
+                  href={address('change', 'list', shown.act, shown.slot)}
                   onClick={desk.goOn}
                   data-testid="verdict-checklist"
                 >
-                  {say(changeWords).splice}
+                  {say(changeWords)[shown.act]}
                 </a>
               </p>
             )}
           </>
         )}
+        {(shown.act === 'exchange' || shown.act === 'refill') && shown.verdict === 'accepted' && (
+          <p class="mind">
+            {say(feedWords).accepted[shown.act]} {words.loadCaution}
+          </p>
+        )}
+        {shown.verdict === 'accepted' && <LabelDoor desk={desk} shown={shown} />}
         {shown.act === 'load' && shown.verdict === 'accepted' && <p class="mind">{words.loadCaution}</p>}
       </div>
     </section>

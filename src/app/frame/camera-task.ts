@@ -18,6 +18,7 @@ import { siteRules } from '../../../shared/floor/fold-labels.ts';
 import { recognise } from '../../../shared/floor/recognise.ts';
 import { wantedOn } from '../../../shared/floor/wanted.ts';
 import { parseLabel } from '../../../shared/labels/label.ts';
+import { joinPortions } from '../../../shared/labels/portions.ts';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import { splitSeparateCode } from '../../../shared/labels/separate-codes.ts';
 
@@ -145,6 +146,7 @@ export function framesToWait(
   view: DeskView | null,
   usual: number,
 ): number | null {
+  if (joinPortions(codes).missing !== null) return null;
   const own = view === null ? [] : ofLabel(codes, view);
   if (view === null || own.length === 0 || own.length < codes.length) return usual;
   const texts = own.map(({ text }) => text);

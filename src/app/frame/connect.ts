@@ -10,6 +10,7 @@ import { createCaller } from '../sync/http.ts';
 import { createSyncKey, newNonce } from '../sync/key.ts';
 import { handPins } from '../sync/pins.ts';
 import type { SyncWorld } from '../sync/ports.ts';
+import { askRecord } from '../sync/records.ts';
 import { onPageWake, startTabletSync } from '../sync/tablet.ts';
 
 /** Starts sync; answers null where the page is not secure and so has no key to sign with. */
@@ -57,6 +58,13 @@ export async function connect(app: App): Promise<Connection | null> {
     },
     syncNow: sync.now,
     tookNote: sync.tookNote,
+    bring: sync.bring,
+    recordOf: async (entry) => {
+      const { enrolled, clockOffMs } = await log.readMemory();
+      if (!enrolled) return null;
+      const told = await askRecord(createCaller(world, key, { clockOffMs }), enrolled.serverKey, entry);
+      return told !== null && 'code' in told ? null : told;
+    },
     plant: async () => (await log.readMemory()).enrolled?.plant ?? null,
   };
 }

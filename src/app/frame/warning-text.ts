@@ -1,6 +1,8 @@
 // What an open warning says, for the chip of every screen and the band of the line.
 
+import { moreBy } from '../../../shared/floor/packs.ts';
 import type { Outlook, SlotOutlook } from '../../../shared/outlook/line.ts';
+import { feedWords } from '../words/feeds.ts';
 import { warningWords } from '../words/warning.ts';
 import { formatSpan, formatTime, say } from '../words/words.ts';
 
@@ -39,12 +41,16 @@ export function sayWarning(
   const away = inSeconds < 0 ? formatSpan(0) : formatSpan(inSeconds);
   const clock = formatTime(runOut, zone);
   const backup = slot.turn?.backup ?? null;
-  const sentences = [isOver ? words.over(clock, formatSpan(-inSeconds)) : words[level](away, clock)];
+  const more = moreBy(slot.feeds);
+  const soon = slot.feeds === 'tape' ? words[level](away, clock) : say(feedWords).warns[more](away, clock);
+  const sentences = [isOver ? words.over(clock, formatSpan(-inSeconds)) : soon];
   const isUncounted = outlook?.counting.ceased ?? false;
   const isStopped = outlook?.stands ?? false;
   if (isUncounted) sentences.push(words.ifPace);
   if (isStopped) sentences.push(words.ifStarts);
   if (backup !== null) sentences.push(words.backup(backup));
   const held = isUncounted ? words.shortPace : isStopped ? words.shortStarts : null;
-  return { short: held ?? words.short[isOver ? 'over' : level](away), long: sentences.join(' ') };
+  const isDue = slot.feeds !== 'tape' && !isOver && level !== 'soon';
+  const short = isDue ? say(feedWords).dueNow[more] : words.short[isOver ? 'over' : level](away);
+  return { short: held ?? short, long: sentences.join(' ') };
 }

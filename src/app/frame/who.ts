@@ -1,6 +1,7 @@
 // Who stands here? The badge or name and PIN go to the server where it answers; else this tablet checks by itself for a while.
 // What it remembers of people it has seen lies in the cache: lost with it, and then the server must answer.
 
+import { personByBadge } from '../../../shared/floor/people.ts';
 import type { Result } from '../../../shared/kit/result.ts';
 import type { App } from '../app.ts';
 import { deviceClock } from '../device/clock.ts';
@@ -24,6 +25,7 @@ export async function checkPerson(app: App, claim: PersonClaim): Promise<Result<
     caller: (await connection?.caller()) ?? null,
     handPins: async () => connection?.handPins(),
     people: [...app.store.floor().people.values()],
+    byBadge: (text) => personByBadge(app.store.floor().people, text)?.person ?? null,
     seen: seenPeople(app),
     pins: keptPins(app),
     nowMs: deviceClock.nowMs,

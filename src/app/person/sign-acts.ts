@@ -1,8 +1,10 @@
 // What a person does is signed by that person's passkey before it is written down. Fetched when one is asked for.
 
+import type { Draft } from '../../../shared/floor/draft.ts';
 import type { DraftEntry } from '../../../shared/floor/kinds.ts';
 import { actHash, passkeyChallenge, readUse } from '../../../shared/floor/passkey-sign.ts';
 import { passkeysOf } from '../../../shared/floor/passkeys-of.ts';
+import { signedInKinds } from '../../../shared/floor/signed-kinds.ts';
 import type { App } from '../app.ts';
 import { askPasskey, pageHost } from '../device/passkey.ts';
 
@@ -31,4 +33,22 @@ export async function signActs(
   const { tablet, epoch } = app.store.identity;
   const where = { tablet, epoch, hlc: { ms: asked, n: 0 } };
   return signed.every((draft) => readUse({ ...where, ...draft }) !== null) ? signed : null;
+}
+
+/** Acts that one signature covers at most. */
+const ACTS_MOST = 8;
+
+/** What the person signed in does, with a signature on those acts that a passkey may sign; null where none signed. */
+export async function signOwn(
+  app: App,
+  person: string,
+  drafts: readonly Draft[],
+): Promise<readonly Draft[] | null> {
+  const isOne = (draft: Draft) =>
+    typeof draft !== 'function' && (signedInKinds as readonly string[]).includes(draft.kind);
+  const own = drafts.filter(isOne).slice(0, ACTS_MOST) as readonly SignableDraft[]; // kinds whose payloads have the field
+  const signed = await signActs(app, person, own);
+  if (signed === null) return null;
+  const bySigned = new Map<Draft, Draft>(own.map((draft, at) => [draft, signed[at] ?? draft]));
+  return drafts.map((draft) => bySigned.get(draft) ?? draft);
 }

@@ -3,9 +3,11 @@
 import { compareNatural, placeKey, sortByWalk } from '../../../shared/floor/address.ts';
 import { placeOf } from '../../../shared/floor/fold-places.ts';
 import { timesPrinted } from '../../../shared/floor/fold-print.ts';
+import { isMixed } from '../../../shared/floor/packs.ts';
 import { comparePlaces } from '../../../shared/floor/place-order.ts';
+import { slotEstimate } from '../../../shared/floor/remaining.ts';
 import { slotsInUse, toldSlots } from '../../../shared/floor/slot-ranges.ts';
-import type { FloorState, Reel } from '../../../shared/floor/state.ts';
+import { type FloorState, type Reel, slotKey, THE_PLANT } from '../../../shared/floor/state.ts';
 import type { LabelSubject } from '../../../shared/floor/vocabulary.ts';
 import type { FaceLine } from '../../../shared/labels/label-face.ts';
 import { packageMessage } from '../../../shared/labels/package-label.ts';
@@ -54,7 +56,10 @@ const spread = (sd: number) => formatCount(sd > 0 ? Math.max(1, Math.round(sd)) 
 export function packageLabel(reel: Reel, id: string, from: Printing): PlantLabel {
   const { floor, nowMs, zone } = from;
   const words = say(printWords).onLabel;
-  const { part, supplierPart, lot, dateCode } = reel;
+  const { part, supplierPart, dateCode } = reel;
+  const lots = lotsOn(floor, reel);
+  // A code names one lot or none: what lies loose over another is of either.
+  const lot = lots.length === 1 ? (lots[0] ?? null) : null;
   const { parts, sd } = leftOn(floor, reel);
   const quantity = parts === null ? null : Math.max(0, Math.round(parts));
   const moist = moistureOfParts(floor).get(part ?? '') ?? null;
@@ -75,7 +80,7 @@ export function packageLabel(reel: Reel, id: string, from: Printing): PlantLabel
       ...line('part', part ?? supplierPart, 'large', true),
       ...line('left', left, 'plain', true),
       ...line('life', life?.text ?? null, 'plain', life?.tone === 'stop'),
-      ...line('lot', lot === null ? null : words.lot(lot), 'plain'),
+      ...line('lot', lots.length === 0 ? null : words.lot(lots.join(' / ')), 'plain', lots.length > 1),
       ...line('dateCode', dateCode === null ? null : words.dateCode(dateCode), 'plain'),
       ...line('supplierPart', part === null ? null : supplierPart, 'plain'),
       ...line('expires', expires === null ? null : words.expires(expires), 'plain'),
@@ -83,6 +88,15 @@ export function packageLabel(reel: Reel, id: string, from: Printing): PlantLabel
       ...lastLine([...marksOf('reel', id, from), words.printed(formatDay(nowMs, zone))]),
     ],
   };
+}
+
+/** The lots of a package; of one that was poured over others all that may be in the feeder, of one that was joined to others what still feeds too. */
+function lotsOn(floor: FloorState, reel: Reel): readonly string[] {
+  const slot = reel.at && floor.slots.get(slotKey(reel.at.line, reel.at.slot));
+  const isLast = slot?.tapes.at(-1)?.reel === reel.reel;
+  const first = !slot || isMixed(slot) ? 0 : slotEstimate(floor, slot).runningIndex;
+  const tapes = slot && isLast ? slot.tapes.slice(first) : [reel];
+  return [...new Set(tapes.flatMap(({ lot }) => lot ?? []))];
 }
 
 /** The label of a name: a slot, a feeder, a cart, a place, a station, or a person's badge. */
@@ -101,7 +115,10 @@ export function nameLabel(
       { name: 'name', text: shown, size: 'large', keep: true },
       {
         name: 'what',
-        text: [say(printWords).subjects[what].one, what === 'badge' ? '' : about]
+        text: [
+          say(printWords).subjects[what].one,
+          what === 'badge' ? (from.floor.plant.get(THE_PLANT)?.name ?? '') : about,
+        ]
           .filter((each) => each !== '')
           .join(' · '),
         size: 'plain',
@@ -144,10 +161,12 @@ export function namesOf(
         comparePlaces,
       );
     case 'badge':
-      return [...floor.people.values()]
-        .filter(({ badge }) => badge !== '')
-        .map(({ person, name, badge }) => ({ name: person, code: badge, about: name }))
-        .sort((a, b) => compareNatural(a.about, b.about));
+      return (
+        [...floor.people.values()]
+          // What it says is drawn as it is printed: the log does not hold it.
+          .map(({ person, name }) => ({ name: person, code: '', about: name }))
+          .sort((a, b) => compareNatural(a.about, b.about))
+      );
     case 'station':
       return plain(floor.stations.keys());
   }

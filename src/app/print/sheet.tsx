@@ -1,7 +1,7 @@
 // Gives labels to the printer. Method: the pages stand beside the app in the document, shown on paper only, on pages of the paper's own size; the browser's own print
 // dialog does the rest, on tablets as on computers. Refused: a PDF made here, which would still have to be printed by a browser.
 
-import { render } from 'preact';
+import { type ComponentChild, render } from 'preact';
 import { type Paper, pagesOf } from '../../../shared/labels/label-paper.ts';
 import { FaceDrawing, type ReadyLabel } from './Face.tsx';
 import './sheet.css';
@@ -120,12 +120,26 @@ function clear(): void {
 
 /** Shows the browser's print dialog with these pages. Returns once the dialog is up, or, where it waits, closed. */
 export function printPages(paper: Paper, printed: Printed, wants: PrinterWants): void {
+  putOnPaper(<Pages paper={paper} printed={printed} wants={wants} />);
+  sizePages(paper);
+  askPrinter();
+}
+
+/** Shows the browser's print dialog with this alone, on whatever paper it says. */
+export function printAlone(content: ComponentChild): void {
+  putOnPaper(content);
+  askPrinter();
+}
+
+function putOnPaper(content: ComponentChild): void {
   clear();
   const host = document.createElement('div');
   host.id = 'label-pages';
   document.body.append(host);
-  render(<Pages paper={paper} printed={printed} wants={wants} />, host);
-  sizePages(paper);
+  render(content, host);
+}
+
+function askPrinter(): void {
   document.body.classList.add('prints-labels');
   // Not at `afterprint`: on some tablets that comes before the dialog has drawn the pages. Whoever touches the page again has printed.
   for (const touch of ['pointerdown', 'keydown'] as const)

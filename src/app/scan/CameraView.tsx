@@ -6,18 +6,40 @@ import type { ComponentChildren, RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { CodeFormat } from '../../worker/decode-protocol.ts';
 import type { CameraMemory } from './camera.ts';
-import { boxAround, fitPicture, fitQuad, GUIDE, guidedRegion, placeTags, type Size } from './camera-fit.ts';
-import { type CameraSession, type CameraState, createCameraSession, type Outline } from './camera-session.ts';
+import {
+  boxAround,
+  fitPicture,
+  fitQuad,
+  GUIDE,
+  guidedRegion,
+  placeTags,
+  type Size,
+  shownRegion,
+} from './camera-fit.ts';
+import {
+  type CameraSession,
+  type CameraState,
+  createCameraSession,
+  type Look,
+  type Outline,
+} from './camera-session.ts';
 import './camera.css';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import type { GatheredLabel, GatherSettings } from './gather.ts';
+import type { LabelPictures } from './held-frame.ts';
+import type { CodeLengths } from './site-formats.ts';
 
 export interface CameraParts {
   readonly memory: CameraMemory;
   readonly onCodes: (codes: readonly ScannedCode[]) => void;
   readonly onState?: (state: CameraState) => void;
   readonly formats?: readonly CodeFormat[];
+  /** Numbers of characters that codes of a format have; absent: any. */
+  readonly lengths?: CodeLengths;
   readonly gather?: Partial<GatherSettings>;
+  /** Takes each look, in place of gathering one label; then all of the picture that is shown is read, not the guide alone. */
+  readonly onLook?: (look: Look) => boolean;
+  readonly pictures?: LabelPictures;
   readonly idleMs?: number;
   /** True while something lies over the picture: nothing is read then. */
   readonly isPaused?: boolean;
@@ -46,20 +68,23 @@ export function useCamera(parts: CameraParts): RunningCamera {
   useEffect(() => {
     const element = video.current;
     if (element === null) return;
-    const { memory, formats, gather, idleMs } = latest.current;
+    const { memory, formats, gather, idleMs, onLook, pictures } = latest.current;
+    const readOf = onLook === undefined ? guidedRegion : shownRegion;
     const opened = createCameraSession({
       video: element,
       devices: navigator.mediaDevices as MediaDevices | undefined, // missing on pages without TLS
       memory,
-      region: (picture) =>
-        guidedRegion(picture, { width: element.clientWidth, height: element.clientHeight }),
+      region: (picture) => readOf(picture, { width: element.clientWidth, height: element.clientHeight }),
       onState: (next) => {
         setState(next);
         latest.current.onState?.(next);
       },
       onCodes: (codes) => latest.current.onCodes(codes),
+      lengths: () => latest.current.lengths ?? {},
       ...(formats && { formats }),
       ...(gather && { gather }),
+      ...(pictures && { pictures }),
+      ...(onLook && { onLook: (look: Look) => latest.current.onLook?.(look) ?? false }),
       ...(idleMs !== undefined && { idleMs }),
     });
     session.current = opened;
@@ -146,7 +171,7 @@ export function CameraView({ camera, words, nameCode, children }: CameraViewProp
 }
 
 /** The size of an element's box; follows when it changes. */
-function useSize(element: RefObject<HTMLElement | null>): Size {
+export function useSize(element: RefObject<HTMLElement | null>): Size {
   const [size, setSize] = useState<Size>({ width: 0, height: 0 });
   useLayoutEffect(() => {
     // The picture may be hidden; what it stands in has the size.

@@ -34,13 +34,22 @@ export function fitPicture(picture: Size, box: Size): Fit {
 
 /** The part of the picture that lies inside the frame guide, as shares of the picture. */
 export function guidedRegion(picture: Size, box: Size): Region {
-  if (picture.width <= 0 || picture.height <= 0 || box.width <= 0 || box.height <= 0) return GUIDE;
+  return regionWithin(picture, box, GUIDE);
+}
+
+/** The part of the picture that is shown in its box, as shares of the picture. */
+export function shownRegion(picture: Size, box: Size): Region {
+  return regionWithin(picture, box, { x: 0, y: 0, width: 1, height: 1 });
+}
+
+function regionWithin(picture: Size, box: Size, part: Region): Region {
+  if (picture.width <= 0 || picture.height <= 0 || box.width <= 0 || box.height <= 0) return part;
   const { scale, dx, dy } = fitPicture(picture, box);
   return {
-    x: (GUIDE.x * box.width - dx) / (picture.width * scale),
-    y: (GUIDE.y * box.height - dy) / (picture.height * scale),
-    width: (GUIDE.width * box.width) / (picture.width * scale),
-    height: (GUIDE.height * box.height) / (picture.height * scale),
+    x: (part.x * box.width - dx) / (picture.width * scale),
+    y: (part.y * box.height - dy) / (picture.height * scale),
+    width: (part.width * box.width) / (picture.width * scale),
+    height: (part.height * box.height) / (picture.height * scale),
   };
 }
 

@@ -25,6 +25,9 @@ import {
   gatherFrame,
   type SeenCode,
 } from './gather.ts';
+import { HeldFrame, type LabelPictures } from './held-frame.ts';
+import { keyOf, toSeen } from './seen-codes.ts';
+import { type CodeLengths, ofKnownLength } from './site-formats.ts';
 
 /** The part of the picture that is read, as shares of width and height. */
 export interface Region {
@@ -59,6 +62,13 @@ export type CameraState =
       readonly isTorchOn: boolean;
     };
 
+/** What one look at the picture read. */
+export interface Look {
+  /** Corners in pixels of the whole picture. */
+  readonly codes: readonly SeenCode[];
+  readonly picture: { readonly width: number; readonly height: number };
+}
+
 export interface CameraSessionParts {
   readonly video: HTMLVideoElement;
   readonly devices: MediaDevices | undefined;
@@ -67,9 +77,15 @@ export interface CameraSessionParts {
   /** A gathered label, once for each time it comes into view. */
   readonly onCodes: (codes: readonly ScannedCode[]) => void;
   readonly formats?: readonly CodeFormat[];
+  /** Numbers of characters that codes of a format have, asked for at each look; a code of another length was not read whole. */
+  readonly lengths?: () => CodeLengths;
   /** What is read of a picture, asked for at each look: the part that a person sees may change its shape. */
   readonly region?: (picture: { readonly width: number; readonly height: number }) => Region;
   readonly gather?: Partial<GatherSettings>;
+  /** Takes what each look read, in place of gathering one label; `true` says that something new was in it. */
+  readonly onLook?: (look: Look) => boolean;
+  /** Where the label's picture is wanted: gets it with the codes, after `onCodes`; its encoding goes on meanwhile. */
+  readonly pictures?: LabelPictures;
   readonly idleMs?: number;
   readonly openDecoder?: () => Promise<Decoder | StreamReader>;
 }
@@ -104,6 +120,7 @@ class Session implements CameraSession {
   readonly #parts: CameraSessionParts;
   readonly #settings: GatherSettings;
   readonly #region: NonNullable<CameraSessionParts['region']>;
+  readonly #held: HeldFrame;
   #state: CameraState = { kind: 'off', why: 'not-started' };
   #decoder: Promise<Decoder | StreamReader> | null = null;
   /** The lens's stream while it is shown. */
@@ -128,6 +145,7 @@ class Session implements CameraSession {
     this.#parts = parts;
     this.#settings = { ...DEFAULT_GATHER_SETTINGS, ...parts.gather };
     this.#region = parts.region ?? (() => DEFAULT_REGION);
+    this.#held = new HeldFrame(parts.pictures, parts.video);
     document.addEventListener('visibilitychange', this.#onVisibility);
   }
 
@@ -226,6 +244,7 @@ class Session implements CameraSession {
   #release(why: Extract<CameraState, { kind: 'off' }>['why']): void {
     this.#attempt += 1;
     this.#endLoop();
+    this.#held.drop();
     this.#stream?.stop();
     this.#stream = null;
     if (this.#state.kind === 'watching') this.#state.camera.stop();
@@ -243,6 +262,7 @@ class Session implements CameraSession {
       video,
       crop: () => this.#crop(),
       formats,
+      onFrame: (frame) => this.#held.hold(frame),
     }).catch((reason: unknown) => {
       if (mine === this.#attempt) this.#tellFailure(reason);
       return null;
@@ -311,7 +331,10 @@ class Session implements CameraSession {
       x: Math.round(this.#read.x * videoWidth),
       y: Math.round(this.#read.y * videoHeight),
     };
-    const codes = answer.codes.map((code) => toSeen(code, corner));
+    const lengths = this.#parts.lengths?.() ?? {};
+    const codes = ofKnownLength(answer.codes, lengths).map((code) => toSeen(code, corner));
+    const { onLook } = this.#parts;
+    if (onLook !== undefined) return onLook({ codes, picture: { width: videoWidth, height: videoHeight } });
     const isDone = (code: SeenCode) => this.#done.keys.has(keyOf(code));
     const open = codes.filter((code) => !isDone(code));
     const awayFrames = codes.some(isDone) ? 0 : this.#done.awayFrames + 1;
@@ -353,7 +376,8 @@ class Session implements CameraSession {
     this.#done = { keys: new Set([...this.#done.keys, ...codes.map(keyOf)]), awayFrames: 0 };
     this.#doneInView = codes.map((code) => ({ code, missed: 0 }));
     this.#gathered = EMPTY_GATHER;
-    this.#parts.onCodes(codes.map(({ text, format, symbologyId }) => ({ text, format, symbologyId })));
+    this.#parts.onCodes(codes.map(({ quad: _, ...code }) => code));
+    this.#held.take(codes);
   }
 
   readonly #onVisibility = (): void => {
@@ -362,21 +386,4 @@ class Session implements CameraSession {
       if (kind === 'watching' || kind === 'opening') this.#release('hidden');
     } else if (this.#state.kind === 'off' && this.#state.why === 'hidden') void this.start();
   };
-}
-
-function keyOf(code: ScannedCode): string {
-  return `${code.format ?? ''}\n${code.text}`;
-}
-
-function toSeen(
-  code: DecodeAnswer['codes'][number],
-  offset: { readonly x: number; readonly y: number },
-): SeenCode {
-  const [a, b, c, d] = code.quad;
-  const move = ({ x, y }: { readonly x: number; readonly y: number }) => ({
-    x: x + offset.x,
-    y: y + offset.y,
-  });
-  const symbologyId = code.symbologyId === '' ? null : code.symbologyId;
-  return { text: code.text, format: code.format, symbologyId, quad: [move(a), move(b), move(c), move(d)] };
 }

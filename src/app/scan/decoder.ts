@@ -37,6 +37,8 @@ export interface StreamParts {
   /** What is to be read of the picture that is looked at now, in its pixels. */
   readonly crop: () => Crop;
   readonly formats: readonly CodeFormat[];
+  /** Told of each picture before it is read and used up. */
+  readonly onFrame?: (frame: GrabbedFrame['frame']) => void;
 }
 
 /** A stream that is shown and read; whoever opened it stops it. */
@@ -79,14 +81,16 @@ export async function createDecoder(
 /** Shows a lens's stream in its video and reads it with what this browser has. Rejects where the video would not play. */
 export async function showStream(decoder: Decoder | StreamReader, parts: StreamParts): Promise<OpenStream> {
   if (decoder.path === 'script') return decoder.open(parts);
-  const { stream, video, crop, formats } = parts;
+  const { stream, video, crop, formats, onFrame } = parts;
   video.srcObject = stream;
   // A browser that will not play by itself shows the first picture only; the next tap plays it.
   await video.play().catch(() => {});
   return {
     async look() {
       if (video.readyState < HTMLMediaElement.HAVE_CURRENT_DATA || video.videoWidth === 0) return null;
-      return decoder.decode(await grabFrame(video, crop()), { formats, isThorough: true });
+      const grabbed = await grabFrame(video, crop());
+      onFrame?.(grabbed.frame);
+      return decoder.decode(grabbed, { formats, isThorough: true });
     },
     stop() {},
   };

@@ -5,7 +5,7 @@
 // Refused: taking the first code that reads (half a label) and taking all in view as one (two labels mixed).
 
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
-import type { Point, Quad } from '../../worker/decode-protocol.ts';
+import { doubtfulFormats, type Point, type Quad } from '../../worker/decode-protocol.ts';
 import { centreOf, distance, isWithin, longestSide, movementOf, moveQuad } from './movement.ts';
 
 export interface SeenCode extends ScannedCode {
@@ -28,11 +28,7 @@ export interface GatherSettings {
   readonly staleFrames: number;
   /** Gap between two codes of one label, at most this many times the longer side of the larger one. */
   readonly linkFactor: number;
-  /**
-   * Symbologies that need two agreeing frames. Code 39 and Interleaved 2 of 5 have no check character; the one of Code 128
-   * lets 1 blur in 103 through, and PDF417's error correction makes one valid text of another. Measured by the frame bench:
-   * 1 and 2 such reads in 2,500 frames, none in Data Matrix and QR.
-   */
+  /** Symbologies that need two agreeing frames. */
   readonly doubtful: readonly string[];
   /** Whether a code alone says all that a label says: by default a complete ISO/IEC 15434 envelope. */
   readonly isWhole: (code: ScannedCode) => boolean;
@@ -49,7 +45,7 @@ export const DEFAULT_GATHER_SETTINGS: GatherSettings = {
   forgetFrames: 6,
   staleFrames: 14,
   linkFactor: 1.2,
-  doubtful: ['Code128', 'Code39', 'ITF', 'EANUPC', 'PDF417'],
+  doubtful: doubtfulFormats,
   isWhole: ({ text }) => ENVELOPE.test(text),
   claim: ({ text }) => (ENVELOPE.test(text) ? 'envelope' : null),
 };

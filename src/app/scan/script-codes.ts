@@ -17,6 +17,7 @@ const SCRIPT_FORMATS: Readonly<Partial<Record<CodeFormat, BarcodeFormat>>> = {
   PDF417: BarcodeFormat.PDF_417,
   Code128: BarcodeFormat.CODE_128,
   Code39: BarcodeFormat.CODE_39,
+  Code93: BarcodeFormat.CODE_93,
   ITF: BarcodeFormat.ITF,
   Aztec: BarcodeFormat.AZTEC,
 };

@@ -1,5 +1,6 @@
 // This tablet's preferences and other small things that may be lost: kept in the cache database, read once at the start.
 
+import type { QuietHours } from '../device/quiet.ts';
 import type { WedgeSettings } from '../scan/wedge.ts';
 import type { CacheDatabase } from './database.ts';
 
@@ -14,6 +15,10 @@ export interface Preferences {
   readonly theme: 'auto' | 'light' | 'dark';
   readonly camera: string | null;
   readonly sound: boolean;
+  /** When this tablet makes no sound; null: at no time. */
+  readonly quiet: QuietHours | null;
+  /** Verdicts are said aloud. */
+  readonly spoken: boolean;
   /** Where panels are scanned at this tablet: before a machine, by its id; null where they are counted. */
   readonly panelsAt: string | null;
   /** When they signed in, by the device's clock. */
@@ -24,6 +29,8 @@ export interface Preferences {
   readonly scanner: Partial<WedgeSettings> | null;
   /** Its scanner was tested here and read right. */
   readonly scannerTested: boolean;
+  /** A printed label was read here as what it names. */
+  readonly labelTested: boolean;
   /** A practice was begun here. */
   readonly practised: boolean;
   /** True on a tablet that hangs on a wall: it shows all lines and takes nothing. */
@@ -42,11 +49,14 @@ export const firstPreferences: Preferences = {
   theme: 'auto',
   camera: null,
   sound: true,
+  quiet: null,
+  spoken: false,
   panelsAt: null,
   signedInMs: null,
   sheetColumns: {},
   scanner: null,
   scannerTested: false,
+  labelTested: false,
   practised: false,
   wall: false,
   labelSize: null,

@@ -4,16 +4,28 @@ import Dexie from 'dexie';
 import { needsOwnSignature } from '../../../shared/floor/own-signature.ts';
 import { chainId } from '../../../shared/log/entry.ts';
 import type { Head } from '../../../shared/wire/messages.ts';
-import { emptyMemory, type SyncLog, type SyncMemory } from '../sync/ports.ts';
+import { emptyMemory, type PicturePort, type SyncLog, type SyncMemory } from '../sync/ports.ts';
 import { packBootstrap, unpackBootstrap } from './pack.ts';
+import { tabletPictures } from './pictures.ts';
 import { keepPlantKeys } from './plant-keys.ts';
 import { forgetSeen } from './preferences.ts';
+import { recordPort } from './records.ts';
 import { forgetSecrets, notePinsHanded, pinsToHand } from './secrets.ts';
 import type { Store } from './store.ts';
 
 /** Wraps the store for sync. */
 export function createSyncLog(store: Store): SyncLog {
   const { entries, meta } = store.log;
+  const entriesAfter: SyncLog['entriesAfter'] = async ({ tablet, epoch }, seq, limit) => {
+    const rows = await entries
+      .where('[tablet+epoch+seq]')
+      .between([tablet, epoch, seq], [tablet, epoch, Dexie.maxKey], false, true)
+      .limit(limit)
+      .toArray();
+    // While history still comes in there may be a hole: what lies behind it is not to be offered yet.
+    const hole = rows.findIndex((row, at) => row.seq !== seq + 1 + at);
+    return (hole < 0 ? rows : rows.slice(0, hole)).map((row) => row.entry);
+  };
   const log: SyncLog = {
     heads: async () => {
       const heads: Head[] = [];
@@ -32,16 +44,8 @@ export function createSyncLog(store: Store): SyncLog {
         from = end;
       }
     },
-    entriesAfter: async ({ tablet, epoch }, seq, limit) => {
-      const rows = await entries
-        .where('[tablet+epoch+seq]')
-        .between([tablet, epoch, seq], [tablet, epoch, Dexie.maxKey], false, true)
-        .limit(limit)
-        .toArray();
-      // While history still comes in there may be a hole: what lies behind it is not to be offered yet.
-      const hole = rows.findIndex((row, at) => row.seq !== seq + 1 + at);
-      return (hole < 0 ? rows : rows.slice(0, hole)).map((row) => row.entry);
-    },
+    entriesAfter,
+    records: recordPort(store.cache, store.identity, entriesAfter),
     takeIn: store.takeIn,
     firstOf: async ({ tablet, epoch }) => (await entries.get([tablet, epoch, 1]))?.entry ?? null,
     signsItself: needsOwnSignature,
@@ -61,6 +65,7 @@ export function createSyncLog(store: Store): SyncLog {
       waiting: async (serverEpoch) => [...(await pinsToHand(store.log, serverEpoch))],
       handed: (pins, serverEpoch) => notePinsHanded(store.log, pins, serverEpoch),
     },
+    pictures: picturePort,
     forgetPlant: async () => {
       await forgetSecrets(store.log);
       await forgetSeen(store.cache);
@@ -91,3 +96,17 @@ export function createSyncLog(store: Store): SyncLog {
   };
   return log;
 }
+
+/** Pictures of labels, for the server to keep. */
+const picturePort: PicturePort = {
+  waiting: async (serverEpoch, most) => {
+    const kept = await tabletPictures().waiting(serverEpoch, most);
+    return kept.map(({ sha256, of, atMs, untilMs, bytes }) => ({
+      sha256,
+      of,
+      days: Math.round((untilMs - atMs) / 86_400_000),
+      bytes: new Uint8Array(bytes),
+    }));
+  },
+  sent: (sha256, serverEpoch) => tabletPictures().sent(sha256, serverEpoch),
+};

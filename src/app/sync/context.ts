@@ -23,6 +23,8 @@ export interface SyncContext extends Omit<SyncParts, 'memory'> {
   readonly stuck: Set<string>;
   /** What the server gave for pushes since its heads were checked last. */
   readonly receipts: Receipt[];
+  /** The head that the plant's tablets sign, as the server told it last; null where it told none. */
+  witness: string | null;
   /** The server asked for a snapshot; it gets one after the next pull. */
   isSnapshotWanted: boolean;
   /** A chain of this tablet under whose name the server holds another. */
@@ -40,6 +42,7 @@ export function openSyncContext(parts: SyncParts): SyncContext {
     ...parts,
     stuck: new Set(),
     receipts: [],
+    witness: null,
     isSnapshotWanted: false,
     nameTaken: null,
     begunAnew: new Set(),
@@ -58,7 +61,7 @@ export async function meetEpoch(context: SyncContext, serverEpoch: string): Prom
   context.stuck.clear();
   context.receipts.length = 0;
   const isOther = context.memory.serverEpoch !== null;
-  await remember(context, { serverEpoch, cursor: null, history: null, acked: {}, head: null });
+  await remember(context, { serverEpoch, cursor: null, history: null, acked: {}, head: null, cosigned: 0 });
   if (isOther) await tellRollback(context);
 }
 

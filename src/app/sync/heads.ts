@@ -22,7 +22,7 @@ import type { HeadFault, HeadFaultCode, Receipt } from './ports.ts';
 const RECEIPTS_MOST = 256;
 
 /** A head with the note that it stands in. */
-interface SeenHead extends TreeHead {
+export interface SeenHead extends TreeHead {
   readonly note: string;
 }
 
@@ -76,7 +76,7 @@ export async function checkHeads(context: SyncContext, onlyWaiting = false): Pro
 }
 
 /** Asks for the proofs of some heads, each of which begins with the one before; `told`: something did not hold, and was told. */
-async function checkSome(
+export async function checkSome(
   context: SyncContext,
   heads: readonly SeenHead[],
   leaves: readonly NonNullable<Receipt['leaf']>[],
@@ -90,6 +90,7 @@ async function checkSome(
     return 'told';
   }
   const told = asked.value;
+  context.witness = told.witness ?? null;
   const now = await readSigned(told.head, context.memory.enrolled?.serverKey ?? '');
   const fault = typeof now === 'string' ? now : judge(told, { heads, now, leaves });
   if (fault === 'shorter') {
@@ -135,7 +136,7 @@ function judge(
 }
 
 /** By size, each once; null where two of one size are not the same. */
-function inOrder(seen: readonly SeenHead[]): readonly SeenHead[] | null {
+export function inOrder(seen: readonly SeenHead[]): readonly SeenHead[] | null {
   const bySize = new Map<number, SeenHead>();
   for (const head of seen) {
     const there = bySize.get(head.size);
@@ -145,14 +146,14 @@ function inOrder(seen: readonly SeenHead[]): readonly SeenHead[] | null {
   return [...bySize.values()].sort((a, b) => a.size - b.size);
 }
 
-function readHead(text: string): SeenHead | null {
+export function readHead(text: string): SeenHead | null {
   const note = parseNote(text);
   const head = note && parseTreeHead(note.text);
   return head && { size: head.size, root: head.root, note: text };
 }
 
 /** Reads a head that must be signed by the plant's key (P-256 point, base64url), or says what is wrong with it. */
-async function readSigned(text: string, serverKey: string): Promise<SeenHead | HeadFaultCode> {
+export async function readSigned(text: string, serverKey: string): Promise<SeenHead | HeadFaultCode> {
   const head = await noteSignedBy(text, serverKey, parseTreeHead);
   return typeof head === 'string' ? head : { size: head.size, root: head.root, note: text };
 }
@@ -179,7 +180,7 @@ export async function noteSignedBy<T extends { readonly origin: string }>(
 }
 
 /** Keeps what does not hold together with what was known, and tells it; the watch then goes on from what is shown now. */
-async function tellFault(context: SyncContext, code: HeadFaultCode, shown: string): Promise<null> {
+export async function tellFault(context: SyncContext, code: HeadFaultCode, shown: string): Promise<null> {
   const { head, headFault: before } = context.memory;
   const atMs = Math.round(context.world.nowMs() + context.caller.clockOffMs());
   // The first of its kind stays until somebody took note: what follows from it says less.

@@ -58,7 +58,7 @@ export function createCaller(world: SyncWorld, key: SyncKey, options: CallerOpti
 
   /** One answer, a no included, with its time limit still running. */
   const exchange = async (path: string, asked: CallOptions): Promise<Result<Exchange, CallFailure>> => {
-    const body = await packBody(asked);
+    const body = await packBody(asked, world.gzip);
     for (let tries = 0; ; tries += 1) {
       const sent = await send(path, asked, body);
       if (!sent.ok) return sent;

@@ -48,13 +48,17 @@ export async function listen(parts: LiveParts): Promise<CallFailure | null> {
     return queue;
   };
   const pushing = createOnce(() => inTurn(steps.push));
-  const unwatch = parts.log.onAppend(pushing);
   // No answer to these is no reason to listen no more: what a server cannot prove, it can still take in.
   const aside = (step: () => Promise<CallFailure | null>) =>
     void inTurn(async () => {
       await step();
       return null;
     });
+  const sending = createSending(steps, inTurn);
+  const unwatch = parts.log.onAppend(() => {
+    pushing();
+    sending();
+  });
   const prove = () => {
     aside(steps.heads);
     aside(steps.plantKeys);
@@ -77,6 +81,7 @@ export async function listen(parts: LiveParts): Promise<CallFailure | null> {
       });
     nextHistory();
     pushing(); // what was written between the last push and the watch
+    sending();
     for await (const text of readEvents(body)) {
       clearTimeout(silence);
       silence = setTimeout(end, SILENT_MS);
@@ -109,6 +114,20 @@ function readJson(text: string): unknown {
   } catch {
     return undefined; // no schema accepts it
   }
+}
+
+/** Sends pictures, a few in turn: what happens now goes before the next ones; a failure waits for the next entry. */
+function createSending(
+  steps: SyncSteps,
+  inTurn: (step: () => Promise<CallFailure | null>) => Promise<void>,
+): () => void {
+  const sending = createOnce(() =>
+    inTurn(async () => {
+      if ((await steps.pictures()) === null) sending();
+      return null;
+    }),
+  );
+  return sending;
 }
 
 /** Many calls while one waits become one. */

@@ -7,6 +7,7 @@ import { createCaller } from './http.ts';
 import { listen } from './live.ts';
 import { noStatus, type SyncKey, type SyncLog, type SyncStatus, type SyncWorld } from './ports.ts';
 import { createSyncSteps, type SyncSteps } from './steps.ts';
+import type { BroughtHead } from './witness.ts';
 
 export interface SyncOptions {
   readonly log: SyncLog;
@@ -24,6 +25,8 @@ export interface SyncLoop {
   readonly now: () => void;
   /** A person took note that the server's log went back. */
   readonly tookNote: () => void;
+  /** Checks a head that another tablet was shown. */
+  readonly bring: (note: string) => Promise<BroughtHead>;
   readonly done: Promise<void>;
 }
 
@@ -31,6 +34,7 @@ export interface SyncLoop {
 export function startSync(options: SyncOptions): SyncLoop {
   let wake = () => {};
   let note = () => {};
+  let bring = async (_: string): Promise<BroughtHead> => 'no-server';
   const status = createStatus(options);
   const loop = async () => {
     const memory = await options.log.readMemory();
@@ -50,6 +54,7 @@ export function startSync(options: SyncOptions): SyncLoop {
     });
     const steps = createSyncSteps({ ...options, caller, memory, status });
     note = () => void steps.tookNote().catch(() => undefined); // a log that fails tells so itself
+    bring = steps.bring;
     // Counted also while the server is away: that is when people ask what waits.
     const count = () => void steps.tellBacklog().catch(() => undefined); // a log that fails tells so itself
     const unwatch = options.log.onAppend(count);
@@ -81,7 +86,7 @@ export function startSync(options: SyncOptions): SyncLoop {
       });
     }
   };
-  return { now: () => wake(), tookNote: () => note(), done: loop() };
+  return { now: () => wake(), tookNote: () => note(), bring: (text) => bring(text), done: loop() };
 }
 
 function waitFor(failure: CallFailure | null, failures: number, chance: number): number {

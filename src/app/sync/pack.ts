@@ -23,7 +23,10 @@ const PACK_FROM = 1024;
 const encoder = new TextEncoder();
 
 /** Writes, packs and hashes what is to be sent. */
-export async function packBody({ json, texts, bytes }: UnpackedBody): Promise<PackedBody> {
+export async function packBody(
+  { json, texts, bytes }: UnpackedBody,
+  zip: (bytes: Uint8Array) => Promise<Uint8Array> = gzip,
+): Promise<PackedBody> {
   if (bytes) {
     return { bytes, hash: await hexHash(bytes), headers: { 'content-type': 'application/octet-stream' } };
   }
@@ -31,10 +34,10 @@ export async function packBody({ json, texts, bytes }: UnpackedBody): Promise<Pa
   const plain = encodeAll(pieces);
   if (plain.length === 0) return { bytes: null, hash: await hexHash(plain), headers: {} };
   const headers = { 'content-type': 'application/json' };
-  if (plain.length < PACK_FROM || typeof CompressionStream === 'undefined') {
+  if (plain.length < PACK_FROM || (zip === gzip && typeof CompressionStream === 'undefined')) {
     return { bytes: plain, hash: await hexHash(plain), headers };
   }
-  const packed = await gzip(plain);
+  const packed = await zip(plain);
   return { bytes: packed, hash: await hexHash(packed), headers: { ...headers, 'content-encoding': 'gzip' } };
 }
 

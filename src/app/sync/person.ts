@@ -13,7 +13,6 @@ export interface LocalPerson {
   readonly person: string;
   readonly name: string;
   readonly role: Role;
-  readonly badge: string;
   readonly pin: PinRecord | null;
   /** A PIN whose check lies outside the log, by its name. */
   readonly pinSet?: { readonly pin: string } | null;
@@ -90,6 +89,8 @@ export interface PersonParts {
   /** Null where the tablet is not enrolled: then this tablet's log is all there is to ask. */
   readonly caller: Caller | null;
   readonly people: readonly LocalPerson[];
+  /** Whose badge says this, by this tablet's log: a person's id; null where nobody's does. */
+  readonly byBadge: (text: string) => string | null;
   readonly seen: SeenPeople;
   readonly pins: KeptPins;
   /** Hands the server PINs that were set here and did not come to it yet; absent without a server. */
@@ -165,9 +166,8 @@ function fromServer(checked: PersonChecked): CheckedPerson {
 }
 
 function findLocally(claim: PersonClaim, parts: PersonParts): LocalPerson | null {
-  const fits = (one: LocalPerson) =>
-    claim.badge === null ? one.person === claim.person : one.badge === claim.badge;
-  return parts.people.find(fits) ?? null;
+  const wanted = claim.badge === null ? claim.person : parts.byBadge(claim.badge);
+  return parts.people.find(({ person }) => person === wanted) ?? null;
 }
 
 async function checkLocally(

@@ -28,6 +28,8 @@ export interface SyncMemory {
   readonly head: string | null;
   /** What of the server's heads did not hold; null where all did, or somebody took note. */
   readonly headFault: HeadFault | null;
+  /** Entries of the largest head that this tablet signed as a witness; 0 before the first. */
+  readonly cosigned: number;
 }
 
 /** `forked`: its log does not go on from the one it showed; `other-key`: another key signs; `no-proof`: it proves nothing any more. */
@@ -64,6 +66,7 @@ export const emptyMemory: SyncMemory = {
   rolledBackMs: null,
   head: null,
   headFault: null,
+  cosigned: 0,
 };
 
 /** The tablet's log as sync sees it. Every promise resolves when the change is durable. */
@@ -96,8 +99,12 @@ export interface SyncLog {
   readonly keepTicketStart?: (start: { readonly note: string; readonly serverKey: string }) => Promise<void>;
   /** What checks PINs that were set on this tablet, for the server alone; absent where none are set. */
   readonly pins?: PinPort;
+  /** Pictures of labels; absent where none are kept. */
+  readonly pictures?: PicturePort;
   /** The plant shut this tablet out: what opens something there is forgotten. The log stays, with what was never sent. */
   readonly forgetPlant?: () => Promise<void>;
+  /** Proofs of entries that people print; absent where nothing is printed. */
+  readonly records?: RecordPort;
   /** Told after each own append; returns how to stop. */
   readonly onAppend: (listener: () => void) => () => void;
   /** Folded state for other tablets, and how to start from one; absent where the app does without. */
@@ -127,6 +134,40 @@ export interface PinPort {
   readonly handed: (pins: readonly string[], serverEpoch: string) => Promise<void>;
 }
 
+/** Proofs that entries are in the server's log, kept for when there is no server. */
+export interface RecordPort {
+  /** Own entries that are asked for and have no proof yet, the oldest first; `acked`: what the server holds. */
+  readonly wanted: (
+    acked: Readonly<Record<string, number>>,
+  ) => Promise<readonly Pick<Entry, 'tablet' | 'epoch' | 'seq' | 'hash'>[]>;
+  readonly keep: (id: string, record: KeptRecord) => Promise<void>;
+}
+
+/** Where an entry lies in the server's log, checked. */
+export interface KeptRecord {
+  readonly index: number;
+  /** Hashes, base64. */
+  readonly proof: readonly string[];
+  /** The head that the proof leads to, a signed note. */
+  readonly head: string;
+}
+
+/** A picture of a label that the server does not have. */
+export interface PictureToSend {
+  readonly sha256: string;
+  /** The verdict's entry. */
+  readonly of: string;
+  /** Days that it is still to be kept, at least 1. */
+  readonly days: number;
+  readonly bytes: Uint8Array;
+}
+
+/** Pictures of labels, for the server to keep beside the log. */
+export interface PicturePort {
+  readonly waiting: (serverEpoch: string, most: number) => Promise<readonly PictureToSend[]>;
+  readonly sent: (sha256: string, serverEpoch: string) => Promise<void>;
+}
+
 /** State folded up to a cursor. The bytes are the app's own business. */
 export interface SnapshotPort {
   /** Names fold and shape: only a snapshot of the same name can be taken. */
@@ -151,6 +192,8 @@ export interface SyncWorld {
   /** Where the server is, without a slash at the end; empty for the page's own origin. */
   readonly origin: string;
   readonly fetch: typeof fetch;
+  /** Packs what goes out; absent: the engine's own streams do. */
+  readonly gzip?: (bytes: Uint8Array) => Promise<Uint8Array>;
   readonly nowMs: () => number;
   /** Told the server's time as an answer brings it, ms since 1970. */
   readonly sawServer?: (serverMs: number) => void;

@@ -2,11 +2,13 @@
 
 import type { Live } from '../../../shared/wire/messages.ts';
 import { askClocks, offerHeads, openSyncContext, type SyncParts, takeNote, tellBacklog } from './context.ts';
-import { checkHeads } from './heads.ts';
 import type { CallFailure } from './http.ts';
 import { askPlantKeys } from './plant-keys.ts';
+import { askRecords } from './records.ts';
+import { sendPictures } from './steps-pictures.ts';
 import { pullAll, pullHistory, takeLive } from './steps-pull.ts';
 import { pushAll } from './steps-push.ts';
+import { type BroughtHead, checkAndSign, checkBrought } from './witness.ts';
 
 export interface SyncSteps {
   /** Asks how far the server holds what is here; after a restore on its side, that is less than before. */
@@ -19,14 +21,18 @@ export interface SyncSteps {
   readonly takeLive: (live: Live) => Promise<boolean>;
   /** Pulls one page of the history that a snapshot stood in for; `done` where there is none left. */
   readonly history: () => Promise<CallFailure | 'done' | null>;
+  /** Sends some pictures of labels; `done` where the server has all. */
+  readonly pictures: () => Promise<CallFailure | 'done' | null>;
   /** A person took note of what is wrong with the server's log. */
   readonly tookNote: () => Promise<void>;
   /** Asks how the plant stands: which tablets' clocks are off. */
   readonly ask: () => Promise<CallFailure | null>;
   /** Counts own entries that the server does not hold yet; asks nobody. */
   readonly tellBacklog: () => Promise<void>;
-  /** Checks the heads of the server's log that came with receipts, and the newest; `onlyWaiting`: where some wait to be checked. */
+  /** Checks the heads of the server's log that came with receipts, and the newest, signs one as a witness, and asks for proofs to print; `onlyWaiting`: where receipts wait to be checked. */
   readonly heads: (onlyWaiting?: boolean) => Promise<CallFailure | null>;
+  /** Checks a head that another tablet was shown. */
+  readonly bring: (note: string) => Promise<BroughtHead>;
   /** Keeps the plant's newest list of keys. */
   readonly plantKeys: () => Promise<CallFailure | null>;
 }
@@ -43,7 +49,9 @@ export function createSyncSteps(parts: SyncParts): SyncSteps {
     tellBacklog: () => tellBacklog(context),
     takeLive: (live) => takeLive(context, live),
     history: () => pullHistory(context),
-    heads: (onlyWaiting) => checkHeads(context, onlyWaiting),
+    heads: async (onlyWaiting) => (await checkAndSign(context, onlyWaiting)) ?? askRecords(context),
+    bring: (note) => checkBrought(context, note),
+    pictures: () => sendPictures(context),
     plantKeys: () => askPlantKeys(context),
   };
 }

@@ -3,6 +3,7 @@
 import { asLeader, type Locks } from './leader.ts';
 import { type SyncLoop, startSync } from './loop.ts';
 import { noStatus, type SyncKey, type SyncLog, type SyncStatus, type SyncWorld } from './ports.ts';
+import type { BroughtHead } from './witness.ts';
 
 export interface TabletSync {
   /** Syncs now instead of when the wait is over. */
@@ -11,6 +12,8 @@ export interface TabletSync {
   readonly restart: () => void;
   /** A person took note that the server's log went back. */
   readonly tookNote: () => void;
+  /** Checks a head that another tablet was shown. */
+  readonly bring: (note: string) => Promise<BroughtHead>;
   readonly stop: () => Promise<void>;
 }
 
@@ -49,6 +52,7 @@ export function startTabletSync(options: TabletSyncOptions): TabletSync {
   return {
     now: () => loop?.now(),
     tookNote: () => loop?.tookNote(),
+    bring: async (note) => (await loop?.bring(note)) ?? 'no-server',
     restart: () => {
       running.abort();
       begin();

@@ -31,6 +31,7 @@ import {
 import { checkPasskeys } from '../log-passkeys.ts';
 import { broughtIn, countProven } from '../log-proven.ts';
 import { record, recordHelp, verifyRecord } from '../log-record.ts';
+import { saySeen, seenIn } from '../log-seen.ts';
 import { checkTree, proofOfPart } from '../log-tree.ts';
 import { readWitnesses, witness, witnessesOf, witnessHelp } from '../log-witness.ts';
 import { type KnownKeys, keysInExport, keysInFile, readFingerprint, sayPlant } from '../plant-keys.ts';
@@ -46,7 +47,7 @@ FILE is an exported log: JSON lines (one entry a line), CSV or XLSX; - for stand
 
 verify walks every tablet's chain of hashes, checks the signatures, compares the readable columns of a table with the sealed entry
 of each row, and prints one JSON document: {"entries", "tablets", "omitted", "ok", "firstBroken", "proven", "claimed", "plant",
-"provenBy", "claims", "tree", "rights", "passkeys", "heads", "faults", "signatures"}. The order of lines does not matter.
+"provenBy", "claims", "tree", "seenBy", "rights", "passkeys", "heads", "faults", "signatures"}. The order of lines does not matter.
 "proven" counts the entries vouched for by a signature that holds by a key of the plant's signed list: the list in a JSON export by the server, or
 --keys FILE: a list as "reelward serve keys" prints it, an export that has one, or an own {"keys": [{"tablet", "key"}]} (65 bytes
 in base64url, or as JWK). "claimed" counts all others: whoever wrote the file can have written them; "claims" says why, and
@@ -59,6 +60,8 @@ or give it as --plant; another plant's list is then not taken, and the answer is
 "tree" says where a JSON export by the server brings the signed head of the plant's whole log: how many "entries" of the file are proved
 to be in it, how many of the log the file leaves out ("leftOut"; 0: the file is the whole log up to that head), and of how many the
 head says nothing ("beyond"). A file whose entries are not those of the head is broken.
+"seenBy" lists the tablets of the plant's list that signed a head with which this log begins: each checked that the log grew from what it had
+seen, up to its "size". Signatures of tablets that are not in the list, or that had been shut out, count for nothing.
 "rights" lists the entries of a JSON export that took a lead or an engineer and that no ticket of the plant's server stood behind when the
 file was written: "unproven", or what a lead said of them since. It is the word of whoever wrote the file, and not checked again here.
 "passkeys" says of acts that a person signs (holds, releases, steps …) which were signed by a passkey of that person ("proven"), where
@@ -137,7 +140,8 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
     known.plant?.key ?? null,
     earlier?.tree?.head ?? null,
   );
-  const faults = [fault, treeFault, witnessed.fault].filter((one) => one !== null);
+  const seen = seenIn(reading, tree, known);
+  const faults = [fault, treeFault, witnessed.fault, seen.fault].filter((one) => one !== null);
   const ok = report.ok && faults.length === 0;
   printJson(
     {
@@ -152,6 +156,7 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
       plant: known.plant === null ? null : sayPlant(known.plant),
       tree,
       witnesses: witnessed.by,
+      seenBy: seen.by,
       rights: rightsIn(reading),
       passkeys: await checkPasskeys(reading.entries),
       signatures: { checked, withoutKey, signedTo },
@@ -160,6 +165,8 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
   );
   if (report.firstBroken) io.stderr(`reelward log: ${sayBreak(report.firstBroken)}\n`);
   for (const one of faults) io.stderr(`reelward log: ${one}\n`);
+  const told = saySeen(seen.by);
+  if (told !== null) io.stderr(`reelward log: ${told}\n`);
   return ok ? 0 : 1;
 }
 

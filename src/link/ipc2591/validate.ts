@@ -3,7 +3,7 @@
 // question, and it is a help beside the machine's own guards, not a safety function: no answer, too, must be safe for it.
 
 import { randomUUID } from 'node:crypto';
-import { answerPlaces, answersAs } from '../../../shared/floor/interlock.ts';
+import { answerPlaces, answersAs, resultOf } from '../../../shared/floor/interlock.ts';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
 import { type InterlockWhy, interlockWhys } from '../../../shared/floor/vocabulary.ts';
@@ -80,7 +80,7 @@ export function openValidator(world: {
       const { reel = null, part = null, feeder = null } = place ?? {};
       return { slot: slot ?? '?', reel, part, feeder };
     });
-    const answers = answersOf(fresh, places, { line, unsure });
+    const answers = answersOf(fresh, places, { line, unsure, knows: floor.knows });
     return answers.map((each, at) => {
       const { reel = null, part = null } = places[at] ?? {};
       return { ...each, reel, part };
@@ -125,11 +125,21 @@ type Asked = {
 function answersOf(
   fresh: FloorState | null,
   places: readonly Asked[],
-  { line, unsure }: { readonly line: string; readonly unsure: 'Warning' | 'Failed' },
+  of: {
+    readonly line: string;
+    readonly unsure: 'Warning' | 'Failed';
+    readonly knows: (reel: string) => boolean;
+  },
 ): readonly Pick<Row, 'slot' | 'result' | 'why'>[] {
+  const { line, unsure, knows } = of;
   if (fresh === null)
     return places.map(({ slot }) => ({ slot, result: unsure, why: 'out-of-date' as const }));
-  return answerPlaces(fresh, line, places, unsure);
+  return answerPlaces(fresh, line, places, unsure).map((answer, at) => {
+    const reel = places[at]?.reel ?? null;
+    if (answer.why !== 'unknown-reel' || reel === null || !knows(reel)) return answer;
+    // Scanned once, and on no slot since: another reel than the one that was verified here.
+    return { ...answer, result: resultOf('other-reel', unsure), why: 'other-reel' as const };
+  });
 }
 
 /** The envelope of an answer (fields as CFX/CFXEnvelope.cs and ValidateTopicResponse.cs publish them). */

@@ -17,6 +17,7 @@ import { addExportRoutes } from './export-routes.ts';
 import { addGate } from './gate.ts';
 import { isKey, openMetricsKey } from './metrics-key.ts';
 import { addPeopleRoutes } from './people-routes.ts';
+import { addPictureRoutes } from './picture-routes.ts';
 import { Refused, toRefusal, toRefused } from './refuse.ts';
 import { addStaticRoutes } from './static-routes.ts';
 import { addSyncRoutes } from './sync-routes.ts';
@@ -131,6 +132,7 @@ export async function createApp(context: ServerContext, tls: TlsFiles | null): P
   addPeopleRoutes(app, context);
   addExportRoutes(app, context);
   addTraceRoutes(app, context);
+  addPictureRoutes(app, context);
   context.settings.addRoutes?.(app);
   await addStaticRoutes(app, context.settings.appRoot, context.nowMs);
   return app;

@@ -59,7 +59,7 @@ const types: Readonly<Record<ExportRequest['format'], string>> = {
 /** What an export is made of. */
 export type ExportContext = Pick<
   ServerContext,
-  'store' | 'key' | 'heads' | 'settings' | 'serverEpoch' | 'nowMs' | 'tickets'
+  'store' | 'key' | 'heads' | 'witnesses' | 'settings' | 'serverEpoch' | 'nowMs' | 'tickets'
 >;
 
 /** The bytes of an export of the log as it is now, as they are read. */
@@ -99,7 +99,7 @@ async function* withProof(
   }: { readonly book: RunBook; readonly tree: TreeState | null; readonly marks: ExportRights },
 ): AsyncGenerator<readonly ExportItem[]> {
   yield* lots;
-  const { store, key, heads, settings, serverEpoch } = context;
+  const { store, key, heads, witnesses, settings, serverEpoch } = context;
   const nowMs = context.nowMs();
   const keys = await signedKeys(store, key.plant, { plant: settings.plant, nowMs });
   const line = { epoch: serverEpoch, atMs: nowMs };
@@ -116,7 +116,11 @@ async function* withProof(
     at: Object.fromEntries([...runs].map(([chain, some]) => [chain, formatRuns(some)])),
     cover: cover.map((hash) => Buffer.from(hash, 'hex').toString('base64')).join(' '),
   };
-  yield [makeProofRecord({ keys, tree: proof, rights, brought }, line)];
+  const witnessed = (await witnesses.held(tree)).map((one) => ({
+    head: one.note,
+    proof: one.proof.join(' '),
+  }));
+  yield [makeProofRecord({ keys, tree: proof, rights, brought, witnessed }, line)];
 }
 
 async function* textBytes(

@@ -85,7 +85,7 @@ function refuseSpent(
   { proved, context }: { readonly proved: Passed; readonly context: ServerContext },
 ): void {
   const route = request.routeOptions.url;
-  const isKept = route === '/api/push' || (route === '/api/snapshot' && request.method === 'PUT');
+  const isKept = route === '/api/push' || request.method === 'PUT';
   if (!isKept) return;
   const waitMs = context.quotas.waitMs(proved.tablet.tablet);
   if (waitMs === 0) return;

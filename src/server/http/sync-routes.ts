@@ -27,6 +27,12 @@ import {
   type TreeTold,
   treeAskSchema,
 } from '../../../shared/wire/messages.ts';
+import {
+  type Cosigned,
+  cosignSchema,
+  type RecordTold,
+  recordAskSchema,
+} from '../../../shared/wire/messages-heads.ts';
 import { checkpointText } from '../../../shared/wire/signing.ts';
 import { treeSince, wireFloor, wireHeader, wireVersion } from '../../../shared/wire/version.ts';
 import type { ArrivedEntry } from '../arrived.ts';
@@ -38,6 +44,7 @@ import { hashOf } from '../keys.ts';
 import { signedKeys } from '../plant-key.ts';
 import { unsignedEnd } from '../stores/queries.ts';
 import type { StoredEntry } from '../stores/store.ts';
+import type { TreeState } from '../stores/tree.ts';
 import { proveTree } from '../tree-heads.ts';
 import { bodySize, checkUnpacks, readAs } from './body.ts';
 import { passed } from './passed.ts';
@@ -79,6 +86,8 @@ export function addSyncRoutes(app: FastifyInstance, context: ServerContext): voi
   app.get('/api/live', (request, reply) => live(request, reply, context));
   app.get('/api/checkpoint', (request) => checkpoint(request, context));
   app.post('/api/tree', perTablet(TREE_ASKS), (request) => tellTree(request, context));
+  app.post('/api/witness', perTablet(TREE_ASKS), (request) => takeCosignature(request, context));
+  app.post('/api/record', perTablet(TREE_ASKS), (request) => tellPlace(request, context));
   app.get('/api/keys', (request) => tellKeys(request, context));
   app.put('/api/snapshot', { bodyLimit: snapshotBytes }, (request) => putSnapshot(request, context));
   // Packed bytes as they are: packed for travel they would arrive unpacked, which is not what the app expects.
@@ -283,11 +292,36 @@ async function tellTree(request: FastifyRequest, context: ServerContext): Promis
   checkWire(request);
   await requireTablet(request, context);
   const question = readAs(treeAskSchema, request.body);
-  const { store, serverEpoch, heads } = context;
+  const { store, serverEpoch, heads, witnesses } = context;
+  const tree = await treeOf(store);
+  const proofs = await proveTree(store, tree, question);
+  const told = { serverEpoch, serverMs: context.nowMs(), head: heads.sign(tree), ...proofs };
+  // A disk that is full puts up no new head; what was asked is answered all the same.
+  const witness = await witnesses.wanted(tree).catch(() => null);
+  return witness === null ? told : { ...told, witness };
+}
+
+async function treeOf(store: ServerContext['store']): Promise<TreeState> {
   const tree = await store.tree();
   if (!tree) throw new Refused('server-fault', storeWords['log-broken']);
-  const proofs = await proveTree(store, tree, question);
-  return { serverEpoch, serverMs: context.nowMs(), head: heads.sign(tree), ...proofs };
+  return tree;
+}
+
+async function takeCosignature(request: FastifyRequest, context: ServerContext): Promise<Cosigned> {
+  checkWire(request);
+  const { tablet, publicKey } = await requireTablet(request, context);
+  const said = readAs(cosignSchema, request.body);
+  return { kept: await context.witnesses.take({ tablet, key: publicKey }, said) };
+}
+
+async function tellPlace(request: FastifyRequest, context: ServerContext): Promise<RecordTold> {
+  checkWire(request);
+  await requireTablet(request, context);
+  const { serverEpoch, store, witnesses } = context;
+  const name = readAs(recordAskSchema, request.body);
+  const place = await witnesses.placeOf(name, await treeOf(store));
+  if (!place) throw new Refused('not-found', 'this log does not hold that entry yet');
+  return { serverEpoch, serverMs: context.nowMs(), ...place };
 }
 
 async function tellKeys(request: FastifyRequest, context: ServerContext): Promise<PlantKeys> {

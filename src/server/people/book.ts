@@ -5,7 +5,7 @@
 import { type Entry, entryId } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import type { Store } from '../stores/store.ts';
-import type { CheckedTrust, KnownPerson, PeopleFold } from './known.ts';
+import type { CheckedTrust, KnownPeople, KnownPerson, PeopleFold } from './known.ts';
 
 export interface PeopleBook {
   /** The people as of the newest entry. */
@@ -20,7 +20,7 @@ export function createPeopleBook(
   fold: PeopleFold,
   trustNow: () => Promise<CheckedTrust | null> = async () => null,
 ): PeopleBook {
-  let people = new Map<string, KnownPerson>();
+  let people: ReadonlyMap<string, KnownPerson> = new Map();
   const entries: Entry[] = [];
   let readTo = 0;
   let foldedWith: CheckedTrust | null = null;
@@ -38,9 +38,9 @@ export function createPeopleBook(
     entries.push(...fresh);
     entries.sort(compareEntries);
     const without = trust ? fold.withoutRight(entries, trust) : new Set();
-    const folded = new Map<string, KnownPerson>();
+    const folded: KnownPeople = { people: new Map(), badgeKeys: new Map() };
     for (const entry of entries) if (!without.has(entryId(entry))) fold.fold(folded, entry);
-    people = folded;
+    people = folded.people;
     foldedWith = trust;
   };
   const read = async () => {

@@ -8,12 +8,12 @@ import { isWithoutRight } from '../../../shared/floor/rights.ts';
 import { emptyState } from '../../../shared/floor/state.ts';
 import type { PeopleFold } from './known.ts';
 
-/** Learns people from `person.added` and `person.removed`; an entry that is not as expected changes nothing. */
+/** Learns people from `person.added`, `person.removed` and the keys of their badges; an entry that is not as expected changes nothing. */
 export const plantPeople: PeopleFold = {
-  kinds: ['person.added', 'person.removed', 'ticket.taken', 'unproven.settled'],
-  fold: (people, entry) => {
+  kinds: ['badges.keyed', 'person.added', 'person.removed', 'ticket.taken', 'unproven.settled'],
+  fold: (known, entry) => {
     const read = readFloorEntry(entry);
-    if (read) foldPeople(people, read);
+    if (read) foldPeople(known, read);
   },
   withoutRight: (entries, trust) => {
     const state = emptyState();

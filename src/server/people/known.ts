@@ -1,5 +1,6 @@
 // What the server knows of people, and how it learns it: the part that settings and tickets both speak of.
 
+import type { KnownBadge } from '../../../shared/floor/badge.ts';
 import type { Trust } from '../../../shared/floor/rights.ts';
 import type { Role } from '../../../shared/kit/roles.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
@@ -11,13 +12,18 @@ export interface CheckedTrust extends Trust {
 }
 
 /** A person as the log says; the server knows no more of the floor. */
-export interface KnownPerson {
+export interface KnownPerson extends KnownBadge {
   readonly person: string;
   readonly name: string;
   readonly role: Role;
-  readonly badge: string;
   readonly pinSet?: { readonly pin: string; readonly tablet: string };
   readonly pin: { readonly salt: string; readonly hash: string; readonly rounds: number } | null;
+}
+
+/** The people, and the keys by which their badges are marked. */
+export interface KnownPeople {
+  readonly people: Map<string, KnownPerson>;
+  readonly badgeKeys: Map<string, string>;
 }
 
 /** How the server learns people from the log. */
@@ -25,7 +31,7 @@ export interface PeopleFold {
   /** Kinds that it wants to see. */
   readonly kinds: readonly string[];
   /** Applies one entry. */
-  readonly fold: (people: Map<string, KnownPerson>, entry: Entry) => void;
+  readonly fold: (known: KnownPeople, entry: Entry) => void;
   /** Of entries of these kinds, in the log's order: the ids of those that nothing may follow from, as nothing proves who made them. */
   readonly withoutRight: (entries: readonly Entry[], trust: CheckedTrust) => ReadonlySet<string>;
 }

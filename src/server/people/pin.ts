@@ -4,6 +4,7 @@
 
 import { pbkdf2, timingSafeEqual } from 'node:crypto';
 import { promisify } from 'node:util';
+import { thoseWithBadge } from '../../../shared/floor/badge.ts';
 import { pinLockMs, pinTries } from '../../../shared/wire/limits.ts';
 import type { PersonCheck, PinsHanded } from '../../../shared/wire/messages.ts';
 import { Refused } from '../http/refuse.ts';
@@ -133,10 +134,7 @@ export async function takePins(
 }
 
 function findPerson(claim: PersonCheck, people: ReadonlyMap<string, KnownPerson>): KnownPerson | null {
-  if (claim.badge !== null) {
-    for (const person of people.values()) if (person.badge === claim.badge) return person;
-    return null;
-  }
+  if (claim.badge !== null) return thoseWithBadge(people.values(), claim.badge)[0] ?? null;
   return claim.person === null ? null : (people.get(claim.person) ?? null);
 }
 

@@ -5,6 +5,7 @@ import { hash as hashAtOnce } from 'node:crypto';
 import type { Transaction } from 'kysely';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import type { ChainMark } from '../../../shared/wire/messages.ts';
+import { packedBody } from './packed.ts';
 import type { Appended, Checked, LogHead, Place } from './store.ts';
 import type { Tables } from './tables.ts';
 import { edgeAt, extendTree, stateOf } from './tree.ts';
@@ -214,7 +215,7 @@ function toMark(chain: Chain): ChainMark {
 
 /** The entry's row, in the order of `entryColumns`. */
 export function rowOf({ entry, pos, root }: Placed, receivedMs: number): readonly (string | number | null)[] {
-  const { tablet, epoch, seq, hash, sig, kind, hlc, atMs, aheadMs, via, body } = entry;
+  const { tablet, epoch, seq, hash, sig, kind, hlc, atMs, aheadMs, via } = entry;
   return [
     pos,
     tablet,
@@ -230,7 +231,7 @@ export function rowOf({ entry, pos, root }: Placed, receivedMs: number): readonl
     aheadMs,
     receivedMs,
     via,
-    body,
+    packedBody(entry),
   ];
 }
 

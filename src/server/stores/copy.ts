@@ -32,6 +32,7 @@ const keys = {
   pin_tries: ['tablet', 'person'],
   brought: ['tablet', 'epoch', 'seq', 'hash'],
   snapshots: ['fold'],
+  pictures: ['sha256'],
 } as const satisfies Record<(typeof backupTables)[number], readonly string[]>;
 
 /** Copies a whole store, as of one moment, to a new SQLite file; the file appears under its name only when whole. */

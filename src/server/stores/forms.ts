@@ -4,6 +4,7 @@
 
 import type { Kysely } from 'kysely';
 import { signatureForm } from '../../../shared/log/entry.ts';
+import { wholeBody } from './packed.ts';
 import type { Tables } from './tables.ts';
 
 const ROWS_AT_ONCE = 5_000;
@@ -38,7 +39,7 @@ export async function quarantineSignatures(db: Kysely<Tables>, nowMs: number): P
 async function quarantine(db: Kysely<Tables>, pos: number, nowMs: number): Promise<void> {
   await db.transaction().execute(async (tx) => {
     const row = await tx.selectFrom('entries').selectAll().where('pos', '=', pos).executeTakeFirstOrThrow();
-    const { tablet, epoch, seq, hash, sig, body, via } = row;
+    const { tablet, epoch, seq, hash, sig, via } = row;
     await tx
       .insertInto('aside')
       .values({
@@ -48,7 +49,7 @@ async function quarantine(db: Kysely<Tables>, pos: number, nowMs: number): Promi
         via: via ?? tablet,
         hash,
         sig,
-        body,
+        body: wholeBody(row),
       })
       .onConflict((conflict) => conflict.columns(['id', 'hash']).doNothing())
       .execute();

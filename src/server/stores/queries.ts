@@ -4,12 +4,14 @@
 import { type Kysely, type SelectQueryBuilder, sql, type Transaction } from 'kysely';
 import { aheadLimitMs } from '../../../shared/log/clock.ts';
 import { clockCountMost } from '../../../shared/log/entry.ts';
+import type { OrderKey } from '../../../shared/log/order.ts';
 import { appendBatches, firstRoot, type InsertEntries, readHead } from './append.ts';
 import { quarantineSignatures } from './forms.ts';
 import { newEpoch } from './migrate.ts';
+import { type PackedRow, packedColumns, wholeBody } from './packed.ts';
 import { peopleQueries } from './people-queries.ts';
 import type { Signal, Store, StoredEntry } from './store.ts';
-import type { Dialect, Tables } from './tables.ts';
+import type { Dialect, EntriesTable, Tables } from './tables.ts';
 import { broughtQueries, oneTimeQueries, revokedQueries, tabletQueries } from './tablet-queries.ts';
 import { traceQueries } from './trace-queries.ts';
 import { edgeAt, rangeHashes, readEdge, stateOf } from './tree.ts';
@@ -29,7 +31,7 @@ export interface StoreParts {
   readonly close: Store['close'];
 }
 
-const entryColumns = ['pos', 'root', 'at_ms', 'hash', 'sig', 'body'] as const;
+const entryColumns = ['pos', 'root', 'hash', 'sig', ...packedColumns] as const;
 
 /** An entry's whole JSON from the text that its hash covers, which stays as it is; hash and signature are written as JSON. */
 export function entryJson(row: {
@@ -43,15 +45,9 @@ export function entryJson(row: {
 /** How the text of an entry ends that has no signature of its own. */
 export const unsignedEnd = '"sig":null}';
 
-function toStored(row: {
-  pos: number;
-  root: string;
-  at_ms: number;
-  hash: string;
-  sig: string | null;
-  body: string;
-}): StoredEntry {
-  return { pos: row.pos, root: row.root, atMs: row.at_ms, text: entryJson(row) };
+function toStored(row: PackedRow & Pick<EntriesTable, 'pos' | 'root' | 'hash' | 'sig'>): StoredEntry {
+  const { pos, root, at_ms: atMs, hash, sig } = row;
+  return { pos, root, atMs, text: entryJson({ body: wholeBody(row), hash, sig }) };
 }
 
 /**
@@ -70,9 +66,12 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
     dialect: parts.dialect,
     ...metaQueries(db),
     ...chainQueries(db, parts),
+    ...entryQueries(db),
     ...pageQueries(db),
+    ...sealQueries(db),
     ...quarantineQueries(db),
     ...snapshotQueries(db),
+    ...pictureQueries(db),
     ...tabletQueries(db),
     ...revokedQueries(db),
     ...broughtQueries(db),
@@ -96,6 +95,7 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
       await db.deleteFrom('one_time').where('until_ms', '<', nowMs).execute();
       await db.deleteFrom('sessions').where('until_ms', '<', nowMs).execute();
       await db.deleteFrom('nonces').where('until_ms', '<', nowMs).execute();
+      await db.deleteFrom('pictures').where('until_ms', '<', nowMs).execute();
     },
   };
 }
@@ -169,46 +169,61 @@ function chainQueries(
   };
 }
 
+/** Comes before every entry. */
+const beforeAll: OrderKey = {
+  hlc: { ms: Number.MIN_SAFE_INTEGER, n: 0 },
+  tablet: '',
+  epoch: '',
+  seq: 0,
+};
+
+/** One entry by its name. */
+function entryQueries(db: Kysely<Tables>): Pick<Store, 'hashOf' | 'posOf'> {
+  return {
+    hashOf: async ({ tablet, epoch, seq }) => {
+      const row = await db
+        .selectFrom('entries')
+        .select('hash')
+        .where('tablet', '=', tablet)
+        .where('epoch', '=', epoch)
+        .where('seq', '=', seq)
+        .executeTakeFirst();
+      return row?.hash ?? null;
+    },
+    posOf: async ({ tablet, epoch, seq }) => {
+      const row = await db
+        .selectFrom('entries')
+        .select('pos')
+        .where('tablet', '=', tablet)
+        .where('epoch', '=', epoch)
+        .where('seq', '=', seq)
+        .executeTakeFirst();
+      return row === undefined ? null : Number(row.pos);
+    },
+  };
+}
+
 /** The log's entries, a page at a time. */
 function pageQueries(
   db: Kysely<Tables>,
-): Pick<
-  Store,
-  'page' | 'signedPage' | 'sealedPage' | 'orderedPage' | 'longPage' | 'ofKinds' | 'firstOf' | 'hashOf'
-> {
+): Pick<Store, 'page' | 'orderedPage' | 'longPage' | 'ofKinds' | 'firstOf'> {
   return {
     page: async (pos, limit) => {
       const query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '>', pos);
       return (await query.orderBy('pos').limit(limit).execute()).map(toStored);
     },
-    signedPage: (pos, limit) =>
-      db
-        .selectFrom('entries')
-        .select(['pos', 'tablet', 'epoch', 'seq', 'hash', 'sig'])
-        .where('pos', '>', pos)
-        .orderBy('pos')
-        .limit(limit)
-        .execute(),
-    sealedPage: (pos, limit) =>
-      db
-        .selectFrom('entries')
-        .select(['pos', 'tablet', 'epoch', 'seq', 'hash', 'root', 'body'])
-        .where('pos', '>', pos)
-        .orderBy('pos')
-        .limit(limit)
-        .execute(),
     orderedPage: async (after, limit, untilPos) => {
-      let query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '<=', untilPos);
-      if (after) {
-        const { hlc, tablet, epoch, seq } = after;
-        query = query.where((eb) =>
+      const { hlc, tablet, epoch, seq } = after ?? beforeAll;
+      // With a sign the position is no way in: by it SQLite would sort all that is left of the log for each page.
+      const query = readable(db.selectFrom('entries').select(entryColumns))
+        .where(sql<boolean>`+pos <= ${untilPos}`)
+        .where((eb) =>
           eb(
             eb.refTuple('hlc_ms', 'hlc_n', 'tablet', 'epoch', 'seq'),
             '>',
             eb.tuple(hlc.ms, hlc.n, tablet, epoch, seq),
           ),
         );
-      }
       const ordered = query
         .orderBy('hlc_ms')
         .orderBy('hlc_n')
@@ -230,16 +245,6 @@ function pageQueries(
         .executeTakeFirst();
       return row ? toStored(row) : null;
     },
-    hashOf: async ({ tablet, epoch, seq }) => {
-      const row = await db
-        .selectFrom('entries')
-        .select('hash')
-        .where('tablet', '=', tablet)
-        .where('epoch', '=', epoch)
-        .where('seq', '=', seq)
-        .executeTakeFirst();
-      return row?.hash ?? null;
-    },
     ofKinds: async (kinds, afterPos) => {
       const rows = await readable(db.selectFrom('entries').select(entryColumns))
         .where('kind', 'in', [...kinds])
@@ -251,6 +256,30 @@ function pageQueries(
   };
 }
 
+/** Entries with their seals, for whoever checks these. */
+function sealQueries(db: Kysely<Tables>): Pick<Store, 'signedPage' | 'sealedPage'> {
+  return {
+    signedPage: (pos, limit) =>
+      db
+        .selectFrom('entries')
+        .select(['pos', 'tablet', 'epoch', 'seq', 'hash', 'sig'])
+        .where('pos', '>', pos)
+        .orderBy('pos')
+        .limit(limit)
+        .execute(),
+    sealedPage: async (pos, limit) => {
+      const rows = await db
+        .selectFrom('entries')
+        .select(entryColumns)
+        .where('pos', '>', pos)
+        .orderBy('pos')
+        .limit(limit)
+        .execute();
+      return rows.map((row) => ({ ...row, body: wholeBody(row) }));
+    },
+  };
+}
+
 /** What is kept and not read. */
 function quarantineQueries(db: Kysely<Tables>): Pick<Store, 'quarantined' | 'quarantineSignatures'> {
   return {
@@ -258,15 +287,18 @@ function quarantineQueries(db: Kysely<Tables>): Pick<Store, 'quarantined' | 'qua
       const rows = await db.selectFrom('aside').selectAll().orderBy('received_ms').orderBy('id').execute();
       const unread = await db
         .selectFrom('entries')
-        .select(['tablet', 'epoch', 'seq', 'hash', 'received_ms', 'via', 'sig', 'body'])
+        .select([...packedColumns, 'hash', 'received_ms', 'via', 'sig'])
         .where((eb) => eb.or([eb('ahead_ms', '>', aheadLimitMs), eb('hlc_n', '>', clockCountMost)]))
         .orderBy('pos')
         .execute();
-      const ahead = unread.map(({ tablet, epoch, seq, via, ...row }) => ({
-        ...row,
-        id: `${tablet}/${epoch}/${seq}`,
+      const ahead = unread.map((row) => ({
+        id: `${row.tablet}/${row.epoch}/${row.seq}`,
+        hash: row.hash,
         fault: 'clock-ahead',
-        via: via ?? tablet,
+        received_ms: row.received_ms,
+        via: row.via ?? row.tablet,
+        sig: row.sig,
+        body: wholeBody(row),
       }));
       return [...rows, ...ahead].map(({ received_ms, body, sig, ...row }) => ({
         ...row,
@@ -298,6 +330,29 @@ function snapshotQueries(db: Kysely<Tables>): Pick<Store, 'putSnapshot' | 'snaps
       if (!row) return null;
       const { pos, root, tablet, bytes } = row;
       return { fold: row.fold, cursor: { pos, root }, tablet, atMs: row.at_ms, bytes };
+    },
+  };
+}
+
+/** Pictures of labels, by the verdict that was made on them. */
+function pictureQueries(db: Kysely<Tables>): Pick<Store, 'putPicture' | 'pictureOf'> {
+  return {
+    putPicture: async ({ sha256, of, untilMs, bytes }) => {
+      await db
+        .insertInto('pictures')
+        .values({ sha256, of_entry: of, until_ms: untilMs, bytes: Buffer.from(bytes) })
+        .onConflict((conflict) => conflict.column('sha256').doNothing())
+        .execute();
+    },
+    pictureOf: async (entry) => {
+      const row = await db
+        .selectFrom('pictures')
+        .selectAll()
+        .where('of_entry', '=', entry)
+        .orderBy('sha256')
+        .limit(1)
+        .executeTakeFirst();
+      return row ? { sha256: row.sha256, of: row.of_entry, untilMs: row.until_ms, bytes: row.bytes } : null;
     },
   };
 }

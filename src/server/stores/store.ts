@@ -170,6 +170,15 @@ export interface Snapshot {
   readonly bytes: Uint8Array;
 }
 
+/** The picture of a label, under the SHA-256 of its bytes (hex). */
+export interface Picture {
+  readonly sha256: string;
+  /** The verdict's entry. */
+  readonly of: string;
+  readonly untilMs: number;
+  readonly bytes: Uint8Array;
+}
+
 export interface Quarantined {
   readonly id: string;
   readonly hash: string;
@@ -278,6 +287,8 @@ export interface Store {
   readonly firstOf: (chain: { tablet: string; epoch: string }) => Promise<StoredEntry | null>;
   /** The hash of an entry by its name; null where the log has none of it. */
   readonly hashOf: (name: { tablet: string; epoch: string; seq: number }) => Promise<string | null>;
+  /** Where an entry stands in the log, from 1; null where it is not in it. */
+  readonly posOf: (name: { tablet: string; epoch: string; seq: number }) => Promise<number | null>;
   /** Keeps who brought a chain of a tablet that was never let in; the first word for an end counts. */
   readonly keepBrought: (ends: readonly KeptBrought[]) => Promise<void>;
   /** All of these words. */
@@ -327,6 +338,9 @@ export interface Store {
   readonly findPin: (pin: string) => Promise<KeptPin | null>;
   readonly putSnapshot: (snapshot: Snapshot) => Promise<void>;
   readonly snapshot: (fold: string | null) => Promise<Snapshot | null>;
+  /** Keeps a picture; one that is there stays as it is. */
+  readonly putPicture: (picture: Picture) => Promise<void>;
+  readonly pictureOf: (entry: string) => Promise<Picture | null>;
   /** The place of the log that the trace's index was made up to; null where there is none. */
   readonly tracePlace: () => Promise<string | null>;
   /** The index's state, some rows at a time, after a row in the order of part and key. */
@@ -341,7 +355,7 @@ export interface Store {
   /** Scanned panels of some runs, in the order in which they were scanned. */
   readonly traceSerials: (runs: readonly string[]) => Promise<readonly TraceSerial[]>;
   readonly traceSerial: (serial: string) => Promise<readonly TraceSerial[]>;
-  /** Drops what has run out: codes, sessions, nonces. */
+  /** Drops what has run out: codes, sessions, nonces, pictures. */
   readonly sweep: (nowMs: number) => Promise<void>;
 
   readonly tell: (signal: Signal) => Promise<void>;

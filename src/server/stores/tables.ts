@@ -1,6 +1,9 @@
 // The tables as the queries see them, and the steps that make them. Steps are append-only: a released step never changes.
 
 import { type ColumnType, type Kysely, sql } from 'kysely';
+import { columnTypes, type Dialect } from './column-types.ts';
+import { type PicturesTable, pictureTables } from './picture-tables.ts';
+import { secretTables, shorterOrder } from './steps-later.ts';
 
 export interface EntriesTable {
   pos: number;
@@ -103,6 +106,7 @@ export interface Tables {
     at_ms: number;
     bytes: ColumnType<Uint8Array, Uint8Array, Uint8Array>;
   };
+  pictures: PicturesTable;
   /** Subtrees of the log's hash tree, every eighth level from the eighth on; `id` names level and index. */
   tree_nodes: { id: number; hash: string };
   trace_state: { part: string; key: string; value: string };
@@ -136,6 +140,7 @@ export const backupTables = [
   'pin_tries',
   'brought',
   'snapshots',
+  'pictures',
 ] as const;
 
 /** What is good for minutes: no backup carries it, and nothing of it is left after a restore. */
@@ -154,25 +159,21 @@ export const treeTableName = 'tree_nodes' as const; // one of the tables, and no
 /** That row. */
 export const treeEdgeName = 'tree_edge';
 
-export type Dialect = 'sqlite' | 'postgres';
+export type { Dialect };
 
 /** One step forward of the schema. */
 export type Step = (db: Kysely<Tables>, dialect: Dialect) => Promise<void>;
 
 /** Every step, oldest first; the schema's version is how many were taken. */
-export const steps: readonly Step[] = [firstTables, traceTables, serialsOfRuns, treeTables, secretTables];
-
-/** The columns' types in each database. */
-function columnTypes(dialect: Dialect) {
-  const isSqlite = dialect === 'sqlite';
-  return {
-    // SQLite keeps every integer in 64 bits under the name `integer`; PostgreSQL's `integer` has 32.
-    whole: isSqlite ? sql`integer` : sql`bigint`,
-    binary: isSqlite ? sql`blob` : sql`bytea`,
-    // Text is compared byte by byte in both, so that both sort alike.
-    text: isSqlite ? sql`text` : sql`text collate "C"`,
-  };
-}
+export const steps: readonly Step[] = [
+  firstTables,
+  traceTables,
+  serialsOfRuns,
+  treeTables,
+  secretTables,
+  shorterOrder,
+  pictureTables,
+];
 
 async function firstTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> {
   const { whole, binary, text } = columnTypes(dialect);
@@ -360,41 +361,5 @@ async function treeTables({ schema }: Kysely<Tables>, dialect: Dialect): Promise
     .createTable('tree_nodes')
     .addColumn('id', whole, (c) => c.primaryKey())
     .addColumn('hash', text, (c) => c.notNull())
-    .execute();
-}
-
-/** PINs apart from the log, tries by tablet and person, and who brought the chains of tablets that were never let in. */
-async function secretTables({ schema }: Kysely<Tables>, dialect: Dialect): Promise<void> {
-  const { whole, text } = columnTypes(dialect);
-  await schema
-    .createTable('pins')
-    .addColumn('pin', text, (c) => c.primaryKey())
-    .addColumn('salt', text, (c) => c.notNull())
-    .addColumn('rounds', whole, (c) => c.notNull())
-    .addColumn('verifier', text, (c) => c.notNull())
-    .addColumn('set_ms', whole, (c) => c.notNull())
-    .execute();
-  // Tries were counted by person alone: one tablet could lock everybody out.
-  await schema.dropTable('tries').execute();
-  await schema
-    .createTable('pin_tries')
-    .addColumn('tablet', text, (c) => c.notNull())
-    .addColumn('person', text, (c) => c.notNull())
-    .addColumn('wrong', whole, (c) => c.notNull())
-    .addColumn('locks', whole, (c) => c.notNull())
-    .addColumn('locked_until_ms', whole, (c) => c.notNull())
-    .addColumn('last_ms', whole, (c) => c.notNull())
-    .addPrimaryKeyConstraint('pin_tries_name', ['tablet', 'person'])
-    .execute();
-  await schema
-    .createTable('brought')
-    .addColumn('tablet', text, (c) => c.notNull())
-    .addColumn('epoch', text, (c) => c.notNull())
-    .addColumn('seq', whole, (c) => c.notNull())
-    .addColumn('hash', text, (c) => c.notNull())
-    .addColumn('via', text, (c) => c.notNull())
-    .addColumn('sig', text, (c) => c.notNull())
-    .addColumn('at_ms', whole, (c) => c.notNull())
-    .addPrimaryKeyConstraint('brought_name', ['tablet', 'epoch', 'seq', 'hash'])
     .execute();
 }

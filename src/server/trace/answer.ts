@@ -11,7 +11,7 @@ import {
   tracePanel,
   tracePlaces,
 } from '../../../shared/trace/ask.ts';
-import { foundStretches } from '../../../shared/trace/finds.ts';
+import { stretchesBeside } from '../../../shared/trace/beside.ts';
 import { addSettled } from '../../../shared/trace/parts.ts';
 import {
   emptyTrace,
@@ -62,7 +62,7 @@ export async function answerPlaces({ store, keeper }: Parts, question: TraceQues
   const bodies = await store.traceStretches(wanted, PLACES_AT_MOST + 1);
   const kept = bodies.slice(0, PLACES_AT_MOST).map(fromBody);
   const newest = index.stretches.filter(isAskedFor(question));
-  const found = foundStretches(index.state).filter(isAskedFor(question));
+  const found = stretchesBeside(index.state).filter(isAskedFor(question));
   const joined = await join(
     { store, index },
     [...kept, ...newest],

@@ -12,11 +12,15 @@ import type { Story } from '../../shared/floor/story.ts';
 import { until } from '../../src/server/tablets.ts';
 import type { PlantServer } from './serve.ts';
 
-/** Brings a story's entries to the server; resolves when it holds them all. */
-export async function tellAt(server: PlantServer, story: (tell: Story['tell']) => void): Promise<void> {
+/** Brings a story's entries to the server; resolves when it holds them all. `wallMs`: its clock while it tells, ms since 1970; absent: this computer's. */
+export async function tellAt(
+  server: PlantServer,
+  story: (tell: Story['tell']) => void,
+  wallMs: () => number = Date.now,
+): Promise<void> {
   const folder = await mkdtemp(path.join(tmpdir(), 'reelward-colleague-'));
   const identity = openIdentity(folder);
-  const spool = openSpool(folder, identity, () => Date.now(), false);
+  const spool = openSpool(folder, identity, wallMs, false);
   const ending = new AbortController();
   await spool.write('tablet.opened', {
     name: 'Line 1 front',

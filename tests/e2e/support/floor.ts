@@ -28,6 +28,16 @@ export interface TabletOptions {
   readonly badge?: string | null;
   readonly hash?: string;
   readonly context?: BrowserContext;
+  /**
+   * Keeps the app on the tablet for offline work, as a person's tablet does; default not: two hundred files, fetched and stored, are most
+   * of what a tablet of a few seconds' life would do. A context that is given keeps it.
+   */
+  readonly offlineCopy?: boolean;
+}
+
+/** The copy for offline work is never there yet, as on a slow network. */
+function holdOfflineCopy(): void {
+  ServiceWorkerContainer.prototype.register = () => new Promise(() => undefined);
 }
 
 /** Opens the app on a tablet of its own (or in a given context) and signs an operator in. */
@@ -43,6 +53,7 @@ export async function openTablet(
       colorScheme: options.dark ? 'dark' : 'light',
       acceptDownloads: true,
     }));
+  if (!options.context && !options.offlineCopy) await context.addInitScript(holdOfflineCopy);
   await giveClock(context);
   const page = await context.newPage();
   page.setDefaultTimeout(60_000); // a busy machine is slow, not wrong
@@ -365,7 +376,7 @@ export async function firstSlot(page: Page, standing: 'other' | 'held' | 'missin
 /** On Reels: opens a reel and does what can be done with it there. */
 export async function reelAct(
   page: Page,
-  act: 'count' | 'mark' | 'put' | 'air' | 'block',
+  act: 'count' | 'mark' | 'put' | 'air' | 'split' | 'merge' | 'block' | 'pack',
   reel: string,
 ): Promise<void> {
   await page.getByTestId(`reel-${reel}`).click();

@@ -18,7 +18,7 @@ const slots = (question: Partial<ProposalQuestion> & Pick<ProposalQuestion, 'par
   Object.fromEntries(
     proposeSlots({ line: lineOf(10), standing: [], elsewhere: [], ...question }).map((each) => [
       each.part,
-      each.slot ?? each.reason,
+      each.slot ?? each.reason ?? '',
     ]),
   );
 
@@ -148,4 +148,96 @@ test('a family of boards on a line of three machines: all fits, nothing overlaps
   expect(new Set(keys.flat()).size).toBe(keys.flat().length);
   for (const stays of asked.standing)
     expect(answer.find((each) => each.part === stays.part)?.slot).toBe(stays.slot);
+});
+
+describe('new feeders are arranged', () => {
+  const neighbours = (found: Readonly<Record<string, string>>, one: string, other: string) => {
+    const [a, b] = [found[one] ?? '', found[other] ?? ''];
+    return a.slice(0, -3) === b.slice(0, -3) && Math.abs(Number(a.slice(-3)) - Number(b.slice(-3))) === 1;
+  };
+  const names = ['CAP-10012', 'CAP-10013', 'RES-47', 'IC-9000', 'CON-77-A', 'DIO-333'];
+
+  test('look-alikes stand apart, on the same number of places', () => {
+    const found = slots({ parts: names.map((name) => part(name)) });
+    expect(new Set(Object.values(found)).size).toBe(6);
+    expect(neighbours(found, 'CAP-10012', 'CAP-10013')).toBe(false);
+  });
+
+  test('a look-alike that stands on the line is kept away from too, and does not move', () => {
+    const found = slots({
+      line: lineOf(6),
+      parts: names.slice(1).map((name) => part(name)),
+      standing: [at('M1-F-003', 'CAP-10012')],
+    });
+    expect(neighbours({ ...found, 'CAP-10012': 'M1-F-003' }, 'CAP-10012', 'CAP-10013')).toBe(false);
+    expect(Object.values(found)).not.toContain('M1-F-003');
+  });
+
+  test('one value in two sizes stands apart', () => {
+    const resistor = (name: string, size: string) => ({ ...part(name), value: '10k', package: size });
+    const found = slots({
+      parts: [resistor('RES-47', 'R_0402'), resistor('TX-9', 'R_0603'), part('IC-9000')],
+    });
+    expect(neighbours(found, 'RES-47', 'TX-9')).toBe(false);
+  });
+
+  test('where there is no room to keep them apart, all still have a place', () => {
+    const found = slots({ line: lineOf(2), parts: [part('CAP-10012'), part('CAP-10013')] });
+    expect(Object.values(found).sort()).toEqual(['M1-F-001', 'M1-F-002']);
+  });
+
+  test('heavy users stand on different machines, as evenly as their numbers allow', () => {
+    const found = slots({
+      line: lineOf(10, 10, 10),
+      parts: [part('A', 1, 60), part('B', 1, 50), part('C', 1, 40), part('D', 1, 30), part('E', 1, 30)],
+    });
+    const perPanel: Readonly<Record<string, number>> = { A: 60, B: 50, C: 40, D: 30, E: 30 };
+    const load = new Map<string, number>();
+    for (const [name, slot] of Object.entries(found))
+      load.set(slot.slice(0, 2), (load.get(slot.slice(0, 2)) ?? 0) + (perPanel[name] ?? 0));
+    // 210 over three machines: 70 each would be even; of these five numbers no split has a heaviest machine under 80.
+    expect(Math.max(...load.values())).toBe(80);
+  });
+});
+
+describe('places for trays', () => {
+  const line: Pick<Line, 'machines'> = {
+    machines: [
+      {
+        machine: 'M1',
+        name: 'Machine 1',
+        banks: [
+          { bank: 'F', name: 'Front', positions: 4 },
+          { bank: 'T', name: 'Trays', positions: 2, holds: 'trays' },
+        ],
+      },
+    ],
+  };
+  const tray = (name: string) => ({ ...part(name), isOnTray: true });
+
+  test('take what comes on trays, and nothing else', () => {
+    const found = slots({ line, parts: [part('A'), tray('B'), part('C'), tray('D'), part('W', 2)] });
+    expect([found['B'], found['D']].sort()).toEqual(['M1-T-001', 'M1-T-002']);
+    for (const name of ['A', 'C', 'W']) expect(found[name]).toMatch(/^M1-F-/);
+  });
+
+  test('a tray part without a place for trays left has no slot, however much room feeders leave', () => {
+    const found = slots({ line, parts: [tray('B'), tray('D'), tray('E')] });
+    expect(Object.values(found).filter((slot) => slot === 'no-room')).toHaveLength(1);
+    expect(Object.values(found).filter((slot) => slot.startsWith('M1-T-'))).toHaveLength(2);
+  });
+
+  test('what a person said and what stands is kept, on either kind of place', () => {
+    const found = slots({
+      line,
+      parts: [{ ...tray('B'), said: 'M1-F-001' }, part('A'), tray('D')],
+      standing: [at('M1-F-003', 'D')],
+    });
+    expect(found).toMatchObject({ B: 'M1-F-001', D: 'M1-F-003' });
+    expect(found['A']).toMatch(/^M1-F-00[24]$/);
+  });
+
+  test('on a line without places for trays they stand where feeders do', () => {
+    expect(slots({ line: lineOf(3), parts: [tray('B')] })['B']).toMatch(/^M1-F-/);
+  });
 });

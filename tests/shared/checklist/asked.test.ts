@@ -76,6 +76,13 @@ const splice = linesOf(`
   joined tick ▶
   same-way tick ▶
   watched tick ▶ may be left`);
+const exchange = linesOf(`
+  exchange 1
+  stands tick ▶
+  verified tick ▶
+  same-way tick ▶
+  locked tick ▶
+  watched tick ▶ may be left`);
 const shift = linesOf(`
   shift-start 2
   handover note ▶
@@ -89,7 +96,7 @@ const shift = linesOf(`
   sound tick ▶`);
 
 test('what ships asks these steps, in this order', () => {
-  expect(shippedChecklists.map(told)).toEqual([changeover, splice, shift]);
+  expect(shippedChecklists.map(told)).toEqual([changeover, splice, exchange, shift]);
 });
 
 test('the versions before asked these: any two signed, a tick stood for what is known today, one limit was for strap and shoes', () => {

@@ -336,7 +336,7 @@ describe('a text that is not plain', () => {
 
   test('is told where a label says something, but not which part', () => {
     const desk = takeScan(emptyDesk, scan(envelope('Q5000')), viewOf());
-    expect(desk).toMatchObject({ reel: null, told: { tell: 'half-label' } });
+    expect(desk).toMatchObject({ reel: null, told: { tell: 'no-part' } });
   });
 
   test('is asked where a bare code may be a part number or carry an identifier', () => {

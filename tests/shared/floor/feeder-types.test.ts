@@ -57,7 +57,7 @@ describe('tape lengths', () => {
 
   test('a splice of a tape whose trailer nobody measured is bounded by what holds for any', () => {
     const story = plant();
-    const slot = { line: 'L1', slot: 'M1-F-001', feeder: null };
+    const slot = { line: 'L1', slot: 'M1-F-001', feeder: null, tapes: [] };
     expect(windowOf(story.floor(), slot, brookSetup.setup)).toEqual({ opens: 200, closes: 0 });
     story.tell('line.tape-ruled', { line: 'L1', trailerMm: 160, leaderMm: null });
     expect(windowOf(story.floor(), slot, brookSetup.setup)).toEqual({ opens: 160, closes: 25 });

@@ -83,6 +83,8 @@ test('a name that others refer to has 1 to 64 characters, a text up to 200, and 
       0–2000 conflict.settled conflict
       0–2000 log.exported filter
       0–2000 panels.contained codes[]
+      0–40 jar.told from
+      0–2000 reel.sighted codes[]
       0–40 reel.aired from
       0–40 station.silent since
       0–40 warning.raised due
@@ -112,7 +114,8 @@ test('a number is none below nothing, a size is above it, and these have limits 
     const own = Number(value);
     const isWhole = Number.isInteger(own) && !isTaken(own + 0.5) && !isTaken(own - 0.5);
     const ends = [
-      -500, -60, 0, 0.5, 1, 2, 3, 5, 6, 7, 8, 20, 30, 60, 100, 200, 500, 600, 1000, 1440, 2400, 10_000,
+      -500, -60, 0, 0.5, 1, 2, 3, 5, 6, 7, 8, 20, 30, 60, 100, 200, 500, 600, 1000, 1440, 2400, 3650, 10_000,
+      25_000,
     ];
     const [less, more] = isWhole ? [-1, 1] : [-1e-6, 1e-6];
     const [below, above] = [isTaken(-1e9), isTaken(1e9)];
@@ -134,8 +137,10 @@ test('a number is none below nothing, a size is above it, and these have limits 
   expect(others.flatMap(([limits, names]) => names.map((name) => `${limits} ${name}`)).sort()).toEqual(
     lines(`
       -60…200 bake.approved celsius
+      -60…200 place.described celsius
       0…0.5 line.panels-ruled missed
       0…100 line.climate-ruled humidity
+      0…100 place.described humidity
       0…100 reel.aired humidity
       0…1000 line.splices-ruled costs[].parts
       0…200 labels.sized gapXMm
@@ -153,6 +158,7 @@ test('a number is none below nothing, a size is above it, and these have limits 
       whole 100…2400 labels.sized dpi
       whole 1… checklist.opened version
       whole 1… checklist.template version
+      whole 1… feeder.care-ruled placements
       whole 1… feeder.known positions
       whole 1… label.taught definition.version
       whole 1… label.taught version
@@ -161,9 +167,18 @@ test('a number is none below nothing, a size is above it, and these have limits 
       whole 1… panels.counted skipped[]
       whole 1… panels.scrapped panels
       whole 1… parts.missed misses[].times
+      whole 1… reel.sighted copies
+      whole 1… reel.sighted looks
       whole 1… setup.taken slots[].positions
       whole 1… station.counted skipped[]
+      whole 1…100 reel.packed tray.columns
+      whole 1…100 reel.packed tray.rows
+      whole 1…100 reel.packed tray.trays
+      whole 1…10000 line.pictures-ruled megabytes
       whole 1…10000 part.described pins
+      whole 1…10000 parts.listed parts[].pins
+      whole 1…25000 picture.kept bytes
+      whole 1…3650 line.pictures-ruled days
       whole 1…1440 line.idle-ruled minutes
       whole 1…3 checklist.template steps[].signatures
       whole 1…6 line.crewed operators
@@ -229,17 +244,21 @@ test('a list has an entry at least and so many at most only where these say so',
       0–1000 station.counted skipped
       0–200 machine.loaded places
       0–200 moisture.ruled bakes
+      0–200 parts.listed parts[].makers
       0–200 parts.used uses
       0–200 station.answered results
       0–500 plan.kept jobs
       0–600 moisture.ruled lives
       1– changeover.left-open left
+      1– jar.held reasons
+      1– jar.let reasons
       1– run.began-short short
       1–2 line.calendar-ruled weeks
       1–200 parts.aired reels
       1–200 parts.missed misses
       1–200 unproven.settled entries
-      1–2000 labels.printed names`),
+      1–2000 labels.printed names
+      1–500 parts.listed parts`),
   );
 });
 
@@ -252,6 +271,14 @@ test.each<readonly [EntryKind, Path, readonly unknown[], readonly unknown[]]>([
   ['step.answered', ['value'], ['x'.repeat(400_000), 5, null], ['x'.repeat(400_001), true]],
   ['parts.used', ['uses', 0, 'used'], [0, 0.5, 1e10], [-1, 1e10 + 1]],
   ['containment.signed', ['codes'], [['PN7'], null], [[]]],
+  [
+    'reel.packed',
+    ['tube'],
+    [{ tubes: 1000, parts: 10_000 }],
+    [{ tubes: 1001, parts: 1 }, { tubes: 1, parts: 0 }, null],
+  ],
+  ['reel.verified', ['comesIn'], ['tray', 'bulk'], ['reel', null]],
+  ['reel.unloaded', ['purged'], [true], [false, null]],
   ['station.state', ['late'], [0, 4000], [-1, 0.5]],
   ['run.stopped', ['code'], [5200, -1], [0.5, null]],
   ['station.counted', ['once'], [true], [false, null]],

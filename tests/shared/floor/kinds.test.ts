@@ -48,6 +48,7 @@ describe('readFloorEntry()', () => {
   test('answers null where a key is missing, unknown or of another type, for every kind and key', () => {
     const optional: readonly string[] = [
       'reel.verified.cut',
+      'reel.packed.tray',
       'reel.unloaded.sd',
       'panels.counted.skipped',
       'person.added.pin',

@@ -9,7 +9,7 @@ import { passkeyUse, readUse } from '../../../shared/floor/passkey-sign.ts';
 import { passkeysOf } from '../../../shared/floor/passkeys-of.ts';
 import { createReplica, foldIn } from '../../../shared/floor/replica.ts';
 import type { Trust } from '../../../shared/floor/rights.ts';
-import { signedKinds } from '../../../shared/floor/signed-kinds.ts';
+import { passkeyKinds } from '../../../shared/floor/signed-kinds.ts';
 import { emptyState } from '../../../shared/floor/state.ts';
 import { type Entry, entryId } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
@@ -249,11 +249,11 @@ describe('a passkey', () => {
 });
 
 test('kinds that a passkey may sign are those with the field, and an entry without it reads as ever', () => {
-  for (const kind of signedKinds) expect(Object.keys(payloadSchemas[kind]().def.shape)).toContain('passkey');
+  for (const kind of passkeyKinds) expect(Object.keys(payloadSchemas[kind]().def.shape)).toContain('passkey');
   const others = (Object.keys(payloadSchemas) as (keyof typeof payloadSchemas)[])
     .filter((kind) => 'passkey' in ((payloadSchemas[kind]() as { def: { shape?: object } }).def.shape ?? {}))
     .sort();
-  expect(others).toEqual([...signedKinds].sort());
+  expect(others).toEqual([...passkeyKinds].sort());
 });
 
 test('what is no signature is read as none, and never throws', () => {

@@ -12,6 +12,7 @@ import { foldBelieved } from '../../../shared/floor/fold-believed.ts';
 import { foldChange } from '../../../shared/floor/fold-change.ts';
 import { foldContain } from '../../../shared/floor/fold-contain.ts';
 import { foldExposures } from '../../../shared/floor/fold-exposures.ts';
+import { endsWork, foldRunFeeders, keepWork, workingBefore } from '../../../shared/floor/fold-feeders.ts';
 import { foldInterlock } from '../../../shared/floor/fold-interlock.ts';
 import { foldLabels } from '../../../shared/floor/fold-labels.ts';
 import { foldLoss } from '../../../shared/floor/fold-loss.ts';
@@ -19,15 +20,19 @@ import { foldMaterial } from '../../../shared/floor/fold-material.ts';
 import { foldMoisture } from '../../../shared/floor/fold-moisture.ts';
 import { foldOffered } from '../../../shared/floor/fold-offered.ts';
 import { foldPanels } from '../../../shared/floor/fold-panels.ts';
+import { foldParts } from '../../../shared/floor/fold-parts.ts';
 import { foldPasskeys } from '../../../shared/floor/fold-passkeys.ts';
+import { foldPaste } from '../../../shared/floor/fold-paste.ts';
 import { foldPlaces } from '../../../shared/floor/fold-places.ts';
 import { foldPlant } from '../../../shared/floor/fold-plant.ts';
 import { foldPrint } from '../../../shared/floor/fold-print.ts';
 import { foldRun } from '../../../shared/floor/fold-run.ts';
 import { foldSeen } from '../../../shared/floor/fold-seen.ts';
 import { foldStations } from '../../../shared/floor/fold-stations.ts';
+import { foldStore } from '../../../shared/floor/fold-store.ts';
 import { foldTapes } from '../../../shared/floor/fold-tapes.ts';
 import { type EntryKind, entryKinds, type FloorEntry, readFloorEntry } from '../../../shared/floor/kinds.ts';
+import { foldPacks } from '../../../shared/floor/packs.ts';
 import { foldPeople } from '../../../shared/floor/people.ts';
 import { nothing, registry, touchesOf } from '../../../shared/floor/registry.ts';
 import { copyState, emptyState, type FloorState } from '../../../shared/floor/state.ts';
@@ -37,9 +42,9 @@ import { beginStory, brookSetup, type Story, tellPlant } from './story.ts';
 
 /** The folds in the row in which every entry once went through all of them, each with the kinds that it takes. */
 const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry: never) => void])[] = [
-  [/^person\.(added|removed|language-chosen)$/, (state, entry) => foldPeople(state.people, entry)],
+  [/^(badges\.keyed|person\.(added|removed|language-chosen))$/, foldPeople],
   [
-    /^(tablet|supplier|setup(?!\.offered)|sweep|warning)\.|^feeder\.(known|withdrawn)|^line\.(?!tape|counted-by)|^entry\.corrected$/,
+    /^(plant|tablet|supplier|setup(?!\.offered)|sweep|warning)\.|^feeder\.(known|withdrawn)|^line\.(?!tape|counted-by)|^entry\.corrected$/,
     foldPlant,
   ],
   [/^feeder-type\.|^feeder\.typed$|^line\.tape-ruled$/, foldFeeders],
@@ -57,6 +62,9 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   ],
   [/^reel\.(verified|unloaded|counted)$|^hold\.|^entry\.corrected$|^conflict\.settled$/, foldMaterial],
   [/^material\.|^blocked\.let-run$/, foldBlocks],
+  [/^paste\.ruled$|^jar\.(known|told)$|^run\.started$/, foldPaste],
+  [/^place\.described$|^reel\.(split|merged)$/, foldStore],
+  [/^parts\.listed$|^part\.(unlisted|pictured)$/, foldParts],
   [/^part\.described$|^moisture\.ruled$|^reel\.timed$|^entry\.corrected$/, foldMoisture],
   [/^reel\.(put|dated)$/, foldPlaces],
   [/^reel\.named$|^labels\./, foldPrint],
@@ -72,6 +80,8 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^machine\.loaded$/, foldBelieved],
   [/^setup\.offered$/, foldOffered],
   [/^passkey\./, foldPasskeys],
+  [/^reel\.packed$|^bulk\./, foldPacks],
+  [/^feeder\.(readied|stripped|moved|set-aside|cared|care-ruled)$/, foldRunFeeders],
   [/^reel\.verified$|^station\.(interlock-ruled|answered)$/, foldInterlock],
   [
     /^(checklist|step|cart|plan)\.|^panel\.(measured|looked)$|^changeover\.(began|released|dropped)$/,
@@ -80,7 +90,9 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
 ];
 
 function foldInRow(state: FloorState, entry: FloorEntry): void {
+  const working = endsWork.has(entry.kind) ? workingBefore(state, touchesOf(state, entry).slots) : null;
   for (const [kinds, fold] of inRow) if (kinds.test(entry.kind)) fold(state, entry as never); // its own kinds only
+  if (working) keepWork(state, working);
 }
 
 /** What an entry changed and its kind did not name. */
@@ -114,6 +126,8 @@ function foldBoth(entries: readonly Entry[]): { readonly state: FloorState; read
 }
 
 const material: readonly EntryKind[] = [
+  'reel.packed',
+  'feeder.moved',
   'reel.verified',
   'reel.unloaded',
   'reel.counted',
@@ -155,7 +169,7 @@ function tellAct(story: Story, { kind, picks }: Act): void {
     total: [3, 7, 20],
     panels: [0, 4, 30],
     serial: ['SN-1', 'SN-2', null],
-    act: ['load', 'load', 'splice', 'sweep'],
+    act: ['load', 'load', 'splice', 'sweep', 'exchange', 'refill'],
     verdict: ['accepted', 'accepted', 'held', 'refused'],
     quantity: [null, 3, 500],
     of: ids,

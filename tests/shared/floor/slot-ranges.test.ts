@@ -143,3 +143,14 @@ test('whatever a bank’s texts look like, every slot is written once and read b
     }),
   );
 });
+
+test('a bank of trays stays one, through the record and on the next machine', () => {
+  const trays: SlotRange = { ...range('M1-T-01', 'M1-T-06'), holds: 'trays' };
+  const line = lineOf(range('M1-F-01', 'M1-F-20'), trays);
+  expect(line.machines[0]?.banks.map(({ bank, holds }) => [bank, holds])).toEqual([
+    ['F', undefined],
+    ['T', 'trays'],
+  ]);
+  expect(rangesOf(line)).toEqual([range('M1-F-01', 'M1-F-20'), trays]);
+  expect(nextMachine(rangesOf(line))[1]).toEqual({ ...range('M2-T-01', 'M2-T-06'), holds: 'trays' });
+});

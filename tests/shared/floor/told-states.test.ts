@@ -89,6 +89,7 @@ describe('the state that a machine tells', () => {
       station: 'placer',
       isHeard: false,
       now: null,
+      sinceMs: at(60),
       stops: [
         { fromMs: at(100), toMs: at(130), code: 4400 },
         { fromMs: at(240), toMs: at(300), code: 5200 },
@@ -98,6 +99,18 @@ describe('the state that a machine tells', () => {
       ],
     });
     expect([1999, 2000, 2999, 3000].map(isWaiting)).toEqual([false, true, true, false]);
+  });
+
+  test('are known from the oldest one on that is kept', () => {
+    const story = begun();
+    for (let stop = 0; stop < 70; stop += 1) {
+      says(story, 100 + stop * 20, 5200);
+      says(story, 105 + stop * 20, 1100);
+    }
+    const found = told(story, 1_600);
+    // 64 are kept: the first six are gone.
+    expect(found?.stops).toHaveLength(64);
+    expect(found?.sinceMs).toBe(at(100 + 6 * 20));
   });
 
   test('counts from when it was so, not from when it was told, and never before the state that it ended', () => {

@@ -2,7 +2,7 @@
 
 import { DateTime } from 'luxon';
 import { describe, expect, test } from 'vitest';
-import { calendarStops, type LinePlan, momentInZone } from '../../../shared/forecast/calendar.ts';
+import { calendarStops, type LinePlan, momentInZone, shiftAt } from '../../../shared/forecast/calendar.ts';
 import { workingSeconds, workingTime } from '../../../shared/forecast/working-time.ts';
 
 const zone = 'Europe/Berlin';
@@ -126,5 +126,37 @@ describe('momentInZone()', () => {
   test('says null where the text is no such time, and refuses an unknown zone', () => {
     expect(['', '2026-01-15', 'soon'].map((text) => momentInZone(text, zone))).toEqual([null, null, null]);
     expect(() => momentInZone('2026-01-15T08:00', 'Nowhere/Brae')).toThrow(RangeError);
+  });
+});
+
+describe('shiftAt()', () => {
+  const plan: LinePlan = {
+    zone: 'Europe/London',
+    shifts: [
+      { days: [1, 2, 3, 4, 5], from: '06:00', to: '14:00', breaks: [] },
+      { days: [1, 2, 3, 4, 5], from: '22:00', to: '06:00', breaks: [] },
+    ],
+    closedDates: ['2026-03-04'],
+    plannedStops: [],
+  };
+  const at = (text: string) => DateTime.fromISO(text, { zone: plan.zone }).toMillis();
+  const span = (text: string) => {
+    const found = shiftAt(plan, at(text));
+    return found && [found.fromMs, found.toMs];
+  };
+
+  test('is the shift by the zone’s clock, over midnight that of the day before, none outside', () => {
+    expect(span('2026-03-02T06:00')).toEqual([at('2026-03-02T06:00'), at('2026-03-02T14:00')]);
+    expect(span('2026-03-03T01:00')).toEqual([at('2026-03-02T22:00'), at('2026-03-03T06:00')]);
+    expect(span('2026-03-02T15:00')).toBeNull();
+    expect(span('2026-03-07T07:00')).toBeNull();
+  });
+
+  test('is an hour shorter over the change to summer time, and none starts on a closed date', () => {
+    const saturdays = { ...plan, shifts: [{ days: [6], from: '22:00', to: '06:00', breaks: [] }] };
+    const night = shiftAt(saturdays, at('2026-03-29T03:00'));
+    expect(night && (night.toMs - night.fromMs) / 3_600_000).toBe(7);
+    expect(span('2026-03-04T07:00')).toBeNull();
+    expect(span('2026-03-04T01:00')).not.toBeNull();
   });
 });

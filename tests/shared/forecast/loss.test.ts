@@ -4,7 +4,12 @@ import fc from 'fast-check';
 import { jStat } from 'jstat';
 import { describe, expect, test } from 'vitest';
 import { evidenceFromUnload, lossFor } from '../../../shared/floor/remaining/loss.ts';
-import { type LossEvidence, lossPrior, updateLoss } from '../../../shared/floor/remaining.ts';
+import {
+  type LossEvidence,
+  type LossLearnt,
+  lossPrior,
+  updateLoss,
+} from '../../../shared/floor/remaining.ts';
 import { lossEvidence, risingLoss } from '../../../shared/forecast/loss.ts';
 import { seededChance } from '../../../shared/kit/chance.ts';
 
@@ -197,5 +202,59 @@ describe('risingLoss()', () => {
 
   test('has no answer without recent picks', () => {
     expect(risingLoss(earlier, [])).toBeNull();
+  });
+});
+
+describe('an uncertain reading, summed by hand over very many points', () => {
+  /** Bayes' rule by the middle of 300,000 steps, closer around the largest weight. */
+  function summed({ alpha, beta }: LossLearnt, reel: Required<LossEvidence>) {
+    const weight = (u: number) => {
+      const p = Math.exp(u);
+      const variance = reel.sd ** 2 + reel.picks * p * (1 - p);
+      const off = reel.lost - reel.picks * p;
+      return alpha * u + (beta - 1) * Math.log1p(-p) - off ** 2 / (2 * variance) - Math.log(variance) / 2;
+    };
+    const low = Math.log(alpha / (alpha + beta)) - 10 * (1 / alpha + 1 / Math.sqrt(alpha));
+    const high = -1e-3;
+    const steps = 200_000;
+    let top = low;
+    for (let n = 0; n < steps; n++) {
+      const u = low + ((high - low) * (n + 0.5)) / steps;
+      if (weight(u) > weight(top)) top = u;
+    }
+    const [from, to] = [Math.max(low, top - 3), Math.min(high, top + 3)];
+    const sums = [0, 0, 0];
+    for (const [left, right, count] of [
+      [low, from, 50_000],
+      [from, to, 50_000],
+      [to, high, 10_000],
+    ] as const) {
+      const step = (right - left) / count;
+      for (let n = 0; n < count; n++) {
+        const p = Math.exp(left + step * (n + 0.5));
+        const share = Math.exp(weight(left + step * (n + 0.5)) - weight(top)) * step;
+        for (const power of [0, 1, 2]) sums[power] = (sums[power] ?? 0) + share * p ** power;
+      }
+    }
+    const [all = 0, first = 0, second = 0] = sums;
+    return { mean: first / all, sd: Math.sqrt(second / all - (first / all) ** 2) };
+  }
+
+  const cases = [
+    ['a line that assumes no loss, a reel that lost much', 0.0001, 150, { picks: 1106, lost: 228, sd: 0.9 }],
+    ['a line that assumes no loss, a reel of a rough count', 0.0001, 150, { picks: 6000, lost: 30, sd: 40 }],
+    ['a line that assumes no loss, nothing lost', 0.0001, 150, { picks: 1417, lost: 0, sd: 24 }],
+    ['the first guess, a count by a counter', 0.003, 300, { picks: 9800, lost: 31, sd: 1.4 }],
+    ['the first guess, a count by a label', 0.003, 300, { picks: 4000, lost: 60, sd: 12 }],
+    ['much known, a reading far off', 0.004, 50_000, { picks: 5000, lost: 400, sd: 3 }],
+  ] as const;
+  test.each(cases)('%s', (_, mean, strength, reel) => {
+    const prior = lossPrior({ mean, strength });
+    const learnt = updateLoss(prior, reel);
+    const all = learnt.alpha + learnt.beta;
+    const found = learnt.alpha / all;
+    const law = summed(prior, reel);
+    expect(Math.abs(found - law.mean) / law.sd).toBeLessThan(0.02);
+    expect(Math.sqrt((found * (1 - found)) / (all + 1)) / law.sd).toBeCloseTo(1, 1);
   });
 });

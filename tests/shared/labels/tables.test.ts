@@ -199,16 +199,25 @@ describe('rules of the site', () => {
     }
   });
 
-  it('are derived as what the tapped text is: digits, letters, both, or anything', () => {
-    const takes = (value: string) => {
-      const code = `#${value}#`;
-      const rule = deriveRule([code], [{ code: 0, from: 1, to: 1 + value.length, field: 'lot' }], {
+  it('are derived as what the tapped text is: digits, letters, both, or anything; names are wider than the one that was tapped', () => {
+    const takes = (value: string, field: 'dateCode' | 'lot' = 'dateCode', end = '#') => {
+      const code = `#${value}${end}`;
+      const rule = deriveRule([code], [{ code: 0, from: 1, to: 1 + value.length, field }], {
         rule: 'r',
       });
       const piece = rule.ok ? rule.value.codes[0]?.pieces.find((each) => 'takes' in each) : undefined;
       return piece && 'takes' in piece ? piece.takes : null;
     };
-    expect(['123', 'AB', 'A1', 'A-1'].map(takes)).toEqual(['digits', 'letters', 'alphanumeric', 'any']);
+    const values = ['123', 'AB', 'A1', 'A-1'];
+    expect(values.map((value) => takes(value))).toEqual(['digits', 'letters', 'alphanumeric', 'any']);
+    // Up to the mark behind it; without one, letters and digits.
+    expect(values.map((value) => takes(value, 'lot'))).toEqual(['any', 'any', 'any', 'any']);
+    expect(values.map((value) => takes(value, 'lot', ''))).toEqual([
+      'alphanumeric',
+      'alphanumeric',
+      'alphanumeric',
+      'any',
+    ]);
   });
 
   it('are at most 500 in one document', () => {

@@ -3,7 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { parseLabel } from '../../../shared/labels/label.ts';
 import { fitRule, isFit, matchPattern } from '../../../shared/labels/rule-fit.ts';
 import { type LabelRule, labelRuleSchema, labelRulesSchema } from '../../../shared/labels/rules.ts';
-import { deriveRule, failedExamples, type LabelTap, tryRule } from '../../../shared/labels/teach.ts';
+import {
+  deriveRule,
+  failedExamples,
+  type LabelTap,
+  readsAsWanted,
+  tryRule,
+  variedLabels,
+} from '../../../shared/labels/teach.ts';
 
 /** Taps every occurrence given as [code, text, field]. */
 function taps(
@@ -158,6 +165,85 @@ describe('deriveRule()', () => {
         },
       ),
     );
+  });
+});
+
+describe('a rule reads the next reel', () => {
+  it.each([
+    ['a longer part behind a word', ['NR CU77 LOT A1'], 'NR CU7765 LOT B12', { part: 'CU7765', lot: 'B12' }],
+    [
+      'letters where there were digits',
+      ['NR:4711;CH:2618'],
+      'NR:47A;CH:26Q18',
+      { part: '47A', lot: '26Q18' },
+    ],
+    ['a mark in a part that had none', ['NR:CU77;CH:A1'], 'NR:CU-77.5;CH:A1', { part: 'CU-77.5', lot: 'A1' }],
+    [
+      'a part behind a prefix that runs on',
+      ['ARTCU77;CHA1'],
+      'ARTMK401;CHB77',
+      { part: 'MK401', lot: 'B77' },
+    ],
+  ] as const)('with %s', (_, codes, next, reads) => {
+    const [part, lot] = codes[0].includes('CU77') ? ['CU77', 'A1'] : ['4711', '2618'];
+    const rule = taught(codes, [
+      [0, part, 'part'],
+      [0, lot, 'lot'],
+    ]);
+    expect(parseLabel(codes, { rules: [rule] })).toMatchObject({ part, lot });
+    expect(parseLabel([next], { rules: [rule] })).toMatchObject({ ...reads, rules: ['brae-1'] });
+  });
+
+  it('fixes a length only between pieces that run into each other', () => {
+    const rule = taught(
+      ['KCU77004000#A1'],
+      [
+        [0, 'CU77', 'part'],
+        [0, '4000', 'quantity'],
+        [0, 'A1', 'lot'],
+      ],
+    );
+    const lengths = rule.codes[0]?.pieces.map((piece) =>
+      'takes' in piece ? (piece.length ?? null) : piece.text,
+    );
+    expect(lengths).toEqual(['K', 4, 2, 4, '#', null]);
+  });
+
+  it('shows three labels made up from the taught one, and which of them it would not read', () => {
+    const codes = ['NR:CU77;STK:4000;CH:A1'];
+    const tapped = taps(codes, [
+      [0, 'CU77', 'part'],
+      [0, '4000', 'quantity'],
+      [0, 'A1', 'lot'],
+    ]);
+    const open = taught(codes, [
+      [0, 'CU77', 'part'],
+      [0, '4000', 'quantity'],
+      [0, 'A1', 'lot'],
+    ]);
+    const varied = variedLabels(open, codes, tapped);
+    expect(varied.map((each) => each.codes)).toEqual([
+      ['NR:CU777;STK:40000;CH:A17'],
+      ['NR:CU7;STK:400;CH:A'],
+      ['NR:CU44;STK:7333;CH:AB'],
+    ]);
+    expect(varied.map(readsAsWanted)).toEqual([true, true, true]);
+    expect(varied[0]?.reads).toEqual({ part: 'CU777', quantity: '40000', lot: 'A17' });
+
+    const packed = ['KCU774000'];
+    const fixed = taught(packed, [
+      [0, 'CU77', 'part'],
+      [0, '4000', 'quantity'],
+    ]);
+    const tight = variedLabels(
+      fixed,
+      packed,
+      taps(packed, [
+        [0, 'CU77', 'part'],
+        [0, '4000', 'quantity'],
+      ]),
+    );
+    expect(tight.map(readsAsWanted)).toEqual([false, false, true]);
   });
 });
 

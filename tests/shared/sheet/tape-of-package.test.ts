@@ -1,7 +1,7 @@
 // The usual tape of a package's name; widths are common practice, from memory, as tape-of-package.ts says.
 
 import { expect, test } from 'vitest';
-import { usualTapeWidth } from '../../../shared/sheet/tape-of-package.ts';
+import { isUsuallyOnTray, usualTapeWidth } from '../../../shared/sheet/tape-of-package.ts';
 import { isTapeWidth } from '../../../shared/sheet/tapes.ts';
 
 test.each([
@@ -38,3 +38,14 @@ test.each(['', 'LQFP-100 14x14', 'BGA-256', 'QFN-32', 'CONN_USB', 'XTAL', 'SOIC'
     expect(usualTapeWidth(name)).toBeNull();
   },
 );
+
+test.each([
+  ['BGA-256', true],
+  ['LQFP-100 14x14', true],
+  ['SOIC-8', false],
+  ['0603', false],
+  ['', false],
+  ['CONN_USB', false],
+])('%s mostly comes on trays: %s', (name, is) => {
+  expect(isUsuallyOnTray(name)).toBe(is);
+});

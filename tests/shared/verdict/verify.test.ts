@@ -229,6 +229,14 @@ const cases: readonly Case[] = [
     reason: { code: 'feeder-height', wanted: 2.5, found: 2.1 },
   },
   {
+    why: 'the feeder was set aside',
+    before: (story) => {
+      story.tell('feeder.set-aside', { feeder: 'F-9', reason: 'loses parts' });
+    },
+    ask: ask({ feeder: 'F-9' }),
+    reason: { code: 'feeder-aside', feeder: 'F-9', why: 'loses parts' },
+  },
+  {
     why: 'the line wants feeders that are known',
     rules: { rules: { feedersKnown: true } },
     ask: ask({ feeder: 'F-9' }),

@@ -264,6 +264,7 @@ describe('`checkWho()` without the server', () => {
   const parts = (change: Partial<PersonParts> = {}): PersonParts => ({
     caller: null,
     people,
+    byBadge: (text) => people.find(({ badge }) => badge === text)?.person ?? null,
     seen: {
       read: async (person) => seen.get(person) ?? null,
       write: async (person, next) => {

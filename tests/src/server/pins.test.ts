@@ -162,7 +162,7 @@ describe('wrong PINs', () => {
 
 describe('`checkWho()` without the server', () => {
   const people: readonly LocalPerson[] = [
-    { person: 'boss', name: 'Bea', role: 'lead', badge: 'B-2', pin: null, pinSet: { pin: boss.pinSet } },
+    { person: 'boss', name: 'Bea', role: 'lead', pin: null, pinSet: { pin: boss.pinSet } },
   ];
   const kept = new Map<string, ReturnType<typeof checkOf>>();
   const seen = new Map<string, SeenPerson>();
@@ -173,6 +173,7 @@ describe('`checkWho()` without the server', () => {
   const parts = (caller: TestChain['tablet']['caller'] | null) => ({
     caller,
     people,
+    byBadge: (text: string) => (text === 'B-2' ? 'boss' : null),
     pins,
     seen: {
       read: async (person: string) => seen.get(person) ?? null,

@@ -18,6 +18,7 @@ import {
   type SyncStatus,
   type SyncWorld,
 } from '../../../src/app/sync/ports.ts';
+import type { BroughtHead } from '../../../src/app/sync/witness.ts';
 import { makeCode } from '../../../src/server/codes.ts';
 import { type RunningServer, startServer } from '../../../src/server/main.ts';
 import { plantPeople } from '../../../src/server/people/fold.ts';
@@ -199,6 +200,8 @@ export interface TestTablet {
   readonly now: () => void;
   /** A person took note of what is wrong with the server's log. */
   readonly tookNote: () => void;
+  /** Somebody brings the head that another tablet was shown. */
+  readonly bring: (note: string) => Promise<BroughtHead>;
   readonly caller: ReturnType<typeof createCaller>;
 }
 
@@ -217,6 +220,7 @@ export async function newTablet(name: string, origin: string, clock?: TestClock)
     status: () => status,
     now: () => running?.loop.now(),
     tookNote: () => running?.loop.tookNote(),
+    bring: async (note) => (await running?.loop.bring(note)) ?? 'no-server',
     start: () => {
       const controller = new AbortController();
       const onStatus = (next: SyncStatus) => {

@@ -23,8 +23,8 @@ interface RawSymbol {
   readonly sbs?: readonly number[];
 }
 
-/** Draws one symbol with whole pixels per module and its quiet zone. */
-export function drawCode(bcid: string, text: string, modulePx = 4): GrayImage {
+/** Draws one symbol with whole pixels per module and its quiet zone. `more`: what its writer wants besides, such as check characters. */
+export function drawCode(bcid: string, text: string, modulePx = 4, more: object = {}): GrayImage {
   const escaped = [...text]
     .map((char) => (char < ' ' ? `^${String(char.charCodeAt(0)).padStart(3, '0')}` : char))
     .join('');
@@ -34,6 +34,7 @@ export function drawCode(bcid: string, text: string, modulePx = 4): GrayImage {
     bcid,
     text: isGs1 ? text : escaped,
     parse: !isGs1,
+    ...more,
   });
   const bars = raw?.sbs?.flatMap((width, at) => Array.from({ length: width }, () => (at % 2 === 0 ? 1 : 0)));
   const columns = bars?.length ?? raw?.pixx ?? 0;

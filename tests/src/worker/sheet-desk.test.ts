@@ -159,6 +159,7 @@ describe('what cannot be read', () => {
       `Slot,Part\n${Array.from({ length: 5001 }, (_, at) => `S${at},P`).join('\n')}`,
       'too-many-slots',
     ],
+    ['more columns than any list has', `Slot,Part\nS1,${'x,'.repeat(1_200)}\n`, 'too-wide'],
   ] as const)('%s is refused', async (_, content, fault) => {
     const reply = await ask({ number: 1, name: 'x', content });
     expect(reply).toMatchObject({ kind: 'refused', id: 7, role: 'sheet', fault });

@@ -2,7 +2,7 @@
 
 import { zipSync } from 'fflate';
 import { expect, test } from 'vitest';
-import { workbookBytes } from '../../../shared/sheet/source.ts';
+import { isOverstated, workbookBytes } from '../../../shared/sheet/source.ts';
 import { createSheetDesk } from '../../../src/worker/sheet-desk.ts';
 import { mostUnpackedBytes } from '../../../src/worker/sheet-protocol.ts';
 import { call } from '../../cli/call.ts';
@@ -39,4 +39,28 @@ test('one beyond the bound is read by neither the page nor the command', async (
   const { code, err } = await call(['sheet', '-'], bytes);
   expect(code).toBe(2);
   expect(err).toMatch(/unpacks to over 512 MiB/);
+});
+
+test('one whose part says more than its bytes can hold is told to be broken, and no room is made for it', async () => {
+  const bytes = bomb(200 * 1024 * 1024);
+  expect([isOverstated(bytes), isOverstated(bomb(1_000))]).toEqual([true, false]);
+  const desk = createSheetDesk({
+    decode: () => null,
+    readWorkbook: () => {
+      throw new Error('was unpacked');
+    },
+  });
+  const sheet = { number: 1, name: 'a.xlsx', content: new Blob([bytes]) };
+  const reply = await desk.read({ id: 1, sheet, placements: null, settings }, () => undefined);
+  expect(reply).toMatchObject({ kind: 'refused', fault: 'broken-workbook' });
+  const { code, err } = await call(['sheet', '-'], bytes);
+  expect([code, err]).toEqual([2, expect.stringMatching(/broken workbook/)]);
+});
+
+test('one that says it has more parts than its bytes can list is broken too', () => {
+  const zip = bomb(64);
+  const view = new DataView(zip.buffer);
+  // The count of parts stands twice in the record at the end (PKWARE APPNOTE 4.3.16), 22 bytes long.
+  for (const at of [8, 10]) view.setUint16(zip.length - 22 + at, 0xffff, true);
+  expect(isOverstated(zip)).toBe(true);
 });

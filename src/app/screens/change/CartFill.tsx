@@ -5,6 +5,7 @@ import { deskWells } from '../../../../shared/desk/model.ts';
 import type { Changeover } from '../../../../shared/floor/state.ts';
 import { useApp } from '../../app.ts';
 import { labelSoFar } from '../../frame/label-so-far.ts';
+import { QuestionDialog } from '../../frame/QuestionDialog.tsx';
 import { reasonFacts } from '../../frame/reason-facts.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Field } from '../../ui/Field.tsx';
@@ -20,6 +21,9 @@ const toneOf: Readonly<Record<CartTold['tell'], 'go' | 'care' | 'stop'>> = {
   'sign-in': 'care',
   'unknown-code': 'care',
   'half-label': 'care',
+  'no-part': 'care',
+  'wrong-keyboard': 'care',
+  'symbols-missing': 'care',
   held: 'care',
   refused: 'stop',
 };
@@ -30,6 +34,9 @@ function toldText(told: CartTold): string {
   if (told.tell === 'sign-in') return words.signIn;
   if (told.tell === 'unknown-code') return words.unknown(told.text);
   if (told.tell === 'half-label') return say(dockWords).halfLabel;
+  if (told.tell === 'no-part') return say(dockWords).noPart;
+  if (told.tell === 'symbols-missing') return say(dockWords).symbolsMissing(told.have, told.of);
+  if (told.tell === 'wrong-keyboard') return say(dockWords).wrongKeyboard(told.layout);
   if (told.tell === 'accepted') return words.accepted(told.slot);
   const { reason } = told;
   const of = reason && say(verdictWords).reasons[reason.code];
@@ -98,6 +105,7 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
           {toldText(told)}
         </p>
       )}
+      {desk.question !== null && <QuestionDialog desk={run.answers} question={desk.question} />}
     </div>
   );
 }

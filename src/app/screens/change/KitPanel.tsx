@@ -9,6 +9,8 @@ import { placeOf } from '../../../../shared/floor/fold-places.ts';
 import type { Changeover, Reel } from '../../../../shared/floor/state.ts';
 import { moistureOfParts, type PartMoistureKnown } from '../../../../shared/moisture/reel-life.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { FindButton } from '../../frame/FindButton.tsx';
+import { listOfKit } from '../../frame/find-lists.ts';
 import { useRefusal } from '../../may.ts';
 import { reelName } from '../../reel-name.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -80,6 +82,9 @@ export function KitPanel({ changeover, isStanding, onChecklist }: KitPanelProps)
           ? {words.unsure(unsure)}
         </p>
       )}
+      <div>
+        <FindButton testId="kit-find" task={{ do: 'find', list: listOfKit(setup.setup, rows) }} desk={null} />
+      </div>
       <div>{rows.filter(isForHands).map(rowOf)}</div>
       {onLine.length > 0 && (
         <details class="more-rows">

@@ -7,6 +7,7 @@ import {
   type PanelCheck,
   uncertaintyOf,
 } from '../../../../shared/changeover/first-panel.ts';
+import { statedValues } from '../../../../shared/floor/look-alikes.ts';
 import { expectedValues, type ValueUnit, valueUnits } from '../../../../shared/floor/part-value.ts';
 import type { Changeover } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
@@ -53,7 +54,7 @@ export function MeasureDialog({ check, changeover, onClose }: MeasureDialogProps
   const words = say(firstPanelWords);
   const { wanted } = check;
   const known = lastMeasured(floor, wanted.part);
-  const stated = expectedValues(wanted.note ?? '', { isNote: true });
+  const stated = statedValues(floor, wanted);
   const [form, setForm] = useState<Form>(() => firstForm(known, stated));
   const set = (part: Partial<Form>) => setForm((old) => ({ ...old, ...part }));
   useEffect(() => {

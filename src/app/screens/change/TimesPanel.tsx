@@ -17,11 +17,12 @@ import type { FloorEntry } from '../../../../shared/floor/kinds.ts';
 import type { Changeover, FloorState } from '../../../../shared/floor/state.ts';
 import { median } from '../../../../shared/kit/median.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { readSince } from '../../read-since.ts';
 import { sayText } from '../../words/shipped-steps.ts';
 import { timesWords } from '../../words/times.ts';
 import { formatDay, formatSpan, say } from '../../words/words.ts';
 import { checklistOf, templateOf } from './checklist-desk.ts';
-import { pausesOf, readSince } from './past.ts';
+import { pausesOf } from './past.ts';
 import { TimesPicture } from './TimesPicture.tsx';
 
 /** Rows shown of a list that may be long. */

@@ -3,14 +3,29 @@
 
 import { type Signal, signal } from '@preact/signals';
 import { judgeForCart } from '../../../../shared/desk/judgement.ts';
-import { type Desk, type DeskView, emptyDesk, isDeskReady } from '../../../../shared/desk/model.ts';
-import { takeEnough, takeScan } from '../../../../shared/desk/take-scan.ts';
+import {
+  type Desk,
+  type DeskTold,
+  type DeskView,
+  emptyDesk,
+  isDeskReady,
+  takeKnown,
+} from '../../../../shared/desk/model.ts';
+import {
+  answerCameBefore,
+  answerMeaning,
+  answerRunsHere,
+  answerWhich,
+  takeEnough,
+  takeScan,
+} from '../../../../shared/desk/take-scan.ts';
 import { mayDo } from '../../../../shared/floor/may.ts';
 import { holdsBadge } from '../../../../shared/floor/recognise.ts';
 import type { Scan } from '../../../../shared/labels/scan.ts';
 import type { Reason } from '../../../../shared/verdict/reasons.ts';
 import { floorWhenDocked } from '../../../../shared/verdict/verify-cart.ts';
 import type { App } from '../../app.ts';
+import type { Answers } from '../../frame/QuestionDialog.tsx';
 import { cartIn } from './cart-model.ts';
 import { oneAtATime } from './one-at-a-time.ts';
 
@@ -19,7 +34,8 @@ export type CartTold =
   | { readonly tell: 'known-cart'; readonly cart: string }
   | { readonly tell: 'sign-in' }
   | { readonly tell: 'unknown-code'; readonly text: string }
-  | { readonly tell: 'half-label' }
+  /** Told as at the line. */
+  | Extract<DeskTold, { readonly tell: 'half-label' | 'no-part' | 'wrong-keyboard' | 'symbols-missing' }>
   | { readonly tell: 'held' | 'refused'; readonly reason: Reason | null }
   | { readonly tell: 'accepted'; readonly slot: string };
 
@@ -37,6 +53,8 @@ export interface CartDesk {
   readonly leave: () => void;
   /** The label that comes code by code has no more. */
   readonly enough: () => void;
+  /** What a person answers to a question about a code. */
+  readonly answers: Answers;
 }
 
 /** The same label read twice, not two scans that mean something. */
@@ -88,7 +106,61 @@ export function createCartDesk(
       if (name === null) return;
       settle(state, takeEnough(desk.peek(), seen), { seen, name }).catch(() => undefined); // shown by the fault screen
     },
+    answers: answersOf(state),
   };
+}
+
+/** Answers at a cart: the same as at the line, and what is there then is judged for the cart. */
+function answersOf(state: CartState): Answers {
+  const go = (answer: (desk: Desk, seen: DeskView) => Desk) => {
+    const name = state.cart.peek();
+    if (name === null) return;
+    const seen = viewOf(state);
+    const next = withoutEarlier(answer(state.desk.peek(), seen));
+    state.told.value = toldOf(next.told);
+    settle(state, next, { seen, name }).catch(() => undefined); // shown by the fault screen
+  };
+  return {
+    chooseKnown: (known) =>
+      go((desk, seen) =>
+        desk.question?.ask === 'which'
+          ? answerWhich(desk, known, seen)
+          : takeKnown({ ...desk, question: null }, known),
+      ),
+    chooseMeaning: (field, value) => go((desk, seen) => answerMeaning(desk, field, value, seen)),
+    chooseRunsHere: (isSecond) => go((desk) => answerRunsHere(desk, isSecond)),
+    chooseCameBefore: (isSame) => go((desk) => answerCameBefore(desk, isSame)),
+    leaveQuestion: () =>
+      go((desk) => ({ ...desk, question: null, reel: desk.question?.ask === 'meaning' ? null : desk.reel })),
+  };
+}
+
+/** Whether a reel was opened before is not asked at a cart: one that may have been is held there. */
+function withoutEarlier(desk: Desk): Desk {
+  return desk.question?.ask === 'came-before' ? { ...desk, question: null, reel: desk.question.reel } : desk;
+}
+
+/** What the desk told, as the cart's card says it; null where there is nothing to say. */
+function toldOf(told: DeskTold | null): CartTold | null {
+  switch (told?.tell) {
+    case undefined:
+      return null;
+    case 'half-label':
+    case 'no-part':
+    case 'wrong-keyboard':
+    case 'symbols-missing':
+      return told;
+    case 'unknown-code':
+      return { tell: 'unknown-code', text: told.text };
+    case 'unknown-slot':
+      return { tell: 'unknown-code', text: told.slot };
+    case 'place':
+      return { tell: 'unknown-code', text: told.place };
+    case 'panel':
+      return { tell: 'unknown-code', text: told.serial };
+    default:
+      return null;
+  }
 }
 
 /** Nothing on the line, so that each reel is asked for its empty slot. */
@@ -134,17 +206,13 @@ async function work(state: CartState, scan: Scan): Promise<void> {
     return;
   }
   const seen = viewOf(state);
-  const taken = takeScan(desk.peek(), scan, seen);
-  // Nothing is asked at a cart: a reel that may have been opened before is held there.
-  const next =
-    taken.question?.ask === 'came-before' ? { ...taken, question: null, reel: taken.question.reel } : taken;
+  const next = withoutEarlier(takeScan(desk.peek(), scan, seen));
   told.value = null;
   if (!mayDo('verify-reel', app.person.peek(), seen.floor.people.size > 0).may) {
     told.value = { tell: 'sign-in' };
     return;
   }
-  if (next.told?.tell === 'unknown-code') told.value = { tell: 'unknown-code', text: next.told.text };
-  if (next.told?.tell === 'half-label') told.value = { tell: 'half-label' };
+  told.value = toldOf(next.told);
   await settle(state, next, { seen, name });
 }
 

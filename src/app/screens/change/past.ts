@@ -1,9 +1,9 @@
 // What the log tells of changeovers past: their entries, the pauses in them, the handling times to learn from.
 
 import { changeTimes, learnHandling, type Pause } from '../../../../shared/changeover/times.ts';
-import { type FloorEntry, readFloorEntry } from '../../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
+import { readSince } from '../../read-since.ts';
 import type { Store } from '../../store/store.ts';
 
 /** Changeovers of a line that handling times are learnt from: the newest, as hands and machines change. */
@@ -39,20 +39,4 @@ export async function learnFromLog(
 export function pausesOf(floor: FloorState, line: string, atMs: number): readonly Pause[] {
   const { fromMs, toMs } = lineCalendar(floor, line, atMs);
   return Array.from(fromMs, (start, index) => ({ fromMs: start, toMs: toMs[index] ?? start }));
-}
-
-/** The log's entries from a moment on. */
-export async function readSince(store: Store, sinceMs: number): Promise<readonly FloorEntry[]> {
-  const found: FloorEntry[] = [];
-  let before: Parameters<Store['newest']>[1];
-  for (;;) {
-    const page = await store.newest(500, before);
-    for (const entry of page) {
-      const checked = entry.hlc.ms >= sinceMs ? readFloorEntry(entry) : null;
-      if (checked) found.push(checked);
-    }
-    const last = page.at(-1);
-    if (!last || page.length < 500 || last.hlc.ms < sinceMs) return found;
-    before = last;
-  }
 }

@@ -3,12 +3,12 @@
 import { lineClimate } from '../../../../shared/moisture/line-climate.ts';
 import type { Outlook } from '../../../../shared/outlook/line.ts';
 import { useFloor } from '../../app.ts';
+import { lifeEnds } from '../../outlook/life-ends.ts';
 import { Icon } from '../../ui/Icon.tsx';
 import { whichPanels } from '../../which-panels.ts';
 import { heldWords } from '../../words/held.ts';
 import { moistureWords } from '../../words/moisture.ts';
 import { formatDay, say } from '../../words/words.ts';
-import { lifeEnds } from './life-ends.ts';
 import { sayDistance } from './moment.ts';
 
 export function LifeEnds({ outlook }: { readonly outlook: Outlook }) {

@@ -1,9 +1,11 @@
 // One slot in one line: which, with what on it, its tape along the axis, and when that is empty.
 
+import { moreBy } from '../../../../shared/floor/packs.ts';
 import type { SlotOutlook } from '../../../../shared/outlook/line.ts';
 import { Button } from '../../ui/Button.tsx';
 import { VerdictShape } from '../../ui/Shape.tsx';
 import { TapeStrip } from '../../ui/TapeStrip.tsx';
+import { feedWords } from '../../words/feeds.ts';
 import { lineWords } from '../../words/line.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import type { Geometry } from './axis.ts';
@@ -61,7 +63,7 @@ export function SlotRow(props: {
           ) : (
             level !== 'quiet' && (
               <span class="mark">
-                {levelShapes[level]} {words.levels[level]}
+                {levelShapes[level]} {sayLevel(slot)}
               </span>
             )
           )}
@@ -84,9 +86,9 @@ export function SlotRow(props: {
         tone="quiet"
         onPress={() => onSplice(slot.slot)}
         testId={`splice-${slot.slot}`}
-        label={`${words.splice} ${slot.slot}`}
+        label={`${moreWord(slot)} ${slot.slot}`}
       >
-        {words.splice}
+        {moreWord(slot)}
       </Button>
     </div>
   );
@@ -134,6 +136,16 @@ export function Tape(props: {
       />
     </>
   );
+}
+
+/** What brings more of the part: a splice, or for what is no tape an exchange or a refill. */
+export function moreWord({ feeds }: SlotOutlook): string {
+  return say(feedWords).acts[moreBy(feeds)];
+}
+
+/** How urgent it is; what is due is no splice where no tape feeds. */
+export function sayLevel({ warning: { level }, feeds }: SlotOutlook): string {
+  return level === 'due' ? say(feedWords).dueNow[moreBy(feeds)] : say(lineWords).levels[level];
 }
 
 /** How far away a run-out is; what passed more than a minute ago says so. */

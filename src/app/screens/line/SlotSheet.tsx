@@ -2,6 +2,7 @@
 
 import type { Outlook, SlotOutlook } from '../../../../shared/outlook/line.ts';
 import { pickFaultsOn } from '../../../../shared/outlook/losses.ts';
+import { runOutWithStops } from '../../../../shared/outlook/stops-to-come.ts';
 import type { WalkPlan } from '../../../../shared/outlook/walks.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
@@ -11,13 +12,14 @@ import { Dialog } from '../../ui/Dialog.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { countWords } from '../../words/count.ts';
 import { feederTypeWords } from '../../words/feeder-types.ts';
+import { feedWords } from '../../words/feeds.ts';
 import { lineWords } from '../../words/line.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, formatDay, formatShare, formatTime, say } from '../../words/words.ts';
 import { Axis } from './Axis.tsx';
 import { geometryOf, hoursUntil } from './axis.ts';
 import { type Beheld, sayMoment, sayStretch } from './moment.ts';
-import { levelShapes, sayDue, sayLeft, sayTurn, Tape } from './SlotRow.tsx';
+import { levelShapes, moreWord, sayDue, sayLeft, sayLevel, sayTurn, Tape } from './SlotRow.tsx';
 import { bandOf, useRoom } from './Timeline.tsx';
 import './slot-sheet.css';
 
@@ -45,7 +47,7 @@ export function SlotSheet(props: SlotSheetProps) {
           <b class="code">{slot.loaded.tapes.at(-1)?.part || slot.wanted.part}</b>
           {level !== 'quiet' && (
             <span class={`chip ${level === 'late' ? 'stop' : 'care'}`}>
-              {levelShapes[level]} {words.levels[level]}
+              {levelShapes[level]} {sayLevel(slot)}
             </span>
           )}
         </p>
@@ -73,7 +75,7 @@ export function SlotSheet(props: SlotSheetProps) {
             onPress={onSplice}
             testId="slot-splice"
           >
-            {words.splice}
+            {moreWord(slot)}
           </Button>
           <Button large tone="quiet" onPress={onClose} testId="slot-close">
             {say(shellWords).close}
@@ -104,6 +106,9 @@ function OnItsAxis({ slot, outlook, walks }: SlotSheetProps) {
   );
 }
 
+/** Stops that put a run-out off by less than this are not spoken of, ms. */
+const WORTH_SAYING_MS = 60_000;
+
 /** Facts first, then how they are known. */
 function Facts({ slot, outlook, walks, hold }: SlotSheetProps) {
   const floor = useFloor();
@@ -115,15 +120,20 @@ function Facts({ slot, outlook, walks, hold }: SlotSheetProps) {
   };
   const faults = pickFaultsOn(floor, outlook.line, slot.slot);
   const { early, expected, late } = forecast.runOutMs;
+  const withStops = runOutWithStops(outlook, slot);
   const band = bandOf(walks, slot.slot);
   const tape = loaded.tapes.at(-1);
   const reel = [tape?.reel, tape?.lot].filter((each) => each != null && each !== '').join(' · ');
   return (
     <dl>
-      <dt>{words.sheet.window}</dt>
-      <dd>
+      <dt>{slot.feeds === 'tape' ? words.sheet.window : say(feedWords).kinds[slot.feeds]}</dt>
+      <dd data-testid="slot-feeds">
         <b>
-          {forecast.windowMs === null ? say(feederTypeWords).windowUnknown : sayWindow(forecast.windowMs, at)}
+          {slot.feeds !== 'tape'
+            ? say(feedWords).sayFeeds[slot.feeds]
+            : forecast.windowMs === null
+              ? say(feederTypeWords).windowUnknown
+              : sayWindow(forecast.windowMs, at)}
         </b>
         {band !== null && <span>{`${words.walk(band.number)}, ${sayMoment(band.startMs, at)}`}</span>}
       </dd>
@@ -136,6 +146,9 @@ function Facts({ slot, outlook, walks, hold }: SlotSheetProps) {
           {sayStretch(words.between, [early, late], at)}
           {hold !== null && `, ${hold}`}
         </span>
+        {withStops !== null && withStops - expected >= WORTH_SAYING_MS && (
+          <span data-testid="with-stops">{words.withStops(formatTime(withStops, at.zone))}</span>
+        )}
         {sayTurn(slot).map((turn) => (
           <span key={turn}>{turn}</span>
         ))}

@@ -6,6 +6,7 @@ import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
 import { beginsShort, lastRunLike } from '../../../../shared/outlook/begin.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
+import { LookAlikes } from '../../frame/LookAlikes.tsx';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
@@ -69,6 +70,7 @@ export function StartDialog({ line, onClose }: { readonly line: string; readonly
           </p>
         )}
         {!wrongPanels && !wrongSeconds && <BeginsShort line={line} planned={planned} />}
+        <LookAlikes setup={setup.setup} />
         <Field
           label={words.panelsWanted}
           testId="panels-wanted"

@@ -7,6 +7,8 @@ import { setupProgress } from '../../../../shared/floor/progress.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { newId } from '../../device/ids.ts';
+import { FindButton } from '../../frame/FindButton.tsx';
+import { listOfMissing } from '../../frame/find-lists.ts';
 import { lazy } from '../../frame/lazy.tsx';
 import { useRefusal } from '../../may.ts';
 import { address, place } from '../../router.ts';
@@ -41,6 +43,10 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
   const sweeping = sweep !== null && sweep.endedMs === null;
   const holds = [...floor.holds.values()].filter((hold) => hold.facts.line === line.line);
   const banks = mapBanks(line, progress, sweep);
+  const beginSweep = () => {
+    if (!sweeping) app.record([{ kind: 'sweep.started', payload: { line: line.line, sweep: newId() } }]);
+    desk.desk.value = { ...desk.desk.peek(), mode: 'sweep' };
+  };
   return (
     <div class="stack load">
       {progress.next ? (
@@ -55,16 +61,19 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
       </SlotMap>
       <div class="row">
         {!sweeping && (
-          <Button
-            testId="sweep-start"
-            disabledReason={refusal}
-            onPress={() => {
-              app.record([{ kind: 'sweep.started', payload: { line: line.line, sweep: newId() } }]);
-              desk.desk.value = { ...desk.desk.peek(), mode: 'sweep' };
-            }}
-          >
+          <Button testId="sweep-start" disabledReason={refusal} onPress={beginSweep}>
             <Icon name="search" /> {words.sweep}
           </Button>
+        )}
+        <FindButton
+          testId="sweep-camera"
+          task={{ do: 'sweep' }}
+          desk={desk}
+          disabledReason={refusal}
+          onOpen={beginSweep}
+        />
+        {progress.next && (
+          <FindButton testId="find-camera" task={{ do: 'find', list: listOfMissing(progress) }} desk={null} />
         )}
         <a class="button" href={address('plant', 'setups')}>
           {words.choose}

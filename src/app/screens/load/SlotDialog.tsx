@@ -3,6 +3,7 @@
 import { useState } from 'preact/hooks';
 import { blockedTapes } from '../../../../shared/floor/blocks.ts';
 import type { DraftEntry, SetupSlot } from '../../../../shared/floor/kinds.ts';
+import { kindOnSlot, moreBy } from '../../../../shared/floor/packs.ts';
 import { hasOwnId, ownIdOf } from '../../../../shared/floor/reel-id.ts';
 import { type SlotEstimate, slotEstimate } from '../../../../shared/floor/remaining.ts';
 import { type FloorState, type SlotState, slotKey } from '../../../../shared/floor/state.ts';
@@ -12,6 +13,7 @@ import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { AirDialog } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
+import { FeederDialog, PackDialog } from '../../frame/packs-later.tsx';
 import { UnloadDialog } from '../../frame/UnloadDialog.tsx';
 import { useRefusal } from '../../may.ts';
 import { ActGroup } from '../../ui/ActGroup.tsx';
@@ -21,10 +23,12 @@ import { countWords } from '../../words/count.ts';
 import { reelLifeText } from '../../words/life-text.ts';
 import { loadWords } from '../../words/load.ts';
 import { moistureWords } from '../../words/moisture.ts';
+import { packWords } from '../../words/packs.ts';
 import { shellWords } from '../../words/shell.ts';
 import { verdictWords } from '../../words/verdict.ts';
 import { warningWords } from '../../words/warning.ts';
 import { formatCount, formatShare, formatTime, say } from '../../words/words.ts';
+import { Loose } from './Loose.tsx';
 
 interface SlotDialogProps {
   readonly slot: string;
@@ -37,7 +41,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   const floor = useFloor();
   const words = say(loadWords);
   const refusal = useRefusal('verify-reel');
-  const [doing, setDoing] = useState<'count' | 'unload' | 'air' | null>(null);
+  const [doing, setDoing] = useState<'count' | 'unload' | 'air' | 'pack' | 'feeder' | null>(null);
   const line = app.line.value ?? '';
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
   const wanted = wantedOn(floor, floor.chosen.get(line) ?? '', slot);
@@ -54,16 +58,10 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
       })
     : null;
 
-  function recount(taken: TakenCount): void {
-    if (!loaded) return;
-    app.record([...recountDrafts(floor, loaded, taken)], {
-      notice: {
-        tone: 'plain',
-        text: say(countWords).saved(slot, formatCount(taken.quantity), spread(taken.sd)),
-      },
-    });
-  }
-
+  const standing = tape ? floor.reels.get(tape.reel) : undefined;
+  if (doing === 'pack' && standing)
+    return <PackDialog reel={standing} wanted={wanted?.comesIn ?? null} onClose={onClose} />;
+  if (doing === 'feeder') return <FeederDialog line={line} slot={slot} onClose={onClose} />;
   if (doing === 'unload' && loaded) return <UnloadDialog loaded={loaded} onClose={onClose} />;
   if (doing === 'air' && tape) {
     const part = moistureOfSlot(floor, wanted);
@@ -71,29 +69,15 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
       <AirDialog reel={tape} line={line} before={life} part={part} openedMs={tape.atMs} onClose={onClose} />
     );
   }
-  if (doing === 'count' && loaded) {
-    return (
-      <CountDialog
-        what={slot}
-        part={tape?.part ?? null}
-        pitchMm={wanted?.pitchMm ?? null}
-        before={left?.parts == null ? null : { parts: left.parts, sd: left.sd, basis: 'counted-down' }}
-        fullReel={floor.fullReels.get(tape?.part ?? '') ?? null}
-        fullParts={tape?.basis === 'label' ? tape.count : null}
-        onClose={() => setDoing(null)}
-        onCount={(taken) => {
-          recount(taken);
-          onClose();
-        }}
-      />
-    );
-  }
+  if (doing === 'count' && loaded)
+    return <SlotCount loaded={loaded} wanted={wanted} onClose={() => setDoing(null)} onDone={onClose} />;
   return (
     <Dialog title={slot} onClose={onClose}>
       <div class="stack">
         {wanted && <Wanted wanted={wanted} />}
         {loaded ? <Tapes loaded={loaded} zone={zone} /> : <p class="soft">{words.emptySlot}</p>}
         {left && <Left left={left} />}
+        <Loose line={line} slot={slot} loaded={loaded ?? null} />
         {life && (
           <p data-testid="slot-life">
             <span class={life.tone === null ? 'soft' : `chip ${life.tone}`}>{life.text}</span>
@@ -111,12 +95,22 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
                   onClose();
                 }}
               >
-                {loaded ? words.spliceThis : words.loadThis}
+                {loaded ? say(packWords).doHere[moreBy(kindOnSlot(loaded))] : words.loadThis}
               </Button>
             )}
             {loaded && (
               <Button large testId="slot-count" onPress={() => setDoing('count')} disabledReason={refusal}>
                 {words.correctCount}
+              </Button>
+            )}
+            {standing && (
+              <Button large testId="slot-pack" onPress={() => setDoing('pack')} disabledReason={refusal}>
+                {say(packWords).open}
+              </Button>
+            )}
+            {wanted && (
+              <Button large testId="slot-feeder" onPress={() => setDoing('feeder')} disabledReason={refusal}>
+                {say(packWords).feeder.open}
               </Button>
             )}
             {life && tape && hasOwnId(tape.reel) && (
@@ -146,6 +140,36 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   );
 }
 
+/** Counts what is left on the slot. */
+function SlotCount(props: {
+  readonly loaded: SlotState;
+  readonly wanted: SetupSlot | null;
+  readonly onClose: () => void;
+  readonly onDone: () => void;
+}) {
+  const app = useApp();
+  const floor = useFloor();
+  const { loaded, wanted, onClose, onDone } = props;
+  const left = slotEstimate(floor, loaded);
+  const tape = loaded.tapes.at(-1);
+  return (
+    <CountDialog
+      what={loaded.slot}
+      part={tape?.part ?? null}
+      pitchMm={wanted?.pitchMm ?? null}
+      before={left.parts === null ? null : { parts: left.parts, sd: left.sd, basis: 'counted-down' }}
+      fullReel={floor.fullReels.get(tape?.part ?? '') ?? null}
+      fullParts={tape?.basis === 'label' ? tape.count : null}
+      onClose={onClose}
+      onCount={(taken) => {
+        const text = say(countWords).saved(loaded.slot, formatCount(taken.quantity), spread(taken.sd));
+        app.record([...recountDrafts(floor, loaded, taken)], { notice: { tone: 'plain', text } });
+        onDone();
+      }}
+    />
+  );
+}
+
 /** The count is of all that the slot still has, joined tapes included: it stands on the newest reel. */
 function recountDrafts(floor: FloorState, loaded: SlotState, taken: TakenCount): readonly DraftEntry[] {
   const { line, slot } = loaded;
@@ -164,8 +188,12 @@ function recountDrafts(floor: FloorState, loaded: SlotState, taken: TakenCount):
 /** The part that the slot wants, and how it is to be fed. */
 function Wanted({ wanted }: { readonly wanted: SetupSlot }) {
   const words = say(loadWords);
+  const floor = useFloor();
+  const picture = floor.pictures.get(wanted.part);
+  const orientation = wanted.polarity ?? floor.listed.get(wanted.part)?.orientation ?? null;
   return (
     <p>
+      {picture !== undefined && <img class="part-picture" src={picture} alt={wanted.part} />}
       <span class="code">{wanted.part}</span>
       {wanted.alternates.length > 0 && (
         <span class="soft"> {words.alternates(wanted.alternates.join(', '))}</span>
@@ -176,7 +204,7 @@ function Wanted({ wanted }: { readonly wanted: SetupSlot }) {
         {wanted.turn !== undefined && ` · ${words.inTurn(wanted.turn)}`}
         {wanted.tapeWidthMm !== null && ` · ${words.tape(String(wanted.tapeWidthMm))}`}
         {wanted.pitchMm !== null && ` · ${words.pitch(String(wanted.pitchMm))}`}
-        {wanted.polarity !== undefined && ` · ${wanted.polarity}`}
+        {orientation !== null && ` · ${orientation}`}
         {wanted.note !== undefined && ` · ${wanted.note}`}
       </span>
     </p>

@@ -127,6 +127,7 @@ function OpenBank({ bank, stop, next, chosen, onChoose, onMove }: OpenBankProps)
   return (
     <section class="bank" data-testid="open-bank">
       <h2 translate={false}>{words.banks(bank.machineName, bank.bankName)}</h2>
+      {bank.hasTrays && <p class="soft">{words.trays}</p>}
       <p class="reach">⚠ {words.caution}</p>
       <fieldset
         class="slotmap places"

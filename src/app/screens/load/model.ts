@@ -23,6 +23,7 @@ export interface MapBank {
   readonly machineName: string;
   readonly bank: string;
   readonly bankName: string;
+  readonly hasTrays: boolean;
   readonly positions: number;
   readonly places: readonly MapPlace[];
 }
@@ -47,16 +48,25 @@ export function mapBanks(line: Line, progress: SetupProgress, sweep: Sweep | nul
     if (known.has(key)) return;
     known.add(key);
     const machineName = line.machines.find((each) => each.machine === machine)?.name ?? machine;
-    extraBanks.push({ machine, machineName, bank, bankName: bank, positions: 0, places: [] });
+    extraBanks.push({
+      machine,
+      machineName,
+      bank,
+      bankName: bank,
+      hasTrays: false,
+      positions: 0,
+      places: [],
+    });
   };
   for (const each of progress.slots) put(wantedPlace(each, seen));
   for (const each of progress.unwanted) put(extraPlace(each, { seen, inTheWay: progress.inTheWay }));
   const banks = line.machines.flatMap(({ machine, name, banks }) =>
-    banks.map(({ bank, name: bankName, positions }) => ({
+    banks.map(({ bank, name: bankName, positions, holds }) => ({
       machine,
       machineName: name,
       bank,
       bankName,
+      hasTrays: holds === 'trays',
       positions,
       places: [],
     })),

@@ -6,12 +6,15 @@ import type { FloorState } from '../../../../shared/floor/state.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { useApp } from '../../app.ts';
 import { useNotWhole } from '../../behind.ts';
+import { lazy } from '../../frame/lazy.tsx';
 import { useRefusal } from '../../may.ts';
+import { mayPrint } from '../../print/record-proof.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { Field } from '../../ui/Field.tsx';
 import { heldWords } from '../../words/held.ts';
 import { logWords } from '../../words/log.ts';
+import { recordWords } from '../../words/record.ts';
 import { shellWords } from '../../words/shell.ts';
 import { unprovenWords } from '../../words/unproven.ts';
 import { formatDay, say } from '../../words/words.ts';
@@ -19,9 +22,12 @@ import { actorName, entryZone, kindName } from './EntryRow.tsx';
 import { allFacts } from './facts.ts';
 import { HoldPanels } from './HoldPanels.tsx';
 import { askedOfEntry } from './hold-asked.ts';
+import { LabelPicture } from './LabelPicture.tsx';
 import { personName, tabletName } from './names.ts';
 import { SignedRow } from './SignedRow.tsx';
 import { sayWhy } from './Unproven.tsx';
+
+const RecordDialog = lazy(() => import('./RecordDialog.tsx').then((part) => part.RecordDialog));
 
 interface EntryDialogProps {
   readonly entry: Entry;
@@ -103,6 +109,8 @@ export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
   const mayHold = useRefusal('verify-reel') ?? notWhole;
   const [holding, setHolding] = useState(false);
   const asked = askedOfEntry(floor, entry);
+  const [onPaper, setOnPaper] = useState(false);
+  if (onPaper) return <RecordDialog entry={entry} floor={floor} onClose={onClose} />;
   if (holding && asked) return <HoldPanels asked={asked} onClose={onClose} />;
   const open = correctable.includes(entry.kind) && !floor.corrected.has(id);
   return (
@@ -132,6 +140,9 @@ export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
             ))}
           </tbody>
         </table>
+        {(entry.kind === 'reel.verified' || entry.kind === 'picture.kept') && (
+          <LabelPicture sha256={text('sha256')} of={text('of') ?? id} />
+        )}
         <details>
           <summary class="button quiet">{words.proof}</summary>
           <table class="plain">
@@ -182,6 +193,11 @@ export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
           {asked && (
             <Button large testId="entry-panels" disabledReason={mayHold} onPress={() => setHolding(true)}>
               {say(heldWords).which}
+            </Button>
+          )}
+          {app.practice === null && mayPrint(entry) && (
+            <Button large testId="entry-record" onPress={() => setOnPaper(true)}>
+              {say(recordWords).title}
             </Button>
           )}
           <Button large onPress={onClose}>

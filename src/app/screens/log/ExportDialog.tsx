@@ -1,23 +1,30 @@
 // Everything that leaves the log, and the check of its seals, behind one button; the right that it takes is told once.
 
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
+import { THE_PLANT } from '../../../../shared/floor/state.ts';
 import { verifyChains } from '../../../../shared/log/chain.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
 import { type ExportFormat, exportFormats } from '../../../../shared/log/export-formats.ts';
+import { consumptionOf } from '../../../../shared/trace/consumption.ts';
 import { useApp } from '../../app.ts';
 import { useNotWhole } from '../../behind.ts';
 import { saveFile } from '../../device/save-file.ts';
 import { useRefusal } from '../../may.ts';
+import { tabletPictures } from '../../store/pictures.ts';
 import { ActGroup } from '../../ui/ActGroup.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { logWords } from '../../words/log.ts';
+import { picturesWords } from '../../words/pictures.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
+import { consumptionToCsv } from './consumption-csv.ts';
 import { exportName, exportStore } from './export-log.ts';
+import { exportPictures, picturesName } from './export-pictures.ts';
 import { useFiltersTold } from './Filters.tsx';
 import { type LogFilters, toExportFilter } from './model.ts';
+import { readIndex } from './read-index.ts';
 
 interface ExportProps {
   readonly filters: LogFilters;
@@ -61,12 +68,30 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
     onClose();
     const filter = toExportFilter(filters, app.clock.nowMs());
     const { blob, rows: count } = await exportStore(app.store, filter, format);
-    const name = exportName(format, app.clock.nowMs());
+    const name = exportName(format, app.clock.nowMs(), app.store.floor().plant.get(THE_PLANT)?.name ?? '');
     saveFile(name, blob);
     onBusy(null);
     app.notice.value = { tone: 'go', text: words.exported(count, name) };
     await app.write([
       { kind: 'log.exported', payload: { format, filter: JSON.stringify(filter), rows: count } },
+    ]);
+  }
+
+  /** What the runs shown took: those of the line and of the time that the filters name. */
+  async function saveConsumption(): Promise<void> {
+    onBusy(words.exporting);
+    onClose();
+    const { line, from } = toExportFilter(filters, app.clock.nowMs());
+    const index = await readIndex(app, () => undefined);
+    const fromMs = from === undefined ? null : Date.parse(from);
+    const rows = consumptionOf(index, { line: line ?? null, fromMs });
+    const name = 'consumption.csv';
+    saveFile(name, new Blob([consumptionToCsv(rows, index.state)], { type: 'text/csv' }));
+    onBusy(null);
+    app.notice.value = { tone: 'go', text: words.consumptionSaved(rows.length, name) };
+    const filter = JSON.stringify({ line: line ?? null, from: from ?? null });
+    await app.write([
+      { kind: 'log.exported', payload: { format: 'consumption', filter, rows: rows.length } },
     ]);
   }
 
@@ -105,6 +130,18 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
             ))}
           </div>
         </ActGroup>
+        <SavePictures filters={filters} refused={refused} onClose={onClose} />
+        <div class="row">
+          <Button
+            large
+            disabledReason={refused}
+            testId="export-consumption"
+            onPress={() => void saveConsumption()}
+          >
+            <Icon name="save" size={20} /> {words.consumption}
+          </Button>
+          <span class="soft grow">{words.consumptionHelp}</span>
+        </div>
         <div class="row">
           <Button large onPress={() => void check()} disabledReason={notWhole} testId="check-seals">
             {words.check}
@@ -115,5 +152,40 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
         </div>
       </div>
     </Dialog>
+  );
+}
+
+/** Beside the log, where pictures of labels are kept on this tablet. */
+function SavePictures(props: {
+  readonly filters: LogFilters;
+  readonly refused: string | null;
+  readonly onClose: () => void;
+}) {
+  const app = useApp();
+  const { filters, refused, onClose } = props;
+  const { from } = toExportFilter(filters, app.clock.nowMs());
+  const fromMs = from === undefined ? 0 : Date.parse(from);
+  const [count, setCount] = useState(0);
+  useEffect(() => {
+    // Where they cannot be read there is nothing to save.
+    tabletPictures()
+      .count(fromMs)
+      .then(setCount, () => setCount(0));
+  }, [filters]);
+  if (count === 0) return null;
+  return (
+    <Button
+      large
+      disabledReason={refused}
+      testId="export-pictures"
+      onPress={() => {
+        onClose();
+        void exportPictures(tabletPictures(), fromMs).then((archive) =>
+          saveFile(picturesName(app.clock.nowMs()), archive),
+        );
+      }}
+    >
+      <Icon name="save" size={20} /> {say(picturesWords).exported}
+    </Button>
   );
 }

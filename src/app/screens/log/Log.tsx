@@ -8,6 +8,7 @@ import { address, place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { logWords } from '../../words/log.ts';
 import { shellWords } from '../../words/shell.ts';
+import { shiftWords } from '../../words/shift.ts';
 import { traceWords } from '../../words/trace.ts';
 import { unprovenWords } from '../../words/unproven.ts';
 import { say } from '../../words/words.ts';
@@ -20,6 +21,7 @@ import { Held } from './Held.tsx';
 import { filtersAsked, type LogFilters } from './model.ts';
 import { NotWhole } from './NotWhole.tsx';
 import { readRows } from './read-rows.ts';
+import { Shift } from './Shift.tsx';
 import { Trace } from './Trace.tsx';
 import { Unproven, waiting } from './Unproven.tsx';
 import './log.css';
@@ -27,7 +29,7 @@ import './log.css';
 /** Rows shown at first and added by each press of "older". */
 const PAGE = 60;
 
-const pages = ['entries', 'trace', 'held', 'conflicts', 'unproven'] as const;
+const pages = ['entries', 'trace', 'shift', 'held', 'conflicts', 'unproven'] as const;
 
 /** The log screen: its entries, what can be asked of them, and what tablets disagree about. */
 export function Log() {
@@ -49,7 +51,11 @@ export function Log() {
               data-testid={`log-${each}`}
               {...(page === each ? { 'aria-current': 'page' as const } : {})}
             >
-              {each === 'unproven' ? say(unprovenWords).page : words[each]}
+              {each === 'unproven'
+                ? say(unprovenWords).page
+                : each === 'shift'
+                  ? say(shiftWords).page
+                  : words[each]}
               {each === 'held' && held > 0 && ` (${held})`}
               {each === 'conflicts' && floor.conflicts.size > 0 && ` (${floor.conflicts.size})`}
               {each === 'unproven' && unproven > 0 && ` (${unproven})`}
@@ -61,6 +67,7 @@ export function Log() {
       <NotWhole />
       {page === 'entries' && <Entries filters={filters} onFilter={setFilters} />}
       {page === 'trace' && <Trace />}
+      {page === 'shift' && <Shift />}
       {page === 'held' && <Held />}
       {page === 'conflicts' && <Conflicts />}
       {page === 'unproven' && <Unproven />}

@@ -3,7 +3,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { registeredPasskey, type SignedBy } from '../../../../shared/floor/passkey.ts';
 import { actorOf } from '../../../../shared/floor/rights.ts';
-import { signedKinds } from '../../../../shared/floor/signed-kinds.ts';
+import { passkeyKinds, signedInKinds } from '../../../../shared/floor/signed-kinds.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
 import { passkeysWords } from '../../words/passkeys.ts';
@@ -33,8 +33,10 @@ export function SignedRow({ entry, floor }: SignedRowProps) {
     };
   }, [entry.hash]);
   const by = actorOf(entry);
-  if (by === null || !(signedKinds as readonly string[]).includes(entry.kind)) return null;
-  if (!use && entry.payload['how'] === 'badge') return null;
+  if (by === null || !(passkeyKinds as readonly string[]).includes(entry.kind)) return null;
+  const asksNoPin =
+    entry.payload['how'] === 'badge' || (signedInKinds as readonly string[]).includes(entry.kind);
+  if (!use && asksNoPin) return null;
   const told = !use
     ? words.pinOnly
     : signed === 'asked'

@@ -22,11 +22,13 @@ import { Button } from '../../ui/Button.tsx';
 import { Field, SelectField } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { heldWords } from '../../words/held.ts';
+import { packWords } from '../../words/packs.ts';
 import { shellWords } from '../../words/shell.ts';
 import { traceWords } from '../../words/trace.ts';
 import { formatCount, formatDay, say } from '../../words/words.ts';
 import { HoldPanels } from './HoldPanels.tsx';
 import { askedByName, askedFrom, type HoldAsked } from './hold-asked.ts';
+import { LabelPicture } from './LabelPicture.tsx';
 import { lineName, personName, runName, zoneOf } from './names.ts';
 import { readIndex } from './read-index.ts';
 import { placesToCsv } from './trace-csv.ts';
@@ -247,6 +249,12 @@ function Place({ place }: { readonly place: TracedPlace }) {
             )}
           </>
         )}
+        {place.mixed && (
+          <span class="soft" data-testid="trace-mixed">
+            {' '}
+            · {say(packWords).mixed}
+          </span>
+        )}
         {place.goesOn && (
           <>
             {' '}
@@ -254,6 +262,7 @@ function Place({ place }: { readonly place: TracedPlace }) {
           </>
         )}
       </p>
+      <LabelPicture sha256={null} of={place.entry} />
       {place.serials.length > 0 && (
         <details>
           <summary>{words.serials(place.serials.length)}</summary>

@@ -24,6 +24,7 @@ import {
 import { parseNote } from '../../../../shared/log/note.ts';
 import { parsePlantList } from '../../../../shared/log/plant-list.ts';
 import { makeProofRecord } from '../../../../shared/log/proof-record.ts';
+import { nameInFile } from '../../device/save-file.ts';
 import { readPlantKeys } from '../../store/plant-keys.ts';
 import { readSignedHeads, signHead, withHeads } from '../../store/signed-heads.ts';
 import type { Store } from '../../store/store.ts';
@@ -103,8 +104,9 @@ async function workbook(items: readonly ExportItem[], names: PeopleNames, rightO
   return new Blob(parts, { type: mediaTypes.xlsx });
 }
 
-/** The file's name: what, from when. `nowMs`: ms since 1970. */
-export function exportName(format: ExportFormat, nowMs: number): string {
+/** The file's name: what, of which plant ('' = nobody named it), from when. `nowMs`: ms since 1970. */
+export function exportName(format: ExportFormat, nowMs: number, plant: string): string {
   const stamp = new Date(nowMs).toISOString().slice(0, 16).replaceAll(/[-:]/g, '').replace('T', '-');
-  return `reelward-log-${stamp}.${format === 'json' ? 'ndjson' : format}`;
+  const name = ['reelward-log', nameInFile(plant), stamp].filter((part) => part !== '').join('-');
+  return `${name}.${format === 'json' ? 'ndjson' : format}`;
 }

@@ -1,10 +1,12 @@
-// Facts that are lists of parts: what splices cost by width of tape, what a machine placed and spoiled by place.
+// Facts that are lists of parts: what splices cost by width of tape, what a machine placed and spoiled by place; and what the camera saw:
+// labels passed over, pictures kept.
 
 import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import type { Json } from '../../../../shared/log/entry.ts';
 import { visible } from '../../ui/visible.ts';
-import { factWords } from '../../words/log-facts.ts';
+import { type FactName, factWords } from '../../words/log-facts.ts';
 import { formatCount, formatNumber, say } from '../../words/words.ts';
+import { number, oneOf, type Say, text, withUnit, yesNo } from './plain-sayings.ts';
 
 /** What a splice costs, width by width. */
 export function sayCosts(value: Json): string | null {
@@ -58,3 +60,69 @@ export function sayAnswers(value: Json): string | null {
     )
     .join(' · ');
 }
+
+/** Parts named; the rest is counted. */
+const NAMED = 6;
+
+/** Parts put on the plant's list, the first by their numbers; null for a list of anything else. */
+export function sayListed(value: readonly Json[]): string | null {
+  const listed = value as readonly { readonly part?: Json }[]; // as the kind's schema read it; texts have no part
+  const numbers = listed.flatMap(({ part }) => (typeof part === 'string' ? [visible(part)] : []));
+  if (numbers.length === 0) return null;
+  const more = numbers.length - NAMED;
+  return `${numbers.slice(0, NAMED).join(', ')}${more > 0 ? ` +${formatCount(more)}` : ''}`;
+}
+
+/** Bar codes that the camera reads besides the usual ones, by their lengths; null where it reads none. */
+export function sayLengths(value: Json): string | null {
+  if (value === null || typeof value !== 'object' || Array.isArray(value)) return null;
+  const { code93, itf } = value as unknown as NonNullable<PayloadOf<'line.ruled'>['alsoRead']>; // as the kind's schema read it
+  const named = [
+    ['Code 93', code93],
+    ['Interleaved 2 of 5', itf],
+  ] as const;
+  const said = named.filter(([, lengths]) => lengths.length > 0);
+  return said.length === 0
+    ? null
+    : said.map(([name, lengths]) => `${name} (${lengths.join(', ')})`).join(' · ');
+}
+
+/** What the camera saw: how each of its facts is told. */
+export const pictureSayings = {
+  looks: number,
+  copies: number,
+  belongs: oneOf(() => say(factWords).belongings),
+  evidence: yesNo,
+  days: withUnit('d'),
+  megabytes: withUnit('MB'),
+  sha256: text,
+  bytes: withUnit('B'),
+} as const satisfies Partial<Record<FactName, Say>>;
+
+/** How a stack of trays is laid out. */
+export function sayTrays(value: Json): string | null {
+  if (value === null || typeof value !== 'object' || Array.isArray(value)) return null;
+  const { rows, columns, trays } = value as unknown as NonNullable<PayloadOf<'reel.packed'>['tray']>; // as above
+  return `${formatCount(rows)} × ${formatCount(columns)} × ${formatCount(trays)}`;
+}
+
+/** How many tubes of how many parts. */
+export function sayTubes(value: Json): string | null {
+  if (value === null || typeof value !== 'object' || Array.isArray(value)) return null;
+  const { tubes, parts } = value as unknown as NonNullable<PayloadOf<'reel.packed'>['tube']>; // as above
+  return `${formatCount(tubes)} × ${formatCount(parts)}`;
+}
+
+/** Jobs of a plan, each with its panels. */
+export const sayJobs: Say = (value, _, floor) =>
+  Array.isArray(value)
+    ? value
+        .map((each) => {
+          const { setup: of, panels: wanted } = each as { setup: string; panels: number }; // checked when it was written
+          return say(factWords).panelsOf(
+            formatCount(wanted),
+            floor.setups.get(of)?.product ?? say(factWords).unknown,
+          );
+        })
+        .join(', ') || null
+    : null;

@@ -1,23 +1,21 @@
-// What an entry says, fact by fact: what each is called, and its value as a person reads it, with its unit. Facts that only tie entries
-// together (ids of blocks, sweeps, disagreements) are not told: the entry's kind says what they tie.
+// What an entry says, fact by fact, as a person reads it, with its unit. Facts that only tie entries together (ids of blocks, sweeps) are not told: the kind says it.
 
-import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { Entry, Json } from '../../../../shared/log/entry.ts';
 import { visible } from '../../ui/visible.ts';
 import { checklistWords } from '../../words/checklist.ts';
 import { countWords } from '../../words/count.ts';
+import { feedWords } from '../../words/feeds.ts';
 import { heldWords } from '../../words/held.ts';
 import { lineWords } from '../../words/line.ts';
 import { logWords } from '../../words/log.ts';
 import { type FactName, factWords } from '../../words/log-facts.ts';
 import { moistureWords } from '../../words/moisture.ts';
-import { openWorkWords } from '../../words/open-work.ts';
 import { shellWords } from '../../words/shell.ts';
 import { sayText } from '../../words/shipped-steps.ts';
 import { unprovenWords } from '../../words/unproven.ts';
-import { sayReason } from '../../words/verdict.ts';
-import { formatCount, formatDay, formatNumber, languageOf, say, tongues } from '../../words/words.ts';
+import { formatDay, formatNumber, languageOf, say, tongues } from '../../words/words.ts';
+import { left, reasons, says } from './coded-sayings.ts';
 import {
   entryName,
   lineName,
@@ -48,7 +46,19 @@ import {
   withUnit,
   yesNo,
 } from './plain-sayings.ts';
-import { sayAnswers, sayBelieved, sayCosts, sayMisses, sayUses } from './sayings-of-parts.ts';
+import {
+  pictureSayings,
+  sayAnswers,
+  sayBelieved,
+  sayCosts,
+  sayJobs,
+  sayLengths,
+  sayListed,
+  sayMisses,
+  sayTrays,
+  sayTubes,
+  sayUses,
+} from './sayings-of-parts.ts';
 
 const named =
   (name: (floor: FloorState, id: string) => string): Say =>
@@ -73,7 +83,9 @@ const measured: Say = (value, entry) =>
 /** `from` is a moment, the tablet that a bootstrap snapshot is of, or the setup that a changeover leaves. */
 const from: Say = (value, entry, floor) => {
   if (entry.kind === 'reel.aired') return moment(value, entry, floor);
+  if (entry.kind === 'feeder.moved') return text(value, entry, floor);
   if (typeof value !== 'string') return null;
+  if (entry.kind === 'reel.merged') return visible(value);
   return entry.kind === 'state.differed' ? tabletName(floor, value) : setupName(floor, value);
 };
 
@@ -99,12 +111,6 @@ const setup: Say = (value, entry, floor) =>
   typeof value === 'string' && !('product' in entry.payload && 'revision' in entry.payload)
     ? setupName(floor, value)
     : null;
-
-/** The titles of a verdict's reasons. */
-const reasons: Say = (value) => {
-  if (!Array.isArray(value) || value.length === 0) return null;
-  return value.map((each) => sayReason(String((each as { code?: Json }).code))?.title ?? '–').join(' · ');
-};
 
 /** Why a line stands is one of a list; any other reason is a person's own words. */
 const reason: Say = (value, entry, floor) =>
@@ -132,37 +138,10 @@ const filter: Say = (value, entry, floor) => {
   return told.length === 0 ? words.all : told.join(', ');
 };
 
-const jobs: Say = (value, _, floor) =>
-  Array.isArray(value)
-    ? value
-        .map((each) => {
-          const { setup: of, panels: wanted } = each as { setup: string; panels: number }; // checked when it was written
-          return say(factWords).panelsOf(
-            formatCount(wanted),
-            floor.setups.get(of)?.product ?? say(factWords).unknown,
-          );
-        })
-        .join(', ') || null
-    : null;
-
 const title: Say = (value) =>
   value !== null && typeof value === 'object' && !Array.isArray(value)
     ? sayText(value as Readonly<Record<string, string>>)
     : null;
-
-/** What was left open at a release: each thing with what it concerns. */
-const left: Say = (value) =>
-  Array.isArray(value) && value.length > 0
-    ? value.map((each) => leftText(each as LeftOpen)).join(' · ')
-    : null;
-
-type LeftOpen = PayloadOf<'changeover.left-open'>['left'][number];
-
-function leftText({ what, slot, part, reel }: LeftOpen): string {
-  const said = say(openWorkWords).said[what](1);
-  const names = [reel ?? part, slot].filter((name) => name !== null);
-  return names.length === 0 ? said : `${said}: ${names.join(', ')}`;
-}
 
 /** How each fact is told; a fact that is missing here is a compile error. */
 const sayings: Readonly<Record<FactName, Say>> = {
@@ -177,7 +156,17 @@ const sayings: Readonly<Record<FactName, Say>> = {
   language: (value) => (typeof value === 'string' ? tongues[languageOf(value)].name : null),
   role: oneOf(() => say(shellWords).roles),
   badge: text,
+  secret: nothing,
+  badgeMark: nothing,
   pin: (value) => (value === null ? null : say(factWords).yes),
+  into: text,
+  paste: text,
+  jar: text,
+  thawHours: withUnit('h'),
+  outHours: withUnit('h'),
+  openHours: withUnit('h'),
+  stencilHours: withUnit('h'),
+  picture: (value) => (value === null ? null : say(factWords).yes),
   pinSet: (value) => (value === null ? null : say(factWords).yes),
   how: oneOf(() => ({ ...say(factWords).hows, ...say(checklistWords).signedHow })),
   passkey: (value, _, floor) => passkeyName(floor, (value as { credential?: Json }).credential),
@@ -217,6 +206,13 @@ const sayings: Readonly<Record<FactName, Say>> = {
   lanes: number,
   drive: text,
   pocketMm: withUnit('mm'),
+  comesIn: oneOf(() => say(feedWords).kinds),
+  purged: yesNo,
+  readying: yesNo,
+  replaces: named(entryName),
+  tray: sayTrays,
+  tube: sayTubes,
+  placements: number,
   weeks,
   firstWeek: text,
   holidays: howMany,
@@ -251,6 +247,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   once: yesNo,
   boardsPerPanel: number,
   costs: sayCosts,
+  alsoRead: sayLengths,
   pickOrder: oneOf(() => say(factWords).pickOrders),
   via: oneOf(() => say(logWords).sources),
   act: oneOf(() => say(logWords).acts),
@@ -275,7 +272,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   hours: withUnit('h'),
   humidity: withUnit('%'),
   msl: text,
-  parts: (value, entry, floor) => (Array.isArray(value) ? null : parts(value, entry, floor)),
+  parts: (value, entry, floor) => (Array.isArray(value) ? sayListed(value) : parts(value, entry, floor)),
   outerMm: withUnit('mm'),
   hubMm: withUnit('mm'),
   massG: withUnit('g'),
@@ -310,11 +307,12 @@ const sayings: Readonly<Record<FactName, Say>> = {
   step: stepOf,
   value: answer,
   unit: nothing,
-  to: named(tabletName),
+  to: (value, entry, floor) =>
+    entry.kind === 'feeder.moved' ? text(value, entry, floor) : named(tabletName)(value, entry, floor),
   done: number,
   asked: number,
   lastPanel: moment,
-  jobs,
+  jobs: sayJobs,
   byHand: nothing,
   uncertainty: measured,
   least: measured,
@@ -354,7 +352,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   late: span,
   uses: sayUses,
   misses: sayMisses,
-  says: oneOf(() => say(factWords).airedSays),
+  says,
   reels: list,
   recipe: text,
   wants: howMany,
@@ -384,6 +382,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   gapYMm: withUnit('mm'),
   marginMm: withUnit('mm'),
   dpi: number,
+  ...pictureSayings,
 };
 
 /** True for what is told at all. */

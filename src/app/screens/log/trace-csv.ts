@@ -60,7 +60,15 @@ export function placesToCsv(places: readonly TracedPlace[], floor: FloorState): 
       place.guessed.join(' '),
     ];
   });
-  const lines = [traceColumns, ...rows].map((row) => row.map(toCell).join(','));
+  return toCsv(traceColumns, rows);
+}
+
+/** Rows under their columns as CSV (RFC 4180) with a byte order mark; texts that look like formulas are guarded. */
+export function toCsv(
+  columns: readonly string[],
+  rows: readonly (readonly (string | number | null)[])[],
+): string {
+  const lines = [columns, ...rows].map((row) => row.map(toCell).join(','));
   return `\ufeff${lines.join('\r\n')}\r\n`;
 }
 

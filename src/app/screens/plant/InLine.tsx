@@ -2,6 +2,7 @@
 
 import { useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../app.ts';
+import { recordOwn } from '../../frame/signed.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Field } from '../../ui/Field.tsx';
 import { inLineWords } from '../../words/in-line.ts';
@@ -47,7 +48,7 @@ function OfLine({ line }: { readonly line: string }) {
       setWrong(true);
       return;
     }
-    app.record([{ kind: 'line.panels-ruled', payload }], { notice: { tone: 'go', text: words.saved } });
+    recordOwn(app, [{ kind: 'line.panels-ruled', payload }], { notice: { tone: 'go', text: words.saved } });
   }
 
   return (

@@ -2,10 +2,12 @@
 // After each person the page says what comes next.
 
 import { useState } from 'preact/hooks';
+import { hasBadge } from '../../../../shared/floor/badge.ts';
 import { hasAdder, isLastAdder } from '../../../../shared/floor/may.ts';
 import { passkeysOf } from '../../../../shared/floor/passkeys-of.ts';
 import { hasPin, type Person } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { recordOwn } from '../../frame/signed.ts';
 import { address } from '../../router.ts';
 import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
@@ -16,6 +18,9 @@ import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
 import { Passkeys } from './Passkeys.tsx';
 import { PersonForm } from './PersonForm.tsx';
+
+/** Names a row to whoever looks for it: by the badge of before there were marks, else by the name. */
+const tagOf = ({ badge, name }: Person) => (badge === '' ? name : badge);
 
 interface PeopleProps {
   /** The first engineer stands on the list: nobody is signed in yet. */
@@ -57,16 +62,16 @@ export function People({ onFirst }: PeopleProps) {
       )}
       <div>
         {people.map((person) => (
-          <div class="listed" key={person.person} data-testid={`listed-${person.badge}`}>
+          <div class="listed" key={person.person} data-testid={`listed-${tagOf(person)}`}>
             <span class="grow">
               <b>{person.name}</b> · {shell.roles[person.role]}
               <br />
-              <span class="soft code">{person.badge}</span>{' '}
+              <span class="soft">{hasBadge(person) ? words.hasBadge : words.noBadge}</span>{' '}
               <span class="soft">· {hasPin(person) ? words.hasPin : words.noPin}</span>
               {person.stays !== undefined && (
                 <>
                   <br />
-                  <span class="chip care" data-testid={`stays-${person.badge}`}>
+                  <span class="chip care" data-testid={`stays-${tagOf(person)}`}>
                     ! {words.stays[person.stays]}
                   </span>
                 </>
@@ -77,7 +82,7 @@ export function People({ onFirst }: PeopleProps) {
                 <Button
                   label={keyWords.openOf(passkeys(person), person.name)}
                   onPress={() => setKeysOf(person)}
-                  testId={`person-passkeys-${person.badge}`}
+                  testId={`person-passkeys-${tagOf(person)}`}
                 >
                   {passkeys(person)}
                 </Button>
@@ -89,7 +94,7 @@ export function People({ onFirst }: PeopleProps) {
                 tone="stop"
                 label={words.removeOf(person.name)}
                 onPress={() => setGoing(person)}
-                testId={`person-remove-${person.badge}`}
+                testId={`person-remove-${tagOf(person)}`}
               >
                 {words.remove}
               </Button>
@@ -145,13 +150,13 @@ function RemoveDialog({ person, onClose }: { readonly person: Person; readonly o
   const floor = useFloor();
   const words = say(plantWords).people;
   const remove = () =>
-    app.record([{ kind: 'person.removed', payload: { person: person.person } }], {
+    recordOwn(app, [{ kind: 'person.removed', payload: { person: person.person } }], {
       notice: { tone: 'plain', text: words.removed(person.name) },
       next: onClose,
     });
   return (
     <Dialog title={words.removeTitle(person.name)} onClose={onClose} tone="care">
-      <p>{words.removeHelp(person.badge)}</p>
+      <p>{words.removeHelp(person.name)}</p>
       {app.person.value?.person === person.person && <p>{words.removeSelf}</p>}
       <AskFeet
         tone="stop"

@@ -1,13 +1,16 @@
 // One person: name, badge, role, PIN. The first person of a plant is an engineer with a PIN, since nobody else could add the others.
 
 import { useLayoutEffect, useState } from 'preact/hooks';
-import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
+import { hasBadge, thoseWithBadge } from '../../../../shared/floor/badge.ts';
+import type { DraftEntry, PayloadOf } from '../../../../shared/floor/kinds.ts';
 import { addsPeople, hasAdder, isLastAdder, mayManagePeople } from '../../../../shared/floor/may.ts';
 import { hasPin, type Person } from '../../../../shared/floor/state.ts';
 import { type Role, roles } from '../../../../shared/floor/vocabulary.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { makePin } from '../../device/pin.ts';
+import { recordOwn } from '../../frame/signed.ts';
+import { badgeDrafts } from '../../person/badges.ts';
 import { keepPin } from '../../store/secrets.ts';
 import type { Store } from '../../store/store.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -52,9 +55,9 @@ export function PersonForm({ person, onSaved, onCancel }: PersonFormProps) {
 
   function faultOf(): string | null {
     if (name.trim() === '') return words.nameMissing;
-    if (badge.trim() === '') return words.badgeMissing;
-    const other = [...app.store.floor().people.values()].find(
-      (each) => each.badge === badge.trim() && each.person !== person?.person,
+    if (badge.trim() === '' && !(person && hasBadge(person))) return words.badgeMissing;
+    const other = thoseWithBadge(app.store.floor().people.values(), badge.trim()).find(
+      (each) => each.person !== person?.person,
     );
     if (other) return words.badgeTaken(other.name);
     if (pin === '' && isFirst && !(person && hasPin(person))) return words.pinMissing;
@@ -69,11 +72,15 @@ export function PersonForm({ person, onSaved, onCancel }: PersonFormProps) {
       person: person?.person ?? newId(),
       name: name.trim(),
       role,
-      badge: badge.trim(),
     };
     if (person === null) payload.pinSet = null;
     if (pin !== '') payload.pinSet = await newPin(app.store.log, pin);
-    app.record([{ kind: 'person.added', payload }], {
+    const text = badge.trim();
+    const drafts: readonly DraftEntry[] =
+      text === ''
+        ? [{ kind: 'person.added', payload }]
+        : badgeDrafts(app.store.floor(), [{ payload, badge: text }]);
+    recordOwn(app, drafts, {
       notice: { tone: 'go', text: words.saved(payload.name) },
       next: () => {
         const saved = app.store.floor().people.get(payload.person);
@@ -93,7 +100,7 @@ export function PersonForm({ person, onSaved, onCancel }: PersonFormProps) {
       <TextField label={words.name} testId="person-name" value={name} onInput={setName} />
       <TextField
         label={words.badge}
-        help={words.badgeHelp}
+        help={person && hasBadge(person) ? words.badgeKept : words.badgeHelp}
         testId="person-badge"
         value={badge}
         onInput={setBadge}

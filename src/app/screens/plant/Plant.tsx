@@ -4,8 +4,6 @@ import type { ComponentChildren } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { type Act, type May, mayDo, mayManagePeople } from '../../../../shared/floor/may.ts';
 import { useApp, useFloor } from '../../app.ts';
-import type { Alarm } from '../../device/alarm.ts';
-import type { Offline } from '../../device/offline.ts';
 import { lazyTask } from '../../frame/lazy.tsx';
 import { SignInDialog } from '../../frame/PeopleDialogs.tsx';
 import { address, place } from '../../router.ts';
@@ -15,6 +13,7 @@ import { linesWords } from '../../words/all-lines.ts';
 import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
+import type { Work } from '../../work.ts';
 import { InLine } from './InLine.tsx';
 import { People } from './People.tsx';
 import { Practice } from './Practice.tsx';
@@ -32,10 +31,12 @@ const Print = lazyTask(() => import('./print/Print.tsx').then((module) => module
 const Scanner = lazyTask(() => import('./scanner/Scanner.tsx').then((module) => module.Scanner));
 const Server = lazyTask(() => import('./server/Server.tsx').then((module) => module.Server));
 const Sheet = lazyTask(() => import('./sheet/Sheet.tsx').then((module) => module.Sheet));
+const ThisPlant = lazyTask(() => import('./this/ThisPlant.tsx').then((module) => module.ThisPlant));
 const Stations = lazyTask(() => import('./stations/Stations.tsx').then((module) => module.Stations));
 
 type PageName =
   | 'begin'
+  | 'this'
   | 'lines'
   | 'setups'
   | 'sheet'
@@ -53,6 +54,7 @@ type PageName =
 
 const pages: readonly { readonly name: PageName; readonly icon: IconName; readonly act: Act }[] = [
   { name: 'begin', icon: 'check', act: 'look' },
+  { name: 'this', icon: 'plant', act: 'look' },
   { name: 'setups', icon: 'stock', act: 'look' },
   { name: 'sheet', icon: 'save', act: 'take-setup' },
   { name: 'lines', icon: 'line', act: 'look' },
@@ -70,14 +72,12 @@ const pages: readonly { readonly name: PageName; readonly icon: IconName; readon
 ];
 
 /** What belongs to the tablet and not to a floor: not to be met in practice. */
-const ofTheTablet: readonly PageName[] = ['begin', 'scanner', 'stations', 'server', 'tablet'];
+const ofTheTablet: readonly PageName[] = ['begin', 'this', 'scanner', 'stations', 'server', 'tablet'];
 
-interface PlantProps {
-  readonly offline: Offline;
-  readonly alarm: Alarm;
-}
+/** What the tablet itself can do. */
+type PlantProps = Pick<Work, 'offline' | 'alarm' | 'speaker' | 'awake'>;
 
-export function Plant({ offline, alarm }: PlantProps) {
+export function Plant({ offline, alarm, speaker, awake }: PlantProps) {
   const app = useApp();
   const wanted = place.value.rest[0];
   const here = pages.filter(({ name }) => app.practice === null || !ofTheTablet.includes(name));
@@ -96,7 +96,7 @@ export function Plant({ offline, alarm }: PlantProps) {
       </div>
     );
   }
-  return <Page key={page.name} page={page} offline={offline} alarm={alarm} />;
+  return <Page key={page.name} page={page} {...{ offline, alarm, speaker, awake }} />;
 }
 
 function Tile({ page }: { readonly page: (typeof pages)[number] }) {
@@ -115,7 +115,7 @@ function Tile({ page }: { readonly page: (typeof pages)[number] }) {
 type PageProps = PlantProps & { readonly page: (typeof pages)[number] };
 
 /** One subject. Where its right ends under somebody's hands, what was begun stays, out of sight, until they sign in again. */
-function Page({ page, offline, alarm }: PageProps) {
+function Page({ page, ...device }: PageProps) {
   const app = useApp();
   const words = say(plantWords);
   const may = usePageRight(page.act);
@@ -152,7 +152,7 @@ function Page({ page, offline, alarm }: PageProps) {
       )}
       {wasOpen.current && (
         <div hidden={!may.may}>
-          {contentOf(page.name, { offline, alarm }, () => {
+          {contentOf(page.name, device, () => {
             wasOpen.current = false; // the form of the first person is done with
             setSigningIn(true);
           })}
@@ -171,10 +171,12 @@ function usePageRight(act: Act): May {
     : mayDo(act, app.person.value, people.length > 0);
 }
 
-function contentOf(page: PageName, { offline, alarm }: PlantProps, onFirst: () => void): ComponentChildren {
+function contentOf(page: PageName, device: PlantProps, onFirst: () => void): ComponentChildren {
   switch (page) {
     case 'begin':
       return <Begin />;
+    case 'this':
+      return <ThisPlant />;
     case 'lines':
       return <Lines />;
     case 'setups':
@@ -207,6 +209,6 @@ function contentOf(page: PageName, { offline, alarm }: PlantProps, onFirst: () =
     case 'server':
       return <Server />;
     case 'tablet':
-      return <ThisTablet offline={offline} alarm={alarm} />;
+      return <ThisTablet {...device} />;
   }
 }

@@ -7,12 +7,15 @@ import type { FloorState, LineRules } from '../../../../shared/floor/state.ts';
 import { pickOrders } from '../../../../shared/floor/vocabulary.ts';
 import { isBeyondTable, lineClimate } from '../../../../shared/moisture/line-climate.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { recordOwn } from '../../frame/signed.ts';
 import { Button } from '../../ui/Button.tsx';
 import { ChoiceField, Field, GroupField } from '../../ui/Field.tsx';
+import { picturesWords } from '../../words/pictures.ts';
 import { plantWords } from '../../words/plant.ts';
 import { weekWords } from '../../words/week.ts';
 import { say } from '../../words/words.ts';
 import { AgeLimits } from './AgeLimits.tsx';
+import { PictureRule } from './PictureRule.tsx';
 import { pageOf, type RulesFault, type RulesPage, rulesDrafts, withWeeks } from './rules-drafts.ts';
 import { firstRules, formToClimate, type RulesForm, rulesToForm, tapeWidthsOn } from './rules-form.ts';
 import { WeekPlan } from './week/WeekPlan.tsx';
@@ -70,7 +73,7 @@ export function Rules() {
   const save = () => {
     const told = rulesDrafts(floor, rules, page);
     if ('fault' in told) return setWrong(faultText(told.fault));
-    app.record([...told.drafts], { notice: { tone: 'go', text: words.saved } });
+    recordOwn(app, [...told.drafts], { notice: { tone: 'go', text: words.saved } });
   };
   return (
     <div class="form">
@@ -98,6 +101,7 @@ export function Rules() {
         onChange={(weeks) => turn(withWeeks(page, weeks))}
       />
       <AgeLimits rows={page.ages} onChange={(ages) => turn({ ...page, ages })} />
+      <PictureRule form={page.pictures} onChange={(pictures) => turn({ ...page, pictures })} />
       <Comparison form={form} onChange={change} />
       <Field
         label={words.suffixes}
@@ -105,6 +109,17 @@ export function Rules() {
         value={form.suffixes}
         onInput={(suffixes) => change({ suffixes })}
       />
+      {(['code93', 'itf'] as const).map((key) => (
+        <Field
+          key={key}
+          label={words[key]}
+          testId={`rule-${key}`}
+          inputMode="numeric"
+          value={form[key]}
+          onInput={(typed) => change({ [key]: typed })}
+          help={words.lengthsHelp}
+        />
+      ))}
       <div class="whole row">
         <Button tone="act" large testId="rules-save" onPress={save}>
           {words.save}
@@ -244,5 +259,6 @@ function faultText(fault: RulesFault): string {
   if (fault.code === 'idle') return words.wrongIdle(fault.most);
   if (fault.code === 'climate') return words.wrongClimate;
   if (fault.code === 'splice') return words.wrongSplice;
+  if (fault.code === 'pictures') return say(picturesWords).fault;
   return fault.code === 'ages' ? words.wrongAges : words.wrong;
 }

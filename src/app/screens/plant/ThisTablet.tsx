@@ -4,8 +4,12 @@ import { useEffect, useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../app.ts';
 import type { Alarm } from '../../device/alarm.ts';
 import type { Offline } from '../../device/offline.ts';
+import type { QuietHours } from '../../device/quiet.ts';
+import type { Speaker } from '../../device/speech.ts';
 import { askToKeep, readStorage, roomLeft, type StorageHealth } from '../../device/storage.ts';
+import type { Awake } from '../../device/wake.ts';
 import { machineAt } from '../../panels-at.ts';
+import { wishedLanguage } from '../../spoken.ts';
 import { Button } from '../../ui/Button.tsx';
 import { ChoiceField, Field, GroupField } from '../../ui/Field.tsx';
 import { LanguageField } from '../../ui/LanguageField.tsx';
@@ -13,15 +17,16 @@ import { inLineWords } from '../../words/in-line.ts';
 import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, languageOf, say } from '../../words/words.ts';
+import type { Work } from '../../work.ts';
 
 const MEGABYTE = 1_048_576;
 
-interface ThisTabletProps {
-  readonly offline: Offline;
-  readonly alarm: Alarm;
-}
-
-export function ThisTablet({ offline, alarm }: ThisTabletProps) {
+export function ThisTablet({
+  offline,
+  alarm,
+  speaker,
+  awake,
+}: Pick<Work, 'offline' | 'alarm' | 'speaker' | 'awake'>) {
   return (
     <div class="form card">
       <Name />
@@ -29,6 +34,9 @@ export function ThisTablet({ offline, alarm }: ThisTabletProps) {
       <PanelsAt />
       <Looks />
       <Sound alarm={alarm} />
+      <Quiet />
+      <Spoken speaker={speaker} />
+      <Screen awake={awake.value} />
       <Storage />
       <OfflineCopy offline={offline} />
     </div>
@@ -150,8 +158,83 @@ function Sound({ alarm }: { readonly alarm: Alarm }) {
       }}
       help={alarm.unlocked.value ? null : say(shellWords).muted}
     >
-      <Button onPress={() => alarm.call('due')}>{words.test}</Button>
+      <Button onPress={alarm.test}>{words.test}</Button>
     </ChoiceField>
+  );
+}
+
+/** When it makes no sound. */
+function Quiet() {
+  const { preferences } = useApp();
+  const words = say(plantWords).tablet;
+  const { quiet } = preferences.value;
+  const set = (next: QuietHours | null) => {
+    preferences.value = { ...preferences.value, quiet: next };
+  };
+  return (
+    <>
+      <ChoiceField
+        label={words.quiet}
+        value={quiet !== null}
+        choices={[
+          { value: true, text: words.on, testId: 'quiet-on' },
+          { value: false, text: words.off, testId: 'quiet-off' },
+        ]}
+        onChoose={(isOn) => set(isOn ? { from: '22:00', to: '06:00' } : null)}
+        help={words.quietHelp}
+      />
+      {quiet && (
+        <div class="row">
+          <Field
+            label={words.quietFrom}
+            type="time"
+            value={quiet.from}
+            onInput={(from) => set({ ...quiet, from })}
+          />
+          <Field label={words.quietTo} type="time" value={quiet.to} onInput={(to) => set({ ...quiet, to })} />
+        </div>
+      )}
+    </>
+  );
+}
+
+/** Verdicts aloud, where the tablet has a voice of its own. */
+function Spoken({ speaker }: { readonly speaker: Speaker }) {
+  const app = useApp();
+  const { preferences } = app;
+  const words = say(plantWords).tablet;
+  const language = wishedLanguage(app);
+  const canSpeak = speaker.languages.value.has(language);
+  return (
+    <ChoiceField
+      label={words.spoken}
+      value={preferences.value.spoken}
+      choices={[
+        { value: true, text: words.on, testId: 'spoken-on' },
+        { value: false, text: words.off, testId: 'spoken-off' },
+      ]}
+      onChoose={(spoken) => {
+        preferences.value = { ...preferences.value, spoken };
+      }}
+      help={canSpeak ? words.spokenHelp : words.noVoice}
+    />
+  );
+}
+
+/** What the browser grants of what warnings need beside sound. */
+function Screen({ awake }: { readonly awake: Awake }) {
+  const words = say(plantWords).tablet;
+  return (
+    <GroupField label={words.beside}>
+      <p>
+        <span class={`chip ${awake === 'held' ? 'go' : awake === 'free' ? '' : 'care'}`}>
+          {words.awake[awake]}
+        </span>
+      </p>
+      <small>
+        {'vibrate' in navigator ? words.vibrates : words.noVibration} {words.closedApp}
+      </small>
+    </GroupField>
   );
 }
 

@@ -2,7 +2,7 @@
 
 import type { DraftEntry } from '../../../../shared/floor/kinds.ts';
 import { IDLE_MINUTES, longestShiftMinutes } from '../../../../shared/floor/sign-out.ts';
-import type { FloorState, LineRules } from '../../../../shared/floor/state.ts';
+import type { FloorState, LineRules, PictureRule } from '../../../../shared/floor/state.ts';
 import { weeksOf } from '../../../../shared/forecast/line-calendar.ts';
 import { lineClimate } from '../../../../shared/moisture/line-climate.ts';
 import {
@@ -21,6 +21,16 @@ export interface AgeRow {
   readonly months: string;
 }
 
+/** What is kept of labels, while it is typed. */
+export interface PicturesForm {
+  readonly evidence: boolean;
+  readonly days: string;
+  readonly megabytes: string;
+}
+
+/** Where nobody set it: off, and what is proposed when it is turned on. */
+const NO_PICTURES: PictureRule = { evidence: false, days: 90, megabytes: 200 };
+
 /** All that the screen of a line's rules holds. */
 export interface RulesPage {
   readonly form: RulesForm;
@@ -28,11 +38,12 @@ export interface RulesPage {
   readonly ages: readonly AgeRow[];
   readonly trailerMm: string;
   readonly leaderMm: string;
+  readonly pictures: PicturesForm;
 }
 
 /** What does not fit, first of all; the words stand in the screen. */
 export type RulesFault =
-  | { readonly code: 'numbers' | 'climate' | 'ages' | 'splice' }
+  | { readonly code: 'numbers' | 'climate' | 'ages' | 'splice' | 'pictures' }
   | { readonly code: 'idle'; readonly most: number }
   | { readonly code: 'week'; readonly fault: WeekFault };
 
@@ -47,6 +58,7 @@ export function pageOf(floor: FloorState, rules: LineRules, form: RulesForm): Ru
     weeks,
     trailerMm: text(tape?.trailerMm),
     leaderMm: text(tape?.leaderMm),
+    pictures: picturesForm(floor.pictureRules.get(line) ?? NO_PICTURES),
     ages: (floor.ageLimits.get(line) ?? []).map(({ begins, months }) => ({ begins, months: String(months) })),
   };
 }
@@ -77,6 +89,8 @@ export function rulesDrafts(
   if (idle === null) return { fault: { code: 'idle', most: longestShiftMinutes(form) } };
   if (costs === null) return { fault: { code: 'splice' } };
   if (ages === null) return { fault: { code: 'ages' } };
+  const pictures = readPictures(page.pictures);
+  if (pictures === null) return { fault: { code: 'pictures' } };
   const { entered } = lineClimate(floor, line);
   const drafts: DraftEntry[] = [
     {
@@ -96,7 +110,25 @@ export function rulesDrafts(
   const tape = floor.tapeRules.get(line);
   if (trailerMm !== (tape?.trailerMm ?? null) || leaderMm !== (tape?.leaderMm ?? null))
     drafts.push({ kind: 'line.tape-ruled', payload: { line, trailerMm, leaderMm } });
+  if (!isSame(pictures, floor.pictureRules.get(line) ?? NO_PICTURES))
+    drafts.push({ kind: 'line.pictures-ruled', payload: { line, ...pictures } });
   return { drafts };
+}
+
+function picturesForm({ evidence, days, megabytes }: PictureRule): PicturesForm {
+  return { evidence, days: String(days), megabytes: String(megabytes) };
+}
+
+/** Null where days or room are no whole numbers that the log takes. */
+function readPictures({ evidence, days, megabytes }: PicturesForm): PictureRule | null {
+  const within = (typed: string, most: number) => {
+    const read = Number(typed.trim() || Number.NaN);
+    return Number.isInteger(read) && read >= 1 && read <= most ? read : null;
+  };
+  const [forDays, inMegabytes] = [within(days, 3650), within(megabytes, 10_000)];
+  return forDays === null || inMegabytes === null
+    ? null
+    : { evidence, days: forDays, megabytes: inMegabytes };
 }
 
 /** The weeks, where somebody changed them; after the rules, whose changed shifts would take their place. */

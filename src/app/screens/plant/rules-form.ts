@@ -29,6 +29,9 @@ export interface RulesForm {
   readonly ignoreSpaces: boolean;
   readonly ignoreDashes: boolean;
   readonly suffixes: string;
+  /** Lengths of the Code 93 and ITF codes that the camera reads, with spaces between; empty: none are read. */
+  readonly code93: string;
+  readonly itf: string;
   readonly feedersKnown: boolean;
   /** Parts that a splice itself loses, by the width of tape in mm; empty key: every other width; empty text: not known. */
   readonly spliceParts: Readonly<Record<string, string>>;
@@ -90,6 +93,8 @@ export function rulesToForm(
     floorCelsius: String(climate.celsius),
     floorHumidity: String(climate.humidity),
     suffixes: packingSuffixes.join(' '),
+    code93: (rules.alsoRead?.code93 ?? []).join(' '),
+    itf: (rules.alsoRead?.itf ?? []).join(' '),
     idleMinutes: String(idleMinutes),
     spliceParts: Object.fromEntries(
       costs.map(({ tapeWidthMm, parts }) => [String(tapeWidthMm ?? ''), String(parts)]),
@@ -107,6 +112,10 @@ export function formToRules(form: RulesForm, before: LineRules): LineRules | nul
   const intake = readLength(form.intakeMm);
   const loss = read(form.lossPercent);
   const label = read(form.labelPercent);
+  const code93 = readLengths(form.code93, 1);
+  // Interleaved 2 of 5 takes digits in pairs.
+  const itf = readLengths(form.itf, 2);
+  if (code93 === null || itf === null) return null;
   if (lead === null || walk === null || splice === null || loss === null || loss >= 100) return null;
   if (label === null || label >= 100) return null;
   if (hub === undefined || intake === undefined) return null;
@@ -129,6 +138,9 @@ export function formToRules(form: RulesForm, before: LineRules): LineRules | nul
       packingSuffixes: form.suffixes.split(/\s+/).filter((suffix) => suffix !== ''),
     },
     feedersKnown: form.feedersKnown,
+    ...(code93.length + itf.length === 0 && before.alsoRead === undefined
+      ? {}
+      : { alsoRead: { code93: [...code93], itf: [...itf] } }),
     // The usual order is left unsaid until somebody has chosen another.
     ...(form.pickOrder === 'oldest-first' && before.pickOrder === undefined
       ? {}
@@ -172,6 +184,17 @@ export function tapeWidthsOn(floor: FloorState, line: string): readonly number[]
       for (const { tapeWidthMm } of setup.slots) if (tapeWidthMm) widths.add(tapeWidthMm);
   for (const { tapeWidthMm } of floor.feeders.values()) widths.add(tapeWidthMm);
   return [...widths].sort((a, b) => a - b);
+}
+
+/** Numbers of characters from 1 to 80, each a multiple of `step`; null where one is none of these. */
+function readLengths(typed: string, step: number): readonly number[] | null {
+  const lengths = typed
+    .split(/[\s,;]+/)
+    .filter((text) => text !== '')
+    .map(Number);
+  const fits = (length: number) =>
+    Number.isInteger(length) && length >= 1 && length <= 80 && length % step === 0;
+  return lengths.length <= 20 && lengths.every(fits) ? [...new Set(lengths)].sort((a, b) => a - b) : null;
 }
 
 function percentText(share: number): string {

@@ -5,6 +5,7 @@ import { isUnderBlock } from '../../../../shared/floor/blocks.ts';
 import type { Reel } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
+import { recordOwn } from '../../frame/signed.ts';
 import { useRefusal } from '../../may.ts';
 import { ActGroup } from '../../ui/ActGroup.tsx';
 import { AskFeet } from '../../ui/Ask.tsx';
@@ -52,7 +53,7 @@ export function Blocks() {
                 onPress={() => {
                   const by = app.person.value?.person ?? '';
                   const payload = { block: block.block, reason: words.liftReason, by };
-                  app.record([{ kind: 'material.released', payload }], {
+                  recordOwn(app, [{ kind: 'material.released', payload }], {
                     notice: { tone: 'plain', text: words.lifted },
                   });
                 }}

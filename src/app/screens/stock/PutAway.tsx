@@ -10,6 +10,7 @@ import { Dialog } from '../../ui/Dialog.tsx';
 import { Field } from '../../ui/Field.tsx';
 import { stockWords } from '../../words/stock.ts';
 import { say } from '../../words/words.ts';
+import { putDrafts } from './put-drafts.ts';
 
 /** What is known of a reel that is put away. */
 export type PutReel = Omit<PayloadOf<'reel.put'>, 'place' | 'via'>;
@@ -32,7 +33,8 @@ export function PutAway({ reel, before, onClose }: PutAwayProps) {
   const [wrong, setWrong] = useState<string | null>(null);
 
   function put(text: string, via: PayloadOf<'reel.put'>['via']): void {
-    app.record([{ kind: 'reel.put', payload: { ...reel, place: text, via } }], {
+    const payload = { ...reel, place: text, via };
+    app.record([...putDrafts(app.store.floor(), payload, app.clock.nowMs())], {
       notice: { tone: 'plain', text: words.putAt(reel.reel, text) },
     });
     onClose();

@@ -9,6 +9,7 @@ import { ActGroup } from '../../ui/ActGroup.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { moistureWords } from '../../words/moisture.ts';
+import { packWords } from '../../words/packs.ts';
 import { printWords } from '../../words/print.ts';
 import { shellWords } from '../../words/shell.ts';
 import { stockWords } from '../../words/stock.ts';
@@ -16,7 +17,7 @@ import { say } from '../../words/words.ts';
 import { isUsedUp, LeftOfReel, type Listed, whereText } from './listed.tsx';
 
 /** What can be done with a reel in a dialog of its own. */
-export type ReelAct = 'count' | 'put' | 'air' | 'block';
+export type ReelAct = 'count' | 'put' | 'air' | 'split' | 'merge' | 'block' | 'pack';
 
 interface ReelDialogProps {
   readonly listed: Listed;
@@ -72,6 +73,7 @@ function Acts({ listed, onAct, onClose }: ReelDialogProps) {
   const { reel, isBlocked, life } = listed;
   const isEmpty = isUsedUp(listed);
   const isNamed = hasOwnId(reel.reel);
+  const canCut = reel.at === null && !isEmpty && isNamed;
   const act = (which: ReelAct, label: string, reason: string | null) => (
     <Button
       large
@@ -100,8 +102,11 @@ function Acts({ listed, onAct, onClose }: ReelDialogProps) {
             {say(printWords).label}
           </Button>
         )}
+        {!isEmpty && act('pack', say(packWords).open, verify)}
         {reel.at === null && !isEmpty && isNamed && act('put', words.put, verify)}
         {life !== null && !isEmpty && isNamed && act('air', say(moistureWords).open, verify)}
+        {canCut && act('split', words.split.act, verify)}
+        {canCut && act('merge', words.merge.act, verify)}
         {!isBlocked && act('block', words.block, block)}
         <Button large tone="quiet" onPress={onClose}>
           {say(shellWords).close}

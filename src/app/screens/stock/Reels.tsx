@@ -2,17 +2,17 @@
 
 import { useMemo, useState } from 'preact/hooks';
 import { blockReasons } from '../../../../shared/floor/fits.ts';
-import { placeOf } from '../../../../shared/floor/fold-places.ts';
 import { hasOwnId } from '../../../../shared/floor/reel-id.ts';
-import type { Reel } from '../../../../shared/floor/state.ts';
-import { compareText } from '../../../../shared/log/order.ts';
-import { moistureOfParts } from '../../../../shared/moisture/reel-life.ts';
+import type { FloorState, Reel } from '../../../../shared/floor/state.ts';
+import { moistureOfParts, type PartMoistureKnown, reelLife } from '../../../../shared/moisture/reel-life.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { AirDialog } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
+import { PackDialog } from '../../frame/packs-later.tsx';
 import { leftOn } from '../../left-on.ts';
 import { useRefusal } from '../../may.ts';
 import { reelName } from '../../reel-name.ts';
+import { address } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Field } from '../../ui/Field.tsx';
 import { countWords } from '../../words/count.ts';
@@ -21,31 +21,16 @@ import { printWords } from '../../words/print.ts';
 import { stockWords } from '../../words/stock.ts';
 import { formatCount, say } from '../../words/words.ts';
 import { BlockDialog } from './Blocks.tsx';
+import { type FoundReels, findReels, type ReelFilter, reelFilters } from './found-reels.ts';
 import { isUsedUp, LeftOfReel, type Listed, whereText } from './listed.tsx';
 import { PutAway, type PutReel } from './PutAway.tsx';
 import { putOf, type ReelAct, ReelDialog } from './ReelDialog.tsx';
+import { MergeDialog, SplitDialog } from './SplitMerge.tsx';
 
 /** Reels drawn at once; a search narrows the rest. */
 const SHOWN = 60;
-
-function matches(reel: Reel, query: string): boolean {
-  const words = query
-    .toLowerCase()
-    .split(/\s+/)
-    .filter((word) => word !== '');
-  const text = [
-    reel.reel,
-    reel.part,
-    reel.supplierPart,
-    reel.lot,
-    reel.dateCode,
-    reel.at?.slot,
-    placeOf(reel),
-  ]
-    .join(' ')
-    .toLowerCase();
-  return words.every((word) => text.includes(word));
-}
+/** Opened ones looked through for the first that end. */
+const MOST_OPENED = 2000;
 
 interface ReelsProps {
   readonly query: string;
@@ -68,8 +53,8 @@ export function Reels(props: ReelsProps) {
     props.opened === null ? null : { reel: props.opened, query: props.query },
   );
   const [doing, setDoing] = useState<{ readonly act: ReelAct; readonly listed: Listed } | null>(null);
+  const [filter, setFilter] = useState<ReelFilter>('all');
   const [putting, setPutting] = useState<PutReel | null>(null);
-  const stopDoing = () => setDoing(null);
   const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size, floor.parts.size]);
   const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
   const nowMs = app.clock.nowMs();
@@ -91,9 +76,10 @@ export function Reels(props: ReelsProps) {
   const openReel = asked?.query === props.query ? floor.reels.get(asked.reel) : undefined;
   const opened = openReel ? listedOf(openReel) : null;
   if (floor.reels.size === 0 && !isNew && props.fresh === null) return <p class="empty">{words.noReels}</p>;
-  const found = [...floor.reels.values()]
-    .filter((reel) => matches(reel, props.query))
-    .sort((a, b) => compareText(a.part ?? '', b.part ?? '') || compareText(a.reel, b.reel));
+  const endOf = (reel: Reel) =>
+    reelLife(floor, reel.reel, { line: lineOf(reel), part: moist.get(reel.part ?? '') ?? null, nowMs })
+      ?.expiresMs ?? Number.POSITIVE_INFINITY;
+  const { shown, count } = reelsToShow(floor, { query: props.query, filter, endOf });
   return (
     <section class="stack">
       <Field
@@ -104,9 +90,9 @@ export function Reels(props: ReelsProps) {
         autocomplete="off"
         value={props.query}
         onInput={props.onQuery}
-        help={`${words.searchHelp} ${words.found(found.length)}`}
       />
-      {found.length === 0 && <p class="empty">{words.none}</p>}
+      <Filters filter={filter} count={count} onChoose={setFilter} />
+      {count === 0 && <p class="empty">{words.none}</p>}
       {isNew && (
         <div>
           <Button tone="act" large testId="put-new" onPress={() => setPutting(props.scanned)}>
@@ -130,7 +116,7 @@ export function Reels(props: ReelsProps) {
         </div>
       )}
       <div class="reel-list" data-testid="reel-list">
-        {found.slice(0, SHOWN).map((reel) => (
+        {shown.map((reel) => (
           <ReelRow
             key={reel.reel}
             listed={listedOf(reel)}
@@ -138,7 +124,12 @@ export function Reels(props: ReelsProps) {
           />
         ))}
       </div>
-      {found.length > SHOWN && <p class="soft">{words.more(found.length - SHOWN)}</p>}
+      {count > shown.length && <p class="soft">{words.more(count - shown.length)}</p>}
+      <div class="no-print">
+        <a class="button" href={address('plant', 'parts', 'counts')} data-testid="reels-from-file">
+          {words.fromFile}
+        </a>
+      </div>
       {opened && (
         <ReelDialog
           listed={opened}
@@ -150,15 +141,12 @@ export function Reels(props: ReelsProps) {
           }}
         />
       )}
-      {doing?.act === 'count' && <ReelCount listed={doing.listed} onClose={stopDoing} />}
-      {doing?.act === 'block' && <BlockDialog reel={doing.listed.reel} onClose={stopDoing} />}
-      {doing?.act === 'air' && (
-        <AirDialog
-          reel={doing.listed.reel}
+      {doing && (
+        <Doing
+          {...doing}
           line={lineOf(doing.listed.reel)}
-          before={doing.listed.life}
           part={moist.get(doing.listed.reel.part ?? '') ?? null}
-          onClose={stopDoing}
+          onClose={() => setDoing(null)}
         />
       )}
       {putting && (
@@ -170,6 +158,88 @@ export function Reels(props: ReelsProps) {
       )}
     </section>
   );
+}
+
+/** The first reels of a search; opened ones by the end of their floor life. */
+function reelsToShow(
+  floor: FloorState,
+  asked: {
+    readonly query: string;
+    readonly filter: ReelFilter;
+    readonly endOf: (reel: Reel) => number;
+  },
+): FoundReels {
+  const { query, filter, endOf } = asked;
+  const found = findReels(floor, { query, filter, most: filter === 'opened' ? MOST_OPENED : SHOWN });
+  if (filter !== 'opened') return found;
+  const shown = found.shown
+    .map((reel) => ({ reel, endMs: endOf(reel) }))
+    .sort((a, b) => (a.endMs === b.endMs ? 0 : a.endMs - b.endMs))
+    .slice(0, SHOWN)
+    .map(({ reel }) => reel);
+  return { shown, count: found.count };
+}
+
+/** What the list is narrowed to, and how many that are. */
+function Filters(props: {
+  readonly filter: ReelFilter;
+  readonly count: number;
+  readonly onChoose: (filter: ReelFilter) => void;
+}) {
+  const words = say(stockWords);
+  return (
+    <div class="row no-print reel-filter">
+      <select
+        aria-label={words.filter}
+        data-testid="reels-filter"
+        value={props.filter}
+        onChange={(event) =>
+          props.onChoose(reelFilters.find((each) => each === event.currentTarget.value) ?? 'all')
+        }
+      >
+        {reelFilters.map((each) => (
+          <option key={each} value={each}>
+            {words.filters[each]}
+          </option>
+        ))}
+      </select>
+      <span class="soft grow">
+        {words.found(props.count)}. {words.searchHelp}
+      </span>
+    </div>
+  );
+}
+
+interface DoingProps {
+  readonly act: ReelAct;
+  readonly listed: Listed;
+  /** The line whose air counts for it. */
+  readonly line: string | null;
+  readonly part: PartMoistureKnown | null;
+  readonly onClose: () => void;
+}
+
+/** The dialog of what is done with a reel. */
+function Doing({ act, listed, line, part, onClose }: DoingProps) {
+  const { reel, life } = listed;
+  switch (act) {
+    case 'count':
+      return <ReelCount listed={listed} onClose={onClose} />;
+    case 'split':
+      return <SplitDialog reel={reel} onClose={onClose} />;
+    case 'merge':
+      return <MergeDialog reel={reel} onClose={onClose} />;
+    case 'block':
+      return <BlockDialog reel={reel} onClose={onClose} />;
+    case 'air':
+      return <AirDialog reel={reel} line={line} before={life} part={part} onClose={onClose} />;
+    case 'pack':
+      return <PackDialog reel={reel} wanted={null} onClose={onClose} />;
+    case 'put':
+      return null;
+    default:
+      return act satisfies never;
+  }
 }
 
 function ReelRow({ listed, onOpen }: { readonly listed: Listed; readonly onOpen: () => void }) {

@@ -1,25 +1,31 @@
-// Reels: what the store must bring for the run, how long each slot's reels last, every reel that the log knows, what is blocked.
+// Reels: what the store must bring for the run, how long each slot's reels last, every reel that the log knows, goods-in, what lies where,
+// what is blocked.
 
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { isPlaceInUse, placeOf } from '../../../../shared/floor/fold-places.ts';
 import { comparePlaces } from '../../../../shared/floor/place-order.ts';
+import type { PickLine } from '../../../../shared/forecast/outlook.ts';
 import { parseLabel } from '../../../../shared/labels/label.ts';
 import type { Supply } from '../../../../shared/outlook/supply.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { FindButton } from '../../frame/FindButton.tsx';
+import { listOfSupply } from '../../frame/find-lists.ts';
 import { holdText } from '../../frame/hold-text.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { reelName } from '../../reel-name.ts';
 import { place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
+import { feedWords } from '../../words/feeds.ts';
 import { stockWords } from '../../words/stock.ts';
 import { formatCount, formatDay, formatSpan, formatTime, say } from '../../words/words.ts';
 import { Blocks } from './Blocks.tsx';
 import type { PutReel } from './PutAway.tsx';
 import { Reels } from './Reels.tsx';
+import { Store } from './Store.tsx';
 import './stock.css';
 
-const tabs = ['bring', 'outlook', 'reels', 'blocks'] as const;
+const tabs = ['bring', 'outlook', 'reels', 'store', 'blocks'] as const;
 type Tab = (typeof tabs)[number];
 
 export function Stock({ watch }: { readonly watch: Watch }) {
@@ -85,6 +91,17 @@ export function Stock({ watch }: { readonly watch: Watch }) {
             </button>
           ))}
         </div>
+        <FindButton
+          testId="stock-find"
+          task={{
+            do: 'find',
+            list: listOfSupply(
+              known === null || known === 'asked' ? null : (outlook?.run.setup ?? null),
+              known === 'asked' ? null : known,
+            ),
+          }}
+          desk={null}
+        />
         <Button onPress={() => window.print()} testId="stock-print">
           <Icon name="print" /> {words.print}
         </Button>
@@ -98,6 +115,14 @@ export function Stock({ watch }: { readonly watch: Watch }) {
           scanned={scanned}
           fresh={fresh}
           opened={asked === 'reel' ? text : null}
+        />
+      )}
+      {tab === 'store' && (
+        <Store
+          onShow={(shown) => {
+            setQuery(shown);
+            setTab('reels');
+          }}
         />
       )}
       {tab === 'blocks' && <Blocks />}
@@ -160,7 +185,7 @@ function Bring({ supply, zone, hold }: SupplyProps) {
               <span class="tick" aria-hidden="true" />
               <b class="code part">{pick.part}</b>
               <b>
-                {words.reels(pick.reels)}
+                {reelsOf(pick)}
                 {pick.place !== '' && (
                   <span class="chip plain code" translate={false}>
                     {pick.place}
@@ -180,6 +205,11 @@ function Bring({ supply, zone, hold }: SupplyProps) {
       </div>
     </section>
   );
+}
+
+/** How many to bring, in the words of what it comes in. */
+function reelsOf({ reels, comesIn = 'tape' }: PickLine): string {
+  return comesIn === 'tape' ? say(stockWords).reels(reels) : say(feedWords).picks[comesIn](reels);
 }
 
 function ReelByReel({ supply, zone, hold }: SupplyProps) {

@@ -7,6 +7,11 @@ export const words: Sentences<typeof english> = {
   language: 'لغة هذا الجهاز',
   done: 'تم',
   steps: {
+    plant: {
+      title: 'المصنع',
+      text: 'اسمه ومنطقته الزمنية. يظهر الاسم على المطبوعات والملفات المصدّرة.',
+      act: 'تسمية المصنع',
+    },
     engineer: {
       title: 'أول مهندس',
       text: 'اسم وشارة ورمز PIN. المهندس يضيف الآخرين.',
@@ -37,6 +42,11 @@ export const words: Sentences<typeof english> = {
       text: 'اختبار واحد يبيّن هل يقرؤه هذا الجهاز صحيحًا.',
       act: 'اختبار الماسح',
     },
+    label: {
+      title: 'ملصق مطبوع',
+      text: 'امسح ملصق موضع: يجب أن يُقرأ على أنه ذلك الموضع.',
+      act: 'اختبار ملصق',
+    },
     practice: {
       title: 'تحميل أول، للتدريب',
       text: 'على نسخة من الخط. لا شيء يُحسب هناك.',
@@ -48,6 +58,7 @@ export const words: Sentences<typeof english> = {
       act: 'تحميل الخط',
     },
   },
+  fromFile: 'البدء بملف مصنع آخر',
   badges: 'طباعة الشارات',
   more: 'فتح',
   openOf: (step) => sentence`فتح: ${step}`,

@@ -25,6 +25,7 @@ export const words: Sentences<typeof english> = {
   nothing: 'الخط غير مُعدّ بعد.',
   shiftStart: 'بدء الوردية',
   splice: 'قائمة تحقق الوصل',
+  exchange: 'قائمة تحقق الاستبدال',
   next: 'ما التالي؟',
   plan: 'تخطيط هذا',
   same: 'مُعدّ الآن',

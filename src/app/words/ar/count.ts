@@ -48,6 +48,7 @@ export const words: Sentences<typeof english> = {
   takeBoth: 'استخدام الاثنين معًا',
   take: 'استخدام هذا العدد',
   bases: {
+    'one-by-one': 'عُدّت واحدة واحدة',
     label: 'الملصق',
     typed: 'كتابة',
     machine: 'عدّاد',

@@ -37,6 +37,11 @@ export const words: Sentences<typeof english> = {
   unlistedFeeder: (text) => sentence`«${text}» ليس في أي قائمة لهذا المصنع. هل هو المغذي؟`,
   placeHere: (place) => sentence`${place} مكان في المخزن: افتح «البكرات» لترى ما فيه.`,
   halfLabel: 'قُرئ جزء من الملصق فقط. امسحه كله من جديد، رقم القطعة أولًا.',
+  noPart: 'لا رقم قطعة معروفًا هنا على هذا الملصق. اكتب رقم القطعة أو اطلب تعليم الملصق.',
+  wrongKeyboard: (layout) =>
+    sentence`الماسح يكتب للوحة مفاتيح أخرى: ${layout}. لم يُقبل شيء. اضبط لوحة مفاتيح الماسح ثم امسح من جديد.`,
+  symbolsMissing: (have, of) =>
+    sentence`رسالة واحدة على عدة رموز؛ قُرئ حتى الآن: ${have} من ${of}. امسحها كلها في صورة كاميرا واحدة.`,
   cartHere: (cart) => sentence`${cart} عربة.`,
   cartDoor: (cart) => sentence`هل تثبّت العربة ${cart}؟`,
   oldReelDiffers: (slot, loaded) => sentence`ليست هذه البكرة التي على ${slot}. المطلوب: ${loaded}.`,

@@ -84,6 +84,8 @@ function sayAr(warning: LabelWarning): string {
       return sentence`${quote(warning.text)} ليس مستوى رطوبة`;
     case 'rule-unclear':
       return sentence`القاعدة ${quote(warning.rule)} تنطبق بأكثر من طريقة: لا تُستخدم`;
+    case 'full-ascii':
+      return `${quote(warning.text)} يبدو Code 39 بترميز ASCII الكامل: سيكون ${quote(warning.meant)}؛ اضبط الماسح عليه`;
     case 'gs1-unread':
       return sentence`في ${quote(warning.text)} معرّف GS1 غير معروف هنا: يُحفظ نصًا`;
     case 'gs1-check-digit':

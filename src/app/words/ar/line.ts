@@ -128,6 +128,7 @@ export const words: Sentences<typeof english> = {
   toRules: 'إدخال قواعد الخط',
   nothingDue: 'لا تنفد بكرة قبل نهاية التشغيل.',
   between: (early, late) => sentence`بين ${early} و${late}`,
+  withStops: (at) => sentence`نحو ${at} إذا توقف بقدر ما توقف حتى الآن`,
   inRange: (early, late) => sentence`خلال ${early} إلى ${late}`,
   window: (opens, closes) => sentence`الوصل من ${opens} إلى ${closes}`,
   windowNow: (closes) => sentence`صِل الآن، حتى ${closes}`,

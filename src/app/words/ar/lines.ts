@@ -23,6 +23,8 @@ export const words: Sentences<typeof english> = {
   addAcross: (slot) => sentence`إضافة الجانب الآخر: ${slot}`,
   addMachine: (slot) => sentence`إضافة الآلة التالية: ${slot}`,
   addBank: 'إضافة صف',
+  holdsTrays: 'صوانٍ دون مغذيات',
+  trays: 'صوانٍ',
   picture: 'كيف يبدو الخط',
   save: 'حفظ الخط',
   saved: (name) => sentence`حُفظ ${name}.`,

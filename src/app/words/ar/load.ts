@@ -30,6 +30,7 @@ export const words: Sentences<typeof english> = {
     seen: 'شوهد في هذا الفحص',
     spare: 'غير لازم، يجوز بقاؤه',
   },
+  trays: 'هنا صوانٍ لا مغذيات.',
   banks: (machine, bank) => sentence`${machine} · ${bank}`,
   front: 'أمامي',
   rear: 'خلفي',

@@ -40,6 +40,8 @@ export const words: Sentences<typeof english> = {
     sentence`على العربة ${f.cart} الآن ${f.carries} للموضع ${f.slot}. تبقى ${f.held} خارج العربة.`,
   cleared: (slot) => sentence`رُفع الحجز للموضع ${slot}.`,
   declined: 'رُفضت. تبقى البكرة خارج الخط.',
+  withoutPasskey: 'احفظ من دونه',
+  ownNotSigned: 'لم يوقّع مفتاح المرور، فلم يُحفظ شيء.',
   withPasskey: 'استخدام مفتاح المرور',
   passkeyAsks: 'يُطلب مفتاح المرور بعد هذا.',
   passkeyFailed: 'لم يوقّع مفتاح المرور، فلم يُكتب شيء. حاول من جديد، أو ألغِ واستخدم PIN.',

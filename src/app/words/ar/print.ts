@@ -69,6 +69,7 @@ export const words: Sentences<typeof english> = {
     noneOf: 'لا شيء',
     printed: 'طُبع من قبل',
     first: 'الملصقات المستهلكة من الورقة الأولى',
+    newBadges: 'الشارة المطبوعة جديدة: تتوقف السابقة عن العمل.',
     printMany: (count) => sentence`طباعة ${countedAfter.labels(count)}`,
     choose: 'اختر أولًا لأي شيء الملصقات',
   },

@@ -49,6 +49,13 @@ export const words: Sentences<typeof english> = {
   },
   wanted: 'مطبوع',
   found: 'وصل',
+  label: {
+    title: 'امسح ملصقًا مطبوعًا',
+    help: 'لموضع أو مغذٍ أو شارة أو بكرة.',
+    read: 'يُقرأ هذا الملصق.',
+    unknown: 'لا يعرف هذا الجهاز هذا الملصق.',
+    unknownHelp: 'امسحه مرة أخرى. وإن لم ينفع فاطبعه أكبر، أو أضفه إلى المصنع أولًا.',
+  },
   arrived: 'ما وصل',
   none: 'لا شيء بعد. امسح أي شيء: يظهر هنا، ومعه رموز التحكم.',
   characters: (count) => counted.characters(count),

@@ -1,6 +1,12 @@
 // The shipped checklists in Arabic: what each English text is called. Keys are the English texts as they ship, older versions too.
 
 export const words: Readonly<Record<string, string>> = {
+  Exchange: 'استبدال',
+  'The machine stands and nothing in it moves.': 'الآلة متوقفة ولا شيء يتحرك فيها.',
+  'What goes on was accepted for this slot.': 'ما يُركّب قُبل لهذا الموضع.',
+  'First pocket and pin 1 lie as on the one before.': 'الجيب الأول والطرف 1 كما في السابق.',
+  'It is in up to the stop and locked.': 'أُدخل حتى النهاية وأُقفل.',
+  'The first picks after it were watched.': 'رُوقبت أول الالتقاطات بعد الاستبدال.',
   // Titles and groups.
   Changeover: 'تبديل المنتج',
   Splice: 'الوصل',

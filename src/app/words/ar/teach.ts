@@ -109,6 +109,9 @@ export const words: Sentences<typeof english> = {
   fitsAlso: (rule, count) => sentence`تنطبق القاعدة «${rule}» على ${count} منها أيضًا.`,
   disagrees: (rule, count) =>
     sentence`تنطبق القاعدة «${rule}» على ${count} منها أيضًا وتقرؤها بشكل مختلف. ضيّق إحدى القاعدتين.`,
+  readsAnew: (count) => sentence`يُقرأ منها أكثر من قبل: ${count}.`,
+  variedTitle: 'ملصقات مشتقة من هذا الملصق',
+  variedNot: 'لا يُقرأ: يجب أن يكون كل جزء هنا بطول نظيره في الملصق الذي عُلّم.',
   before: 'من قبل',
   now: 'بهذه القاعدة',
   lostExamples: (count) => sentence`يقرؤها الإصدار الحالي ولم تعد تُقرأ: ${counted.labels(count)}.`,

@@ -87,6 +87,11 @@ const reasonsAr: ReasonWords = {
     say: (f) => sentence`في السجل المغذي ${f['feeder']} على ${f['slot']}.`,
     act: 'افحص رمز المغذي، أو أنزله هناك أولًا.',
   },
+  'feeder-aside': {
+    title: 'المغذي منحّى جانبًا',
+    say: (f) => `يجب ألا يُستعمل المغذي ${f['feeder']}: ${f['why']}.`,
+    act: 'خذ مغذيًا آخر. بعد صيانته سجّل ذلك عند المغذي.',
+  },
   'feeder-lanes': {
     title: 'لا مسار متبق في المغذي',
     say: (f) => sentence`مسارات المغذي ${f['feeder']}: ${f['lanes']}. هو في السجل على ${f['slots']} من قبل.`,
@@ -176,7 +181,13 @@ const reasonsAr: ReasonWords = {
 };
 
 export const words: Sentences<typeof english> = {
-  accepted: { load: 'البكرة صحيحة', splice: 'البكرة صحيحة للوصل', sweep: 'شوهدت' },
+  accepted: {
+    exchange: 'صحيح للاستبدال',
+    refill: 'صحيح لإعادة الملء',
+    load: 'البكرة صحيحة',
+    splice: 'البكرة صحيحة للوصل',
+    sweep: 'شوهدت',
+  },
   refused: 'مرفوضة',
   held: 'محجوزة للمشرف',
   wants: (slot) => sentence`الموضع ${slot} يطلب`,

@@ -22,6 +22,13 @@ export const words: Sentences<typeof english> = {
   shortMore: (count) => leftToRight(`+${count}`),
   more: (count) => sentence`ينتظر أيضًا: ${count}.`,
   show: 'عرض',
+  nobody: (line) => sentence`${line}: لم يستجب أحد`,
+  unanswered: {
+    due: (line, span) => sentence`على ${line} تحتاج إلى وصل. لم يستجب أحد منذ ${span}.`,
+    late: (line, span) => sentence`على ${line} توشك أن تنفد. لم يستجب أحد منذ ${span}.`,
+  },
+  showLine: (line) => sentence`عرض ${line}`,
+  noSound: 'لا صوت بعد: المس لسماع صوت الاختبار',
   acknowledge: 'سأذهب',
   blocked: (what, reason) => sentence`يغذّي قطعًا محظورة: ${what} (${reason}).`,
   blockedAct: 'أوقف الخط وارفع تلك البكرة.',

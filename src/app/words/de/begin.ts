@@ -7,6 +7,11 @@ export const words: Sentences<typeof english> = {
   language: 'Sprache dieses Tablets',
   done: 'erledigt',
   steps: {
+    plant: {
+      title: 'Das Werk',
+      text: 'Name und Zeitzone. Ausdrucke und Exporte tragen den Namen.',
+      act: 'Werk benennen',
+    },
     engineer: {
       title: 'Erster Ingenieur',
       text: 'Name, Ausweis und PIN. Der Ingenieur fügt alle anderen hinzu.',
@@ -37,6 +42,11 @@ export const words: Sentences<typeof english> = {
       text: 'Ein Test zeigt, ob dieses Tablet ihn richtig liest.',
       act: 'Scanner testen',
     },
+    label: {
+      title: 'Ein gedrucktes Etikett',
+      text: 'Scannen Sie ein Platzetikett: Es muss als sein Platz gelesen werden.',
+      act: 'Etikett testen',
+    },
     practice: {
       title: 'Zum Üben: das erste Rüsten',
       text: 'An einer Kopie der Linie. Dort zählt nichts.',
@@ -48,6 +58,7 @@ export const words: Sentences<typeof english> = {
       act: 'Linie rüsten',
     },
   },
+  fromFile: 'Mit der Datei eines anderen Werks beginnen',
   badges: 'Ausweise drucken',
   more: 'Öffnen',
   openOf: (step) => `Öffnen: ${step}`,

@@ -78,12 +78,17 @@ export const words: Sentences<typeof english> = {
   said: 'von Ihnen gewählt',
   asIn: (product) => `wie in ${product}`,
   width: {
+    tray: 'auf Trays',
+    maybeTray: 'auf Trays?',
     said: (mm) => `${mm} mm`,
     setup: (mm) => `${mm} mm`,
     usual: (mm) => `${mm} mm?`,
     none: 'Breite nicht bekannt',
   },
   faults: {
+    'on-trays': 'Hier stehen Trays, keine Feeder.',
+    'no-tray': 'Es kommt auf Trays; hier stehen Feeder.',
+    'look-alike': (part, slot) => `Leicht zu verwechseln mit ${part} daneben auf ${slot}.`,
     overlap: (part, slot) => `Im Weg von ${part} auf ${slot}.`,
     'over-end': (positions) =>
       `Sein Feeder belegt ${plural(positions, '1 Position', `${positions} Positionen`)} und ragt über das Ende der Bank hinaus.`,
@@ -93,6 +98,15 @@ export const words: Sentences<typeof english> = {
     'lane-width': (part) =>
       `Die Spur daneben führt ${part} auf einer anderen Gurtbreite. Prüfen Sie den Feeder.`,
   },
+  addBoard: 'Mit einer weiteren Baugruppe vorschlagen',
+  together: (boards) =>
+    `Vorgeschlagen zusammen mit: ${boards}. So werden über alle die wenigsten Feeder eingesetzt.`,
+  heldTitle: 'Baugruppen, die warten',
+  goOnWith: (board) => `Weiter mit ${board}`,
+  dragHelp: 'Ziehen Sie ein Teil am Griff auf einen anderen Platz, oder tippen Sie es an.',
+  freeOne: (slot) => `Frei: ${slot}`,
+  freeRange: (first, last) => `Frei: ${first} bis ${last}`,
+  bankOfTrays: (bank) => `${bank}: Trays`,
   change: (part) => `${part}: Platz ändern`,
   tapeWidth: 'Gurtbreite',
   widthUnknown: 'nicht bekannt',

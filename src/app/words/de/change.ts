@@ -24,6 +24,7 @@ export const words: Sentences<typeof english> = {
   nothing: 'Die Linie ist noch nicht gerüstet.',
   shiftStart: 'Schichtbeginn',
   splice: 'Checkliste Spleiß',
+  exchange: 'Checkliste Wechsel',
   next: 'Was kommt als Nächstes?',
   plan: 'Das planen',
   same: 'jetzt gerüstet',

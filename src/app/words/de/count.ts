@@ -45,6 +45,7 @@ export const words: Sentences<typeof english> = {
   takeBoth: 'Beide zusammen nehmen',
   take: 'Diese Zahl nehmen',
   bases: {
+    'one-by-one': 'einzeln gezählt',
     label: 'Etikett',
     typed: 'getippt',
     machine: 'Zähler',

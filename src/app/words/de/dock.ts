@@ -39,6 +39,12 @@ export const words: Sentences<typeof english> = {
   placeHere: (place) => `${place} ist ein Lagerort: Öffnen Sie Rollen, um zu sehen, was dort liegt.`,
   halfLabel:
     'Nur ein Teil des Etiketts wurde gelesen. Scannen Sie alles noch einmal, die Teilenummer zuerst.',
+  noPart:
+    'Keine Teilenummer auf diesem Etikett ist hier bekannt. Teilenummer eintippen oder das Etikett anlernen lassen.',
+  wrongKeyboard: (layout) =>
+    `Der Scanner tippt für eine andere Tastatur, ${layout}. Nichts wurde übernommen. Tastatur des Scanners einstellen, dann neu scannen.`,
+  symbolsMissing: (have, of) =>
+    `Eine Nachricht steht auf mehreren Codes; bisher gelesen: ${have} von ${of}. Alle in einem Kamerabild scannen.`,
   cartHere: (cart) => `${cart} ist ein Wagen.`,
   cartDoor: (cart) => `${cart} andocken?`,
   oldReelDiffers: (slot, loaded) => `Das ist nicht die Rolle auf ${slot}. Verlangt: ${loaded}.`,

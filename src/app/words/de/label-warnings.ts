@@ -83,6 +83,8 @@ function sayDe(warning: LabelWarning): string {
       return `${quote(warning.text)} ist keine MSL-Stufe`;
     case 'rule-unclear':
       return `die Etikettenregel ${quote(warning.rule)} passt auf mehr als eine Weise: nicht verwendet`;
+    case 'full-ascii':
+      return `${quote(warning.text)} sieht nach Code 39 in Full ASCII aus: Es wäre ${quote(warning.meant)}; Scanner darauf einstellen`;
     case 'gs1-unread':
       return `${quote(warning.text)} hat einen GS1-Bezeichner, der hier nicht bekannt ist: als Text behalten`;
     case 'gs1-check-digit':

@@ -162,6 +162,7 @@ export const words: Sentences<typeof english> = {
   toRules: 'Linienregeln eingeben',
   nothingDue: 'Keine Rolle läuft vor dem Ende des Laufs leer.',
   between: (early, late) => `zwischen ${early} und ${late}`,
+  withStops: (at) => `etwa ${at}, wenn sie so oft steht wie bisher`,
   inRange: (early, late) => `in ${early} bis ${late}`,
   window: (opens, closes) => `spleißen von ${opens} bis ${closes}`,
   windowNow: (closes) => `jetzt spleißen, bis ${closes}`,

@@ -22,6 +22,8 @@ export const words: Sentences<typeof english> = {
   addAcross: (slot) => `Andere Seite hinzufügen: ${slot}`,
   addMachine: (slot) => `Nächste Maschine hinzufügen: ${slot}`,
   addBank: 'Bank hinzufügen',
+  holdsTrays: 'Trays, keine Feeder',
+  trays: 'Trays',
   picture: 'So sieht die Linie aus',
   save: 'Linie speichern',
   saved: (name) => `${name} gespeichert.`,

@@ -31,6 +31,7 @@ export const words: Sentences<typeof english> = {
     seen: 'in dieser Runde gesehen',
     spare: 'nicht nötig, darf bleiben',
   },
+  trays: 'Hier stehen Trays, keine Feeder.',
   banks: (machine, bank) => `${machine} · ${bank}`,
   front: 'vorn',
   rear: 'hinten',

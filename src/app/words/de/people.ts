@@ -47,6 +47,8 @@ export const words: Sentences<typeof english> = {
   cartKept: (f) => `${f.cart} hat jetzt ${f.carries} für ${f.slot}. ${f.held} kommt nicht auf den Wagen.`,
   cleared: (slot) => `Für ${slot} freigegeben.`,
   declined: 'Abgelehnt. Die Rolle kommt nicht auf die Linie.',
+  withoutPasskey: 'Ohne speichern',
+  ownNotSigned: 'Der Passkey hat nicht signiert. Nichts wurde gespeichert.',
   withPasskey: 'Passkey verwenden',
   passkeyAsks: 'Als Nächstes wird der Passkey verlangt.',
   passkeyFailed:

@@ -74,6 +74,7 @@ export const words: Sentences<typeof english> = {
     noneOf: 'Keine',
     printed: 'schon gedruckt',
     first: 'Auf dem ersten Bogen fehlende Etiketten',
+    newBadges: 'Ein gedruckter Ausweis ist ein neuer: der bisherige gilt nicht mehr.',
     printMany: (count) => plural(count, '1 Etikett drucken', `${count} Etiketten drucken`),
     choose: 'Zuerst wählen, was ein Etikett bekommt',
   },

@@ -53,6 +53,14 @@ export const words: Sentences<typeof english> = {
   },
   wanted: 'gedruckt',
   found: 'angekommen',
+  label: {
+    title: 'Scannen Sie ein gedrucktes Etikett',
+    help: 'Von Platz, Feeder, Ausweis oder Rolle.',
+    read: 'Dieses Etikett wird gelesen.',
+    unknown: 'Dieses Tablet kennt dieses Etikett nicht.',
+    unknownHelp:
+      'Scannen Sie es noch einmal. Hilft das nicht, drucken Sie es größer oder legen Sie es zuerst im Werk an.',
+  },
   arrived: 'Was ankam',
   none: 'Noch nichts. Scannen Sie etwas: Es erscheint hier, mit Steuerzeichen.',
   characters: (count) => `${count} Zeichen`,

@@ -114,6 +114,7 @@ export const words: Sentences<typeof english> = {
       'Die Mappe ist beschädigt und lässt sich nicht öffnen. Speichern Sie sie neu als XLSX oder CSV.',
     'too-large':
       'Die Datei ist größer als 64 MB. Exportieren Sie nur die Rüstung, ohne Bilder oder andere Blätter.',
+    'too-wide': 'Eine Zeile hat mehr als 1000 gefüllte Spalten. Speichern Sie nur die Spalten der Liste.',
     'too-many-slots': 'Es sind mehr als 5000 Plätze. Wählen Sie die Platzliste einer Linie.',
     failed:
       'Die Datei konnte nicht gelesen werden. Speichern Sie sie als CSV und versuchen Sie es noch einmal.',

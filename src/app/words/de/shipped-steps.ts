@@ -1,6 +1,12 @@
 // The checklists that come with the tool, in German: English sentence -> German.
 
 export const words: Readonly<Record<string, string>> = {
+  Exchange: 'Wechsel',
+  'The machine stands and nothing in it moves.': 'Die Maschine steht, und nichts in ihr bewegt sich.',
+  'What goes on was accepted for this slot.': 'Was aufgesetzt wird, wurde für diesen Platz angenommen.',
+  'First pocket and pin 1 lie as on the one before.': 'Erste Tasche und Pin 1 liegen wie beim vorigen.',
+  'It is in up to the stop and locked.': 'Es sitzt bis zum Anschlag und ist verriegelt.',
+  'The first picks after it were watched.': 'Die ersten Abholungen danach wurden beobachtet.',
   // Titles and headings.
   Changeover: 'Umrüstung',
   Splice: 'Spleiß',

@@ -125,6 +125,9 @@ export const words: Sentences<typeof english> = {
       `Die Regel „${rule}“ passt auch auf 1 davon und liest es anders. Machen Sie eine der beiden enger.`,
       `Die Regel „${rule}“ passt auch auf ${count} davon und liest sie anders. Machen Sie eine der beiden enger.`,
     ),
+  readsAnew: (count) => `Sagt mehr als vorher: ${count}.`,
+  variedTitle: 'Etiketten, die aus diesem gebildet sind',
+  variedNot: 'Wird nicht gelesen: Hier muss jedes Stück so lang sein wie auf dem angelernten Etikett.',
   before: 'vorher',
   now: 'mit dieser Regel',
   lostExamples: (count) =>

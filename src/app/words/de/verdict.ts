@@ -89,6 +89,11 @@ const reasonsDe: ReasonWords = {
     say: (f) => `Laut Protokoll ist Feeder ${f['feeder']} auf ${f['slot']}.`,
     act: 'Prüfen Sie den Code des Feeders, oder rüsten Sie dort zuerst ab.',
   },
+  'feeder-aside': {
+    title: 'Feeder ist ausgesondert',
+    say: (f) => `Feeder ${f['feeder']} darf nicht verwendet werden: ${f['why']}.`,
+    act: 'Nehmen Sie einen anderen Feeder. Nach der Wartung tragen Sie sie beim Feeder ein.',
+  },
   'feeder-lanes': {
     title: 'Feeder hat keine Spur frei',
     say: (f) =>
@@ -180,7 +185,13 @@ const reasonsDe: ReasonWords = {
 };
 
 export const words: Sentences<typeof english> = {
-  accepted: { load: 'Richtige Rolle', splice: 'Richtige Rolle zum Spleißen', sweep: 'Gesehen' },
+  accepted: {
+    exchange: 'Richtig für den Wechsel',
+    refill: 'Richtig zum Nachfüllen',
+    load: 'Richtige Rolle',
+    splice: 'Richtige Rolle zum Spleißen',
+    sweep: 'Gesehen',
+  },
   refused: 'Abgelehnt',
   held: 'Wartet auf Schichtleiter',
   wants: (slot) => `${slot} braucht`,

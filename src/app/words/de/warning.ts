@@ -21,6 +21,13 @@ export const words: Sentences<typeof english> = {
   shortMore: (count) => `+${count}`,
   more: (count) => plural(count, '1 weitere wartet.', `${count} weitere warten.`),
   show: 'Zeigen',
+  nobody: (line) => `${line}: niemand hat reagiert`,
+  unanswered: {
+    due: (line, span) => `auf ${line} muss gespleißt werden. Seit ${span} hat niemand reagiert.`,
+    late: (line, span) => `auf ${line} läuft gleich leer. Seit ${span} hat niemand reagiert.`,
+  },
+  showLine: (line) => `${line} zeigen`,
+  noSound: 'Noch kein Ton: tippen und den Testton hören',
   acknowledge: 'Ich gehe',
   blocked: (what, reason) => `verarbeitet gesperrte Bauteile: ${what} (${reason}).`,
   blockedAct: 'Linie anhalten und diese Rolle herunternehmen.',

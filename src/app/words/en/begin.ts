@@ -3,6 +3,11 @@ export const words = {
   language: 'Language of this tablet',
   done: 'done',
   steps: {
+    plant: {
+      title: 'The plant',
+      text: 'Its name and time zone. Prints and exports carry the name.',
+      act: 'Name the plant',
+    },
     engineer: {
       title: 'First engineer',
       text: 'A name, a badge and a PIN. The engineer adds everybody else.',
@@ -33,6 +38,11 @@ export const words = {
       text: 'One test shows whether this tablet reads it right.',
       act: 'Test the scanner',
     },
+    label: {
+      title: 'A printed label',
+      text: 'Scan one slot label: it must be read as its slot.',
+      act: 'Test a label',
+    },
     practice: {
       title: 'A first load, to practise',
       text: 'On a copy of the line. Nothing counts there.',
@@ -44,6 +54,7 @@ export const words = {
       act: 'Load the line',
     },
   },
+  fromFile: 'Begin from another plant’s file',
   badges: 'Print badges',
   more: 'Open',
   openOf: (step: string) => `Open: ${step}`,

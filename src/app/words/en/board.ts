@@ -72,12 +72,17 @@ export const words = {
   said: 'chosen by you',
   asIn: (product: string) => `as in ${product}`,
   width: {
+    tray: 'on trays',
+    maybeTray: 'on trays?',
     said: (mm: number) => `${mm} mm`,
     setup: (mm: number) => `${mm} mm`,
     usual: (mm: number) => `${mm} mm?`,
     none: 'width not known',
   },
   faults: {
+    'on-trays': 'Trays stand here, no feeders.',
+    'no-tray': 'It comes on trays; feeders stand here.',
+    'look-alike': (part: string, slot: string) => `Easily taken for ${part} beside it on ${slot}.`,
     overlap: (part: string, slot: string) => `In the way of ${part} on ${slot}.`,
     'over-end': (positions: number) =>
       `Its feeder takes ${plural(positions, '1 position', `${positions} positions`)} and reaches past the end of the bank.`,
@@ -87,12 +92,22 @@ export const words = {
     'lane-width': (part: string) =>
       `The lane beside it feeds ${part} on another tape width. Check the feeder.`,
   },
+  addBoard: 'Propose with another board',
+  together: (boards: string) =>
+    `Proposed together with: ${boards}. So the fewest feeders are put in over all of them.`,
+  heldTitle: 'Boards that wait',
+  goOnWith: (board: string) => `Go on with ${board}`,
+  dragHelp: 'Drag a part by its handle to another slot, or tap it.',
+  freeOne: (slot: string) => `Free: ${slot}`,
+  freeRange: (first: string, last: string) => `Free: ${first} to ${last}`,
+  bankOfTrays: (bank: string) => `${bank}: trays`,
   change: (part: string) => `${part}: change the slot`,
   tapeWidth: 'Tape width',
   widthUnknown: 'not known',
   widthFrom: {
     said: 'Entered by you.',
     setup: 'From the newest setup with this part.',
+    list: 'From the part list.',
     usual: 'Usual for its package. It counts for room only; feeders are not checked against it.',
     none: 'Its feeder counts as one position until you enter the width.',
   },

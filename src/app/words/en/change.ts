@@ -23,6 +23,7 @@ export const words = {
   nothing: 'The line is not set up yet.',
   shiftStart: 'Start of shift',
   splice: 'Splice checklist',
+  exchange: 'Exchange checklist',
   next: 'What comes next?',
   plan: 'Plan this',
   same: 'set up now',

@@ -44,6 +44,7 @@ export const words = {
   takeBoth: 'Use both together',
   take: 'Use this count',
   bases: {
+    'one-by-one': 'counted one by one',
     label: 'label',
     typed: 'typed',
     machine: 'counter',

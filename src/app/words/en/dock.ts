@@ -33,6 +33,11 @@ export const words = {
   unlistedFeeder: (text: string) => `“${text}” is not on any list of this plant. Is it the feeder?`,
   placeHere: (place: string) => `${place} is a place in the store: open Reels to see what is there.`,
   halfLabel: 'Only part of the label was read. Scan all of it again, the part number first.',
+  noPart: 'No part number on this label is known here. Type the part number, or have the label taught.',
+  wrongKeyboard: (layout: string) =>
+    `The scanner types for another keyboard, ${layout}. Nothing was taken. Set the scanner’s keyboard, then scan again.`,
+  symbolsMissing: (have: number, of: number) =>
+    `One message stands on several codes; read so far: ${have} of ${of}. Scan all of them in one camera picture.`,
   cartHere: (cart: string) => `${cart} is a cart.`,
   cartDoor: (cart: string) => `Dock ${cart}?`,
   oldReelDiffers: (slot: string, loaded: string) => `That is not the reel on ${slot}. Wanted: ${loaded}.`,

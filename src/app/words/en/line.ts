@@ -150,6 +150,7 @@ export const words = {
   toRules: 'Enter the line’s rules',
   nothingDue: 'No reel runs out before the run ends.',
   between: (early: string, late: string) => `between ${early} and ${late}`,
+  withStops: (at: string) => `about ${at} if it stops as often as so far`,
   inRange: (early: string, late: string) => `in ${early} to ${late}`,
   window: (opens: string, closes: string) => `splice from ${opens} to ${closes}`,
   windowNow: (closes: string) => `splice now, until ${closes}`,

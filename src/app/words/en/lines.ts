@@ -20,6 +20,8 @@ export const words = {
   addAcross: (slot: string) => `Add the other side: ${slot}`,
   addMachine: (slot: string) => `Add the next machine: ${slot}`,
   addBank: 'Add a bank',
+  holdsTrays: 'Trays, no feeders',
+  trays: 'trays',
   picture: 'What the line looks like',
   save: 'Save line',
   saved: (name: string) => `${name} saved.`,

@@ -29,6 +29,7 @@ export const words = {
     seen: 'seen in this sweep',
     spare: 'not needed, may stay',
   },
+  trays: 'Trays stand here, no feeders.',
   banks: (machine: string, bank: string) => `${machine} · ${bank}`,
   front: 'front',
   rear: 'rear',

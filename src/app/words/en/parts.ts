@@ -3,6 +3,7 @@ import { plural } from '../words.ts';
 
 export const words = {
   tabs: {
+    list: 'Part list',
     approved: 'Approved parts',
     feeders: 'Feeders',
     types: 'Feeder types',

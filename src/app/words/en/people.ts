@@ -48,6 +48,8 @@ export const words = {
   }) => `${f.cart} now has ${f.carries} for ${f.slot}. ${f.held} stays off the cart.`,
   cleared: (slot: string) => `Cleared for ${slot}.`,
   declined: 'Declined. The reel stays off the line.',
+  withoutPasskey: 'Save without it',
+  ownNotSigned: 'The passkey did not sign, so nothing was saved.',
   withPasskey: 'Use the passkey',
   passkeyAsks: 'The passkey is asked for next.',
   passkeyFailed: 'The passkey did not sign, so nothing was written. Try again, or cancel and use the PIN.',

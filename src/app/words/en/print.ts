@@ -73,6 +73,7 @@ export const words = {
     noneOf: 'None',
     printed: 'printed before',
     first: 'Labels gone from the first sheet',
+    newBadges: 'A printed badge is a new one: the badge before stops working.',
     printMany: (count: number) => plural(count, 'Print 1 label', `Print ${count} labels`),
     choose: 'Choose what to label first',
   },

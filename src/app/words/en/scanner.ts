@@ -56,6 +56,13 @@ export const words = {
   },
   wanted: 'printed',
   found: 'arrived',
+  label: {
+    title: 'Scan a printed label',
+    help: 'Of a slot, a feeder, a badge or a reel.',
+    read: 'This label is read.',
+    unknown: 'This tablet does not know this label.',
+    unknownHelp: 'Scan it again. If that does not help, print it larger, or add it to the plant first.',
+  },
   arrived: 'What arrived',
   none: 'Nothing yet. Scan anything: it shows here, control characters included.',
   characters: (count: number) => plural(count, '1 character', `${count} characters`),

@@ -111,6 +111,7 @@ export const words = {
     'old-workbook': 'This is an old workbook format. Save it as XLSX or CSV.',
     'broken-workbook': 'The workbook is damaged and cannot be opened. Save it again as XLSX or CSV.',
     'too-large': 'The file is larger than 64 MB. Export the setup alone, without pictures or other sheets.',
+    'too-wide': 'A row has more than 1,000 filled columns. Save the list with its own columns alone.',
     'too-many-slots': 'There are more than 5,000 slots. Choose the slot list of one line.',
     failed: 'The file could not be read. Save it as CSV and try again.',
   },

@@ -132,6 +132,9 @@ export const words = {
       `The rule “${rule}” fits 1 of them too and reads it differently. Make one of the two tighter.`,
       `The rule “${rule}” fits ${count} of them too and reads them differently. Make one of the two tighter.`,
     ),
+  readsAnew: (count: number) => `Says more of them than before: ${count}.`,
+  variedTitle: 'Labels made up from this one',
+  variedNot: 'Not read: here each piece must be as long as on the label you taught.',
   before: 'before',
   now: 'with this rule',
   lostExamples: (count: number) =>

@@ -84,6 +84,11 @@ const reasonsEn: ReasonWords = {
     say: (f) => `The log has feeder ${f['feeder']} on ${f['slot']}.`,
     act: 'Check the feeder’s code, or unload it there first.',
   },
+  'feeder-aside': {
+    title: 'Feeder is set aside',
+    say: (f) => `Feeder ${f['feeder']} must not be used: ${f['why']}.`,
+    act: 'Take another feeder. Once it was seen to, say so at the feeder.',
+  },
   'feeder-lanes': {
     title: 'Feeder has no lane left',
     say: (f) => `Feeder ${f['feeder']} has lanes: ${f['lanes']}. The log has it on ${f['slots']} already.`,
@@ -170,7 +175,13 @@ const reasonsEn: ReasonWords = {
 };
 
 export const words = {
-  accepted: { load: 'Right reel', splice: 'Right reel to splice', sweep: 'Seen' },
+  accepted: {
+    exchange: 'Right one to exchange',
+    refill: 'Right one to pour in',
+    load: 'Right reel',
+    splice: 'Right reel to splice',
+    sweep: 'Seen',
+  },
   refused: 'Refused',
   held: 'Held for the lead',
   wants: (slot: string) => `${slot} wants`,

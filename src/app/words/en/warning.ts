@@ -20,6 +20,13 @@ export const words = {
   shortMore: (count: number) => `+${count}`,
   more: (count: number) => plural(count, '1 more waits.', `${count} more wait.`),
   show: 'Show',
+  nobody: (line: string) => `${line}: nobody has answered`,
+  unanswered: {
+    due: (line: string, span: string) => `on ${line} is due for a splice. Nobody has answered for ${span}.`,
+    late: (line: string, span: string) => `on ${line} is about to run dry. Nobody has answered for ${span}.`,
+  },
+  showLine: (line: string) => `Show ${line}`,
+  noSound: 'No sound yet: tap to hear the test tone',
   acknowledge: 'I’ll go',
   blocked: (what: string, reason: string) => `runs blocked parts: ${what} (${reason}).`,
   blockedAct: 'Stop the line and take that reel off.',

@@ -7,6 +7,11 @@ export const words: Sentences<typeof english> = {
   language: 'Idioma de esta tableta',
   done: 'hecho',
   steps: {
+    plant: {
+      title: 'La planta',
+      text: 'Su nombre y su zona horaria. Las hojas impresas y las exportaciones llevan el nombre.',
+      act: 'Dar nombre a la planta',
+    },
     engineer: {
       title: 'Primer ingeniero',
       text: 'Un nombre, una tarjeta y un PIN. El ingeniero añade a los demás.',
@@ -37,6 +42,11 @@ export const words: Sentences<typeof english> = {
       text: 'Una prueba muestra si esta tableta lo lee bien.',
       act: 'Probar el escáner',
     },
+    label: {
+      title: 'Una etiqueta impresa',
+      text: 'Escanee la etiqueta de una posición: debe leerse como esa posición.',
+      act: 'Probar una etiqueta',
+    },
     practice: {
       title: 'Una primera carga, para practicar',
       text: 'En una copia de la línea. Allí nada cuenta.',
@@ -48,6 +58,7 @@ export const words: Sentences<typeof english> = {
       act: 'Cargar la línea',
     },
   },
+  fromFile: 'Empezar con el archivo de otra planta',
   badges: 'Imprimir tarjetas',
   more: 'Abrir',
   openOf: (step) => `Abrir: ${step}`,

@@ -73,12 +73,17 @@ export const words: Sentences<typeof english> = {
   said: 'elegida por usted',
   asIn: (product) => `como en ${product}`,
   width: {
+    tray: 'en bandejas',
+    maybeTray: '¿en bandejas?',
     said: (mm) => `${mm} mm`,
     setup: (mm) => `${mm} mm`,
     usual: (mm) => `¿${mm} mm?`,
     none: 'ancho desconocido',
   },
   faults: {
+    'on-trays': 'Aquí hay bandejas, no alimentadores.',
+    'no-tray': 'Viene en bandejas; aquí hay alimentadores.',
+    'look-alike': (part, slot) => `Fácil de confundir con ${part}, al lado en ${slot}.`,
     overlap: (part, slot) => `Estorba a ${part} en ${slot}.`,
     'over-end': (positions) =>
       `Su alimentador ocupa ${plural(positions, '1 posición', `${positions} posiciones`)} y pasa del final del banco.`,
@@ -88,12 +93,21 @@ export const words: Sentences<typeof english> = {
     'lane-width': (part) =>
       `El carril de al lado lleva ${part} con otro ancho de cinta. Compruebe el alimentador.`,
   },
+  addBoard: 'Proponer con otra placa',
+  together: (boards) => `Se propone junto con: ${boards}. Así se ponen los menos alimentadores entre todas.`,
+  heldTitle: 'Placas que esperan',
+  goOnWith: (board) => `Seguir con ${board}`,
+  dragHelp: 'Arrastre una pieza por su asa a otra posición, o tóquela.',
+  freeOne: (slot) => `Libre: ${slot}`,
+  freeRange: (first, last) => `Libres: de ${first} a ${last}`,
+  bankOfTrays: (bank) => `${bank}: bandejas`,
   change: (part) => `${part}: cambiar la posición`,
   tapeWidth: 'Ancho de cinta',
   widthUnknown: 'desconocido',
   widthFrom: {
     said: 'Lo dijo usted.',
     setup: 'De la preparación más nueva con este componente.',
+    list: 'De la lista de componentes.',
     usual:
       'Habitual en su encapsulado. Solo cuenta para el sitio; los alimentadores no se comprueban con él.',
     none: 'Su alimentador cuenta como una posición hasta que diga más.',

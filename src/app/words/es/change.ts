@@ -24,6 +24,7 @@ export const words: Sentences<typeof english> = {
   nothing: 'La línea aún no está montada.',
   shiftStart: 'Inicio de turno',
   splice: 'Lista de empalme',
+  exchange: 'Lista de cambio de envase',
   next: '¿Qué viene después?',
   plan: 'Planear este',
   same: 'montado ahora',

@@ -44,6 +44,7 @@ export const words: Sentences<typeof english> = {
   takeBoth: 'Usar las dos juntas',
   take: 'Usar esta cuenta',
   bases: {
+    'one-by-one': 'contadas una a una',
     label: 'etiqueta',
     typed: 'tecleado',
     machine: 'contador',

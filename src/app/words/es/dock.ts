@@ -37,6 +37,12 @@ export const words: Sentences<typeof english> = {
   unlistedFeeder: (text) => `«${text}» no está en ninguna lista de la planta. ¿Es el alimentador?`,
   placeHere: (place) => `${place} es un lugar del almacén: abra Bobinas para ver qué hay.`,
   halfLabel: 'Solo se leyó parte de la etiqueta. Escanéela entera otra vez, primero la referencia.',
+  noPart:
+    'Ninguna referencia de esta etiqueta se conoce aquí. Escriba la referencia o pida que se enseñe la etiqueta.',
+  wrongKeyboard: (layout) =>
+    `El lector escribe para otro teclado, ${layout}. No se aceptó nada. Ajuste el teclado del lector y escanee otra vez.`,
+  symbolsMissing: (have, of) =>
+    `Un mensaje ocupa varios códigos; leídos hasta ahora: ${have} de ${of}. Escanéelos todos en una sola imagen de la cámara.`,
   cartHere: (cart) => `${cart} es un carro.`,
   cartDoor: (cart) => `¿Acoplar ${cart}?`,
   oldReelDiffers: (slot, loaded) => `Esa no es la bobina de ${slot}. Se espera: ${loaded}.`,

@@ -83,6 +83,8 @@ function sayEs(warning: LabelWarning): string {
       return `${quote(warning.text)} no es un nivel de humedad`;
     case 'rule-unclear':
       return `la regla ${quote(warning.rule)} encaja de más de una manera: no se usa`;
+    case 'full-ascii':
+      return `${quote(warning.text)} parece Code 39 en ASCII completo: sería ${quote(warning.meant)}; ajuste así el lector`;
     case 'gs1-unread':
       return `${quote(warning.text)} lleva un identificador GS1 que aquí no se conoce: se guarda como texto`;
     case 'gs1-check-digit':

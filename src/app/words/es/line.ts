@@ -159,6 +159,7 @@ export const words: Sentences<typeof english> = {
   toRules: 'Apuntar las reglas de la línea',
   nothingDue: 'Ninguna bobina se acaba antes que la tirada.',
   between: (early, late) => `entre ${early} y ${late}`,
+  withStops: (at) => `hacia las ${at} si para tanto como hasta ahora`,
   inRange: (early, late) => `en ${early} a ${late}`,
   window: (opens, closes) => `empalme de ${opens} a ${closes}`,
   windowNow: (closes) => `empalme ya, hasta ${closes}`,

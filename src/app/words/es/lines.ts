@@ -22,6 +22,8 @@ export const words: Sentences<typeof english> = {
   addAcross: (slot) => `Añadir el otro lado: ${slot}`,
   addMachine: (slot) => `Añadir la máquina siguiente: ${slot}`,
   addBank: 'Añadir un banco',
+  holdsTrays: 'Bandejas, sin alimentadores',
+  trays: 'bandejas',
   picture: 'Así queda la línea',
   save: 'Guardar línea',
   saved: (name) => `${name}: guardada.`,

@@ -30,6 +30,7 @@ export const words: Sentences<typeof english> = {
     seen: 'vista en este repaso',
     spare: 'no hace falta, puede quedarse',
   },
+  trays: 'Aquí hay bandejas, no alimentadores.',
   banks: (machine, bank) => `${machine} · ${bank}`,
   front: 'frente',
   rear: 'trasera',

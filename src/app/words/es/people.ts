@@ -44,6 +44,8 @@ export const words: Sentences<typeof english> = {
   cartKept: (f) => `${f.cart} tiene ahora ${f.carries} para ${f.slot}. ${f.held} queda fuera del carro.`,
   cleared: (slot) => `Liberada para ${slot}.`,
   declined: 'Rechazada. La bobina queda fuera de la línea.',
+  withoutPasskey: 'Guardar sin ella',
+  ownNotSigned: 'La clave de acceso no firmó; no se guardó nada.',
   withPasskey: 'Usar la llave de acceso',
   passkeyAsks: 'Ahora se pide la llave de acceso.',
   passkeyFailed:

@@ -74,6 +74,7 @@ export const words: Sentences<typeof english> = {
     noneOf: 'Ninguno',
     printed: 'ya impresa',
     first: 'Etiquetas gastadas de la primera hoja',
+    newBadges: 'Una tarjeta impresa es nueva: la anterior deja de valer.',
     printMany: (count) => plural(count, 'Imprimir 1 etiqueta', `Imprimir ${count} etiquetas`),
     choose: 'Elija primero qué etiquetar',
   },

@@ -55,6 +55,13 @@ export const words: Sentences<typeof english> = {
   },
   wanted: 'impreso',
   found: 'llegó',
+  label: {
+    title: 'Escanee una etiqueta impresa',
+    help: 'De una posición, un alimentador, una tarjeta o una bobina.',
+    read: 'Esta etiqueta se lee.',
+    unknown: 'Esta tableta no conoce esta etiqueta.',
+    unknownHelp: 'Escanéela otra vez. Si no ayuda, imprímala más grande o añádala antes a la planta.',
+  },
   arrived: 'Lo que llegó',
   none: 'Nada aún. Escanee lo que sea: se ve aquí, con sus caracteres de control.',
   characters: (count) => plural(count, '1 carácter', `${count} caracteres`),

@@ -222,6 +222,15 @@ const es: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `Designador ${f['designator']}: ${f['found']} en esta fila, ${f['wanted']} en el archivo de colocación o en la lista de materiales. Compruebe cuál vale.`,
   sheetDesignatorTwice: (f) =>
     `El designador ${f['designator']} ya está en la fila ${f['first']}. Cuenta allí.`,
+  listPartEmpty: () => 'La fila no tiene referencia, pero otras celdas están llenas. Complétela.',
+  listPackingUnknown: (f) =>
+    `«${f['found']}» no es cinta, cinta cortada, bandeja, tubo ni granel; se omite. Corríjalo.`,
+  listAgeUnreadable: (f) =>
+    `El límite de edad «${f['found']}» no es un número de meses; se omite. Escriba 24 o 2 años.`,
+  listReelEmpty: () => 'La fila no tiene id de bobina y se omite. Complétela.',
+  listReelTwice: (f) => `La bobina ${f['found']} ya está en la fila ${f['first']}. Vale su último recuento.`,
+  listCountUnreadable: (f) =>
+    `La cantidad «${f['found']}» no es un entero de piezas; la fila se omite. Corríjala.`,
 };
 
 export const words: Sentences<typeof english> = { say: (problem) => es[problem.code](problem.facts) };

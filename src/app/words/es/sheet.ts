@@ -113,6 +113,7 @@ export const words: Sentences<typeof english> = {
     'old-workbook': 'Es un formato de libro antiguo. Guárdelo como XLSX o CSV.',
     'broken-workbook': 'El libro está dañado y no se puede abrir. Guárdelo otra vez como XLSX o CSV.',
     'too-large': 'El archivo pasa de 64 MB. Exporte solo el montaje, sin imágenes ni otras hojas.',
+    'too-wide': 'Una fila tiene más de 1.000 columnas con texto. Guarde solo las columnas de la lista.',
     'too-many-slots': 'Hay más de 5.000 posiciones. Elija la lista de una sola línea.',
     failed: 'El archivo no se pudo leer. Guárdelo como CSV e inténtelo otra vez.',
   },

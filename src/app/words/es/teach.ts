@@ -130,6 +130,9 @@ export const words: Sentences<typeof english> = {
       `La regla «${rule}» también encaja en 1 de ellas y la lee de otro modo. Haga una de las dos más estrecha.`,
       `La regla «${rule}» también encaja en ${count} de ellas y las lee de otro modo. Haga una de las dos más estrecha.`,
     ),
+  readsAnew: (count) => `Dice más que antes de: ${count}.`,
+  variedTitle: 'Etiquetas inventadas a partir de esta',
+  variedNot: 'No se lee: aquí cada pieza debe ser tan larga como en la etiqueta enseñada.',
   before: 'antes',
   now: 'con esta regla',
   lostExamples: (count) =>

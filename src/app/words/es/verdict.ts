@@ -89,6 +89,11 @@ const reasonsEs: ReasonWords = {
     say: (f) => `El registro tiene el alimentador ${f['feeder']} en ${f['slot']}.`,
     act: 'Compruebe el código o descárguelo allí primero.',
   },
+  'feeder-aside': {
+    title: 'Alimentador apartado',
+    say: (f) => `El alimentador ${f['feeder']} no se debe usar: ${f['why']}.`,
+    act: 'Tome otro alimentador. Cuando se revise, indíquelo en el alimentador.',
+  },
   'feeder-lanes': {
     title: 'El alimentador no tiene más carriles',
     say: (f) =>
@@ -179,7 +184,13 @@ const reasonsEs: ReasonWords = {
 };
 
 export const words: Sentences<typeof english> = {
-  accepted: { load: 'Bobina correcta', splice: 'Bobina correcta para empalmar', sweep: 'Vista' },
+  accepted: {
+    exchange: 'Correcto para el cambio',
+    refill: 'Correcto para rellenar',
+    load: 'Bobina correcta',
+    splice: 'Bobina correcta para empalmar',
+    sweep: 'Vista',
+  },
   refused: 'Rechazada',
   held: 'Retenida para el jefe',
   wants: (slot) => `${slot} pide`,

@@ -21,6 +21,13 @@ export const words: Sentences<typeof english> = {
   shortMore: (count) => `+${count}`,
   more: (count) => plural(count, 'Espera 1 más.', `Esperan ${count} más.`),
   show: 'Ver',
+  nobody: (line) => `${line}: nadie ha respondido`,
+  unanswered: {
+    due: (line, span) => `en ${line} necesita un empalme. Nadie ha respondido en ${span}.`,
+    late: (line, span) => `en ${line} está a punto de vaciarse. Nadie ha respondido en ${span}.`,
+  },
+  showLine: (line) => `Mostrar ${line}`,
+  noSound: 'Aún sin sonido: toque para oír el tono de prueba',
   acknowledge: 'Voy',
   blocked: (what, reason) => `lleva componentes bloqueados: ${what} (${reason}).`,
   blockedAct: 'Pare la línea y quite esa bobina.',

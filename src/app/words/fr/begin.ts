@@ -7,6 +7,11 @@ export const words: Sentences<typeof english> = {
   language: 'Langue de cette tablette',
   done: 'fait',
   steps: {
+    plant: {
+      title: 'L’usine',
+      text: 'Son nom et son fuseau horaire. Impressions et exports portent le nom.',
+      act: 'Nommer l’usine',
+    },
     engineer: {
       title: 'Premier ingénieur',
       text: 'Un nom, un badge et un PIN. L’ingénieur ajoute tous les autres.',
@@ -37,6 +42,11 @@ export const words: Sentences<typeof english> = {
       text: 'Un test montre si cette tablette le lit bien.',
       act: 'Tester le lecteur',
     },
+    label: {
+      title: 'Une étiquette imprimée',
+      text: 'Scannez l’étiquette d’un emplacement : elle doit être lue comme cet emplacement.',
+      act: 'Tester une étiquette',
+    },
     practice: {
       title: 'Un premier chargement, pour s’exercer',
       text: 'Sur une copie de la ligne. Là, rien ne compte.',
@@ -48,6 +58,7 @@ export const words: Sentences<typeof english> = {
       act: 'Charger la ligne',
     },
   },
+  fromFile: 'Commencer avec le fichier d’une autre usine',
   badges: 'Imprimer des badges',
   more: 'Ouvrir',
   openOf: (step) => `Ouvrir : ${step}`,

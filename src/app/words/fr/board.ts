@@ -83,12 +83,17 @@ export const words: Sentences<typeof english> = {
   said: 'choisi par vous',
   asIn: (product) => `comme dans ${product}`,
   width: {
+    tray: 'sur plateaux',
+    maybeTray: 'sur plateaux ?',
     said: (mm) => `${mm} mm`,
     setup: (mm) => `${mm} mm`,
     usual: (mm) => `${mm} mm ?`,
     none: 'largeur inconnue',
   },
   faults: {
+    'on-trays': 'Ici il y a des plateaux, pas de feeders.',
+    'no-tray': 'Elle vient sur plateaux ; ici il y a des feeders.',
+    'look-alike': (part, slot) => `Facile à confondre avec ${part}, à côté en ${slot}.`,
     overlap: (part, slot) => `Gêne ${part} en ${slot}.`,
     'over-end': (positions) =>
       `Son feeder prend ${plural(positions, `${positions} position`, `${positions} positions`)} et dépasse le bout du banc.`,
@@ -98,6 +103,14 @@ export const words: Sentences<typeof english> = {
     'lane-width': (part) =>
       `La voie d’à côté amène ${part} sur une autre largeur de bande. Vérifiez le feeder.`,
   },
+  addBoard: 'Proposer avec une autre carte',
+  together: (boards) => `Proposé avec : ${boards}. Ainsi le moins de feeders sont posés sur l’ensemble.`,
+  heldTitle: 'Cartes en attente',
+  goOnWith: (board) => `Continuer avec ${board}`,
+  dragHelp: 'Faites glisser une pièce par sa poignée vers un autre emplacement, ou touchez-la.',
+  freeOne: (slot) => `Libre : ${slot}`,
+  freeRange: (first, last) => `Libres : de ${first} à ${last}`,
+  bankOfTrays: (bank) => `${bank} : plateaux`,
   change: (part) => `${part} : changer d’emplacement`,
   tapeWidth: 'Largeur de bande',
   widthUnknown: 'inconnue',

@@ -24,6 +24,7 @@ export const words: Sentences<typeof english> = {
   nothing: 'La ligne n’est pas encore préparée.',
   shiftStart: 'Prise de poste',
   splice: 'Liste de contrôle du raccord',
+  exchange: 'Liste de contrôle de l’échange',
   next: 'Qu’est-ce qui suit ?',
   plan: 'Planifier',
   same: 'en place maintenant',

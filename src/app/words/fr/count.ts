@@ -45,6 +45,7 @@ export const words: Sentences<typeof english> = {
   takeBoth: 'Prendre les deux',
   take: 'Prendre ce compte',
   bases: {
+    'one-by-one': 'comptées une à une',
     label: 'étiquette',
     typed: 'saisi',
     machine: 'compteur',

@@ -40,6 +40,12 @@ export const words: Sentences<typeof english> = {
   placeHere: (place) => `${place} est un casier du magasin : ouvrez Bobines pour voir ce qui s’y trouve.`,
   halfLabel:
     'Une partie seulement de l’étiquette a été lue. Scannez-la en entier, la référence interne d’abord.',
+  noPart:
+    'Aucune référence de cette étiquette n’est connue ici. Saisissez la référence, ou faites apprendre l’étiquette.',
+  wrongKeyboard: (layout) =>
+    `Le lecteur écrit pour un autre clavier, ${layout}. Rien n’a été pris. Réglez le clavier du lecteur, puis scannez à nouveau.`,
+  symbolsMissing: (have, of) =>
+    `Un même message tient sur plusieurs codes ; lus jusqu’ici : ${have} sur ${of}. Scannez-les tous dans une seule image de la caméra.`,
   cartHere: (cart) => `${cart} est un chariot.`,
   cartDoor: (cart) => `Arrimer ${cart} ?`,
   oldReelDiffers: (slot, loaded) => `Ce n’est pas la bobine en ${slot}. Attendue : ${loaded}.`,

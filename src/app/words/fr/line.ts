@@ -168,6 +168,7 @@ export const words: Sentences<typeof english> = {
   toRules: 'Saisir les règles de la ligne',
   nothingDue: 'Aucune bobine ne se vide avant la fin de la série.',
   between: (early, late) => `entre ${early} et ${late}`,
+  withStops: (at) => `vers ${at} si elle s’arrête aussi souvent que jusqu’ici`,
   inRange: (early, late) => `dans ${early} à ${late}`,
   window: (opens, closes) => `raccorder de ${opens} à ${closes}`,
   windowNow: (closes) => `raccorder maintenant, jusqu’à ${closes}`,

@@ -22,6 +22,8 @@ export const words: Sentences<typeof english> = {
   addAcross: (slot) => `Ajouter l’autre côté : ${slot}`,
   addMachine: (slot) => `Ajouter la machine suivante : ${slot}`,
   addBank: 'Ajouter un banc',
+  holdsTrays: 'Plateaux, pas de feeders',
+  trays: 'plateaux',
   picture: 'À quoi ressemble la ligne',
   save: 'Enregistrer la ligne',
   saved: (name) => `${name} : enregistré.`,

@@ -30,6 +30,7 @@ export const words: Sentences<typeof english> = {
     seen: 'vu dans cette ronde',
     spare: 'pas demandé, peut rester',
   },
+  trays: 'Ici il y a des plateaux, pas de feeders.',
   banks: (machine, bank) => `${machine} · ${bank}`,
   front: 'avant',
   rear: 'arrière',

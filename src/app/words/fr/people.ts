@@ -46,6 +46,8 @@ export const words: Sentences<typeof english> = {
   cartKept: (f) => `${f.cart} a maintenant ${f.carries} pour ${f.slot}. ${f.held} reste hors du chariot.`,
   cleared: (slot) => `Admise pour ${slot}.`,
   declined: 'Refusée. La bobine reste hors de la ligne.',
+  withoutPasskey: 'Enregistrer sans',
+  ownNotSigned: 'La clé d’accès n’a pas signé : rien n’est enregistré.',
   withPasskey: 'Utiliser la clé d’accès',
   passkeyAsks: 'La clé d’accès est demandée ensuite.',
   passkeyFailed:

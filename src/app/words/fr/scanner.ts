@@ -52,6 +52,14 @@ export const words: Sentences<typeof english> = {
   },
   wanted: 'imprimé',
   found: 'arrivé',
+  label: {
+    title: 'Scannez une étiquette imprimée',
+    help: 'D’un emplacement, d’un feeder, d’un badge ou d’une bobine.',
+    read: 'Cette étiquette est lue.',
+    unknown: 'Cette tablette ne connaît pas cette étiquette.',
+    unknownHelp:
+      'Scannez-la encore. Si cela n’aide pas, imprimez-la plus grande ou ajoutez-la d’abord à l’usine.',
+  },
   arrived: 'Ce qui est arrivé',
   none: 'Rien encore. Scannez : cela s’affiche ici, caractères de contrôle compris.',
   characters: (count) => plural(count, `${count} caractère`, `${count} caractères`),

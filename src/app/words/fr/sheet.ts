@@ -115,6 +115,8 @@ export const words: Sentences<typeof english> = {
     'old-workbook': 'C’est un ancien format de classeur. Enregistrez-le en XLSX ou CSV.',
     'broken-workbook': 'Le classeur est abîmé et ne s’ouvre pas. Enregistrez-le à nouveau en XLSX ou CSV.',
     'too-large': 'Le fichier dépasse 64 Mo. Exportez le plan seul, sans images ni autres feuilles.',
+    'too-wide':
+      'Une ligne a plus de 1 000 colonnes remplies. Enregistrez seulement les colonnes de la liste.',
     'too-many-slots':
       'Il y a plus de 5 000 emplacements. Choisissez la liste d’emplacements d’une seule ligne.',
     failed: 'Le fichier n’a pas pu être lu. Enregistrez-le en CSV et réessayez.',

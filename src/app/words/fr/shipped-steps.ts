@@ -1,6 +1,13 @@
 // The checklists that come with the tool, in French: English sentence -> French.
 
 export const words: Readonly<Record<string, string>> = {
+  Exchange: 'Échange',
+  'The machine stands and nothing in it moves.': 'La machine est arrêtée et rien n’y bouge.',
+  'What goes on was accepted for this slot.': 'Ce qui est posé a été accepté pour cet emplacement.',
+  'First pocket and pin 1 lie as on the one before.':
+    'La première alvéole et la broche 1 sont comme sur le précédent.',
+  'It is in up to the stop and locked.': 'Il est en butée et verrouillé.',
+  'The first picks after it were watched.': 'Les premières prises après l’échange ont été surveillées.',
   // Titles and headings.
   Changeover: 'Changement de série',
   Splice: 'Raccord',

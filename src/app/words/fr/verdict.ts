@@ -90,6 +90,11 @@ const reasonsFr: ReasonWords = {
     say: (f) => `D’après le journal, le feeder ${f['feeder']} est en ${f['slot']}.`,
     act: 'Vérifiez le code du feeder, ou déchargez-le d’abord là-bas.',
   },
+  'feeder-aside': {
+    title: 'Chargeur mis de côté',
+    say: (f) => `Le chargeur ${f['feeder']} ne doit pas servir : ${f['why']}.`,
+    act: 'Prenez un autre chargeur. Après l’entretien, notez-le au chargeur.',
+  },
   'feeder-lanes': {
     title: 'Plus de voie libre sur le feeder',
     say: (f) =>
@@ -181,7 +186,13 @@ const reasonsFr: ReasonWords = {
 };
 
 export const words: Sentences<typeof english> = {
-  accepted: { load: 'Bonne bobine', splice: 'Bonne bobine à raccorder', sweep: 'Vue' },
+  accepted: {
+    exchange: 'Bon pour l’échange',
+    refill: 'Bon pour remplir',
+    load: 'Bonne bobine',
+    splice: 'Bonne bobine à raccorder',
+    sweep: 'Vue',
+  },
   refused: 'Refusé',
   held: 'Retenu pour le chef d’équipe',
   wants: (slot) => `${slot} demande`,

@@ -21,6 +21,13 @@ export const words: Sentences<typeof english> = {
   shortMore: (count) => `+${count}`,
   more: (count) => plural(count, `${count} de plus attend.`, `${count} de plus attendent.`),
   show: 'Voir',
+  nobody: (line) => `${line} : personne n’a répondu`,
+  unanswered: {
+    due: (line, span) => `sur ${line} est à raccorder. Personne n’a répondu depuis ${span}.`,
+    late: (line, span) => `sur ${line} va se vider. Personne n’a répondu depuis ${span}.`,
+  },
+  showLine: (line) => `Voir ${line}`,
+  noSound: 'Pas encore de son : touchez pour entendre le son d’essai',
   acknowledge: 'J’y vais',
   blocked: (what, reason) => `tourne avec des composants bloqués : ${what} (${reason}).`,
   blockedAct: 'Arrêtez la ligne et enlevez cette bobine.',

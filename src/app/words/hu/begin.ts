@@ -7,6 +7,11 @@ export const words: Sentences<typeof english> = {
   language: 'A tablet nyelve',
   done: 'kész',
   steps: {
+    plant: {
+      title: 'Az üzem',
+      text: 'Neve és időzónája. A nyomatokon és az exportokon rajta a név.',
+      act: 'Üzem elnevezése',
+    },
     engineer: {
       title: 'Első mérnök',
       text: 'Név, kártya és PIN-kód. A mérnök veszi fel a többieket.',
@@ -37,6 +42,11 @@ export const words: Sentences<typeof english> = {
       text: 'Egy próba megmutatja, jól érti-e ez a tablet.',
       act: 'Olvasó próbája',
     },
+    label: {
+      title: 'Egy nyomtatott címke',
+      text: 'Olvassa be egy hely címkéjét: annak a helynek kell lennie.',
+      act: 'Címke próbája',
+    },
     practice: {
       title: 'Az első felrakás, gyakorlásul',
       text: 'A sor másolatán. Ott semmi sem számít.',
@@ -48,6 +58,7 @@ export const words: Sentences<typeof english> = {
       act: 'Sor felrakása',
     },
   },
+  fromFile: 'Kezdés egy másik üzem fájljával',
   badges: 'Kártyák nyomtatása',
   more: 'Megnyitás',
   openOf: (step) => `Megnyitás: ${step}`,

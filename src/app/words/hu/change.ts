@@ -24,6 +24,7 @@ export const words: Sentences<typeof english> = {
   nothing: 'A sor még nincs felszerelve.',
   shiftStart: 'Műszakkezdés',
   splice: 'Toldási ellenőrzőlista',
+  exchange: 'Csere ellenőrzőlista',
   next: 'Mi jön ezután?',
   plan: 'Ennek tervezése',
   same: 'most van fent',

@@ -44,6 +44,7 @@ export const words: Sentences<typeof english> = {
   takeBoth: 'Mindkettő együtt',
   take: 'Szám használata',
   bases: {
+    'one-by-one': 'egyenként számolva',
     label: 'címke',
     typed: 'beírva',
     machine: 'számláló',

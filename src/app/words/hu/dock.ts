@@ -36,6 +36,11 @@ export const words: Sentences<typeof english> = {
   unlistedFeeder: (text) => `„${text}” nincs az üzem egyik listáján sem. Ez a feeder?`,
   placeHere: (place) => `${place} tárolóhely: a Tekercsek alatt látja, mi van ott.`,
   halfLabel: 'A címkének csak egy része lett beolvasva. Olvassa be újra az egészet, először a cikkszámot.',
+  noPart: 'A címke egyik cikkszáma sem ismert itt. Írja be a cikkszámot, vagy kérje a címke betanítását.',
+  wrongKeyboard: (layout) =>
+    `A szkenner más billentyűzetre ír: ${layout}. Semmi sem lett átvéve. Állítsa be a szkenner billentyűzetét, majd olvassa be újra.`,
+  symbolsMissing: (have, of) =>
+    `Egy üzenet több kódon áll; eddig beolvasva: ${have} / ${of}. Olvassa be mindet egy kameraképen.`,
   cartHere: (cart) => `${cart} egy kocsi.`,
   cartDoor: (cart) => `Dokkolja: ${cart}?`,
   oldReelDiffers: (slot, loaded) => `Nem ez a tekercs van itt: ${slot}. Várt: ${loaded}.`,

@@ -83,6 +83,8 @@ function sayHu(warning: LabelWarning): string {
       return `${quote(warning.text)} nem MSL-szint`;
     case 'rule-unclear':
       return `a címkeszabály ${quote(warning.rule)} többféleképpen is illik: nem használt`;
+    case 'full-ascii':
+      return `${quote(warning.text)} teljes ASCII Code 39-nek látszik: ${quote(warning.meant)} lenne; állítsa be így a szkennert`;
     case 'gs1-unread':
       return `${quote(warning.text)}: itt nem ismert GS1-azonosító; szövegként megmarad`;
     case 'gs1-check-digit':

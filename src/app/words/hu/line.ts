@@ -134,6 +134,7 @@ export const words: Sentences<typeof english> = {
   toRules: 'Sorszabályok megadása',
   nothingDue: 'A gyártás végéig egy tekercs sem fogy ki.',
   between: (early, late) => `${early} és ${late} között`,
+  withStops: (at) => `kb. ${at}, ha ugyanolyan gyakran áll le, mint eddig`,
   inRange: (early, late) => `${early} – ${late} múlva`,
   window: (opens, closes) => `toldás: ${opens} – ${closes}`,
   windowNow: (closes) => `toldás most, eddig: ${closes}`,

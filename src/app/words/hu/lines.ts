@@ -22,6 +22,8 @@ export const words: Sentences<typeof english> = {
   addAcross: (slot) => `Másik oldal hozzáadása: ${slot}`,
   addMachine: (slot) => `Következő gép hozzáadása: ${slot}`,
   addBank: 'Bank hozzáadása',
+  holdsTrays: 'Tálcák, feeder nélkül',
+  trays: 'tálcák',
   picture: 'Így néz ki a sor',
   save: 'Sor mentése',
   saved: (name) => `${name}: mentve.`,

@@ -29,6 +29,7 @@ export const words: Sentences<typeof english> = {
     seen: 'ebben a bejárásban látva',
     spare: 'nem kell, maradhat',
   },
+  trays: 'Itt tálcák állnak, nem feederek.',
   banks: (machine, bank) => `${machine} · ${bank}`,
   front: 'elöl',
   rear: 'hátul',

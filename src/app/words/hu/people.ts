@@ -45,6 +45,8 @@ export const words: Sentences<typeof english> = {
   cartKept: (f) => `${f.cart}: most ${f.carries} van rajta ehhez: ${f.slot}. ${f.held} nem kerül a kocsira.`,
   cleared: (slot) => `Elfogadva ide: ${slot}.`,
   declined: 'Elutasítva. A tekercs nem kerül a sorra.',
+  withoutPasskey: 'Mentés nélküle',
+  ownNotSigned: 'A passkey nem írta alá, ezért semmi sem lett mentve.',
   withPasskey: 'Azonosítókulcs használata',
   passkeyAsks: 'Következik az azonosítókulcs.',
   passkeyFailed:

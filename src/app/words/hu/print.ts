@@ -68,6 +68,7 @@ export const words: Sentences<typeof english> = {
     noneOf: 'Egyik sem',
     printed: 'már nyomtatva',
     first: 'Az első ívről hiányzó címkék',
+    newBadges: 'A kinyomtatott kártya új: az előző nem működik többé.',
     printMany: (count) => `${count} címke nyomtatása`,
     choose: 'Előbb válassza ki, mi kapjon címkét',
   },

@@ -51,6 +51,13 @@ export const words: Sentences<typeof english> = {
   },
   wanted: 'nyomtatva',
   found: 'érkezett',
+  label: {
+    title: 'Olvasson be egy nyomtatott címkét',
+    help: 'Helyét, feederét, kártyáét vagy tekercsét.',
+    read: 'Ez a címke olvasható.',
+    unknown: 'Ez a tablet nem ismeri ezt a címkét.',
+    unknownHelp: 'Olvassa be újra. Ha nem segít, nyomtassa nagyobbra, vagy előbb vegye fel az üzembe.',
+  },
   arrived: 'Ami megérkezett',
   none: 'Még semmi. Olvasson be bármit: itt látszik, vezérlőkarakterekkel együtt.',
   characters: (count) => `${count} karakter`,

@@ -109,6 +109,7 @@ export const words: Sentences<typeof english> = {
     'old-workbook': 'Ez régi munkafüzet-formátum. Mentse XLSX-ként vagy CSV-ként.',
     'broken-workbook': 'A munkafüzet sérült, nem nyitható meg. Mentse újra XLSX-ként vagy CSV-ként.',
     'too-large': 'A fájl nagyobb 64 MB-nál. Csak a setupot exportálja, képek és más lapok nélkül.',
+    'too-wide': 'Egy sorban több mint 1000 kitöltött oszlop van. Csak a lista oszlopait mentse.',
     'too-many-slots': 'Több mint 5000 hely van. Egyetlen sor helylistáját válassza.',
     failed: 'A fájl nem olvasható. Mentse CSV-ként, és próbálja újra.',
   },

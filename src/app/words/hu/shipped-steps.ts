@@ -1,6 +1,13 @@
 // The checklists that come with the tool, in Hungarian: English sentence -> Hungarian.
 
 export const words: Readonly<Record<string, string>> = {
+  Exchange: 'Csere',
+  'The machine stands and nothing in it moves.': 'A gép áll, és semmi nem mozog benne.',
+  'What goes on was accepted for this slot.': 'Ami felkerül, azt erre a helyre elfogadták.',
+  'First pocket and pin 1 lie as on the one before.':
+    'Az első fészek és az 1-es láb úgy áll, mint az előzőn.',
+  'It is in up to the stop and locked.': 'Ütközésig be van tolva és rögzítve.',
+  'The first picks after it were watched.': 'A csere utáni első felszedések megfigyelve.',
   // Titles and headings.
   Changeover: 'Átállás',
   Splice: 'Toldás',

@@ -113,6 +113,9 @@ export const words: Sentences<typeof english> = {
   fitsAlso: (rule, count) => `Egy másik szabály („${rule}”) is illik közülük ${count} címkére.`,
   disagrees: (rule, count) =>
     `Egy másik szabály („${rule}”) is illik közülük ${count} címkére, és másképp olvassa. Szűkítse az egyiket.`,
+  readsAnew: (count) => `Többet mond, mint korábban: ${count}.`,
+  variedTitle: 'Ebből a címkéből képzett címkék',
+  variedNot: 'Nem olvassa: itt minden résznek olyan hosszúnak kell lennie, mint a betanított címkén.',
   before: 'korábban',
   now: 'ezzel a szabállyal',
   lostExamples: (count) => `${count} címke, amelyet a mostani verzió olvas, már nem lesz olvasva.`,

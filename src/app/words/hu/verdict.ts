@@ -90,6 +90,11 @@ const reasonsHu: ReasonWords = {
     say: (f) => `A napló szerint feeder ${f['feeder']} itt van: ${f['slot']}.`,
     act: 'Ellenőrizze a feeder kódját, vagy előbb vegye le onnan.',
   },
+  'feeder-aside': {
+    title: 'Az adagoló félre van téve',
+    say: (f) => `A(z) ${f['feeder']} adagoló nem használható: ${f['why']}.`,
+    act: 'Vegyen másik adagolót. A karbantartást az adagolónál jelezze.',
+  },
   'feeder-lanes': {
     title: 'A feederen nincs szabad sáv',
     say: (f) => `Feeder ${f['feeder']} sávjai: ${f['lanes']}. A napló szerint már itt van: ${f['slots']}.`,
@@ -180,7 +185,13 @@ const reasonsHu: ReasonWords = {
 };
 
 export const words: Sentences<typeof english> = {
-  accepted: { load: 'Jó tekercs', splice: 'Jó tekercs a toldáshoz', sweep: 'Látva' },
+  accepted: {
+    exchange: 'Jó a cseréhez',
+    refill: 'Jó az utántöltéshez',
+    load: 'Jó tekercs',
+    splice: 'Jó tekercs a toldáshoz',
+    sweep: 'Látva',
+  },
   refused: 'Elutasítva',
   held: 'Műszakvezetőre vár',
   wants: (slot) => `${slot} ezt kéri`,

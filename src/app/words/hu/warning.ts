@@ -21,6 +21,13 @@ export const words: Sentences<typeof english> = {
   shortMore: (count) => `+${count}`,
   more: (count) => `Még ${count} vár.`,
   show: 'Mutatás',
+  nobody: (line) => `${line}: senki sem válaszolt`,
+  unanswered: {
+    due: (line, span) => `itt: ${line}, toldani kell. ${span} óta senki sem válaszolt.`,
+    late: (line, span) => `itt: ${line}, mindjárt kifogy. ${span} óta senki sem válaszolt.`,
+  },
+  showLine: (line) => `${line} mutatása`,
+  noSound: 'Még nincs hang: érintse meg a próbahanghoz',
   acknowledge: 'Megyek',
   blocked: (what, reason) => `zárolt alkatrésszel fut: ${what} (${reason}).`,
   blockedAct: 'Állítsa le a sort, és vegye le azt a tekercset.',

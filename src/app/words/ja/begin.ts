@@ -7,6 +7,11 @@ export const words: Sentences<typeof english> = {
   language: 'このタブレットの言語',
   done: '完了',
   steps: {
+    plant: {
+      title: '工場',
+      text: '名前とタイムゾーン。印刷物とエクスポートに名前が入ります。',
+      act: '工場に名前を付ける',
+    },
     engineer: {
       title: '最初の技術者',
       text: '名前、バッジ、PIN。ほかの人は技術者が追加します。',
@@ -37,6 +42,11 @@ export const words: Sentences<typeof english> = {
       text: '1回のテストで、このタブレットが正しく読めるかわかります。',
       act: 'スキャナーをテストする',
     },
+    label: {
+      title: '印刷したラベル',
+      text: 'スロットのラベルを1枚スキャンします。そのスロットと読めれば合格です。',
+      act: 'ラベルをテストする',
+    },
     practice: {
       title: '最初のセットを練習',
       text: 'ラインのコピーで行います。そこでの操作は実績になりません。',
@@ -48,6 +58,7 @@ export const words: Sentences<typeof english> = {
       act: 'ラインにセットする',
     },
   },
+  fromFile: '別の工場のファイルから始める',
   badges: 'バッジを印刷する',
   more: '開く',
   openOf: (step) => `開く：${step}`,

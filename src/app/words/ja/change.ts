@@ -24,6 +24,7 @@ export const words: Sentences<typeof english> = {
   nothing: 'ラインはまだ段取りされていません。',
   shiftStart: '始業点検',
   splice: 'スプライスのチェックリスト',
+  exchange: '交換のチェックリスト',
   next: '次は何ですか',
   plan: 'これを予定する',
   same: '今の段取り',

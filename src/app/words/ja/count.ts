@@ -44,6 +44,7 @@ export const words: Sentences<typeof english> = {
   takeBoth: '両方を合わせて使う',
   take: 'この数を使う',
   bases: {
+    'one-by-one': '一つずつ数えた',
     label: 'ラベル',
     typed: '入力',
     machine: 'カウンター',

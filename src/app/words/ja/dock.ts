@@ -38,6 +38,11 @@ export const words: Sentences<typeof english> = {
   unlistedFeeder: (text) => `「${text}」はこの工場のどの一覧にもありません。フィーダーですか`,
   placeHere: (place) => `${place}は倉庫の置き場です。「リール」を開くと中身がわかります。`,
   halfLabel: 'ラベルの一部しか読めていません。品番から順に、全部スキャンし直してください。',
+  noPart: 'このラベルに登録済みの品番はありません。品番を入力するか、読み方を教えてもらってください。',
+  wrongKeyboard: (layout) =>
+    `スキャナーの設定が別のキーボード（${layout}）です。何も取り込んでいません。スキャナーのキーボードを設定し、もう一度スキャンしてください。`,
+  symbolsMissing: (have, of) =>
+    `1つの内容の${of}コードのうち${have}つを読みました。${of}つすべてをカメラの1画面でスキャンしてください。`,
   cartHere: (cart) => `${cart}は台車です。`,
   cartDoor: (cart) => `${cart}を接続しますか`,
   oldReelDiffers: (slot, loaded) => `${slot}のリールではありません。必要：${loaded}。`,

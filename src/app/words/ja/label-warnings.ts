@@ -83,6 +83,8 @@ function sayIt(warning: LabelWarning): string {
       return `${quote(warning.text)}は吸湿レベルではありません`;
     case 'rule-unclear':
       return `ラベル規則${quote(warning.rule)}は2通り以上に当てはまります。使いません`;
+    case 'full-ascii':
+      return `${quote(warning.text)}はフルASCIIのCode 39のようです。本来は${quote(warning.meant)}です。スキャナーをそう設定してください`;
     case 'gs1-unread':
       return `${quote(warning.text)}にはここで不明な GS1 識別子があります。文字として保存しました`;
     case 'gs1-check-digit':

@@ -126,6 +126,7 @@ export const words: Sentences<typeof english> = {
   toRules: 'ラインの規則を入力する',
   nothingDue: '生産の終わりまでに切れるリールはありません。',
   between: (early, late) => `${early}〜${late}の間`,
+  withStops: (at) => `これまでと同じくらい停止すれば${at}ごろ`,
   inRange: (early, late) => `${early}〜${late}後`,
   window: (opens, closes) => `スプライスは${opens}〜${closes}`,
   windowNow: (closes) => `今スプライス、${closes}まで`,

@@ -22,6 +22,8 @@ export const words: Sentences<typeof english> = {
   addAcross: (slot) => `反対側を追加する：${slot}`,
   addMachine: (slot) => `次の機械を追加する：${slot}`,
   addBank: 'バンクを追加する',
+  holdsTrays: 'トレイ（フィーダーなし）',
+  trays: 'トレイ',
   picture: 'ラインの見え方',
   save: 'ラインを保存する',
   saved: (name) => `${name}を保存しました。`,

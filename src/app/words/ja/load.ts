@@ -29,6 +29,7 @@ export const words: Sentences<typeof english> = {
     seen: '今回の照合で確認済み',
     spare: '不要、そのままでよい',
   },
+  trays: 'ここはトレイの場所で、フィーダーは置きません。',
   banks: (machine, bank) => `${machine} · ${bank}`,
   front: '前',
   rear: '後',

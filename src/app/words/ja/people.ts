@@ -40,6 +40,8 @@ export const words: Sentences<typeof english> = {
   cartKept: (f) => `${f.cart}には今、${f.slot}用の${f.carries}があります。${f.held}は台車に載せません。`,
   cleared: (slot) => `${slot}用に許可しました。`,
   declined: '却下しました。リールはラインに付けません。',
+  withoutPasskey: 'なしで保存',
+  ownNotSigned: 'パスキーで署名されませんでした。何も保存していません。',
   withPasskey: 'パスキーを使う',
   passkeyAsks: '次にパスキーを求められます。',
   passkeyFailed:

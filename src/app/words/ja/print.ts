@@ -67,6 +67,7 @@ export const words: Sentences<typeof english> = {
     noneOf: 'なし',
     printed: '印刷済み',
     first: '1枚目で使用済みのラベル数',
+    newBadges: '印刷したバッジは新しいものです。前のバッジは使えなくなります。',
     printMany: (count) => `ラベル${count}枚を印刷する`,
     choose: '先にラベルを付けるものを選んでください',
   },

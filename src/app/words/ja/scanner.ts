@@ -55,6 +55,13 @@ export const words: Sentences<typeof english> = {
   },
   wanted: '印字',
   found: '届いた',
+  label: {
+    title: '印刷したラベルをスキャンしてください',
+    help: 'スロット、フィーダー、バッジ、リールのラベルです。',
+    read: 'このラベルは読めます。',
+    unknown: 'このタブレットの知らないラベルです。',
+    unknownHelp: 'もう一度スキャンしてください。読めなければ大きく印刷するか、先に工場に追加してください。',
+  },
   arrived: '届いた内容',
   none: 'まだ何もありません。何でもスキャンしてください：制御文字も含めてここに出ます。',
   characters: (count) => `${count}文字`,

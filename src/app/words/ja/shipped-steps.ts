@@ -1,6 +1,12 @@
 // The texts of the shipped checklists in Japanese, by their English sentence.
 
 export const words: Readonly<Record<string, string>> = {
+  Exchange: '交換',
+  'The machine stands and nothing in it moves.': '設備は停止し、何も動いていない。',
+  'What goes on was accepted for this slot.': '取り付けるものはこのスロットで合格した。',
+  'First pocket and pin 1 lie as on the one before.': '最初のポケットと1番ピンの向きが前と同じ。',
+  'It is in up to the stop and locked.': '奥まで入り、ロックされている。',
+  'The first picks after it were watched.': '交換後の最初の吸着を見届けた。',
   Splice: 'スプライス',
   'Start of shift': '始業',
   Changeover: '段取り替え',

@@ -112,6 +112,9 @@ export const words: Sentences<typeof english> = {
   fitsAlso: (rule, count) => `規則「${rule}」も、そのうち${count}枚に合います。`,
   disagrees: (rule, count) =>
     `規則「${rule}」も、そのうち${count}枚に合い、読み方が違います。どちらかを厳しくしてください。`,
+  readsAnew: (count) => `前より多く読めるもの：${count}。`,
+  variedTitle: 'このラベルから作った例',
+  variedNot: '読めません。各部分は教えたラベルと同じ長さでなければなりません。',
   before: '前',
   now: 'この規則では',
   lostExamples: (count) => `今の版で読めるラベル${count}枚が読めなくなります。`,

@@ -89,6 +89,11 @@ const reasons: ReasonWords = {
     say: (f) => `ログではフィーダー${f['feeder']}は${f['slot']}にあります。`,
     act: 'フィーダーのコードを確認するか、先にそこで取り外してください。',
   },
+  'feeder-aside': {
+    title: 'フィーダーは除外中',
+    say: (f) => `フィーダー ${f['feeder']} は使えません：${f['why']}。`,
+    act: '別のフィーダーを使ってください。整備後はフィーダーの画面で記録します。',
+  },
   'feeder-lanes': {
     title: 'フィーダーに空きレーンがない',
     say: (f) => `フィーダー${f['feeder']}のレーン数：${f['lanes']}。ログではすでに${f['slots']}にあります。`,
@@ -178,7 +183,13 @@ const reasons: ReasonWords = {
 };
 
 export const words: Sentences<typeof english> = {
-  accepted: { load: '正しいリール', splice: 'スプライスに正しいリール', sweep: '確認済み' },
+  accepted: {
+    exchange: '交換用に正しい',
+    refill: '補充用に正しい',
+    load: '正しいリール',
+    splice: 'スプライスに正しいリール',
+    sweep: '確認済み',
+  },
   refused: '拒否',
   held: '保留、班長待ち',
   wants: (slot) => `${slot}に必要`,

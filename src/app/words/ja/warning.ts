@@ -21,6 +21,13 @@ export const words: Sentences<typeof english> = {
   shortMore: (count) => `+${count}`,
   more: (count) => `ほか${count}件あります。`,
   show: '表示する',
+  nobody: (line) => `${line}：誰も応答していません`,
+  unanswered: {
+    due: (line, span) => `（${line}）スプライスの時です。${span}の間、誰も応答していません。`,
+    late: (line, span) => `（${line}）もうすぐ部品切れです。${span}の間、誰も応答していません。`,
+  },
+  showLine: (line) => `${line}を表示する`,
+  noSound: 'まだ音が出ません：タップして試し音を聞く',
   acknowledge: '行きます',
   blocked: (what, reason) => `使用禁止の部品を使用中：${what}（${reason}）。`,
   blockedAct: 'ラインを止め、そのリールを取り外してください。',

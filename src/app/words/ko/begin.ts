@@ -7,6 +7,11 @@ export const words: Sentences<typeof english> = {
   language: '이 태블릿의 언어',
   done: '완료',
   steps: {
+    plant: {
+      title: '공장',
+      text: '이름과 시간대. 인쇄물과 내보내기에 이름이 나옵니다.',
+      act: '공장 이름 정하기',
+    },
     engineer: {
       title: '첫 엔지니어',
       text: '이름, 사원증, PIN. 다른 사람은 모두 엔지니어가 추가합니다.',
@@ -37,6 +42,11 @@ export const words: Sentences<typeof english> = {
       text: '한 번 시험하면 이 태블릿이 제대로 읽는지 알 수 있습니다.',
       act: '스캐너 시험',
     },
+    label: {
+      title: '인쇄한 라벨',
+      text: '슬롯 라벨 하나를 스캔하십시오. 그 슬롯으로 읽혀야 합니다.',
+      act: '라벨 시험',
+    },
     practice: {
       title: '첫 장착 연습',
       text: '라인의 복사본에서 합니다. 거기서 한 것은 실적에 들어가지 않습니다.',
@@ -48,6 +58,7 @@ export const words: Sentences<typeof english> = {
       act: '라인에 장착',
     },
   },
+  fromFile: '다른 공장의 파일로 시작',
   badges: '사원증 인쇄',
   more: '열기',
   openOf: (step) => `열기: ${step}`,

@@ -24,6 +24,7 @@ export const words: Sentences<typeof english> = {
   nothing: '라인이 아직 셋업되지 않았습니다.',
   shiftStart: '교대 시작',
   splice: '스플라이스 체크리스트',
+  exchange: '교체 체크리스트',
   next: '다음은 무엇입니까?',
   plan: '이것으로 계획',
   same: '지금 셋업됨',

@@ -44,6 +44,7 @@ export const words: Sentences<typeof english> = {
   takeBoth: '둘을 합쳐 사용',
   take: '이 수량 사용',
   bases: {
+    'one-by-one': '하나씩 셈',
     label: '라벨',
     typed: '입력',
     machine: '카운터',

@@ -30,6 +30,11 @@ export const words: Sentences<typeof english> = {
   unlistedFeeder: (text) => `“${text}”: 이 공장의 어느 목록에도 없습니다. 피더입니까?`,
   placeHere: (place) => `${place}: 창고의 보관 위치입니다. “릴”을 열면 무엇이 있는지 보입니다.`,
   halfLabel: '라벨의 일부만 읽었습니다. 품번부터 전부 다시 스캔하십시오.',
+  noPart: '이 라벨에는 등록된 품번이 없습니다. 품번을 입력하거나 라벨 학습을 요청하십시오.',
+  wrongKeyboard: (layout) =>
+    `스캐너가 다른 키보드(${layout})로 입력합니다. 아무것도 받지 않았습니다. 스캐너의 키보드를 설정하고 다시 스캔하십시오.`,
+  symbolsMissing: (have, of) =>
+    `한 메시지의 코드 ${of}개 중 ${have}개를 읽었습니다. ${of}개를 모두 카메라 한 화면에서 스캔하십시오.`,
   cartHere: (cart) => `${cart}: 대차입니다.`,
   cartDoor: (cart) => `대차 ${cart}: 도킹합니까?`,
   oldReelDiffers: (slot, loaded) => `${slot}에 있는 릴이 아닙니다. 필요: ${loaded}.`,

@@ -83,6 +83,8 @@ function sayIt(warning: LabelWarning): string {
       return `${quote(warning.text)}: 습기 민감 등급이 아닙니다`;
     case 'rule-unclear':
       return `라벨 규칙 ${quote(warning.rule)}: 두 가지 이상으로 맞습니다. 쓰지 않습니다`;
+    case 'full-ascii':
+      return `${quote(warning.text)}은(는) 전체 ASCII Code 39로 보입니다. 원래는 ${quote(warning.meant)}입니다. 스캐너를 그렇게 설정하십시오`;
     case 'gs1-unread':
       return `${quote(warning.text)}에 여기서 모르는 GS1 식별자가 있습니다. 텍스트로 보관합니다`;
     case 'gs1-check-digit':

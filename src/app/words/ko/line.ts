@@ -123,6 +123,7 @@ export const words: Sentences<typeof english> = {
   toRules: '라인 규칙 입력',
   nothingDue: '생산이 끝나기 전에 소진되는 릴이 없습니다.',
   between: (early, late) => `${early} ~ ${late} 사이`,
+  withStops: (at) => `지금까지처럼 멈추면 약 ${at}`,
   inRange: (early, late) => `${early} ~ ${late} 후`,
   window: (opens, closes) => `스플라이스 ${opens} ~ ${closes}`,
   windowNow: (closes) => `지금 스플라이스, ${closes}까지`,

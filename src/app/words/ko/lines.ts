@@ -21,6 +21,8 @@ export const words: Sentences<typeof english> = {
   addAcross: (slot) => `반대쪽 추가: ${slot}`,
   addMachine: (slot) => `다음 설비 추가: ${slot}`,
   addBank: '뱅크 추가',
+  holdsTrays: '트레이(피더 없음)',
+  trays: '트레이',
   picture: '라인의 모양',
   save: '라인 저장',
   saved: (name) => `${name}: 저장했습니다.`,

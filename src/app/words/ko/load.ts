@@ -29,6 +29,7 @@ export const words: Sentences<typeof english> = {
     seen: '이번 전수 확인에서 봄',
     spare: '불필요, 두어도 됨',
   },
+  trays: '여기는 트레이 자리이고 피더 자리가 아닙니다.',
   banks: (machine, bank) => `${machine} · ${bank}`,
   front: '앞',
   rear: '뒤',

@@ -41,6 +41,8 @@ export const words: Sentences<typeof english> = {
   cartKept: (f) => `대차 ${f.cart}: ${f.slot}용은 이제 ${f.carries}. ${f.held}: 대차에 싣지 않습니다.`,
   cleared: (slot) => `${slot}용으로 허용됨.`,
   declined: '거절함. 릴은 라인에 올리지 않습니다.',
+  withoutPasskey: '없이 저장',
+  ownNotSigned: '패스키가 서명하지 않아 아무것도 저장하지 않았습니다.',
   withPasskey: '패스키 사용',
   passkeyAsks: '다음에 패스키를 요청합니다.',
   passkeyFailed:

@@ -6,6 +6,7 @@ export const words: Sentences<typeof english> = {
   tiles: {
     begin: { title: '첫 단계', text: '빈 공장에서 첫 번째 맞는 릴까지.' },
     lines: { title: '라인과 슬롯', text: '설비, 뱅크, 슬롯. 설비에 적힌 그대로.' },
+    this: { title: '이 공장', text: '이름과 시간대, 두 번째 공장을 위한 파일.' },
     setups: { title: '셋업', text: '제품마다 어느 슬롯에 무엇이 필요한지. 다음에 생산할 것을 선택합니다.' },
     sheet: {
       title: '셋업 가져오기',
@@ -63,8 +64,8 @@ export const words: Sentences<typeof english> = {
     remove: '삭제',
     removed: (name) => `${name} 님을 삭제했습니다.`,
     removeTitle: (name) => `${name} 님을 삭제합니까?`,
-    removeHelp: (badge) =>
-      `사원증 ${badge} 및 PIN은 더는 쓸 수 없습니다. 이 사람이 한 일은 이 이름으로 로그에 남습니다.`,
+    removeHelp: (name) =>
+      `${name}님의 사원증과 PIN은 더는 쓸 수 없습니다. 이 사람이 한 일은 이 이름으로 로그에 남습니다.`,
     removeSelf: '본인입니다: 바로 로그아웃됩니다.',
     removeLast:
       '여기서 사람을 추가할 수 있는 다른 사람이 없습니다. 먼저 다른 사람을 반장이나 엔지니어로 만드십시오.',
@@ -73,6 +74,9 @@ export const words: Sentences<typeof english> = {
     badgeTaken: (name) => `그 사원증은 ${name} 님의 것입니다.`,
     badgeMissing: '사원증을 스캔하거나 입력하십시오.',
     pinWrong: '숫자 네 자리에서 여덟 자리.',
+    hasBadge: '사원증 있음',
+    noBadge: '사원증 없음',
+    badgeKept: '비워 두면 사원증이 그대로입니다. 바꾸려면 새것을 스캔하거나 입력하십시오.',
     hasPin: 'PIN 있음',
     noPin: 'PIN 없음',
     editOf: (name) => `${name} 님 변경`,
@@ -147,6 +151,9 @@ export const words: Sentences<typeof english> = {
     ignoreCase: '대소문자 무시',
     ignoreSpaces: '빈칸 무시',
     ignoreDashes: '하이픈 무시',
+    code93: '읽을 Code 93의 글자 수',
+    itf: '읽을 Interleaved 2 of 5의 글자 수',
+    lengthsHelp: '글자 수를 빈칸으로 구분합니다. 비우면 카메라가 읽지 않습니다.',
     suffixes: '무시할 포장 끝부분, 빈칸으로 구분',
     feeders: '피더는 공장 목록에 있고, 장착할 때마다 스캔',
     save: '규칙 저장',
@@ -165,6 +172,23 @@ export const words: Sentences<typeof english> = {
     on: '켬',
     off: '끔',
     test: '소리 시험',
+    quiet: '조용한 시간',
+    quietFrom: '부터',
+    quietTo: '까지',
+    quietHelp: '그때는 소리와 진동이 없습니다. 화면은 계속 경고합니다.',
+    spoken: '판정을 소리로 말하기',
+    spokenHelp: '판정과 다음 슬롯을 이 태블릿의 음성으로 말합니다.',
+    noVoice: '이 태블릿에는 이 언어의 음성이 없습니다.',
+    beside: '화면과 진동',
+    awake: {
+      held: '작업하는 동안 화면이 켜져 있습니다',
+      free: '지금은 화면이 꺼질 수 있습니다',
+      refused: '화면이 꺼질 수 있습니다: 태블릿이 거부했습니다',
+      unsupported: '화면이 꺼질 수 있습니다: 이 브라우저는 켜 둘 수 없습니다',
+    },
+    vibrates: '태블릿이 진동할 수 있으면 이 브라우저도 진동합니다.',
+    noVibration: '이 브라우저는 진동할 수 없습니다.',
+    closedApp: '앱이 닫혀 있거나 태블릿이 잠겨 있으면 경고가 오지 않습니다.',
     storage: '저장 공간',
     kept: {
       yes: '브라우저가 로그를 보관합니다',

@@ -68,6 +68,7 @@ export const words: Sentences<typeof english> = {
     noneOf: '없음',
     printed: '전에 인쇄함',
     first: '첫 장에서 이미 쓴 라벨',
+    newBadges: '인쇄한 사원증은 새것입니다. 전의 사원증은 더는 쓸 수 없습니다.',
     printMany: (count) => `라벨 ${count}장 인쇄`,
     choose: '먼저 라벨을 붙일 것을 선택하십시오',
   },

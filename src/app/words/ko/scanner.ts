@@ -53,6 +53,13 @@ export const words: Sentences<typeof english> = {
   },
   wanted: '인쇄',
   found: '도착',
+  label: {
+    title: '인쇄한 라벨을 스캔하십시오',
+    help: '슬롯, 피더, 사원증 또는 릴의 라벨.',
+    read: '이 라벨은 읽힙니다.',
+    unknown: '이 태블릿이 모르는 라벨입니다.',
+    unknownHelp: '다시 스캔하십시오. 안 되면 더 크게 인쇄하거나 먼저 공장에 추가하십시오.',
+  },
   arrived: '도착한 것',
   none: '아직 없습니다. 아무거나 스캔하십시오: 제어 문자까지 여기에 보입니다.',
   characters: (count) => `${count}글자`,

@@ -104,6 +104,7 @@ export const words: Sentences<typeof english> = {
     'old-workbook': '옛 통합 문서 형식입니다. XLSX나 CSV로 저장하십시오.',
     'broken-workbook': '통합 문서가 손상되어 열 수 없습니다. XLSX나 CSV로 다시 저장하십시오.',
     'too-large': '파일이 64 MB를 넘습니다. 그림이나 다른 시트 없이 셋업만 내보내십시오.',
+    'too-wide': '한 행에 채워진 열이 1,000개를 넘습니다. 목록의 열만 저장하십시오.',
     'too-many-slots': '슬롯이 5,000개를 넘습니다. 라인 하나의 슬롯 목록을 선택하십시오.',
     failed: '파일을 읽지 못했습니다. CSV로 저장하고 다시 시도하십시오.',
   },

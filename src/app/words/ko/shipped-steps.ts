@@ -1,6 +1,12 @@
 // The texts of the shipped checklists in Korean, by their English sentence.
 
 export const words: Readonly<Record<string, string>> = {
+  Exchange: '교체',
+  'The machine stands and nothing in it moves.': '설비가 멈췄고 안에서 아무것도 움직이지 않습니다.',
+  'What goes on was accepted for this slot.': '올리는 것이 이 슬롯에 합격했습니다.',
+  'First pocket and pin 1 lie as on the one before.': '첫 포켓과 1번 핀 방향이 앞의 것과 같습니다.',
+  'It is in up to the stop and locked.': '끝까지 밀어 넣고 잠갔습니다.',
+  'The first picks after it were watched.': '교체 뒤 첫 흡착들을 지켜봤습니다.',
   Splice: '스플라이스',
   'Start of shift': '교대 시작',
   Changeover: '기종 교체',

@@ -112,6 +112,9 @@ export const words: Sentences<typeof english> = {
   fitsAlso: (rule, count) => `규칙 “${rule}”도 그중 ${count}장에 맞습니다.`,
   disagrees: (rule, count) =>
     `규칙 “${rule}”도 그중 ${count}장에 맞고 다르게 읽습니다. 둘 중 하나를 더 엄격하게 하십시오.`,
+  readsAnew: (count) => `전보다 더 많이 읽음: ${count}.`,
+  variedTitle: '이 라벨로 만든 예',
+  variedNot: '읽지 못합니다. 각 부분의 길이가 학습한 라벨과 같아야 합니다.',
   before: '전',
   now: '이 규칙으로',
   lostExamples: (count) => `지금 버전이 읽는 라벨 ${count}장을 더는 읽지 못합니다.`,

@@ -87,6 +87,11 @@ const reasons: ReasonWords = {
     say: (f) => `피더 ${f['feeder']}: 로그에는 ${f['slot']}에 있습니다.`,
     act: '피더 코드를 확인하거나 먼저 거기서 분리하십시오.',
   },
+  'feeder-aside': {
+    title: '피더가 따로 있음',
+    say: (f) => `피더 ${f['feeder']}은(는) 쓰면 안 됩니다: ${f['why']}.`,
+    act: '다른 피더를 쓰세요. 점검한 뒤 피더에 기록하세요.',
+  },
   'feeder-lanes': {
     title: '피더에 남은 레인 없음',
     say: (f) => `피더 ${f['feeder']}의 레인: ${f['lanes']}. 로그에는 이미 ${f['slots']}에 있습니다.`,
@@ -176,7 +181,13 @@ const reasons: ReasonWords = {
 };
 
 export const words: Sentences<typeof english> = {
-  accepted: { load: '맞는 릴', splice: '스플라이스에 맞는 릴', sweep: '확인함' },
+  accepted: {
+    exchange: '교체용으로 맞음',
+    refill: '보충용으로 맞음',
+    load: '맞는 릴',
+    splice: '스플라이스에 맞는 릴',
+    sweep: '확인함',
+  },
   refused: '거부',
   held: '보류, 반장 대기',
   wants: (slot) => `${slot}에 필요`,

@@ -21,6 +21,13 @@ export const words: Sentences<typeof english> = {
   shortMore: (count) => `+${count}`,
   more: (count) => `${count}건 더 기다립니다.`,
   show: '보기',
+  nobody: (line) => `${line}: 응답한 사람 없음`,
+  unanswered: {
+    due: (line, span) => `(${line}) 스플라이스할 때입니다. ${span} 동안 응답한 사람이 없습니다.`,
+    late: (line, span) => `(${line}) 곧 소진됩니다. ${span} 동안 응답한 사람이 없습니다.`,
+  },
+  showLine: (line) => `${line} 보기`,
+  noSound: '아직 소리 없음: 눌러서 시험음 듣기',
   acknowledge: '제가 갑니다',
   blocked: (what, reason) => `사용 금지 부품 사용 중: ${what}(${reason}).`,
   blockedAct: '라인을 멈추고 그 릴을 빼십시오.',

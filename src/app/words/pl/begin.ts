@@ -7,6 +7,11 @@ export const words: Sentences<typeof english> = {
   language: 'Język tego tabletu',
   done: 'zrobione',
   steps: {
+    plant: {
+      title: 'Zakład',
+      text: 'Nazwa i strefa czasowa. Wydruki i eksporty noszą nazwę.',
+      act: 'Nazwij zakład',
+    },
     engineer: {
       title: 'Pierwszy inżynier',
       text: 'Nazwisko, karta i PIN. Inżynier dodaje wszystkich innych.',
@@ -37,6 +42,11 @@ export const words: Sentences<typeof english> = {
       text: 'Jeden test pokazuje, czy ten tablet dobrze go odczytuje.',
       act: 'Przetestuj skaner',
     },
+    label: {
+      title: 'Wydrukowana etykieta',
+      text: 'Zeskanuj etykietę slotu: musi zostać odczytana jako ten slot.',
+      act: 'Przetestuj etykietę',
+    },
     practice: {
       title: 'Pierwsze załadowanie, dla ćwiczenia',
       text: 'Na kopii linii. Tam nic się nie liczy.',
@@ -48,6 +58,7 @@ export const words: Sentences<typeof english> = {
       act: 'Załaduj linię',
     },
   },
+  fromFile: 'Zacznij od pliku innego zakładu',
   badges: 'Drukuj karty',
   more: 'Otwórz',
   openOf: (step) => `Otwórz: ${step}`,

@@ -87,12 +87,17 @@ export const words: Sentences<typeof english> = {
   said: 'wybrane ręcznie',
   asIn: (product) => `jak w ${product}`,
   width: {
+    tray: 'na tackach',
+    maybeTray: 'na tackach?',
     said: (mm) => `${mm} mm`,
     setup: (mm) => `${mm} mm`,
     usual: (mm) => `${mm} mm?`,
     none: 'szerokość nieznana',
   },
   faults: {
+    'on-trays': 'Tu stoją tacki, nie podajniki.',
+    'no-tray': 'Przychodzi na tackach; tu stoją podajniki.',
+    'look-alike': (part, slot) => `Łatwo pomylić z ${part} obok na ${slot}.`,
     overlap: (part, slot) => `Koliduje z ${part} na ${slot}.`,
     'over-end': (positions) =>
       `Jego podajnik zajmuje ${byNumber(positions, { one: `${positions} pozycję`, few: `${positions} pozycje`, other: `${positions} pozycji` })} i wystaje poza koniec banku.`,
@@ -101,6 +106,15 @@ export const words: Sentences<typeof english> = {
       `Jego podajnik zajmuje ${byNumber(positions, { one: `${positions} pozycję`, few: `${positions} pozycje`, other: `${positions} pozycji` })}; na torze mieści się jedna.`,
     'lane-width': (part) => `Tor obok podaje ${part} z taśmy innej szerokości. Sprawdź podajnik.`,
   },
+  addBoard: 'Zaproponuj z inną płytką',
+  together: (boards) =>
+    `Proponowane razem z: ${boards}. Dzięki temu wkłada się najmniej podajników na wszystkich.`,
+  heldTitle: 'Płytki, które czekają',
+  goOnWith: (board) => `Kontynuuj z ${board}`,
+  dragHelp: 'Przeciągnij element za uchwyt na inny slot albo dotknij go.',
+  freeOne: (slot) => `Wolny: ${slot}`,
+  freeRange: (first, last) => `Wolne: od ${first} do ${last}`,
+  bankOfTrays: (bank) => `${bank}: tacki`,
   change: (part) => `${part}: zmień slot`,
   tapeWidth: 'Szerokość taśmy',
   widthUnknown: 'nieznana',

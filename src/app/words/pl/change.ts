@@ -25,6 +25,7 @@ export const words: Sentences<typeof english> = {
   nothing: 'Linia nie jest jeszcze ustawiona.',
   shiftStart: 'Początek zmiany',
   splice: 'Checklista łączenia',
+  exchange: 'Checklista wymiany',
   next: 'Co będzie następne?',
   plan: 'Zaplanuj to',
   same: 'teraz ustawiony',

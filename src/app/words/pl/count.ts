@@ -45,6 +45,7 @@ export const words: Sentences<typeof english> = {
   takeBoth: 'Użyj obu razem',
   take: 'Użyj tego liczenia',
   bases: {
+    'one-by-one': 'liczone po jednej',
     label: 'etykieta',
     typed: 'wpisane',
     machine: 'licznik',

@@ -36,6 +36,11 @@ export const words: Sentences<typeof english> = {
   unlistedFeeder: (text) => `„${text}” nie ma na żadnej liście tego zakładu. Czy to podajnik?`,
   placeHere: (place) => `${place} to miejsce w magazynie: otwórz Rolki, aby zobaczyć, co tam jest.`,
   halfLabel: 'Odczytano tylko część etykiety. Zeskanuj całą jeszcze raz, najpierw indeks.',
+  noPart: 'Żaden indeks z tej etykiety nie jest tu znany. Wpisz indeks albo poproś o nauczenie etykiety.',
+  wrongKeyboard: (layout) =>
+    `Skaner pisze dla innej klawiatury: ${layout}. Nic nie przyjęto. Ustaw klawiaturę skanera i zeskanuj ponownie.`,
+  symbolsMissing: (have, of) =>
+    `Jeden komunikat jest na kilku kodach; odczytano dotąd: ${have} z ${of}. Zeskanuj wszystkie na jednym obrazie kamery.`,
   cartHere: (cart) => `${cart} to wózek.`,
   cartDoor: (cart) => `Zadokować ${cart}?`,
   oldReelDiffers: (slot, loaded) => `To nie jest rolka z ${slot}. Oczekiwana: ${loaded}.`,

@@ -83,6 +83,8 @@ function sayPl(warning: LabelWarning): string {
       return `${quote(warning.text)} to nie poziom MSL`;
     case 'rule-unclear':
       return `reguła etykiety ${quote(warning.rule)} pasuje na więcej niż jeden sposób: nieużyta`;
+    case 'full-ascii':
+      return `${quote(warning.text)} wygląda na Code 39 w pełnym ASCII: byłoby ${quote(warning.meant)}; ustaw tak skaner`;
     case 'gs1-unread':
       return `${quote(warning.text)} ma identyfikator GS1, który tu jest nieznany: zachowano jako tekst`;
     case 'gs1-check-digit':

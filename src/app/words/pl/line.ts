@@ -183,6 +183,7 @@ export const words: Sentences<typeof english> = {
   toRules: 'Podaj reguły linii',
   nothingDue: 'Żadna rolka nie skończy się przed końcem serii.',
   between: (early, late) => `między ${early} a ${late}`,
+  withStops: (at) => `około ${at}, jeśli będzie stawać tak często jak dotąd`,
   inRange: (early, late) => `za ${early} do ${late}`,
   window: (opens, closes) => `łącz od ${opens} do ${closes}`,
   windowNow: (closes) => `łącz teraz, do ${closes}`,

@@ -24,6 +24,8 @@ export const words: Sentences<typeof english> = {
   addAcross: (slot) => `Dodaj drugą stronę: ${slot}`,
   addMachine: (slot) => `Dodaj następną maszynę: ${slot}`,
   addBank: 'Dodaj bank',
+  holdsTrays: 'Tacki, bez podajników',
+  trays: 'tacki',
   picture: 'Jak wygląda linia',
   save: 'Zapisz linię',
   saved: (name) => `Zapisano: ${name}.`,

@@ -29,6 +29,7 @@ export const words: Sentences<typeof english> = {
     seen: 'widziany w tym przeglądzie',
     spare: 'niepotrzebny, może zostać',
   },
+  trays: 'Tu stoją tacki, nie podajniki.',
   banks: (machine, bank) => `${machine} · ${bank}`,
   front: 'przód',
   rear: 'tył',

@@ -46,6 +46,8 @@ export const words: Sentences<typeof english> = {
   cartKept: (f) => `${f.cart} ma teraz ${f.carries} dla ${f.slot}. ${f.held} zostaje poza wózkiem.`,
   cleared: (slot) => `Zwolniono dla ${slot}.`,
   declined: 'Odmówiono. Rolka zostaje poza linią.',
+  withoutPasskey: 'Zapisz bez niego',
+  ownNotSigned: 'Klucz dostępu nie podpisał. Nic nie zapisano.',
   withPasskey: 'Użyj klucza dostępu',
   passkeyAsks: 'Teraz trzeba użyć klucza dostępu.',
   passkeyFailed:

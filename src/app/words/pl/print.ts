@@ -77,6 +77,7 @@ export const words: Sentences<typeof english> = {
     noneOf: 'Żadne',
     printed: 'już drukowane',
     first: 'Etykiety zużyte z pierwszego arkusza',
+    newBadges: 'Wydrukowana karta jest nowa: poprzednia przestaje działać.',
     printMany: (count) =>
       byNumber(count, {
         one: `Drukuj ${count} etykietę`,

@@ -55,6 +55,14 @@ export const words: Sentences<typeof english> = {
   },
   wanted: 'wydrukowano',
   found: 'przyszło',
+  label: {
+    title: 'Zeskanuj wydrukowaną etykietę',
+    help: 'Slotu, podajnika, karty lub rolki.',
+    read: 'Ta etykieta jest odczytana.',
+    unknown: 'Ten tablet nie zna tej etykiety.',
+    unknownHelp:
+      'Zeskanuj ją jeszcze raz. Jeśli to nie pomoże, wydrukuj ją większą albo najpierw dodaj do zakładu.',
+  },
   arrived: 'Co przyszło',
   none: 'Jeszcze nic. Zeskanuj cokolwiek: pokaże się tutaj, ze znakami sterującymi.',
   characters: (count) =>

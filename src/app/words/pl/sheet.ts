@@ -131,6 +131,7 @@ export const words: Sentences<typeof english> = {
     'broken-workbook':
       'Skoroszyt jest uszkodzony i nie da się go otworzyć. Zapisz go ponownie jako XLSX lub CSV.',
     'too-large': 'Plik jest większy niż 64 MB. Wyeksportuj sam setup, bez obrazów i innych arkuszy.',
+    'too-wide': 'Wiersz ma ponad 1000 wypełnionych kolumn. Zapisz tylko kolumny listy.',
     'too-many-slots': 'Jest ponad 5000 slotów. Wybierz listę slotów jednej linii.',
     failed: 'Nie udało się odczytać pliku. Zapisz go jako CSV i spróbuj ponownie.',
   },

@@ -1,6 +1,12 @@
 // The shipped checklists in Polish: every title, heading, text, caution and option, by its English sentence.
 
 export const words: Readonly<Record<string, string>> = {
+  Exchange: 'Wymiana',
+  'The machine stands and nothing in it moves.': 'Maszyna stoi i nic się w niej nie rusza.',
+  'What goes on was accepted for this slot.': 'To, co zakładasz, zostało przyjęte dla tego miejsca.',
+  'First pocket and pin 1 lie as on the one before.': 'Pierwsze gniazdo i pin 1 leżą jak poprzednio.',
+  'It is in up to the stop and locked.': 'Jest wsunięte do oporu i zablokowane.',
+  'The first picks after it were watched.': 'Obserwowano pierwsze pobrania po wymianie.',
   Changeover: 'Przezbrojenie',
   'Make ready while the line runs': 'Przygotuj, gdy linia pracuje',
   'Job papers, panel drawing and setup are at the line, in the right revision.':

@@ -156,6 +156,9 @@ export const words: Sentences<typeof english> = {
   fitsAlso: (rule, count) => `Reguła „${rule}” też pasuje do ${count} z nich.`,
   disagrees: (rule, count) =>
     `Reguła „${rule}” też pasuje do ${count} z nich i czyta je inaczej. Zawęź jedną z tych dwóch.`,
+  readsAnew: (count) => `Mówi więcej niż wcześniej: ${count}.`,
+  variedTitle: 'Etykiety utworzone z tej',
+  variedNot: 'Nie odczytuje: tu każda część musi być tak długa jak na nauczonej etykiecie.',
   before: 'wcześniej',
   now: 'z tą regułą',
   lostExamples: (count) =>

@@ -89,6 +89,11 @@ const reasonsPl: ReasonWords = {
     say: (f) => `Według dziennika podajnik ${f['feeder']} jest na ${f['slot']}.`,
     act: 'Sprawdź kod podajnika albo najpierw zdejmij go tam.',
   },
+  'feeder-aside': {
+    title: 'Podajnik odstawiony',
+    say: (f) => `Podajnika ${f['feeder']} nie wolno używać: ${f['why']}.`,
+    act: 'Weź inny podajnik. Po przeglądzie zapisz to przy podajniku.',
+  },
   'feeder-lanes': {
     title: 'Podajnik nie ma wolnego toru',
     say: (f) => `Tory podajnika ${f['feeder']}: ${f['lanes']}. Według dziennika jest już na ${f['slots']}.`,
@@ -176,7 +181,13 @@ const reasonsPl: ReasonWords = {
 };
 
 export const words: Sentences<typeof english> = {
-  accepted: { load: 'Właściwa rolka', splice: 'Właściwa rolka do łączenia', sweep: 'Widziana' },
+  accepted: {
+    exchange: 'Właściwe do wymiany',
+    refill: 'Właściwe do dosypania',
+    load: 'Właściwa rolka',
+    splice: 'Właściwa rolka do łączenia',
+    sweep: 'Widziana',
+  },
   refused: 'Odrzucona',
   held: 'Wstrzymana: czeka na lidera',
   wants: (slot) => `${slot} wymaga`,

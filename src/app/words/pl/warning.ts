@@ -26,6 +26,13 @@ export const words: Sentences<typeof english> = {
       other: `Czeka jeszcze ${count}.`,
     }),
   show: 'Pokaż',
+  nobody: (line) => `${line}: nikt nie odpowiedział`,
+  unanswered: {
+    due: (line, span) => `na ${line} czeka na łączenie. Od ${span} nikt nie odpowiedział.`,
+    late: (line, span) => `na ${line} zaraz się skończy. Od ${span} nikt nie odpowiedział.`,
+  },
+  showLine: (line) => `Pokaż ${line}`,
+  noSound: 'Jeszcze bez dźwięku: dotknij, aby usłyszeć ton próbny',
   acknowledge: 'Idę',
   blocked: (what, reason) => `pracuje na zablokowanych komponentach: ${what} (${reason}).`,
   blockedAct: 'Zatrzymaj linię i zdejmij tę rolkę.',

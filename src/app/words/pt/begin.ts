@@ -7,6 +7,11 @@ export const words: Sentences<typeof english> = {
   language: 'Idioma deste tablet',
   done: 'feito',
   steps: {
+    plant: {
+      title: 'A planta',
+      text: 'O nome e o fuso horário. Impressões e exportações levam o nome.',
+      act: 'Dar nome à planta',
+    },
     engineer: {
       title: 'Primeiro engenheiro',
       text: 'Um nome, um crachá e um PIN. O engenheiro adiciona todos os outros.',
@@ -37,6 +42,11 @@ export const words: Sentences<typeof english> = {
       text: 'Um teste mostra se este tablet o lê direito.',
       act: 'Testar o leitor',
     },
+    label: {
+      title: 'Uma etiqueta impressa',
+      text: 'Leia a etiqueta de um slot: ela deve ser lida como esse slot.',
+      act: 'Testar uma etiqueta',
+    },
     practice: {
       title: 'Uma primeira carga, para treinar',
       text: 'Numa cópia da linha. Ali nada conta.',
@@ -48,6 +58,7 @@ export const words: Sentences<typeof english> = {
       act: 'Carregar a linha',
     },
   },
+  fromFile: 'Começar com o arquivo de outra planta',
   badges: 'Imprimir crachás',
   more: 'Abrir',
   openOf: (step) => `Abrir: ${step}`,

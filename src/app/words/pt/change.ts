@@ -24,6 +24,7 @@ export const words: Sentences<typeof english> = {
   nothing: 'A linha ainda está sem setup.',
   shiftStart: 'Início de turno',
   splice: 'Checklist de emenda',
+  exchange: 'Checklist de troca',
   next: 'O que vem depois?',
   plan: 'Planejar',
   same: 'setup atual',

@@ -45,6 +45,7 @@ export const words: Sentences<typeof english> = {
   takeBoth: 'Usar as duas juntas',
   take: 'Usar esta contagem',
   bases: {
+    'one-by-one': 'contadas uma a uma',
     label: 'etiqueta',
     typed: 'digitado',
     machine: 'contador',

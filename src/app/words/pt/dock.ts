@@ -36,6 +36,11 @@ export const words: Sentences<typeof english> = {
   unlistedFeeder: (text) => `“${text}” não está em nenhuma lista desta planta. É o feeder?`,
   placeHere: (place) => `${place} é um local do estoque: abra Rolos para ver o que há ali.`,
   halfLabel: 'Só parte da etiqueta foi lida. Escaneie tudo de novo, o PN primeiro.',
+  noPart: 'Nenhum PN desta etiqueta é conhecido aqui. Digite o PN ou peça para ensinar a etiqueta.',
+  wrongKeyboard: (layout) =>
+    `O leitor digita para outro teclado, ${layout}. Nada foi aceito. Ajuste o teclado do leitor e escaneie de novo.`,
+  symbolsMissing: (have, of) =>
+    `Uma mensagem está em vários códigos; lidos até agora: ${have} de ${of}. Escaneie todos em uma só imagem da câmera.`,
   cartHere: (cart) => `${cart} é um carrinho.`,
   cartDoor: (cart) => `Acoplar ${cart}?`,
   oldReelDiffers: (slot, loaded) => `Esse não é o rolo que está em ${slot}. Esperado: ${loaded}.`,

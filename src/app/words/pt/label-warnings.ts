@@ -83,6 +83,8 @@ function sayPt(warning: LabelWarning): string {
       return `${quote(warning.text)} não é um nível de umidade`;
     case 'rule-unclear':
       return `a regra de etiqueta ${quote(warning.rule)} serve de mais de um modo: não usada`;
+    case 'full-ascii':
+      return `${quote(warning.text)} parece Code 39 em ASCII completo: seria ${quote(warning.meant)}; ajuste o leitor assim`;
     case 'gs1-unread':
       return `${quote(warning.text)} tem um identificador GS1 desconhecido aqui: guardado como texto`;
     case 'gs1-check-digit':

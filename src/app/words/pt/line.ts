@@ -156,6 +156,7 @@ export const words: Sentences<typeof english> = {
   toRules: 'Informar as regras da linha',
   nothingDue: 'Nenhum rolo acaba antes do fim da produção.',
   between: (early, late) => `entre ${early} e ${late}`,
+  withStops: (at) => `por volta de ${at} se parar tanto quanto até agora`,
   inRange: (early, late) => `em ${early} a ${late}`,
   window: (opens, closes) => `emende de ${opens} a ${closes}`,
   windowNow: (closes) => `emende já, até ${closes}`,

@@ -22,6 +22,8 @@ export const words: Sentences<typeof english> = {
   addAcross: (slot) => `Adicionar o outro lado: ${slot}`,
   addMachine: (slot) => `Adicionar a próxima máquina: ${slot}`,
   addBank: 'Adicionar um banco',
+  holdsTrays: 'Bandejas, sem feeders',
+  trays: 'bandejas',
   picture: 'Como fica a linha',
   save: 'Salvar linha',
   saved: (name) => `${name}: salva.`,

@@ -30,6 +30,7 @@ export const words: Sentences<typeof english> = {
     seen: 'visto nesta conferência',
     spare: 'não é preciso, pode ficar',
   },
+  trays: 'Aqui ficam bandejas, não feeders.',
   banks: (machine, bank) => `${machine} · ${bank}`,
   front: 'frente',
   rear: 'traseira',

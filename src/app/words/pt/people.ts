@@ -46,6 +46,8 @@ export const words: Sentences<typeof english> = {
   cartKept: (f) => `${f.cart} tem agora ${f.carries} para ${f.slot}. ${f.held} fica fora do carrinho.`,
   cleared: (slot) => `Liberado para ${slot}.`,
   declined: 'Recusado. O rolo fica fora da linha.',
+  withoutPasskey: 'Salvar sem ela',
+  ownNotSigned: 'A chave de acesso não assinou; nada foi salvo.',
   withPasskey: 'Usar a chave de acesso',
   passkeyAsks: 'A chave de acesso é pedida a seguir.',
   passkeyFailed:

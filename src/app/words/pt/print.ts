@@ -74,6 +74,7 @@ export const words: Sentences<typeof english> = {
     noneOf: 'Nenhum',
     printed: 'já impresso',
     first: 'Etiquetas já usadas na primeira folha',
+    newBadges: 'Um crachá impresso é novo: o anterior deixa de funcionar.',
     printMany: (count) => plural(count, `Imprimir ${count} etiqueta`, `Imprimir ${count} etiquetas`),
     choose: 'Escolha antes o que etiquetar',
   },

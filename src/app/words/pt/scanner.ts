@@ -55,6 +55,13 @@ export const words: Sentences<typeof english> = {
   },
   wanted: 'impresso',
   found: 'chegou',
+  label: {
+    title: 'Leia uma etiqueta impressa',
+    help: 'De um slot, um feeder, um crachá ou um rolo.',
+    read: 'Esta etiqueta é lida.',
+    unknown: 'Este tablet não conhece esta etiqueta.',
+    unknownHelp: 'Leia de novo. Se não ajudar, imprima maior ou adicione antes à planta.',
+  },
   arrived: 'O que chegou',
   none: 'Nada ainda. Escaneie qualquer coisa: aparece aqui, com os caracteres de controle.',
   characters: (count) => plural(count, `${count} caractere`, `${count} caracteres`),

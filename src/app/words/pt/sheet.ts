@@ -114,6 +114,7 @@ export const words: Sentences<typeof english> = {
     'old-workbook': 'Este é um formato antigo de planilha. Salve como XLSX ou CSV.',
     'broken-workbook': 'A planilha está danificada e não abre. Salve de novo como XLSX ou CSV.',
     'too-large': 'O arquivo passa de 64 MB. Exporte só o setup, sem imagens nem outras folhas.',
+    'too-wide': 'Uma linha tem mais de 1.000 colunas preenchidas. Salve só as colunas da lista.',
     'too-many-slots': 'Há mais de 5.000 slots. Escolha a lista de slots de uma linha.',
     failed: 'Não foi possível ler o arquivo. Salve como CSV e tente de novo.',
   },

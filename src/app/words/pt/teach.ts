@@ -129,6 +129,9 @@ export const words: Sentences<typeof english> = {
       `A regra “${rule}” também serve para ${count} delas e a lê de outro modo. Torne uma das duas mais restrita.`,
       `A regra “${rule}” também serve para ${count} delas e as lê de outro modo. Torne uma das duas mais restrita.`,
     ),
+  readsAnew: (count) => `Diz mais do que antes: ${count}.`,
+  variedTitle: 'Etiquetas formadas a partir desta',
+  variedNot: 'Não é lida: aqui cada parte deve ter o tamanho da etiqueta ensinada.',
   before: 'antes',
   now: 'com esta regra',
   lostExamples: (count) =>

@@ -87,6 +87,11 @@ const reasonsPt: ReasonWords = {
     say: (f) => `Pelo log, o feeder ${f['feeder']} está em ${f['slot']}.`,
     act: 'Confira o código do feeder, ou descarregue-o lá antes.',
   },
+  'feeder-aside': {
+    title: 'Alimentador separado',
+    say: (f) => `O alimentador ${f['feeder']} não deve ser usado: ${f['why']}.`,
+    act: 'Pegue outro alimentador. Depois da revisão, registre-a no alimentador.',
+  },
   'feeder-lanes': {
     title: 'O feeder não tem pista livre',
     say: (f) => `Pistas do feeder ${f['feeder']}: ${f['lanes']}. Pelo log, ele já está em ${f['slots']}.`,
@@ -173,7 +178,13 @@ const reasonsPt: ReasonWords = {
 };
 
 export const words: Sentences<typeof english> = {
-  accepted: { load: 'Rolo certo', splice: 'Rolo certo para emendar', sweep: 'Visto' },
+  accepted: {
+    exchange: 'Certo para a troca',
+    refill: 'Certo para reabastecer',
+    load: 'Rolo certo',
+    splice: 'Rolo certo para emendar',
+    sweep: 'Visto',
+  },
   refused: 'Recusado',
   held: 'Retido para o líder',
   wants: (slot) => `${slot} pede`,

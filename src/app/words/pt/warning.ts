@@ -21,6 +21,13 @@ export const words: Sentences<typeof english> = {
   shortMore: (count) => `+${count}`,
   more: (count) => plural(count, `Mais ${count} espera.`, `Mais ${count} esperam.`),
   show: 'Mostrar',
+  nobody: (line) => `${line}: ninguém respondeu`,
+  unanswered: {
+    due: (line, span) => `em ${line} precisa de emenda. Ninguém respondeu há ${span}.`,
+    late: (line, span) => `em ${line} está para acabar. Ninguém respondeu há ${span}.`,
+  },
+  showLine: (line) => `Mostrar ${line}`,
+  noSound: 'Ainda sem som: toque para ouvir o som de teste',
   acknowledge: 'Eu vou',
   blocked: (what, reason) => `roda com peças bloqueadas: ${what} (${reason}).`,
   blockedAct: 'Pare a linha e retire esse rolo.',

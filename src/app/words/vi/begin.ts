@@ -7,6 +7,11 @@ export const words: Sentences<typeof english> = {
   language: 'Ngôn ngữ của tablet này',
   done: 'xong',
   steps: {
+    plant: {
+      title: 'Nhà máy',
+      text: 'Tên và múi giờ. Bản in và bản xuất mang tên này.',
+      act: 'Đặt tên nhà máy',
+    },
     engineer: {
       title: 'Kỹ sư đầu tiên',
       text: 'Tên, thẻ và PIN. Kỹ sư thêm mọi người khác.',
@@ -37,6 +42,11 @@ export const words: Sentences<typeof english> = {
       text: 'Một lần thử cho biết tablet này đọc máy quét có đúng không.',
       act: 'Thử máy quét',
     },
+    label: {
+      title: 'Một nhãn đã in',
+      text: 'Quét nhãn một slot: phải đọc ra đúng slot đó.',
+      act: 'Thử nhãn',
+    },
     practice: {
       title: 'Lần lắp đầu, để tập',
       text: 'Trên bản sao của chuyền. Ở đó không tính gì.',
@@ -48,6 +58,7 @@ export const words: Sentences<typeof english> = {
       act: 'Lắp liệu cho chuyền',
     },
   },
+  fromFile: 'Bắt đầu từ tệp của nhà máy khác',
   badges: 'In thẻ',
   more: 'Mở',
   openOf: (step) => `Mở: ${step}`,

@@ -24,6 +24,7 @@ export const words: Sentences<typeof english> = {
   nothing: 'Chuyền chưa đặt setup nào.',
   shiftStart: 'Đầu ca',
   splice: 'Checklist nối liệu',
+  exchange: 'Checklist thay',
   next: 'Tiếp theo là gì?',
   plan: 'Lên kế hoạch',
   same: 'đang đặt',

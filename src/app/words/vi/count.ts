@@ -44,6 +44,7 @@ export const words: Sentences<typeof english> = {
   takeBoth: 'Dùng cả hai',
   take: 'Dùng số này',
   bases: {
+    'one-by-one': 'đếm từng cái',
     label: 'nhãn',
     typed: 'gõ tay',
     machine: 'máy đếm',

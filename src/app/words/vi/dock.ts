@@ -36,6 +36,12 @@ export const words: Sentences<typeof english> = {
   unlistedFeeder: (text) => `“${text}” không có trong danh sách nào của nhà máy. Có phải feeder không?`,
   placeHere: (place) => `${place} là một chỗ trong kho: mở Cuộn để xem ở đó có gì.`,
   halfLabel: 'Mới đọc được một phần nhãn. Quét lại tất cả, mã linh kiện trước.',
+  noPart:
+    'Không có mã linh kiện nào trên nhãn này được biết ở đây. Nhập mã linh kiện, hoặc nhờ dạy nhãn này.',
+  wrongKeyboard: (layout) =>
+    `Máy quét gõ theo bàn phím khác, ${layout}. Chưa nhận gì. Đặt lại bàn phím của máy quét rồi quét lại.`,
+  symbolsMissing: (have, of) =>
+    `Một thông điệp nằm trên nhiều mã; đã đọc: ${have} trên ${of}. Quét tất cả trong một hình camera.`,
   cartHere: (cart) => `${cart} là một xe.`,
   cartDoor: (cart) => `Ghép xe ${cart}?`,
   oldReelDiffers: (slot, loaded) => `Đó không phải cuộn ở ${slot}. Cần: ${loaded}.`,

@@ -83,6 +83,8 @@ function sayVi(warning: LabelWarning): string {
       return `${quote(warning.text)} không phải mức ẩm`;
     case 'rule-unclear':
       return `quy tắc nhãn ${quote(warning.rule)} khớp theo nhiều cách: không dùng`;
+    case 'full-ascii':
+      return `${quote(warning.text)} giống Code 39 dạng ASCII đầy đủ: sẽ là ${quote(warning.meant)}; hãy đặt máy quét như vậy`;
     case 'gs1-unread':
       return `${quote(warning.text)} có mã định danh GS1 chưa biết ở đây: giữ dạng chữ`;
     case 'gs1-check-digit':

@@ -123,6 +123,7 @@ export const words: Sentences<typeof english> = {
   toRules: 'Nhập quy tắc chuyền',
   nothingDue: 'Không cuộn nào hết trước khi xong đợt chạy.',
   between: (early, late) => `từ ${early} đến ${late}`,
+  withStops: (at) => `khoảng ${at} nếu vẫn dừng nhiều như từ đầu đến giờ`,
   inRange: (early, late) => `còn ${early} đến ${late}`,
   window: (opens, closes) => `nối từ ${opens} đến ${closes}`,
   windowNow: (closes) => `nối ngay, trước ${closes}`,

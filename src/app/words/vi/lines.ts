@@ -21,6 +21,8 @@ export const words: Sentences<typeof english> = {
   addAcross: (slot) => `Thêm phía bên kia: ${slot}`,
   addMachine: (slot) => `Thêm máy kế tiếp: ${slot}`,
   addBank: 'Thêm dãy',
+  holdsTrays: 'Khay, không có feeder',
+  trays: 'khay',
   picture: 'Chuyền trông như thế này',
   save: 'Lưu chuyền',
   saved: (name) => `Đã lưu ${name}.`,

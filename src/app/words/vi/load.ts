@@ -29,6 +29,7 @@ export const words: Sentences<typeof english> = {
     seen: 'đã thấy lần rà này',
     spare: 'không cần, có thể để',
   },
+  trays: 'Ở đây là khay, không phải feeder.',
   banks: (machine, bank) => `${machine} · ${bank}`,
   front: 'trước',
   rear: 'sau',

@@ -66,6 +66,7 @@ export const words: Sentences<typeof english> = {
     noneOf: 'Không cái nào',
     printed: 'đã in trước đây',
     first: 'Số nhãn đã dùng ở tờ đầu',
+    newBadges: 'Thẻ in ra là thẻ mới: thẻ trước hết dùng được.',
     printMany: (count) => `In ${count} nhãn`,
     choose: 'Chọn thứ cần dán nhãn trước đã',
   },

@@ -51,6 +51,13 @@ export const words: Sentences<typeof english> = {
   },
   wanted: 'bản in',
   found: 'nhận được',
+  label: {
+    title: 'Quét một nhãn đã in',
+    help: 'Của slot, feeder, thẻ hoặc cuộn.',
+    read: 'Đọc được nhãn này.',
+    unknown: 'Tablet này không biết nhãn này.',
+    unknownHelp: 'Quét lại. Nếu vẫn không được, in nhãn lớn hơn, hoặc thêm vào nhà máy trước.',
+  },
   arrived: 'Nhận được gì',
   none: 'Chưa có gì. Quét bất cứ thứ gì: nó hiện ở đây, cả ký tự điều khiển.',
   characters: (count) => `${count} ký tự`,

@@ -107,6 +107,7 @@ export const words: Sentences<typeof english> = {
     'old-workbook': 'Đây là định dạng bảng tính cũ. Lưu thành XLSX hoặc CSV.',
     'broken-workbook': 'Bảng tính bị hỏng, không mở được. Lưu lại thành XLSX hoặc CSV.',
     'too-large': 'Tệp lớn hơn 64 MB. Chỉ xuất setup, không kèm hình hay trang khác.',
+    'too-wide': 'Một hàng có hơn 1.000 cột có chữ. Chỉ lưu các cột của danh sách.',
     'too-many-slots': 'Có hơn 5.000 slot. Chọn danh sách slot của một chuyền.',
     failed: 'Không đọc được tệp. Lưu thành CSV rồi thử lại.',
   },

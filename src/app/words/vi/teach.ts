@@ -111,6 +111,9 @@ export const words: Sentences<typeof english> = {
   fitsAlso: (rule, count) => `Quy tắc “${rule}” cũng khớp ${count} nhãn trong số đó.`,
   disagrees: (rule, count) =>
     `Quy tắc “${rule}” cũng khớp ${count} nhãn trong số đó và đọc khác. Siết một trong hai chặt hơn.`,
+  readsAnew: (count) => `Đọc được nhiều hơn trước: ${count}.`,
+  variedTitle: 'Nhãn đặt ra từ nhãn này',
+  variedNot: 'Không đọc được: ở đây mỗi phần phải dài bằng trên nhãn đã dạy.',
   before: 'trước',
   now: 'với quy tắc này',
   lostExamples: (count) => `${count} nhãn mà phiên bản hiện tại đọc được sẽ không đọc được nữa.`,

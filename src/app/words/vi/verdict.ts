@@ -85,6 +85,11 @@ const reasonsVi: ReasonWords = {
     say: (f) => `Nhật ký ghi feeder ${f['feeder']} ở ${f['slot']}.`,
     act: 'Kiểm tra mã feeder, hoặc tháo ở đó trước.',
   },
+  'feeder-aside': {
+    title: 'Bộ cấp liệu đã để riêng',
+    say: (f) => `Không được dùng bộ cấp liệu ${f['feeder']}: ${f['why']}.`,
+    act: 'Lấy bộ cấp liệu khác. Bảo dưỡng xong thì ghi ở bộ cấp liệu.',
+  },
   'feeder-lanes': {
     title: 'Feeder không còn làn',
     say: (f) => `Feeder ${f['feeder']} có số làn: ${f['lanes']}. Nhật ký ghi nó đã ở ${f['slots']}.`,
@@ -171,7 +176,13 @@ const reasonsVi: ReasonWords = {
 };
 
 export const words: Sentences<typeof english> = {
-  accepted: { load: 'Đúng cuộn', splice: 'Đúng cuộn để nối', sweep: 'Đã thấy' },
+  accepted: {
+    exchange: 'Đúng để thay',
+    refill: 'Đúng để đổ thêm',
+    load: 'Đúng cuộn',
+    splice: 'Đúng cuộn để nối',
+    sweep: 'Đã thấy',
+  },
   refused: 'Từ chối',
   held: 'Giữ lại chờ trưởng ca',
   wants: (slot) => `${slot} cần`,

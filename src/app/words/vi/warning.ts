@@ -21,6 +21,13 @@ export const words: Sentences<typeof english> = {
   shortMore: (count) => `+${count}`,
   more: (count) => `Còn ${count} chờ.`,
   show: 'Xem',
+  nobody: (line) => `${line}: chưa ai trả lời`,
+  unanswered: {
+    due: (line, span) => `trên ${line} cần nối liệu. Chưa ai trả lời trong ${span}.`,
+    late: (line, span) => `trên ${line} sắp hết. Chưa ai trả lời trong ${span}.`,
+  },
+  showLine: (line) => `Xem ${line}`,
+  noSound: 'Chưa có tiếng: chạm để nghe tiếng thử',
   acknowledge: 'Tôi đi',
   blocked: (what, reason) => `đang chạy linh kiện bị chặn: ${what} (${reason}).`,
   blockedAct: 'Dừng chuyền và tháo cuộn đó ra.',

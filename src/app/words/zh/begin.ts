@@ -6,6 +6,11 @@ export const words: Sentences<typeof english> = {
   language: '本平板的语言',
   done: '已完成',
   steps: {
+    plant: {
+      title: '工厂',
+      text: '名称和时区。打印件和导出文件带此名称。',
+      act: '命名工厂',
+    },
     engineer: {
       title: '第一名工程师',
       text: '姓名、工牌和 PIN。由工程师添加其他人。',
@@ -36,6 +41,11 @@ export const words: Sentences<typeof english> = {
       text: '测试一次，就知道本平板读得对不对。',
       act: '测试扫描枪',
     },
+    label: {
+      title: '一张打印的标签',
+      text: '扫描一张站位标签：必须读出该站位。',
+      act: '测试标签',
+    },
     practice: {
       title: '第一次上料，先练习',
       text: '在产线的副本上。那里什么都不算数。',
@@ -47,6 +57,7 @@ export const words: Sentences<typeof english> = {
       act: '给产线上料',
     },
   },
+  fromFile: '用另一家工厂的文件开始',
   badges: '打印工牌',
   more: '打开',
   openOf: (step) => `打开：${step}`,

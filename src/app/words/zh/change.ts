@@ -24,6 +24,7 @@ export const words: Sentences<typeof english> = {
   nothing: '产线还没有备好。',
   shiftStart: '接班检查',
   splice: '接料检查表',
+  exchange: '更换检查表',
   next: '接下来做什么？',
   plan: '计划这个',
   same: '当前已备好',

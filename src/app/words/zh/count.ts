@@ -39,6 +39,7 @@ export const words: Sentences<typeof english> = {
   takeBoth: '两个合用',
   take: '用这个计数',
   bases: {
+    'one-by-one': '逐个清点',
     label: '标签',
     typed: '输入',
     machine: '点料机',

@@ -83,6 +83,8 @@ function sayIt(warning: LabelWarning): string {
       return `${quote(warning.text)}不是湿敏等级`;
     case 'rule-unclear':
       return `标签规则${quote(warning.rule)}有多种匹配方式：不采用`;
+    case 'full-ascii':
+      return `${quote(warning.text)} 像是全 ASCII 的 Code 39：应为 ${quote(warning.meant)}；请这样设置扫描枪`;
     case 'gs1-unread':
       return `${quote(warning.text)}含有这里不认识的 GS1 标识符：按文本保存`;
     case 'gs1-check-digit':

@@ -123,6 +123,7 @@ export const words: Sentences<typeof english> = {
   toRules: '输入产线规则',
   nothingDue: '生产结束前没有料盘会用完。',
   between: (early, late) => `${early} 到 ${late} 之间`,
+  withStops: (at) => `若停机与目前一样多，约 ${at}`,
   inRange: (early, late) => `${early} 到 ${late} 后`,
   window: (opens, closes) => `接料时间 ${opens} 到 ${closes}`,
   windowNow: (closes) => `现在接料，最晚 ${closes}`,

@@ -21,6 +21,8 @@ export const words: Sentences<typeof english> = {
   addAcross: (slot) => `添加另一侧：${slot}`,
   addMachine: (slot) => `添加下一台机器：${slot}`,
   addBank: '添加料台',
+  holdsTrays: '放料盘，不放飞达',
+  trays: '料盘',
   picture: '产线的样子',
   save: '保存产线',
   saved: (name) => `${name} 已保存。`,

@@ -36,6 +36,8 @@ export const words: Sentences<typeof english> = {
   cartKept: (f) => `${f.cart} 上现有供 ${f.slot} 的 ${f.carries}。${f.held} 不上料车。`,
   cleared: (slot) => `已放行到 ${slot}。`,
   declined: '已拒绝。料盘不上线。',
+  withoutPasskey: '不用它保存',
+  ownNotSigned: '通行密钥没有签名，什么也没有保存。',
   withPasskey: '用通行密钥',
   passkeyAsks: '接下来会要求用通行密钥。',
   passkeyFailed: '通行密钥没有签名，所以什么也没写入。请重试，或取消后用 PIN。',

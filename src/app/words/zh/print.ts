@@ -66,6 +66,7 @@ export const words: Sentences<typeof english> = {
     noneOf: '都不要',
     printed: '以前打印过',
     first: '第一页已用掉的标签',
+    newBadges: '打印的是新工牌：之前的随即失效。',
     printMany: (count) => `打印 ${count} 张标签`,
     choose: '先选给什么贴标签',
   },

@@ -48,6 +48,13 @@ export const words: Sentences<typeof english> = {
   },
   wanted: '印刷',
   found: '收到',
+  label: {
+    title: '扫描一张打印的标签',
+    help: '站位、飞达、工牌或料盘的标签。',
+    read: '此标签可以读取。',
+    unknown: '本平板不认识此标签。',
+    unknownHelp: '请再扫描一次。如果仍不行，请打印大一些，或先添加到工厂。',
+  },
   arrived: '收到的内容',
   none: '还没有。扫任意码：显示在这里，含控制字符。',
   characters: (count) => `${count} 个字符`,

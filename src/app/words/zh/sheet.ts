@@ -101,6 +101,7 @@ export const words: Sentences<typeof english> = {
     'old-workbook': '这是旧的工作簿格式。请存为 XLSX 或 CSV。',
     'broken-workbook': '工作簿已损坏，打不开。请重新存为 XLSX 或 CSV。',
     'too-large': '文件大于 64 MB。请只导出站位表，不带图片或其他工作表。',
+    'too-wide': '有一行超过 1,000 个有内容的列。请只保存清单自己的列。',
     'too-many-slots': '超过 5,000 个站位。请选一条产线的站位列表。',
     failed: '文件读不了。请存为 CSV 再试。',
   },

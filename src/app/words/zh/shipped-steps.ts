@@ -1,6 +1,12 @@
 // The texts of the shipped checklists in Chinese, by their English sentence.
 
 export const words: Readonly<Record<string, string>> = {
+  Exchange: '更换',
+  'The machine stands and nothing in it moves.': '机器已停，内部没有动作。',
+  'What goes on was accepted for this slot.': '换上的已通过此站位的核对。',
+  'First pocket and pin 1 lie as on the one before.': '首个料穴和第 1 脚方向与前一个相同。',
+  'It is in up to the stop and locked.': '已推到底并锁好。',
+  'The first picks after it were watched.': '更换后的头几次取料已看过。',
   Splice: '接料',
   'Start of shift': '接班',
   Changeover: '换线',

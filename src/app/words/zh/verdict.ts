@@ -83,6 +83,11 @@ const reasons: ReasonWords = {
     say: (f) => `日志中飞达 ${f['feeder']} 在 ${f['slot']}。`,
     act: '检查飞达的码，或先在那里下料。',
   },
+  'feeder-aside': {
+    title: '供料器已搁置',
+    say: (f) => `供料器 ${f['feeder']} 不得使用：${f['why']}。`,
+    act: '请换另一个供料器。保养后请在供料器处登记。',
+  },
   'feeder-lanes': {
     title: '飞达没有空通道',
     say: (f) => `飞达 ${f['feeder']} 的通道数：${f['lanes']}。日志中它已在 ${f['slots']}。`,
@@ -169,7 +174,13 @@ const reasons: ReasonWords = {
 };
 
 export const words: Sentences<typeof english> = {
-  accepted: { load: '料盘正确', splice: '接料的料盘正确', sweep: '已见' },
+  accepted: {
+    exchange: '可用于更换',
+    refill: '可用于补料',
+    load: '料盘正确',
+    splice: '接料的料盘正确',
+    sweep: '已见',
+  },
   refused: '已拒绝',
   held: '暂扣，等班长',
   wants: (slot) => `${slot} 要`,

@@ -21,6 +21,13 @@ export const words: Sentences<typeof english> = {
   shortMore: (count) => `+${count}`,
   more: (count) => `还有 ${count} 个在等。`,
   show: '查看',
+  nobody: (line) => `${line}：无人回应`,
+  unanswered: {
+    due: (line, span) => `（${line}）该接料了。已 ${span} 无人回应。`,
+    late: (line, span) => `（${line}）快用完了。已 ${span} 无人回应。`,
+  },
+  showLine: (line) => `查看 ${line}`,
+  noSound: '还没有声音：点一下听试音',
   acknowledge: '我去',
   blocked: (what, reason) => `正在使用已禁用的物料：${what}（${reason}）。`,
   blockedAct: '停线，取下那盘料。',

@@ -45,8 +45,13 @@ async function film(browser: Browser, body: string): Promise<readonly string[]> 
   await drawn(page);
   const shot = await page.screenshot({ type: 'jpeg', quality: 92 });
   await page.close();
+  return playing(Array.from({ length: 30 }, () => shot));
+}
+
+/** Writes a film; answers the switches that make Chromium play it as a lens, over and over. */
+function playing(shots: readonly Buffer[]): readonly string[] {
   const file = path.join(mkdtempSync(path.join(os.tmpdir(), 'reelward-film-')), 'film.mjpeg');
-  writeFileSync(file, Buffer.concat(Array.from({ length: 30 }, () => shot)));
+  writeFileSync(file, Buffer.concat(shots));
   return [
     '--use-fake-ui-for-media-stream',
     '--use-fake-device-for-media-stream',
@@ -62,6 +67,56 @@ export async function filmCodes(browser: Browser, codes: readonly FakeCode[]): P
     return `<div style="position:absolute;left:${x}px;top:${y}px;width:${width}px;height:${height}px;transform:rotate(${turnDeg}deg)">${svg}</div>`;
   });
   return film(browser, `<body style="margin:0;background:#f4f4f0">${symbols.join('')}</body>`);
+}
+
+/** A label of a shelf or a bank: one square code on paper, with a line of print. */
+export interface ShelfLabel {
+  readonly text: string;
+  readonly print: string;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Where the hand is at a moment: how far the tablet has moved along, pixels. */
+export interface HandAt {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Draws labels on a shelf and films them as a hand passes a tablet along it: a picture for each place of the hand, with a spot of glare. */
+export async function filmPan(
+  browser: Browser,
+  labels: readonly ShelfLabel[],
+  hand: readonly HandAt[],
+): Promise<readonly string[]> {
+  const papers = labels.map(({ text, print, x, y }) => {
+    const { svg, width, height } = drawCode({ bcid: 'datamatrix', text, scale: 3 });
+    return `<div style="position:absolute;left:${x}px;top:${y}px;padding:12px 16px;background:#f5f5f1;color:#1a1a1a;font:15px sans-serif"><div style="width:${width}px;height:${height}px">${svg}</div><b>${print}</b></div>`;
+  });
+  const glare =
+    '<div id="glare" style="position:absolute;width:420px;height:420px;border-radius:50%;background:radial-gradient(rgb(255 255 255/45%),rgb(255 255 255/0) 70%)"></div>';
+  const body = `<body style="margin:0;background:#4b4e50;overflow:hidden"><div id="shelf" style="position:absolute;inset:0">${papers.join('')}</div>${glare}</body>`;
+  const page = await browser.newPage({ viewport: { width: 1280, height: 720 } });
+  await page.setContent(body);
+  await drawn(page);
+  const shots: Buffer[] = [];
+  for (const [at, { x, y }] of hand.entries()) {
+    await page.evaluate(
+      ([along, down, spot]) => {
+        const move = (id: string, left: number, top: number) => {
+          const element = document.getElementById(id);
+          if (element) element.style.transform = `translate(${left}px, ${top}px)`;
+        };
+        move('shelf', -(along ?? 0), -(down ?? 0));
+        move('glare', spot ?? 0, 180);
+      },
+      [x, y, (at * 97) % 900],
+    );
+    shots.push(await page.screenshot({ type: 'jpeg', quality: 88 }));
+  }
+  await page.close();
+  // The lens gives 30 pictures a second; the hand is at each place for a seventh of one.
+  return playing(shots.flatMap((shot) => [shot, shot, shot, shot]));
 }
 
 /** A label whose facts are bar codes of their own, one under the other. */

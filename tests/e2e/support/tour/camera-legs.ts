@@ -70,5 +70,23 @@ async function* half(here: Here): AsyncGenerator<string> {
   await closeCamera(page);
 }
 
+/** A lens before a slot, a reel that does not belong on it, and two of a part that is missing, one of them out of date. */
+async function* passOver(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/load');
+  await page.getByTestId('find-camera').click();
+  await page.getByTestId('found-barred').waitFor({ timeout: 30_000 });
+  yield 'find by camera, what is wanted and what may not be used';
+  await page.getByTestId('find-close').click();
+  await page.getByTestId('find').waitFor({ state: 'detached' });
+  await goThere(here, '#/load');
+  await page.getByTestId('sweep-camera').click();
+  await page.getByTestId('find-asked').waitFor({ timeout: 30_000 });
+  yield 'sweep by camera, a reel that does not belong there';
+  await page.getByTestId('find-close').click();
+  await page.getByTestId('find').waitFor({ state: 'detached' });
+}
+
+export const passLegs: readonly Leg[] = [{ name: 'pass', stops: passOver }];
 export const lensLegs: readonly Leg[] = [{ name: 'lens', stops: lens }];
 export const halfLegs: readonly Leg[] = [{ name: 'half', stops: half }];

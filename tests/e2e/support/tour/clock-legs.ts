@@ -18,6 +18,16 @@ async function* nobody(here: Here): AsyncGenerator<string> {
   await page.getByTestId('nobody-counts').waitFor();
   await page.getByTestId('warning').waitFor();
   yield 'line, nobody counts';
+  await goThere(here, '#/load');
+  const late = page.getByTestId('late');
+  for (let minutes = 0; minutes < 60 && (await late.count()) === 0; minutes++) {
+    await pass(page, minuteMs);
+    await page.keyboard.press('Shift'); // somebody is there: nobody is signed out
+    await lookAgain(page);
+  }
+  await late.waitFor();
+  yield 'load, a late warning that nobody answers';
+  await goThere(here, '#/line');
   await openBy(here, 'run-stop');
   await page.getByTestId('stood').waitFor();
   yield 'why it stopped, and since when';

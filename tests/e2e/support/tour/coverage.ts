@@ -17,15 +17,25 @@ function views(): readonly { readonly file: string; readonly source: string }[] 
 /** Ids that the tour does not come to, each with why. An entry that is met after all, or is gone from the source, is wrong. */
 export const notMet: Readonly<Record<string, string>> = {
   update: 'A newer version of the app must lie on the server.',
-  'stays-${person.badge}': 'Tablets that were apart must each have taken the other one’s last engineer away.',
+  'sound-locked': 'Nobody may have touched the page yet: alerts.e2e.ts.',
+  unanswered: 'A warning must wait on another line that runs: alerts.e2e.ts.',
+  'unanswered-go': 'A warning must wait on another line that runs: alerts.e2e.ts.',
+  'unanswered-show': 'A warning must wait on another line that runs: alerts.e2e.ts.',
+  'stays-${tagOf(person)}':
+    'Tablets that were apart must each have taken the other one’s last engineer away.',
+  'label-picture': 'A line must keep pictures and a label be read by camera: pictures.e2e.ts.',
+  'label-picture-none': 'Another tablet must have kept a picture that the server does not have.',
+  'export-pictures': 'A line must keep pictures and a label be read by camera: pictures.e2e.ts.',
   'no-key': 'The browser must be one that can make no key.',
   behind: 'A tablet must wait for the history behind the bootstrap snapshot of another one.',
   'log-behind': 'A tablet must wait for the history behind the bootstrap snapshot of another one.',
   'next-none':
     'Of another tablet’s entries, those up to a new line must have come, and not yet that of its first product.',
   aside: 'The server must hold an entry that this version cannot read.',
+  'drag-ghost': 'A part must be held while the stop is looked at: board-way.e2e.ts does.',
   'propose-failed': 'The worker that proposes slots must break.',
   'kept-out': 'The server must hand on an entry that is not as its tablet wrote it.',
+  'with-stops': 'A machine must have told its stops for an hour: stops-to-come.e2e.ts.',
   passkey: 'The page must be opened by a name, and the browser have an authenticator: passkeys.e2e.ts.',
   'passkey-add': 'The page must be opened by a name, and the browser have an authenticator: passkeys.e2e.ts.',
   'passkey-remove':

@@ -171,6 +171,9 @@ async function* bakes(here: Here): AsyncGenerator<string> {
 /** A wrong reel is found by a sweep: its panels are traced, held and signed. */
 async function* held(here: Here): AsyncGenerator<string> {
   const { page } = here;
+  await goThere(here, '#/log/shift');
+  await page.getByTestId('plot-reasons').waitFor();
+  yield 'log, the shift';
   await goThere(here, '#/log/held');
   await page.locator('main .empty').waitFor();
   yield 'held panels, none';

@@ -38,6 +38,14 @@ async function* lines(here: Here): AsyncGenerator<string> {
   yield 'plant: a line that is there';
 }
 
+/** The plant's own page with lines that are there; what a file brings is asked where there are none yet. */
+async function* thisPlant(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/plant/this');
+  await page.getByTestId('plant-name').fill('');
+  yield 'plant: this plant, a name is missing';
+}
+
 async function* people(here: Here): AsyncGenerator<string> {
   const { page } = here;
   await goThere(here, '#/plant/people');
@@ -220,6 +228,12 @@ async function* rules(here: Here): AsyncGenerator<string> {
   await page.getByTestId('rules-wrong').waitFor();
   yield 'rules, minutes left alone beyond a shift';
   await goThere(here, '#/plant/rules');
+  await page.getByTestId('pictures-keep').click();
+  await page.getByTestId('pictures-days').fill('0');
+  await page.getByTestId('rules-save').click();
+  await page.getByTestId('rules-wrong').waitFor();
+  yield 'rules, pictures of labels for no day';
+  await goThere(here, '#/plant/rules');
   await page.getByTestId('shift-0').click();
   await page.getByTestId('break-add').click();
   await page.getByTestId('week-alternate').click();
@@ -256,6 +270,7 @@ async function* scanner(here: Here): AsyncGenerator<string> {
 export const plantLegs: readonly Leg[] = [
   { name: 'tiles', stops: tiles },
   { name: 'lines', stops: lines },
+  { name: 'this', stops: thisPlant },
   { name: 'people', stops: people },
   { name: 'parts', stops: parts },
   { name: 'checklists', stops: checklists },

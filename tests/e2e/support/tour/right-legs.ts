@@ -24,6 +24,9 @@ export function rightLegs(second: (name: string) => Promise<Page>): readonly Leg
     await mark.click();
     await page.getByTestId('entry-right').waitFor();
     yield 'entry, unproven';
+    await page.getByTestId('entry-record').click();
+    await page.locator('[data-testid=record-dialog][data-proof=true]').waitFor();
+    yield 'entry, on paper';
     await closeDialogs(page);
     await page.getByTestId('log-unproven').click();
     await page.getByTestId('unproven-entry').nth(1).waitFor();

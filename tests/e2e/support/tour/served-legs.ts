@@ -12,7 +12,7 @@ import type { PlantServer } from '../serve.ts';
 import { closeDialogs, confirm, goThere, type Here, type Leg, openBy } from './here.ts';
 import { rightLegs } from './right-legs.ts';
 import { stationLegs } from './station-legs.ts';
-import { boardWithoutLine } from './way-legs.ts';
+import { boardWithoutLine, fromPlantFile } from './way-legs.ts';
 
 const sheet =
   'Slot\tPart\tQty per panel\tTape width\tPitch\nK1-F-001\tBW-11\t3\t8\t4\nK1-F-002\tBW-12\t2\t8\t4\nK1-F-003\tBW-13\t1\t8\t4\n';
@@ -45,7 +45,7 @@ async function* firstPeople(here: Here): AsyncGenerator<string> {
   await page.getByTestId('person-badge').fill('O-1');
   await page.getByTestId('role-operator').click();
   await page.getByTestId('person-save').click();
-  await page.getByTestId('listed-O-1').waitFor();
+  await page.getByTestId('listed-Ailsa').waitFor();
   yield 'people, the next';
   await signIn(page, 'O-1');
   await page.getByTestId('plant-gate').waitFor();
@@ -54,6 +54,7 @@ async function* firstPeople(here: Here): AsyncGenerator<string> {
   yield 'gate, sign in';
   await signIn(page, 'E-1');
   await page.getByTestId('plant-gate').waitFor({ state: 'detached' });
+  yield* fromPlantFile(here);
   yield* boardWithoutLine(here);
 }
 

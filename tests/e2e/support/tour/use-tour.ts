@@ -74,7 +74,7 @@ export function useTour(part: string, start: () => Promise<Serving> = startDemo)
       if (chosen.length === 0) return;
       const { url } = ready().serving;
       const own = await by?.();
-      const tablet = await openTablet(own ?? ready().browser, url, { badge });
+      const tablet = await openTablet(own ?? ready().browser, url, { badge, offlineCopy: true });
       leaveToTour(tablet.page);
       const found: Journal = { ...journal, wrong: [] };
       for (const leg of chosen) {

@@ -35,6 +35,28 @@ export async function* boardWithoutLine(here: Here): AsyncGenerator<string> {
   await page.getByTestId('sheet-paste').waitFor();
 }
 
+/** The file of another plant, where there is no line yet: one that is none, and what a right one brings. */
+export async function* fromPlantFile(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/plant/this');
+  const giveFile = async (name: string, text: string) => {
+    const file = { name, mimeType: 'application/json', buffer: Buffer.from(text) };
+    await page.getByTestId('plant-file').setInputFiles(file);
+    await drawn(page);
+  };
+  await giveFile('notes.json', '{}');
+  await page.getByTestId('plant-file-fault').waitFor();
+  yield 'this plant, a file that is none';
+  const line = { line: 'L1', name: 'Line 1', zone: 'Europe/Berlin', machines: [] };
+  const told = [{ kind: 'line.defined', payload: line }];
+  await giveFile(
+    'moor.json',
+    JSON.stringify({ file: 'reelward-plant', version: 1, name: 'Moor Works', told }),
+  );
+  await page.getByTestId('plant-file-brings').waitFor();
+  yield 'this plant, what a file brings';
+}
+
 async function* files(here: Here): AsyncGenerator<string> {
   const { page } = here;
   await goThere(here, '#/plant/sheet');
@@ -58,6 +80,15 @@ async function* files(here: Here): AsyncGenerator<string> {
   await page.getByTestId('propose').click();
   await page.getByTestId('widths-unknown').waitFor();
   yield 'board, its slots';
+  await page.getByTestId('slots-add-board').click();
+  await page.getByTestId('boards-held').waitFor();
+  yield 'board, one that waits';
+  await give(here, 'heath.pos', places, 'sheet');
+  await page.getByTestId('slots-together').waitFor();
+  yield 'board, proposed with one that waits';
+  await page.getByTestId('sheet-put-away').click();
+  await page.getByTestId('board-take-up').click();
+  await page.getByTestId('slots-difference').waitFor();
   await openBy(here, 'slot-row-TX-100');
   await page.locator('.pick-place').first().click();
   yield 'board, another slot';

@@ -84,7 +84,26 @@ test('a badge’s label shows the person, and only its code carries the badge', 
   const printing = from(story);
   const [badge] = namesOf(printing.floor, 'badge', null);
   if (!badge) throw new Error('Cannot test as there must be a badge: current list is empty');
-  const label = nameLabel('badge', badge, printing);
-  expect([label.name, label.code]).toEqual(['p1', 'BADGE-1']);
+  // What a badge says is drawn as it is printed, whatever the log knows of the one before.
+  expect(badge.code).toBe('');
+  const label = nameLabel('badge', { ...badge, code: 'BADGE-2' }, printing);
+  expect([label.name, label.code]).toEqual(['p1', 'BADGE-2']);
   expect(label.lines.map(({ text }) => text)).toEqual(['Ana Prado', 'Badge']);
+});
+
+test.each([
+  ['refill', 'bulk'],
+  ['splice', 'cut-tape'],
+] as const)('after a %s the label names both lots to a person, and none to a reader', (act, comesIn) => {
+  const story = beginStory();
+  tellPlant(story);
+  const facts = { comesIn, lot: 'L-7', reel: 'K1' } as const;
+  story.tell('reel.verified', verified('M1-F-010', 'U-300', facts));
+  story.tell('reel.verified', verified('M1-F-010', 'U-300', { ...facts, act, lot: 'L-8', reel: 'K2' }));
+  const printing = from(story);
+  const reel = printing.floor.reels.get('K2');
+  if (!reel) throw new Error('Cannot test as the reel must be known: current one is none');
+  const label = packageLabel(reel, 'K2', printing);
+  expect(texts(label)['lot']).toBe('Lot L-7 / L-8');
+  expect(parseLabel([label.code])).toMatchObject({ reel: 'K2', part: 'U-300', lot: null });
 });

@@ -31,6 +31,7 @@ async function givenFor(
   const parts: PersonParts = {
     caller,
     people: known.nobody ? [] : [person],
+    byBadge: (text) => (!known.nobody && text === person.badge ? person.person : null),
     seen: { read: async () => known.seen ?? null, write: async () => undefined },
     pins: { read: async () => known.pin ?? null, keep: async () => undefined },
     nowMs: () => 0,

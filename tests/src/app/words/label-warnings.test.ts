@@ -34,6 +34,7 @@ const warnings: { readonly [C in LabelWarning['code']]: Extract<LabelWarning, { 
   'country-unlisted': { code: 'country-unlisted', text: 'XX' },
   'msl-unlisted': { code: 'msl-unlisted', text: '9' },
   'rule-unclear': { code: 'rule-unclear', rule: 'glen' },
+  'full-ascii': { code: 'full-ascii', text: '1PA+B+C', meant: '1PAbc' },
   'gs1-unread': { code: 'gs1-unread', text: '(99)' },
   'gs1-check-digit': { code: 'gs1-check-digit', text: '0123' },
 };

@@ -27,6 +27,9 @@ let known: FloorState | null = null;
 const now = () => ({ ms: performance.now(), wallMs: Date.now() });
 const of = (kind: string) => entries.flatMap(([each, payload]) => (each === kind ? [payload] : []));
 
+/** Reels that the log names and the floor does not hold. */
+let forgotten = new Set<string>();
+
 function floorWith(unsure: 'Warning' | 'Failed' | null): FloorState {
   const story = beginStory();
   tellPlant(story);
@@ -58,7 +61,12 @@ async function open(answers: boolean): Promise<string> {
     onFault: (fault) => {
       throw fault;
     },
-    floor: { upToDate: async () => floor, known: () => known, tick: () => undefined },
+    floor: {
+      upToDate: async () => floor,
+      known: () => known,
+      knows: (reel) => forgotten.has(reel),
+      tick: () => undefined,
+    },
     flush: false,
   });
   source.begin();
@@ -71,6 +79,7 @@ beforeEach(() => {
   entries = [];
   floor = floorWith('Warning');
   known = floor;
+  forgotten = new Set();
 });
 afterEach(async () => {
   await source?.stop();
@@ -82,7 +91,8 @@ afterEach(async () => {
 /** What a machine asks, and the body of what it hears. */
 async function asked(at: string, body: object, from = 'L1.Placer') {
   const door = { connect: `amqp://${at}`, address: 'reelward.L1-placer' };
-  const answer = await ask(door, { name: NAME, body, from }, 4_000);
+  // Whoever is no machine of the station gets none: that is not waited for so long.
+  const answer = await ask(door, { name: NAME, body, from }, from === 'L1.Placer' ? 30_000 : 4_000);
   return answer.ok ? answer.envelope.body : answer.why;
 }
 const materials = (rows: readonly unknown[], topic = 'Materials') => ({
@@ -113,6 +123,21 @@ describe('a machine that asks about its materials', () => {
           { slot: 'M1-F-002', reel: 'K2', part: 'R-100', result: 'Success', why: 'verified' },
           { slot: 'M1-F-001', reel: 'K2', part: 'R-100', result: 'Failed', why: 'other-reel' },
           { slot: 'P9', reel: 'K3', part: 'R-100', result: 'Warning', why: 'unknown-slot' },
+        ],
+      },
+    ]);
+  });
+
+  test('hears of a reel that no slot names any more that it is another one, and of one that was never scanned that nobody knows it', async () => {
+    const at = await open(true);
+    forgotten.add('K77');
+    const rows = [said.location('P1', 'K77', 10), said.location('P1', 'K78', 10)];
+    await asked(at, materials(rows));
+    expect(of('station.answered')).toMatchObject([
+      {
+        results: [
+          { result: 'Failed', why: 'other-reel' },
+          { result: 'Warning', why: 'unknown-reel' },
         ],
       },
     ]);

@@ -6,6 +6,7 @@ import { Icon } from '../../../ui/Icon.tsx';
 import { LanguageField } from '../../../ui/LanguageField.tsx';
 import { beginWords } from '../../../words/begin.ts';
 import { languageOf, say } from '../../../words/words.ts';
+import { PlantForm } from '../this/PlantForm.tsx';
 import { doneSteps, nextStep, placesOfSteps, type Step, steps } from './model.ts';
 import './begin.css';
 
@@ -68,13 +69,20 @@ function StepRow({ step, number, isDone, isNext }: StepRowProps) {
           {words.badges}
         </a>
       )}
-      <a
-        class={`button${isNext ? ' act large' : ''}`}
-        href={address(screen, ...(page === undefined ? [] : [page]))}
-        {...(isDone ? { 'aria-label': words.openOf(title) } : {})}
-      >
-        {isDone ? words.more : act}
-      </a>
+      {step === 'plant' && isNext ? (
+        <div class="inside stack">
+          <PlantForm isNext />
+          <a href={address(screen, page ?? '')}>{words.fromFile}</a>
+        </div>
+      ) : (
+        <a
+          class={`button${isNext ? ' act large' : ''}`}
+          href={address(screen, ...(page === undefined ? [] : [page]))}
+          {...(isDone ? { 'aria-label': words.openOf(title) } : {})}
+        >
+          {isDone ? words.more : act}
+        </a>
+      )}
     </li>
   );
 }

@@ -9,12 +9,14 @@ import type { Preferences } from '../../../store/preferences.ts';
 
 /** The steps in the order in which they are best taken; none must wait for the one before but where its own screen says so. */
 export const steps = [
+  'plant',
   'engineer',
   'line',
   'people',
   'product',
   'labels',
   'scanner',
+  'label',
   'practice',
   'load',
 ] as const;
@@ -22,12 +24,14 @@ export type Step = (typeof steps)[number];
 
 /** The address of each step, from the app's root. */
 export const placesOfSteps: Readonly<Record<Step, readonly [screen: ScreenName, page?: string]>> = {
+  plant: ['plant', 'this'],
   engineer: ['plant', 'people'],
   line: ['plant', 'lines'],
   people: ['plant', 'people'],
   product: ['plant', 'sheet'],
   labels: ['plant', 'print'],
   scanner: ['plant', 'scanner'],
+  label: ['plant', 'scanner'],
   practice: ['plant', 'practice'],
   load: ['load'],
 };
@@ -35,16 +39,18 @@ export const placesOfSteps: Readonly<Record<Step, readonly [screen: ScreenName, 
 /** True for each step that is done. */
 export function doneSteps(
   floor: FloorState,
-  { scannerTested, practised }: Pick<Preferences, 'scannerTested' | 'practised'>,
+  tablet: Pick<Preferences, 'scannerTested' | 'labelTested' | 'practised'>,
 ): Readonly<Record<Step, boolean>> {
   return {
+    plant: floor.plant.size > 0,
     engineer: hasAdder(floor.people.values()),
     line: floor.lines.size > 0,
     people: floor.people.size > 1,
     product: floor.setups.size > 0,
     labels: [...floor.prints.keys()].some((key) => key.startsWith(printKey('slot', ''))),
-    scanner: scannerTested,
-    practice: practised,
+    scanner: tablet.scannerTested,
+    label: tablet.labelTested,
+    practice: tablet.practised,
     load: floor.slots.size > 0,
   };
 }

@@ -18,9 +18,8 @@ import {
   readRulesFile,
   rulesToTake,
 } from './import.ts';
-import { trialOnLog } from './model.ts';
 import { Pattern } from './parts.tsx';
-import { Trial, TrialOutcome, useLogLabels } from './Trial.tsx';
+import { Trial, TrialOutcome, useLogLabels, useTrials } from './Trial.tsx';
 
 export function ImportButton(props: {
   readonly known: readonly LabelRule[];
@@ -81,13 +80,10 @@ function ImportRules(props: { readonly rules: readonly ImportedRule[]; readonly 
   const [approving, setApproving] = useState(false);
   const labels = useLogLabels();
   const taken = useMemo(() => rulesToTake(rules), [rules]);
-  const trials = useMemo(() => {
-    if (labels === null) return null;
-    const names = new Set(taken.map(({ rule }) => rule));
-    // The rules as they will stand afterwards.
-    const all = [...siteRules(floor).filter(({ rule }) => !names.has(rule)), ...taken];
-    return new Map(taken.map((rule) => [rule.rule, trialOnLog(rule, all, labels)]));
-  }, [taken, labels, floor.labelRules]);
+  const names = new Set(taken.map(({ rule }) => rule));
+  // The rules as they will stand afterwards.
+  const all = [...siteRules(floor).filter(({ rule }) => !names.has(rule)), ...taken];
+  const trials = useTrials(taken, all, labels);
   const waiting = trials === null ? words.trying : null;
   return (
     <section class="card stack" data-testid="import">

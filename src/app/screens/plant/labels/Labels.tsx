@@ -21,7 +21,7 @@ import { Import, ImportButton } from './Import.tsx';
 import type { RulesImport } from './import.ts';
 import { rulesDocument } from './model.ts';
 import { Pattern, Reading } from './parts.tsx';
-import { addCodes, firstTeaching, teaching } from './session.ts';
+import { addCodes, firstTeaching, spoilingKeyboard, teaching } from './session.ts';
 import { Teach } from './Teach.tsx';
 import './labels.css';
 import { Field } from '../../../ui/Field.tsx';
@@ -121,7 +121,7 @@ function Scanned(props: {
       ))}
       <Reading reading={reading} />
       <div class="row">
-        {!isRead && (
+        {!isRead && spoilingKeyboard(props.codes) === null && (
           <Button
             tone="act"
             large

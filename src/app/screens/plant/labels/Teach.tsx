@@ -1,6 +1,6 @@
 // One label taught: scan it, tap its pieces, see what the rule reads here and in the log, have a lead approve it.
 
-import { useLayoutEffect, useMemo, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import { siteRules } from '../../../../../shared/floor/fold-labels.ts';
 import { holdsBadge } from '../../../../../shared/floor/recognise.ts';
 import { dateFormats } from '../../../../../shared/labels/date-formats.ts';
@@ -10,15 +10,16 @@ import { useApp, useFloor } from '../../../app.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Field, SelectField } from '../../../ui/Field.tsx';
 import type { Words } from '../../../words/areas.ts';
+import { dockWords } from '../../../words/dock.ts';
 import { shellWords } from '../../../words/shell.ts';
 import { teachWords } from '../../../words/teach.ts';
 import { say } from '../../../words/words.ts';
 import { ApproveDialog } from './ApproveDialog.tsx';
-import { type Taught, type Teaching, teach, trialOnLog } from './model.ts';
-import { Pattern, Reading } from './parts.tsx';
-import { addCodes, firstTeaching, teaching } from './session.ts';
+import { type Taught, type Teaching, teach } from './model.ts';
+import { Pattern, Reading, Varied } from './parts.tsx';
+import { addCodes, firstTeaching, spoilingKeyboard, teaching } from './session.ts';
 import { TapCodes } from './TapCodes.tsx';
-import { Trial, useLogLabels } from './Trial.tsx';
+import { Trial, useLogLabels, useTrials } from './Trial.tsx';
 
 export function Teach() {
   const app = useApp();
@@ -30,12 +31,17 @@ export function Teach() {
   const change = (part: Partial<Teaching>) => {
     teaching.value = { ...now, ...part };
   };
+  const take = (codes: readonly string[]) => {
+    const layout = spoilingKeyboard(codes);
+    if (layout !== null) app.notice.value = { tone: 'care', text: say(dockWords).wrongKeyboard(layout) };
+    teaching.value = addCodes(teaching.value ?? firstTeaching, codes);
+  };
   useLayoutEffect(() => {
     app.openTasks.value += 1;
     const release = app.scans.take((scan) => {
       const codes = scan.codes.map(({ text }) => text);
       if (holdsBadge(app.store.floor(), app.line.value, codes)) return false;
-      teaching.value = addCodes(teaching.value ?? firstTeaching, codes);
+      take(codes);
       return true;
     });
     return () => {
@@ -46,13 +52,8 @@ export function Teach() {
   const known = floor.labelRules.get(now.name.trim())?.rule ?? null;
   const taught = teach(now, known);
   const labels = useLogLabels();
-  // The rule is made anew at each drawing; what it fits depends on its name and patterns alone.
-  const patterns = taught.is === 'rule' ? JSON.stringify([taught.rule.rule, taught.rule.codes]) : null;
-  const trial = useMemo(
-    () =>
-      taught.is === 'rule' && labels !== null ? trialOnLog(taught.rule, siteRules(floor), labels) : null,
-    [patterns, labels, floor.labelRules],
-  );
+  const trials = useTrials(taught.is === 'rule' ? [taught.rule] : [], siteRules(floor), labels);
+  const trial = taught.is === 'rule' ? (trials?.get(taught.rule.rule) ?? null) : null;
   return (
     <>
       <section class="card stack">
@@ -63,7 +64,7 @@ export function Teach() {
             <p class="well next" role="status">
               {words.waiting}
             </p>
-            <TypeCode />
+            <TypeCode onTyped={(text) => take([text])} />
           </>
         ) : (
           <TapCodes teaching={now} onChange={change} />
@@ -126,7 +127,7 @@ function AlreadyRead({ codes }: { readonly codes: readonly string[] }) {
 }
 
 /** Typing stands in for a scanner that is not at hand. */
-function TypeCode() {
+function TypeCode({ onTyped }: { readonly onTyped: (text: string) => void }) {
   const words = say(teachWords);
   const shell = say(shellWords);
   const [text, setText] = useState('');
@@ -147,7 +148,7 @@ function TypeCode() {
         disabledReason={null}
         testId="teach-typed-add"
         onPress={() => {
-          teaching.value = addCodes(teaching.value ?? firstTeaching, [text]);
+          onTyped(text);
           setText('');
         }}
       >
@@ -211,6 +212,7 @@ function RuleForm(props: {
             <Pattern key={`${index}`} pattern={pattern} />
           ))}
           {taught.rule.codes.length > 1 && <p class="soft">{words.needsAll(taught.rule.codes.length)}</p>}
+          <Varied labels={taught.varied} />
           {taught.lostExamples > 0 && <p class="warned">△ {words.lostExamples(taught.lostExamples)}</p>}
         </>
       )}

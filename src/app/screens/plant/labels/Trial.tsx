@@ -1,15 +1,15 @@
 // What a rule would have read of the labels in the log: a rule that takes other labels is seen before it is approved.
 
 import { useEffect, useState } from 'preact/hooks';
+import type { LabelRule } from '../../../../../shared/labels/rules.ts';
 import { useApp } from '../../../app.ts';
 import { visible } from '../../../ui/visible.ts';
 import { teachWords } from '../../../words/teach.ts';
 import { formatCount, say } from '../../../words/words.ts';
-import { createGatherer, type LogLabel, type LogTrial } from './model.ts';
+import { beginTrial, createGatherer, type LogLabel, type LogTrial } from './model.ts';
 
-/** Labels looked at: some weeks of a busy line. */
-const MOST_LABELS = 5000;
-const MOST_SHOWN = 8;
+/** Labels tried at one go: some milliseconds, after which the page has its turn. */
+const SLICE = 500;
 
 /** The labels of the log; null while it is read. */
 export function useLogLabels(): readonly LogLabel[] | null {
@@ -17,7 +17,7 @@ export function useLogLabels(): readonly LogLabel[] | null {
   const [labels, setLabels] = useState<readonly LogLabel[] | null>(null);
   useEffect(() => {
     let isOver = false;
-    const gatherer = createGatherer(MOST_LABELS);
+    const gatherer = createGatherer();
     app.store.readAll(gatherer.take).then(
       () => {
         if (!isOver) setLabels(gatherer.labels());
@@ -31,13 +31,41 @@ export function useLogLabels(): readonly LogLabel[] | null {
   return labels;
 }
 
+/**
+ * Rules tried beside `all` on the labels of the log, slice by slice; null while that goes on. `rules` may be made anew at each drawing: what
+ * they read depends on their names and patterns alone.
+ */
+export function useTrials(
+  rules: readonly LabelRule[],
+  all: readonly LabelRule[],
+  labels: readonly LogLabel[] | null,
+): ReadonlyMap<string, LogTrial> | null {
+  const patterns = (some: readonly LabelRule[]) => some.map(({ rule, codes }) => [rule, codes]);
+  const key = JSON.stringify([patterns(rules), patterns(all)]);
+  const [done, setDone] = useState<{ key: string; trials: ReadonlyMap<string, LogTrial> } | null>(null);
+  useEffect(() => {
+    if (labels === null || rules.length === 0) return;
+    const running = rules.map((rule) => ({ name: rule.rule, trial: beginTrial(rule, all) }));
+    let timer = 0;
+    const step = (at: number) => {
+      for (const { trial } of running) trial.take(labels.slice(at, at + SLICE));
+      if (at + SLICE < labels.length) timer = window.setTimeout(() => step(at + SLICE));
+      else setDone({ key, trials: new Map(running.map(({ name, trial }) => [name, trial.outcome()])) });
+    };
+    step(0);
+    return () => clearTimeout(timer);
+  }, [key, labels]);
+  return done?.key === key ? done.trials : null;
+}
+
 /** What came out, in a line each: labels it fits, labels read otherwise before, rules that fit the same labels. */
 export function TrialOutcome({ trial }: { readonly trial: LogTrial }) {
   const words = say(teachWords);
-  const { fitted, otherwise, collisions } = trial;
+  const { fits, anew, otherwise, collisions } = trial;
   return (
     <>
-      <p>{fitted.length === 0 ? `✓ ${words.fitsNone}` : words.fits(fitted.length)}</p>
+      <p>{fits === 0 ? `✓ ${words.fitsNone}` : words.fits(fits)}</p>
+      {anew > 0 && <p>{words.readsAnew(anew)}</p>}
       {otherwise > 0 && (
         <p>
           <span class="chip stop">✕ {words.contradicts(otherwise)}</span>
@@ -70,7 +98,7 @@ export function Trial({ trial, testId }: { readonly trial: LogTrial | null; read
     <section class="card stack" data-testid={testId}>
       <h2>{words.tried(formatCount(trial.labels))}</h2>
       <TrialOutcome trial={trial} />
-      {trial.fitted.slice(0, MOST_SHOWN).map(({ label, reading, isOtherwise }) => (
+      {trial.shown.map(({ label, reading, isOtherwise }) => (
         <div key={label.codes.join(' ')} class={`fitted${isOtherwise ? ' otherwise' : ''}`}>
           <p class="code" translate={false}>
             {visible(label.codes.join('  '))}

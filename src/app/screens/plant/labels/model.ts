@@ -11,6 +11,8 @@ import {
   type LabelTap,
   type TeachProblem,
   tryRule,
+  type VariedLabel,
+  variedLabels,
 } from '../../../../../shared/labels/teach.ts';
 import type { Entry } from '../../../../../shared/log/entry.ts';
 
@@ -109,6 +111,8 @@ export type Taught =
       readonly rule: LabelRule;
       readonly reading: LabelReading;
       readonly lostExamples: number;
+      /** Labels made up from this one, and what the rule reads of them. */
+      readonly varied: readonly VariedLabel[];
     }
   | { readonly is: 'missing'; readonly code: TeachProblem['code'] | 'does-not-read' };
 
@@ -123,7 +127,7 @@ export function teach(teaching: Teaching, known: LabelRule | null): Taught {
   const rule: LabelRule = { ...dated, examples: [...(dated.examples ?? []), ...kept].slice(0, 50) };
   const reading = tryRule(rule, [codes])[0]?.reading ?? null;
   if (reading === null || failedExamples(rule).length > 0) return { is: 'missing', code: 'does-not-read' };
-  return { is: 'rule', rule, reading, lostExamples: lost };
+  return { is: 'rule', rule, reading, lostExamples: lost, varied: variedLabels(rule, codes, taps) };
 }
 
 function withDates(rule: LabelRule, dates: DateChoices): LabelRule {
@@ -151,8 +155,8 @@ export interface LogLabel {
   readonly lot: string | null;
 }
 
-/** Gathers different labels out of entries, newest last, at most `most`. */
-export function createGatherer(most: number): {
+/** Gathers different labels out of entries, newest last. All of them: a rule that spoils one label in ten thousand must show. */
+export function createGatherer(): {
   readonly take: (entries: readonly Entry[]) => void;
   readonly labels: () => readonly LogLabel[];
 } {
@@ -166,7 +170,6 @@ export function createGatherer(most: number): {
         const key = codes.join('\u0000');
         labels.delete(key);
         labels.set(key, { codes, part, supplierPart, lot });
-        if (labels.size > most) labels.delete(labels.keys().next().value ?? key);
       }
     },
     labels: () => [...labels.values()],
@@ -181,27 +184,6 @@ export interface Fitted {
   readonly isOtherwise: boolean;
 }
 
-/** What a rule does to the labels of the log; those that it reads otherwise stand first. */
-export function tryOnLog(rule: LabelRule, labels: readonly LogLabel[]): readonly Fitted[] {
-  const trials = tryRule(
-    rule,
-    labels.map(({ codes }) => codes),
-  );
-  const differs = (before: string | null, now: string | null) =>
-    before !== null && now !== null && before !== now;
-  return trials
-    .flatMap(({ reading }, at): Fitted[] => {
-      const label = labels[at];
-      if (reading === null || label === undefined) return [];
-      const isOtherwise =
-        differs(label.part, reading.part) ||
-        differs(label.supplierPart, reading.supplierPart) ||
-        differs(label.lot, reading.lot);
-      return [{ label, reading, isOtherwise }];
-    })
-    .sort((a, b) => Number(b.isOtherwise) - Number(a.isOtherwise));
-}
-
 /** Another rule that fits labels which a rule fits too. */
 export interface Collision {
   readonly rule: string;
@@ -213,34 +195,81 @@ export interface Collision {
 /** What a rule does to the labels of the log, and which others it meets there. */
 export interface LogTrial {
   readonly labels: number;
-  readonly fitted: readonly Fitted[];
+  /** Labels that the rule fits. */
+  readonly fits: number;
+  /** Of these, labels of which it reads what was not read before, and labels that were read otherwise. */
+  readonly anew: number;
   readonly otherwise: number;
+  /** Some of what it fits, contradictions first, then what it reads anew. */
+  readonly shown: readonly Fitted[];
   readonly collisions: readonly Collision[];
 }
 
-/** Tries a rule on the labels of the log beside `others`; those of its own name do not count, as it takes their place. */
+/** A trial that takes the labels of the log bit by bit, so that a long log does not hold up the page. */
+export interface RunningTrial {
+  readonly take: (labels: readonly LogLabel[]) => void;
+  readonly outcome: () => LogTrial;
+}
+
+const MOST_SHOWN = 8;
+
+/** Begins to try a rule beside `others`; those of its own name do not count, as it takes their place. */
+export function beginTrial(rule: LabelRule, others: readonly LabelRule[]): RunningTrial {
+  const count = { labels: 0, fits: 0, anew: 0, otherwise: 0 };
+  const shown = { otherwise: [] as Fitted[], anew: [] as Fitted[], same: [] as Fitted[] };
+  const met = others
+    .filter((other) => other.rule !== rule.rule)
+    .map((other) => ({ other, labels: 0, disagreeing: 0 }));
+  function takeOne(label: LogLabel): void {
+    const reading = tryRule(rule, [label.codes])[0]?.reading ?? null;
+    count.labels += 1;
+    if (reading === null) return;
+    const group = changeOf(label, reading);
+    count.fits += 1;
+    if (group !== 'same') count[group] += 1;
+    if (shown[group].length < MOST_SHOWN)
+      shown[group].push({ label, reading, isOtherwise: group === 'otherwise' });
+    for (const each of met) {
+      const both = parseLabel(label.codes, { rules: [rule, each.other] });
+      if (!both.rules.includes(each.other.rule)) continue;
+      each.labels += 1;
+      if (both.warnings.some(({ code }) => code === 'conflict')) each.disagreeing += 1;
+    }
+  }
+  return {
+    take: (labels) => {
+      for (const label of labels) takeOne(label);
+    },
+    outcome: () => ({
+      ...count,
+      shown: [...shown.otherwise, ...shown.anew, ...shown.same].slice(0, MOST_SHOWN),
+      collisions: met
+        .filter(({ labels }) => labels > 0)
+        .map(({ other, labels, disagreeing }) => ({ rule: other.rule, labels, disagreeing })),
+    }),
+  };
+}
+
+/** Whether a reading says otherwise what the log has of a label, says more, or neither. */
+function changeOf(label: LogLabel, reading: LabelReading): 'otherwise' | 'anew' | 'same' {
+  const pairs = [
+    [label.part, reading.part],
+    [label.supplierPart, reading.supplierPart],
+    [label.lot, reading.lot],
+  ] as const;
+  if (pairs.some(([before, now]) => before !== null && now !== null && before !== now)) return 'otherwise';
+  return pairs.some(([before, now]) => before === null && now !== null) ? 'anew' : 'same';
+}
+
+/** Tries a rule on labels of the log at once. */
 export function trialOnLog(
   rule: LabelRule,
   others: readonly LabelRule[],
   labels: readonly LogLabel[],
 ): LogTrial {
-  const fitted = tryOnLog(rule, labels);
-  const collisions = others.flatMap((other): Collision[] => {
-    if (other.rule === rule.rule) return [];
-    const readings = fitted
-      .map(({ label }) => parseLabel(label.codes, { rules: [rule, other] }))
-      .filter(({ rules }) => rules.includes(other.rule));
-    const disagreeing = readings.filter(({ warnings }) => warnings.some((each) => each.code === 'conflict'));
-    return readings.length === 0
-      ? []
-      : [{ rule: other.rule, labels: readings.length, disagreeing: disagreeing.length }];
-  });
-  return {
-    labels: labels.length,
-    fitted,
-    otherwise: fitted.filter(({ isOtherwise }) => isOtherwise).length,
-    collisions,
-  };
+  const trial = beginTrial(rule, others);
+  trial.take(labels);
+  return trial.outcome();
 }
 
 /** What a reading states, by field, as texts; the fields that a rule can name. */

@@ -1,7 +1,8 @@
 // Pieces that the list and the teaching share: what a label reads, how a pattern looks, text with its control characters shown.
 
 import type { LabelReading } from '../../../../../shared/labels/reading.ts';
-import type { CodePattern } from '../../../../../shared/labels/rules.ts';
+import type { CodePattern, RuleField } from '../../../../../shared/labels/rules.ts';
+import { readsAsWanted, type VariedLabel } from '../../../../../shared/labels/teach.ts';
 import { visible } from '../../../ui/visible.ts';
 import { labelWarningWords } from '../../../words/label-warnings.ts';
 import { teachWords } from '../../../words/teach.ts';
@@ -58,4 +59,30 @@ export function Pattern({ pattern }: { readonly pattern: CodePattern }) {
       })}
     </p>
   );
+}
+
+/** What a rule reads of labels made up from the taught one: whether it reads the next reel shows before anybody approves it. */
+export function Varied({ labels }: { readonly labels: readonly VariedLabel[] }) {
+  const words = say(teachWords);
+  return (
+    <div class="stack" data-testid="teach-varied">
+      <h3>{words.variedTitle}</h3>
+      {labels.map((label) => {
+        const isRead = readsAsWanted(label);
+        return (
+          <div key={label.codes.join('\n')} class={`fitted${isRead ? '' : ' otherwise'}`} data-read={isRead}>
+            <p class="code" translate={false}>
+              {visible(label.codes.join('  '))}
+            </p>
+            <p>{isRead ? `✓ ${saidBy(label, words.fields)}` : `△ ${words.variedNot}`}</p>
+          </div>
+        );
+      })}
+    </div>
+  );
+}
+
+function saidBy({ reads }: VariedLabel, names: Readonly<Record<RuleField, string>>): string {
+  const fields = Object.entries(reads ?? {}) as [RuleField, string][]; // keys of the record
+  return fields.map(([field, value]) => `${names[field]} ${value}`).join(' · ');
 }

@@ -1,6 +1,6 @@
 // One line in hand: its name and zone, a row a bank, and beside it what comes of it, as a picture.
 
-import { useId, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import {
   nextMachine,
   otherBank,
@@ -22,6 +22,7 @@ import { say } from '../../../words/words.ts';
 import { freeLineId } from '../sheet/model.ts';
 import { LinePicture } from './LinePicture.tsx';
 import { formOf, type LineForm, type LineObstacle, lineDrafts, readLine } from './model.ts';
+import { ZoneField } from './ZoneField.tsx';
 
 interface LineEditorProps {
   readonly line: Line | null;
@@ -100,7 +101,6 @@ interface PartProps {
 
 function LineNames({ form, onForm }: PartProps) {
   const words = say(lineListWords);
-  const zones = useId();
   return (
     <div class="form">
       <Field
@@ -111,22 +111,12 @@ function LineNames({ form, onForm }: PartProps) {
         value={form.name}
         onInput={(name) => onForm({ ...form, name })}
       />
-      <Field
-        label={words.zone}
+      <ZoneField
         testId="line-zone"
-        autocomplete="off"
-        maxLength={60}
-        list={zones}
+        help={words.zoneHelp}
         value={form.zone}
         onInput={(zone) => onForm({ ...form, zone })}
-        help={words.zoneHelp}
-      >
-        <datalist id={zones}>
-          {Intl.supportedValuesOf('timeZone').map((zone) => (
-            <option key={zone} value={zone} />
-          ))}
-        </datalist>
-      </Field>
+      />
     </div>
   );
 }
@@ -173,6 +163,11 @@ function Banks({ form, faults, onForm }: PartProps & { readonly faults: readonly
 const filled = (ranges: readonly SlotRange[]) =>
   ranges.filter(({ first, last }) => first.trim() + last.trim() !== '');
 
+/** The range with trays on its places, or feeders again. */
+function holding({ first, last }: SlotRange, hasTrays: boolean): SlotRange {
+  return hasTrays ? { first, last, holds: 'trays' } : { first, last };
+}
+
 function BankRow(props: {
   readonly range: SlotRange;
   readonly fault: RangesFault | null;
@@ -218,6 +213,15 @@ function BankRow(props: {
           <Icon name="cross" />
         </Button>
       )}
+      <label class="check">
+        <input
+          type="checkbox"
+          data-testid={`bank-trays-${number}`}
+          checked={range.holds === 'trays'}
+          onChange={({ currentTarget }) => onRange(holding(range, currentTarget.checked))}
+        />
+        {words.holdsTrays}
+      </label>
     </fieldset>
   );
 }

@@ -28,6 +28,7 @@ export function LinePicture({
                   <span class="soft">
                     {bank.name === NAMELESS ? '' : `${bank.name} · `}
                     {words.slots(bank.positions)}
+                    {bank.holds === 'trays' && ` · ${words.trays}`}
                   </span>
                   {bank.positions > 1 && (
                     <span class="code" translate={false}>

@@ -10,7 +10,7 @@ import {
   type SlotRange,
   slotsInUse,
 } from '../../../../../shared/floor/slot-ranges.ts';
-import type { FloorState, Line } from '../../../../../shared/floor/state.ts';
+import { type FloorState, type Line, THE_PLANT } from '../../../../../shared/floor/state.ts';
 import { firstRulesDraft } from '../rules-form.ts';
 
 type Machines = EntryOf<'line.defined'>['payload']['machines'];
@@ -26,13 +26,22 @@ export interface LineForm {
 
 const isBlank = ({ first, last }: SlotRange) => first.trim() === '' && last.trim() === '';
 
+/** The zone that is most likely meant: the plant's own, that of its first line, this tablet's. */
+export function zoneOfPlant(floor: FloorState): string {
+  return (
+    floor.plant.get(THE_PLANT)?.zone ??
+    [...floor.lines.values()][0]?.zone ??
+    Intl.DateTimeFormat().resolvedOptions().timeZone
+  );
+}
+
 /** A new line, or one that is there, as a form. `name`: what a new line is called by its number. */
 export function formOf(floor: FloorState, line: Line | null, name: (number: number) => string): LineForm {
   if (line) return { line: line.line, name: line.name, zone: line.zone, ranges: rangesOf(line) };
   return {
     line: null,
     name: name(floor.lines.size + 1),
-    zone: [...floor.lines.values()][0]?.zone ?? Intl.DateTimeFormat().resolvedOptions().timeZone,
+    zone: zoneOfPlant(floor),
     ranges: [{ first: '', last: '' }],
   };
 }
@@ -49,7 +58,8 @@ export type ReadLine =
   | { readonly machines: Machines; readonly obstacle: null }
   | { readonly machines: Machines | null; readonly obstacle: LineObstacle };
 
-function isZone(zone: string): boolean {
+/** Whether this browser knows a time zone by that name. */
+export function isZone(zone: string): boolean {
   try {
     return zone !== '' && Intl.DateTimeFormat('en', { timeZone: zone }).resolvedOptions().timeZone !== '';
   } catch {

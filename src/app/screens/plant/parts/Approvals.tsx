@@ -2,6 +2,7 @@
 
 import { useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../../app.ts';
+import { recordOwn } from '../../../frame/signed.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Field } from '../../../ui/Field.tsx';
@@ -156,7 +157,7 @@ function ApproveForm(props: {
           testId="approve-save"
           disabledReason={obstacle && words[obstacle]}
           onPress={() => {
-            app.record([{ kind: 'supplier.approved', payload }], {
+            recordOwn(app, [{ kind: 'supplier.approved', payload }], {
               notice: { tone: 'go', text: words.saved(payload.supplierPart, payload.part) },
               next: props.onClose,
             });

@@ -2,12 +2,16 @@
 
 import { useState } from 'preact/hooks';
 import type { FeederType } from '../../../../../shared/floor/feeder-types.ts';
+import { packageKinds } from '../../../../../shared/floor/vocabulary.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Field, SelectField } from '../../../ui/Field.tsx';
 import { feederTypeWords } from '../../../words/feeder-types.ts';
+import { feedWords } from '../../../words/feeds.ts';
+import { packWords } from '../../../words/packs.ts';
 import { formatNumber, say } from '../../../words/words.ts';
+import { CareOfFeeders } from './CareOfFeeders.tsx';
 import { LengthFields } from './LengthFields.tsx';
 import { ListPage, WithdrawDialog } from './ListPage.tsx';
 import { lengthTexts, readType, type TypeDraft } from './lengths.ts';
@@ -18,6 +22,7 @@ const emptyDraft: TypeDraft = {
   lanes: 1,
   drive: '',
   pocket: '',
+  comesIn: 'tape',
   lengths: lengthTexts(null),
 };
 
@@ -64,6 +69,7 @@ export function FeederTypes() {
         </div>
       )}
     >
+      <CareOfFeeders />
       {leaving !== null && refusal === null && (
         <WithdrawDialog
           title={words.withdrawTitle(leaving)}
@@ -86,6 +92,7 @@ function draftOf(type: FeederType): TypeDraft {
     lanes: type.lanes,
     drive: type.drive ?? '',
     pocket: type.pocketMm === null ? '' : String(type.pocketMm),
+    comesIn: type.comesIn ?? 'tape',
     lengths: lengthTexts(type),
   };
 }
@@ -96,6 +103,7 @@ function typeText(type: FeederType): string {
   const { lanes, drive, pocketMm, hubToPickMm, intakeToPickMm, trailerMm } = type;
   const hasWindow = hubToPickMm !== null && intakeToPickMm !== null && trailerMm !== null;
   return [
+    type.comesIn === undefined ? null : say(feedWords).kinds[type.comesIn],
     words.lanesAre(lanes),
     drive,
     pocketMm === null ? null : words.depth(formatNumber(pocketMm)),
@@ -142,6 +150,20 @@ function TypeForm(props: {
         {[1, 2, 3, 4, 5, 6, 7, 8].map((lanes) => (
           <option key={lanes} value={String(lanes)}>
             {lanes}
+          </option>
+        ))}
+      </SelectField>
+      <SelectField
+        label={say(packWords).comesIn}
+        testId="type-comes-in"
+        value={draft.comesIn}
+        onChoose={(kind) =>
+          onChange({ ...draft, comesIn: packageKinds.find((each) => each === kind) ?? 'tape' })
+        }
+      >
+        {packageKinds.map((kind) => (
+          <option key={kind} value={kind}>
+            {say(feedWords).kinds[kind]}
           </option>
         ))}
       </SelectField>

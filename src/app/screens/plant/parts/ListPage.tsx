@@ -4,6 +4,7 @@
 import type { ComponentChildren } from 'preact';
 import type { DraftEntry } from '../../../../../shared/floor/kinds.ts';
 import { useApp } from '../../../app.ts';
+import { recordOwn } from '../../../frame/signed.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Longlist, SearchField, WhyDialog } from './shared.tsx';
 
@@ -28,6 +29,8 @@ interface ListPageProps<T> {
   readonly found: readonly T[];
   /** What is said where the search finds none of them. */
   readonly noMatch?: ComponentChildren;
+  /** What stands between search and list. */
+  readonly above?: ComponentChildren;
   readonly draw: (item: T) => ComponentChildren;
   /** Dialogs over it. */
   readonly children?: ComponentChildren;
@@ -48,6 +51,7 @@ export function ListPage<T>(props: ListPageProps<T>) {
           {props.acts}
         </div>
       )}
+      {props.above}
       {count === 0 && (
         <p class="empty">
           {props.none}
@@ -87,7 +91,7 @@ export function WithdrawDialog(props: {
       onClose={onClose}
       onDone={(reason) => {
         onClose();
-        app.record([entry(reason)], { notice: { tone: 'plain', text: done } });
+        recordOwn(app, [entry(reason)], { notice: { tone: 'plain', text: done } });
       }}
     />
   );

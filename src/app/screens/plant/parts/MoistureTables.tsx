@@ -10,6 +10,7 @@ import { type PackageClass, packageClasses } from '../../../../../shared/moistur
 import { moistureRuling } from '../../../../../shared/moisture/reel-life.ts';
 import { SHIPPED_EDITION, type ValueSource, valueSources } from '../../../../../shared/moisture/values.ts';
 import { useApp, useFloor } from '../../../app.ts';
+import { recordOwn } from '../../../frame/signed.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { ChoiceField, Field } from '../../../ui/Field.tsx';
@@ -65,7 +66,7 @@ export function MoistureTables() {
         testId="moisture-save"
         disabledReason={refusal ?? (obstacle && words[obstacle])}
         onPress={() => {
-          app.record([{ kind: 'moisture.ruled', payload: draftToRuled(draft) }], {
+          recordOwn(app, [{ kind: 'moisture.ruled', payload: draftToRuled(draft) }], {
             notice: { tone: 'go', text: words.saved },
           });
         }}

@@ -1,4 +1,4 @@
-// What parts may be used, and on which feeders: supplier parts, feeders, blocks; packages and the moisture tables that they are looked up in. Each list has an address of its own.
+// What parts there are and may be used, and on which feeders: the part list, supplier parts, feeders, blocks; packages and the moisture tables that they are looked up in. Each list has an address of its own.
 
 import { useFloor } from '../../../app.ts';
 import { address, place } from '../../../router.ts';
@@ -10,16 +10,21 @@ import { Feeders } from './Feeders.tsx';
 import { FeederTypes } from './FeederTypes.tsx';
 import { MoistureTables } from './MoistureTables.tsx';
 import { Packages } from './Packages.tsx';
+import { PartList } from './PartList.tsx';
 import { listedPackages } from './packages-model.ts';
+import { ReelCounts } from './ReelCounts.tsx';
 import './parts.css';
 
-const tabs = ['approved', 'feeders', 'types', 'blocks', 'packages', 'moisture'] as const;
+const tabs = ['list', 'approved', 'feeders', 'types', 'blocks', 'packages', 'moisture'] as const;
 
 export function Parts() {
   const floor = useFloor();
   const words = say(partsWords);
   const tab = tabs.find((each) => each === place.value.rest[1]) ?? 'approved';
+  // A file of counted reels comes from the reels’ own screen, and is read as the other lists are.
+  if (place.value.rest[1] === 'counts') return <ReelCounts />;
   const counts = {
+    list: floor.listed.size,
     approved: floor.approvals.size,
     feeders: floor.feeders.size,
     types: floor.feederTypes.size,
@@ -42,6 +47,7 @@ export function Parts() {
           </a>
         ))}
       </nav>
+      {tab === 'list' && <PartList />}
       {tab === 'approved' && <Approvals />}
       {tab === 'feeders' && <Feeders />}
       {tab === 'types' && <FeederTypes />}

@@ -3,6 +3,7 @@
 import { type TapeLengthName, tapeLengthNames } from '../../../../../shared/floor/feeder-types.ts';
 import type { PayloadOf } from '../../../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../../../shared/floor/state.ts';
+import type { PackageKind } from '../../../../../shared/floor/vocabulary.ts';
 import { readLength } from '../rules-form.ts';
 
 /** The four lengths as typed. */
@@ -39,6 +40,8 @@ export interface TypeDraft {
   readonly lanes: number;
   readonly drive: string;
   readonly pocket: string;
+  /** What it feeds from. */
+  readonly comesIn: PackageKind;
   readonly lengths: LengthTexts;
 }
 
@@ -54,6 +57,7 @@ export function readType(
   const lengths = readLengths(draft.lengths);
   if (pocketMm === undefined) return 'numberWrong';
   if (typeof lengths === 'string') return lengths;
-  const { lanes, drive } = draft;
-  return { type, lanes, drive: drive.trim() || null, pocketMm, ...lengths };
+  const { lanes, drive, comesIn } = draft;
+  const known = { type, lanes, drive: drive.trim() || null, pocketMm, ...lengths };
+  return comesIn === 'tape' ? known : { ...known, comesIn };
 }

@@ -2,9 +2,12 @@
 
 import { useState } from 'preact/hooks';
 import { timesPrinted } from '../../../../../shared/floor/fold-print.ts';
+import type { DraftEntry } from '../../../../../shared/floor/kinds.ts';
+import type { FloorState } from '../../../../../shared/floor/state.ts';
 import type { LabelSubject } from '../../../../../shared/floor/vocabulary.ts';
 import { type App, useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
+import { badgeDrafts, newBadge, sameAgain } from '../../../person/badges.ts';
 import { FacePreview, readyLabel } from '../../../print/Face.tsx';
 import { LeftOut, useSymbol } from '../../../print/LabelDialog.tsx';
 import { type Named, nameLabel, namesOf, type PlantLabel, type Printing } from '../../../print/labels.ts';
@@ -58,16 +61,23 @@ function Many({ what }: { readonly what: Subject }) {
   const words = say(printWords);
   // A badge opens the door: only who may give one may print it.
   const refusal = useRefusal(what === 'badge' ? 'manage-people' : 'verify-reel');
-  const [off, setOff] = useState<ReadonlySet<string>>(new Set());
+  const known = namesOf(floor, what, app.line.value);
+  // A badge that is printed takes the place of the one before: nobody gets one who was not chosen.
+  const [off, setOff] = useState<ReadonlySet<string>>(
+    () => new Set(what === 'badge' ? known.map(({ name }) => name) : []),
+  );
   const [typed, setTyped] = useState('');
   const [gone, setGone] = useState('0');
   const canType = what !== 'badge' && what !== 'station';
-  const known = namesOf(floor, what, app.line.value);
   const more = namesTyped(typed, known);
   const chosen = [...known.filter(({ name }) => !off.has(name)), ...more].slice(0, MOST);
   const paper = paperInUse(floor, app.preferences.value, words.sizes.first);
   const from = printingOf(app);
-  const first = chosen[0] === undefined ? null : nameLabel(what, chosen[0], from);
+  const [sample] = useState(newBadge);
+  const first =
+    chosen[0] === undefined
+      ? null
+      : nameLabel(what, what === 'badge' ? { ...chosen[0], code: sample } : chosen[0], from);
   const symbol = useSymbol(first?.code ?? null);
   const ready =
     first === null || symbol === null || symbol === 'cannot' ? null : readyLabel(paper, first, symbol);
@@ -76,6 +86,7 @@ function Many({ what }: { readonly what: Subject }) {
       <p class="soft">
         {known.length > 0 ? words.many.help : canType ? words.many.none : words.many.noneKnown}
       </p>
+      {what === 'badge' && known.length > 0 && <p class="soft">{words.many.newBadges}</p>}
       {known.length > 0 && (
         <Names
           known={known}
@@ -193,9 +204,10 @@ interface ManyAsked {
 }
 
 /** Draws all, writes down that they are printed, prints them. Nothing is written where one has no room. */
-async function printMany(app: App, { what, chosen, paper, gone }: ManyAsked): Promise<void> {
+async function printMany(app: App, { what, chosen: asked, paper, gone }: ManyAsked): Promise<void> {
   const words = say(printWords);
   const from = printingOf(app);
+  const chosen = what === 'badge' ? asked.map((named) => ({ ...named, code: newBadge() })) : asked;
   const labels: readonly PlantLabel[] = chosen.map((named) => nameLabel(what, named, from));
   const symbols = await Promise.all(labels.map(({ code }) => drawSymbol(code))).catch(() => null);
   const ready = symbols?.flatMap((symbol, at) => {
@@ -211,8 +223,20 @@ async function printMany(app: App, { what, chosen, paper, gone }: ManyAsked): Pr
   const names = labels.map(({ name }) => name);
   const again = names.filter((name) => timesPrinted(from.floor, what, name) > 0);
   const payload = { what, line: app.line.value, reel: null, names, again, size: paper.size };
-  await app.write([{ kind: 'labels.printed', payload }]);
+  await app.write([
+    ...(what === 'badge' ? issued(from.floor, chosen) : []),
+    { kind: 'labels.printed', payload },
+  ]);
   const { xMm, yMm } = app.preferences.value.labelOffset;
   printPages(paper, { labels: whole }, { first: gone, offsetXMm: xMm, offsetYMm: yMm });
   app.notice.value = { tone: 'plain', text: words.sent(names.length) };
+}
+
+/** The entries that give people the badges about to be printed. */
+function issued(floor: FloorState, chosen: readonly Named[]): readonly DraftEntry[] {
+  const given = chosen.flatMap(({ name, code }) => {
+    const person = floor.people.get(name);
+    return person ? [{ payload: sameAgain(person), badge: code }] : [];
+  });
+  return badgeDrafts(floor, given);
 }

@@ -16,6 +16,7 @@ import { VerdictShape } from '../../../ui/Shape.tsx';
 import { dockWords } from '../../../words/dock.ts';
 import { scannerWords } from '../../../words/scanner.ts';
 import { say } from '../../../words/words.ts';
+import { LabelTest } from './LabelTest.tsx';
 import {
   type Fitness,
   fitnessOf,
@@ -65,6 +66,7 @@ export function Scanner() {
             <p class="soft">{words.stripedHelp}</p>
           </details>
         </section>
+        <LabelTest scan={scans.find(({ text }) => calibrationOf(text) === null) ?? null} />
         <section class="card stack">
           <h2>{words.arrived}</h2>
           {scans.length === 0 && <p class="soft">{words.none}</p>}

@@ -1,12 +1,14 @@
 // The loading sheet on paper: slot by slot as one walks, each with its code to scan and room for the feeder's number. It shows on paper only.
 
 import type { LinePlaces } from '../../../../../shared/assign/places.ts';
+import { THE_PLANT } from '../../../../../shared/floor/state.ts';
 import { code128Bars } from '../../../ui/code128.ts';
 import { boardWords } from '../../../words/board.ts';
 import { sheetWords } from '../../../words/sheet.ts';
 import { formatCount, say } from '../../../words/words.ts';
 import { type BoardContext, boardPlaces, byWalk, type SlotRow } from './board-model.ts';
 import type { TakeForm } from './model.ts';
+import { sayWidth } from './slot-width.ts';
 
 interface LoadingSheetProps {
   readonly context: BoardContext;
@@ -15,7 +17,7 @@ interface LoadingSheetProps {
 }
 
 /** Machine and bank of a slot by name; `own` for a place of its own. */
-export function bankName(places: LinePlaces | null, slot: string, own: string): string {
+function bankName(places: LinePlaces | null, slot: string, own: string): string {
   const at = places?.find(slot) ?? null;
   const machine = at === null ? undefined : places?.line.machines[at.machine];
   const bank = at === null ? undefined : machine?.banks[at.bank];
@@ -28,7 +30,10 @@ export function LoadingSheet({ context, rows, form }: LoadingSheetProps) {
   const places = boardPlaces(context);
   const { placed } = byWalk(rows);
   const line = context.floor.lines.get(context.line)?.name ?? context.line;
-  const about = [line, form.product, sheet.sides[context.side], form.revision].filter((text) => text !== '');
+  const plant = context.floor.plant.get(THE_PLANT)?.name ?? '';
+  const about = [plant, line, form.product, sheet.sides[context.side], form.revision].filter(
+    (text) => text !== '',
+  );
   return (
     <div class="load-paper" aria-hidden="true">
       <h2>{words.paper.title}</h2>
@@ -66,7 +71,6 @@ interface PaperRowProps {
 
 function PaperRow({ row, bank }: PaperRowProps) {
   const words = say(boardWords);
-  const { widthMm, widthFrom } = row;
   return (
     <>
       {bank !== null && (
@@ -85,7 +89,7 @@ function PaperRow({ row, bank }: PaperRowProps) {
           <small>{row.board.supplierParts.join(' · ')}</small>
         </td>
         <td>{formatCount(row.perPanel)}</td>
-        <td>{widthMm === null || widthFrom === null ? '' : words.width[widthFrom](widthMm)}</td>
+        <td>{row.widthFrom === null ? '' : sayWidth(words, row)}</td>
         <td />
       </tr>
     </>

@@ -13,7 +13,7 @@ import { groupProblems, listProblems, type ProblemGroup } from './model.ts';
 const FIRST = 3;
 
 interface ProblemsProps {
-  readonly summary: SheetSummary;
+  readonly summary: Pick<SheetSummary, 'problems'>;
   /** How errors are put right. */
   readonly help: string;
 }

@@ -14,6 +14,7 @@ import { say } from '../../../words/words.ts';
 import { Board, type WayProps } from './Board.tsx';
 import { Columns } from './Columns.tsx';
 import { FileColumns } from './FileColumns.tsx';
+import { Held } from './Held.tsx';
 import { Problems } from './Problems.tsx';
 import { createSheetReader } from './reader.ts';
 import { ChooseSheet, SourceCard } from './Source.tsx';
@@ -36,10 +37,10 @@ function sessionOf(app: App): SheetSession {
 }
 
 /** A sheet in hand is a task that an update of the app must not end. */
-function holdTask(app: App, { inHand }: SheetSession): void {
+function holdTask(app: App, { inHand, held }: SheetSession): void {
   let isHeld = false;
   effect(() => {
-    const holds = inHand.value !== null;
+    const holds = inHand.value !== null || held.value.length > 0;
     if (holds !== isHeld) app.openTasks.value = app.openTasks.peek() + (holds ? 1 : -1);
     isHeld = holds;
   });
@@ -59,6 +60,7 @@ export function Sheet() {
   return (
     <div class="stack sheet">
       <Waiting session={session} />
+      {!inHand && <Held session={session} />}
       {taken && <TakenCard taken={taken} session={session} />}
       {!taken && !inHand && <ChooseSheet session={session} />}
       {inHand && form && inHand.sheet !== null && (

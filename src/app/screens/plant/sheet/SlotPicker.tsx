@@ -17,12 +17,12 @@ import {
   inTheWay,
   leaveOut,
   moveTo,
-  partKey,
   placesOf,
   type SlotPlan,
   type SlotRow,
   slotRows,
 } from './board-model.ts';
+import { partKey } from './part-width.ts';
 import type { SheetSession } from './session.ts';
 import { sayFault } from './slot-fault.ts';
 
@@ -36,12 +36,12 @@ interface PickerProps {
 }
 
 /** The plan in hand, or an empty one where a person begins by hand. */
-function planNow({ plan, line, side }: BoardContext): SlotPlan {
+export function planNow({ plan, line, side }: BoardContext): SlotPlan {
   return plan ?? { line, side, slots: new Map(), said: new Set(), left: new Set(), reasons: new Map() };
 }
 
 /** What choosing a slot changes and breaks, a sentence each. */
-function effects(
+export function effects(
   words: Words<'board'>,
   { context, parts, row, rows }: Pick<PickerProps, 'context' | 'parts' | 'row' | 'rows'>,
   slot: string,
@@ -69,7 +69,10 @@ function banksOf(places: LinePlaces, words: Words<'board'>) {
   const banks = places.line.machines.flatMap((machine, m) =>
     machine.banks.map((bank, b) => ({
       key: `${m}/${b}`,
-      name: `${machine.name}, ${bank.name}`,
+      name:
+        bank.holds === 'trays'
+          ? words.bankOfTrays(`${machine.name}, ${bank.name}`)
+          : `${machine.name}, ${bank.name}`,
       slots: Array.from({ length: bank.positions }, (_, at) => ({
         slot: places.write(m, b, at + 1),
         short: String(at + 1),
@@ -141,24 +144,30 @@ export function SlotPicker(props: PickerProps) {
           </Button>
           <Button onPress={onClose}>{words.close}</Button>
         </div>
-        <Width row={row} onSay={(mm) => slots.sayWidth(row.part, mm)} />
+        <Width row={row} onSay={(width) => slots.sayWidth(row.part, width)} />
       </div>
     </Dialog>
   );
 }
 
-/** How wide the part's tape is, and who says so. */
-function Width({ row, onSay }: { readonly row: SlotRow; readonly onSay: (mm: number | null) => void }) {
+interface WidthProps {
+  readonly row: SlotRow;
+  readonly onSay: (width: number | 'tray' | null) => void;
+}
+
+/** How wide the part's tape is or that it comes on trays, and who says so. */
+function Width({ row, onSay }: WidthProps) {
   const words = say(boardWords);
   return (
     <SelectField
       label={words.tapeWidth}
       testId="pick-width"
-      value={row.widthMm === null ? '' : String(row.widthMm)}
+      value={row.isOnTray ? 'tray' : row.widthMm === null ? '' : String(row.widthMm)}
       help={words.widthFrom[row.widthFrom ?? 'none']}
-      onChoose={(mm) => onSay(mm === '' ? null : Number(mm))}
+      onChoose={(told) => onSay(told === '' ? null : told === 'tray' ? told : Number(told))}
     >
       <option value="">{words.widthUnknown}</option>
+      <option value="tray">{words.width.tray}</option>
       {tapeWidthsMm.map((mm) => (
         <option key={mm} value={String(mm)}>
           {mm} mm

@@ -1,6 +1,7 @@
 // The slots of a board by machine and bank, as they were proposed and as a person changed them; what found none, and why.
 
 import { useState } from 'preact/hooks';
+import { placeKey } from '../../../../../shared/floor/address.ts';
 import type { BoardPart } from '../../../../../shared/sheet/board-parts.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
@@ -13,15 +14,20 @@ import {
   countRows,
   inTheWay,
   isBlocking,
+  moveTo,
   planOf,
   proposalQuestion,
   type SlotRow,
   whyOf,
 } from './board-model.ts';
-import { bankName } from './LoadingSheet.tsx';
-import { SlotPicker } from './SlotPicker.tsx';
+import { heldName, waitingOn, withPlans } from './held-boards.ts';
+import { effects, planNow, SlotPicker } from './SlotPicker.tsx';
 import type { SheetSession } from './session.ts';
+import { useSlotDrag } from './slot-drag.ts';
 import { sayFault } from './slot-fault.ts';
+import { type BankList, bankLists } from './slot-lists.ts';
+import { sayWidth } from './slot-width.ts';
+import './slots.css';
 
 interface SlotsProps {
   readonly session: SheetSession;
@@ -38,8 +44,11 @@ export function Slots({ session, context, rows, parts, errors }: SlotsProps) {
   const { slots } = session;
   const hasPlan = context !== null && context.plan !== null;
   const question = context === null ? null : proposalQuestion(rows, context);
+  const waiting = context === null ? [] : waitingOn(session.held.value, context.floor, context.line);
   const values = rows.filter(({ board }) => board.isNamedByValue).length;
-  const unknown = rows.filter(({ widthMm, isLeft }) => widthMm === null && !isLeft).length;
+  const unknown = rows.filter(
+    ({ widthMm, isLeft, isOnTray }) => widthMm === null && !isLeft && !isOnTray,
+  ).length;
   const blocked =
     errors > 0
       ? words.filesWrong(errors)
@@ -51,10 +60,15 @@ export function Slots({ session, context, rows, parts, errors }: SlotsProps) {
   const propose = () => {
     if (context === null || question === null) return;
     const { line, side } = context;
-    slots.propose(question, (found) => {
-      const now = slots.plan.value;
-      return planOf(found, { ...context, plan: now?.line === line && now.side === side ? now : null });
-    });
+    slots.propose(
+      question,
+      (found, others) => {
+        session.held.value = withPlans(session.held.value, waiting, others);
+        const now = slots.plan.value;
+        return planOf(found, { ...context, plan: now?.line === line && now.side === side ? now : null });
+      },
+      waiting.map(({ parts: wanted }) => wanted),
+    );
   };
   const row = rows.find(({ part }) => part === chosen);
   return (
@@ -62,6 +76,11 @@ export function Slots({ session, context, rows, parts, errors }: SlotsProps) {
       <h2>{words.slotsTitle}</h2>
       <p>{words.isProposal}</p>
       {!hasPlan && <p class="soft">{words.proposalHelp}</p>}
+      {waiting.length > 0 && (
+        <p data-testid="slots-together">
+          {words.together(waiting.map(({ board }) => heldName(board)).join(', '))}
+        </p>
+      )}
       {values > 0 && <Caution text={words.namedByValue(formatCount(values))} testId="named-by-value" />}
       {slots.isFailed.value && <Caution text={words.proposeFailed} testId="propose-failed" />}
       {slots.isBusy.value ? (
@@ -86,11 +105,18 @@ export function Slots({ session, context, rows, parts, errors }: SlotsProps) {
               <Icon name="print" size={22} /> {words.paper.print}
             </Button>
           )}
+          {hasPlan && (
+            <Button onPress={session.hold} testId="slots-add-board">
+              {words.addBoard}
+            </Button>
+          )}
         </div>
       )}
       {hasPlan && <Difference rows={rows} context={context} />}
       {hasPlan && unknown > 0 && <Caution text={words.widthsUnknown(unknown)} testId="widths-unknown" />}
-      {hasPlan && <SlotList rows={rows} context={context} onChoose={setChosen} />}
+      {hasPlan && (
+        <SlotList session={session} rows={rows} context={context} parts={parts} onChoose={setChosen} />
+      )}
       {row !== undefined && context !== null && (
         <SlotPicker
           session={session}
@@ -132,37 +158,100 @@ function Difference({ rows, context }: Pick<SlotListProps, 'rows' | 'context'>) 
 }
 
 interface SlotListProps {
+  readonly session: SheetSession;
   readonly rows: readonly SlotRow[];
   readonly context: BoardContext;
+  readonly parts: readonly BoardPart[];
   readonly onChoose: (part: string) => void;
 }
 
-function SlotList({ rows, context, onChoose }: SlotListProps) {
+type Grip = ReturnType<typeof useSlotDrag>['handle'];
+
+/** Bank by bank, with what is free between; a part can be dragged by its handle to any of it. */
+function SlotList({ session, rows, context, parts, onChoose }: SlotListProps) {
   const words = say(boardWords);
-  const { placed, open } = byWalk(rows);
+  const { plan } = session.slots;
+  const { drag, handle } = useSlotDrag((part, slot) => {
+    const before = rows.find((row) => row.part === part)?.slot ?? null;
+    if (before === null || placeKey(before) !== placeKey(slot))
+      plan.value = moveTo(planNow(context), part, slot);
+  });
   const places = boardPlaces(context);
-  const groups = new Map<string, SlotRow[]>();
-  for (const row of placed) {
-    const name = bankName(places, row.slot, words.ownPlaces);
-    groups.set(name, [...(groups.get(name) ?? []), row]);
-  }
-  const without = open.filter(({ isLeft }) => !isLeft);
-  const left = open.filter(({ isLeft }) => isLeft);
+  const { open } = byWalk(rows);
   const group = (title: string, of: readonly SlotRow[], testId: string) =>
     of.length > 0 && (
       <div class="slot-group" key={title} data-testid={testId}>
         <h3>{title}</h3>
         {of.map((row) => (
-          <Row key={row.part} row={row} onChoose={onChoose} />
+          <Row key={row.part} row={row} onChoose={onChoose} grip={handle} />
         ))}
       </div>
     );
+  const without = open.filter(({ isLeft }) => !isLeft);
+  const left = open.filter(({ isLeft }) => isLeft);
+  const held = rows.find(({ part }) => part === drag?.part);
   return (
     <>
+      <p class="soft">{words.dragHelp}</p>
       {group(words.openTitle(without.length), without, 'slots-open')}
-      {[...groups].map(([name, of]) => group(name, of, 'slots-bank'))}
+      {places !== null &&
+        bankLists(rows, places).map((list) => (
+          <Bank key={list.key} list={list} over={drag?.over ?? null} onChoose={onChoose} grip={handle} />
+        ))}
       {group(words.leftTitle(left.length), left, 'slots-left')}
+      {drag !== null && held !== undefined && (
+        <div
+          class="drag-ghost"
+          style={{ left: `min(${drag.x}px, calc(100vw - 300px))`, top: `max(${drag.y}px, 180px)` }}
+          data-testid="drag-ghost"
+        >
+          <b class="code" translate={false}>
+            {held.part} → {drag.over ?? '…'}
+          </b>
+          {drag.over !== null &&
+            effects(words, { context, parts, row: held, rows }, drag.over).map((text) => (
+              <span key={text}>{text}</span>
+            ))}
+        </div>
+      )}
     </>
+  );
+}
+
+function Bank(props: {
+  readonly list: BankList;
+  readonly over: string | null;
+  readonly onChoose: (part: string) => void;
+  readonly grip: Grip;
+}) {
+  const { list, over, onChoose, grip } = props;
+  const words = say(boardWords);
+  const { bank } = list;
+  const named = bank === null ? words.ownPlaces : `${bank.machine}, ${bank.name}`;
+  return (
+    <div class="slot-group" data-testid="slots-bank">
+      <h3>{bank?.hasTrays ? words.bankOfTrays(named) : named}</h3>
+      {list.lines.map((line) =>
+        line.is === 'part' ? (
+          <Row
+            key={line.row.part}
+            row={line.row}
+            onChoose={onChoose}
+            grip={grip}
+            isOver={over === line.row.slot}
+          />
+        ) : (
+          <p
+            key={line.first}
+            class={`slot-free${over === line.first ? ' over' : ''}`}
+            data-drop={line.first}
+            data-testid={`slot-free-${line.first}`}
+          >
+            {line.first === line.last ? words.freeOne(line.first) : words.freeRange(line.first, line.last)}
+          </p>
+        ),
+      )}
+    </div>
   );
 }
 
@@ -178,41 +267,58 @@ function Why({ row }: { readonly row: SlotRow }) {
   return <span class="chip">+ {row.isSaid || row.asIn === null ? words.fresh : words.asIn(row.asIn)}</span>;
 }
 
-function Row({ row, onChoose }: { readonly row: SlotRow; readonly onChoose: (part: string) => void }) {
+interface RowProps {
+  readonly row: SlotRow;
+  readonly onChoose: (part: string) => void;
+  readonly grip: Grip;
+  readonly isOver?: boolean;
+}
+
+function Row({ row, onChoose, grip, isOver = false }: RowProps) {
   const words = say(boardWords);
-  const { widthMm, widthFrom } = row;
-  const width = widthMm === null || widthFrom === null ? words.width.none : words.width[widthFrom](widthMm);
   const told = [
     words.perPanel(formatCount(row.perPanel)),
-    width,
+    sayWidth(words, row),
     ...(row.part === row.board.part ? [] : [words.inFile(row.board.part)]),
     ...(row.isSaid ? [words.said] : []),
   ];
   return (
-    <button
-      type="button"
-      class="slot-row"
-      data-testid={`slot-row-${row.part}`}
-      onClick={() => onChoose(row.part)}
+    <div
+      class={`slot-line${isOver ? ' over' : ''}`}
+      data-drop={row.isLeft ? undefined : (row.slot ?? undefined)}
     >
-      <b class="code at" translate={false}>
-        {row.isLeft ? '–' : (row.slot ?? '?')}
-      </b>
-      <span class="what">
-        <b class="code" translate={false} data-raw>
-          {row.part}
-        </b>
-        <span class="soft">{told.join(' · ')}</span>
-        {row.slot === null && !row.isLeft && (
-          <span class="wrong">✕ {row.reason === null ? words.noneYet : words.reasons[row.reason]}</span>
-        )}
-        {row.faults.map((fault) => (
-          <span class="wrong" key={`${fault.code}${'part' in fault ? fault.part : ''}`}>
-            {isBlocking(fault) ? '✕' : '△'} {sayFault(words, fault)}
-          </span>
-        ))}
+      {/* For mouse and finger; the button beside it does the same by keyboard. */}
+      <span class="grip" aria-hidden="true" data-testid={`grip-${row.part}`} {...grip(row.part)}>
+        ⠿
       </span>
-      <Why row={row} />
-    </button>
+      <button
+        type="button"
+        class="slot-row"
+        data-testid={`slot-row-${row.part}`}
+        onClick={() => onChoose(row.part)}
+      >
+        <b class="code at" translate={false}>
+          {row.isLeft ? '–' : (row.slot ?? '?')}
+        </b>
+        <span class="what">
+          <b class="code" translate={false} data-raw>
+            {row.part}
+          </b>
+          <span class="soft">{told.join(' · ')}</span>
+          {row.slot === null && !row.isLeft && (
+            <span class="wrong">✕ {row.reason === null ? words.noneYet : words.reasons[row.reason]}</span>
+          )}
+          {row.faults.map((fault) => (
+            <span
+              class={isBlocking(fault) ? 'wrong' : 'mind'}
+              key={`${fault.code}${'part' in fault ? fault.part : ''}`}
+            >
+              {isBlocking(fault) ? '✕' : '△'} {sayFault(words, fault)}
+            </span>
+          ))}
+        </span>
+        <Why row={row} />
+      </button>
+    </div>
   );
 }

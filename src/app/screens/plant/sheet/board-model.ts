@@ -1,6 +1,7 @@
 // From a board's parts to slots on a line: what is known of each part, where it stands, what was proposed, what a person said, and what that breaks.
 // Pure: the floor, the board as it was read and the plan in hand go in; rows to show come out (board-slots.ts makes slots of them).
 
+import { likeness, likenessTells } from '../../../../../shared/assign/look-alikes.ts';
 import { collide, type LinePlaces, linePlaces, takenKeys } from '../../../../../shared/assign/places.ts';
 import type {
   NoSlotReason,
@@ -14,8 +15,16 @@ import type { SetupSlot } from '../../../../../shared/floor/kinds.ts';
 import type { FloorState, Line, Setup } from '../../../../../shared/floor/state.ts';
 import type { Side } from '../../../../../shared/floor/vocabulary.ts';
 import type { BoardPart } from '../../../../../shared/sheet/board-parts.ts';
-import { usualTapeWidth } from '../../../../../shared/sheet/tape-of-package.ts';
-import { type PositionsByWidth, positionsForWidth } from '../../../../../shared/sheet/tapes.ts';
+import {
+  feederWidths,
+  hasTrays,
+  knownParts,
+  type PartWidth,
+  partKey,
+  positionsOfPart,
+  type SaidWidths,
+  widthOfPart,
+} from './part-width.ts';
 
 /** The slots of a board as they are in hand, by part in capitals. */
 export interface SlotPlan {
@@ -30,26 +39,24 @@ export interface SlotPlan {
   readonly reasons: ReadonlyMap<string, NoSlotReason>;
 }
 
-/** Tape widths that a person said, mm, by part in capitals: they outlive a plan. */
-export type SaidWidths = ReadonlyMap<string, number>;
-
-/** What is wrong with a slot; `lane-width` alone does not keep the setup out. */
+/** What is wrong with a slot; the first four keep the setup out. */
 export type SlotFault =
   | { readonly code: 'overlap'; readonly part: string; readonly slot: string }
   | { readonly code: 'over-end'; readonly positions: number }
   | { readonly code: 'off-line' }
   | { readonly code: 'lane-wide'; readonly positions: number }
-  | { readonly code: 'lane-width'; readonly part: string; readonly slot: string };
+  | { readonly code: 'lane-width'; readonly part: string; readonly slot: string }
+  /** A feeder where trays stand; a tray where feeders stand, on a line that has places for trays. */
+  | { readonly code: 'on-trays' | 'no-tray' }
+  /** A part easily taken for the one beside it. */
+  | { readonly code: 'look-alike'; readonly part: string; readonly slot: string };
 
 /** One part of the board on its way to a slot. */
-export interface SlotRow {
+export interface SlotRow extends PartWidth {
   /** As the plant's setups write it, where one of them names it; else as the files do. */
   readonly part: string;
   readonly board: BoardPart;
   readonly perPanel: number;
-  /** mm; null where nobody knows. `usual`: by the package's name, good for room only. */
-  readonly widthMm: number | null;
-  readonly widthFrom: 'said' | 'setup' | 'usual' | null;
   /** Positions that its feeder takes. */
   readonly positions: number;
   readonly slot: string | null;
@@ -76,9 +83,6 @@ export interface BoardContext {
   readonly plan: SlotPlan | null;
 }
 
-/** One name for a part, however its capitals are written. */
-export const partKey = (part: string) => part.trim().toUpperCase();
-
 /** Lines with at least one position: slots can be found on no other. */
 export function linesWithSlots(floor: FloorState): readonly Line[] {
   return [...floor.lines.values()].filter(({ machines }) =>
@@ -86,50 +90,30 @@ export function linesWithSlots(floor: FloorState): readonly Line[] {
   );
 }
 
-/** The newest revision of each product and side on a line: the product in hand first, then the newest. */
+/** Setups of a line that are built now or next: the chosen one, then those of its kept order of jobs. */
+function setupsInHand(floor: FloorState, line: string): readonly Setup[] {
+  const jobs = floor.plans.get(line)?.jobs.map(({ setup }) => setup) ?? [];
+  return [floor.chosen.get(line) ?? '', ...jobs].flatMap((setup) => floor.setups.get(setup) ?? []);
+}
+
+/**
+ * One revision of each product and side on a line: the product in hand first, then the jobs in hand in their order, in the revision that is to be
+ * built, then the newest of all others. What counts first keeps its slots first, so that the jobs in hand have the fewest changes.
+ */
 export function setupsElsewhere(
   floor: FloorState,
   { line, product, side }: Pick<BoardContext, 'line' | 'product' | 'side'>,
 ): readonly Setup[] {
-  const newest = new Map<string, Setup>();
-  const ordered = [...floor.setups.values()]
+  const newest = [...floor.setups.values()]
     .filter((setup) => setup.line === line)
     .sort((a, b) => b.takenMs - a.takenMs);
-  for (const setup of ordered) {
-    const key = `${partKey(setup.product)} ${setup.side}`;
-    if (!newest.has(key)) newest.set(key, setup);
-  }
   const isOwn = (setup: Setup) => partKey(setup.product) === partKey(product) && setup.side === side;
-  const setups = [...newest.values()];
-  return [...setups.filter(isOwn), ...setups.filter((setup) => !isOwn(setup))];
-}
-
-/** What setups of any line say of a part, by part in capitals: the newest that names it. */
-function knownParts(floor: FloorState): ReadonlyMap<string, SetupSlot> {
-  const known = new Map<string, SetupSlot>();
-  const setups = [...floor.setups.values()].sort((a, b) => b.takenMs - a.takenMs);
-  for (const { slots } of setups)
-    for (const slot of slots) if (!known.has(partKey(slot.part))) known.set(partKey(slot.part), slot);
-  return known;
-}
-
-/** Positions by tape width as the plant's own feeders take them; of several the most. */
-function feederWidths(floor: FloorState): PositionsByWidth {
-  const widths: Record<number, number> = {};
-  for (const { tapeWidthMm, positions } of floor.feeders.values())
-    widths[tapeWidthMm] = Math.max(positions, widths[tapeWidthMm] ?? 0);
-  return widths;
-}
-
-function widthOfPart(
-  part: BoardPart,
-  known: SetupSlot | null,
-  said: number | undefined,
-): Pick<SlotRow, 'widthMm' | 'widthFrom'> {
-  if (said !== undefined) return { widthMm: said, widthFrom: 'said' };
-  if (known?.tapeWidthMm != null) return { widthMm: known.tapeWidthMm, widthFrom: 'setup' };
-  const usual = usualTapeWidth(part.package);
-  return { widthMm: usual, widthFrom: usual === null ? null : 'usual' };
+  const byProduct = new Map<string, Setup>();
+  for (const setup of [...newest.filter(isOwn), ...setupsInHand(floor, line), ...newest]) {
+    const key = `${partKey(setup.product)} ${setup.side}`;
+    if (!byProduct.has(key)) byProduct.set(key, setup);
+  }
+  return [...byProduct.values()];
 }
 
 /** Feeders on the line and slots of its other setups, as a proposal wants them. */
@@ -162,6 +146,9 @@ export function slotRows(parts: readonly BoardPart[], context: BoardContext): re
   const { floor, side, widths, plan } = context;
   const known = knownParts(floor);
   const own = feederWidths(floor);
+  const line = floor.lines.get(context.line);
+  const trays = line !== undefined && hasTrays(line);
+  const listed = new Map([...floor.listed.values()].map((each) => [partKey(each.part), each]));
   const { standing, elsewhere } = placesOf(context);
   const standsOn = new Map([...standing].reverse().map(({ part, slot }) => [partKey(part), slot]));
   const asIn = new Map(
@@ -173,16 +160,16 @@ export function slotRows(parts: readonly BoardPart[], context: BoardContext): re
     .filter((part) => part[side] > 0)
     .map((board): SlotRow => {
       const key = partKey(board.part);
-      const about = known.get(key) ?? null;
-      const width = widthOfPart(board, about, widths.get(key));
-      const byWidth = width.widthMm === null ? null : positionsForWidth(width.widthMm, own);
+      const said = widths.get(key);
+      const there = known.get(key) ?? null;
+      const width = widthOfPart(board, there, { said, trays, listed: listed.get(key) ?? null });
       const slot = plan?.slots.get(key) ?? null;
       return {
         ...width,
         board,
-        part: about?.part ?? board.part,
+        part: there?.about.part ?? board.part,
         perPanel: board[side],
-        positions: width.widthFrom === 'setup' && about !== null ? about.positions : (byWidth ?? 1),
+        positions: positionsOfPart(width, there, own),
         slot,
         isSaid: plan?.said.has(key) ?? false,
         isLeft: plan?.left.has(key) ?? false,
@@ -190,20 +177,21 @@ export function slotRows(parts: readonly BoardPart[], context: BoardContext): re
         standsOn: standsOn.get(key) ?? null,
         asIn: slot === null ? null : (asIn.get(`${key} ${placeKey(slot)}`) ?? null),
         faults: [],
-        known: about,
+        known: there?.about ?? null,
       };
     });
   const places = boardPlaces(context);
   return places === null ? rows : withFaults(rows, places);
 }
 
-/** What is wrong with each row's slot. Quadratic in rows that share a bank only. */
+/** What is wrong with each row's slot. Quadratic in rows that share a bank only, but for the question whether likeness tells anything here. */
 function withFaults(rows: readonly SlotRow[], places: LinePlaces): readonly SlotRow[] {
   const placed = rows.flatMap((row) =>
     row.slot === null ? [] : [{ row, slot: row.slot, keys: takenKeys(places, row.slot, row.positions) }],
   );
   const byKey = new Map<string, (typeof placed)[number][]>();
   const positionOf = (key: string) => key.split('/').slice(0, 3).join('/');
+  const tells = likenessTells(rows.map(seenPart));
   for (const each of placed)
     for (const key of each.keys) {
       const there = byKey.get(positionOf(key)) ?? [];
@@ -224,23 +212,50 @@ function withFaults(rows: readonly SlotRow[], places: LinePlaces): readonly Slot
       )
         found.push({ code: 'lane-width', ...facts });
     }
+    const like = tells ? likeBefore(mine, places, byKey) : null;
+    if (like !== null) found.push({ code: 'look-alike', part: like.row.part, slot: like.slot });
     return found;
   };
   const faults = new Map(placed.map((each) => [each.row, faultsOf(each)]));
   return rows.map((row) => ({ ...row, faults: faults.get(row) ?? [] }));
 }
 
-function ownFaults({ positions }: SlotRow, slot: string, places: LinePlaces): readonly SlotFault[] {
+function ownFaults({ positions, isOnTray }: SlotRow, slot: string, places: LinePlaces): readonly SlotFault[] {
   const at = places.find(slot);
   // A place without a number is one of its own, and only the plant knows of it.
   if (at === null) return parseSlot(slot).position === null ? [] : [{ code: 'off-line' }];
   if (at.lane !== null) return positions > 1 ? [{ code: 'lane-wide', positions }] : [];
-  const last = places.line.machines[at.machine]?.banks[at.bank]?.positions ?? 0;
-  return at.position + positions - 1 > last ? [{ code: 'over-end', positions }] : [];
+  const bank = places.line.machines[at.machine]?.banks[at.bank];
+  const found: SlotFault[] = [];
+  if (at.position + positions - 1 > (bank?.positions ?? 0)) found.push({ code: 'over-end', positions });
+  if (bank?.holds === 'trays' && !isOnTray) found.push({ code: 'on-trays' });
+  if (bank?.holds !== 'trays' && isOnTray && hasTrays(places.line)) found.push({ code: 'no-tray' });
+  return found;
 }
 
+interface PlacedRow {
+  readonly row: SlotRow;
+  readonly slot: string;
+}
+
+const seenPart = ({ part, board }: SlotRow) => ({ part, value: board.value, package: board.package });
+
+/** A part on the place before this one that is easily taken for it; told on one of the two. */
+function likeBefore(
+  { row, slot }: PlacedRow,
+  places: LinePlaces,
+  byKey: ReadonlyMap<string, readonly PlacedRow[]>,
+): PlacedRow | null {
+  const at = places.find(slot);
+  if (at === null) return null;
+  const before = byKey.get(`${at.machine}/${at.bank}/${at.position - 1}`) ?? [];
+  return before.find((other) => likeness(seenPart(row), seenPart(other.row)) > 0) ?? null;
+}
+
+const blocking: readonly SlotFault['code'][] = ['overlap', 'over-end', 'off-line', 'lane-wide'];
+
 /** Whether a fault keeps the setup from being taken in. */
-export const isBlocking = ({ code }: SlotFault) => code !== 'lane-width';
+export const isBlocking = ({ code }: SlotFault) => blocking.includes(code);
 
 /** The question for a proposal: what a person said or left out stands. */
 export function proposalQuestion(rows: readonly SlotRow[], context: BoardContext): ProposalQuestion | null {
@@ -251,12 +266,11 @@ export function proposalQuestion(rows: readonly SlotRow[], context: BoardContext
     line: { machines: line.machines },
     parts: rows
       .filter(({ isLeft }) => !isLeft)
-      .map(({ part, positions, perPanel, slot, isSaid }) => ({
-        part,
-        width: positions,
-        perPanel,
-        ...(isSaid && slot !== null ? { said: slot } : {}),
-      })),
+      .map((row) => {
+        const { positions: width, perPanel, slot, isSaid, isOnTray } = row;
+        const wanted = { ...seenPart(row), width, perPanel, isOnTray };
+        return isSaid && slot !== null ? { ...wanted, said: slot } : wanted;
+      }),
     standing,
     elsewhere: elsewhere.map(({ slot, part, width }) => ({ slot, part, width })),
   };

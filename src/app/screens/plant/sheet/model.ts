@@ -8,6 +8,7 @@ import type { PartFacts } from '../../../../../shared/floor/moisture-rules.ts';
 import type { FloorState, Line, Setup } from '../../../../../shared/floor/state.ts';
 import type { Side } from '../../../../../shared/floor/vocabulary.ts';
 import { diffSheets, type SheetDiff } from '../../../../../shared/sheet/diff.ts';
+import { withListed } from '../../../../../shared/sheet/listed-slots.ts';
 import type { SheetSeverity } from '../../../../../shared/sheet/problem-kind.ts';
 import type { SheetSlot } from '../../../../../shared/sheet/slot.ts';
 import { fromSetupSlots, toSetupSlots } from '../../../../../shared/sheet/taken.ts';
@@ -154,7 +155,7 @@ export function planTake(
     zone,
     machines: [],
   };
-  const setupSlots = toSetupSlots(slots);
+  const setupSlots = toSetupSlots(withListed(slots, floor.listed));
   const { line, grown } = growLine(bare, setupSlots, names);
   const { product, side } = form;
   const before =

@@ -21,7 +21,9 @@ import type {
   SheetSummary,
 } from '../../../../worker/sheet-protocol.ts';
 import type { Preferences } from '../../../store/preferences.ts';
+import type { SlotPlan } from './board-model.ts';
 import { approvedByPart, firstForm, onlySide, type TakeForm } from './model.ts';
+import type { SaidWidths } from './part-width.ts';
 import type { SheetReader } from './reader.ts';
 import { createSlotDesk, type SlotDesk } from './slot-desk.ts';
 
@@ -57,6 +59,14 @@ export interface SheetInHand {
   readonly summary: SheetSummary;
 }
 
+/** A board that waits while another one is in hand: both are then proposed together. */
+export interface HeldBoard {
+  readonly inHand: SheetInHand;
+  readonly form: TakeForm;
+  readonly plan: SlotPlan | null;
+  readonly widths: SaidWidths;
+}
+
 /** A setup that was taken in just now. */
 export interface Taken {
   readonly setup: string;
@@ -80,6 +90,12 @@ export interface SheetSession {
   readonly taken: Signal<Taken | null>;
   /** The slots of a board whose files name none. */
   readonly slots: SlotDesk;
+  /** Boards that wait, in the order in which they were put aside. */
+  readonly held: Signal<readonly HeldBoard[]>;
+  /** Puts the board in hand aside, so that another one can be chosen. */
+  readonly hold: () => void;
+  /** Goes on with a board that waits; nothing else is in hand then. */
+  readonly takeUp: (board: HeldBoard) => void;
   readonly open: (role: SheetRole, name: string, content: Blob | string) => Promise<void>;
   /** Reads the board's file in hand as a setup sheet after all. */
   readonly readAsSheet: () => Promise<void>;
@@ -108,6 +124,8 @@ interface SessionState extends Pick<SheetSession, 'inHand' | 'form' | 'busy' | '
   readonly world: SessionWorld;
   /** Files opened so far. */
   sources: number;
+  /** A person had a board's file read as a sheet: the next one chosen beside it is meant as one too. */
+  isSaidSheet: boolean;
   /** Questions asked so far: an answer to any but the last is nobody's. */
   asks: number;
 }
@@ -128,9 +146,11 @@ export function createSheetSession(
     fault: signal<SessionFault | null>(null),
     taken: signal<Taken | null>(null),
     sources: 0,
+    isSaidSheet: false,
     asks: 0,
   };
   const { inHand, form, busy, fault, taken } = state;
+  const held = signal<readonly HeldBoard[]>([]);
   const choose = (choices: Partial<Choices>) => readAs(state, choices);
   return {
     inHand,
@@ -139,10 +159,27 @@ export function createSheetSession(
     fault,
     taken,
     slots,
+    held,
+    hold: () => {
+      if (inHand.value === null || form.value === null) return;
+      const { plan, widths } = slots;
+      const board = { inHand: inHand.value, form: form.value, plan: plan.value, widths: widths.value };
+      held.value = [...held.value, board];
+      for (const each of [inHand, form, fault, taken]) each.value = null;
+      slots.clear();
+    },
+    takeUp: (board) => {
+      held.value = held.value.filter((each) => each !== board);
+      [fault.value, taken.value] = [null, null];
+      [inHand.value, form.value] = [board.inHand, board.form];
+      slots.clear();
+      [slots.plan.value, slots.widths.value] = [board.plan, board.widths];
+    },
     open: (role, name, content) => openFile(state, role, { name, content }),
     readAsSheet: async () => {
       const now = inHand.value;
       const sheet = now?.placements ?? now?.bill ?? null;
+      state.isSaidSheet = true;
       if (sheet) await ask(state, { ...bare, sheet }, true);
     },
     choose,
@@ -157,6 +194,7 @@ export function createSheetSession(
       reader.giveUp();
     },
     clear: () => {
+      state.isSaidSheet = false;
       for (const each of [inHand, form, fault, taken]) each.value = null;
       slots.clear();
     },
@@ -225,7 +263,9 @@ function openFile(
     // A corrected sheet of the same name is the same work: what was filled in stays.
     const isNew = there.name !== name;
     const choices = isNew ? firstChoices : sameChoices(now);
-    return ask(state, { sheet: source, placements: now.placements, bill: now.bill, choices }, isNew);
+    const asked = { sheet: source, placements: now.placements, bill: now.bill, choices };
+    // What turns out to be a board's own file goes that file's way, as a first file does.
+    return ask(state, asked, isNew, !state.isSaidSheet);
   }
   // The first file of a board, or one more.
   const isFirst = now === null;

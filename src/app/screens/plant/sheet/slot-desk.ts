@@ -2,9 +2,10 @@
 // Method: a worker for each question, ended with the answer or by whoever gives up; what a person says meanwhile stands in the answer.
 
 import { type Signal, signal } from '@preact/signals';
-import type { ProposalQuestion, ProposedPart } from '../../../../../shared/assign/propose.ts';
+import type { ProposalQuestion, ProposedPart, WantedPart } from '../../../../../shared/assign/propose.ts';
 import type { AssignReply, AssignRequest } from '../../../../worker/assign-protocol.ts';
-import { partKey, type SaidWidths, type SlotPlan } from './board-model.ts';
+import type { SlotPlan } from './board-model.ts';
+import { partKey, type SaidWidths } from './part-width.ts';
 
 /** A worker as far as this file needs one; tests give a fake. */
 export interface AssignPort {
@@ -20,11 +21,15 @@ export interface SlotDesk {
   readonly widths: Signal<SaidWidths>;
   readonly isBusy: Signal<boolean>;
   readonly isFailed: Signal<boolean>;
-  /** Asks for a proposal; `take` makes a plan of it once it is there. */
-  readonly propose: (question: ProposalQuestion, take: (parts: readonly ProposedPart[]) => SlotPlan) => void;
+  /** Asks for a proposal; `take` makes a plan of it once it is there. `others`: parts of boards that are built before and proposed with it. */
+  readonly propose: (
+    question: ProposalQuestion,
+    take: (parts: readonly ProposedPart[], others: readonly (readonly ProposedPart[])[]) => SlotPlan,
+    others?: readonly (readonly WantedPart[])[],
+  ) => void;
   readonly giveUp: () => void;
-  /** Says how wide a part's tape is; null = as it is known without a word. */
-  readonly sayWidth: (part: string, widthMm: number | null) => void;
+  /** Says how wide a part's tape is, or that it comes on trays; null = as it is known without a word. */
+  readonly sayWidth: (part: string, width: number | 'tray' | null) => void;
   readonly clear: () => void;
 }
 
@@ -53,7 +58,7 @@ export function createSlotDesk(start: () => AssignPort = startAssignWorker): Slo
     isBusy,
     isFailed,
     giveUp,
-    propose(question, take) {
+    propose(question, take, others = []) {
       giveUp();
       id += 1;
       const mine = id;
@@ -64,19 +69,19 @@ export function createSlotDesk(start: () => AssignPort = startAssignWorker): Slo
       opened.onmessage = ({ data }) => {
         if (port !== opened || data.id !== mine) return;
         giveUp();
-        plan.value = take(data.parts);
+        plan.value = take(data.parts, data.others);
       };
       opened.onerror = () => {
         if (port !== opened) return;
         giveUp();
         isFailed.value = true;
       };
-      opened.postMessage({ id: mine, question });
+      opened.postMessage({ id: mine, question, others });
     },
-    sayWidth(part, widthMm) {
+    sayWidth(part, width) {
       const next = new Map(widths.value);
-      if (widthMm === null) next.delete(partKey(part));
-      else next.set(partKey(part), widthMm);
+      if (width === null) next.delete(partKey(part));
+      else next.set(partKey(part), width);
       widths.value = next;
     },
     clear() {

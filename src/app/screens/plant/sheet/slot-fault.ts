@@ -10,8 +10,12 @@ export function sayFault(words: Words<'board'>, fault: SlotFault): string {
       return words.faults.overlap(fault.part, fault.slot);
     case 'lane-width':
       return words.faults['lane-width'](fault.part);
+    case 'look-alike':
+      return words.faults['look-alike'](fault.part, fault.slot);
     case 'off-line':
-      return words.faults['off-line'];
+    case 'on-trays':
+    case 'no-tray':
+      return words.faults[fault.code];
     default:
       return words.faults[fault.code](fault.positions);
   }

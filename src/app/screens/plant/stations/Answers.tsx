@@ -3,6 +3,7 @@
 import type { Interlock, Station } from '../../../../../shared/floor/station-state.ts';
 import type { UnsureResult } from '../../../../../shared/floor/vocabulary.ts';
 import { useApp, useFloor } from '../../../app.ts';
+import { recordOwn } from '../../../frame/signed.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
@@ -20,7 +21,7 @@ export function Answers({ station, zone }: { readonly station: Station; readonly
   const ruled = useFloor().interlocks.get(station.station);
   const rule = (on: boolean, unsure: UnsureResult) => {
     const payload = { station: station.station, line: station.line, on, unsure };
-    app.record([{ kind: 'station.interlock-ruled', payload }], {
+    recordOwn(app, [{ kind: 'station.interlock-ruled', payload }], {
       notice: { tone: on ? 'care' : 'go', text: on ? words.onNow[unsure] : words.offNow },
     });
   };

@@ -65,6 +65,38 @@ describe('createCartDesk()', () => {
     expect(desk.desk.value).toMatchObject({ slot: 'M1-F-001', reel: null });
   });
 
+  test('asks what a text means that may be several things, and goes on with the answer', async () => {
+    const { desk, writes } = cartDesk();
+    desk.use('CA');
+    for (const text of ['M1-F-001', 'PX-4711']) {
+      desk.take({ ...scan(text), via: 'typed' });
+      await settled();
+    }
+    expect(desk.desk.value.question).toMatchObject({ ask: 'meaning', question: { text: 'PX-4711' } });
+    desk.answers.chooseMeaning('part', 'PX-4711');
+    await settled();
+    expect(desk.told.value).toMatchObject({ tell: 'refused', reason: { code: 'wrong-part' } });
+    expect(writes.map(kindsOf)).toEqual([['reel.verified']]);
+  });
+
+  test('leaves a question where a person says so, and says what it cannot use', async () => {
+    const { desk } = cartDesk();
+    desk.use('CA');
+    desk.take({ ...scan('PX-4711'), via: 'typed' });
+    await settled();
+    desk.answers.leaveQuestion();
+    expect(desk.desk.value).toMatchObject({ question: null, reel: null });
+    for (const [text, told] of [
+      ['PCUß77', { tell: 'wrong-keyboard', layout: 'German (QWERTZ)' }],
+      ['M9-F-001', { tell: 'unknown-code', text: 'M9-F-001' }],
+      ['Q100', { tell: 'half-label' }],
+    ] as const) {
+      desk.take(scan(text));
+      await settled();
+      expect(desk.told.value, text).toMatchObject(told);
+    }
+  });
+
   test('a write that fails says nothing of ready, and keeps what was scanned', async () => {
     const { desk, writes } = cartDesk({ fails: true });
     desk.use('CA');

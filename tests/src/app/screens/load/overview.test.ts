@@ -34,6 +34,7 @@ const bank = (places: readonly MapPlace[]): MapBank => ({
   machineName: 'first',
   bank: 'F',
   bankName: 'front',
+  hasTrays: false,
   positions: 60,
   places,
 });

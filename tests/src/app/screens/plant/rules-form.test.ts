@@ -32,6 +32,30 @@ describe('formToRules()', () => {
   });
 });
 
+describe('lengths of Code 93 and Interleaved 2 of 5', () => {
+  test('stand in the rules once each, short first, and come back as typed; left empty, nothing is said of them', () => {
+    const rules = formToRules({ ...rulesToForm(before), code93: '12, 8 12', itf: '14' }, before);
+    expect(rules?.alsoRead).toEqual({ code93: [8, 12], itf: [14] });
+    if (rules) expect(rulesToForm(rules)).toMatchObject({ code93: '8 12', itf: '14' });
+    expect(formToRules(rulesToForm(before), before)).not.toHaveProperty('alsoRead');
+    if (rules)
+      expect(formToRules({ ...rulesToForm(rules), code93: '', itf: '' }, rules)?.alsoRead).toEqual({
+        code93: [],
+        itf: [],
+      });
+  });
+
+  test.each([
+    ['code93', 'ten'],
+    ['code93', '0'],
+    ['code93', '81'],
+    ['itf', '7'],
+    ['itf', '6.5'],
+  ] as const)('%s %j is refused', (key, typed) => {
+    expect(formToRules({ ...rulesToForm(before), [key]: typed }, before)).toBeNull();
+  });
+});
+
 describe('formToClimate()', () => {
   test('stands at 30 °C and 60 % until another was entered, and gives that back', () => {
     expect(formToClimate(rulesToForm(before))).toEqual({ celsius: 30, humidity: 60 });

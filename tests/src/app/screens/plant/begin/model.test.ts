@@ -2,12 +2,14 @@ import { expect, test } from 'vitest';
 import { doneSteps, nextStep, steps } from '../../../../../../src/app/screens/plant/begin/model.ts';
 import { beginStory, wantedSlot } from '../../../../../shared/floor/story.ts';
 
-const tablet = { scannerTested: false, practised: false };
+const tablet = { scannerTested: false, labelTested: false, practised: false };
 
 test('each step is done by what the log or the tablet knows, and the first that is not comes next', () => {
   const story = beginStory();
   const next = (of = tablet) => nextStep(doneSteps(story.floor(), of));
   const person = { badge: 'B', pinSet: 'p1' };
+  expect(next()).toBe('plant');
+  story.tell('plant.named', { name: 'Fell Works', zone: 'UTC' });
   expect(next()).toBe('engineer');
   story.tell('person.added', { ...person, person: 'ana', name: 'Ana', role: 'engineer' });
   expect(next()).toBe('line');
@@ -23,8 +25,10 @@ test('each step is done by what the log or the tablet knows, and the first that 
   expect(next()).toBe('labels');
   story.tell('labels.printed', { ...printed, what: 'slot', names: ['M1-F-001'] });
   expect(next()).toBe('scanner');
-  expect(next({ ...tablet, scannerTested: true })).toBe('practice');
-  expect(next({ scannerTested: true, practised: true })).toBe('load');
+  const tested = { ...tablet, scannerTested: true };
+  expect(next(tested)).toBe('label');
+  expect(next({ ...tested, labelTested: true })).toBe('practice');
+  expect(next({ ...tested, labelTested: true, practised: true })).toBe('load');
 });
 
 test('where all is done nothing comes next', () => {

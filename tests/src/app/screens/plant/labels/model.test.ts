@@ -5,6 +5,7 @@ import { parseLabel } from '../../../../../../shared/labels/label.ts';
 import { labelRulesSchema } from '../../../../../../shared/labels/rules.ts';
 import type { LabelTap } from '../../../../../../shared/labels/teach.ts';
 import {
+  beginTrial,
   createGatherer,
   dropCode,
   moveEnd,
@@ -17,7 +18,6 @@ import {
   teach,
   tokensOf,
   trialOnLog,
-  tryOnLog,
 } from '../../../../../../src/app/screens/plant/labels/model.ts';
 import { addCodes, firstTeaching } from '../../../../../../src/app/screens/plant/labels/session.ts';
 import { beginStory, counted, tellPlant, verified } from '../../../../../shared/floor/story.ts';
@@ -192,20 +192,21 @@ describe('the labels in the log', () => {
     story.tell('panels.counted', counted('run-1', 1));
     return story.entries;
   };
-  const gather = (entries: ReturnType<typeof storyWith>, most = 100) => {
-    const gatherer = createGatherer(most);
+  const gather = (entries: ReturnType<typeof storyWith>) => {
+    const gatherer = createGatherer();
     gatherer.take(entries);
     return gatherer.labels();
   };
 
-  test('are gathered once each, the newest where there are too many', () => {
+  test('are gathered once each, all of them, the newest last', () => {
     const entries = storyWith(['A', 'R-1'], ['B', 'R-2'], ['A', 'R-3'], ['C', 'R-4']);
     expect(gather(entries).map(({ codes, part }) => [codes[0], part])).toEqual([
       ['B', 'R-2'],
       ['A', 'R-3'],
       ['C', 'R-4'],
     ]);
-    expect(gather(entries, 2).map(({ codes }) => codes[0])).toEqual(['A', 'C']);
+    const many = Array.from({ length: 6000 }, (_, at) => [`NR${at}`, `R-${at}`] as const);
+    expect(gather(storyWith(...many))).toHaveLength(6000);
   });
 
   test('show what the rule would read of them, contradictions first', () => {
@@ -216,8 +217,8 @@ describe('the labels in the log', () => {
         ['ART#X7#MENGE#12#CH#0815#DC#2601', 'Y7'],
       ),
     );
-    const fitted = tryOnLog(ruleOf(full).rule, labels);
-    expect(fitted.map(({ reading, isOtherwise }) => [reading.part, isOtherwise])).toEqual([
+    const { shown } = trialOnLog(ruleOf(full).rule, [], labels);
+    expect(shown.map(({ reading, isOtherwise }) => [reading.part, isOtherwise])).toEqual([
       ['X7', true],
       ['X9', false],
     ]);
@@ -238,7 +239,26 @@ describe('trialOnLog()', () => {
 
   test('counts what it fits, and names no other rule where none meets it', () => {
     const trial = trialOnLog(rule, [], labels);
-    expect([trial.labels, trial.fitted.length, trial.otherwise, trial.collisions]).toEqual([3, 2, 0, []]);
+    expect([trial.labels, trial.fits, trial.otherwise, trial.collisions]).toEqual([3, 2, 0, []]);
+  });
+
+  test('counts what it says anew and what it contradicts, over all labels, and shows the contradictions first', () => {
+    const known = (at: number, part: string | null) => ({
+      ...label(`ART#X7#MENGE#5#CH#B-${at}#DC#2618`),
+      part,
+      lot: `B-${at}`,
+    });
+    const many = Array.from({ length: 700 }, (_, at) => known(at, at < 3 ? 'OTHER' : at < 10 ? null : 'X7'));
+    const trial = trialOnLog(rule, [], [...many, label('SLOT-7')]);
+    expect(trial).toMatchObject({ labels: 701, fits: 700, anew: 7, otherwise: 3 });
+    expect(trial.shown.map(({ isOtherwise }) => isOtherwise)).toEqual([
+      ...Array(3).fill(true),
+      ...Array(5).fill(false),
+    ]);
+    const bitByBit = beginTrial(rule, []);
+    for (let at = 0; at < many.length; at += 100) bitByBit.take(many.slice(at, at + 100));
+    bitByBit.take([label('SLOT-7')]);
+    expect(bitByBit.outcome()).toEqual(trial);
   });
 
   test('names a rule that fits the same labels, and how many the two read differently', () => {

@@ -6,6 +6,7 @@ import type { BoardPart } from '../../../../../../shared/sheet/board-parts.ts';
 import { toSetupSlots } from '../../../../../../shared/sheet/taken.ts';
 import {
   type BoardContext,
+  boardPlaces,
   byWalk,
   countRows,
   inTheWay,
@@ -19,6 +20,7 @@ import {
   whyOf,
 } from '../../../../../../src/app/screens/plant/sheet/board-model.ts';
 import { boardSlots } from '../../../../../../src/app/screens/plant/sheet/board-slots.ts';
+import { bankLists } from '../../../../../../src/app/screens/plant/sheet/slot-lists.ts';
 import { beginStory, tellPlant, verified, wantedSlot } from '../../../../../shared/floor/story.ts';
 
 const board = (part: string, more: Partial<BoardPart> = {}): BoardPart => ({
@@ -28,6 +30,7 @@ const board = (part: string, more: Partial<BoardPart> = {}): BoardPart => ({
   top: 2,
   bottom: 0,
   designators: ['R1', 'R2'],
+  value: '',
   package: '',
   ...more,
 });
@@ -168,7 +171,44 @@ describe('a proposal', () => {
     taken('tarn-2', 'Tarn', '2');
     taken('moor-1', 'Moor', '1');
     const setups = setupsElsewhere(story.floor(), contextOf());
-    expect(setups.map(({ setup }) => setup)).toEqual(['tarn-2', 'moor-1', 'brook-top-a']);
+    expect(setups.map(({ setup }) => setup)).toEqual(['tarn-2', 'brook-top-a', 'moor-1']);
+  });
+
+  test('jobs in hand count before other products, in their order and in the revision that is to be built', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const taken = (setup: string, product: string, slot: string) =>
+      story.tell('setup.taken', {
+        setup,
+        product,
+        side: 'top',
+        revision: setup,
+        line: 'L1',
+        source: 'x',
+        slots: [wantedSlot(slot, 'SHARED')],
+      });
+    taken('moor-1', 'Moor', 'M1-R-004');
+    taken('moor-2', 'Moor', 'M1-R-005');
+    taken('heath-1', 'Heath', 'M1-R-006');
+    taken('glen-1', 'Glen', 'M1-R-007');
+    const job = { panels: 10, panelSeconds: 30, dueMs: null, isHeld: false };
+    story.tell('plan.kept', {
+      line: 'L1',
+      jobs: [
+        { ...job, id: 'a', setup: 'moor-1' },
+        { ...job, id: 'b', setup: 'heath-1' },
+      ],
+      byHand: {},
+    });
+    const context = contextOf({ floor: story.floor() });
+    expect(setupsElsewhere(story.floor(), context).map(({ setup }) => setup)).toEqual([
+      'brook-top-a',
+      'moor-1',
+      'heath-1',
+      'glen-1',
+    ]);
+    const { plan } = proposed([board('SHARED')], context);
+    expect(plan?.slots.get('SHARED')).toBe('M1-R-004');
   });
 
   test('a line without positions is none that slots can be found on', () => {
@@ -250,4 +290,132 @@ describe('what a person changes', () => {
     const narrow = proposed([board('HUGE')], contextOf({ widths: new Map([['HUGE', 200]]) }));
     expect(slotRows([board('HUGE')], narrow)[0]).toMatchObject({ slot: null, reason: 'too-wide' });
   });
+});
+
+describe('trays', () => {
+  function withTrays() {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('line.defined', {
+      line: 'L1',
+      name: 'Line 1',
+      zone: 'UTC',
+      machines: [
+        {
+          machine: 'M1',
+          name: 'Machine 1',
+          banks: [
+            { bank: 'F', name: 'Front', positions: 20 },
+            { bank: 'T', name: 'Trays', positions: 2, holds: 'trays' },
+          ],
+        },
+      ],
+    });
+    return story;
+  }
+
+  test('a part comes on trays by a person’s word, by the setup that has it on such a place, by its package', () => {
+    const story = withTrays();
+    story.tell('setup.taken', {
+      setup: 'moor',
+      product: 'Moor',
+      side: 'top',
+      revision: 'A',
+      line: 'L1',
+      source: 'moor.csv',
+      slots: [wantedSlot('M1-T-001', 'MEM')],
+    });
+    const context = contextOf({ floor: story.floor(), widths: new Map([['SAID', 'tray' as const]]) });
+    const rows = slotRows(
+      [board('SAID'), board('MEM'), board('CPU', { package: 'BGA-256' }), board('R')],
+      context,
+    );
+    expect(rows.map(({ part, isOnTray, widthFrom }) => [part, isOnTray, widthFrom])).toEqual([
+      ['SAID', true, 'said'],
+      ['MEM', true, 'setup'],
+      ['CPU', true, 'usual'],
+      ['R', false, null],
+    ]);
+    const plan = proposed([board('CPU', { package: 'BGA-256' }), board('R')], context).plan;
+    expect(plan?.slots.get('CPU')).toBe('M1-T-002');
+    expect(plan?.slots.get('R')).toMatch(/^M1-F-/);
+  });
+
+  test('a feeder among trays and a tray among feeders are told, and keep nobody from taking it in', () => {
+    const context = contextOf({ floor: withTrays().floor(), widths: new Map([['B', 'tray' as const]]) });
+    const two = [board('A'), board('B')];
+    let plan = proposed(two, context).plan;
+    if (plan === null) throw new Error('no plan');
+    plan = moveTo(moveTo(plan, 'A', 'M1-T-001'), 'B', 'M1-F-010');
+    const rows = slotRows(two, { ...context, plan });
+    expect(rows.map(({ faults }) => faults.map(({ code }) => code))).toEqual([['on-trays'], ['no-tray']]);
+    expect(countRows(rows).faulty).toBe(0);
+  });
+});
+
+describe('look-alikes', () => {
+  const four = ['CAP-10012', 'CAP-10013', 'RES-47', 'IC-9000'].map((name) => board(name));
+
+  test('side by side are told on the second of the two, and apart not', () => {
+    const context = contextOf();
+    const start = {
+      line: 'L1',
+      side: 'top',
+      said: new Set<string>(),
+      left: new Set<string>(),
+      reasons: new Map(),
+    } as const;
+    const plan = {
+      ...start,
+      slots: new Map([
+        ['CAP-10012', 'M1-F-004'],
+        ['CAP-10013', 'M1-F-005'],
+        ['RES-47', 'M1-F-009'],
+      ]),
+    };
+    const rows = slotRows(four, { ...context, plan });
+    expect(rows.map(({ faults }) => faults)).toEqual([
+      [],
+      [{ code: 'look-alike', part: 'CAP-10012', slot: 'M1-F-004' }],
+      [],
+      [],
+    ]);
+    expect(countRows(rows).faulty).toBe(0);
+    const apart = slotRows(four, { ...context, plan: moveTo(plan, 'CAP-10013', 'M1-F-007') });
+    expect(apart.flatMap(({ faults }) => faults)).toEqual([]);
+  });
+});
+
+test('bank by bank with what is free between: a wide feeder takes all its places, a lane its position', () => {
+  const context = contextOf();
+  const start = {
+    line: 'L1',
+    side: 'top',
+    said: new Set<string>(),
+    left: new Set<string>(),
+    reasons: new Map(),
+  } as const;
+  const plan = {
+    ...start,
+    slots: new Map([
+      ['R-100', 'M1-F-003'],
+      ['W-24', 'M1-F-015'],
+      ['L-1', 'M1-F-019A'],
+    ]),
+  };
+  const rows = slotRows(parts, { ...context, plan });
+  const places = boardPlaces(context);
+  if (places === null) throw new Error('no line');
+  const [front] = bankLists(rows, places);
+  const told = front?.lines.map((each) =>
+    each.is === 'part' ? each.row.slot : `${each.first}..${each.last}`,
+  );
+  expect(told?.slice(0, 6)).toEqual([
+    'M1-F-001..M1-F-002',
+    'M1-F-003',
+    'M1-F-004..M1-F-014',
+    'M1-F-015',
+    'M1-F-018..M1-F-018',
+    'M1-F-019A',
+  ]);
 });

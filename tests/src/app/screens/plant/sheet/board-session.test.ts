@@ -49,6 +49,18 @@ describe('a board’s own files', () => {
     expect(session.form.value?.side).toBe('top');
   });
 
+  test('a placement file chosen as another sheet goes its own way too, and a sheet of the same name stays one', async () => {
+    const { session } = setUp();
+    const sheet = 'Slot,Part,Qty per panel,Tape width,Pitch\nM1-F-001,R-100,4,8,4\n';
+    await session.open('sheet', 'tarn.csv', sheet);
+    await session.open('sheet', 'tarn.csv', sheet);
+    expect(session.inHand.value).toMatchObject({ sheet: { name: 'tarn.csv' }, placements: null });
+    await session.open('sheet', 'moor_board.pos', places);
+    expect(session.fault.value).toBeNull();
+    expect(session.inHand.value).toMatchObject({ sheet: null, placements: { name: 'moor_board.pos' } });
+    expect(session.form.value).toMatchObject({ product: 'moor board' });
+  });
+
   test('a bill chosen first waits for the placement file, and nothing of it is lost', async () => {
     const { session } = setUp();
     await session.open('sheet', 'bill.csv', 'Part,Designators\nBW-1,R1-R2\nBW-2,C1\n');
@@ -97,6 +109,34 @@ describe('a board’s own files', () => {
     expect(session.inHand.value).toMatchObject({ sheet: { name: 'moor.pos' }, placements: null });
     await session.open('sheet', 'other.pos', places);
     expect(session.inHand.value?.sheet?.name).toBe('other.pos');
+  });
+
+  test('a board put aside waits with all that was said of it, while another one is chosen, and is gone on with', async () => {
+    const { session } = setUp();
+    await session.open('sheet', 'moor_board.pos', places);
+    session.slots.sayWidth('BW-1', 24);
+    const plan = {
+      line: 'L1',
+      side: 'top' as const,
+      slots: new Map([['BW-1', 'M1-F-004']]),
+      said: new Set<string>(),
+      left: new Set<string>(),
+      reasons: new Map(),
+    };
+    session.slots.plan.value = plan;
+    session.hold();
+    expect([session.inHand.value, session.form.value, session.slots.plan.value]).toEqual([null, null, null]);
+    await session.open('sheet', 'heath.pos', places);
+    expect(session.inHand.value?.placements?.name).toBe('heath.pos');
+    session.clear();
+    const [board] = session.held.value;
+    if (board === undefined) throw new Error('nothing waits');
+    session.takeUp(board);
+    expect(session.inHand.value?.placements?.name).toBe('moor_board.pos');
+    expect(session.form.value?.product).toBe('moor board');
+    expect(session.slots.plan.value).toBe(plan);
+    expect(session.slots.widths.value.get('BW-1')).toBe(24);
+    expect(session.held.value).toEqual([]);
   });
 
   test('another board begins without the slots of the one before', async () => {

@@ -32,7 +32,7 @@ function setUp() {
       postMessage(request) {
         port.answer = () =>
           port.onmessage?.({
-            data: { id: request.id, parts: proposeSlots(request.question) },
+            data: { id: request.id, parts: proposeSlots(request.question), others: [] },
           } as MessageEvent); // the one member that is read
       },
       terminate() {

@@ -1,8 +1,8 @@
 // Which reels of a running line outlast their floor life: pure.
 
-import type { FloorState } from '../../../../shared/floor/state.ts';
-import { moistureOfSlot, reelLife } from '../../../../shared/moisture/reel-life.ts';
-import type { Outlook } from '../../../../shared/outlook/line.ts';
+import type { FloorState } from '../../../shared/floor/state.ts';
+import { moistureOfSlot, reelLife } from '../../../shared/moisture/reel-life.ts';
+import type { Outlook } from '../../../shared/outlook/line.ts';
 
 /** A slot whose reel's floor life does not last. Moments in ms since 1970. */
 export interface LifeEnd {

@@ -1,17 +1,10 @@
 // Which reels of a running line outlast their floor life.
 
 import { expect, test } from 'vitest';
-import { lineCalendar } from '../../../../../shared/forecast/line-calendar.ts';
-import { lineOutlook } from '../../../../../shared/outlook/line.ts';
-import { lifeEnds } from '../../../../../src/app/screens/line/life-ends.ts';
-import {
-  beginStory,
-  counted,
-  started,
-  startMs,
-  tellPlant,
-  verified,
-} from '../../../../shared/floor/story.ts';
+import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
+import { lineOutlook } from '../../../../shared/outlook/line.ts';
+import { lifeEnds } from '../../../../src/app/outlook/life-ends.ts';
+import { beginStory, counted, started, startMs, tellPlant, verified } from '../../../shared/floor/story.ts';
 
 const hourMs = 3_600_000;
 

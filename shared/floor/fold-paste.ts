@@ -1,0 +1,116 @@
+// What became of each jar of paste, and on which panels it may be: a jar on a line's stencil is on what that line prints until it comes off.
+
+import { entryId } from '../log/entry.ts';
+import type { EntryOf, PayloadOf } from './kinds.ts';
+import type { JarSays } from './kinds-paste.ts';
+import type { FloorState } from './state.ts';
+import { tallyOf } from './tally.ts';
+
+/** The plant's sheet of a paste, as it was last entered. */
+export type PasteRule = Readonly<PayloadOf<'paste.ruled'>>;
+
+/** One thing that was told of a jar. */
+export interface JarTold {
+  readonly says: JarSays;
+  readonly fromMs: number;
+  readonly line: string | null;
+}
+
+/** A jar of paste. */
+export interface Jar {
+  readonly jar: string;
+  readonly paste: string;
+  readonly lot: string | null;
+  readonly expires: string | null;
+  /** In the order of their moments. */
+  readonly told: readonly JarTold[];
+}
+
+/** A jar on a line's stencil during one run. Tallies as of `tallyOf`. */
+export interface PasteStretch {
+  readonly jar: string;
+  readonly paste: string;
+  readonly lot: string | null;
+  readonly line: string;
+  readonly run: string;
+  readonly fromTally: number;
+  /** True where it was on the stencil when the run began. */
+  readonly wasThere: boolean;
+  /** Null while nothing ends it. */
+  readonly toTally: number | null;
+  readonly entry: string;
+  readonly who: string | null;
+  readonly atMs: number;
+}
+
+/** Kinds that this fold handles. */
+type PasteEntry = EntryOf<'paste.ruled' | 'jar.known' | 'jar.told' | 'run.started'>;
+
+/** Applies one entry to the jars. Must see a run's start after the run itself is there. */
+export function foldPaste(state: FloorState, entry: PasteEntry): void {
+  switch (entry.kind) {
+    case 'paste.ruled':
+      state.pasteRules.set(entry.payload.paste, entry.payload);
+      return;
+    case 'jar.known': {
+      const { jar, paste, lot, expires } = entry.payload;
+      const told = state.jars.get(jar)?.told ?? [];
+      state.jars.set(jar, { jar, paste, lot, expires, told });
+      return;
+    }
+    case 'jar.told':
+      tell(state, entry);
+      return;
+    case 'run.started': {
+      const { line } = entry.payload;
+      const jar = state.stencils.get(line);
+      if (jar !== undefined) begin(state, { line, jar, wasThere: true }, entry);
+      return;
+    }
+    default:
+      entry satisfies never;
+  }
+}
+
+function tell(state: FloorState, entry: EntryOf<'jar.told'>): void {
+  const { jar, says, line, from } = entry.payload;
+  const known = state.jars.get(jar);
+  const fromMs = Date.parse(from);
+  if (known === undefined || Number.isNaN(fromMs)) return;
+  // Nobody can tell what is still to come.
+  const told = [...known.told, { says, line, fromMs: Math.min(fromMs, entry.hlc.ms) }];
+  state.jars.set(jar, { ...known, told: told.sort((a, b) => a.fromMs - b.fromMs) });
+  for (const [on, there] of state.stencils) {
+    // A jar is on one stencil, and a stencil has one jar.
+    const leaves = there === jar || (says === 'on' && on === line);
+    if (!leaves) continue;
+    state.stencils.delete(on);
+    end(state, on);
+  }
+  if (says !== 'on' || line === null) return;
+  state.stencils.set(line, jar);
+  begin(state, { line, jar, wasThere: false }, entry);
+}
+
+function begin(
+  state: FloorState,
+  at: { readonly line: string; readonly jar: string; readonly wasThere: boolean },
+  entry: EntryOf<'jar.told' | 'run.started'>,
+): void {
+  const { line, jar, wasThere } = at;
+  const run = state.runs.get(state.current.get(line) ?? '');
+  const known = state.jars.get(jar);
+  if (run === undefined || known === undefined) return;
+  const { paste, lot } = known;
+  const stretch = { jar, paste, lot, line, run: run.run, fromTally: tallyOf(run), wasThere, toTally: null };
+  const told = { entry: entryId(entry), who: entry.who, atMs: entry.hlc.ms };
+  state.pasted.set(line, [...(state.pasted.get(line) ?? []), { ...stretch, ...told }]);
+}
+
+function end(state: FloorState, line: string): void {
+  const all = state.pasted.get(line) ?? [];
+  const last = all.at(-1);
+  const run = last && state.runs.get(last.run);
+  if (!last || !run || last.toTally !== null || run.phase === 'ended') return;
+  state.pasted.set(line, [...all.slice(0, -1), { ...last, toTally: tallyOf(run) }]);
+}

@@ -1,0 +1,93 @@
+// Places with an air of their own, and packages that were cut in two or joined.
+// What a new package is, is what the one was that it came from: part, maker, lot, date, place, floor life so far. Refused: joining packages of
+// two lots; a trace must be able to say which lot a panel has.
+
+import { entryId } from '../log/entry.ts';
+import type { EntryOf, PayloadOf } from './kinds.ts';
+import type { FloorState, Reel } from './state.ts';
+import type { Air } from './vocabulary.ts';
+
+/** The air at a place; °C and % relative humidity, null where nobody said. */
+export interface PlaceAir {
+  readonly air: Air;
+  readonly celsius: number | null;
+  readonly humidity: number | null;
+}
+
+/** Kinds that this fold handles. */
+type StoreEntry = EntryOf<'place.described' | 'reel.split' | 'reel.merged'>;
+
+/** Applies one entry to places, and to reels cut or joined. */
+export function foldStore(state: FloorState, entry: StoreEntry): void {
+  switch (entry.kind) {
+    case 'place.described': {
+      const { place, air, celsius, humidity } = entry.payload;
+      if (air === null) state.placeAirs.delete(place);
+      else state.placeAirs.set(place, { air, celsius, humidity });
+      return;
+    }
+    case 'reel.split':
+      split(state, entry.payload, entryId(entry));
+      return;
+    case 'reel.merged':
+      merge(state, entry.payload);
+      return;
+    default:
+      entry satisfies never;
+  }
+}
+
+function split(
+  state: FloorState,
+  { reel, into, quantity, left }: PayloadOf<'reel.split'>,
+  entry: string,
+): void {
+  const from = state.reels.get(reel);
+  // On a slot it is no longer in anybody's hands; an id that is taken already names another package.
+  if (from === undefined || from.at !== null || state.reels.has(into)) return;
+  const { cameOff: _, ...facts } = from;
+  state.reels.set(into, { ...facts, reel: into, count: quantity, sd: 0, basis: 'typed' });
+  state.reels.set(reel, { ...from, count: left });
+  // The maker's label stayed on the first: the plant's own id is the only one that the new one has.
+  state.named.set(into, `~${entry}`);
+  const byReel: readonly Map<string, unknown>[] = [state.exposures, state.expiries, state.labelTimes];
+  for (const map of byReel) if (map.has(reel)) map.set(into, map.get(reel));
+}
+
+function merge(state: FloorState, { reel, from, quantity, sd, basis }: PayloadOf<'reel.merged'>): void {
+  const kept = state.reels.get(reel);
+  const gone = state.reels.get(from);
+  if (kept === undefined || gone === undefined || whyNotMerged(state, kept, gone) !== null) return;
+  state.reels.set(reel, { ...kept, count: quantity, sd, basis });
+  state.reels.set(from, { ...gone, count: 0, sd: 0, basis: 'typed' });
+}
+
+/** Why two packages may not become one; null where they may. */
+export type WhyNotMerged = 'same' | 'on-line' | 'other-part' | 'other-lot' | 'opened';
+
+/** Why two packages may not become one: on a slot, of another part, maker, lot or date, or with a floor life of their own; null where they may. */
+export function whyNotMerged(state: FloorState, kept: Reel, gone: Reel): WhyNotMerged | null {
+  if (kept.reel === gone.reel) return 'same';
+  if (kept.at !== null || gone.at !== null) return 'on-line';
+  if (kept.part !== gone.part || kept.supplierPart !== gone.supplierPart) return 'other-part';
+  if (kept.lot !== gone.lot || kept.dateCode !== gone.dateCode) return 'other-lot';
+  if (state.expiries.get(kept.reel) !== state.expiries.get(gone.reel)) return 'other-lot';
+  // The shorter life of two would have to be guessed.
+  return state.exposures.has(kept.reel) || state.exposures.has(gone.reel) ? 'opened' : null;
+}
+
+/** What putting a reel at a place tells of its floor life; null where it tells nothing. */
+export function airAtPlace(state: FloorState, reel: string, place: string): PlaceAir | null {
+  // A bag that nobody opened protects its parts anywhere.
+  const last = state.exposures.get(reel)?.periods.at(-1);
+  if (last === undefined) return null;
+  const there = state.placeAirs.get(place);
+  const before = state.placeAirs.get(state.reels.get(reel)?.place ?? '');
+  if (there === undefined) {
+    // Out of a cabinet and onto a shelf is out on the floor; from shelf to shelf changes nothing that was told.
+    const leaves = before !== undefined && before.air !== 'floor' && last.air !== 'floor';
+    return leaves ? { air: 'floor', celsius: null, humidity: null } : null;
+  }
+  const isSame = last.air === there.air && last.celsius === there.celsius && last.humidity === there.humidity;
+  return isSame ? null : there;
+}

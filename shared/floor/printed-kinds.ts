@@ -1,0 +1,20 @@
+// Of which entries do people keep a paper? Of these a tablet keeps the proof that they are in the plant's log, so that it can be printed
+// without a server; of any other it asks when somebody prints it.
+
+import type { Entry } from '../log/entry.ts';
+
+const printedKinds: ReadonlySet<string> = new Set([
+  'changeover.released',
+  'changeover.left-open',
+  'checklist.closed',
+  'step.signed',
+  'panel.measured',
+  'panel.looked',
+  'panels.contained',
+  'containment.signed',
+]);
+
+/** True for a changeover, a first panel, a splice and a containment. */
+export function isKeptOnPaper({ kind, payload }: Pick<Entry, 'kind' | 'payload'>): boolean {
+  return printedKinds.has(kind) || (kind === 'reel.verified' && payload['act'] === 'splice');
+}

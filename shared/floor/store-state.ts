@@ -1,0 +1,47 @@
+// The part of the state that is about material: the plant's list of its parts, places with an air of their own, jars of paste. Shapes only.
+
+import type { Jar, PasteRule, PasteStretch } from './fold-paste.ts';
+import type { PlaceAir } from './fold-store.ts';
+import type { PayloadOf } from './kinds.ts';
+
+/** What the plant's list says of a part, but for its package and makers: those stand in `parts` and in the approvals. */
+export type ListedFacts = Readonly<
+  Omit<
+    PayloadOf<'parts.listed'>['parts'][number],
+    'family' | 'pins' | 'bodyMm' | 'bodyXMm' | 'bodyYMm' | 'msl' | 'makers'
+  >
+> & { readonly source: string };
+
+/** Material as the log says. */
+export interface StoreState {
+  /** Part -> what else the plant's list says of it. */
+  readonly listed: Map<string, ListedFacts>;
+  /** Part -> a small picture of it, as a data URL. */
+  readonly pictures: Map<string, string>;
+  /** `makerKey` -> makers' numbers that the plant's list approves for a part in one product. */
+  readonly productMakers: Map<string, readonly string[]>;
+  /** Place of the store -> the air there, where somebody said: dry cabinets, ovens. */
+  readonly placeAirs: Map<string, PlaceAir>;
+  /** Jar -> what was told of it. */
+  readonly jars: Map<string, Jar>;
+  /** Paste -> the plant's sheet of it. */
+  readonly pasteRules: Map<string, PasteRule>;
+  /** Line -> the jar on its stencil. */
+  readonly stencils: Map<string, string>;
+  /** Line -> jars that were on its stencil, run by run, oldest first. */
+  readonly pasted: Map<string, readonly PasteStretch[]>;
+}
+
+/** The material before any entry. */
+export function emptyStore(): StoreState {
+  return {
+    listed: new Map(),
+    pictures: new Map(),
+    productMakers: new Map(),
+    placeAirs: new Map(),
+    jars: new Map(),
+    pasteRules: new Map(),
+    stencils: new Map(),
+    pasted: new Map(),
+  };
+}

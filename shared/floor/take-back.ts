@@ -1,0 +1,52 @@
+// What a correction takes back of the material: what an entry put on a slot, took off it or moved. One step deep, as people take back.
+
+import { addConflict, addTwice, dropOnce, isStillTwice, stepBack, tellTwice, unmend } from './conflicts.ts';
+import { moveBack } from './fold-feeders.ts';
+import { freeReels, holdReels } from './reel-places.ts';
+import type { FloorState, SlotState } from './state.ts';
+
+/** A correction undoes what the named entry did to a slot, as long as nothing newer stands on it; what still contradicts stays told. */
+export function takeBack(state: FloorState, of: string, by: string): void {
+  state.holds.delete(of);
+  const told = [...state.conflicts.values()].filter(({ entries }) => entries.includes(of));
+  for (const { conflict } of told) state.conflicts.delete(conflict);
+  const restored = moveBack(state, of) ? null : undo(state, of);
+  if (restored) addTwice(state, restored);
+  for (const conflict of told) if (isStillTwice(state, conflict)) tellTwice(state, conflict);
+  stepBack(state, told, of);
+  unmend(state, of);
+  dropOnce(state, by);
+}
+
+/** Takes back what an entry did to a slot; what stands there again, null where nothing does or the entry is no slot's newest. */
+function undo(state: FloorState, of: string): SlotState | null {
+  for (const [key, slot] of state.slots) {
+    if (slot.before?.entry === of) state.slots.set(key, { ...slot, before: null });
+    if (slot.entry !== of) continue;
+    freeReels(state, slot);
+    if (slot.before) {
+      state.slots.set(key, slot.before);
+      holdReels(state, slot.before);
+    } else state.slots.delete(key);
+    return slot.before;
+  }
+  for (const [key, taken] of state.takenOff) {
+    if (taken.entry !== of) continue;
+    const { was } = taken;
+    const there = state.slots.get(key);
+    if (state.corrected.has(was.entry)) return null;
+    if (there) {
+      // Another reel was loaded since: which of them is on the slot?
+      const { line, slot, atMs } = there;
+      const at = { line, slots: [slot], lines: [line], reel: null, atMs };
+      const choices = [was, { ...there, before: null }];
+      addConflict(state, { ...at, kind: 'slot-loaded-twice', entries: [was.entry, there.entry], choices });
+      return null;
+    }
+    state.slots.set(key, was);
+    state.takenOff.delete(key);
+    holdReels(state, was);
+    return was;
+  }
+  return null;
+}

@@ -1,0 +1,11 @@
+// Pictures of labels beside an exported log: one archive. As they are, since a JPEG does not get smaller by packing.
+
+import { zipSync } from 'fflate';
+
+/** An archive (zip) of pictures, each under the SHA-256 (hex) that the log has of it. */
+export function packPictures(
+  pictures: readonly { readonly sha256: string; readonly bytes: Uint8Array }[],
+): Uint8Array {
+  const files = Object.fromEntries(pictures.map(({ sha256, bytes }) => [`${sha256}.jpg`, bytes] as const));
+  return zipSync(files, { level: 0 });
+}

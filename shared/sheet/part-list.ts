@@ -1,0 +1,248 @@
+// What does the plant's list of parts say of each part: package, body, level, tape, value, approved makers, age limit?
+// Method: one row a part, or one row a maker of it: rows of one part are laid together, and where they say different things a person is told.
+// What a row does not say is null and changes nothing. Refused: to fill in what is usual for a package; the list would then claim what nobody wrote.
+
+import type * as z from 'zod/mini';
+import { type ComesIn, comesInKinds, type listedPartSchema } from '../floor/kinds-parts.ts';
+import type { PackageFamily } from '../floor/vocabulary.ts';
+import {
+  isNotTape,
+  parseCount,
+  parseLengthMm,
+  parseList,
+  parseNumber,
+  parseSheetMsl,
+  parseTapePair,
+} from './cells.ts';
+import type { SheetColumn, SheetRows } from './headers.ts';
+import { parseBodySize, parsePackageText } from './package-text.ts';
+import { type PartField, partFieldNames, partHeaderWords } from './part-fields.ts';
+import type { ProblemSink, SheetProblem, SheetProblemCode } from './problems.ts';
+import { layOut, type TableKindOf, type TableLine, type TableOptions } from './table.ts';
+import { isTapeWidth, tapeWidthsMm } from './tapes.ts';
+
+/** What the list says of one part; null = it does not say. */
+export type ListedPart = Readonly<z.output<typeof listedPartSchema>>;
+
+/** A part with the row that named it first. */
+export interface PartRow {
+  readonly row: number;
+  readonly part: ListedPart;
+}
+
+/** A list of parts as it was read. */
+export interface PartListReading {
+  readonly headerRow: number;
+  readonly columns: readonly SheetColumn<PartField>[];
+  /** In the order of the list, each part once. */
+  readonly parts: readonly PartRow[];
+  readonly problems: readonly SheetProblem[];
+}
+
+const partTable: TableKindOf<PartField> = { words: partHeaderWords, names: partFieldNames, needed: ['part'] };
+
+const longest = 200;
+const longestPart = 64;
+
+const comesInWords: Readonly<Record<ComesIn, RegExp>> = {
+  'cut-tape':
+    /^(?:cut|cut tape|tape cut|strip|strips|cinta cortada|gurtabschnitt|abschnitt|bande coupee|bande coupée)/i,
+  tape: /^(?:tape|reel|t&r|tape and reel|tape & reel|cinta|carrete|bobina|gurt|rolle|bande|bobine)/i,
+  tray: /^(?:tray|matrix|waffle|bandeja|tablett|schale|plateau|barquette|palette)/i,
+  tube: /^(?:tube|stick|rail|tubo|barra|stange|réglette|reglette)/i,
+  bulk: /^(?:bulk|loose|bag|granel|suelto|bolsa|schüttgut|schuettgut|lose|beutel|vrac|sachet)/i,
+};
+
+/** Reads how parts are supplied ("T&R", "Tray", "Stange", "a granel"); null where the text says none of the kinds. */
+export function parseComesIn(text: string): ComesIn | null {
+  const plain = text.trim();
+  return (
+    comesInKinds.find((kind) => kind === 'cut-tape' && comesInWords[kind].test(plain)) ??
+    comesInKinds.find((kind) => comesInWords[kind].test(plain)) ??
+    null
+  );
+}
+
+/** Reads an age in months ("24", "24 months", "2 years", "2 Jahre"); null otherwise. */
+export function parseMonths(text: string): number | null {
+  const match = /^([\d.,]+)\s*(\p{L}*)\.?$/u.exec(text.trim());
+  const value = match?.[1] === undefined ? null : parseNumber(match[1], 'length');
+  if (value === null || value <= 0) return null;
+  const unit = (match?.[2] ?? '').toLowerCase();
+  if (unit === '' || /^(?:m|mo|mon|months?|mes|meses|monate?n?|mois)$/.test(unit)) return value;
+  return /^(?:y|yr|yrs|years?|años?|anos?|jahre?n?|ans?|années?)$/.test(unit) ? value * 12 : null;
+}
+
+/** Reads a list of parts from its rows. Each part once, problems by row and column. Never throws. Linear in the rows. */
+export function readPartList(rows: SheetRows, options: TableOptions<PartField> = {}): PartListReading {
+  const { headerRow, columns, lines, sink } = layOut(rows, partTable, options);
+  const parts = new Map<string, PartRow>();
+  for (const line of lines) {
+    const name = line.text('part');
+    if (name === '') {
+      sink.add('listPartEmpty', { row: line.row, column: line.header('part') });
+      continue;
+    }
+    if (name.length > longestPart) {
+      const facts = { field: partFieldNames.part, found: name, most: longestPart };
+      sink.add('textTooLong', { row: line.row, column: line.header('part') }, facts);
+      continue;
+    }
+    const there = parts.get(name);
+    const part = readLine(line, name, sink);
+    parts.set(
+      name,
+      there ? { row: there.row, part: laidTogether(there, part, { line, sink }) } : { row: line.row, part },
+    );
+  }
+  return { headerRow, columns, parts: [...parts.values()], problems: sink.list() };
+}
+
+function readLine(line: TableLine<PartField>, part: string, sink: ProblemSink): ListedPart {
+  const report = (code: SheetProblemCode, field: PartField, facts = {}) =>
+    sink.add(code, { row: line.row, column: line.header(field) }, { found: line.text(field), ...facts });
+  const shortText = (field: PartField) => {
+    const found = line.text(field);
+    if (found.length > longest) report('textCut', field, { most: longest });
+    return found === '' || found === '-' ? null : found.slice(0, longest);
+  };
+  /** What a parser makes of a cell; null and a problem where the cell says something else. */
+  const parsed = <T>(
+    field: PartField,
+    code: SheetProblemCode,
+    parse: (text: string) => T | null,
+  ): T | null => {
+    const found = line.text(field);
+    if (found === '' || found === '-') return null;
+    const value = parse(found);
+    if (value === null) report(code, field);
+    return value;
+  };
+  const packageText = shortText('package');
+  const named = parsePackageText(packageText ?? '');
+  const size = parsed('bodySize', 'bodySizeUnreadable', parseBodySize) ?? named.bodyMm;
+  const tape = tapeOf(line, report);
+  return {
+    part,
+    description: shortText('description') ?? shortText('note'),
+    value: shortText('value'),
+    tolerance: toleranceText(line),
+    package: packageText,
+    family: named.family satisfies PackageFamily | null,
+    pins: parsed('pins', 'pinsUnreadable', readPins) ?? named.pins,
+    bodyMm: parsed('bodyThickness', 'thicknessUnreadable', readLength),
+    bodyXMm: size?.[0] ?? null,
+    bodyYMm: size?.[1] ?? null,
+    msl: parsed('msl', 'mslUnknown', parseSheetMsl),
+    comesIn: parsed('comesIn', 'listPackingUnknown', parseComesIn) ?? tape.comesIn,
+    tapeWidthMm: tape.widthMm,
+    pitchMm: tape.pitchMm,
+    ageMonths: parsed('ageMonths', 'listAgeUnreadable', parseMonths),
+    orientation: shortText('orientation'),
+    makers: makersOf(line),
+  };
+}
+
+function readPins(text: string): number | null {
+  const pins = parseCount(text);
+  return pins !== null && pins >= 1 && pins <= 10_000 ? pins : null;
+}
+
+function readLength(text: string): number | null {
+  const value = parseLengthMm(text);
+  return value !== null && value > 0 ? value : null;
+}
+
+/** A spreadsheet keeps 1 % as the number 0.01. */
+function toleranceText(line: TableLine<PartField>): string | null {
+  const cell = line.cell('tolerance');
+  if (typeof cell === 'number' && cell > 0)
+    return `${Number((cell < 0.5 ? cell * 100 : cell).toPrecision(6))} %`;
+  const text = line.text('tolerance');
+  if (text === '' || text === '-') return null;
+  return /^\d+(?:[.,]\d+)?$/.test(text) ? `${text} %` : text.slice(0, longest);
+}
+
+interface TapeFacts {
+  readonly widthMm: number | null;
+  readonly pitchMm: number | null;
+  readonly comesIn: ComesIn | null;
+}
+
+function tapeOf(
+  line: TableLine<PartField>,
+  report: (code: SheetProblemCode, field: PartField, facts?: Record<string, string>) => void,
+): TapeFacts {
+  const width = line.text('tapeWidth');
+  const other = width !== '' && isNotTape(width) ? parseComesIn(width) : null;
+  if (other !== null) return { widthMm: null, pitchMm: null, comesIn: other };
+  const pair = width === '' ? null : parseTapePair(width);
+  const read = width === '' || width === '-' ? null : (pair?.widthMm ?? readLength(width));
+  const isTape = read !== null && isTapeWidth(read);
+  if (width !== '' && width !== '-' && read === null) report('widthUnreadable', 'tapeWidth');
+  else if (read !== null && !isTape) report('widthUnknown', 'tapeWidth', { wanted: tapeWidthsMm.join(', ') });
+  const pitch = line.text('pitch');
+  const pitchMm = pitch === '' || pitch === '-' ? (pair?.pitchMm ?? null) : readLength(pitch);
+  if (pitch !== '' && pitch !== '-' && pitchMm === null) report('pitchUnreadable', 'pitch');
+  return { widthMm: isTape ? read : null, pitchMm, comesIn: isTape ? 'tape' : null };
+}
+
+function makersOf(line: TableLine<PartField>): ListedPart['makers'] {
+  const numbers = [
+    ...new Set(line.texts('supplierParts').flatMap((text) => parseList(text, { careful: true }))),
+  ];
+  const products = parseList(line.text('product'));
+  return numbers.slice(0, longest).flatMap((supplierPart) =>
+    (products.length === 0 ? [null] : products).map((product) => ({
+      supplierPart: supplierPart.slice(0, longest),
+      product,
+    })),
+  );
+}
+
+/** Two rows of one part: makers add up; of everything else the first that says it counts, and what differs is told. */
+function laidTogether(
+  there: PartRow,
+  more: ListedPart,
+  { line, sink }: { readonly line: TableLine<PartField>; readonly sink: ProblemSink },
+): ListedPart {
+  const { makers, ...facts } = there.part;
+  const joined: Record<string, unknown> = { ...facts };
+  for (const [key, value] of Object.entries(more)) {
+    if (key === 'makers' || value === null) continue;
+    const before = joined[key];
+    if (before === null) joined[key] = value;
+    else if (before !== value)
+      sink.add(
+        'partDiffers',
+        { row: line.row },
+        {
+          part: more.part,
+          field: fieldOfFact(key),
+          found: String(value),
+          wanted: String(before),
+          first: there.row,
+        },
+      );
+  }
+  const isThere = (each: ListedPart['makers'][number]) =>
+    makers.some((one) => one.supplierPart === each.supplierPart && one.product === each.product);
+  return {
+    ...(joined as Omit<ListedPart, 'makers'>), // the keys of a listed part
+    makers: [...makers, ...more.makers.filter((each) => !isThere(each))].slice(0, longest),
+  };
+}
+
+const fieldOfFacts: Readonly<Record<string, PartField>> = {
+  bodyMm: 'bodyThickness',
+  bodyXMm: 'bodySize',
+  bodyYMm: 'bodySize',
+  family: 'package',
+  tapeWidthMm: 'tapeWidth',
+  pitchMm: 'pitch',
+};
+
+function fieldOfFact(key: string): string {
+  const field = fieldOfFacts[key] ?? (key as PartField); // a key of a listed part is a field otherwise
+  return partFieldNames[field];
+}

@@ -1,0 +1,21 @@
+// What can be wrong with a list: of the plant's parts, or of reels that a counter has counted.
+
+import { error, type Kind, warning } from './problem-kind.ts';
+
+/** Every kind of it, with its sentence. */
+export const listKinds = {
+  listPartEmpty: error(() => 'The row has no part number, but other cells are filled. Fill it in.'),
+  listPackingUnknown: warning(
+    (f) => `"${f['found']}" is no tape, cut tape, tray, tube or bulk, so it is left out. Correct it.`,
+  ),
+  listAgeUnreadable: warning(
+    (f) => `The age limit "${f['found']}" is not a number of months, so it is left out. Write 24 or 2 years.`,
+  ),
+  listReelEmpty: warning(() => 'The row has no reel id, so it is left out. Fill it in.'),
+  listReelTwice: warning(
+    (f) => `Reel ${f['found']} is in row ${f['first']} already. The last count of it is taken.`,
+  ),
+  listCountUnreadable: warning(
+    (f) => `The count "${f['found']}" is not a whole number of parts, so the row is left out. Correct it.`,
+  ),
+} as const satisfies Readonly<Record<string, Kind>>;

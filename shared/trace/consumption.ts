@@ -1,0 +1,158 @@
+// What did a run take out of the store? Part by part and reel by reel: parts placed, parts on scrapped panels, parts that feeders lost.
+// Method: the panels that each reel served (stretches.ts) times what a panel takes. Where two reels may have served the same panels each has a share of
+// them, so that their sum is what was placed. Boards skipped are taken off by the run's own share. Losses are those that counted reels showed, told
+// in the run in which the count was made. Refused: to spread losses over runs by guess; nobody saw in which of them a part fell.
+
+import type { FloorState, Run } from '../floor/state.ts';
+import { wantedOn } from '../floor/wanted.ts';
+import { compareText } from '../log/order.ts';
+import { type TracedPlace, tracePlaces } from './ask.ts';
+import type { Span } from './order.ts';
+import type { TraceIndex } from './stretches.ts';
+
+/** What a row counts: parts placed, parts that are on scrapped panels (placed too), parts that a feeder lost. */
+export const consumptionKinds = ['placed', 'scrapped', 'lost'] as const;
+export type ConsumptionKind = (typeof consumptionKinds)[number];
+
+/** One row of a run's consumption. */
+export interface Consumption {
+  readonly kind: ConsumptionKind;
+  readonly line: string;
+  readonly run: string;
+  readonly product: string;
+  readonly slot: string;
+  readonly part: string;
+  readonly reel: string | null;
+  readonly supplierPart: string | null;
+  readonly lot: string | null;
+  /** Parts, not rounded; null where slots are used in turn and no count says which placed how many. */
+  readonly parts: number | null;
+  /** Parts at least and at most; null where `parts` is. */
+  readonly least: number | null;
+  readonly most: number | null;
+}
+
+/** Which runs: of a line, begun from a moment on (ms since 1970); every one where neither is said. */
+export interface ConsumptionQuestion {
+  readonly line?: string | null;
+  readonly fromMs?: number | null;
+}
+
+const panelsIn = (span: Span | null, done: number): number =>
+  span === null ? 0 : Math.max(0, Math.min(span.last, done) - span.first + 1);
+
+/** The share of a run's boards that were placed on; 1 where nobody ever said that one was skipped. */
+function shareBuilt(state: FloorState, run: Run): number {
+  const boards = state.setups.get(run.setup)?.boardsPerPanel ?? 1;
+  const { skips } = run;
+  return skips.panels === 0 ? 1 : 1 - skips.boards / (skips.panels * boards);
+}
+
+/** A reel on a slot with the panels that it surely and perhaps served, of those counted. */
+interface Served {
+  readonly place: TracedPlace;
+  readonly sure: number;
+  readonly most: number;
+}
+
+/** Panels that each reel of one slot is taken to have served: all that it may have, or, where more than one may have, so that their sum is right. */
+function panelsServed(reels: readonly Served[], done: number): readonly number[] {
+  const all = reels.reduce((sum, { most }) => sum + most, 0);
+  if (all <= done) return reels.map(({ most }) => most);
+  const middle = reels.map(({ sure, most }) => (sure + most) / 2);
+  const sum = middle.reduce((total, each) => total + each, 0);
+  return middle.map((each) => (each * done) / sum);
+}
+
+function placedRows(state: FloorState, run: Run, places: readonly TracedPlace[]): readonly Consumption[] {
+  const bySlot = new Map<string, Served[]>();
+  for (const place of places) {
+    const most = panelsIn(place.possible, run.done);
+    if (most === 0) continue;
+    const served = { place, most, sure: panelsIn(place.sure, run.done) };
+    bySlot.set(place.slot, [...(bySlot.get(place.slot) ?? []), served]);
+  }
+  return [...bySlot].flatMap(([slot, reels]): readonly Consumption[] => {
+    const wanted = wantedOn(state, run.setup, slot);
+    if (wanted === null || wanted.perPanel === 0) return [];
+    const each = wanted.perPanel * shareBuilt(state, run);
+    const panels = panelsServed(reels, run.done);
+    return reels.map(({ place, sure, most }, at): Consumption => {
+      const { line, product, part, reel, supplierPart, lot } = place;
+      const row = {
+        kind: 'placed',
+        line,
+        run: run.run,
+        product,
+        slot,
+        part,
+        reel,
+        supplierPart,
+        lot,
+      } as const;
+      return wanted.turn === undefined
+        ? { ...row, parts: (panels[at] ?? 0) * each, least: sure * each, most: most * each }
+        : { ...row, parts: null, least: null, most: null };
+    });
+  });
+}
+
+function scrappedRows(state: FloorState, run: Run): readonly Consumption[] {
+  if (run.scrapped === 0) return [];
+  const slots = state.setups.get(run.setup)?.slots ?? [];
+  return slots
+    .filter(({ perPanel, turn }) => perPanel > 0 && turn === undefined)
+    .map(({ slot, part, perPanel }): Consumption => {
+      const parts = perPanel * run.scrapped * shareBuilt(state, run);
+      const { line, product } = run;
+      const none = { reel: null, supplierPart: null, lot: null };
+      return {
+        kind: 'scrapped',
+        line,
+        run: run.run,
+        product,
+        slot,
+        part,
+        ...none,
+        parts,
+        least: parts,
+        most: parts,
+      };
+    });
+}
+
+/** Losses by the run that was being built, or had last ended, on their line when the count was made. */
+function lostRows(state: FloorState, runs: readonly Run[]): readonly Consumption[] {
+  const rows: Consumption[] = [];
+  for (const [part, finished] of state.finished)
+    for (const { line, slot, atMs, startParts, startSd, endParts, endSd, placements, told } of finished) {
+      if (told === 'splice') continue; // a bound, and no count
+      const run = runs.filter((each) => each.line === line && each.startedMs <= atMs).at(-1);
+      if (run === undefined) continue;
+      const parts = startParts - endParts - placements;
+      const spread = Math.hypot(startSd, endSd);
+      const { product } = run;
+      const none = { reel: null, supplierPart: null, lot: null };
+      const bounds = { least: parts - 2 * spread, most: parts + 2 * spread };
+      rows.push({ kind: 'lost', line, run: run.run, product, slot, part, ...none, parts, ...bounds });
+    }
+  return rows;
+}
+
+/** Every run's consumption, oldest run first. Cost: the trace's places once a run. */
+export function consumptionOf(
+  index: TraceIndex,
+  { line = null, fromMs = null }: ConsumptionQuestion = {},
+): readonly Consumption[] {
+  const { state } = index;
+  const all = [...state.runs.values()].sort((a, b) => a.startedMs - b.startedMs || compareText(a.run, b.run));
+  const asked = all.filter(
+    (run) => (line === null || run.line === line) && (fromMs === null || run.startedMs >= fromMs),
+  );
+  const lost = lostRows(state, all);
+  return asked.flatMap((run) => [
+    ...placedRows(state, run, tracePlaces(index, { run: run.run })),
+    ...scrappedRows(state, run),
+    ...lost.filter((row) => row.run === run.run),
+  ]);
+}

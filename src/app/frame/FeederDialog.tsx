@@ -1,0 +1,355 @@
+// The feeder of one slot: what it placed, whether it is due for care, a second one made ready for it, moved, set aside.
+
+import { useLayoutEffect, useMemo, useState } from 'preact/hooks';
+import { slotsWanting } from '../../../shared/floor/fits.ts';
+import { careAfter, isCareDue, placedBy } from '../../../shared/floor/fold-feeders.ts';
+import { ownIdOf } from '../../../shared/floor/reel-id.ts';
+import { slotEstimate } from '../../../shared/floor/remaining.ts';
+import { type SlotState, slotKey } from '../../../shared/floor/state.ts';
+import { entryId } from '../../../shared/log/entry.ts';
+import { type App, useApp, useFloor } from '../app.ts';
+import { Button } from '../ui/Button.tsx';
+import { Dialog } from '../ui/Dialog.tsx';
+import { Field } from '../ui/Field.tsx';
+import { loadWords } from '../words/load.ts';
+import { packWords } from '../words/packs.ts';
+import { shellWords } from '../words/shell.ts';
+import { verdictWords } from '../words/verdict.ts';
+import { formatCount, formatDay, formatShare, say } from '../words/words.ts';
+import { createReadyDesk, type ReadyTold } from './ready-desk.ts';
+import { reasonFacts } from './reason-facts.ts';
+
+interface FeederDialogProps {
+  readonly line: string;
+  readonly slot: string;
+  readonly onClose: () => void;
+}
+
+export function FeederDialog(props: FeederDialogProps) {
+  const { line, slot, onClose } = props;
+  const floor = useFloor();
+  const words = say(packWords).feeder;
+  const [doing, setDoing] = useState<'ready' | 'move' | 'aside' | null>(null);
+  const loaded = floor.slots.get(slotKey(line, slot)) ?? null;
+  const feeder = loaded?.feeder ?? null;
+  if (doing === 'ready') return <MakeReady {...props} onDone={() => setDoing(null)} />;
+  if (doing === 'move' && loaded) return <Move loaded={loaded} onClose={onClose} />;
+  if (doing === 'aside' && feeder !== null) return <SetAside feeder={feeder} onClose={onClose} />;
+  return (
+    <Dialog title={feeder === null ? `${words.code} · ${slot}` : words.title(feeder)} onClose={onClose}>
+      <div class="stack" data-testid="feeder-dialog">
+        {loaded === null ? null : feeder === null ? (
+          <p class="soft">{words.none}</p>
+        ) : (
+          <FeederFacts feeder={feeder} loaded={loaded} />
+        )}
+        <ReadyList line={line} slot={slot} />
+        <div class="row">
+          <Button tone="act" large testId="feeder-ready" onPress={() => setDoing('ready')}>
+            {words.ready}
+          </Button>
+          {loaded !== null && (
+            <Button large testId="feeder-move" onPress={() => setDoing('move')}>
+              {words.move}
+            </Button>
+          )}
+          {feeder !== null && !floor.setAside.has(feeder) && (
+            <Button large tone="stop" testId="feeder-aside" onPress={() => setDoing('aside')}>
+              {words.setAside}
+            </Button>
+          )}
+          {feeder !== null && <Cared feeder={feeder} />}
+          <Button large tone="quiet" onPress={onClose}>
+            {say(shellWords).close}
+          </Button>
+        </div>
+      </div>
+    </Dialog>
+  );
+}
+
+/** What a feeder placed and lost, and whether it is due for care. */
+export function FeederFacts(props: { readonly feeder: string; readonly loaded: SlotState | null }) {
+  const { feeder, loaded } = props;
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(packWords).feeder;
+  const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
+  const caredMs = floor.work.get(feeder)?.caredMs ?? null;
+  const after = careAfter(floor, feeder);
+  const aside = floor.setAside.get(feeder);
+  const loss = loaded === null ? null : slotEstimate(floor, loaded).loss;
+  return (
+    <>
+      <p data-testid="feeder-placed">
+        {[
+          words.placed(formatCount(placedBy(floor, feeder))),
+          caredMs === null ? words.ever : words.since(formatDay(caredMs, zone)),
+          loss === null || loss.reels === 0
+            ? ''
+            : words.lost(formatShare(loss.alpha / (loss.alpha + loss.beta))),
+        ]
+          .filter((text) => text !== '')
+          .join(' · ')}
+      </p>
+      {aside && <p class="chip stop">✕ {words.aside(aside.reason)}</p>}
+      {after !== null && (
+        <p class={isCareDue(floor, feeder) ? 'chip care' : 'soft'} data-testid="feeder-care">
+          {isCareDue(floor, feeder) ? words.due(formatCount(after)) : words.notDue(formatCount(after))}
+        </p>
+      )}
+    </>
+  );
+}
+
+/** Says that a feeder was seen to. */
+export function Cared({ feeder }: { readonly feeder: string }) {
+  const app = useApp();
+  const words = say(packWords).feeder;
+  return (
+    <Button
+      large
+      testId={`feeder-cared-${feeder}`}
+      onPress={() =>
+        app.record([{ kind: 'feeder.cared', payload: { feeder, note: '' } }], {
+          notice: { tone: 'plain', text: words.caredDone(feeder) },
+        })
+      }
+    >
+      {words.cared}
+    </Button>
+  );
+}
+
+/** Feeders that are ready for the slot, each with the way to take its reel off again. */
+function ReadyList({ line, slot }: { readonly line: string; readonly slot: string }) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(packWords).feeder;
+  const ready = [...floor.ready.values()].filter((each) => each.line === line && each.slot === slot);
+  return (
+    <>
+      {ready.map(({ feeder, part, reel, lot }) => (
+        <div class="row" key={feeder} data-testid={`ready-${feeder}`}>
+          <p class="grow">
+            <b>✓ {words.readyNow(feeder)}</b>
+            <br />
+            <span class="code soft">{[part, reel, lot].filter((text) => text !== null).join(' · ')}</span>
+          </p>
+          <Button
+            onPress={() =>
+              app.record([{ kind: 'feeder.stripped', payload: { feeder, reason: words.strip } }], {
+                notice: { tone: 'plain', text: words.stripped(feeder) },
+              })
+            }
+          >
+            {words.strip}
+          </Button>
+        </div>
+      ))}
+    </>
+  );
+}
+
+function readyText(told: ReadyTold): string {
+  const words = say(packWords).feeder;
+  if (told.tell === 'unread') return words.unread;
+  const { reason } = told;
+  const of = reason && say(verdictWords).reasons[reason.code];
+  if (told.tell === 'held') return words.readyHeld(of?.title ?? '');
+  return words.readyRefused(reason && of ? `${of.title}. ${of.say(reasonFacts(reason))} ${of.act}` : '');
+}
+
+/** Takes the scans of a feeder and of its reel. */
+function MakeReady(props: FeederDialogProps & { readonly onDone: () => void }) {
+  const { line, slot, onDone } = props;
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(packWords).feeder;
+  const setup = floor.chosen.get(line) ?? '';
+  const [typed, setTyped] = useState('');
+  const desk = useMemo(
+    () =>
+      createReadyDesk(app, {
+        line,
+        setup,
+        slot,
+        onReady: (feeder) => {
+          app.notice.value = { tone: 'plain', text: words.readyDone(feeder, slot) };
+          onDone();
+        },
+      }),
+    [],
+  );
+  useLayoutEffect(() => app.scans.take(desk.take), []);
+  const [feeder, told] = [desk.feeder.value, desk.told.value];
+  const isOn = feeder !== null && floor.slots.get(slotKey(line, slot))?.feeder === feeder;
+  const name = typed.trim();
+  return (
+    <Dialog title={words.readyTitle(slot)} onClose={onDone}>
+      <div class="stack" data-testid="ready-dialog">
+        <p class="soft">{words.readyHelp}</p>
+        {feeder !== null && <p class="chip code">✓ {feeder}</p>}
+        <p>
+          <b data-testid="ready-wants">{words.readyWants[feeder === null ? 'feeder' : 'reel']}</b>
+        </p>
+        {feeder === null && (
+          <div class="row">
+            <Field
+              label={words.code}
+              testId="ready-feeder"
+              maxLength={24}
+              autocomplete="off"
+              value={typed}
+              onInput={setTyped}
+            />
+            <Button
+              large
+              testId="ready-use"
+              disabledReason={name === '' ? words.readyWants.feeder : null}
+              onPress={() => desk.use(name)}
+            >
+              {words.use}
+            </Button>
+          </div>
+        )}
+        {isOn && <p class="chip care">{words.isOn(feeder, slot)}</p>}
+        {told !== null && (
+          <p
+            class={`chip ${told.tell === 'refused' ? 'stop' : 'care'}`}
+            role="status"
+            data-testid="ready-told"
+          >
+            {readyText(told)}
+          </p>
+        )}
+        <div class="acts">
+          <Button large onPress={onDone}>
+            {say(shellWords).cancel}
+          </Button>
+        </div>
+      </div>
+    </Dialog>
+  );
+}
+
+/** Chooses the slot to which a feeder goes with what is on it. */
+function Move({ loaded, onClose }: { readonly loaded: SlotState; readonly onClose: () => void }) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(packWords).feeder;
+  const { line, slot } = loaded;
+  const part = loaded.tapes.at(-1)?.part ?? '';
+  const slots = slotsWanting(floor, floor.chosen.get(line) ?? '', part).filter(
+    (each) => each !== slot && !floor.slots.has(slotKey(line, each)),
+  );
+  return (
+    <Dialog title={words.moveTitle(slot)} onClose={onClose}>
+      <div class="stack" data-testid="move-dialog">
+        <p class="soft">{slots.length === 0 ? words.moveNone : words.moveHelp}</p>
+        <div class="row">
+          {slots.map((to) => (
+            <Button
+              key={to}
+              large
+              testId={`move-to-${to}`}
+              onPress={() => {
+                move(app, loaded, to).catch(() => undefined); // shown by the fault screen
+                onClose();
+              }}
+            >
+              {words.moveTo(to)}
+            </Button>
+          ))}
+        </div>
+        <p class="caution">{say(loadWords).caution}</p>
+        <Button large onPress={onClose}>
+          {say(shellWords).cancel}
+        </Button>
+      </div>
+    </Dialog>
+  );
+}
+
+/** Writes a move down, and offers to take it back. */
+async function move(app: App, { line, slot, feeder, tapes }: SlotState, to: string): Promise<void> {
+  const floor = app.store.floor();
+  const run = floor.current.get(line) ?? null;
+  const last = tapes.at(-1);
+  const words = say(packWords).feeder;
+  const [entry] = await app.write([
+    {
+      kind: 'feeder.moved',
+      payload: {
+        line,
+        run,
+        feeder,
+        from: slot,
+        to,
+        reel: ownIdOf(last?.reel),
+        part: last?.part ?? null,
+        panels: run === null ? 0 : (floor.runs.get(run)?.done ?? 0),
+        via: 'typed',
+      },
+    },
+  ]);
+  app.notice.value = {
+    tone: 'plain',
+    text: words.moved(slot, to),
+    act: {
+      label: words.undo,
+      run: () => {
+        if (!entry) return;
+        const payload = { of: entryId(entry), line, slot, reason: 'taken back after moving' };
+        app.record([{ kind: 'entry.corrected', payload }]);
+      },
+    },
+  };
+}
+
+/** Says why a feeder must not be used until it was seen to. */
+export function SetAside({ feeder, onClose }: { readonly feeder: string; readonly onClose: () => void }) {
+  const app = useApp();
+  const words = say(packWords).feeder;
+  const [reason, setReason] = useState('');
+  return (
+    <Dialog title={words.setAsideTitle(feeder)} onClose={onClose}>
+      <div class="stack" data-testid="aside-dialog">
+        <div class="choice">
+          {words.whys.map((why) => (
+            <button type="button" key={why} aria-pressed={reason === why} onClick={() => setReason(why)}>
+              {why}
+            </button>
+          ))}
+        </div>
+        <Field
+          label={words.why}
+          testId="aside-why"
+          maxLength={200}
+          autocomplete="off"
+          value={reason}
+          onInput={setReason}
+        />
+        <div class="acts">
+          <Button
+            tone="stop"
+            large
+            testId="aside-save"
+            disabledReason={reason.trim() === '' ? words.why : null}
+            onPress={() => {
+              app.record([{ kind: 'feeder.set-aside', payload: { feeder, reason: reason.trim() } }], {
+                notice: { tone: 'plain', text: words.setAsideDone(feeder) },
+              });
+              onClose();
+            }}
+          >
+            {words.setAside}
+          </Button>
+          <Button large onPress={onClose}>
+            {say(shellWords).cancel}
+          </Button>
+        </div>
+      </div>
+    </Dialog>
+  );
+}

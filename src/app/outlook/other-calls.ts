@@ -1,0 +1,55 @@
+// What else is heard beside run-outs: a reel whose floor life is over or ends soon on a running line, and reels that would run short as soon as
+// the next run begins. Each is called once at each level; the screen says it as long as it is so.
+
+import { effect } from '@preact/signals';
+import { buildingOn } from '../../../shared/floor/building.ts';
+import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
+import { beginsShort } from '../../../shared/outlook/begin.ts';
+import type { App } from '../app.ts';
+import type { Alarm } from '../device/alarm.ts';
+import { later } from '../device/later.ts';
+import { lifeEnds } from './life-ends.ts';
+import type { Watch } from './watch.ts';
+
+/** A floor life that ends within this time can still be helped by a change in time. */
+const SOON_MS = 30 * 60_000;
+/** A whole line is looked at for its beginning no more often than this. */
+const BEGIN_EVERY_MS = 30_000;
+
+/** Starts calling. */
+export function callForOthers(app: App, watch: Pick<Watch, 'outlook'>, alarm: Pick<Alarm, 'call'>): void {
+  const called = new Set<string>();
+  const isNew = (key: string): boolean => {
+    if (called.has(key)) return false;
+    called.add(key);
+    return true;
+  };
+  effect(() => {
+    const outlook = watch.outlook.value;
+    if (!outlook) return;
+    const ends = lifeEnds(app.store.floor(), outlook);
+    const over = ends.filter((end) => end.isOver && isNew(`over ${end.entry}`));
+    const soon = ends.filter(
+      (end) => !end.isOver && end.endsMs - outlook.pace.nowMs < SOON_MS && isNew(`ends ${end.entry}`),
+    );
+    if (over.length > 0) alarm.call('late');
+    else if (soon.length > 0) alarm.call('due');
+  });
+  let lookedMs = Number.NEGATIVE_INFINITY;
+  const lookAtBegin = () => {
+    const line = app.line.peek();
+    const nowMs = app.clock.nowMs();
+    const floor = app.store.floor();
+    if (line === null || buildingOn(floor, line) !== null || Math.abs(nowMs - lookedMs) < BEGIN_EVERY_MS)
+      return;
+    lookedMs = nowMs;
+    const short = beginsShort(floor, line, { nowMs, calendar: lineCalendar(floor, line, nowMs) });
+    const fresh = short.filter(({ need }) => isNew(`short ${line} ${need}`));
+    if (fresh.length > 0) alarm.call('soon');
+  };
+  effect(() => {
+    app.tick.value;
+    app.line.value;
+    later(lookAtBegin);
+  });
+}

@@ -1,0 +1,56 @@
+// The picture of a label that was kept as evidence, asked for by the log's hash or by the verdict that was made on it: of this tablet,
+// else of the server. It is shown only where it is the one that was kept.
+
+import { useEffect, useState } from 'preact/hooks';
+import { useApp } from '../../app.ts';
+import { fetchPicture } from '../../fetch-picture.ts';
+import { shaOf, tabletPictures } from '../../store/pictures.ts';
+import { picturesWords } from '../../words/pictures.ts';
+import { say } from '../../words/words.ts';
+
+interface LabelPictureProps {
+  /** The hash in the log; null where only the verdict is known: then nothing is told where there is no picture. */
+  readonly sha256: string | null;
+  /** The verdict's entry. */
+  readonly of: string;
+}
+
+type Seen = { readonly is: 'none' | 'broken' } | { readonly is: 'here'; readonly url: string };
+
+export function LabelPicture({ sha256, of }: LabelPictureProps) {
+  const app = useApp();
+  const words = say(picturesWords);
+  const [seen, setSeen] = useState<Seen | null>(null);
+  useEffect(() => {
+    let url: string | null = null;
+    let isOver = false;
+    const show = (found: Seen) => {
+      if (isOver) return;
+      if (found.is === 'here') url = found.url;
+      setSeen(found);
+    };
+    look().then(show, () => show({ is: 'none' }));
+    async function look(): Promise<Seen> {
+      const own = sha256 === null ? await tabletPictures().ofEntry(of) : await tabletPictures().bySha(sha256);
+      // Where no line ever kept pictures there is none to ask for.
+      const isAsked = sha256 !== null || app.store.floor().pictureRules.size > 0;
+      const got = own ?? (isAsked ? await fetchPicture(app, of) : null);
+      if (got === null || isOver) return { is: 'none' };
+      const isSame = (await shaOf(got.bytes)) === (sha256 ?? got.sha256);
+      if (!isSame) return { is: 'broken' };
+      return { is: 'here', url: URL.createObjectURL(new Blob([got.bytes], { type: 'image/jpeg' })) };
+    }
+    return () => {
+      isOver = true;
+      if (url !== null) URL.revokeObjectURL(url);
+    };
+  }, [app, sha256, of]);
+  if (seen === null || (seen.is === 'none' && sha256 === null)) return null;
+  if (seen.is === 'here')
+    return <img class="label-picture" src={seen.url} alt={words.shown} data-testid="label-picture" />;
+  return (
+    <p class={seen.is === 'broken' ? 'chip stop' : 'soft'} data-testid="label-picture-none">
+      {seen.is === 'broken' ? words.broken : words.notHere}
+    </p>
+  );
+}

@@ -1,0 +1,182 @@
+// The shift's report: six questions, each with its answer and the bars that show it; as a file, as a picture, on paper.
+
+import { useEffect, useState } from 'preact/hooks';
+import type { FloorEntry } from '../../../../shared/floor/kinds.ts';
+import { shiftAt } from '../../../../shared/forecast/calendar.ts';
+import { linePlan } from '../../../../shared/forecast/line-calendar.ts';
+import { type ShiftReport, shiftReport } from '../../../../shared/shift/report.ts';
+import { useApp, useFloor } from '../../app.ts';
+import { saveFile } from '../../device/save-file.ts';
+import { readSince } from '../../read-since.ts';
+import { Button } from '../../ui/Button.tsx';
+import { ChoiceField } from '../../ui/Field.tsx';
+import { shellWords } from '../../words/shell.ts';
+import { shiftWords } from '../../words/shift.ts';
+import { formatDay, formatTime, say } from '../../words/words.ts';
+import { plotToCsv, plotToPng } from './shift-files.ts';
+import { type Bar, type Plot, shiftPlots } from './shift-plots.ts';
+import './shift.css';
+
+const HOUR_MS = 3_600_000;
+/** Spans offered where the line's plan has no shift now, and beside it, hours. */
+const HOURS = [8, 12, 24] as const;
+/** Read before the span as well: a stop that began there has its reason there. */
+const BEFORE_MS = 12 * HOUR_MS;
+
+type Choice = 'shift' | (typeof HOURS)[number];
+
+/** The entries that a span asks for; null until they are read. Read anew with the log. */
+function useEntries(sinceMs: number | null): readonly FloorEntry[] | null {
+  const app = useApp();
+  const [entries, setEntries] = useState<readonly FloorEntry[] | null>(null);
+  useEffect(() => {
+    if (sinceMs === null) return undefined;
+    let isOver = false;
+    readSince(app.store, sinceMs).then(
+      (found) => {
+        if (!isOver) setEntries(found);
+      },
+      () => undefined, // a closed database is told by the fault screen
+    );
+    return () => {
+      isOver = true;
+    };
+  }, [sinceMs, app.tick.value]);
+  return entries;
+}
+
+export function Shift() {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(shiftWords);
+  const line = app.line.value;
+  // By the minute, so that a glance at the clock does not read the log anew.
+  const nowMs = Math.floor(app.nowMs.value / 60_000) * 60_000 + 60_000;
+  const plan = line === null ? null : linePlan(floor, line);
+  const shift = plan && shiftAt(plan, app.nowMs.value);
+  const [chosen, setChosen] = useState<Choice>(shift ? 'shift' : 8);
+  const fromMs =
+    chosen === 'shift' && shift ? shift.fromMs : nowMs - (chosen === 'shift' ? 8 : chosen) * HOUR_MS;
+  const [readFromMs, setReadFrom] = useState(fromMs - BEFORE_MS);
+  const wantedFromMs = fromMs - BEFORE_MS;
+  useEffect(() => {
+    if (wantedFromMs < readFromMs || wantedFromMs > readFromMs + HOUR_MS) setReadFrom(wantedFromMs);
+  }, [wantedFromMs, readFromMs]);
+  const entries = useEntries(line === null ? null : readFromMs);
+  if (line === null) return <p class="empty">{say(shellWords).noLine}</p>;
+  const zone = floor.lines.get(line)?.zone ?? 'UTC';
+  const title = words.title(
+    floor.lines.get(line)?.name ?? line,
+    `${formatDay(fromMs, zone)} – ${isSameDay(fromMs, nowMs, zone) ? formatTime(nowMs, zone) : formatDay(nowMs, zone)}`,
+  );
+  const report: ShiftReport | null = entries && shiftReport(floor, entries, { line, fromMs, toMs: nowMs });
+  return (
+    <section class="shift" data-testid="shift">
+      <div class="shift-head">
+        <h2>{title}</h2>
+        <ChoiceField<Choice>
+          label={words.span}
+          value={chosen}
+          choices={[
+            ...(shift ? [{ value: 'shift' as const, text: words.thisShift, testId: 'span-shift' }] : []),
+            ...HOURS.map((hours) => ({
+              value: hours,
+              text: words.lastHours(hours),
+              testId: `span-${hours}`,
+            })),
+          ]}
+          onChoose={setChosen}
+        />
+        <Button onPress={() => window.print()} testId="shift-print">
+          {words.print}
+        </Button>
+      </div>
+      {report === null ? (
+        <p class="empty">{words.reading}</p>
+      ) : (
+        <div class="plots">
+          {shiftPlots(report, floor, nowMs).map((plot) => (
+            <PlotCard key={plot.id} plot={plot} title={title} />
+          ))}
+        </div>
+      )}
+      <p class="soft">{words.onlyEntered}</p>
+    </section>
+  );
+}
+
+function PlotCard({ plot, title }: { readonly plot: Plot; readonly title: string }) {
+  const words = say(shiftWords);
+  const largest = Math.max(...plot.bars.map(({ value }) => value), 0) || 1;
+  const savePicture = () => {
+    void plotToPng(plot, title, document.documentElement.dir === 'rtl').then((picture) => {
+      if (picture) saveFile(`${plot.id}.png`, picture);
+    });
+  };
+  return (
+    <section class="card plot" data-testid={`plot-${plot.id}`}>
+      <h3>{plot.question}</h3>
+      <p>{plot.answer}</p>
+      {plot.bars.length > 0 && (
+        <>
+          {plot.isByHour ? (
+            <Hours bars={plot.bars} largest={largest} />
+          ) : (
+            <ul>
+              {plot.bars.map(({ name, value, text, isCode }) => (
+                <li key={`${name} ${text}`}>
+                  <span class={isCode ? 'code' : ''}>{name}</span>
+                  <i style={{ inlineSize: `${Math.round((value / largest) * 100)}%` }} aria-hidden="true" />
+                  <span>{text}</span>
+                </li>
+              ))}
+            </ul>
+          )}
+          <div class="row">
+            <Button
+              tone="quiet"
+              label={words.asRows(plot.question)}
+              onPress={() => saveFile(`${plot.id}.csv`, new Blob([plotToCsv(plot)], { type: 'text/csv' }))}
+              testId={`csv-${plot.id}`}
+            >
+              {words.rows}
+            </Button>
+            <Button
+              tone="quiet"
+              label={words.asPicture(plot.question)}
+              onPress={savePicture}
+              testId={`png-${plot.id}`}
+            >
+              {words.picture}
+            </Button>
+          </div>
+        </>
+      )}
+    </section>
+  );
+}
+
+/** Names under the axis: as many as stand side by side on a phone. */
+const MOST_NAMES = 6;
+
+/** Hours side by side. */
+function Hours({ bars, largest }: { readonly bars: readonly Bar[]; readonly largest: number }) {
+  const every = Math.ceil(bars.length / MOST_NAMES);
+  return (
+    <ol class="hours">
+      {bars.map(({ name, value, text }, at) => (
+        <li key={`${at} ${name}`}>
+          <span class="hidden">{name}</span>
+          <span>{value > 0 ? text : ''}</span>
+          <i style={{ blockSize: `${Math.round((value / largest) * 96)}px` }} aria-hidden="true" />
+          <span aria-hidden="true">{at % every === 0 ? name : ''}</span>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function isSameDay(aMs: number, bMs: number, zone: string): boolean {
+  const day = new Intl.DateTimeFormat('en-CA', { timeZone: zone, dateStyle: 'short' });
+  return day.format(aMs) === day.format(bMs);
+}

@@ -1,0 +1,3 @@
+// Not said in this language yet: as English has it.
+
+export { words } from '../en/feeds.ts';

@@ -1,0 +1,16 @@
+import type { words as english } from '../en/pictures.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  rule: 'صور الملصقات',
+  ruleHelp: 'يحفظ صورة كل ملصق تقرأه الكاميرا عند التحميل أو الوصل.',
+  keep: 'حفظ الصور',
+  days: 'أيام الحفظ',
+  megabytes: 'المساحة على كل جهاز، م.ب',
+  fault: 'تحتاج الصور من 1 إلى 3650 يومًا ومن 1 إلى 10000 م.ب.',
+  shown: 'صورة الملصق',
+  notHere: 'الصورة ليست على هذا الجهاز. ابحث في الجهاز الذي قرأ الملصق.',
+  broken: 'هذه الصورة ليست التي حُفظت. أخبر المسؤول.',
+  failed: 'لم تُحفظ صورة الملصق. الحكم سارٍ.',
+  exported: 'احفظ صور الملصقات أيضًا',
+};

@@ -1,0 +1,41 @@
+import type { words as english } from '../en/shift.ts';
+import { plural, type Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  page: 'Schicht',
+  title: (line, span) => `${line}, ${span}`,
+  thisShift: 'Diese Schicht',
+  lastHours: (hours) => plural(hours, 'Letzte Stunde', `Letzte ${hours} h`),
+  span: 'Zeit',
+  print: 'Drucken',
+  rows: 'CSV speichern',
+  picture: 'Bild speichern',
+  asRows: (what) => `CSV speichern: ${what}`,
+  asPicture: (what) => `Bild speichern: ${what}`,
+  dry: 'Lief ein Platz leer?',
+  dryNone: 'Kein Halt wegen eines leeren Platzes wurde eingetragen.',
+  drySome: (stops, span) => plural(stops, `1 Halt, ${span}.`, `${stops} Halte, ${span}.`),
+  splicesHour: 'Wie viele Spleiße je Stunde?',
+  splices: (splices, walks) =>
+    `${plural(splices, '1 Spleiß', `${splices} Spleiße`)} auf ${plural(walks, '1 Gang', `${walks} Gängen`)}.`,
+  splicesNone: 'Keine Spleiße.',
+  stops: 'Was hielt die Linie an?',
+  stopsSome: (stops, span) => plural(stops, `1 Halt, ${span}.`, `${stops} Halte, ${span}.`),
+  stopsNone: 'Kein Halt wurde eingetragen.',
+  times: (count) => `${count} ×`,
+  notSaid: 'Nicht gesagt',
+  changes: 'Wie lange dauerten Umrüstungen?',
+  changesSome: (count) => plural(count, '1 Umrüstung.', `${count} Umrüstungen.`),
+  changesNone: 'Keine Umrüstung.',
+  notReleased: 'nicht freigegeben',
+  feeders: 'Welche Feeder verlieren Bauteile?',
+  feedersSome: (lost, picks) => `Verloren: ${lost} von ${picks} Bauteilen.`,
+  feedersNone: 'Keine Rolle wurde beim Abnehmen gezählt.',
+  share: (share, before) => `${share}, vorher ${before}`,
+  reasons: 'Warum wurden Rollen abgelehnt oder angehalten?',
+  reasonsSome: (refused, held, all) =>
+    `${refused} abgelehnt, ${held} angehalten von ${plural(all, '1 Scan', `${all} Scans`)}.`,
+  reasonsNone: (all) => plural(all, '1 Scan, keiner abgelehnt.', `${all} Scans, keiner abgelehnt.`),
+  onlyEntered: 'Gezählt aus dem Protokoll dieses Tablets. Was niemand eintrug, fehlt hier.',
+  reading: 'Protokoll wird gelesen …',
+};

@@ -1,0 +1,42 @@
+export const words = {
+  name: 'Name of the plant',
+  nameHelp: 'Stands on loading sheets, badges and exports.',
+  zoneHelp: 'New lines begin with it.',
+  nameMissing: 'Enter the name of the plant.',
+  zoneUnknown: 'Choose a time zone from the list.',
+  same: 'Nothing has changed.',
+  save: 'Save the name',
+  saved: (name: string) => `${name} saved.`,
+  fileTitle: 'A file for a second plant',
+  fileHelp:
+    'It holds lines, machines, banks, rules, part rules, checklists and label rules. It holds no people, reels, setups or history.',
+  noLine: 'There is no line yet.',
+  fileSave: 'Save the file',
+  fileSaved: (name: string) => `${name} saved.`,
+  beginTitle: 'Begin from another plant’s file',
+  beginHelp: 'It was saved at the other plant, on this page or by “reelward plant”.',
+  notEmpty: 'This plant has lines already. A file is only for a plant that has none.',
+  begun: 'Lines and rules are here. Go on with the next step.',
+  choose: 'Choose the file',
+  brings: 'It brings:',
+  bringsOf: (name: string) => `From ${name} it brings:`,
+  counts: {
+    lines: 'Lines',
+    slots: 'Slots',
+    parts: 'Part rules',
+    checklists: 'Checklists',
+    labelRules: 'Label rules',
+  },
+  begin: 'Use this file',
+  toSteps: 'First steps',
+  faults: {
+    'not-json': 'This is not a plant’s file. Choose the file that the other plant saved.',
+    'not-a-plant': 'This is another kind of file. Choose the one that the other plant saved.',
+    newer: 'A newer version wrote this file. Update this tablet first.',
+    'no-lines': 'There is no line in this file. Save it anew at the other plant.',
+    kind: (at: number, what: string) =>
+      `Entry ${at} (${what}) does not belong in such a file. Save it anew at the other plant.`,
+    payload: (at: number, what: string) =>
+      `Entry ${at} (${what}) is damaged. Save it anew at the other plant.`,
+  },
+} as const;

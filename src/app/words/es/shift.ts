@@ -1,0 +1,41 @@
+import type { words as english } from '../en/shift.ts';
+import type { Sentences } from '../words.ts';
+import { plural } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  page: 'Turno',
+  title: (line, span) => `${line}, ${span}`,
+  thisShift: 'Este turno',
+  lastHours: (hours) => plural(hours, 'Última hora', `Últimas ${hours} h`),
+  span: 'Tiempo',
+  print: 'Imprimir',
+  rows: 'Guardar CSV',
+  picture: 'Guardar imagen',
+  asRows: (what) => `Guardar CSV: ${what}`,
+  asPicture: (what) => `Guardar imagen: ${what}`,
+  dry: '¿Se vació una posición?',
+  dryNone: 'No se anotó ninguna parada por posición vacía.',
+  drySome: (stops, span) => plural(stops, `1 parada, ${span}.`, `${stops} paradas, ${span}.`),
+  splicesHour: '¿Cuántos empalmes por hora?',
+  splices: (splices, walks) =>
+    `${plural(splices, '1 empalme', `${splices} empalmes`)} en ${plural(walks, '1 recorrido', `${walks} recorridos`)}.`,
+  splicesNone: 'Ningún empalme.',
+  stops: '¿Qué paró la línea?',
+  stopsSome: (stops, span) => plural(stops, `1 parada, ${span}.`, `${stops} paradas, ${span}.`),
+  stopsNone: 'No se anotó ninguna parada.',
+  times: (count) => `${count} ×`,
+  notSaid: 'Sin motivo',
+  changes: '¿Cuánto duraron los cambios?',
+  changesSome: (count) => plural(count, '1 cambio.', `${count} cambios.`),
+  changesNone: 'Ningún cambio.',
+  notReleased: 'sin liberar',
+  feeders: '¿Qué alimentadores pierden piezas?',
+  feedersSome: (lost, picks) => `Piezas perdidas: ${lost} de ${picks}.`,
+  feedersNone: 'No se contó ninguna bobina al quitarla.',
+  share: (share, before) => `${share}, antes ${before}`,
+  reasons: '¿Por qué se rechazaron o retuvieron bobinas?',
+  reasonsSome: (refused, held, all) => `Rechazadas: ${refused}, retenidas: ${held}, lecturas: ${all}.`,
+  reasonsNone: (all) => plural(all, '1 lectura, ninguna rechazada.', `${all} lecturas, ninguna rechazada.`),
+  onlyEntered: 'Contado con el registro de esta tableta. Lo que nadie anotó no está aquí.',
+  reading: 'Leyendo el registro…',
+};

@@ -1,0 +1,16 @@
+import type { words as english } from '../en/pictures.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  rule: 'Ảnh nhãn',
+  ruleHelp: 'Giữ ảnh mỗi nhãn mà camera đọc khi nạp hoặc nối.',
+  keep: 'Giữ ảnh',
+  days: 'Số ngày giữ',
+  megabytes: 'Dung lượng trên mỗi máy, MB',
+  fault: 'Ảnh cần 1 đến 3650 ngày và 1 đến 10000 MB.',
+  shown: 'Ảnh của nhãn',
+  notHere: 'Ảnh không có trên máy này. Hãy xem ở máy đã đọc nhãn.',
+  broken: 'Đây không phải ảnh đã giữ. Hãy báo trưởng ca.',
+  failed: 'Ảnh nhãn không được giữ. Kết quả vẫn có hiệu lực.',
+  exported: 'Lưu cả ảnh nhãn',
+};

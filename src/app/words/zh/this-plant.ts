@@ -1,0 +1,42 @@
+import type { words as english } from '../en/this-plant.ts';
+import type { Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  name: '工厂名称',
+  nameHelp: '显示在上料单、工牌和导出文件上。',
+  zoneHelp: '新产线以它开始。',
+  nameMissing: '请输入工厂名称。',
+  zoneUnknown: '请从列表选择时区。',
+  same: '没有更改。',
+  save: '保存名称',
+  saved: (name) => `${name} 已保存。`,
+  fileTitle: '给第二家工厂的文件',
+  fileHelp: '包含产线、机器、料台、规则、料件规则、检查表和标签规则。不含人员、料盘、站位表和历史。',
+  noLine: '还没有产线。',
+  fileSave: '保存文件',
+  fileSaved: (name) => `${name} 已保存。`,
+  beginTitle: '用另一家工厂的文件开始',
+  beginHelp: '它由另一家工厂在本页或用“reelward plant”保存。',
+  notEmpty: '本工厂已有产线。文件只用于还没有产线的工厂。',
+  begun: '产线和规则已在这里。请继续下一步。',
+  choose: '选择文件',
+  brings: '它带来：',
+  bringsOf: (name) => `来自 ${name}，它带来：`,
+  counts: {
+    lines: '产线',
+    slots: '站位',
+    parts: '料件规则',
+    checklists: '检查表',
+    labelRules: '标签规则',
+  },
+  begin: '使用此文件',
+  toSteps: '第一步',
+  faults: {
+    'not-json': '这不是工厂文件。请选择另一家工厂保存的文件。',
+    'not-a-plant': '这是另一种文件。请选择另一家工厂保存的文件。',
+    newer: '此文件由更新的版本写成。请先更新本平板。',
+    'no-lines': '文件里没有产线。请在另一家工厂重新保存。',
+    kind: (at, what) => `第 ${at} 条（${what}）不属于这种文件。请在另一家工厂重新保存。`,
+    payload: (at, what) => `第 ${at} 条（${what}）已损坏。请在另一家工厂重新保存文件。`,
+  },
+};

@@ -1,0 +1,41 @@
+// What a link that answers can do without of the floor, so that its memory does not grow with every reel that a year brings.
+// Method: an answer asks what stands on the slots, what was refused there and which reels contradict each other. A reel off the line that nothing
+// on a slot, on a cart, on hold or in a contradiction names takes no part in that, and whatever names it next tells all that counts of it; its
+// name is kept, since a reel that was never scanned gets another answer. So is it with runs that ended, and with floor lives and dates, which
+// verdicts have judged before. Property: `tests/src/link/floor-thin.test.ts` compares every answer with that of the whole floor.
+// Refused: to forget by age, which would answer of a reel that comes back as of one that nobody knows.
+
+import { isPackageId } from '../../shared/floor/package-name.ts';
+import type { Replica } from '../../shared/floor/replica.ts';
+import type { FloorState } from '../../shared/floor/state.ts';
+
+/** Takes out of a replica and its copies what no answer asks for; `known` gets the names of reels that are taken out. */
+export function thinReplica(replica: Replica, known: Set<string>): void {
+  for (const state of [replica.state, ...replica.marks.map((mark) => mark.state)]) thinState(state, known);
+}
+
+/** Takes it out of one state. */
+export function thinState(state: FloorState, known: Set<string>): void {
+  const named = new Set<string>(state.current.values());
+  for (const map of [state.slots, state.takenOff, state.conflicts, state.mended, state.holds, state.carts])
+    for (const value of map.values()) addTexts(value, named);
+  for (const [name, reel] of state.reels) {
+    // An id of the plant's own may yet be told to be that of a package on a slot.
+    if (reel.at !== null || named.has(name) || isPackageId(name)) continue;
+    state.reels.delete(name);
+    known.add(name);
+  }
+  const newest = new Map([...state.runs.values()].map((run) => [run.line, run.run]));
+  for (const [name, run] of state.runs)
+    if (run.phase === 'ended' && !named.has(name) && newest.get(run.line) !== name) state.runs.delete(name);
+  for (const map of [state.exposures, state.expiries, state.labelTimes, state.finished, state.fullReels])
+    map.clear();
+}
+
+/** All texts in a value. */
+function addTexts(value: unknown, into: Set<string>): void {
+  if (typeof value === 'string') into.add(value);
+  else if (value instanceof Map) for (const each of value.values()) addTexts(each, into);
+  else if (value !== null && typeof value === 'object')
+    for (const each of Object.values(value)) addTexts(each, into);
+}

@@ -1,0 +1,139 @@
+// A store of 20,000 packages: how long does a letter typed into its search take, a filter, the list of places, the packages for every slot of a
+// setup; and what does its folded state weigh? Each answer is held against a plain one. The tablet is taken as six times as slow as this machine.
+
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
+import { shelfFor } from '../../shared/floor/fits.ts';
+import { copyState, emptyState, type FloorState, type Reel, type Setup } from '../../shared/floor/state.ts';
+import { seededChance } from '../../shared/kit/chance.ts';
+import { findReels, placesHeld, reelFilters } from '../../src/app/screens/stock/found-reels.ts';
+import { wantedSlot } from '../shared/floor/story.ts';
+
+const PACKAGES = Number(process.env['REELWARD_PACKAGES'] ?? 20_000);
+const SLOWDOWN = 6;
+const SLOTS = 120;
+
+setFlagsFromString('--expose-gc');
+const collect = runInNewContext('gc') as () => void;
+
+function heapMb(): number {
+  collect();
+  return process.memoryUsage().heapUsed / 1024 / 1024;
+}
+
+const partAt = (number: number) => `22-0603-${String(number).padStart(3, '0')}`;
+
+function madeFloor(): FloorState {
+  const chance = seededChance(7);
+  const floor = emptyState();
+  for (let at = 0; at < PACKAGES; at += 1) {
+    const part = partAt(Math.floor(chance() * 800));
+    const reel: Reel = {
+      reel: `R-${String(100_000 + at)}`,
+      part,
+      supplierPart: `MK${part.replaceAll('-', '')}`,
+      lot: `LT-${Math.floor(chance() * 4000)}`,
+      dateCode: String(2500 + Math.floor(chance() * 52)),
+      count: Math.floor(chance() * 5000),
+      sd: 10,
+      basis: 'label',
+      at: null,
+      place: `S${Math.floor(chance() * 90)}-${Math.floor(chance() * 40)}`,
+    };
+    floor.reels.set(reel.reel, reel);
+    if (at % 20 === 0) {
+      const period = { air: 'floor' as const, fromMs: at, celsius: null, humidity: null, entry: `T/e/${at}` };
+      floor.exposures.set(reel.reel, { msl: '3', periods: [period] });
+    }
+    if (at % 2000 === 0) {
+      const facts = { block: `b${at}`, reel: reel.reel, lot: null, part: null, reason: 'bench' };
+      floor.blocks.set(facts.block, { ...facts, atMs: 0, done: [], letRun: [] });
+    }
+  }
+  const setup = {
+    setup: 'S',
+    product: 'bench',
+    side: 'top',
+    revision: 'A',
+    line: 'L1',
+    source: '',
+    takenMs: 0,
+    slots: Array.from({ length: SLOTS }, (_, at) => wantedSlot(`F-${at}`, partAt(at * 5))),
+  } as const satisfies Setup;
+  floor.setups.set('S', setup);
+  return floor;
+}
+
+const before = heapMb();
+const floor = madeFloor();
+const weighs = heapMb() - before;
+
+function measured(
+  times: number,
+  work: (at: number) => unknown,
+): { readonly p95: number; readonly first: number } {
+  const taken: number[] = [];
+  for (let at = 0; at < times; at += 1) {
+    // Processor time, so that what else the machine does is not counted.
+    const from = process.cpuUsage();
+    work(at);
+    const { user, system } = process.cpuUsage(from);
+    taken.push((user + system) / 1000);
+  }
+  const first = taken[0] ?? 0;
+  taken.sort((a, b) => a - b);
+  return { p95: taken[Math.floor(taken.length * 0.95)] ?? 0, first };
+}
+
+const typed = ['r-104233', '22-0603-417', 'lt-2201', 's12-4', 'nothing like it'];
+const queries = typed.flatMap((text) => [...text].map((_, at) => text.slice(0, at + 1)));
+
+function plainCount(query: string): number {
+  let count = 0;
+  for (const { reel, part, supplierPart, lot, dateCode, place } of floor.reels.values())
+    if (`${reel} ${part} ${supplierPart} ${lot} ${dateCode}  ${place}`.toLowerCase().includes(query))
+      count += 1;
+  return count;
+}
+
+function held(what: string, { p95, first }: { readonly p95: number; readonly first: number }): void {
+  const slow = (ms: number) => (ms * SLOWDOWN).toFixed(1);
+  console.log(
+    `${what}: p95 ${p95.toFixed(2)} ms, at ${SLOWDOWN}x ${slow(p95)} ms (wanted 50), first ${slow(first)} ms`,
+  );
+}
+
+console.log(`${PACKAGES} packages; the state weighs ${weighs.toFixed(1)} MB (wanted 40)`);
+const byHand = queries.map(plainCount);
+const byList = queries.map((query) => findReels(floor, { query, filter: 'all', most: 60 }).count);
+const isAlike = byHand.every((count, at) => count === byList[at]);
+console.log(`each search finds as many as a plain look at every package: ${isAlike ? 'yes' : 'NO'}`);
+if (!isAlike) process.exitCode = 1;
+
+held(
+  'a letter of the search',
+  measured(300, (at) =>
+    findReels(floor, { query: queries[at % queries.length] ?? '', filter: 'all', most: 60 }),
+  ),
+);
+held(
+  'a filter',
+  measured(100, (at) =>
+    findReels(floor, { query: '', filter: reelFilters[at % reelFilters.length] ?? 'all', most: 60 }),
+  ),
+);
+held(
+  'the places',
+  measured(50, () => placesHeld(floor)),
+);
+held(
+  `packages for ${SLOTS} slots`,
+  measured(40, () => {
+    const shelf = shelfFor(floor, { line: 'L1', setup: 'S', nowMs: 0 });
+    return floor.setups.get('S')?.slots.map(shelf);
+  }),
+);
+held(
+  'a copy of the state',
+  measured(20, () => copyState(floor)),
+);

@@ -1,0 +1,56 @@
+// The shift's report: six questions answered from the log, as a file, a picture and on paper.
+
+import { readFile } from 'node:fs/promises';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { drawn } from './support/clock.ts';
+import { goOn, ownEntries, reelLabel, scanAll } from './support/floor.ts';
+import { look } from './support/look.ts';
+import { useDemo } from './support/use-demo.ts';
+
+const demo = useDemo({ badge: 'BADGE-3301', hash: '#/log/shift' });
+
+async function saved(page: Page, testId: string): Promise<Buffer> {
+  const [download] = await Promise.all([page.waitForEvent('download'), page.getByTestId(testId).click()]);
+  return readFile(await download.path());
+}
+
+it('answers six questions, and says the same in a spreadsheet and as a picture', () =>
+  demo.onTablet(async ({ page }) => {
+    await page.getByTestId('plot-reasons').waitFor();
+    expect(await page.locator('.plot').count()).toBe(6);
+    await page.getByTestId('span-24').click();
+    await drawn(page);
+    await look(page, { where: 'shift report', axe: true });
+    const splices = page.getByTestId('plot-splices');
+    const told = Number(/^(\d+)/.exec((await splices.locator('p').first().textContent()) ?? '')?.[1]);
+    expect(told).toBeGreaterThan(0);
+    const csv = (await saved(page, 'csv-splices')).toString('utf8');
+    const rows = csv.split('\r\n').slice(1).filter(Boolean);
+    expect(rows.reduce((sum, row) => sum + Number(row.split(',')[1]), 0)).toBe(told);
+    const png = await saved(page, 'png-splices');
+    expect(png.subarray(1, 4).toString('latin1')).toBe('PNG');
+    expect(png.length).toBeGreaterThan(4000);
+  }));
+
+it('counts a refusal with the entry that brought it', () =>
+  demo.onTablet(async ({ page }) => {
+    const reasons = page.getByTestId('plot-reasons');
+    await reasons.waitFor();
+    const all = async () =>
+      Number(
+        /of (\d+) scan|^(\d+) scan/
+          .exec((await reasons.locator('p').first().textContent()) ?? '')
+          ?.slice(1)
+          .find(Boolean),
+      );
+    const before = await all();
+    const entries = (await ownEntries(page, 'reel.verified')).length;
+    await page.goto(`${demo.url}#/load`);
+    await scanAll(page, 'M2-F-023', 'F-0112', reelLabel({ P: 'NOT-IT', Q: '100', '3S': 'R-990001' }));
+    await goOn(page);
+    expect((await ownEntries(page, 'reel.verified')).length).toBe(entries + 1);
+    await page.goto(`${demo.url}#/log/shift`);
+    await reasons.waitFor();
+    await expect.poll(all).toBe(before + 1);
+  }));

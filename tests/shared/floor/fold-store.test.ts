@@ -1,0 +1,176 @@
+// The store: places with an air of their own, packages cut in two and joined. Parts are kept: what is cut off and what is left add up.
+
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { airAtPlace, whyNotMerged } from '../../../shared/floor/fold-store.ts';
+import type { PayloadOf } from '../../../shared/floor/kinds.ts';
+import { packageIdOf } from '../../../shared/floor/package-name.ts';
+import { beginStory, idOf, type Story, startMs } from './story.ts';
+
+const label = { part: 'U-1', supplierPart: null, lot: 'LT-1', dateCode: null, quantity: 1000 };
+
+function put(story: Story, reel: string, more: Partial<PayloadOf<'reel.put'>> = {}): void {
+  story.tell('reel.put', { ...label, reel, place: 'A1', via: 'typed', ...more });
+}
+
+function air(story: Story, reel: string, where: PayloadOf<'reel.aired'>['air'], second: number): void {
+  story.tell('reel.aired', {
+    ...label,
+    reel,
+    air: where,
+    from: new Date(startMs + second * 1000).toISOString(),
+    celsius: null,
+    humidity: null,
+    msl: '3',
+    via: 'typed',
+  });
+}
+
+function split(story: Story, reel: string, quantity: number): string {
+  const left = (story.floor().reels.get(reel)?.count ?? 0) - quantity;
+  // The id of the entry that is about to be written names the new package.
+  const into = packageIdOf(`T1/T1-life-1/${story.entries.length + 1}`);
+  story.tell('reel.split', { reel, into, part: 'U-1', lot: 'LT-1', quantity, left, via: 'typed' });
+  return into;
+}
+
+describe('a package that is cut', () => {
+  test('has part, lot, place, date and floor life of the one that it came from, and the first keeps the rest', () => {
+    const story = beginStory();
+    put(story, 'K-1');
+    air(story, 'K-1', 'floor', 1);
+    story.tell('reel.dated', { reel: 'K-1', expires: '2027-01-31' });
+    const into = split(story, 'K-1', 250);
+    const floor = story.floor();
+    expect(floor.reels.get(into)).toMatchObject({
+      reel: into,
+      part: 'U-1',
+      lot: 'LT-1',
+      count: 250,
+      place: 'A1',
+    });
+    expect(floor.reels.get('K-1')).toMatchObject({ count: 750, place: 'A1' });
+    expect(floor.exposures.get(into)).toEqual(floor.exposures.get('K-1'));
+    expect(floor.expiries.get(into)).toBe('2027-01-31');
+  });
+
+  test('is none where the first is not known, or the id names another already', () => {
+    const story = beginStory();
+    put(story, 'K-1');
+    put(story, 'K-2');
+    const facts = { part: 'U-1', lot: 'LT-1', quantity: 10, left: 990, via: 'typed' as const };
+    story.tell('reel.split', { ...facts, reel: 'K-1', into: 'K-2' });
+    story.tell('reel.split', { ...facts, reel: 'K-9', into: 'K-3' });
+    const floor = story.floor();
+    expect(floor.reels.get('K-1')?.count).toBe(1000);
+    expect(floor.reels.get('K-2')?.count).toBe(1000);
+    expect(floor.reels.has('K-3')).toBe(false);
+  });
+
+  test('and joined again has all its parts, whatever was cut', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 1, max: 300 }), { maxLength: 4 }), (cuts) => {
+        const story = beginStory();
+        put(story, 'K-1');
+        const strips = cuts.filter(
+          (cut, at) => cuts.slice(0, at).reduce((sum, each) => sum + each, cut) <= 1000,
+        );
+        const into = strips.map((cut) => split(story, 'K-1', cut));
+        for (const from of into) {
+          const floor = story.floor();
+          const quantity = (floor.reels.get('K-1')?.count ?? 0) + (floor.reels.get(from)?.count ?? 0);
+          const facts = {
+            part: 'U-1',
+            lot: 'LT-1',
+            quantity,
+            sd: 0,
+            basis: 'combined',
+            via: 'typed',
+          } as const;
+          story.tell('reel.merged', { ...facts, reel: 'K-1', from });
+        }
+        const floor = story.floor();
+        expect(floor.reels.get('K-1')?.count).toBe(1000);
+        expect(into.map((reel) => floor.reels.get(reel)?.count)).toEqual(into.map(() => 0));
+      }),
+      { numRuns: 20 },
+    );
+  });
+});
+
+describe('two packages', () => {
+  test('are joined only off the line, of one part, lot and date, with no floor life of their own', () => {
+    const story = beginStory();
+    put(story, 'K-1');
+    put(story, 'K-2');
+    put(story, 'K-3', { lot: 'LT-2' });
+    put(story, 'K-4', { part: 'U-2' });
+    put(story, 'K-5', { dateCode: '2610' });
+    put(story, 'K-6');
+    air(story, 'K-6', 'floor', 1);
+    const floor = story.floor();
+    const why = (reel: string) => {
+      const [kept, gone] = [floor.reels.get('K-1'), floor.reels.get(reel)];
+      return kept && gone ? whyNotMerged(floor, kept, gone) : 'unknown';
+    };
+    expect(['K-1', 'K-2', 'K-3', 'K-4', 'K-5', 'K-6'].map(why)).toEqual([
+      'same',
+      null,
+      'other-lot',
+      'other-part',
+      'other-lot',
+      'opened',
+    ]);
+    const facts = {
+      part: 'U-1',
+      lot: 'LT-1',
+      quantity: 2000,
+      sd: 0,
+      basis: 'combined',
+      via: 'typed',
+    } as const;
+    // What another tablet wrote against that changes nothing.
+    story.tell('reel.merged', { ...facts, reel: 'K-1', from: 'K-3' });
+    expect(story.floor().reels.get('K-3')?.count).toBe(1000);
+  });
+});
+
+describe('the air at a place', () => {
+  const describe_ = (story: Story, place: string, where: PayloadOf<'place.described'>['air']) =>
+    story.tell('place.described', { place, air: where, celsius: null, humidity: where === 'dry' ? 5 : null });
+
+  test('counts for an opened reel that is put there, once; a closed bag keeps its air', () => {
+    const story = beginStory();
+    describe_(story, 'DRY', 'dry');
+    put(story, 'K-1');
+    put(story, 'K-2');
+    air(story, 'K-1', 'floor', 1);
+    expect(airAtPlace(story.floor(), 'K-1', 'DRY')).toEqual({ air: 'dry', celsius: null, humidity: 5 });
+    expect(airAtPlace(story.floor(), 'K-2', 'DRY')).toBeNull();
+    expect(airAtPlace(story.floor(), 'K-1', 'A2')).toBeNull();
+  });
+
+  test('ends where the reel leaves the cabinet for a shelf, and goes on from cabinet to cabinet', () => {
+    const story = beginStory();
+    describe_(story, 'DRY', 'dry');
+    describe_(story, 'OVEN', 'bake');
+    put(story, 'K-1');
+    air(story, 'K-1', 'floor', 1);
+    put(story, 'K-1', { place: 'DRY' });
+    air(story, 'K-1', 'dry', 10);
+    expect(airAtPlace(story.floor(), 'K-1', 'A2')?.air).toBe('floor');
+    expect(airAtPlace(story.floor(), 'K-1', 'OVEN')?.air).toBe('bake');
+    // A shelf again: it says nothing any more.
+    describe_(story, 'DRY', null);
+    expect(story.floor().placeAirs.has('DRY')).toBe(false);
+    expect(airAtPlace(story.floor(), 'K-1', 'A2')).toBeNull();
+  });
+});
+
+test('entries have the ids by which new packages are named', () => {
+  const story = beginStory();
+  put(story, 'K-1');
+  const into = split(story, 'K-1', 10);
+  const last = story.entries.at(-1);
+  expect(last && packageIdOf(idOf(last))).toBe(into);
+});

@@ -1,0 +1,157 @@
+// Jars of paste by hours worked out by hand: thawing, out of the cold, open, on the stencil; and the lots of paste on the trace.
+
+import { describe, expect, test } from 'vitest';
+import type { PayloadOf } from '../../../shared/floor/kinds.ts';
+import { jarStand } from '../../../shared/floor/paste.ts';
+import { compareEntries } from '../../../shared/log/order.ts';
+import { tracePanel, tracePlaces } from '../../../shared/trace/ask.ts';
+import { PASTE_SLOT } from '../../../shared/trace/pasted.ts';
+import { traceLog } from '../../../shared/trace/stretches.ts';
+import { beginStory, counted, type Story, started, startMs, tellPlant } from './story.ts';
+
+const HOUR = 3600;
+
+function begin(rule: Partial<PayloadOf<'paste.ruled'>> = {}): Story {
+  const story = beginStory();
+  const sheet = { thawHours: 4, outHours: 24, openHours: 12, stencilHours: 3, source: 'sheet' };
+  story.tell('paste.ruled', { paste: 'SP-1', ...sheet, ...rule });
+  story.tell('jar.known', { jar: 'J1', paste: 'SP-1', lot: 'LP-1', expires: '2026-06-30', via: 'wedge' });
+  return story;
+}
+
+function tell(
+  story: Story,
+  says: PayloadOf<'jar.told'>['says'],
+  hour: number,
+  jar = 'J1',
+  line: string | null = null,
+): void {
+  const from = new Date(startMs + hour * HOUR * 1000).toISOString();
+  story.tell('jar.told', { jar, says, from, line, lot: 'LP-1', via: 'typed' }, { at: hour * HOUR });
+}
+
+function stand(story: Story, hour: number, today = '2026-03-02') {
+  const floor = story.floor();
+  const jar = floor.jars.get('J1');
+  if (!jar) throw new Error('no jar');
+  const { goodUntilMs, thawedMs, ...rest } = jarStand(floor, jar, {
+    nowMs: startMs + hour * HOUR * 1000,
+    today,
+  });
+  const inHours = (ms: number | null) => (ms === null ? null : (ms - startMs) / HOUR / 1000);
+  return { ...rest, good: inHours(goodUntilMs), thawed: inHours(thawedMs) };
+}
+
+describe('a jar of paste', () => {
+  test('thaws before it is opened, anew after each time in the cold, whose hours count for nothing', () => {
+    const story = begin();
+    tell(story, 'out', 1);
+    expect(stand(story, 2)).toMatchObject({ phase: 'out', faults: ['too-cold'], thawed: 5, good: 25 });
+    expect(stand(story, 5)).toMatchObject({ faults: [] });
+    tell(story, 'cold', 6);
+    tell(story, 'out', 100);
+    // Five of its 24 hours were used before it went back.
+    expect(stand(story, 103)).toMatchObject({ faults: ['too-cold'], thawed: 104, good: 119 });
+    expect(stand(story, 120)).toMatchObject({ faults: ['out-over'] });
+  });
+
+  test('once open ages wherever it is, and on the stencil by hours of its own', () => {
+    const story = begin();
+    tell(story, 'out', 0);
+    tell(story, 'opened', 4);
+    expect(stand(story, 5)).toMatchObject({ phase: 'open', faults: [], good: 16 });
+    tell(story, 'on', 6, 'J1', 'L1');
+    expect(stand(story, 7)).toMatchObject({ phase: 'on', line: 'L1', good: 9 });
+    tell(story, 'off', 8);
+    tell(story, 'cold', 8.5);
+    expect(stand(story, 9)).toMatchObject({ phase: 'open', line: null, good: 16 });
+    tell(story, 'on', 10, 'J1', 'L1');
+    expect(stand(story, 11.5)).toMatchObject({ faults: ['stencil-over'] });
+    expect(stand(story, 17)).toMatchObject({ faults: ['open-over', 'stencil-over'] });
+    tell(story, 'empty', 18);
+    expect(stand(story, 20)).toMatchObject({ phase: 'empty', faults: [], good: null });
+  });
+
+  test('is kept off by its date and by a block on its lot; without a sheet no hours are checked', () => {
+    const story = begin();
+    tell(story, 'out', 0);
+    expect(stand(story, 5, '2026-07-01').faults).toEqual(['expired']);
+    story.tell('material.blocked', { block: 'b', reel: null, lot: 'LP-1', part: null, reason: 'recall' });
+    expect(stand(story, 5).faults).toEqual(['blocked']);
+    const bare = beginStory();
+    bare.tell('jar.known', { jar: 'J1', paste: 'SP-9', lot: null, expires: null, via: 'typed' });
+    tell(bare, 'opened', 0);
+    expect(stand(bare, 1000)).toMatchObject({ faults: [], good: null, isRuled: false });
+  });
+});
+
+describe('the lots of paste on the trace', () => {
+  // One machine and nothing entered: 3 panels a machine, 15 behind it, 3 more before it. 21 panels may lie between printer and count.
+  const IN_LINE = 3 + 15 + 3;
+
+  function shift(): Story {
+    const story = begin();
+    tellPlant(story);
+    story.tell('jar.known', { jar: 'J2', paste: 'SP-1', lot: 'LP-2', expires: null, via: 'wedge' });
+    const on = (jar: string) =>
+      story.tell('jar.told', {
+        jar,
+        says: 'on',
+        from: new Date(startMs + 60_000).toISOString(),
+        line: 'L1',
+        lot: null,
+        via: 'typed',
+      });
+    on('J1');
+    story.tell('run.started', started('r1'));
+    story.tell('panels.counted', counted('r1', 100));
+    on('J2');
+    // One by one at first: a count of many at once may have been begun before the jar was changed.
+    story.tell('panels.counted', counted('r1', 1));
+    story.tell('panels.counted', counted('r1', 99));
+    return story;
+  }
+
+  test('answer which panels a lot of paste is on, and what may be either', () => {
+    const index = traceLog([...shift().entries].sort(compareEntries));
+    const [first] = tracePlaces(index, { lot: 'LP-1' });
+    const [second] = tracePlaces(index, { lot: 'LP-2' });
+    expect(first).toMatchObject({
+      slot: PASTE_SLOT,
+      reel: 'J1',
+      part: 'SP-1',
+      sure: { first: 1, last: 100 },
+      possible: { first: 1, last: 100 + IN_LINE },
+    });
+    expect(second).toMatchObject({
+      reel: 'J2',
+      sure: { first: 100 + IN_LINE + 1, last: 200 },
+      possible: { first: 101, last: 200 },
+    });
+  });
+
+  test('stand with the parts of a panel', () => {
+    const index = traceLog([...shift().entries].sort(compareEntries));
+    const lotsOf = (panel: string) =>
+      tracePanel(index, panel)
+        ?.slots.find(({ slot }) => slot === PASTE_SLOT)
+        ?.lots.map(({ lot, sure }) => [lot, sure]);
+    expect(lotsOf('100')).toEqual([['LP-1', true]]);
+    expect(lotsOf('110')).toEqual([
+      ['LP-1', false],
+      ['LP-2', false],
+    ]);
+    expect(lotsOf('150')).toEqual([['LP-2', true]]);
+  });
+
+  test('a jar is on one stencil, and goes on into the next run', () => {
+    const story = shift();
+    story.tell('run.ended', { run: 'r1', line: 'L1', panels: 200, note: '' });
+    story.tell('run.started', started('r2'));
+    story.tell('panels.counted', counted('r2', 10));
+    const index = traceLog([...story.entries].sort(compareEntries));
+    expect(index.state.stencils.get('L1')).toBe('J2');
+    expect(tracePlaces(index, { lot: 'LP-2', run: 'r2' })).toMatchObject([{ sure: { first: 1, last: 10 } }]);
+    expect(tracePlaces(index, { lot: 'LP-1', run: 'r2' })).toEqual([]);
+  });
+});

@@ -1,0 +1,103 @@
+// A second plant from the file of the first: what it tells folds to the same lines and rules, and names no person, reel or run.
+
+import { describe, expect, test } from 'vitest';
+import {
+  countPlantFile,
+  plantDrafts,
+  plantFileKinds,
+  plantFileText,
+  readPlantFile,
+} from '../../../shared/floor/plant-file.ts';
+import { beginStory, tellPlant, verified } from './story.ts';
+
+/** A plant at work: named, with people, a reel on the line and rules of its own. */
+function firstPlant() {
+  const story = beginStory();
+  tellPlant(story);
+  story.tell('plant.named', { name: 'Fell Works', zone: 'Europe/Berlin' });
+  story.tell('person.added', {
+    person: 'ana',
+    name: 'Ana Fell',
+    role: 'engineer',
+    badge: 'BADGE-77',
+    pinSet: 'p1',
+  });
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'REEL-4711' }));
+  story.tell('line.idle-ruled', { line: 'L1', minutes: 12 });
+  story.tell('supplier.approved', { supplierPart: 'KP-77', part: 'R-100' });
+  return story;
+}
+
+describe('the file of a plant', () => {
+  test('tells a second plant the same lines, rules and parts, and leaves the name to it', () => {
+    const first = firstPlant().floor();
+    const read = readPlantFile(plantFileText(first));
+    if (!read.ok) throw new Error(JSON.stringify(read.error));
+    expect(read.value.name).toBe('Fell Works');
+    const story = beginStory();
+    for (const { kind, payload } of read.value.drafts) story.tell(kind, payload as never);
+    const second = story.floor();
+    expect(second.lines).toEqual(first.lines);
+    expect(second.rules).toEqual(first.rules);
+    expect(second.calendars).toEqual(first.calendars);
+    expect(second.idles).toEqual(first.idles);
+    expect(second.approvedByHand).toEqual(first.approvedByHand);
+    expect(second.feederTypes).toEqual(first.feederTypes);
+    expect(second.plant.size).toBe(0);
+    expect([second.people.size, second.reels.size, second.setups.size, second.runs.size]).toEqual([
+      0, 0, 0, 0,
+    ]);
+    expect(countPlantFile(read.value)).toMatchObject({ lines: first.lines.size, parts: 1 });
+  });
+
+  test('names nobody and nothing of the floor', () => {
+    const text = plantFileText(firstPlant().floor());
+    for (const word of ['ana', 'Ana Fell', 'BADGE-77', 'REEL-4711', 'Brook'])
+      expect(text).not.toContain(`"${word}`);
+    for (const { kind } of plantDrafts(firstPlant().floor())) expect(plantFileKinds).toContain(kind);
+  });
+});
+
+describe('a file that is not right is told', () => {
+  const text = plantFileText(firstPlant().floor());
+  const changed = (
+    change: (file: { version: number; told: { kind: string; payload: Record<string, unknown> }[] }) => void,
+  ) => {
+    const file = JSON.parse(text);
+    change(file);
+    return readPlantFile(JSON.stringify(file));
+  };
+
+  test.each([
+    ['', 'not-json'],
+    [text.slice(0, -20), 'not-json'],
+    ['[]', 'not-a-plant'],
+    ['{"file":"other","told":[]}', 'not-a-plant'],
+    ['{"file":"reelward-plant","version":99,"name":null,"told":[]}', 'newer'],
+    ['{"file":"reelward-plant","version":1,"name":null,"told":[]}', 'no-lines'],
+  ])('%.20s… is %s', (bad, code) => {
+    expect(readPlantFile(bad)).toMatchObject({ ok: false, error: { code } });
+  });
+
+  test('an entry of another kind by its number and kind', () => {
+    const read = changed(({ told }) => {
+      told.splice(1, 0, { kind: 'person.added', payload: { person: 'eve' } });
+    });
+    expect(read).toEqual({ ok: false, error: { code: 'kind', at: 2, kind: 'person.added', where: '' } });
+  });
+
+  test('a damaged entry by its number, kind and place', () => {
+    const read = changed(({ told }) => {
+      const line = told.find(({ kind }) => kind === 'line.defined');
+      if (line) line.payload['zone'] = 7;
+    });
+    expect(read).toMatchObject({
+      ok: false,
+      error: { code: 'payload', kind: 'line.defined', where: 'zone' },
+    });
+  });
+
+  test('a byte order mark is passed over', () => {
+    expect(readPlantFile(`\ufeff${text}`).ok).toBe(true);
+  });
+});

@@ -1,0 +1,63 @@
+// The index of the shelf leaves out no label that a slot takes: against a look at every label, with any rules of comparison.
+
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { shelfIndex } from '../../../shared/floor/shelf-index.ts';
+import type { Reel } from '../../../shared/floor/state.ts';
+import { comparePartNumbers, comparisonKeys } from '../../../shared/labels/part-numbers.ts';
+
+const number = fc.string({ unit: fc.constantFrom('A', 'a', 'F', '-', ' ', 'T', 'R', '1'), maxLength: 6 });
+const rules = fc.record({
+  ignoreCase: fc.boolean(),
+  ignoreSpaces: fc.boolean(),
+  ignoreDashes: fc.boolean(),
+  packingSuffixes: fc.subarray(['-TR', 'TR', '-R', ' 1']),
+});
+const reelOf = (reel: string, part: string | null, supplierPart: string | null): Reel => ({
+  reel,
+  part,
+  supplierPart,
+  lot: null,
+  dateCode: null,
+  count: 1,
+  sd: 0,
+  basis: 'label',
+  at: null,
+});
+
+test('numbers that count as the same share a key', () => {
+  fc.assert(
+    fc.property(number, number, rules, (one, other, comparison) => {
+      if (comparePartNumbers(one, other, comparison) === null) return;
+      const keys = comparisonKeys(one, comparison);
+      expect(comparisonKeys(other, comparison).some((key) => keys.includes(key))).toBe(true);
+    }),
+    { numRuns: 3000 },
+  );
+});
+
+test('what is found is all that may be meant: labels of the part, and those with a maker’s number alone', () => {
+  const part = fc.option(number, { nil: null });
+  fc.assert(
+    fc.property(
+      fc.array(fc.tuple(part, part), { maxLength: 12 }),
+      number,
+      rules,
+      (labels, asked, comparison) => {
+        const reels = labels.map(([own, maker], at) => reelOf(`K-${at}`, own, maker));
+        const found = shelfIndex(reels, comparison)([asked]).flat();
+        const meant = reels.filter(
+          (reel) => reel.part === null || comparePartNumbers(asked, reel.part, comparison) !== null,
+        );
+        expect(meant.filter((reel) => !found.includes(reel))).toEqual([]);
+      },
+    ),
+    { numRuns: 500 },
+  );
+});
+
+test('a reel on the line is none of the shelf', () => {
+  const reel = { ...reelOf('K-1', 'A', null), at: { line: 'L1', slot: 'F-1' } };
+  const comparison = { ignoreCase: false, ignoreSpaces: false, ignoreDashes: false, packingSuffixes: [] };
+  expect(shelfIndex([reel], comparison)(['A'])).toEqual([]);
+});

@@ -1,0 +1,53 @@
+// A warning that nobody takes note of is told to leads elsewhere: only where its line runs, its tape still stands, and for as long.
+
+import { expect, test } from 'vitest';
+import { ESCALATE_MS, unanswered } from '../../../shared/outlook/unanswered.ts';
+import { beginStory, started, tellPlant, verified } from '../floor/story.ts';
+
+const due = '2026-03-02T06:10:00.000Z';
+
+/** A line that runs, with a reel on a slot for which a warning was raised. */
+function warned(level: 'soon' | 'due' | 'late') {
+  const story = beginStory();
+  tellPlant(story);
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1' }));
+  story.tell('run.started', started('r1'));
+  const [slot] = [...story.floor().slots.values()];
+  const need = slot?.tapes.at(-1)?.entry ?? '';
+  const raise = (next: 'soon' | 'due' | 'late') =>
+    story.tell('warning.raised', { line: 'L1', slot: 'M1-F-001', need, level: next, due });
+  raise(level);
+  const atMs = story.entries.at(-1)?.hlc.ms ?? 0;
+  const open = (afterMs: number) => unanswered(story.floor(), atMs + afterMs).map((each) => each.level);
+  return { story, need, raise, atMs, open };
+}
+
+test('waits for the people of the line first', () => {
+  const { open } = warned('due');
+  expect(open(ESCALATE_MS - 1)).toEqual([]);
+  expect(open(ESCALATE_MS)).toEqual(['due']);
+});
+
+test('does not tell others of one that only says to bring a reel', () => {
+  expect(warned('soon').open(10 * ESCALATE_MS)).toEqual([]);
+});
+
+test('is over once somebody goes, and begins anew where it becomes louder', () => {
+  const { story, need, raise, open } = warned('due');
+  story.tell('warning.acknowledged', { line: 'L1', slot: 'M1-F-001', need, level: 'due' });
+  expect(open(2 * ESCALATE_MS)).toEqual([]);
+  raise('late');
+  expect(open(2 * ESCALATE_MS)).toEqual(['late']);
+});
+
+test('is over once another reel is spliced on, whoever did it', () => {
+  const { story, open } = warned('late');
+  story.tell('reel.verified', { ...verified('M1-F-001', 'R-100', { reel: 'K2' }), act: 'splice' });
+  expect(open(2 * ESCALATE_MS)).toEqual([]);
+});
+
+test('asks nobody to hurry for a line that stands', () => {
+  const { story, open } = warned('late');
+  story.tell('run.stopped', { run: 'r1', line: 'L1', reason: 'other', note: '' });
+  expect(open(2 * ESCALATE_MS)).toEqual([]);
+});

@@ -1,0 +1,106 @@
+// What a run took: parts placed by the worked panels of a story, parts on scrapped panels, losses that a count showed. The sum over the reels of a
+// slot is panels times what a panel takes, wherever the joint lay.
+
+import { describe, expect, test } from 'vitest';
+import { compareEntries } from '../../../shared/log/order.ts';
+import { consumptionOf } from '../../../shared/trace/consumption.ts';
+import { traceLog } from '../../../shared/trace/stretches.ts';
+import { consumptionToCsv } from '../../../src/app/screens/log/consumption-csv.ts';
+import {
+  beginStory,
+  brookSetup,
+  counted,
+  type Story,
+  started,
+  tellPlant,
+  unloaded,
+  verified,
+} from '../floor/story.ts';
+
+const indexOf = (story: Story) => traceLog([...story.entries].sort(compareEntries));
+
+/** A run of 60 panels with no panel between machine and count: one slot spliced after the 40th, the other with one reel. */
+function tellShift(boardsPerPanel = 1): Story {
+  const story = beginStory();
+  tellPlant(story);
+  if (boardsPerPanel > 1) story.tell('setup.taken', { ...brookSetup, boardsPerPanel });
+  const machines = [{ machine: 'M1', least: 0, most: 0 }];
+  story.tell('line.panels-ruled', { line: 'L1', machines, missed: 0 });
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'LA', quantity: 100 }));
+  story.tell('reel.verified', verified('M1-R-003', 'R-100', { reel: 'K2', lot: 'LB', quantity: 5000 }));
+  story.tell('run.started', started('r1'));
+  story.tell('panels.counted', counted('r1', 40));
+  const splice = { act: 'splice', run: 'r1', reel: 'K3', lot: 'LB' } as const;
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', splice));
+  story.tell('panels.counted', counted('r1', 20));
+  return story;
+}
+
+describe('the consumption of a run', () => {
+  test('adds up to panels times what a panel takes, slot by slot, whichever reel of a splice had them', () => {
+    const rows = consumptionOf(indexOf(tellShift()));
+    const sum = (slot: string) =>
+      rows.filter((row) => row.slot === slot).reduce((parts, row) => parts + (row.parts ?? 0), 0);
+    expect(rows.every(({ kind }) => kind === 'placed')).toBe(true);
+    expect(sum('M1-F-001')).toBeCloseTo(60 * 2, 6);
+    expect(sum('M1-R-003')).toBeCloseTo(60 * 4, 6);
+    const [first, second] = rows.filter(({ slot }) => slot === 'M1-F-001');
+    expect([first?.reel, second?.reel]).toEqual(['K1', 'K3']);
+    // The old tape surely served the panels counted before the splice.
+    expect(first?.least).toBeGreaterThanOrEqual(40 * 2);
+    expect((first?.least ?? 0) <= (first?.parts ?? 0) && (first?.parts ?? 0) <= (first?.most ?? 0)).toBe(
+      true,
+    );
+  });
+
+  test('takes off boards that were skipped, and counts parts on scrapped panels beside', () => {
+    const story = tellShift(2);
+    story.tell('panels.counted', { ...counted('r1', 10), skipped: 5 });
+    story.tell('panels.scrapped', { run: 'r1', line: 'L1', panels: 3, serial: null, note: '', via: 'typed' });
+    const index = indexOf(story);
+    // Five of the twenty boards of which somebody said.
+    const share = 1 - 5 / 20;
+    const rows = consumptionOf(index);
+    const placed = rows.filter(({ kind, slot }) => kind === 'placed' && slot === 'M1-R-003');
+    expect(placed[0]?.parts).toBeCloseTo(70 * 4 * share, 6);
+    const scrapped = rows.find(({ kind, slot }) => kind === 'scrapped' && slot === 'M1-R-003');
+    expect(scrapped?.parts).toBeCloseTo(3 * 4 * share, 6);
+  });
+
+  test('tells what a counted reel lost in the run that was being built', () => {
+    const story = tellShift();
+    const count = { line: 'L1', slot: 'M1-R-003', reel: 'K2', part: 'R-100', lot: 'LB', panels: 60 };
+    story.tell('reel.counted', { ...count, quantity: 5000 - 60 * 4 - 12, sd: 0, basis: 'machine' });
+    const lost = consumptionOf(indexOf(story)).filter(({ kind }) => kind === 'lost');
+    expect(lost).toMatchObject([{ run: 'r1', slot: 'M1-R-003', part: 'R-100' }]);
+    expect(lost[0]?.parts).toBeCloseTo(12, 6);
+  });
+
+  test('is asked by line and time, and is a file with whole numbers and the run’s own figures', () => {
+    const story = tellShift();
+    story.tell('run.ended', { run: 'r1', line: 'L1', panels: 60, note: '' });
+    story.tell('reel.unloaded', unloaded('M1-F-001'));
+    const index = indexOf(story);
+    expect(consumptionOf(index, { line: 'L9' })).toEqual([]);
+    const startedMs = index.state.runs.get('r1')?.startedMs ?? 0;
+    expect(consumptionOf(index, { fromMs: startedMs + 1 })).toEqual([]);
+    const rows = consumptionOf(index, { line: 'L1', fromMs: startedMs });
+    const [header = '', ...lines] = consumptionToCsv(rows, index.state).slice(1).trim().split('\r\n');
+    expect(header.split(',').slice(8, 11)).toEqual(['"what"', '"slot"', '"part"']);
+    const line = lines.find((each) => each.includes('"M1-R-003"'))?.split(',') ?? [];
+    expect(line.slice(3, 15)).toEqual([
+      '"L1"',
+      '"Brae line 1"',
+      '"Brook"',
+      '60',
+      '0',
+      '"placed"',
+      '"M1-R-003"',
+      '"R-100"',
+      '"K2"',
+      '',
+      '"LB"',
+      '240',
+    ]);
+  });
+});

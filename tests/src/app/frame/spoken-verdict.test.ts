@@ -1,0 +1,36 @@
+// What is said aloud of a verdict: how it came out, where, and which slot is next.
+
+import { expect, test } from 'vitest';
+import type { ShownVerdict } from '../../../../src/app/desk/desk.ts';
+import { spokenCode, spokenVerdict } from '../../../../src/app/frame/spoken-verdict.ts';
+import { verdictWords } from '../../../../src/app/words/verdict.ts';
+import { say } from '../../../../src/app/words/words.ts';
+
+const shown = (change: Partial<ShownVerdict>): ShownVerdict =>
+  ({
+    act: 'load',
+    slot: 'M1-F-001',
+    verdict: 'accepted',
+    reasons: [],
+    next: 'M1-F-002',
+    ...change,
+  }) as ShownVerdict; // what is asked of it
+
+test('a code is read by its parts', () => {
+  expect(spokenCode('M1-F-001')).toBe('M1 F 001');
+  expect(spokenCode('B1.F/45')).toBe('B1 F 45');
+});
+
+test('a right reel, and the slot that is next', () => {
+  const words = say(verdictWords);
+  expect(spokenVerdict(shown({}))).toBe(`${words.accepted.load}. M1 F 001. ${words.nextIs('M1 F 002')}`);
+  expect(spokenVerdict(shown({ next: null }))).toContain(words.allLoaded);
+});
+
+test('a refusal says why first and sends nobody on', () => {
+  const refused = shown({
+    verdict: 'refused',
+    reasons: [{ code: 'wrong-part' } as ShownVerdict['reasons'][number]],
+  });
+  expect(spokenVerdict(refused)).toBe(`${say(verdictWords).reasons['wrong-part'].title}. M1 F 001`);
+});

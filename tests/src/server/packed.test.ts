@@ -1,0 +1,75 @@
+// What a row leaves out of an entry's text comes back to the last character: of texts as the server itself writes them, and of odd ones.
+
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { canonicalText } from '../../../shared/log/seal.ts';
+import { packedBody, wholeBody } from '../../../src/server/stores/packed.ts';
+import type { Checked } from '../../../src/server/stores/store.ts';
+import { makeChain, toChecked } from '../../contract/entries.ts';
+
+const back = (entry: Checked, body = packedBody(entry)): string => {
+  const { tablet, epoch, seq, kind, hlc, atMs } = entry;
+  return wholeBody({ tablet, epoch, seq, kind, hlc_ms: hlc.ms, hlc_n: hlc.n, at_ms: atMs, body });
+};
+const [first, second] = makeChain({ tablet: 'link-0123456789ab', epoch: 'e0123456789abcde', count: 2 });
+const checked = (change: object): Checked => {
+  const { hash: _, sig: __, ...draft } = { ...second, ...change } as NonNullable<typeof second>;
+  return toChecked({ ...draft, hash: '', sig: null }, { body: canonicalText({ ...draft }) });
+};
+
+describe('a kept text', () => {
+  test('is less than half as long as the whole, and comes back', () => {
+    for (const entry of [first, second]) {
+      if (!entry) throw new Error('made above');
+      const one = toChecked(entry);
+      expect(packedBody(one).length).toBeLessThan(one.body.length / 2);
+      expect(packedBody(one)).not.toContain(entry.prev);
+      expect(back(one)).toBe(one.body);
+    }
+  });
+
+  test('comes back whatever its fields say', () => {
+    const text = fc.oneof(
+      fc.string(),
+      fc.string({ unit: 'binary' }),
+      fc.constantFrom('","seq":', ',"who":', '\n', '{'),
+    );
+    fc.assert(
+      fc.property(
+        fc.record({
+          tablet: text,
+          epoch: text,
+          kind: text,
+          who: fc.oneof(fc.constant(null), text),
+          seq: fc.nat(),
+          hlc: fc.record({ ms: fc.nat(), n: fc.nat() }),
+          at: fc.oneof(
+            fc.date({ noInvalidDate: true }).map((date) => date.toISOString()),
+            fc.constantFrom('2026-03-02T07:00:00+01:00', '2026-03-02T06:00:00Z', '2026-03-02T06:00:00.5Z'),
+          ),
+          prev: fc.oneof(fc.constant('0'.repeat(64)), fc.constant('aB'.repeat(32)), text),
+          v: fc.constantFrom(1, 2),
+          payload: fc.record({ a: text, b: fc.jsonValue() }),
+        }),
+        (change) => {
+          const entry = checked(change);
+          expect(back(entry)).toBe(entry.body);
+        },
+      ),
+    );
+  });
+
+  test('that is long stays as it is; a row of before is read as it was written', () => {
+    const long = checked({ payload: { text: 'x'.repeat(3_000) } });
+    expect(packedBody(long)).toBe(long.body);
+    const short = checked({ payload: { text: 'x' } });
+    expect(back(short, short.body)).toBe(short.body);
+  });
+
+  test('that somebody changed in the database is not what was sealed', () => {
+    const entry = checked({ payload: { total: 41 } });
+    expect(back(entry, packedBody(entry).replace('41', '42'))).not.toBe(entry.body);
+    expect(back({ ...entry, seq: 9 }, packedBody(entry))).not.toBe(entry.body);
+    expect(back(entry, 'nothing of the kind')).not.toBe(entry.body);
+  });
+});

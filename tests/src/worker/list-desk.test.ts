@@ -1,0 +1,86 @@
+// Lists as the worker reads them: text or workbook, the sheet of a workbook that reads most like one, columns corrected once.
+
+import readXlsxFile from 'read-excel-file/universal';
+import { expect, test } from 'vitest';
+import writeXlsxFile from 'write-excel-file/node';
+import { columnsToMap, mapToKept } from '../../../shared/sheet/choice.ts';
+import { readList } from '../../../src/worker/list-desk.ts';
+import type { ListRequest } from '../../../src/worker/list-protocol.ts';
+
+const tools = {
+  decode: (bytes: Uint8Array, encoding: string) => {
+    try {
+      return new TextDecoder(encoding, { fatal: true }).decode(bytes);
+    } catch {
+      return null; // not of this encoding
+    }
+  },
+  readWorkbook: readXlsxFile,
+};
+
+async function ask(content: Blob | string, more: Partial<ListRequest> = {}) {
+  const source = { number: 1, name: 'list', content };
+  return readList({ list: 'parts', source, columns: null, remembered: {}, page: null, ...more }, tools);
+}
+
+async function read(content: Blob | string, more: Partial<ListRequest> = {}) {
+  const reply = await ask(content, more);
+  if (reply.kind === 'refused') throw new Error(reply.fault);
+  return reply.summary;
+}
+
+const cells = (rows: readonly (readonly (string | number)[])[]) =>
+  rows.map((row) => row.map((value) => ({ value })));
+
+test('a workbook: the sheet that reads like a list of parts, its per cent and its numbers', async () => {
+  const bytes = await writeXlsxFile([
+    { sheet: 'Notes', data: cells([['Nothing of that kind'], [1]]) },
+    {
+      sheet: 'Parts',
+      data: cells([
+        ['Part number', 'Value', 'Tolerance', 'Package', 'Tape width', 'Pitch'],
+        ['R-1', '4.7 kΩ', 0.01, '0402', 8, 2],
+      ]),
+    },
+  ]).toBuffer();
+  const summary = await read(new Blob([new Uint8Array(bytes)]));
+  expect(summary.pages).toEqual(['Notes', 'Parts']);
+  expect(summary.page).toBe(1);
+  expect(summary.parts[0]?.part).toMatchObject({
+    part: 'R-1',
+    value: '4.7 kΩ',
+    tolerance: '1 %',
+    tapeWidthMm: 8,
+    pitchMm: 2,
+  });
+});
+
+test('a choice of columns is found again by the header, and by its kind of list alone', async () => {
+  const text = 'Ours;Case\nR-1;0402';
+  const first = await read(text);
+  expect(first.problems.map(({ code }) => code)).toContain('columnMissing');
+  const columns = columnsToMap(
+    first.columns.map((column) => (column.header === 'Ours' ? { ...column, field: 'part' } : column)),
+    first.fields,
+  );
+  const chosen = await read(text, { columns });
+  expect(chosen.parts).toHaveLength(1);
+  const remembered = { [first.key]: mapToKept(columns) };
+  const again = await read('Ours;Case\nR-2;0603', { remembered });
+  expect(again.isRemembered).toBe(true);
+  expect(again.parts[0]?.part).toMatchObject({ part: 'R-2', package: '0603' });
+  expect((await read(text, { remembered, list: 'counts' })).isRemembered).toBe(false);
+});
+
+test('counted reels out of a counter’s own columns', async () => {
+  const summary = await read('Time;Barcode;Counted parts\n10:00;K-1;4987', { list: 'counts' });
+  expect(summary.counts).toEqual([{ row: 2, reel: 'K-1', count: 4987, part: '', lot: '' }]);
+});
+
+test.each([
+  ['', 'empty'],
+  [' \n ', 'blank'],
+  ['<?xml version="1.0"?><note/>', 'other-xml'],
+])('what is no list is refused: %j', async (text, fault) => {
+  expect(await ask(text)).toEqual({ kind: 'refused', fault });
+});
