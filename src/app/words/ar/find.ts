@@ -4,7 +4,7 @@ import { sentence } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
   open: 'البحث بالكاميرا',
-  sweep: 'الجولة بالكاميرا',
+  sweep: 'فحص الخط بالكاميرا',
   title: 'البحث عن البكرات',
   help: 'حرّك الجهاز ببطء على طول الملصقات.',
   sweepHelp: 'أبقِ ملصق الموضع وملصق بكرته في الصورة.',
@@ -22,6 +22,6 @@ export const words: Sentences<typeof english> = {
   check: 'تحقّق من هذا الموضع',
   times: (count) => sentence`${count} × في الصورة`,
   kept: (count) => sentence`البكرات التي شوهدت: ${count}. هي في السجل.`,
-  notKept: 'ما شوهد ليس في السجل. سجّل الدخول أولاً.',
+  notKept: 'ما شوهد ليس في السجل. سجّل الدخول أولًا.',
   barred: 'لا تستخدم',
 };

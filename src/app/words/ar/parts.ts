@@ -4,6 +4,7 @@ import { counted, countedAfter, sentence } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
   tabs: {
+    list: 'قائمة القطع',
     approved: 'القطع المعتمدة',
     feeders: 'المغذيات',
     types: 'أنواع المغذيات',

@@ -216,6 +216,14 @@ const ar: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   sheetPartDiffers: (f) =>
     sentence`المرجع ${f['designator']}: القطعة ${f['found']} في هذا السطر، و${f['wanted']} في ملف الوضع أو القائمة. راجع أيهما الصحيح.`,
   sheetDesignatorTwice: (f) => sentence`المرجع ${f['designator']} في السطر ${f['first']} من قبل. يُعدّ هناك.`,
+  listPartEmpty: () => 'لا رقم قطعة في السطر، لكن خلايا أخرى مملوءة. املأه.',
+  listPackingUnknown: (f) =>
+    sentence`«${f['found']}» ليس شريطًا ولا شريطًا مقصوصًا ولا صينية ولا أنبوبًا ولا سائبًا، فيُترك. صحّحه.`,
+  listAgeUnreadable: (f) =>
+    sentence`حد العمر «${f['found']}» ليس عددًا من الأشهر، فيُترك. اكتب 24 أو \u20662 years\u2069.`,
+  listReelEmpty: () => 'لا معرّف بكرة في السطر، فيُترك. املأه.',
+  listReelTwice: (f) => sentence`البكرة ${f['found']} في السطر ${f['first']} من قبل. يُعتمد آخر عدد لها.`,
+  listCountUnreadable: (f) => sentence`العدد «${f['found']}» ليس عددًا صحيحًا من القطع، فيُترك السطر. صحّحه.`,
 };
 
 export const words: Sentences<typeof english> = { say: (problem) => ar[problem.code](problem.facts) };
