@@ -60,7 +60,7 @@ interface SettledPart {
 }
 
 /** What is settled before any search: what a person said, what stands, what other setups have. */
-export function settle(question: ProposalQuestion, places: LinePlaces) {
+export function settleFirst(question: ProposalQuestion, places: LinePlaces) {
   const settled = new Map<string, SettledPart>();
   const take = (wanted: WantedPart, slot: string, isSaid = false) => {
     const keys = takenKeys(places, slot, wanted.width);
@@ -86,7 +86,7 @@ export function settle(question: ProposalQuestion, places: LinePlaces) {
   return settled;
 }
 
-type Settled = ReturnType<typeof settle>;
+type Settled = ReturnType<typeof settleFirst>;
 
 /** Feeders that rather stay where they are: those that stand and another setup wants, then what other setups want, then the rest. */
 export function keepOut(question: ProposalQuestion, places: LinePlaces, settled: Settled) {
@@ -302,7 +302,7 @@ function positionsOfKind({ line }: LinePlaces, isOnTray: boolean): readonly stri
 export function proposeSlots(question: ProposalQuestion): readonly ProposedPart[] {
   const texts = [...question.standing, ...question.elsewhere].map(({ slot }) => slot);
   const places = linePlaces(question.line, texts);
-  const settled = settle(question, places);
+  const settled = settleFirst(question, places);
   const out = keepOut(question, places, settled);
   const banks = question.line.machines.flatMap((machine) => machine.banks);
   const hasTrays = banks.some(({ holds, positions }) => holds === 'trays' && positions > 0);

@@ -13,7 +13,7 @@ import {
   type ProposalQuestion,
   type ProposedPart,
   proposeSlots,
-  settle,
+  settleFirst,
   type WantedPart,
 } from './propose.ts';
 
@@ -55,7 +55,7 @@ function searchedOver(place: Place, boards: BoardParts, first: Answer): Answer |
     place.line,
     [...standing, ...elsewhere].map(({ slot }) => slot),
   );
-  const settled = settle(question, places);
+  const settled = settleFirst(question, places);
   const still = new Set(
     all.flatMap(({ part, isOnTray }) =>
       isOnTray === true || settled.get(keyOf(part))?.isFixed === true ? [keyOf(part)] : [],

@@ -3,13 +3,10 @@
 
 import { isFullAddress } from '../floor/address.ts';
 import { siteRules } from '../floor/fold-labels.ts';
-import { cameWithoutId } from '../floor/fold-print.ts';
-import { isSameLabel } from '../floor/holds.ts';
-import { slotPhase } from '../floor/progress.ts';
 import { type Recognised, recognise } from '../floor/recognise.ts';
 import { hasOwnId } from '../floor/reel-id.ts';
 import { type FloorState, type ReadyFeeder, slotKey } from '../floor/state.ts';
-import type { Source, VerifyAct } from '../floor/vocabulary.ts';
+import type { Source } from '../floor/vocabulary.ts';
 import { parseLabel } from '../labels/label.ts';
 import { readPackageId } from '../labels/package-id.ts';
 import { joinPortions } from '../labels/portions.ts';
@@ -29,6 +26,7 @@ import {
   takeKnown,
 } from './model.ts';
 import { arePieces, joinPieces } from './pieces.ts';
+import { comesOut, isOnSlot, readsAsRunning, runsOn } from './runs-already.ts';
 
 /**
  * Puts a scan on the desk. Every code of the scan is looked at; what the plant knows goes first, the rest is one label. Where a
@@ -273,16 +271,6 @@ export function answerCameBefore(desk: Desk, isSame: boolean): Desk {
   return { ...desk, question: null, reel: isSame ? { ...reel, ...counted } : { ...reel, isFresh: true } };
 }
 
-/**
- * The slot that a reel runs on and would be spliced on, null where there is none. Only by the reel's own id: a new reel without
- * one may carry the part and lot of the reel before it.
- */
-function runsOn(reel: ReelInHand, desk: Desk, view: DeskView): string | null {
-  const at = reel.reel === null ? null : (view.floor.reels.get(reel.reel)?.at ?? null);
-  if (desk.mode !== 'work' || at === null || at.line !== view.line || comesOut(at.slot, view)) return null;
-  return isMore(deskAct({ ...desk, slot: at.slot }, view)) && isOnSlot(reel, at.slot, view) ? at.slot : null;
-}
-
 /** A person says whether the label in hand is of the reel that runs there, or of a second reel with the same label. */
 export function answerRunsHere(desk: Desk, isSecond: boolean): Desk {
   const { question } = desk;
@@ -291,48 +279,6 @@ export function answerRunsHere(desk: Desk, isSecond: boolean): Desk {
   return isSecond
     ? { ...next, reel: { ...question.reel, isSecond: true } }
     : { ...next, atSlot: true, oldSeen: true };
-}
-
-/**
- * True where the label, without an id, reads like that of a tape that runs on the slot: same part, lot and date code, and no other
- * quantity than the tape's own label had.
- */
-function readsAsRunning(reel: ReelInHand, desk: Desk, view: DeskView): boolean {
-  if (desk.slot === null || reel.reel !== null || reel.isSecond || !isMore(deskAct(desk, view))) return false;
-  const loaded = view.floor.slots.get(slotKey(view.line, desk.slot))?.tapes ?? [];
-  return loaded.some((tape) => {
-    const isOther =
-      tape.basis === 'label' &&
-      tape.count !== null &&
-      reel.labelQuantity !== null &&
-      tape.count !== reel.labelQuantity;
-    return !isOther && cameWithoutId(view.floor, tape.reel) && isSameLabel({ ...tape, reel: null }, reel);
-  });
-}
-
-/** True for an act that brings more to a slot on which something stands. */
-function isMore(act: VerifyAct): boolean {
-  return act === 'splice' || act === 'exchange' || act === 'refill';
-}
-
-/** True where a changeover is open and the slot carries what the next product does not want there. */
-function comesOut(slot: string, view: DeskView): boolean {
-  if (!view.floor.changing.has(view.line) || !view.floor.slots.has(slotKey(view.line, slot))) return false;
-  const phase = slotPhase(view.floor, view.line, slot);
-  return phase === null || phase === 'other';
-}
-
-/** True where the label is of a reel that the log has on the slot; without an id, part and lot decide. */
-function isOnSlot(reel: ReelInHand, slot: string, view: DeskView): boolean {
-  const loaded = view.floor.slots.get(slotKey(view.line, slot))?.tapes ?? [];
-  return loaded.some(
-    (tape) =>
-      (reel.reel !== null && tape.reel === reel.reel) ||
-      ((!hasOwnId(tape.reel) || (reel.reel === null && view.floor.named.has(tape.reel))) &&
-        (tape.part === reel.part ||
-          (tape.supplierPart !== null && tape.supplierPart === reel.supplierPart)) &&
-        (reel.lot === null || tape.lot === null || reel.lot === tape.lot)),
-  );
 }
 
 /** Codes that no list knows and that are no label: what was scanned stays on the desk, and the code is told. */

@@ -213,15 +213,15 @@ export interface Conflict {
 }
 
 /** Who took note of a warning, and how loud it was then. */
-export interface Acknowledgement {
+export type Acknowledgement = {
   readonly level: WarningLevel;
   readonly by: string | null;
   readonly atMs: number;
-}
+};
 
 /** The floor as the log says. */
 export interface FloorState extends PanelState, RightsState, StationState, StoreState, FeederState {
-  /** `THE_PLANT` -> its name and zone; empty where nobody named it. */
+  /** Empty where nobody named it. */
   readonly plant: Map<string, PlantName>;
   readonly tablets: Map<string, Tablet>;
   readonly people: Map<string, Person>;
@@ -384,9 +384,7 @@ export function copyState(state: FloorState): FloorState {
 }
 
 /** Where a slot stands in the maps: `line/slot`. */
-export function slotKey(line: string, slot: string): string {
-  return `${line}/${slot}`;
-}
+export const slotKey = (line: string, slot: string): string => `${line}/${slot}`;
 
 /** Where a warning's need stands in the maps. */
 export function needKey(line: string, slot: string, need: string): string {

@@ -27,23 +27,7 @@ export function createSyncLog(store: Store): SyncLog {
     return (hole < 0 ? rows : rows.slice(0, hole)).map((row) => row.entry);
   };
   const log: SyncLog = {
-    heads: async () => {
-      const heads: Head[] = [];
-      // From chain to chain: two look-ups each, however long the chains are.
-      let from: unknown[] = [Dexie.minKey];
-      for (;;) {
-        const first = await entries.where('[tablet+epoch+seq]').above(from).first();
-        if (!first) return heads;
-        const end = [first.tablet, first.epoch, Dexie.maxKey];
-        const last = await entries
-          .where('[tablet+epoch+seq]')
-          .between([first.tablet, first.epoch, 0], end)
-          .last();
-        if (last)
-          heads.push({ tablet: last.tablet, epoch: last.epoch, seq: last.seq, hash: last.entry.hash });
-        from = end;
-      }
-    },
+    heads: () => headsOf(entries),
     entriesAfter,
     records: recordPort(store.cache, store.identity, entriesAfter),
     takeIn: store.takeIn,
@@ -95,6 +79,23 @@ export function createSyncLog(store: Store): SyncLog {
     },
   };
   return log;
+}
+
+/** The end of each chain, from chain to chain: two look-ups each, however long the chains are. */
+async function headsOf(entries: Store['log']['entries']): Promise<Head[]> {
+  const heads: Head[] = [];
+  let from: unknown[] = [Dexie.minKey];
+  for (;;) {
+    const first = await entries.where('[tablet+epoch+seq]').above(from).first();
+    if (!first) return heads;
+    const end = [first.tablet, first.epoch, Dexie.maxKey];
+    const last = await entries
+      .where('[tablet+epoch+seq]')
+      .between([first.tablet, first.epoch, 0], end)
+      .last();
+    if (last) heads.push({ tablet: last.tablet, epoch: last.epoch, seq: last.seq, hash: last.entry.hash });
+    from = end;
+  }
 }
 
 /** Pictures of labels, for the server to keep. */

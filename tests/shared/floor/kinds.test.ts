@@ -52,6 +52,7 @@ describe('readFloorEntry()', () => {
       'reel.unloaded.sd',
       'panels.counted.skipped',
       'person.added.pin',
+      'person.added.badge',
     ];
     for (const kind of entryKinds) {
       const good = payloadExamples[kind] as Record<string, unknown>; // any payload is an object

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { FloorState } from '../../../shared/floor/state.ts';
 import { comparePartNumbers, type PartComparison } from '../../../shared/labels/part-numbers.ts';
-import { type ReasonCode, reasonCodes, reasonVerdicts, verdictOf } from '../../../shared/verdict/reasons.ts';
+import { type ReasonCode, reasonCodes, reasonVerdicts } from '../../../shared/verdict/reasons.ts';
 import { slotsWanting, type VerifyQuestion, verifyReel } from '../../../shared/verdict/verify.ts';
 import {
   beginStory,
@@ -691,15 +691,4 @@ test('`slotsWanting()` names slots that want or take a part, in walking order', 
   expect(slotsWanting(floor, 'brook-top-a', 'C-201')).toEqual(['M1-F-002']);
   expect(slotsWanting(floor, 'brook-top-a', 'X-1')).toEqual([]);
   expect(slotsWanting(floor, 'none', 'R-100')).toEqual([]);
-});
-
-test('`verdictOf()` lets a refusal win over a hold, a hold over an acceptance', () => {
-  expect(verdictOf([])).toBe('accepted');
-  for (const one of reasonCodes) {
-    for (const two of reasonCodes) {
-      const each = [reasonVerdicts[one], reasonVerdicts[two]];
-      const wanted = each.includes('refused') ? 'refused' : each.includes('held') ? 'held' : 'accepted';
-      expect(verdictOf([{ code: one }, { code: two }])).toBe(wanted);
-    }
-  }
 });

@@ -58,6 +58,8 @@ test('limits are what older tablets send and older servers take', () => {
     pinRounds: 600_000,
     pinLockMs: 15 * minute,
     snapshotEvery: 5000,
+    pictureBytes: 25_000,
+    pictureDays: 3650,
   });
 });
 

@@ -15,7 +15,7 @@ const hashes: Readonly<Record<number, string>> = {
   4: 'b27e6dfdffbce4dcd6e646cdedda3ba53e1506746b13b930d2c5c91b8e447058',
   5: 'a12f2907b850f12f2e2e80305d6c65c4f7eb933296559bfb5a7c40cee51fed74',
   6: 'da4e8c6c94a4ca463478efa50bbb68735fa63127ec053d6d1c234d2386f41c02',
-  7: '86d06a6b3280323b1e360be84c8313c1401c503540779237568d90dd9840b953',
+  7: 'b98d1044a54ce7ac0c0b08d63013089797ba17599d6ff6fa4ecdc3f5f413b0f1',
 };
 
 function messagesHash(): string {
