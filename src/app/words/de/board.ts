@@ -113,6 +113,7 @@ export const words: Sentences<typeof english> = {
   widthFrom: {
     said: 'Von Ihnen angegeben.',
     setup: 'Aus der neuesten Rüstung mit diesem Bauteil.',
+    list: 'Aus der Bauteilliste.',
     usual: 'Üblich für sein Gehäuse. Zählt nur für den Raum; Feeder werden nicht dagegen geprüft.',
     none: 'Sein Feeder zählt als eine Position, bis Sie mehr angeben.',
   },

@@ -117,6 +117,7 @@ export const words: Sentences<typeof english> = {
   widthFrom: {
     said: 'Indiquée par vous.',
     setup: 'Du plan le plus récent avec ce composant.',
+    list: 'De la liste des composants.',
     usual:
       'Usuelle pour son boîtier. Compte pour la place seulement ; les feeders ne sont pas vérifiés dessus.',
     none: 'Son feeder compte pour une position tant que vous n’en dites pas plus.',

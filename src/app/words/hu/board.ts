@@ -100,6 +100,7 @@ export const words: Sentences<typeof english> = {
   widthFrom: {
     said: 'Ön adta meg.',
     setup: 'A legújabb setupból, amelyben ez az alkatrész szerepel.',
+    list: 'Az alkatrészlistából.',
     usual: 'A tokjához szokásos. Csak a férőhelyhez számít; a feederek ellenőrzéséhez nem.',
     none: 'A feedere egy férőhelynek számít, amíg többet nem ad meg.',
   },

@@ -27,7 +27,7 @@ export const words: Sentences<typeof english> = {
   changesSome: (count) => `${count} átállás.`,
   changesNone: 'Nem volt átállás.',
   notReleased: 'nincs kiadva',
-  feeders: 'Melyik adagoló veszít alkatrészt?',
+  feeders: 'Melyik feeder veszít alkatrészt?',
   feedersSome: (lost, picks) => `${picks} felvett alkatrészből ${lost} elveszett.`,
   feedersNone: 'Levett tekercset nem számoltak meg.',
   share: (share, before) => `${share}, előtte ${before}`,
