@@ -28,7 +28,7 @@ export const words: Sentences<typeof english> = {
   changesNone: 'Nem volt átállás.',
   notReleased: 'nincs kiadva',
   feeders: 'Melyik feeder veszít alkatrészt?',
-  feedersSome: (lost, picks) => `${picks} felvett alkatrészből ${lost} elveszett.`,
+  feedersSome: (lost, picks) => `${picks} felszedett alkatrészből ${lost} elveszett.`,
   feedersNone: 'Levett tekercset nem számoltak meg.',
   share: (share, before) => `${share}, előtte ${before}`,
   reasons: 'Miért utasítottak el vagy tartottak vissza tekercset?',
