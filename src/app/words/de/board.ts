@@ -113,8 +113,9 @@ export const words: Sentences<typeof english> = {
   widthFrom: {
     said: 'Von Ihnen angegeben.',
     setup: 'Aus der neuesten Rüstung mit diesem Bauteil.',
+    list: 'Aus der Bauteilliste.',
     usual: 'Üblich für sein Gehäuse. Zählt nur für den Raum; Feeder werden nicht dagegen geprüft.',
-    none: 'Sein Feeder zählt als eine Position, bis Sie mehr angeben.',
+    none: 'Sein Feeder zählt als eine Position, bis Sie die Breite eingeben.',
   },
   widthsUnknown: (count) =>
     `${plural(count, '1 Bauteil hat', `${count} Bauteile haben`)} keine bekannte Gurtbreite. Jeder Feeder zählt als eine Position: Tippen Sie auf das Bauteil und geben Sie an, wie breit sein Gurt ist.`,

@@ -118,7 +118,7 @@ export const words: Sentences<typeof english> = {
     unknown: 'Niemand hat gesagt, dass sie zusammengehören.',
     act: 'Laden Sie an der Maschine das richtige Programm, oder wählen Sie hier die richtige Rüstung.',
     told: (clock) => `Gemeldet ${clock}.`,
-    right: 'Es ist das richtige Programm',
+    right: 'Dieses Programm bestätigen',
     known: (recipe, wanted) => `„${recipe}“ baut ab jetzt ${wanted}.`,
     sides: { top: 'oben', bottom: 'unten' },
   },

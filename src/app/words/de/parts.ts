@@ -3,6 +3,7 @@ import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   tabs: {
+    list: 'Bauteilliste',
     approved: 'Freigegebene Teile',
     feeders: 'Feeder',
     types: 'Feedertypen',

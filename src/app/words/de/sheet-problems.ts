@@ -234,6 +234,16 @@ const de: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `Referenz ${f['designator']}: ${f['found']} in dieser Zeile, ${f['wanted']} in der Bestückdatei oder der Stückliste. Prüfen Sie, was stimmt.`,
   sheetDesignatorTwice: (f) =>
     `Referenz ${f['designator']} steht schon in Zeile ${f['first']}. Sie zählt dort.`,
+  listPartEmpty: () =>
+    'Die Zeile hat keine Teilenummer, aber andere Zellen sind gefüllt. Tragen Sie sie ein.',
+  listPackingUnknown: (f) =>
+    `„${f['found']}“ ist weder Gurt, Gurtstück, Tray, Stange noch Schüttgut und wird weggelassen. Berichtigen Sie es.`,
+  listAgeUnreadable: (f) =>
+    `Die Altersgrenze „${f['found']}“ ist keine Zahl von Monaten und wird weggelassen. Schreiben Sie 24 oder 2 Jahre.`,
+  listReelEmpty: () => 'Die Zeile hat keine Rollen-ID und wird weggelassen. Tragen Sie sie ein.',
+  listReelTwice: (f) => `Rolle ${f['found']} steht schon in Zeile ${f['first']}. Ihre letzte Zahl gilt.`,
+  listCountUnreadable: (f) =>
+    `Die Zahl „${f['found']}“ ist keine ganze Zahl von Bauteilen; die Zeile wird weggelassen. Berichtigen Sie sie.`,
 };
 
 export const words: Sentences<typeof english> = { say: (problem) => de[problem.code](problem.facts) };

@@ -29,7 +29,7 @@ export const words: Sentences<typeof english> = {
   changesNone: 'Keine Umrüstung.',
   notReleased: 'nicht freigegeben',
   feeders: 'Welche Feeder verlieren Bauteile?',
-  feedersSome: (lost, picks) => `Verloren: ${lost} von ${picks} Bauteilen.`,
+  feedersSome: (lost, picks) => `Verloren: ${lost} von ${picks} abgeholten Bauteilen.`,
   feedersNone: 'Keine Rolle wurde beim Abnehmen gezählt.',
   share: (share, before) => `${share}, vorher ${before}`,
   reasons: 'Warum wurden Rollen abgelehnt oder angehalten?',

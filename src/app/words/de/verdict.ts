@@ -90,7 +90,7 @@ const reasonsDe: ReasonWords = {
     act: 'Prüfen Sie den Code des Feeders, oder rüsten Sie dort zuerst ab.',
   },
   'feeder-aside': {
-    title: 'Feeder ist ausgesondert',
+    title: 'Feeder ist beiseitegelegt',
     say: (f) => `Feeder ${f['feeder']} darf nicht verwendet werden: ${f['why']}.`,
     act: 'Nehmen Sie einen anderen Feeder. Nach der Wartung tragen Sie sie beim Feeder ein.',
   },

@@ -117,9 +117,10 @@ export const words: Sentences<typeof english> = {
   widthFrom: {
     said: 'Indiquée par vous.',
     setup: 'Du plan le plus récent avec ce composant.',
+    list: 'De la liste des composants.',
     usual:
       'Usuelle pour son boîtier. Compte pour la place seulement ; les feeders ne sont pas vérifiés dessus.',
-    none: 'Son feeder compte pour une position tant que vous n’en dites pas plus.',
+    none: 'Son feeder compte pour une position tant que vous ne saisissez pas la largeur.',
   },
   widthsUnknown: (count) =>
     `${plural(count, `${count} composant n’a pas`, `${count} composants n’ont pas`)} de largeur de bande connue. Chaque feeder compte pour une position : touchez le composant et dites la largeur de sa bande.`,

@@ -122,7 +122,7 @@ export const words: Sentences<typeof english> = {
     unknown: 'Personne n’a dit qu’ils vont ensemble.',
     act: 'Chargez le bon programme à la machine, ou choisissez ici le bon plan.',
     told: (clock) => `Signalé ${clock}.`,
-    right: 'C’est le bon programme',
+    right: 'Confirmer ce programme',
     known: (recipe, wanted) => `« ${recipe} » fabrique désormais ${wanted}.`,
     sides: { top: 'dessus', bottom: 'dessous' },
   },

@@ -3,6 +3,7 @@ import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   tabs: {
+    list: 'Liste des composants',
     approved: 'Références approuvées',
     feeders: 'Feeders',
     types: 'Types de feeder',

@@ -238,6 +238,17 @@ const fr: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `Repère ${f['designator']} : ${f['found']} dans cette rangée, ${f['wanted']} dans le fichier de placement ou la nomenclature. Vérifiez ce qui est juste.`,
   sheetDesignatorTwice: (f) =>
     `Le repère ${f['designator']} est déjà à la rangée ${f['first']}. Il compte là.`,
+  listPartEmpty: () =>
+    'La rangée n’a pas de référence interne, mais d’autres cellules sont remplies. Complétez-la.',
+  listPackingUnknown: (f) =>
+    `« ${f['found']} » n’est ni bande, ni bande coupée, ni plateau, ni tube, ni vrac ; c’est omis. Corrigez-le.`,
+  listAgeUnreadable: (f) =>
+    `La limite d’âge « ${f['found']} » n’est pas un nombre de mois ; elle est omise. Écrivez 24 ou 2 ans.`,
+  listReelEmpty: () => 'La rangée n’a pas d’identifiant de bobine ; elle est omise. Complétez-la.',
+  listReelTwice: (f) =>
+    `La bobine ${f['found']} est déjà à la rangée ${f['first']}. Son dernier compte vaut.`,
+  listCountUnreadable: (f) =>
+    `Le compte « ${f['found']} » n’est pas un nombre entier de composants ; la rangée est omise. Corrigez-le.`,
 };
 
 export const words: Sentences<typeof english> = { say: (problem) => fr[problem.code](problem.facts) };

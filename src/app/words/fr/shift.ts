@@ -29,7 +29,7 @@ export const words: Sentences<typeof english> = {
   changesNone: 'Aucun changement.',
   notReleased: 'non libéré',
   feeders: 'Quels feeders perdent des composants ?',
-  feedersSome: (lost, picks) => `Composants perdus : ${lost} sur ${picks}.`,
+  feedersSome: (lost, picks) => `Composants perdus : ${lost} sur ${picks} pris.`,
   feedersNone: 'Aucune bobine n’a été comptée au retrait.',
   share: (share, before) => `${share}, avant ${before}`,
   reasons: 'Pourquoi des bobines ont-elles été refusées ou retenues ?',

@@ -91,9 +91,9 @@ const reasonsFr: ReasonWords = {
     act: 'Vérifiez le code du feeder, ou déchargez-le d’abord là-bas.',
   },
   'feeder-aside': {
-    title: 'Chargeur mis de côté',
-    say: (f) => `Le chargeur ${f['feeder']} ne doit pas servir : ${f['why']}.`,
-    act: 'Prenez un autre chargeur. Après l’entretien, notez-le au chargeur.',
+    title: 'Feeder mis de côté',
+    say: (f) => `Le feeder ${f['feeder']} ne doit pas servir : ${f['why']}.`,
+    act: 'Prenez un autre feeder. Après l’entretien, notez-le au feeder.',
   },
   'feeder-lanes': {
     title: 'Plus de voie libre sur le feeder',

@@ -100,8 +100,9 @@ export const words: Sentences<typeof english> = {
   widthFrom: {
     said: 'Ön adta meg.',
     setup: 'A legújabb setupból, amelyben ez az alkatrész szerepel.',
+    list: 'Az alkatrészlistából.',
     usual: 'A tokjához szokásos. Csak a férőhelyhez számít; a feederek ellenőrzéséhez nem.',
-    none: 'A feedere egy férőhelynek számít, amíg többet nem ad meg.',
+    none: 'A feedere egy férőhelynek számít, amíg meg nem adja a szélességet.',
   },
   widthsUnknown: (count) =>
     `${count} alkatrész szalagszélessége nem ismert. Minden ilyen feeder egy férőhelynek számít: érintse meg az alkatrészt, és adja meg, milyen széles a szalagja.`,

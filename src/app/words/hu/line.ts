@@ -95,7 +95,7 @@ export const words: Sentences<typeof english> = {
     unknown: 'Senki nem mondta, hogy összetartoznak.',
     act: 'Töltse be a gépen a jó programot, vagy válassza ki itt a jó setupot.',
     told: (clock) => `Jelezve: ${clock}.`,
-    right: 'Ez a jó program',
+    right: 'Program megerősítése',
     known: (recipe, wanted) => `„${recipe}” mostantól ezt gyártja: ${wanted}.`,
     sides: { top: 'felső oldal', bottom: 'alsó oldal' },
   },

@@ -3,6 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   tabs: {
+    list: 'Alkatrészlista',
     approved: 'Jóváhagyott cikkek',
     feeders: 'Feederek',
     types: 'Feedertípusok',

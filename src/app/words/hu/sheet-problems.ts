@@ -224,6 +224,15 @@ const hu: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `Pozíciójel ${f['designator']}: ${f['found']} ebben a sorban, ${f['wanted']} a beültetési fájlban vagy az anyagjegyzékben. Ellenőrizze, melyik a jó.`,
   sheetDesignatorTwice: (f) =>
     `Pozíciójel ${f['designator']}: már szerepel (${f['first']}. sor). Ott számít.`,
+  listPartEmpty: () => 'A sorban nincs cikkszám, de más cellák ki vannak töltve. Töltse ki.',
+  listPackingUnknown: (f) =>
+    `„${f['found']}” nem szalag, szalagdarab, tálca, rúd vagy ömlesztett, ezért kimarad. Javítsa.`,
+  listAgeUnreadable: (f) =>
+    `A korhatár nem hónapok száma, ezért kimarad: „${f['found']}”. Írjon 24-et vagy 2 évet.`,
+  listReelEmpty: () => 'A sorban nincs tekercsazonosító, ezért kimarad. Töltse ki.',
+  listReelTwice: (f) =>
+    `Tekercs ${f['found']}: már szerepel (${f['first']}. sor). Az utolsó darabszáma számít.`,
+  listCountUnreadable: (f) => `A darabszám nem egész szám, ezért a sor kimarad: „${f['found']}”. Javítsa.`,
 };
 
 export const words: Sentences<typeof english> = { say: (problem) => hu[problem.code](problem.facts) };

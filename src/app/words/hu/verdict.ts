@@ -91,9 +91,9 @@ const reasonsHu: ReasonWords = {
     act: 'Ellenőrizze a feeder kódját, vagy előbb vegye le onnan.',
   },
   'feeder-aside': {
-    title: 'Az adagoló félre van téve',
-    say: (f) => `A(z) ${f['feeder']} adagoló nem használható: ${f['why']}.`,
-    act: 'Vegyen másik adagolót. A karbantartást az adagolónál jelezze.',
+    title: 'A feeder félre van téve',
+    say: (f) => `Feeder ${f['feeder']} nem használható: ${f['why']}.`,
+    act: 'Vegyen másik feedert. A karbantartást a feedernél jelezze.',
   },
   'feeder-lanes': {
     title: 'A feederen nincs szabad sáv',
