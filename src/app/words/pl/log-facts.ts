@@ -199,7 +199,7 @@ const namesPl: Readonly<Record<FactName, string>> = {
   unsure: 'Gdy brak pewności',
   results: 'Odpowiedzi',
   answers: 'Jej łącze może odpowiadać',
-  recipe: 'Receptura',
+  recipe: 'Program',
   wants: 'Sloty',
   finding: 'Spostrzeżenie z',
   report: 'Raport',

@@ -64,7 +64,7 @@ const kindsPl: Readonly<Record<EntryKind, string>> = {
   'station.named': 'Zmieniono nazwę stacji',
   'station.interlock-ruled': 'Ustawiono odpowiedzi dla maszyny',
   'station.answered': 'Odpowiedziano maszynie',
-  'setup.offered': 'Setup, prosi maszyna',
+  'setup.offered': 'Maszyna prosi o setup',
   'machine.loaded': 'Załadowane, mówi maszyna',
   'panels.scrapped': 'Złomowano panele',
   'reel.verified': 'Zweryfikowano rolkę',

@@ -67,7 +67,7 @@ export const words: Sentences<typeof english> = {
     readyWants: { feeder: 'Zeskanuj podajnik.', reel: 'Teraz zeskanuj rolkę.' },
     readyDone: (feeder, slot) =>
       `Podajnik ${feeder} jest gotowy. Przy ${slot}: wybierz slot, zeskanuj podajnik.`,
-    readyNow: (feeder) => `Podajnik ${feeder} jest na to gotowy.`,
+    readyNow: (feeder) => `Podajnik ${feeder} jest gotowy dla tego slotu.`,
     readyHeld: (why) => `Wstrzymane do decyzji lidera: ${why}.`,
     readyRefused: (why) => `Odrzucone: ${why}`,
     use: 'Użyj go',

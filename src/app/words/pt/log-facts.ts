@@ -199,7 +199,7 @@ const namesPt: Readonly<Record<FactName, string>> = {
   unsure: 'Se não há certeza',
   results: 'Respondido',
   answers: 'O link pode responder',
-  recipe: 'Receita',
+  recipe: 'Programa',
   wants: 'Slots',
   finding: 'Achado de',
   report: 'Relato',

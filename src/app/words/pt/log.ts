@@ -64,7 +64,7 @@ const kindsPt: Readonly<Record<EntryKind, string>> = {
   'station.named': 'Estação renomeada',
   'station.interlock-ruled': 'Respostas à máquina definidas',
   'station.answered': 'Máquina respondida',
-  'setup.offered': 'Setup, pede a máquina',
+  'setup.offered': 'Máquina pede um setup',
   'machine.loaded': 'Carregado, diz a máquina',
   'panels.scrapped': 'Painéis refugados',
   'reel.verified': 'Rolo verificado',

@@ -72,7 +72,7 @@ export const words: Sentences<typeof english> = {
     readyWants: { feeder: 'Escaneie o feeder.', reel: 'Agora escaneie o rolo.' },
     readyDone: (feeder, slot) =>
       `O feeder ${feeder} está pronto. Em ${slot}: escolha o slot, escaneie o feeder.`,
-    readyNow: (feeder) => `O feeder ${feeder} está pronto para isso.`,
+    readyNow: (feeder) => `O feeder ${feeder} está pronto para este slot.`,
     readyHeld: (why) => `Retido para o líder: ${why}.`,
     readyRefused: (why) => `Recusado: ${why}`,
     use: 'Usar este feeder',

@@ -64,7 +64,7 @@ const kindsVi: Readonly<Record<EntryKind, string>> = {
   'station.named': 'Đổi tên trạm',
   'station.interlock-ruled': 'Đặt trả lời cho máy',
   'station.answered': 'Đã trả lời máy',
-  'setup.offered': 'Setup, máy yêu cầu',
+  'setup.offered': 'Máy yêu cầu setup',
   'machine.loaded': 'Đã lắp, máy báo',
   'panels.scrapped': 'Loại bỏ panel',
   'reel.verified': 'Xác nhận cuộn',
