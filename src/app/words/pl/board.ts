@@ -121,6 +121,7 @@ export const words: Sentences<typeof english> = {
   widthFrom: {
     said: 'Podane ręcznie.',
     setup: 'Z najnowszego setupu z tym komponentem.',
+    list: 'Z listy komponentów.',
     usual: 'Zwykła dla tej obudowy. Liczy się tylko do miejsca; podajniki nie są z nią sprawdzane.',
     none: 'Jego podajnik liczy się jako jedna pozycja, dopóki nie podasz więcej.',
   },

@@ -33,7 +33,7 @@ export const words: Sentences<typeof english> = {
   nameMissing: 'Podaj nazwę typu',
   isThere: 'Ten typ jest na liście: zmień go tam',
   numberWrong: 'Podaj długości w mm albo zostaw puste',
-  intakeFar: 'Wlot leży między piastą a punktem pobrania: jego długość jest krótsza',
+  intakeFar: 'Podaj dla wlotu mniejszą długość: leży między piastą a punktem pobrania',
   has: (count) =>
     byNumber(count, { one: `${count} podajnik`, few: `${count} podajniki`, other: `${count} podajników` }),
   lanesAre: (count) =>

@@ -3,6 +3,7 @@ import { byNumber, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   tabs: {
+    list: 'Lista komponentów',
     approved: 'Zatwierdzone indeksy',
     feeders: 'Podajniki',
     types: 'Typy podajników',

@@ -222,6 +222,16 @@ const pl: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `Oznaczenie ${f['designator']}: komponent ${f['found']} w tym wierszu, ${f['wanted']} w pliku współrzędnych lub BOM-ie. Sprawdź, co jest dobre.`,
   sheetDesignatorTwice: (f) =>
     `Oznaczenie ${f['designator']} jest już w wierszu ${f['first']}. Liczy się tam.`,
+  listPartEmpty: () => 'Wiersz nie ma indeksu, a inne komórki są wypełnione. Uzupełnij go.',
+  listPackingUnknown: (f) =>
+    `„${f['found']}” to nie taśma, odcinek taśmy, tacka, tuba ani luzem, więc jest pominięte. Popraw to.`,
+  listAgeUnreadable: (f) =>
+    `Limit wieku „${f['found']}” nie jest liczbą miesięcy, więc jest pominięty. Wpisz 24 albo 2 lata.`,
+  listReelEmpty: () => 'Wiersz nie ma ID rolki, więc jest pominięty. Uzupełnij go.',
+  listReelTwice: (f) =>
+    `Rolka ${f['found']} jest już w wierszu ${f['first']}. Liczy się jej ostatnia liczba.`,
+  listCountUnreadable: (f) =>
+    `Liczba „${f['found']}” nie jest całkowitą liczbą sztuk, więc wiersz jest pominięty. Popraw ją.`,
 };
 
 export const words: Sentences<typeof english> = { say: (problem) => pl[problem.code](problem.facts) };

@@ -90,9 +90,9 @@ const reasonsPl: ReasonWords = {
     act: 'Sprawdź kod podajnika albo najpierw zdejmij go tam.',
   },
   'feeder-aside': {
-    title: 'Podajnik odstawiony',
+    title: 'Podajnik odłożony',
     say: (f) => `Podajnika ${f['feeder']} nie wolno używać: ${f['why']}.`,
-    act: 'Weź inny podajnik. Po przeglądzie zapisz to przy podajniku.',
+    act: 'Weź inny podajnik. Po konserwacji zapisz ją przy podajniku.',
   },
   'feeder-lanes': {
     title: 'Podajnik nie ma wolnego toru',

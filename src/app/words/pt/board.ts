@@ -109,6 +109,7 @@ export const words: Sentences<typeof english> = {
   widthFrom: {
     said: 'Foi você que informou.',
     setup: 'Do setup mais novo com este componente.',
+    list: 'Da lista de componentes.',
     usual: 'Comum para o encapsulamento. Vale só para o espaço; os feeders não são verificados com ela.',
     none: 'O feeder conta como uma posição até você informar mais.',
   },

@@ -33,7 +33,7 @@ export const words: Sentences<typeof english> = {
   nameMissing: 'Digite o nome do tipo',
   isThere: 'Este tipo está na lista: altere-o ali',
   numberWrong: 'Digite comprimentos em mm ou deixe vazio',
-  intakeFar: 'A entrada fica entre o cubo e o ponto de coleta: o comprimento dela é o menor',
+  intakeFar: 'Digite um comprimento menor para a entrada: ela fica entre o cubo e o ponto de coleta',
   has: (count) => plural(count, `${count} feeder`, `${count} feeders`),
   lanesAre: (count) => plural(count, `${count} pista`, `${count} pistas`),
   depth: (mm) => `cavidades até ${mm} mm`,

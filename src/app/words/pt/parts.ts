@@ -3,6 +3,7 @@ import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   tabs: {
+    list: 'Lista de componentes',
     approved: 'PNs aprovados',
     feeders: 'Feeders',
     types: 'Tipos de feeder',

@@ -220,6 +220,15 @@ const pt: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   sheetPartDiffers: (f) =>
     `Designador ${f['designator']}: componente ${f['found']} nesta linha, ${f['wanted']} no arquivo de coordenadas ou na BOM. Confira qual está certo.`,
   sheetDesignatorTwice: (f) => `O designador ${f['designator']} já está na linha ${f['first']}. Conta lá.`,
+  listPartEmpty: () => 'A linha não tem PN, mas outras células estão preenchidas. Preencha.',
+  listPackingUnknown: (f) =>
+    `“${f['found']}” não é fita, fita cortada, bandeja, tubo nem a granel, por isso é omitido. Corrija.`,
+  listAgeUnreadable: (f) =>
+    `O limite de idade “${f['found']}” não é um número de meses, por isso é omitido. Escreva 24 ou 2 anos.`,
+  listReelEmpty: () => 'A linha não tem id do rolo, por isso é omitida. Preencha.',
+  listReelTwice: (f) => `O rolo ${f['found']} já está na linha ${f['first']}. Vale a última contagem dele.`,
+  listCountUnreadable: (f) =>
+    `A quantidade “${f['found']}” não é um número inteiro de peças, por isso a linha é omitida. Corrija.`,
 };
 
 export const words: Sentences<typeof english> = { say: (problem) => pt[problem.code](problem.facts) };

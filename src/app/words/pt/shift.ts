@@ -28,7 +28,7 @@ export const words: Sentences<typeof english> = {
   changesSome: (count) => plural(count, '1 troca.', `${count} trocas.`),
   changesNone: 'Nenhuma troca.',
   notReleased: 'não liberada',
-  feeders: 'Quais alimentadores perdem peças?',
+  feeders: 'Quais feederes perdem peças?',
   feedersSome: (lost, picks) => `Peças perdidas: ${lost} de ${picks}.`,
   feedersNone: 'Nenhum rolo foi contado ao sair.',
   share: (share, before) => `${share}, antes ${before}`,

@@ -88,9 +88,9 @@ const reasonsPt: ReasonWords = {
     act: 'Confira o código do feeder, ou descarregue-o lá antes.',
   },
   'feeder-aside': {
-    title: 'Alimentador separado',
-    say: (f) => `O alimentador ${f['feeder']} não deve ser usado: ${f['why']}.`,
-    act: 'Pegue outro alimentador. Depois da revisão, registre-a no alimentador.',
+    title: 'Feeder separado',
+    say: (f) => `O feeder ${f['feeder']} não deve ser usado: ${f['why']}.`,
+    act: 'Pegue outro feeder. Depois da revisão, registre-a no feeder.',
   },
   'feeder-lanes': {
     title: 'O feeder não tem pista livre',

@@ -100,6 +100,7 @@ export const words: Sentences<typeof english> = {
   widthFrom: {
     said: 'Do bạn nhập.',
     setup: 'Từ setup mới nhất có linh kiện này.',
+    list: 'Từ danh sách linh kiện.',
     usual: 'Thường gặp với kiểu vỏ này. Chỉ dùng để tính chỗ; feeder không bị kiểm theo số này.',
     none: 'Feeder tính là một vị trí cho đến khi có thông tin thêm.',
   },

@@ -32,7 +32,7 @@ export const words: Sentences<typeof english> = {
   nameMissing: 'Nhập tên loại',
   isThere: 'Loại này đã có trong danh sách: sửa ở đó',
   numberWrong: 'Nhập độ dài bằng mm, hoặc để trống',
-  intakeFar: 'Cửa vào nằm giữa lõi và điểm hút: độ dài của nó phải ngắn hơn',
+  intakeFar: 'Nhập độ dài ngắn hơn cho cửa vào: nó nằm giữa lõi và điểm hút',
   has: (count) => `${count} feeder`,
   lanesAre: (count) => `${count} làn`,
   depth: (mm) => `hốc đến ${mm} mm`,

@@ -3,6 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   tabs: {
+    list: 'Danh sách linh kiện',
     approved: 'Mã đã duyệt',
     feeders: 'Feeder',
     types: 'Loại feeder',

@@ -208,6 +208,15 @@ const vi: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   sheetPartDiffers: (f) =>
     `Ký hiệu ${f['designator']}: linh kiện ${f['found']} ở dòng này, ${f['wanted']} trong tệp tọa độ hoặc BOM. Kiểm tra cái nào đúng.`,
   sheetDesignatorTwice: (f) => `Ký hiệu ${f['designator']} đã có ở dòng ${f['first']}. Tính ở đó.`,
+  listPartEmpty: () => 'Dòng không có mã linh kiện, nhưng các ô khác có dữ liệu. Điền vào.',
+  listPackingUnknown: (f) =>
+    `“${f['found']}” không phải băng, băng cắt, khay, ống hay hàng rời nên bị bỏ qua. Sửa lại.`,
+  listAgeUnreadable: (f) =>
+    `Giới hạn tuổi “${f['found']}” không phải số tháng nên bị bỏ qua. Ghi 24 hoặc 2 năm.`,
+  listReelEmpty: () => 'Dòng không có ID cuộn nên bị bỏ qua. Điền vào.',
+  listReelTwice: (f) => `Cuộn ${f['found']} đã có ở dòng ${f['first']}. Lấy số đếm cuối của nó.`,
+  listCountUnreadable: (f) =>
+    `Số lượng “${f['found']}” không phải số con nguyên nên bỏ qua dòng này. Sửa lại.`,
 };
 
 export const words: Sentences<typeof english> = { say: (problem) => vi[problem.code](problem.facts) };

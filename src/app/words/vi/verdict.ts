@@ -87,8 +87,8 @@ const reasonsVi: ReasonWords = {
   },
   'feeder-aside': {
     title: 'Bộ cấp liệu đã để riêng',
-    say: (f) => `Không được dùng bộ cấp liệu ${f['feeder']}: ${f['why']}.`,
-    act: 'Lấy bộ cấp liệu khác. Bảo dưỡng xong thì ghi ở bộ cấp liệu.',
+    say: (f) => `Không được dùng feeder ${f['feeder']}: ${f['why']}.`,
+    act: 'Lấy feeder khác. Bảo dưỡng xong thì ghi ở feeder.',
   },
   'feeder-lanes': {
     title: 'Feeder không còn làn',

@@ -1,0 +1,135 @@
+import type { words as english } from '../en/part-list.ts';
+import { byNumber, plural, type Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  add: 'Dodaj komponent',
+  import: 'Zaimportuj listę',
+  change: 'Zmień',
+  none: 'Nie ma jeszcze żadnego komponentu.',
+  noneHelp: 'Zaimportuj listę komponentów zakładu albo arkusz setupu.',
+  noMatch: (text) => `Żaden komponent nie pasuje do „${text}”.`,
+  notListed: 'spoza listy',
+  fields: {
+    part: 'Twój indeks własny',
+    description: 'Opis',
+    value: 'Wartość',
+    tolerance: 'Tolerancja',
+    package: 'Obudowa',
+    pins: 'Piny',
+    bodySize: 'Długość × szerokość korpusu, mm',
+    bodyThickness: 'Grubość korpusu, mm',
+    msl: 'Poziom MSL',
+    comesIn: 'Opakowanie',
+    tapeWidth: 'Szerokość taśmy, mm',
+    pitch: 'Skok, mm',
+    supplierParts: 'Zatwierdzone indeksy dostawcy',
+    product: 'Dla produktu',
+    ageMonths: 'Limit wieku, miesiące',
+    orientation: 'Orientacja',
+    note: 'Notatka',
+    reel: 'ID rolki',
+    count: 'Liczba',
+    lot: 'Partia',
+  },
+  comesIn: { tape: 'taśma', 'cut-tape': 'odcinek taśmy', tray: 'tacka', tube: 'tuba', bulk: 'luzem' },
+  notKnown: 'Nieznane',
+  makersHelp: 'Jeden w wierszu. Tylko dla jednego produktu: indeks; produkt.',
+  wrong: (field) => `Sprawdź: ${field}`,
+  save: 'Zapisz komponent',
+  saved: (part) => `${part} jest na liście.`,
+  remove: 'Wycofaj z listy',
+  removeTitle: (part) => `Wycofaj ${part} z listy`,
+  removeWhy: 'Dlaczego?',
+  removed: (part) => `${part} nie jest już na liście. Zatwierdzenia i obudowy zostają.`,
+  ageLimit: (months) =>
+    plural(months, `zużyć w ciągu ${months} miesiąca`, `zużyć w ciągu ${months} miesięcy`),
+  makers: (count) =>
+    byNumber(count, {
+      one: `${count} indeks dostawcy`,
+      few: `${count} indeksy dostawcy`,
+      other: `${count} indeksów dostawcy`,
+    }),
+  picture: 'Zdjęcie',
+  pictureAdd: 'Wybierz zdjęcie',
+  pictureGone: 'Usuń zdjęcie',
+  pictureWrong: 'Tego pliku nie da się pokazać jako zdjęcia. Wybierz JPEG lub PNG.',
+  pictureOf: (part) => `Zdjęcie ${part}`,
+  take: {
+    title: 'Zaimportuj listę komponentów',
+    help: 'CSV lub XLSX. Puste komórki niczego nie zmieniają.',
+    choose: 'Wybierz listę',
+    paste: 'Albo wklej jej wiersze',
+    read: 'Odczytaj wiersze',
+    pasted: 'Wklejone wiersze',
+    another: 'Wybierz inny plik',
+    page: 'Arkusz',
+    fresh: (count) =>
+      byNumber(count, {
+        one: `${count} nowy komponent`,
+        few: `${count} nowe komponenty`,
+        other: `${count} nowych komponentów`,
+      }),
+    changed: (count) => `zmienione: ${count}`,
+    same: (count) => `bez zmian: ${count}`,
+    nothing: 'Na tej liście nie ma nic nowego',
+    errors: 'Najpierw popraw błędy',
+    act: (count) =>
+      byNumber(count, {
+        one: `Zaimportuj ${count} komponent`,
+        few: `Zaimportuj ${count} komponenty`,
+        other: `Zaimportuj ${count} komponentów`,
+      }),
+    done: (count) =>
+      byNumber(count, {
+        one: `${count} komponent zaimportowany.`,
+        few: `${count} komponenty zaimportowane.`,
+        other: `${count} komponentów zaimportowanych.`,
+      }),
+    changes: 'Co się zmienia',
+    more: (count) => `i jeszcze ${count}`,
+  },
+  alike: {
+    title: (pairs) =>
+      byNumber(pairs, {
+        one: `${pairs} łudząco podobna para`,
+        few: `${pairs} łudząco podobne pary`,
+        other: `${pairs} łudząco podobnych par`,
+      }),
+    help: 'Łatwo je pomylić. Trzymaj je osobno i czytaj cały indeks.',
+    by: {
+      number: 'podobne indeksy',
+      size: 'ta sama wartość, inny rozmiar',
+      tolerance: 'ta sama wartość, inna tolerancja',
+    },
+    apart: (count) => plural(count, `różnią się ${count} znakiem`, `różnią się ${count} znakami`),
+    all: 'Pokaż wszystkie',
+    none: 'W tym setupie nie ma podobnych komponentów.',
+    mixUp: (one, other, why) => `${one} i ${other} łatwo pomylić: ${why}.`,
+  },
+  counts: {
+    title: 'Liczby z pliku',
+    help: 'Plik z twojej liczarki rolek, CSV lub XLSX, z ID rolek i liczbami.',
+    choose: 'Wybierz plik liczarki',
+    act: (count) =>
+      byNumber(count, {
+        one: `Policz ${count} rolkę`,
+        few: `Policz ${count} rolki`,
+        other: `Policz ${count} rolek`,
+      }),
+    done: (count) =>
+      byNumber(count, {
+        one: `${count} rolka policzona.`,
+        few: `${count} rolki policzone.`,
+        other: `${count} rolek policzonych.`,
+      }),
+    nothing: 'Nie ma rolki do policzenia',
+    states: {
+      counted: 'zostanie policzona',
+      same: 'bez zmian',
+      unknown: 'nie ma jej w dzienniku: najpierw odłóż ją na miejsce',
+      loaded: 'na linii: policz ją tam',
+      differs: 'w dzienniku inny komponent lub inna partia',
+    },
+    was: (before, after) => `${before} → ${after}`,
+  },
+};
