@@ -101,6 +101,7 @@ export const words: Sentences<typeof english> = {
   widthFrom: {
     said: '自分で指定しました。',
     setup: 'この部品がある最新の段取り表から。',
+    list: '部品一覧から。',
     usual: 'このパッケージで一般的な幅。場所の計算だけに使い、フィーダーとは照合しません。',
     none: '指定するまで、フィーダーは1スロット分と数えます。',
   },

@@ -20,7 +20,7 @@ export const words: Sentences<typeof english> = {
       : `フィーダーを台車に載せてください：${count}か所が準備済み。`,
   readyOpenList: 'チェックリストを開いてください：停止なしでできる手順があります。',
   readyList: (count) => `チェックリスト：今できる手順が${count}件あります。`,
-  toChecklist: 'チェックリスト',
+  toChecklist: 'チェックリストを開く',
   fetch: (reels) => `取る：${reels}`,
   stays: (slot, count) => `${slot}のまま、${count}`,
   goesTo: (from, to, count) => `${from}から${to}へ移動、${count}`,

@@ -4,6 +4,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   tabs: {
+    list: '部品一覧',
     approved: '承認済み部品',
     feeders: 'フィーダー',
     types: 'フィーダーの型',

@@ -232,6 +232,14 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   sheetPartDiffers: (f) =>
     `回路記号${f['designator']}：部品がこの行では${f['found']}、座標ファイルか部品表では${f['wanted']}です。どちらが正しいか確認してください。`,
   sheetDesignatorTwice: (f) => `回路記号${f['designator']}は${f['first']}行目にあります。そちらで数えます。`,
+  listPartEmpty: () => '行に品番がありませんが、ほかのセルに内容があります。入力してください。',
+  listPackingUnknown: (f) =>
+    `「${f['found']}」はテープ、カットテープ、トレイ、スティック、バラのどれでもないため、取り込みません。tape、cut tape、tray、tube、bulk のどれかに直してください。`,
+  listAgeUnreadable: (f) =>
+    `古さの上限「${f['found']}」は月数ではないため、取り込みません。24 または 2 years と書いてください。`,
+  listReelEmpty: () => '行にリールIDがないため、取り込みません。入力してください。',
+  listReelTwice: (f) => `リール${f['found']}は${f['first']}行目にもあります。最後の数を使います。`,
+  listCountUnreadable: (f) => `数「${f['found']}」は整数ではないため、行を取り込みません。直してください。`,
 };
 
 export const words: Sentences<typeof english> = {

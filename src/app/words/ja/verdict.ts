@@ -90,8 +90,8 @@ const reasons: ReasonWords = {
     act: 'フィーダーのコードを確認するか、先にそこで取り外してください。',
   },
   'feeder-aside': {
-    title: 'フィーダーは除外中',
-    say: (f) => `フィーダー ${f['feeder']} は使えません：${f['why']}。`,
+    title: '別に置いたフィーダー',
+    say: (f) => `フィーダー${f['feeder']}は使えません：${f['why']}。`,
     act: '別のフィーダーを使ってください。整備後はフィーダーの画面で記録します。',
   },
   'feeder-lanes': {

@@ -99,6 +99,7 @@ export const words: Sentences<typeof english> = {
   widthFrom: {
     said: '직접 지정했습니다.',
     setup: '이 부품이 있는 가장 새 셋업에서.',
+    list: '부품 목록에서.',
     usual: '이 패키지에 흔한 폭입니다. 자리 계산에만 쓰고 피더와 대조하지는 않습니다.',
     none: '지정할 때까지 피더를 슬롯 한 개로 셉니다.',
   },

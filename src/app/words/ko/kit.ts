@@ -18,7 +18,7 @@ export const words: Sentences<typeof english> = {
     count === 0 ? '다음 피더를 대차에 실으십시오.' : `피더를 대차에 실으십시오: ${count}자리 준비됨.`,
   readyOpenList: '체크리스트를 여십시오: 정지가 필요 없는 단계가 있습니다.',
   readyList: (count) => `체크리스트: 지금 할 수 있는 단계 ${count}건.`,
-  toChecklist: '체크리스트',
+  toChecklist: '체크리스트 열기',
   fetch: (reels) => `가져오기: ${reels}`,
   stays: (slot, count) => `${slot}에 그대로, ${count}`,
   goesTo: (from, to, count) => `${from}에서 이동 → ${to}, ${count}`,

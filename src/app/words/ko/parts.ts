@@ -4,6 +4,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   tabs: {
+    list: '부품 목록',
     approved: '승인 부품',
     feeders: '피더',
     types: '피더 타입',

@@ -222,6 +222,14 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   sheetPartDiffers: (f) =>
     `레퍼런스 ${f['designator']}: 부품이 이 행은 ${f['found']}, 좌표 파일이나 BOM은 ${f['wanted']}. 어느 것이 맞는지 확인하십시오.`,
   sheetDesignatorTwice: (f) => `레퍼런스 ${f['designator']}: 이미 ${f['first']}행에 있습니다. 거기서 셉니다.`,
+  listPartEmpty: () => '행에 품번이 없는데 다른 칸은 차 있습니다. 채우십시오.',
+  listPackingUnknown: (f) =>
+    `“${f['found']}”: 테이프, 컷 테이프, 트레이, 튜브, 벌크가 아니어서 뺐습니다. tape, cut tape, tray, tube, bulk 중 하나로 고치십시오.`,
+  listAgeUnreadable: (f) =>
+    `최대 경과 “${f['found']}”: 개월 수가 아니어서 뺐습니다. 24 또는 2 years로 쓰십시오.`,
+  listReelEmpty: () => '행에 릴 ID가 없어 뺐습니다. 채우십시오.',
+  listReelTwice: (f) => `릴 ${f['found']}: 이미 ${f['first']}행에 있습니다. 마지막 수량을 씁니다.`,
+  listCountUnreadable: (f) => `수량 “${f['found']}”: 정수가 아니어서 행을 뺐습니다. 고치십시오.`,
 };
 
 export const words: Sentences<typeof english> = {

@@ -88,9 +88,9 @@ const reasons: ReasonWords = {
     act: '피더 코드를 확인하거나 먼저 거기서 분리하십시오.',
   },
   'feeder-aside': {
-    title: '피더가 따로 있음',
-    say: (f) => `피더 ${f['feeder']}은(는) 쓰면 안 됩니다: ${f['why']}.`,
-    act: '다른 피더를 쓰세요. 점검한 뒤 피더에 기록하세요.',
+    title: '따로 둔 피더',
+    say: (f) => `피더 ${f['feeder']}, 사용 금지: ${f['why']}.`,
+    act: '다른 피더를 쓰십시오. 점검한 뒤 피더에 기록하십시오.',
   },
   'feeder-lanes': {
     title: '피더에 남은 레인 없음',

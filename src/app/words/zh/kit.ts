@@ -15,7 +15,7 @@ export const words: Sentences<typeof english> = {
     count === 0 ? '把下一批飞达装上料车。' : `把飞达装上料车：已备好 ${count} 个位置。`,
   readyOpenList: '打开检查表：有些步骤不用停线。',
   readyList: (count) => `检查表：有 ${count} 步现在可做。`,
-  toChecklist: '检查表',
+  toChecklist: '打开检查表',
   fetch: (reels) => `取 ${reels}`,
   stays: (slot, count) => `留在 ${slot}，${count}`,
   goesTo: (from, to, count) => `从 ${from} 移到 ${to}，${count}`,

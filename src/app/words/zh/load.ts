@@ -29,7 +29,7 @@ export const words: Sentences<typeof english> = {
     seen: '本次对料已见',
     spare: '不需要，可留',
   },
-  trays: '这里放料盘，不放飞达。',
+  trays: '这里放托盘，不放飞达。',
   banks: (machine, bank) => `${machine} · ${bank}`,
   front: '前',
   rear: '后',

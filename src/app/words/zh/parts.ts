@@ -4,6 +4,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   tabs: {
+    list: '物料表',
     approved: '已批准物料',
     feeders: '飞达',
     types: '飞达型号',

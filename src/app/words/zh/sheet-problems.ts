@@ -198,6 +198,13 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   sheetPartDiffers: (f) =>
     `位号 ${f['designator']}：此行物料为 ${f['found']}，坐标文件或物料清单为 ${f['wanted']}。请查哪个对。`,
   sheetDesignatorTwice: (f) => `位号 ${f['designator']} 已在第 ${f['first']} 行。在那里计数。`,
+  listPartEmpty: () => '该行没有料号，但别的格有内容。请补上。',
+  listPackingUnknown: (f) =>
+    `“${f['found']}”不是料带、剪带、托盘、料管或散料，已略去。请写 tape、cut tape、tray、tube 或 bulk。`,
+  listAgeUnreadable: (f) => `料龄限值“${f['found']}”不是月数，已略去。请写 24 或 2 years。`,
+  listReelEmpty: () => '该行没有料盘编号，已略去。请补上。',
+  listReelTwice: (f) => `料盘 ${f['found']} 已在第 ${f['first']} 行。采用它最后的点数。`,
+  listCountUnreadable: (f) => `数量“${f['found']}”不是整数，该行已略去。请更正。`,
 };
 
 export const words: Sentences<typeof english> = {

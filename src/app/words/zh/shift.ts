@@ -27,7 +27,7 @@ export const words: Sentences<typeof english> = {
   changesSome: (count) => `换线 ${count} 次。`,
   changesNone: '没有换线。',
   notReleased: '未放行',
-  feeders: '哪些供料器丢料？',
+  feeders: '哪些飞达丢料？',
   feedersSome: (lost, picks) => `取料 ${picks} 个，丢失 ${lost} 个。`,
   feedersNone: '没有料盘在取下时清点。',
   share: (share, before) => `${share}，之前 ${before}`,

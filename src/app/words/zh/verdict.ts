@@ -84,9 +84,9 @@ const reasons: ReasonWords = {
     act: '检查飞达的码，或先在那里下料。',
   },
   'feeder-aside': {
-    title: '供料器已搁置',
-    say: (f) => `供料器 ${f['feeder']} 不得使用：${f['why']}。`,
-    act: '请换另一个供料器。保养后请在供料器处登记。',
+    title: '飞达已另放',
+    say: (f) => `飞达 ${f['feeder']} 不得使用：${f['why']}。`,
+    act: '请换另一把飞达。保养后请在飞达处登记。',
   },
   'feeder-lanes': {
     title: '飞达没有空通道',
