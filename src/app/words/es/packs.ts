@@ -7,7 +7,7 @@ export const words: Words<'packs'> = {
   comesIn: 'Viene en',
   help: {
     tape: 'En bobina. Se empalma la siguiente.',
-    'cut-tape': 'Un trozo sin bobina. Se puede empalmar; el registro no sabe dónde acaba.',
+    'cut-tape': 'Un trozo sin bobina. El registro no sabe dónde acaba.',
     tray: 'Se cambia, no se empalma: una bandeja vacía para la máquina.',
     tube: 'Se cambia, no se empalma: un tubo vacío para la máquina.',
     bulk: 'Se vierte. Tras rellenar, ambos lotes son posibles hasta vaciar el alimentador.',
@@ -93,7 +93,7 @@ export const words: Words<'packs'> = {
     cared: 'Guardar que se revisó',
     caredDone: (feeder) => `Alimentador ${feeder}: vuelve a contar desde 0.`,
     careTitle: 'Revisión de alimentadores',
-    careHelp: '¿Tras cuántas piezas colocadas toca revisar un alimentador? Vacío: sin esa cifra.',
+    careHelp: 'Piezas colocadas hasta que toca revisar un alimentador. Vacío: nunca.',
     careEvery: 'Los demás tipos',
     careSave: 'Guardar las cifras',
     careSaved: 'Cifras de revisión guardadas.',

@@ -40,7 +40,7 @@ export const words: Sentences<typeof english> = {
       `${plural(reels, '1 bobina', `${reels} bobinas`)}, ${plural(parts, '1 componente', `${parts} componentes`)}`,
     add: 'Describir un sitio',
     show: 'Ver sus bobinas',
-    describe: 'Describirlo',
+    describe: 'Anotar su aire',
     air: '¿Qué hay allí?',
     airs: { none: 'Un estante', floor: 'Planta abierta', dry: 'Armario seco', bake: 'Horno' },
     airHelp: 'Una bobina abierta que se guarda aquí cuenta en este aire desde entonces.',
