@@ -2,11 +2,8 @@
 // its own that is fetched while the log opens, so that the page shows itself early and works a moment later.
 
 import { effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
-import { countedBefore, countedBy } from '../../shared/floor/counters.ts';
-import type { Scan } from '../../shared/labels/scan.ts';
 import type { Unanswered } from '../../shared/outlook/unanswered.ts';
 import type { App } from './app.ts';
-import { silenceFirst } from './counting.ts';
 import { createDesk, type DeskRun } from './desk/desk.ts';
 import { keepDesk } from './desk/kept.ts';
 import { type Alarm, createAlarm } from './device/alarm.ts';
@@ -19,17 +16,13 @@ import { callForBlocked } from './outlook/blocked-call.ts';
 import { callForOthers } from './outlook/other-calls.ts';
 import { callForUnanswered } from './outlook/unanswered-call.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
-import { machineAt } from './panels-at.ts';
 import { startPresence } from './person/left-alone.ts';
 import { signIn } from './person/sign-in.ts';
 import { goTo } from './router.ts';
 import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
 import { attachWedge } from './scan/wedge-dom.ts';
-import { takeSkipped } from './skipped.ts';
+import { takePanel } from './take-panel.ts';
 import { withWords } from './words/fetch.ts';
-import { heldWords } from './words/held.ts';
-import { lineWords } from './words/line.ts';
-import { say } from './words/words.ts';
 
 /** The working parts of the page. */
 export interface Work {
@@ -53,7 +46,9 @@ export function startWork(app: App): Work {
       const person = app.store.floor().people.get(id);
       if (person) signIn(app, person, { how: 'badge', checked: 'tablet' });
     },
-    onPanel: (run, serial, scan) => takePanel(app, run, { serial, scan }),
+    onPanel: (run, serial, scan) => {
+      takePanel(app, run, { serial, scan });
+    },
   });
   app.scans.take((scan) => {
     // The form's name is looked for before what reads it is fetched.
@@ -104,38 +99,6 @@ export function startWork(app: App): Work {
   callForOthers(app, watch, alarm);
   const awake = keepAwake(() => app.person.value !== null || watch.outlook.value !== null);
   return { desk, alarm, offline, watch, speaker, awake, unanswered: callForUnanswered(app, alarm) };
-}
-
-/** A panel's code was scanned: it is counted, or seen before a machine, or said to be neither. */
-function takePanel(
-  app: App,
-  run: string,
-  { serial, scan }: { readonly serial: string; readonly scan: Scan },
-): void {
-  const line = app.line.value;
-  if (line === null) return;
-  const floor = app.store.floor();
-  const machine = machineAt(app, line);
-  if (machine !== null) {
-    const payload = { line, machine: machine.machine, serial, via: scan.via };
-    app.record([{ kind: 'panel.seen', payload }], {
-      notice: { tone: 'plain', text: say(lineWords).seenBefore(serial, machine.name) },
-    });
-    return;
-  }
-  if (countedBefore(floor, { run, serial })) {
-    app.notice.value = { tone: 'care', text: say(lineWords).countedBefore(serial) };
-    return;
-  }
-  if ([...floor.contained.values()].some((each) => each.held.get(serial) === null))
-    app.notice.value = { tone: 'care', text: say(heldWords).isHeld(serial) };
-  const now = floor.runs.get(run);
-  const counted = { run, line, add: 1, panels: (now?.done ?? 0) + 1, serial, via: scan.via };
-  const skipped = takeSkipped(app, now, 'scan');
-  if (countedBy(floor, line, app.clock.nowMs()).by === 'station')
-    app.notice.value = { tone: 'care', text: say(lineWords).keptBeside(serial) };
-  const silence = silenceFirst(floor, line, app.clock.nowMs());
-  app.record([...silence, { kind: 'panels.counted', payload: { ...counted, ...skipped } }]);
 }
 
 /** Whoever takes the tablet hears what its warnings sound like, or sees that they cannot be heard. */

@@ -44,6 +44,7 @@ export function Root({ work, fault, storage }: RootProps) {
   const blocked = blockedTapes(floor, app.line.value ?? '').length;
   const room = roomLeft(storage.value);
   const warnings = ready?.watch.warnings.value ?? [];
+  if (app.preferences.value.exit) return ready && <Exit alarm={ready.alarm} />;
   if (place.value.screen === 'wall' || app.preferences.value.wall)
     return ready && <Wall watch={ready.watch} />;
   return (
@@ -165,6 +166,7 @@ const Change = screen(() => import('../screens/change/Change.tsx').then((module)
 const Search = screen(() => import('../screens/search/Search.tsx').then((module) => module.Search));
 const Lines = screen(() => import('../screens/lines/Lines.tsx').then((module) => module.Lines));
 const Wall = screen(() => import('../screens/lines/Wall.tsx').then((module) => module.Wall));
+const Exit = screen(() => import('../screens/line/Exit.tsx').then((module) => module.Exit));
 const Log = screen(() => import('../screens/log/Log.tsx').then((module) => module.Log));
 
 function Screen({ desk, watch, ...device }: Work) {

@@ -35,6 +35,8 @@ export interface Preferences {
   readonly practised: boolean;
   /** True on a tablet that hangs on a wall: it shows all lines and takes nothing. */
   readonly wall: boolean;
+  /** True where panels leave a line: it counts each code that is scanned and does nothing else. */
+  readonly exit: boolean;
   /** The size of labels that this tablet prints on, by name; null: the plant's first. */
   readonly labelSize: string | null;
   /** How far its printer must be told to move a label, mm. */
@@ -59,6 +61,7 @@ export const firstPreferences: Preferences = {
   labelTested: false,
   practised: false,
   wall: false,
+  exit: false,
   labelSize: null,
   labelOffset: { xMm: 0, yMm: 0 },
 };

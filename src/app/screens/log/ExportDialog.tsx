@@ -140,8 +140,8 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
           >
             <Icon name="save" size={20} /> {words.consumption}
           </Button>
-          <span class="soft grow">{words.consumptionHelp}</span>
         </div>
+        <p class="soft">{words.consumptionHelp}</p>
         <div class="row">
           <Button large onPress={() => void check()} disabledReason={notWhole} testId="check-seals">
             {words.check}

@@ -108,7 +108,16 @@ function PanelsAt() {
       ]}
       onChoose={choose}
       help={words.scansHelp}
-    />
+    >
+      <Button
+        testId="open-exit"
+        onPress={() => {
+          preferences.value = { ...preferences.value, panelsAt: null, exit: true };
+        }}
+      >
+        {words.exitOpen}
+      </Button>
+    </ChoiceField>
   );
 }
 

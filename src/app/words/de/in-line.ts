@@ -25,4 +25,12 @@ export const words: Sentences<typeof english> = {
   save: 'Nutzen in der Linie speichern',
   saved: 'Gespeichert. Rückverfolgungen richten sich von jetzt an danach.',
   wrong: 'Geben Sie ganze Zahlen von 0 bis 500 und einen Anteil unter 50 % ein.',
+  exitOpen: 'Ausgangsbildschirm öffnen',
+  exitTitle: 'Gebaute Nutzen',
+  exitHelp: 'Scannen Sie jeden Nutzen, wenn er die Linie verlässt.',
+  exitCounted: 'Gezählt:',
+  exitBefore: 'Schon gescannt, nichts gezählt:',
+  exitNoRun: 'Kein Lauf auf dieser Linie. Starten Sie ihn zuerst.',
+  exitLost: 'Diese Seite hat die Tastatur verloren. Vor dem Scannen hier tippen.',
+  exitLeave: 'Diesen Bildschirm verlassen',
 };

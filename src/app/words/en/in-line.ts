@@ -24,4 +24,12 @@ export const words = {
   save: 'Save panels in the line',
   saved: 'Saved. Traces use it from now on.',
   wrong: 'Enter whole numbers from 0 to 500, and a share below 50 %.',
+  exitOpen: 'Open the exit screen',
+  exitTitle: 'Panels built',
+  exitHelp: 'Scan each panel as it leaves the line.',
+  exitCounted: 'Counted:',
+  exitBefore: 'Scanned before, nothing added:',
+  exitNoRun: 'No run on this line. Start it first.',
+  exitLost: 'This page has lost the keyboard. Tap here before you scan.',
+  exitLeave: 'Leave this screen',
 } as const;

@@ -25,4 +25,12 @@ export const words: Sentences<typeof english> = {
   save: 'Guardar paneles en la línea',
   saved: 'Guardado. Los rastreos lo usan desde ahora.',
   wrong: 'Indique números enteros de 0 a 500 y un porcentaje menor que 50 %.',
+  exitOpen: 'Abrir la pantalla de salida',
+  exitTitle: 'Paneles hechos',
+  exitHelp: 'Escanee cada panel al salir de la línea.',
+  exitCounted: 'Contado:',
+  exitBefore: 'Ya escaneado, no se suma:',
+  exitNoRun: 'No hay serie en esta línea. Iníciela primero.',
+  exitLost: 'Esta página ha perdido el teclado. Toque aquí antes de escanear.',
+  exitLeave: 'Salir de esta pantalla',
 };

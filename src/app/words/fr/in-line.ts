@@ -25,4 +25,12 @@ export const words: Sentences<typeof english> = {
   save: 'Enregistrer les flans en ligne',
   saved: 'Enregistré. Les traçages s’y conforment désormais.',
   wrong: 'Saisissez des nombres entiers de 0 à 500, et une part inférieure à 50 %.',
+  exitOpen: 'Ouvrir l’écran de sortie',
+  exitTitle: 'Flans produits',
+  exitHelp: 'Scannez chaque flan à la sortie de la ligne.',
+  exitCounted: 'Compté :',
+  exitBefore: 'Déjà scanné, rien d’ajouté :',
+  exitNoRun: 'Aucune production sur cette ligne. Lancez-la d’abord.',
+  exitLost: 'Cette page a perdu le clavier. Touchez ici avant de scanner.',
+  exitLeave: 'Quitter cet écran',
 };

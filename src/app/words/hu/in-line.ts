@@ -20,4 +20,12 @@ export const words: Sentences<typeof english> = {
   save: 'Sorban lévő panelek mentése',
   saved: 'Mentve. A nyomkövetés mostantól ezzel számol.',
   wrong: 'Egész számokat írjon be 0 és 500 között, és 50 % alatti arányt.',
+  exitOpen: 'Kimeneti képernyő megnyitása',
+  exitTitle: 'Elkészült panelek',
+  exitHelp: 'Olvasson be minden panelt, amikor elhagyja a sort.',
+  exitCounted: 'Megszámolva:',
+  exitBefore: 'Már beolvasva, nem számít újra:',
+  exitNoRun: 'Ezen a soron nincs futás. Előbb indítsa el.',
+  exitLost: 'Ez az oldal elvesztette a billentyűzetet. Beolvasás előtt érintse meg itt.',
+  exitLeave: 'Kilépés ebből a képernyőből',
 };

@@ -20,4 +20,12 @@ export const words: Sentences<typeof english> = {
   save: 'ライン内のパネルを保存する',
   saved: '保存しました。今後のトレースはこれに従います。',
   wrong: '0〜500の整数と、50 % 未満の割合を入力してください。',
+  exitOpen: '出口画面を開く',
+  exitTitle: '生産済みパネル',
+  exitHelp: 'ラインを出るパネルを1枚ずつスキャンしてください。',
+  exitCounted: '数えました：',
+  exitBefore: 'スキャン済みのため加算なし：',
+  exitNoRun: 'このラインは生産していません。先に開始してください。',
+  exitLost: 'このページはキーボードを失いました。スキャンの前にここをタップしてください。',
+  exitLeave: 'この画面を離れる',
 };

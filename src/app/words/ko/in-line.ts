@@ -20,4 +20,12 @@ export const words: Sentences<typeof english> = {
   save: '라인 안의 패널 저장',
   saved: '저장했습니다. 이제부터 추적은 이것을 따릅니다.',
   wrong: '0에서 500 사이의 정수와 50 % 미만의 비율을 입력하십시오.',
+  exitOpen: '출구 화면 열기',
+  exitTitle: '만든 패널',
+  exitHelp: '라인을 나가는 패널을 하나씩 스캔하십시오.',
+  exitCounted: '셈:',
+  exitBefore: '이미 스캔함, 더하지 않음:',
+  exitNoRun: '이 라인은 생산 중이 아닙니다. 먼저 시작하십시오.',
+  exitLost: '이 페이지가 키보드를 잃었습니다. 스캔 전에 여기를 누르십시오.',
+  exitLeave: '이 화면 나가기',
 };

@@ -21,4 +21,12 @@ export const words: Sentences<typeof english> = {
   save: 'Zapisz panele na linii',
   saved: 'Zapisano. Śledzenie od teraz z tego korzysta.',
   wrong: 'Podaj liczby całkowite od 0 do 500 i udział poniżej 50 %.',
+  exitOpen: 'Otwórz ekran wyjścia',
+  exitTitle: 'Zbudowane panele',
+  exitHelp: 'Zeskanuj każdy panel, gdy opuszcza linię.',
+  exitCounted: 'Policzono:',
+  exitBefore: 'Już zeskanowany, nic nie dodano:',
+  exitNoRun: 'Na tej linii nic nie jedzie. Najpierw uruchom.',
+  exitLost: 'Ta strona straciła klawiaturę. Dotknij tu przed skanowaniem.',
+  exitLeave: 'Opuść ten ekran',
 };

@@ -25,4 +25,12 @@ export const words: Sentences<typeof english> = {
   save: 'Salvar painéis na linha',
   saved: 'Salvo. Os rastreios passam a usar isto.',
   wrong: 'Digite números inteiros de 0 a 500, e uma parcela abaixo de 50 %.',
+  exitOpen: 'Abrir a tela de saída',
+  exitTitle: 'Painéis feitos',
+  exitHelp: 'Leia cada painel ao sair da linha.',
+  exitCounted: 'Contado:',
+  exitBefore: 'Já lido, nada somado:',
+  exitNoRun: 'Nenhuma produção nesta linha. Inicie primeiro.',
+  exitLost: 'Esta página perdeu o teclado. Toque aqui antes de ler.',
+  exitLeave: 'Sair desta tela',
 };

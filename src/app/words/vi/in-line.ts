@@ -19,4 +19,12 @@ export const words: Sentences<typeof english> = {
   save: 'Lưu panel trong chuyền',
   saved: 'Đã lưu. Từ giờ truy vết theo số này.',
   wrong: 'Nhập số nguyên từ 0 đến 500, và tỷ lệ dưới 50 %.',
+  exitOpen: 'Mở màn hình đầu ra',
+  exitTitle: 'Panel đã làm',
+  exitHelp: 'Quét từng panel khi ra khỏi chuyền.',
+  exitCounted: 'Đã đếm:',
+  exitBefore: 'Đã quét trước đó, không cộng thêm:',
+  exitNoRun: 'Chuyền này chưa chạy. Hãy bắt đầu trước.',
+  exitLost: 'Trang này mất bàn phím. Chạm vào đây trước khi quét.',
+  exitLeave: 'Rời màn hình này',
 };

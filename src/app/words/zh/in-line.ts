@@ -18,4 +18,12 @@ export const words: Sentences<typeof english> = {
   save: '保存线上的拼板',
   saved: '已保存。追溯从现在起按此计算。',
   wrong: '请输入 0 到 500 的整数，以及低于 50 % 的比例。',
+  exitOpen: '打开出口屏幕',
+  exitTitle: '已生产拼板',
+  exitHelp: '每块拼板离线时请扫描。',
+  exitCounted: '已计数：',
+  exitBefore: '之前扫过，未增加：',
+  exitNoRun: '此线没有在生产。请先开始。',
+  exitLost: '此页面失去了键盘。扫描前请点这里。',
+  exitLeave: '离开此屏幕',
 };

@@ -201,6 +201,15 @@ async function* scannedTwice(here: Here): AsyncGenerator<string> {
   await goThere(here, '#/plant/tablet');
   await page.getByTestId('panels-at-M1').click();
   yield 'this tablet, panels scanned before a machine';
+  await page.getByTestId('open-exit').click();
+  await page.getByTestId('exit-panels').waitFor();
+  yield 'exit, nothing scanned yet';
+  await scan(page, 'PN-EXIT-0001');
+  await page.getByTestId('exit-told').waitFor();
+  yield 'exit, a panel counted';
+  await page.getByTestId('exit-leave').click();
+  await goThere(here, '#/plant/tablet');
+  await page.getByTestId('panels-at-M1').click();
   await goThere(here, '#/line');
   await page.getByTestId('panels-at').waitFor();
   await scan(page, code);

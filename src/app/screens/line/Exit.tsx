@@ -1,0 +1,120 @@
+// Where panels leave the line: one number, one sound. Each code that is scanned is a panel; one that was counted before adds nothing and says
+// so. A keyboard scanner types to the page that has the keyboard: where this one has lost it, that is said, and heard.
+
+import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
+import { buildingOn } from '../../../../shared/floor/building.ts';
+import { recognise } from '../../../../shared/floor/recognise.ts';
+import { useApp, useFloor } from '../../app.ts';
+import type { Alarm } from '../../device/alarm.ts';
+import { goTo } from '../../router.ts';
+import { type PanelTaken, takePanel } from '../../take-panel.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Icon } from '../../ui/Icon.tsx';
+import { VerdictShape } from '../../ui/Shape.tsx';
+import { inLineWords } from '../../words/in-line.ts';
+import { shellWords } from '../../words/shell.ts';
+import { formatCount, say } from '../../words/words.ts';
+import './exit.css';
+
+/** The last scan and what it was; `no-run`: nothing is being built that it could be of. */
+interface Last {
+  readonly serial: string;
+  readonly was: PanelTaken | 'no-run';
+}
+
+export function Exit({ alarm }: { readonly alarm: Pick<Alarm, 'call'> }) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(inLineWords);
+  const [last, setLast] = useState<Last | null>(null);
+  const hasKeyboard = useKeyboard(alarm);
+  const line = app.line.value;
+  const run = buildingOn(floor, line);
+  useLayoutEffect(
+    () =>
+      app.scans.take((scan) => {
+        const serial = scan.codes[0]?.text.trim() ?? '';
+        const now = app.store.floor();
+        const at = app.line.peek();
+        // A badge signs its person in, here as everywhere.
+        if (serial === '' || recognise(now, at ?? '', serial).some(({ is }) => is === 'person')) return false;
+        const current = buildingOn(now, at);
+        const was = current === null ? 'no-run' : (takePanel(app, current.run, { serial, scan }) ?? 'no-run');
+        setLast({ serial, was });
+        alarm.call(was === 'counted' ? 'soon' : 'late');
+        return true;
+      }),
+    [],
+  );
+  return (
+    <main class="exit" data-testid="screen-exit" data-last={last?.was}>
+      <header>
+        <h1>{words.exitTitle}</h1>
+        <span>{floor.lines.get(line ?? '')?.name ?? say(shellWords).noLine}</span>
+      </header>
+      <p class="number" data-testid="exit-panels">
+        {run === null ? '–' : formatCount(run.done)}
+      </p>
+      {run !== null && (
+        <p class="of">{say(shellWords).run(formatCount(run.done), formatCount(run.panelsWanted))}</p>
+      )}
+      {hasKeyboard ? (
+        <LastScan last={last} />
+      ) : (
+        <p class="told stop" role="alert" data-testid="exit-lost">
+          <Icon name="keyboard" size={44} /> {words.exitLost}
+        </p>
+      )}
+      <Button
+        testId="exit-leave"
+        onPress={() => {
+          app.preferences.value = { ...app.preferences.peek(), exit: false };
+          goTo('line');
+        }}
+      >
+        {words.exitLeave}
+      </Button>
+    </main>
+  );
+}
+
+/** What came of the last scan: shape, word and colour. */
+function LastScan({ last }: { readonly last: Last | null }) {
+  const words = say(inLineWords);
+  if (last === null) return <p class="told">{words.exitHelp}</p>;
+  const isCounted = last.was === 'counted';
+  const said = {
+    counted: words.exitCounted,
+    before: words.exitBefore,
+    seen: words.exitBefore,
+    'no-run': words.exitNoRun,
+  }[last.was];
+  return (
+    <p class={`told ${isCounted ? 'go' : 'care'}`} role="alert" data-testid="exit-told">
+      <VerdictShape verdict={isCounted ? 'accepted' : 'held'} size={44} />
+      <span>
+        {said} <b class="code">{last.serial}</b>
+      </span>
+    </p>
+  );
+}
+
+/** Does this page have the keyboard? Looked at once a second too: not every browser tells when it goes. */
+function useKeyboard(alarm: Pick<Alarm, 'call'>): boolean {
+  const [has, setHas] = useState(() => document.hasFocus());
+  useEffect(() => {
+    const look = () => setHas(document.hasFocus());
+    const timer = setInterval(look, 1000);
+    addEventListener('focus', look);
+    addEventListener('blur', look);
+    return () => {
+      clearInterval(timer);
+      removeEventListener('focus', look);
+      removeEventListener('blur', look);
+    };
+  }, []);
+  useEffect(() => {
+    if (!has) alarm.call('late');
+  }, [has]);
+  return has;
+}

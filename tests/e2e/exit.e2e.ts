@@ -1,0 +1,71 @@
+// Where panels leave the line: a keyboard scanner counts each once, a code scanned twice adds nothing, and a page that lost the keyboard says so.
+
+import { expect, it } from 'vitest';
+import { waitReady } from './support/browser.ts';
+import { goTo, keepRunning, ownEntries, scan, steady } from './support/floor.ts';
+import { look } from './support/look.ts';
+import { useDemo } from './support/use-demo.ts';
+
+const demo = useDemo({ badge: 'BADGE-3301', hash: '#/line' });
+
+it('counts each panel once, and stays an exit over a reload', () =>
+  demo.onTablet(async ({ page }) => {
+    await keepRunning(page);
+    await goTo(page, 'plant');
+    await page.getByTestId('tile-tablet').click();
+    await steady(page);
+    await page.getByTestId('open-exit').click();
+    await page.getByTestId('screen-exit').waitFor();
+    const number = async () =>
+      Number((await page.getByTestId('exit-panels').textContent())?.replace(/\D/g, ''));
+    const before = await number();
+    await look(page, { where: 'exit' });
+    await scan(page, 'PN-EXIT-0001');
+    await expect.poll(number).toBe(before + 1);
+    await scan(page, 'PN-EXIT-0002');
+    await expect.poll(number).toBe(before + 2);
+    expect(await page.getByTestId('exit-told').textContent()).toContain('Counted: PN-EXIT-0002');
+    await look(page, { where: 'exit, counted' });
+    await scan(page, 'PN-EXIT-0001');
+    await page.getByTestId('exit-told').getByText('nothing added').waitFor();
+    expect(await number()).toBe(before + 2);
+    await page.reload();
+    await waitReady(page);
+    await page.getByTestId('screen-exit').waitFor();
+    await expect.poll(number).toBe(before + 2);
+    await scan(page, 'PN-EXIT-0003');
+    await expect.poll(number).toBe(before + 3);
+    const counted = await ownEntries(page, 'panels.counted');
+    expect(counted.slice(-3).map(({ payload }) => payload['serial'])).toEqual([
+      'PN-EXIT-0001',
+      'PN-EXIT-0002',
+      'PN-EXIT-0003',
+    ]);
+    await page.getByTestId('exit-leave').click();
+    await page.getByTestId('runbar').waitFor();
+  }));
+
+it('says that it lost the keyboard, and not once it has it again', () =>
+  demo.onTablet(async ({ page }) => {
+    await page.evaluate(() => {
+      const scope = document as Document & { away?: boolean };
+      const has = document.hasFocus.bind(document);
+      document.hasFocus = () => !scope.away && has();
+    });
+    await goTo(page, 'plant');
+    await page.getByTestId('tile-tablet').click();
+    await steady(page);
+    await page.getByTestId('open-exit').click();
+    await page.getByTestId('screen-exit').waitFor();
+    expect(await page.getByTestId('exit-lost').count()).toBe(0);
+    const setAway = (away: boolean) =>
+      page.evaluate((is) => {
+        (document as Document & { away?: boolean }).away = is;
+        dispatchEvent(new Event(is ? 'blur' : 'focus'));
+      }, away);
+    await setAway(true);
+    await page.getByTestId('exit-lost').waitFor();
+    await look(page, { where: 'exit, keyboard lost' });
+    await setAway(false);
+    await page.getByTestId('exit-lost').waitFor({ state: 'detached' });
+  }));
