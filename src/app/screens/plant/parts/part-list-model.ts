@@ -215,7 +215,7 @@ export function formToPart(form: PartForm): ListedPart | { readonly wrong: strin
   if (first !== undefined) return { wrong: first };
   const makers = new Map<string, ListedPart['makers'][number]>();
   for (const line of form.makers.split(/\n/)) {
-    const [supplierPart = '', product = ''] = line.split(';').map((each) => each.trim().slice(0, 200));
+    const [supplierPart = '', product = ''] = line.split(/[;；؛]/).map((each) => each.trim().slice(0, 200));
     if (supplierPart === '') continue;
     makers.set(`${supplierPart};${product}`, { supplierPart, product: product === '' ? null : product });
   }
