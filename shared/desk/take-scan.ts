@@ -62,7 +62,10 @@ function takeWholeCodes(desk: Desk, scan: Scan, view: DeskView): Desk {
   if (label.length === 0)
     return asking === null ? next : { ...next, question: asking, reel: desk.reel ?? next.reel };
   const texts = label.map(({ text }) => text);
-  return takeLabel(next, texts, scan.via, view);
+  // What is asked about may be a label's first code: what comes now may say what it means.
+  const opened = asking?.ask === 'meaning' && desk.reel !== null ? desk.reel.codes : [];
+  const joined = scan.via === 'wedge' && opened.length > 0 ? joinPieces(opened, texts) : null;
+  return takeLabel(next, joined ?? texts, scan.via, view, joined !== null);
 }
 
 /** The open question about the label that was scanned last, null where there is none. */
@@ -129,7 +132,13 @@ function codesInHand(desk: Desk, scan: Scan, view: DeskView): readonly ScannedCo
 }
 
 /** Puts a label's codes on the desk: as the old reel where one is wanted, else as the reel in hand. */
-export function takeLabel(desk: Desk, scanned: readonly string[], via: Source, view: DeskView): Desk {
+export function takeLabel(
+  desk: Desk,
+  scanned: readonly string[],
+  via: Source,
+  view: DeskView,
+  isJoined = false,
+): Desk {
   // Only a scanner sends a label code by code: the camera gathers by itself, and who types says when it is all.
   const before = via === 'wedge' ? ((desk.partial ?? desk.reel)?.codes ?? []) : [];
   const joined = before.length > 0 ? joinPieces(before, scanned) : null;
@@ -142,7 +151,7 @@ export function takeLabel(desk: Desk, scanned: readonly string[], via: Source, v
     return { ...next, told: { tell: 'wrong-keyboard', layout, text } };
   }
   const reel = reelInHand(reading, codes, via, view);
-  if (via === 'wedge' && (joined || scanned.length === 1) && arePieces(codes, reading)) {
+  if (via === 'wedge' && (joined || isJoined || scanned.length === 1) && arePieces(codes, reading)) {
     if (reel.part === null && reel.supplierPart === null) return takeHalf(next, codes);
     if (missingPieces(reel).length > 0) return { ...next, reel: null, partial: reel };
   }

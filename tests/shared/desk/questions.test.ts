@@ -192,3 +192,10 @@ describe('only part of the label', () => {
     });
   });
 });
+
+test('codes of a label that a scanner sends one by one answer the question about its first', () => {
+  let desk: Desk = emptyDesk;
+  for (const text of ['P25-0023-13H', 'Q4000', '1TLT-9500']) desk = takeScan(desk, scan('wedge', text), view);
+  expect(desk.question).toBeNull();
+  expect(desk.reel).toMatchObject({ part: '25-0023-13H', quantity: 4000, lot: 'LT-9500' });
+});

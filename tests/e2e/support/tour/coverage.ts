@@ -17,6 +17,7 @@ function views(): readonly { readonly file: string; readonly source: string }[] 
 /** Ids that the tour does not come to, each with why. An entry that is met after all, or is gone from the source, is wrong. */
 export const notMet: Readonly<Record<string, string>> = {
   update: 'A newer version of the app must lie on the server.',
+  'move-to-${to}': 'A part must stand on two slots of one setup, one of them empty: the demo plant has none.',
   'exit-lost': 'The page must lose the keyboard: exit.e2e.ts.',
   'sound-locked': 'Nobody may have touched the page yet: alerts.e2e.ts.',
   unanswered: 'A warning must wait on another line that runs: alerts.e2e.ts.',

@@ -1,16 +1,13 @@
 // The tour of what parts come in: packages, trays, what lies loose; and of feeders in a run.
 
 import type { Page } from 'playwright-core';
-import { applyAll } from '../../../../shared/floor/fold.ts';
-import { emptyState, slotKey } from '../../../../shared/floor/state.ts';
-import { readLog, reelLabel, scan, scanAll, seeVerdict, showSlot } from '../floor.ts';
+import { reelLabel, scan, scanAll, seeVerdict, showSlot } from '../floor.ts';
 import { closeDialogs, goThere, type Here, type Leg, openBy } from './here.ts';
 
-const slot = 'M2-F-023';
 /** A slot that the run places from and no other part of the tour goes to. */
-const running = 'M2-R-009';
+const slot = 'M2-R-009';
 const [first, second] = ['F-0112', 'F-0113'];
-const label = (reel: string) => reelLabel({ P: '22-0603-B', Q: '4000', '1T': `LT-${reel}`, '3S': reel });
+const label = (reel: string) => reelLabel({ P: '12-0603-224', Q: '4000', '1T': `LT-${reel}`, '3S': reel });
 
 async function openSlot(here: Here, which = slot): Promise<void> {
   await goThere(here, '#/load');
@@ -41,6 +38,7 @@ async function describeTray(page: Page): Promise<void> {
 
 async function* packages(here: Here): AsyncGenerator<string> {
   const { page } = here;
+  await empty(here, 'unload-uncounted');
   await goThere(here, '#/load');
   await scanAll(page, slot, first ?? '', label('R-981001'));
   await openSlot(here);
@@ -68,15 +66,8 @@ async function* packages(here: Here): AsyncGenerator<string> {
   await page.getByTestId('pack-save').click();
   await openSlot(here);
   yield 'slot, with a tray';
-  await closeDialogs(page);
-  // That slot is not placed on this product: one that runs comes on trays too, as far as the tour goes.
-  await openSlot(here, running);
-  await page.getByTestId('slot-pack').click();
-  await page.getByTestId('pack-tray').click();
-  await describeTray(page);
-  await page.getByTestId('pack-save').click();
   await goThere(here, '#/line');
-  const row = page.getByTestId(`open-${running}`);
+  const row = page.getByTestId(`open-${slot}`);
   if (!(await row.isVisible())) await page.getByTestId('line-all').click();
   await row.click();
   await page.getByTestId('slot-feeds').waitFor();
@@ -172,30 +163,6 @@ async function* feeders(here: Here): AsyncGenerator<string> {
   await empty(here, 'unload-empty');
 }
 
-/** A feeder that can go elsewhere: another slot of its part was emptied. */
-async function* moves(here: Here): AsyncGenerator<string> {
-  const { page } = here;
-  const floor = applyAll(emptyState(), await readLog(page));
-  const [line = '', setup = ''] = [...floor.chosen][0] ?? [];
-  const slots = floor.setups.get(setup)?.slots ?? [];
-  const loaded = slots.filter((each) => floor.slots.has(slotKey(line, each.slot)));
-  const pair = loaded.flatMap((one) =>
-    loaded.filter((other) => other.part === one.part && other.slot !== one.slot).map((other) => [one, other]),
-  )[0];
-  if (!pair?.[0] || !pair[1]) throw new TypeError('Two slots of one part must be loaded');
-  await openSlot(here, pair[0].slot);
-  await page.getByTestId('slot-unload').click();
-  await page.getByTestId('unload-empty').click();
-  await openSlot(here, pair[1].slot);
-  await page.getByTestId('slot-feeder').click();
-  await page.getByTestId('feeder-move').click();
-  await page.getByTestId(`move-to-${pair[0].slot}`).waitFor();
-  yield 'move, where it may go';
-  await page.getByTestId(`move-to-${pair[0].slot}`).click();
-  await page.getByTestId('notice').waitFor();
-  yield 'moved';
-}
-
 async function* pieces(here: Here): AsyncGenerator<string> {
   const { page } = here;
   await goThere(here, '#/stock');
@@ -208,7 +175,7 @@ async function* pieces(here: Here): AsyncGenerator<string> {
   await page.getByTestId('split-R-981008').click();
   await page.getByTestId('split-parts').fill('250');
   yield 'a piece is cut off';
-  await page.getByTestId('split-save').click();
+  await page.getByTestId('split-yes').click();
   await page.getByTestId('label-dialog').waitFor();
   await closeDialogs(page);
 }
@@ -217,6 +184,5 @@ export const kindLegs: readonly Leg[] = [
   { name: 'packages', stops: packages },
   { name: 'loose', stops: loose },
   { name: 'feeders', stops: feeders },
-  { name: 'moves', stops: moves },
   { name: 'pieces', stops: pieces },
 ];
