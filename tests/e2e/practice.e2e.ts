@@ -75,6 +75,9 @@ describe('practice', () => {
     const page = await context.newPage();
     await page.goto(empty.url);
     await waitReady(page);
+    // The tablet signs the end of its log within a second of its start.
+    const isSigned = async () => (await readLog(page, 'reelward-log')).every(({ sig }) => sig !== null);
+    await expect.poll(isSigned).toBe(true);
     const before = await bytesOf(page, 'reelward-log');
     const there = await databases(page);
     await begin(page);

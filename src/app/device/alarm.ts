@@ -19,13 +19,18 @@ const tones: Readonly<Record<'soon' | 'due' | 'late', readonly number[]>> = {
   late: [880, 660, 880, 660],
 };
 const TONE_S = 0.18;
+/** A press is over by then, ms. */
+const SETTLED_MS = 600;
 
 /** Makes the alarm; the first tap or key unlocks it, and a scanner that types is a keyboard. `isOn` is asked at each call. */
 export function createAlarm(isOn: () => boolean): Alarm {
   const unlocked = signal(false);
   let context: AudioContext | null = null;
+  // Not under the finger: what is drawn with it would move between press and release, and the press would be lost.
   const tell = () => {
-    unlocked.value = context?.state === 'running';
+    setTimeout(() => {
+      unlocked.value = context?.state === 'running';
+    }, SETTLED_MS);
   };
   const unlock = async (): Promise<void> => {
     if (context === null) {
@@ -37,7 +42,7 @@ export function createAlarm(isOn: () => boolean): Alarm {
   };
   const tryUnlock = () => void unlock().catch(() => undefined); // still locked, and said to be
   const sound = (level: 'soon' | 'due' | 'late') => {
-    if (unlocked.value) navigator.vibrate?.(tones[level].map(() => TONE_S * 1000));
+    if (context?.state === 'running') navigator.vibrate?.(tones[level].map(() => TONE_S * 1000));
     if (context?.state === 'running') play(context, tones[level]);
   };
   addEventListener('pointerdown', tryUnlock, { passive: true });
