@@ -77,6 +77,6 @@ it('goes on at a second tablet where the first stopped, and back', async () => {
   await expectSteps(one, { label: 'done' });
   await open(two, 'begin');
   await expectSteps(two, { label: 'open' });
-  expectWhole(await readLog(one));
+  expectWhole(await readLog(one, 'reelward-log'));
   await Promise.all([one.context().close(), two.context().close()]);
 });

@@ -52,10 +52,12 @@ export function Root({ work, fault, storage }: RootProps) {
       desk={ready?.desk ?? null}
       counts={{ load: holds + floor.conflicts.size, line: warnings.length + blocked }}
       status={
-        <>
-          {ready && isMuted(app, ready.alarm) && <SoundChip alarm={ready.alarm} />}
-          {app.practice ? null : <SyncChip offline={ready?.offline.state ?? notYet} />}
-        </>
+        app.practice ? null : ready && isMuted(app, ready.alarm) ? (
+          // In its place until the first touch: there is no room for both beside a warning.
+          <SoundChip alarm={ready.alarm} />
+        ) : (
+          <SyncChip offline={ready?.offline.state ?? notYet} />
+        )
       }
       warned={(onLeave) =>
         // The line has a band of its own for it.

@@ -10,7 +10,7 @@ export function SoundChip({ alarm }: { readonly alarm: Alarm }) {
   return (
     <button
       type="button"
-      class="chip care find"
+      class="chip care find sound"
       title={words.noSound}
       aria-label={words.noSound}
       onClick={alarm.test}

@@ -278,29 +278,33 @@ export async function goOn(page: Page): Promise<void> {
 
 /** Every entry of the tablet's log, in folding order, read from the database itself; `name`: that of the database. */
 export async function readLog(page: Page, name = 'reelward-demo'): Promise<readonly Entry[]> {
-  const rows = await page.evaluate(
+  const [rows, heads] = await page.evaluate(
     (database) =>
-      new Promise<{ entry: unknown }[]>((resolve, reject) => {
+      new Promise<[{ entry: unknown }[], unknown]>((resolve, reject) => {
         const opening = indexedDB.open(database);
         opening.onerror = () => reject(opening.error);
         opening.onupgradeneeded = () => opening.transaction?.abort(); // looking must not make it
         opening.onsuccess = () => {
           const db = opening.result;
-          const all = db
-            .transaction('entries')
-            .objectStore('entries')
-            .index('[ms+n+tablet+epoch+seq]')
-            .getAll();
-          all.onerror = () => reject(all.error);
-          all.onsuccess = () => {
+          const reading = db.transaction(['entries', 'meta']);
+          const all = reading.objectStore('entries').index('[ms+n+tablet+epoch+seq]').getAll();
+          const signed = reading.objectStore('meta').get('signed-heads');
+          reading.onabort = () => reject(reading.error);
+          reading.oncomplete = () => {
             db.close();
-            resolve(all.result as { entry: unknown }[]);
+            resolve([all.result as { entry: unknown }[], (signed.result as { value?: unknown })?.value]);
           };
         };
       }),
     name,
   );
-  return rows.map((row) => row.entry as Entry); // the store checked them when they were written
+  const signed = (heads ?? {}) as Readonly<Record<string, { readonly hash: string; readonly sig: string }>>;
+  // The store checked them when they were written; the end of a chain is signed beside it, and read with it.
+  return rows.map((row) => {
+    const entry = row.entry as Entry;
+    const head = signed[entry.epoch];
+    return head?.hash === entry.hash ? { ...entry, sig: head.sig } : entry;
+  });
 }
 
 /** The entries that this tablet wrote, oldest first; kinds may be narrowed. */
