@@ -129,19 +129,19 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
               </Button>
             ))}
           </div>
+          <SavePictures filters={filters} refused={refused} onClose={onClose} />
+          <div class="row">
+            <Button
+              large
+              disabledReason={refused}
+              testId="export-consumption"
+              onPress={() => void saveConsumption()}
+            >
+              <Icon name="save" size={20} /> {words.consumption}
+            </Button>
+          </div>
+          <p class="soft">{words.consumptionHelp}</p>
         </ActGroup>
-        <SavePictures filters={filters} refused={refused} onClose={onClose} />
-        <div class="row">
-          <Button
-            large
-            disabledReason={refused}
-            testId="export-consumption"
-            onPress={() => void saveConsumption()}
-          >
-            <Icon name="save" size={20} /> {words.consumption}
-          </Button>
-        </div>
-        <p class="soft">{words.consumptionHelp}</p>
         <div class="row">
           <Button large onPress={() => void check()} disabledReason={notWhole} testId="check-seals">
             {words.check}
