@@ -11,7 +11,7 @@ const START_KB = 85;
  * Those, what folds the log, and the first screen with what works behind it: kB, gzipped. So that weight is not only moved there. English is 11 below
  * it, as its words come by area. Four of them are the hash by which badges are known from the first scan on, which the writer of entries took along later before.
  */
-const FIRST_SCREEN_KB = 164;
+const FIRST_SCREEN_KB = 181;
 
 test('the page and the words of any language load within the budget', () => {
   const packs = languagePacks();

@@ -33,6 +33,8 @@ async function* lines(here: Here): AsyncGenerator<string> {
   yield 'plant: a new line, a bank is wrong';
   await goThere(here, '#/plant/people');
   await goThere(here, '#/plant/lines');
+  await page.locator('[data-testid^=line-edit-]').first().waitFor();
+  yield 'plant: lines';
   await page.locator('[data-testid^=line-edit-]').first().click();
   await page.getByTestId('line-save').waitFor();
   yield 'plant: a line that is there';
