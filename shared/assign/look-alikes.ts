@@ -1,6 +1,8 @@
 // Which parts does somebody who loads take for one another? Two numbers that differ in a place or two, and one value in two sizes.
 // Method: the fewest characters to change, add, leave out or swap; a rule of our own. Refused: to compare what numbers mean, which each plant says in its own way.
 
+import { charactersApart } from '../floor/look-alikes.ts';
+
 /** A part by what people read on it. `value` and `package`: as the files write them, '' = not stated. */
 export interface SeenPart {
   readonly part: string;
@@ -9,24 +11,6 @@ export interface SeenPart {
 }
 
 const plain = (text: string) => text.toUpperCase().replace(/[\s._/-]+/g, '');
-
-/** Characters to change, add, leave out or swap with their neighbour between two texts, up to 2; 3 = more. */
-function apart(a: string, b: string): number {
-  if (Math.abs(a.length - b.length) > 2) return 3;
-  let [before, row]: [number[], number[]] = [[], Array.from({ length: b.length + 1 }, (_, at) => at)];
-  for (let i = 1; i <= a.length; i++) {
-    const next = [i];
-    for (let j = 1; j <= b.length; j++) {
-      const same = a[i - 1] === b[j - 1] ? 0 : 1;
-      let least = Math.min(row[j]! + 1, next[j - 1]! + 1, row[j - 1]! + same); // j runs along both rows
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
-        least = Math.min(least, (before[j - 2] ?? 3) + 1);
-      next.push(least);
-    }
-    [before, row] = [row, next];
-  }
-  return Math.min(3, row[b.length] ?? 3);
-}
 
 /**
  * How easily one part is taken for the other: 2 where their numbers are one character apart or they are one value in two sizes, 1 where the numbers are two
@@ -39,7 +23,7 @@ export function likeness(a: SeenPart, b: SeenPart): 0 | 1 | 2 {
   const isOneValue = value !== '' && value === plain(b.value ?? '');
   if (isOneValue && plain(a.package ?? '') !== plain(b.package ?? '')) return 2;
   // Two short names always are a character or two apart: the figures that are left alike must be more than those that differ.
-  const differ = apart(one, other);
+  const differ = charactersApart(one, other, 2);
   if (differ > 2 || Math.max(one.length, other.length) <= 2 * differ) return 0;
   return differ === 1 ? 2 : 1;
 }

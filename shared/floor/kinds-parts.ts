@@ -2,11 +2,9 @@
 
 import * as z from 'zod/mini';
 import { id, orNull, positive, short } from './payload-fields.ts';
-import { packageFamilies } from './vocabulary.ts';
+import { packageFamilies, packageKinds } from './vocabulary.ts';
 
 /** How parts are supplied. */
-export const comesInKinds = ['tape', 'cut-tape', 'tray', 'tube', 'bulk'] as const;
-export type ComesIn = (typeof comesInKinds)[number];
 
 /** Most parts in one entry of the list. */
 export const mostListedAtOnce = 500;
@@ -28,7 +26,7 @@ export const listedPartSchema = z.strictObject({
   bodyXMm: length,
   bodyYMm: length,
   msl: orNull(short),
-  comesIn: orNull(z.enum(comesInKinds)),
+  comesIn: orNull(z.enum(packageKinds)),
   tapeWidthMm: length,
   pitchMm: length,
   /** Most months since the parts were made. */

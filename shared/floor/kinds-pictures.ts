@@ -3,8 +3,8 @@
 
 import * as z from 'zod/mini';
 import { belongings } from '../labels/scan.ts';
-import { reasonSchema } from './kinds-reels.ts';
-import { count, id, orNull, short, text } from './payload-fields.ts';
+import { reasonSchema, reelFacts } from './kinds-reels.ts';
+import { id, orNull, short, text } from './payload-fields.ts';
 import { sources } from './vocabulary.ts';
 
 /** The largest picture of a label that is kept, bytes. */
@@ -16,12 +16,7 @@ export const picturePayloadSchemas = {
   'reel.sighted': () =>
     z.strictObject({
       line: id,
-      reel: orNull(id),
-      part: orNull(short),
-      supplierPart: orNull(short),
-      quantity: orNull(count),
-      lot: orNull(short),
-      dateCode: orNull(short),
+      ...reelFacts,
       codes: z.array(text),
       /** Pictures in which it was read, and how many labels like it were in one of them at most. */
       looks: z.int().check(z.minimum(1)),

@@ -18,7 +18,7 @@ export const reasonSchema = z.catchall(
 ) as unknown as z.ZodMiniType<VerdictReason>; // same values, read only
 
 /** What one scan of a reel's label said, as a verdict entry keeps it. */
-const reelFacts = {
+export const reelFacts = {
   reel: orNull(id),
   part: orNull(short),
   supplierPart: orNull(short),

@@ -99,6 +99,11 @@ export type Side = (typeof sides)[number];
 export const warningLevels = ['quiet', 'soon', 'due', 'late'] as const;
 export type WarningLevel = (typeof warningLevels)[number];
 
+/** Above 0 where `one` is louder than `other`, 0 where they are alike, else below: a sort by it ends with the loudest. */
+export function compareLevels(one: WarningLevel, other: WarningLevel): number {
+  return warningLevels.indexOf(one) - warningLevels.indexOf(other);
+}
+
 /** True where `role` may do what `needed` may do. */
 export function isAtLeast(role: Role, needed: Role): boolean {
   return roles.indexOf(role) >= roles.indexOf(needed);

@@ -2,7 +2,7 @@
 // Method: a fold with memory. A level rises as soon as its moment has come and falls only when that moment has moved away by a
 // margin, so that a forecast that trembles does not make the lamp flicker; the memory is a plain value that outlives a reload.
 
-import { type WarningLevel, warningLevels } from '../floor/vocabulary.ts';
+import { compareLevels, type WarningLevel } from '../floor/vocabulary.ts';
 import { OUTLAST_RISK } from './run-out.ts';
 
 /** Why a level stands. */
@@ -47,10 +47,6 @@ export interface WarningLook {
   readonly marginSeconds?: number;
 }
 
-function rank(level: WarningLevel): number {
-  return warningLevels.indexOf(level);
-}
-
 /** The level by the moments alone, all moments taken `laterMs` earlier. */
 function levelAt(look: WarningLook, earlierMs: number, quietRisk: number): [WarningLevel, WarningReason] {
   if (look.risk < quietRisk) return ['quiet', 'run-ends-first'];
@@ -73,19 +69,19 @@ export function needWarning(look: WarningLook): WarningState & { readonly announ
   const before = previous?.level ?? 'quiet';
   let level = raw;
   let reason = rawReason;
-  if (rank(raw) < rank(before)) {
+  if (compareLevels(raw, before) < 0) {
     const marginMs = 1000 * (look.marginSeconds ?? look.leadSeconds / 4);
     const [held, heldReason] = levelAt(look, marginMs, OUTLAST_RISK / 2);
-    if (rank(held) >= rank(before)) {
+    if (compareLevels(held, before) >= 0) {
       level = before;
       reason = 'held-level';
-    } else if (rank(held) > rank(raw)) {
+    } else if (compareLevels(held, raw) > 0) {
       level = held;
       reason = heldReason;
     }
   }
   const announced = previous?.announced ?? 'quiet';
-  const announce = rank(level) > rank(announced);
+  const announce = compareLevels(level, announced) > 0;
   return {
     need: look.need,
     level,

@@ -7,7 +7,7 @@ import { buildingOn } from '../floor/building.ts';
 import { countedBy } from '../floor/counters.ts';
 import { setupProgress } from '../floor/progress.ts';
 import type { FloorState, Setup } from '../floor/state.ts';
-import type { StopReason, WarningLevel } from '../floor/vocabulary.ts';
+import { compareLevels, type StopReason, type WarningLevel } from '../floor/vocabulary.ts';
 import { type Outlook, openWarnings } from './line.ts';
 import type { WalkPlan } from './walks.ts';
 
@@ -66,8 +66,6 @@ export interface GlanceAt {
   readonly walks: WalkPlan | null;
 }
 
-const loudness: readonly WarningLevel[] = ['quiet', 'soon', 'due', 'late'];
-
 /** A line at one glance; null where the floor does not know it. Cost: linear in the slots of its setup where nothing is built, else in warnings. */
 export function lineGlance(floor: FloorState, line: string, at: GlanceAt): LineGlance | null {
   const known = floor.lines.get(line);
@@ -103,8 +101,7 @@ export function lineGlance(floor: FloorState, line: string, at: GlanceAt): LineG
     warnings: {
       count: open.length,
       level: open.reduce<WarningLevel>(
-        (loudest, { warning }) =>
-          loudness.indexOf(warning.level) > loudness.indexOf(loudest) ? warning.level : loudest,
+        (loudest, { warning }) => (compareLevels(warning.level, loudest) > 0 ? warning.level : loudest),
         'quiet',
       ),
     },

@@ -17,7 +17,7 @@ import {
 } from '../floor/state.ts';
 import { type LineTold, lineTold } from '../floor/told-states.ts';
 import { turnGroup } from '../floor/turns.ts';
-import type { PackageKind, WarningLevel } from '../floor/vocabulary.ts';
+import { compareLevels, type PackageKind, type WarningLevel } from '../floor/vocabulary.ts';
 import { type Counting, countingOf } from '../forecast/counting.ts';
 import {
   forecastSlot,
@@ -262,7 +262,7 @@ function slotOutlook(
     turn?.before ?? [],
   );
   const forecast = forecastSlot(basis, load, at.laws);
-  const need = loaded.tapes.at(-1)?.entry ?? loaded.entry;
+  const need = needOf(loaded);
   const key = needKey(loaded.line, wanted.slot, need);
   const raised = floor.raised.get(key);
   const previous: WarningState | null =
@@ -346,11 +346,21 @@ export function dueSlots(outlook: Outlook): readonly SlotOutlook[] {
 
 /** Warnings that nobody has taken note of at their present level. */
 export function openWarnings(outlook: Outlook): readonly SlotOutlook[] {
-  const order: readonly WarningLevel[] = ['quiet', 'soon', 'due', 'late'];
-  const rank = (level: WarningLevel | null) => (level === null ? -1 : order.indexOf(level));
   return outlook.slots.filter(
-    (slot) => slot.warning.level !== 'quiet' && rank(slot.acknowledged) < rank(slot.warning.level),
+    ({ warning, acknowledged }) =>
+      warning.level !== 'quiet' && (acknowledged === null || compareLevels(acknowledged, warning.level) < 0),
   );
+}
+
+/** The warning that is said first; null where none is open. */
+export function loudestOf(warnings: readonly SlotOutlook[]): SlotOutlook | null {
+  const [loudest] = [...warnings].sort((a, b) => compareLevels(b.warning.level, a.warning.level));
+  return loudest && loudest.warning.level !== 'quiet' ? loudest : null;
+}
+
+/** Names the coming splice of a slot as it is loaded now, its newest tape: a splice or an unload makes another need, and the old warning is past. */
+export function needOf(loaded: SlotState): string {
+  return loaded.tapes.at(-1)?.entry ?? loaded.entry;
 }
 
 /** What the line's present job still takes. */

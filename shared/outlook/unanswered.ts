@@ -1,8 +1,9 @@
 // Which warnings has nobody taken note of for too long? Asked on every tablet of the plant: whoever stands at the line may be away from it.
 
 import { buildingOn } from '../floor/building.ts';
-import { type FloorState, needKey, type SlotState } from '../floor/state.ts';
-import type { WarningLevel } from '../floor/vocabulary.ts';
+import { type FloorState, needKey } from '../floor/state.ts';
+import { compareLevels } from '../floor/vocabulary.ts';
+import { needOf } from './line.ts';
 
 /** How long a warning waits for the people of its line before leads elsewhere are told, ms. Common practice; no standard has a figure. */
 export const ESCALATE_MS = 180_000;
@@ -15,13 +16,6 @@ export interface Unanswered {
   readonly level: 'due' | 'late';
   /** When it was raised at this level. */
   readonly atMs: number;
-}
-
-const loudness: readonly WarningLevel[] = ['quiet', 'soon', 'due', 'late'];
-
-/** The need of a slot as it is loaded now: its newest tape. A splice or an unload makes another need, and the old warning is past. */
-function needOf(loaded: SlotState): string {
-  return loaded.tapes.at(-1)?.entry ?? loaded.entry;
 }
 
 /**
@@ -38,7 +32,7 @@ export function unanswered(floor: FloorState, nowMs: number): readonly Unanswere
     if (!raised || (raised.level !== 'due' && raised.level !== 'late')) continue;
     if (nowMs - raised.atMs < ESCALATE_MS || buildingOn(floor, line)?.phase !== 'running') continue;
     const heard = floor.acknowledged.get(key);
-    if (heard && loudness.indexOf(heard.level) >= loudness.indexOf(raised.level)) continue;
+    if (heard && compareLevels(heard.level, raised.level) >= 0) continue;
     found.push({ line, slot, need, level: raised.level, atMs: raised.atMs });
   }
   return found.sort((a, b) => a.atMs - b.atMs);

@@ -3,8 +3,9 @@
 // What a row does not say is null and changes nothing. Refused: to fill in what is usual for a package; the list would then claim what nobody wrote.
 
 import type * as z from 'zod/mini';
-import { type ComesIn, comesInKinds, type listedPartSchema } from '../floor/kinds-parts.ts';
+import type { listedPartSchema } from '../floor/kinds-parts.ts';
 import type { PackageFamily } from '../floor/vocabulary.ts';
+import { type PackageKind, packageKinds } from '../floor/vocabulary.ts';
 import {
   isNotTape,
   parseCount,
@@ -44,7 +45,7 @@ const partTable: TableKindOf<PartField> = { words: partHeaderWords, names: partF
 const longest = 200;
 const longestPart = 64;
 
-const comesInWords: Readonly<Record<ComesIn, RegExp>> = {
+const comesInWords: Readonly<Record<PackageKind, RegExp>> = {
   'cut-tape':
     /^(?:cut|cut tape|tape cut|strip|strips|cinta cortada|gurtabschnitt|abschnitt|bande coupee|bande coupée)/i,
   tape: /^(?:tape|reel|t&r|tape and reel|tape & reel|cinta|carrete|bobina|gurt|rolle|bande|bobine)/i,
@@ -54,11 +55,11 @@ const comesInWords: Readonly<Record<ComesIn, RegExp>> = {
 };
 
 /** Reads how parts are supplied ("T&R", "Tray", "Stange", "a granel"); null where the text says none of the kinds. */
-export function parseComesIn(text: string): ComesIn | null {
+export function parseComesIn(text: string): PackageKind | null {
   const plain = text.trim();
   return (
-    comesInKinds.find((kind) => kind === 'cut-tape' && comesInWords[kind].test(plain)) ??
-    comesInKinds.find((kind) => comesInWords[kind].test(plain)) ??
+    packageKinds.find((kind) => kind === 'cut-tape' && comesInWords[kind].test(plain)) ??
+    packageKinds.find((kind) => comesInWords[kind].test(plain)) ??
     null
   );
 }
@@ -166,7 +167,7 @@ function toleranceText(line: TableLine<PartField>): string | null {
 interface TapeFacts {
   readonly widthMm: number | null;
   readonly pitchMm: number | null;
-  readonly comesIn: ComesIn | null;
+  readonly comesIn: PackageKind | null;
 }
 
 function tapeOf(

@@ -5,7 +5,7 @@
 
 import { effect, signal } from '@preact/signals';
 import { copyForPractice, inventPractice } from '../../shared/floor/practice-copy.ts';
-import { openWarnings } from '../../shared/outlook/line.ts';
+import { loudestOf, openWarnings } from '../../shared/outlook/line.ts';
 import type { App } from './app.ts';
 import { createApp } from './create-app.ts';
 import { createAlarm } from './device/alarm.ts';
@@ -86,10 +86,7 @@ async function seed(store: Store, real: App): Promise<void> {
 function toldOf(real: App, watch: Watch | null): string | null {
   const outlook = watch?.outlook.value ?? null;
   if (!outlook || watch?.warnings.value.length === 0) return null;
-  const loudness = ['quiet', 'soon', 'due', 'late'] as const;
-  const [loudest] = [...openWarnings(outlook)].sort(
-    (a, b) => loudness.indexOf(b.warning.level) - loudness.indexOf(a.warning.level),
-  );
+  const loudest = loudestOf(openWarnings(outlook));
   if (!loudest || loudest.warning.level === 'quiet') return null;
   const zone = real.store.floor().lines.get(loudest.loaded.line)?.zone ?? 'UTC';
   const runOutMs = loudest.forecast.runOutMs.expected;

@@ -18,7 +18,7 @@ import { callForUnanswered } from './outlook/unanswered-call.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
 import { startPresence } from './person/left-alone.ts';
 import { signIn } from './person/sign-in.ts';
-import { goTo } from './router.ts';
+import { goTo, place } from './router.ts';
 import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
 import { attachWedge } from './scan/wedge-dom.ts';
 import { takePanel } from './take-panel.ts';
@@ -97,7 +97,12 @@ export function startWork(app: App): Work {
   });
   const watch = startWatch(app, alarm);
   callForOthers(app, watch, alarm);
-  const awake = keepAwake(() => app.person.value !== null || watch.outlook.value !== null);
+  // Whoever works here, a line that runs, and screens that hang where people look up to them.
+  const awake = keepAwake(() => {
+    const { wall, exit } = app.preferences.value;
+    const isWatched = wall || exit || place.value.screen === 'wall';
+    return isWatched || app.person.value !== null || watch.outlook.value !== null;
+  });
   return { desk, alarm, offline, watch, speaker, awake, unanswered: callForUnanswered(app, alarm) };
 }
 

@@ -1,13 +1,13 @@
 // The loudest open warning, in the top bar of every screen but the line's, whose band says it in full. It goes only with its warning.
 
-import type { SlotOutlook } from '../../../shared/outlook/line.ts';
+import { loudestOf, type SlotOutlook } from '../../../shared/outlook/line.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { Watch } from '../outlook/watch.ts';
 import { address } from '../router.ts';
 import { Icon } from '../ui/Icon.tsx';
 import { warningWords } from '../words/warning.ts';
 import { say } from '../words/words.ts';
-import { loudestOf, sayWarning, warningTone } from './warning-text.ts';
+import { sayWarning, warningTone } from './warning-text.ts';
 
 export function WarningChip(props: {
   readonly warnings: readonly SlotOutlook[];

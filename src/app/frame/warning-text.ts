@@ -6,16 +6,6 @@ import { feedWords } from '../words/feeds.ts';
 import { warningWords } from '../words/warning.ts';
 import { formatSpan, formatTime, say } from '../words/words.ts';
 
-const loudness = ['quiet', 'soon', 'due', 'late'] as const;
-
-/** The warning that is said first; null where none is open. */
-export function loudestOf(warnings: readonly SlotOutlook[]): SlotOutlook | null {
-  const [loudest] = [...warnings].sort(
-    (a, b) => loudness.indexOf(b.warning.level) - loudness.indexOf(a.warning.level),
-  );
-  return loudest && loudest.warning.level !== 'quiet' ? loudest : null;
-}
-
 /** Late with nothing that takes over is the one that stops the line. */
 export function warningTone({ warning, turn }: SlotOutlook): 'care' | 'stop' {
   return warning.level === 'late' && (turn?.backup ?? null) === null ? 'stop' : 'care';

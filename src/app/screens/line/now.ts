@@ -1,8 +1,7 @@
 // What to do on the line now: the walk to make, and the warnings that a person takes note of by going. Pure.
 
-import type { SlotOutlook } from '../../../../shared/outlook/line.ts';
+import { loudestOf, type SlotOutlook } from '../../../../shared/outlook/line.ts';
 import type { PlannedWalk, WalkPlan } from '../../../../shared/outlook/walks.ts';
-import { loudestOf } from '../../frame/warning-text.ts';
 
 /** What comes first. */
 export interface Now {

@@ -27,7 +27,6 @@ export function Wall({ watch }: { readonly watch: Watch }) {
   const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
   const [isTouched, setTouched] = useState(false);
   useNobody();
-  useAwake();
   useEffect(() => {
     if (!isTouched) return undefined;
     const timer = setTimeout(() => setTouched(false), WAY_OUT_MS);
@@ -123,26 +122,4 @@ function useNobody(): void {
     if (person) signOut(app, person);
     return app.scans.take(() => true);
   }, [app]);
-}
-
-/** Keeps the screen on while it is shown, where the browser can; asked again each time that the page is back. */
-function useAwake(): void {
-  useEffect(() => {
-    let held: WakeLockSentinel | null = null;
-    let isOver = false;
-    const ask = async () => {
-      if (document.visibilityState !== 'visible' || !('wakeLock' in navigator)) return;
-      const got = await navigator.wakeLock.request('screen').catch(() => null); // refused where the battery is low
-      if (isOver) await got?.release();
-      else held = got;
-    };
-    const onVisible = () => void ask();
-    void ask();
-    document.addEventListener('visibilitychange', onVisible);
-    return () => {
-      isOver = true;
-      document.removeEventListener('visibilitychange', onVisible);
-      void held?.release();
-    };
-  }, []);
 }

@@ -4,9 +4,9 @@ import { type Containment, isHeld } from '../../../../shared/floor/fold-contain.
 import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { ContainCause } from '../../../../shared/floor/vocabulary.ts';
-import { guardFormula } from '../../../../shared/log/export-rows.ts';
 import type { SuspectRun, Suspects } from '../../../../shared/trace/suspects.ts';
 import type { Material } from './hold-asked.ts';
+import { toCsv } from './trace-csv.ts';
 
 /** Panels in these runs, each once, that surely or perhaps carry it. */
 export function panelsIn(runs: readonly SuspectRun[], how: 'sure' | 'possible'): number {
@@ -59,13 +59,11 @@ export const heldColumns = ['panel', 'signedBy', 'signedAt', 'reason'] as const;
 
 /** Held panels for a spreadsheet: code, who signed it, when and what for. RFC 4180, with a byte order mark. */
 export function heldCsv(containment: Containment, floor: Pick<FloorState, 'people'>): string {
-  const cell = (text: string) => `"${guardFormula(text).replaceAll('"', '""')}"`;
   const rows = [...containment.held].map(([code, signed]) => [
     code,
     signed === null ? '' : (floor.people.get(signed.by)?.name ?? signed.by),
     signed === null ? '' : new Date(signed.atMs).toISOString(),
     signed?.reason ?? '',
   ]);
-  const lines = [heldColumns, ...rows].map((row) => row.map(cell).join(','));
-  return `\ufeff${lines.join('\r\n')}\r\n`;
+  return toCsv(heldColumns, rows);
 }

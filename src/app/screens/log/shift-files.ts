@@ -1,15 +1,12 @@
 // A question of the shift's report as a file: its bars for a spreadsheet, numbers plain, and its picture as it stands on the screen.
 
-import { guardFormula } from '../../../../shared/log/export-rows.ts';
 import type { Plot } from './shift-plots.ts';
+import { toCsv } from './trace-csv.ts';
 
 /** The bars as CSV (RFC 4180) with a byte order mark: name, value in the plot's unit, and what stands beside it. */
 export function plotToCsv({ question, unit, bars }: Plot): string {
-  const cell = (text: string) => `"${guardFormula(text).replaceAll('"', '""')}"`;
-  const rows = bars.map(
-    ({ name, value, text }) => `${cell(name)},${Math.round(value * 1000) / 1000},${cell(text)}`,
-  );
-  return `\ufeff${[`${cell(question)},${unit},text`, ...rows].join('\r\n')}\r\n`;
+  const rows = bars.map(({ name, value, text }) => [name, Math.round(value * 1000) / 1000, text]);
+  return toCsv([question, unit, 'text'], rows);
 }
 
 const WIDTH = 960;

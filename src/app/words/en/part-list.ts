@@ -1,5 +1,5 @@
-import type { ComesIn } from '../../../../shared/floor/kinds-parts.ts';
 import type { Likeness } from '../../../../shared/floor/look-alikes.ts';
+import type { PackageKind } from '../../../../shared/floor/vocabulary.ts';
 import { plural } from '../words.ts';
 
 export const words = {
@@ -38,7 +38,7 @@ export const words = {
     tray: 'tray',
     tube: 'tube',
     bulk: 'bulk',
-  } as Readonly<Record<ComesIn, string>>,
+  } as Readonly<Record<PackageKind, string>>,
   notKnown: 'Not known',
   makersHelp: 'One a line. For one product only: number; product.',
   wrong: (field: string) => `Check: ${field}`,

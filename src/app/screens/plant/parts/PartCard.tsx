@@ -1,8 +1,7 @@
 // One part of the plant's list while it is typed; its picture is chosen here too.
 
 import type { DraftEntry } from '../../../../../shared/floor/kinds.ts';
-import { comesInKinds } from '../../../../../shared/floor/kinds-parts.ts';
-import { packageFamilies } from '../../../../../shared/floor/vocabulary.ts';
+import { packageFamilies, packageKinds } from '../../../../../shared/floor/vocabulary.ts';
 import { moistureLevels } from '../../../../../shared/moisture/levels.ts';
 import type { ListedPart } from '../../../../../shared/sheet/part-list.ts';
 import { useApp, useFloor } from '../../../app.ts';
@@ -156,7 +155,7 @@ function ChosenFields({ form, onChange }: FieldsProps) {
       {select(
         'comesIn',
         words.fields['comesIn'] ?? '',
-        comesInKinds.map((each) => [each, words.comesIn[each]]),
+        packageKinds.map((each) => [each, words.comesIn[each]]),
       )}
     </>
   );

@@ -2,10 +2,9 @@
 // changes, the entries that take it in, and a part's form as texts and back.
 
 import type { DraftEntry } from '../../../../../shared/floor/kinds.ts';
-import type { ComesIn } from '../../../../../shared/floor/kinds-parts.ts';
 import { productAndPart } from '../../../../../shared/floor/maker-lists.ts';
 import type { FloorState } from '../../../../../shared/floor/state.ts';
-import type { PackageFamily } from '../../../../../shared/floor/vocabulary.ts';
+import type { PackageFamily, PackageKind } from '../../../../../shared/floor/vocabulary.ts';
 import { compareText } from '../../../../../shared/log/order.ts';
 import { parseLengthMm } from '../../../../../shared/sheet/cells.ts';
 import { parseBodySize } from '../../../../../shared/sheet/package-text.ts';
@@ -154,7 +153,7 @@ export interface PartForm {
   readonly bodySize: string;
   readonly bodyThickness: string;
   readonly msl: string | null;
-  readonly comesIn: ComesIn | null;
+  readonly comesIn: PackageKind | null;
   readonly tapeWidth: string;
   readonly pitch: string;
   readonly ageMonths: string;
