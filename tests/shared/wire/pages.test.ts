@@ -39,13 +39,14 @@ describe('`takePage()`', () => {
           expect(page).toEqual(rest.slice(0, page.length));
           expect(page.length).toBeLessThanOrEqual(entries);
           if (rest.length > 0) expect(page.length).toBeGreaterThan(0);
-          const size = (count: number) =>
-            rest.slice(0, count).reduce((sum, entry) => sum + JSON.stringify(entry).length + 1, 0);
+          const size = (count: number) => JSON.stringify(rest.slice(0, count)).length;
           if (page.length > 1) expect(size(page.length)).toBeLessThanOrEqual(bytes);
           if (page.length < Math.min(entries, rest.length))
             expect(size(page.length + 1)).toBeGreaterThan(bytes);
         },
       ),
+      // So many parts that the next entry fills the page but for the array's bracket.
+      { examples: [[28, 70, 29_535]] },
     );
   });
 
