@@ -5,6 +5,9 @@
 
 import type { Entry } from './entry.ts';
 
+/** How a sealed entry's text ends as long as it has no signature of its own. */
+export const unsignedEnd = '"sig":null}';
+
 /** What is needed of an entry to follow its chain. */
 export type Link = Pick<Entry, 'tablet' | 'epoch' | 'seq' | 'prev' | 'hash' | 'sig'>;
 

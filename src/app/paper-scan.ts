@@ -13,8 +13,9 @@ export function takePaper(app: App, { codes }: Pick<Scan, 'codes'>): boolean {
   const read = codes.map(({ text }) => parseEntryProof(text)).find((one) => one !== null);
   if (!read || app.practice !== null) return false;
   const tell = async () => {
-    const found = (await app.connection.peek()?.bring(read.note)) ?? 'no-server';
-    const tone = found === 'one-log' ? 'go' : found === 'no-server' ? 'plain' : 'stop';
+    const found = (await app.connection.peek()?.bring(read.note)) ?? 'not-checked';
+    const tone =
+      found === 'one-log' ? 'go' : found === 'no-server' || found === 'not-checked' ? 'plain' : 'stop';
     app.notice.value = { tone, text: say(recordWords).brought[found] };
   };
   void tell();

@@ -18,7 +18,7 @@ import { noteHolds } from '../server/plant-key.ts';
 import { type CommandIo, NotUnderstood, parseCall, printJson, readText } from './command.ts';
 import { readLogFile } from './log-file.ts';
 import { saySeen, seenUnder, tabletNames } from './log-seen.ts';
-import { proofOfEntry } from './log-tree.ts';
+import { entryProver } from './log-tree.ts';
 import { type KnownKeys, keysInExport, sayPlant } from './plant-keys.ts';
 
 /** For the command's help. */
@@ -60,11 +60,12 @@ function recordOf(reading: ExportReading, entry: Entry): string | null {
   const proof = line && readProofRecord(line);
   const hash = fromHex(entry.hash, HASH_BYTES);
   if (!key || !proof?.tree || !hash) return null;
+  const prove = entryProver(reading, entry);
   // A head that tablets signed, where the file has all that leads to it; else the file's own.
   for (const head of [...(proof.witnessed ?? []).map((one) => one.head), proof.tree.head]) {
     const note = parseNote(head);
     const size = note ? parseTreeHead(note.text)?.size : undefined;
-    const place = size === undefined ? null : proofOfEntry(reading, entry, size);
+    const place = size === undefined ? null : prove(size);
     const signed = note && noteForPaper(note, key);
     if (!place || signed === null) continue;
     const rest = { ...place, note: signed };

@@ -174,30 +174,31 @@ export function proofOfPart(reading: ExportReading, items: readonly ExportItem[]
 }
 
 /**
- * Where one entry lies in the log's tree when it had `size` entries and what proves it, in the proof's order; null where the file does not
- * say: of an earlier size only one that holds all of the log until then does.
+ * Tells where one entry lies in the log's tree when it had `size` entries and what proves it, in the proof's order; null where the file does
+ * not say: of an earlier size only one that holds all of the log until then does. The file is read once for all sizes.
  */
-export function proofOfEntry(
+export function entryProver(
   reading: ExportReading,
   entry: Entry,
-  size: number,
-): { readonly index: number; readonly proof: readonly Uint8Array[] } | null {
+): (size: number) => { readonly index: number; readonly proof: readonly Uint8Array[] } | null {
   const [record] = reading.proofs ?? [];
   const tree = record && readProofRecord(record)?.tree;
   const now = tree ? parseTreeHead(parseNote(tree.head)?.text ?? '')?.size : undefined;
   const read = tree && now !== undefined ? readPart(reading.entries, tree, now) : null;
-  if (!tree || !read || read.missing !== null || now === undefined || size > now) return null;
+  if (!tree || !read || read.missing !== null || now === undefined) return () => null;
   const { set } = runsOf([entry], tree);
   const [leaf] = set;
   const [first] = read.part.set;
-  if (size < now && !(first?.from === 0 && first.to >= size)) return null;
-  const early = { ...read.part, size, set: [{ from: 0, to: size }], cover: [] };
-  const folded = leaf && leaf.from < size ? foldPart(size < now ? early : read.part, set) : null;
-  if (!leaf || !folded) return null;
-  // The same subtrees, from the left there, from the leaf upwards here.
-  const byFrom = new Map(coverRanges(size, set).map(({ from }, at) => [from, folded.cover[at]]));
-  const proof = inclusionRanges(leaf.from, size).map(({ from }) => fromHex(byFrom.get(from) ?? '', 32));
-  return proof.every((hash) => hash !== null) ? { index: leaf.from, proof } : null;
+  return (size) => {
+    if (size > now || (size < now && !(first?.from === 0 && first.to >= size))) return null;
+    const early = { ...read.part, size, set: [{ from: 0, to: size }], cover: [] };
+    const folded = leaf && leaf.from < size ? foldPart(size < now ? early : read.part, set) : null;
+    if (!leaf || !folded) return null;
+    // The same subtrees, from the left there, from the leaf upwards here.
+    const byFrom = new Map(coverRanges(size, set).map(({ from }, at) => [from, folded.cover[at]]));
+    const proof = inclusionRanges(leaf.from, size).map(({ from }) => fromHex(byFrom.get(from) ?? '', 32));
+    return proof.every((hash) => hash !== null) ? { index: leaf.from, proof } : null;
+  };
 }
 
 /** Where the entries of a part lie, out of where those of the whole do. */

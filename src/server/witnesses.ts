@@ -60,7 +60,7 @@ type Kept = z.infer<typeof keptSchema>;
 
 /** What it needs. */
 export interface WitnessParts {
-  readonly store: Pick<Store, 'readMeta' | 'writeMeta' | 'treeHashes' | 'posOf' | 'hashOf'>;
+  readonly store: Pick<Store, 'readMeta' | 'writeMeta' | 'treeHashes' | 'placed'>;
   readonly heads: HeadSigner;
   /** The name of the plant's key. */
   readonly origin: string;
@@ -103,6 +103,14 @@ export function createWitnesses({ store, heads, origin, nowMs }: WitnessParts): 
     }
     return found;
   };
+  /** The newest head that tablets signed, that holds the leaf, and that the log still grows from. */
+  const firstHeld = async (tree: TreeState, index: number): Promise<string | null> => {
+    for (const { note } of await read()) {
+      const head = headOf(note);
+      if (head && head.size > index && cosignatures(note) > 0 && (await growth(head, tree))) return note;
+    }
+    return null;
+  };
   const wanted = async (tree: TreeState): Promise<string | null> => {
     if (tree.size === 0) return null;
     const kept = await read();
@@ -122,12 +130,12 @@ export function createWitnesses({ store, heads, origin, nowMs }: WitnessParts): 
     take: (key, said) => inTurn(() => takeIn({ read, write }, key, said)),
     held,
     placeOf: async (name, tree) => {
-      const pos = await store.posOf(name);
-      const hash = fromHex((await store.hashOf(name)) ?? '', 32);
-      if (pos === null || !hash || pos > tree.size) return null;
-      const index = pos - 1;
-      const [signed] = (await held(tree)).filter(({ size }) => size > index);
-      const note = signed?.note ?? heads.sign(tree);
+      const there = await store.placed(name);
+      const hash = fromHex(there?.hash ?? '', 32);
+      if (!there || !hash || there.pos > tree.size) return null;
+      const index = there.pos - 1;
+      const signed = await firstHeld(tree, index);
+      const note = signed ?? heads.sign(tree);
       const head = headOf(note);
       if (!head) return null;
       const state = { size: head.size, root: Buffer.from(head.root).toString('hex') };

@@ -63,7 +63,7 @@ export async function connect(app: App): Promise<Connection | null> {
       const { enrolled, clockOffMs } = await log.readMemory();
       if (!enrolled) return null;
       const told = await askRecord(createCaller(world, key, { clockOffMs }), enrolled.serverKey, entry);
-      return told !== null && 'code' in told ? null : told;
+      return told !== null && typeof told === 'object' && 'code' in told ? null : told;
     },
     plant: async () => (await log.readMemory()).enrolled?.plant ?? null,
   };

@@ -3,7 +3,8 @@
 import { generate } from 'lean-qr';
 import { recordWords } from '../words/record.ts';
 import { say } from '../words/words.ts';
-import type { PaperProof } from './record-proof.ts';
+import { squaresPath } from './Face.tsx';
+import type { NoProof, PaperProof } from './record-proof.ts';
 import './record.css';
 
 /** What stands on the paper. */
@@ -23,13 +24,14 @@ const QUIET = 4;
 
 /** The lines about a proof. `names`: of the tablets that saw the log; `since`: when the server answered last, as text, null for never. */
 export function toldOf(
-  proof: PaperProof | null,
+  proof: PaperProof | NoProof,
   { names, since, isThere }: { names: readonly string[]; since: string | null; isThere: boolean },
   format: (count: number) => string,
 ): readonly string[] {
   const words = say(recordWords);
-  if (!proof) {
-    const why = isThere ? words.waiting : since === null ? words.never : words.since(since);
+  if (proof === 'not-there') return [words.waiting, words.later];
+  if (proof === 'none') {
+    const why = isThere ? words.noProof : since === null ? words.never : words.since(since);
     return [why, words.later];
   }
   const seen = names.length > 0 ? [words.seen(names.length, names.join(', '))] : [];
@@ -69,15 +71,9 @@ export function Record({ title, facts, hash, told, proof }: RecordPaper) {
 
 function RecordCode({ text }: { readonly text: string }) {
   const code = generate(text);
-  let path = '';
-  for (let y = 0; y < code.size; y += 1)
-    for (let x = 0; x < code.size; x += 1) {
-      if (!code.get(x, y)) continue;
-      const from = x;
-      // A run of neighbours is one piece, so that no hairline shows between them.
-      while (x + 1 < code.size && code.get(x + 1, y)) x += 1;
-      path += `M${from} ${y}h${x + 1 - from}v1h-${x + 1 - from}z`;
-    }
+  const dark = Array.from({ length: code.size ** 2 }, (_, at) =>
+    code.get(at % code.size, Math.floor(at / code.size)),
+  );
   const side = code.size + 2 * QUIET;
   const mm = `${(side * MODULE_MM).toFixed(1)}mm`;
   return (
@@ -89,7 +85,7 @@ function RecordCode({ text }: { readonly text: string }) {
       viewBox={`${-QUIET} ${-QUIET} ${side} ${side}`}
       shape-rendering="crispEdges"
     >
-      <path d={path} fill="#000" />
+      <path d={squaresPath({ side: code.size, dark })} fill="#000" />
     </svg>
   );
 }

@@ -14,6 +14,7 @@ import { parseTreeHead, proofFromTexts } from '../../../shared/log/tree-head.ts'
 import type { App } from '../app.ts';
 import { readPlantKeys } from '../store/plant-keys.ts';
 import { keepRecord, keptRecord } from '../store/records.ts';
+import { isSigned } from '../store/tickets.ts';
 import type { KeptRecord } from '../sync/ports.ts';
 
 /** What a paper says of its proof. */
@@ -34,14 +35,19 @@ export function mayPrint(entry: Entry): boolean {
   return withoutSecrets(entry) === entry;
 }
 
-/** The proof of an entry: as the server tells it now, else as it was kept; null where there is none. `id`: the entry's. */
-export async function proofFor(app: App, entry: Entry, id: string): Promise<PaperProof | null> {
-  const asked = (await app.connection.peek()?.recordOf(entry)) ?? null;
+/** Why a paper has no proof: the server does not hold the entry yet, or nobody gave one that holds. */
+export type NoProof = 'not-there' | 'none';
+
+/** The proof of an entry: as the server tells it now, else as it was kept; else why there is none. `id`: the entry's. */
+export async function proofFor(app: App, entry: Entry, id: string): Promise<PaperProof | NoProof> {
+  const told = (await app.connection.peek()?.recordOf(entry)) ?? null;
+  const asked = told === 'not-there' ? null : told;
   // It may be lost: then it is asked for again.
   if (asked) await keepRecord(app.store.cache, id, asked).catch(() => undefined);
   const record = asked ?? (await keptRecord(app.store.cache, id));
   const keys = record ? await readPlantKeys(app.store.log) : null;
-  return record && keys !== null ? paperProof(entry, record, keys) : null;
+  const proof = record && keys !== null ? await paperProof(entry, record, keys) : null;
+  return proof ?? (told === 'not-there' ? told : 'none');
 }
 
 /** The proof as it goes on paper; null where it does not hold. `keys`: the plant's signed list, checked when it was kept. */
@@ -74,13 +80,5 @@ async function seenUnder(paper: string, listed: readonly ListedKey[]): Promise<r
 
 async function holds({ listed, text, sig }: TabletSaid): Promise<boolean> {
   const [point, signature] = [fromBase64Url(listed.key), fromBase64Url(sig)];
-  if (!point || !signature) return false;
-  const curve = { name: 'ECDSA', namedCurve: 'P-256' };
-  const how = { name: 'ECDSA', hash: 'SHA-256' };
-  try {
-    const key = await crypto.subtle.importKey('raw', Uint8Array.from(point), curve, false, ['verify']);
-    return await crypto.subtle.verify(how, key, Uint8Array.from(signature), new TextEncoder().encode(text));
-  } catch {
-    return false; // no point of the curve
-  }
+  return point !== null && signature !== null && isSigned(text, signature, point);
 }

@@ -2,6 +2,8 @@
 // under the SHA-256 that the log has of it. By the line's rule the oldest go first: when their days are over, or the room is full.
 
 import Dexie, { type Table } from 'dexie';
+import { DAY_MS } from '../../../shared/kit/moment.ts';
+import { bytesToHex } from '../../../shared/log/bytes.ts';
 
 /** A picture that is kept. */
 export interface KeptPicture {
@@ -50,8 +52,6 @@ export interface Pictures {
   /** Throws away those whose days are over, also where no more are kept. */
   readonly tidy: (nowMs: number) => Promise<void>;
 }
-
-const DAY_MS = 86_400_000;
 
 /** Opens them. */
 export function openPictures(name = 'reelward-pictures'): Pictures {
@@ -106,7 +106,7 @@ async function throwAway(
 /** SHA-256 of bytes, hex. */
 export async function shaOf(bytes: ArrayBuffer): Promise<string> {
   const hash = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
-  return [...hash].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+  return bytesToHex(hash);
 }
 
 let opened: Pictures | null = null;

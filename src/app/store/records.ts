@@ -29,34 +29,37 @@ export async function keptRecord({ kept }: CacheDatabase, id: string): Promise<K
   return (row?.value as KeptRecord | undefined) ?? null; // written below only
 }
 
-/** Keeps the proof of an entry, and lets the oldest go. */
+/** Keeps the proof of an entry, and lets the oldest others go. */
 export async function keepRecord({ kept }: CacheDatabase, id: string, record: KeptRecord): Promise<void> {
   await kept.put({ key: nameOf(id), value: record });
   const names = await kept.where('key').startsWith(nameOf('')).primaryKeys();
   if (names.length <= KEPT_MOST) return;
   const rows = await kept.bulkGet(names);
   const byAge = rows
-    .flatMap((row) => (row ? [{ key: row.key, index: (row.value as KeptRecord).index }] : []))
+    .flatMap((row) =>
+      row && row.key !== nameOf(id) ? [{ key: row.key, index: (row.value as KeptRecord).index }] : [],
+    )
     .sort((a, b) => a.index - b.index);
-  await kept.bulkDelete(byAge.slice(0, byAge.length - KEPT_MOST).map(({ key }) => key));
+  await kept.bulkDelete(byAge.slice(0, names.length - KEPT_MOST).map(({ key }) => key));
 }
 
-/** What sync asks and keeps; `own`: this tablet's present chain. */
+/** What sync asks and keeps; `identity`: of this tablet's present chain, which a clock put right begins anew. */
 export function recordPort(
   cache: CacheDatabase,
-  own: { readonly tablet: string; readonly epoch: string },
+  identity: () => { readonly tablet: string; readonly epoch: string },
   entriesAfter: SyncLog['entriesAfter'],
 ): RecordPort {
-  const chain = chainId(own);
-  const read = async (acked: number): Promise<Looked> => {
+  const read = async (chain: string, acked: number): Promise<Looked> => {
     const row = await cache.kept.get(LOOKED);
     const before = row?.value as Looked | undefined; // written below only
     return before?.chain === chain ? before : { chain, seq: Math.max(0, acked - LOOK_BACK), wanted: [] };
   };
   return {
     wanted: async (acked) => {
+      const own = identity();
+      const chain = chainId(own);
       const until = acked[chain] ?? 0;
-      let { seq, wanted } = await read(until);
+      let { seq, wanted } = await read(chain, until);
       const began = seq;
       while (seq < until) {
         const entries = await entriesAfter(own, seq, Math.min(LOOK_AT_ONCE, until - seq));
@@ -69,11 +72,12 @@ export function recordPort(
         wanted = [...wanted, ...found].slice(-KEPT_MOST);
       }
       if (seq !== began) await cache.kept.put({ key: LOOKED, value: { chain, seq, wanted } });
-      return wanted;
+      // A server that was restored may hold less than it did.
+      return wanted.filter((one) => one.seq <= until);
     },
     keep: async (id, record) => {
       await keepRecord(cache, id, record);
-      const looked = await read(0);
+      const looked = await read(chainId(identity()), 0);
       const wanted = looked.wanted.filter((one) => entryId(one) !== id);
       if (wanted.length < looked.wanted.length)
         await cache.kept.put({ key: LOOKED, value: { ...looked, wanted } });

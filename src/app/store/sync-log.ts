@@ -29,7 +29,7 @@ export function createSyncLog(store: Store): SyncLog {
   const log: SyncLog = {
     heads: () => headsOf(entries),
     entriesAfter,
-    records: recordPort(store.cache, store.identity, entriesAfter),
+    records: recordPort(store.cache, () => store.identity, entriesAfter),
     takeIn: store.takeIn,
     firstOf: async ({ tablet, epoch }) => (await entries.get([tablet, epoch, 1]))?.entry ?? null,
     signsItself: needsOwnSignature,
@@ -49,7 +49,7 @@ export function createSyncLog(store: Store): SyncLog {
       waiting: async (serverEpoch) => [...(await pinsToHand(store.log, serverEpoch))],
       handed: (pins, serverEpoch) => notePinsHanded(store.log, pins, serverEpoch),
     },
-    pictures: picturePort,
+    pictures: picturePort(store),
     forgetPlant: async () => {
       await forgetSecrets(store.log);
       await forgetSeen(store.cache);
@@ -98,16 +98,21 @@ async function headsOf(entries: Store['log']['entries']): Promise<Head[]> {
   }
 }
 
-/** Pictures of labels, for the server to keep. */
-const picturePort: PicturePort = {
-  waiting: async (serverEpoch, most) => {
-    const kept = await tabletPictures().waiting(serverEpoch, most);
-    return kept.map(({ sha256, of, atMs, untilMs, bytes }) => ({
-      sha256,
-      of,
-      days: Math.round((untilMs - atMs) / 86_400_000),
-      bytes: new Uint8Array(bytes),
-    }));
-  },
-  sent: (sha256, serverEpoch) => tabletPictures().sent(sha256, serverEpoch),
-};
+/** Pictures of labels, for the server to keep. Where no line keeps any, what keeps them is not even opened. */
+function picturePort(store: Store): PicturePort {
+  let isKept = false;
+  return {
+    waiting: async (serverEpoch, most) => {
+      isKept ||= store.floor().pictureRules.size > 0;
+      if (!isKept) return [];
+      const kept = await tabletPictures().waiting(serverEpoch, most);
+      return kept.map(({ sha256, of, untilMs, bytes }) => ({
+        sha256,
+        of,
+        untilMs,
+        bytes: new Uint8Array(bytes),
+      }));
+    },
+    sent: (sha256, serverEpoch) => tabletPictures().sent(sha256, serverEpoch),
+  };
+}

@@ -16,8 +16,11 @@ export interface Connection {
   readonly syncNow: () => void;
   /** A person took note that the server's log went back. */
   readonly tookNote: () => void;
-  /** Where an entry lies in the server's log, with its proof, checked; null where there is no answer, or none that proves it. */
-  readonly recordOf: (entry: Entry) => Promise<KeptRecord | null>;
+  /**
+   * Where an entry lies in the server's log, with its proof, checked; `not-there` where the server does not hold it yet, null where there is
+   * no answer, or none that proves it.
+   */
+  readonly recordOf: (entry: Entry) => Promise<KeptRecord | 'not-there' | null>;
   /** Checks a head of the server's log that somebody else was shown, a signed note. */
   readonly bring: (note: string) => Promise<BroughtHead>;
   /** The plant that this tablet was enrolled at; null where it was not. */

@@ -65,7 +65,7 @@ export async function checkHeads(context: SyncContext, onlyWaiting = false): Pro
     const some = heads.slice(at, at + treeAskMost);
     const isLast = at + step >= heads.length - 1;
     const failure = await checkSome(context, some, isLast ? leaves : []);
-    if (failure === 'told') return null;
+    if (typeof failure === 'string') return null;
     if (failure !== null) {
       // No answer: they wait for the next.
       context.receipts.unshift(...receipts);
@@ -75,19 +75,22 @@ export async function checkHeads(context: SyncContext, onlyWaiting = false): Pro
   return null;
 }
 
-/** Asks for the proofs of some heads, each of which begins with the one before; `told`: something did not hold, and was told. */
+/** What did not hold of an answer: it was told. `shorter`: the server shows less than it did. */
+export type NotHeld = HeadFaultCode | 'shorter';
+
+/** Asks for the proofs of some heads, each of which begins with the one before; what did not hold was told. */
 export async function checkSome(
   context: SyncContext,
   heads: readonly SeenHead[],
   leaves: readonly NonNullable<Receipt['leaf']>[],
-): Promise<CallFailure | 'told' | null> {
+): Promise<CallFailure | NotHeld | null> {
   const json = { sizes: heads.map(({ size }) => size), places: leaves.map(({ index }) => index) };
   const asked = await context.caller.call('/api/tree', treeToldSchema, { json });
   if (!asked.ok) {
     // A server of before there were heads; one that had them does not lose them.
     if (asked.error.code !== 'not-found') return asked.error;
     if (heads.length > 0) await tellFault(context, 'no-proof', '');
-    return 'told';
+    return 'no-proof';
   }
   const told = asked.value;
   context.witness = told.witness ?? null;
@@ -96,11 +99,11 @@ export async function checkSome(
   if (fault === 'shorter') {
     await remember(context, { head: told.head });
     await tellRollback(context);
-    return 'told';
+    return fault;
   }
   if (fault !== null) {
     await tellFault(context, fault, told.head);
-    return 'told';
+    return fault;
   }
   await remember(context, { head: told.head });
   return null;
@@ -118,7 +121,7 @@ function judge(
     readonly now: SeenHead;
     readonly leaves: readonly NonNullable<Receipt['leaf']>[];
   },
-): HeadFaultCode | 'shorter' | null {
+): NotHeld | null {
   if ((heads.at(-1)?.size ?? 0) > now.size) return 'shorter';
   if (told.consistency.length !== heads.length || told.inclusion.length !== leaves.length) return 'no-proof';
   for (const [at, head] of heads.entries()) {

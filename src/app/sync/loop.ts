@@ -34,7 +34,7 @@ export interface SyncLoop {
 export function startSync(options: SyncOptions): SyncLoop {
   let wake = () => {};
   let note = () => {};
-  let bring = async (_: string): Promise<BroughtHead> => 'no-server';
+  let bring = async (_: string): Promise<BroughtHead> => 'not-checked';
   const status = createStatus(options);
   const loop = async () => {
     const memory = await options.log.readMemory();

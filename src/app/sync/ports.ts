@@ -157,8 +157,8 @@ export interface PictureToSend {
   readonly sha256: string;
   /** The verdict's entry. */
   readonly of: string;
-  /** Days that it is still to be kept, at least 1. */
-  readonly days: number;
+  /** When its days are over, ms since 1970. */
+  readonly untilMs: number;
   readonly bytes: Uint8Array;
 }
 

@@ -10,17 +10,19 @@ import { noteSignedBy } from './heads.ts';
 import type { Caller, CallFailure } from './http.ts';
 import type { KeptRecord } from './ports.ts';
 
-/** Questions in one go: the rest is asked next time. */
+/** Proofs in one go: the rest is asked for next time. */
 const AT_ONCE = 8;
+/** Questions in one go, where some are answered with nothing that holds. */
+const ASKED_MOST = 4 * AT_ONCE;
 
-/** Asks for one entry; null where the server does not hold it yet, or what it says proves nothing. */
+/** Asks for one entry; `not-there` where the server does not hold it yet, null where what it says proves nothing. */
 export async function askRecord(
   caller: Caller,
   serverKey: string,
   { tablet, epoch, seq, hash }: Pick<Entry, 'tablet' | 'epoch' | 'seq' | 'hash'>,
-): Promise<KeptRecord | CallFailure | null> {
+): Promise<KeptRecord | CallFailure | 'not-there' | null> {
   const asked = await caller.call('/api/record', recordToldSchema, { json: { tablet, epoch, seq } });
-  if (!asked.ok) return asked.error.code === 'not-found' ? null : asked.error;
+  if (!asked.ok) return asked.error.code === 'not-found' ? 'not-there' : asked.error;
   const { index, proof, head } = asked.value;
   const told = await noteSignedBy(head, serverKey, parseTreeHead);
   const data = fromHex(hash, 32);
@@ -34,11 +36,17 @@ export async function askRecord(
 export async function askRecords({ log, caller, memory }: SyncContext): Promise<CallFailure | null> {
   if (!log.records) return null;
   const wanted = await log.records.wanted(memory.acked);
-  for (const name of wanted.slice(0, AT_ONCE)) {
+  let kept = 0;
+  for (const name of wanted.slice(0, ASKED_MOST)) {
+    if (kept === AT_ONCE) break;
     const told = await askRecord(caller, memory.enrolled?.serverKey ?? '', name);
+    // It acknowledged the entry: a server of before there were papers.
+    if (told === 'not-there') return null;
+    // What has no proof now must not keep the others back.
     if (told === null) continue;
     if ('code' in told) return told;
     await log.records.keep(entryId(name), told);
+    kept += 1;
   }
   return null;
 }

@@ -2,7 +2,7 @@
 
 import { fromBase64Url, toBase64Url } from '../../../shared/kit/base64.ts';
 import { chainId, type Entry, isBounded, signatureForm } from '../../../shared/log/entry.ts';
-import { closedBy } from '../../../shared/log/vouched.ts';
+import { closedBy, unsignedEnd } from '../../../shared/log/vouched.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import { pageBytes, pageEntries } from '../../../shared/wire/limits.ts';
 import { type Brought, type Head, pushedSchema } from '../../../shared/wire/messages.ts';
@@ -16,8 +16,7 @@ import type { SyncKey, SyncLog } from './ports.ts';
 
 /** Pages of one chain on their way at the same time: the server flushes those that wait together in one go. */
 const PAGES_AT_ONCE = 8;
-/** How a sealed entry's text ends as long as it has no signature, and by how much a signature makes it longer at most. */
-const UNSIGNED_END = '"sig":null}';
+/** By how much a signature makes an entry's text longer at most. */
 const SIGNATURE_CHARS = 100;
 
 /** A page on its way. */
@@ -214,8 +213,8 @@ async function signedTexts({ log, key }: SyncContext, page: Page, how: Signing):
   if (how === 'none' || wanted.length === 0) return texts;
   const sigs = await Promise.all(wanted.map((at) => key.sign(entryText(entries[at]?.hash ?? ''))));
   const end = texts.at(-2) ?? '';
-  if (wanted.length === 1 && wanted[0] === last && end.endsWith(UNSIGNED_END))
-    return [...texts.slice(0, -2), `${end.slice(0, -UNSIGNED_END.length)}"sig":"${sigs[0]}"}`, ']'];
+  if (wanted.length === 1 && wanted[0] === last && end.endsWith(unsignedEnd))
+    return [...texts.slice(0, -2), `${end.slice(0, -unsignedEnd.length)}"sig":"${sigs[0]}"}`, ']'];
   const signed = new Map(wanted.map((at, index) => [at, sigs[index] ?? null]));
   return [JSON.stringify(entries.map((entry, at) => ({ ...entry, sig: signed.get(at) ?? entry.sig })))];
 }

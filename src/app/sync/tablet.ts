@@ -52,7 +52,7 @@ export function startTabletSync(options: TabletSyncOptions): TabletSync {
   return {
     now: () => loop?.now(),
     tookNote: () => loop?.tookNote(),
-    bring: async (note) => (await loop?.bring(note)) ?? 'no-server',
+    bring: async (note) => (await loop?.bring(note)) ?? 'not-checked',
     restart: () => {
       running.abort();
       begin();

@@ -6,7 +6,16 @@ import { canWitness, tabletCosignedText } from '../../../shared/log/tablet-cosig
 import { consistencyHolds } from '../../../shared/log/tree.ts';
 import { cosignedSchema } from '../../../shared/wire/messages-heads.ts';
 import { remember, type SyncContext } from './context.ts';
-import { checkHeads, checkSome, inOrder, readHead, readSigned, type SeenHead, tellFault } from './heads.ts';
+import {
+  checkHeads,
+  checkSome,
+  inOrder,
+  type NotHeld,
+  readHead,
+  readSigned,
+  type SeenHead,
+  tellFault,
+} from './heads.ts';
 import type { CallFailure } from './http.ts';
 
 /** Checks the heads, then signs the one that is put up, where that is a new one. */
@@ -19,14 +28,15 @@ export async function checkAndSign(context: SyncContext, onlyWaiting = false): P
 
 async function sign(context: SyncContext, note: string): Promise<CallFailure | null> {
   const { key, caller, memory, world } = context;
-  // Where something does not hold nothing is signed, until somebody took note.
-  if (!canWitness(key.tablet) || memory.headFault !== null) return null;
+  // Where something does not hold, or another log is shown than before, nothing is signed until somebody took note.
+  const isTold = memory.headFault !== null || memory.rolledBackMs !== null;
+  if (!canWitness(key.tablet) || isTold) return null;
   const shown = await readSigned(note, memory.enrolled?.serverKey ?? '');
   if (typeof shown === 'string') return tellFault(context, shown, note);
   const { size } = shown;
   if (size <= memory.cosigned) return null;
   const holds = await isOneLog(context, shown);
-  if (holds !== true) return holds;
+  if (holds !== true) return typeof holds === 'string' ? null : holds;
   const seconds = Math.floor((world.nowMs() + caller.clockOffMs()) / 1000);
   const text = noteText(note);
   const json = { size, seconds, sig: await key.sign(tabletCosignedText(text, seconds)) };
@@ -36,30 +46,36 @@ async function sign(context: SyncContext, note: string): Promise<CallFailure | n
   return sent.ok || sent.error.code === 'not-found' ? null : sent.error;
 }
 
-/** True where a head and the one checked last are of one log; else a failure, or null where it was told that they are not. */
-async function isOneLog(context: SyncContext, shown: SeenHead): Promise<CallFailure | true | null> {
+/** True where a head and the one checked last are of one log; what did not hold of that, which was told; a failure; null where none was checked. */
+async function isOneLog(context: SyncContext, shown: SeenHead): Promise<CallFailure | NotHeld | true | null> {
   const known = readHead(context.memory.head ?? '');
   if (!known) return null;
   if (known.size === shown.size && consistencyHolds(known, shown, [])) return true;
   const heads = inOrder([known, shown]);
-  if (!heads) return tellFault(context, 'forked', shown.note);
-  const failure = await checkSome(context, heads, []);
-  if (failure === 'told') return null;
-  return failure ?? true;
+  if (!heads) {
+    await tellFault(context, 'forked', shown.note);
+    return 'forked';
+  }
+  return (await checkSome(context, heads, [])) ?? true;
 }
 
 const noteText = (note: string) => note.slice(0, note.lastIndexOf('\n\n') + 1);
 
-/** What a head that was brought turned out to be. */
-export type BroughtHead = 'one-log' | 'not-one-log' | 'not-the-plants' | 'no-server';
+/** What a head that was brought turned out to be; `not-checked`: nobody here could say, and it was not kept for later. */
+export type BroughtHead = 'one-log' | 'not-one-log' | 'not-the-plants' | 'no-server' | 'not-checked';
 
 /** Checks a head that somebody else was shown: a signed note. What does not hold is told as always. */
 export async function checkBrought(context: SyncContext, note: string): Promise<BroughtHead> {
   const shown = await readSigned(note, context.memory.enrolled?.serverKey ?? '');
   if (typeof shown === 'string') return 'not-the-plants';
-  context.receipts.push({ note, leaf: null });
-  const failure = await checkHeads(context, true);
-  if (failure !== null) return 'no-server';
-  const { headFault, rolledBackMs } = context.memory;
-  return headFault === null && rolledBackMs === null ? 'one-log' : 'not-one-log';
+  const later = (): BroughtHead => {
+    context.receipts.push({ note, leaf: null });
+    return 'no-server';
+  };
+  // Before any head was checked there is nothing to compare with: the present one is asked for first.
+  if (context.memory.head === null && (await checkHeads(context)) !== null) return later();
+  const holds = await isOneLog(context, shown);
+  if (holds === true) return 'one-log';
+  if (holds === 'forked' || holds === 'shorter') return 'not-one-log';
+  return holds === null || typeof holds === 'string' ? 'not-checked' : later();
 }

@@ -2,13 +2,13 @@
 // has their hashes; here lie the bytes, for the days that the line's rule gave them.
 
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { DAY_MS } from '../../../shared/kit/moment.ts';
 import { pictureBytes, pictureDays } from '../../../shared/wire/limits.ts';
 import type { ServerContext } from '../context.ts';
 import { bodyHash } from './body.ts';
 import { checkWire, requireTablet } from './proof.ts';
 import { Refused } from './refuse.ts';
 
-const DAY_MS = 86_400_000;
 /** The first bytes of every JPEG (ITU-T T.81, B.1.1.3: SOI and the start of the next marker). */
 const JPEG = [0xff, 0xd8, 0xff];
 

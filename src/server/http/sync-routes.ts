@@ -4,7 +4,7 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { DAY_MS } from '../../../shared/kit/moment.ts';
 import { driftLimitMs } from '../../../shared/log/clock.ts';
 import { canonicalText } from '../../../shared/log/seal.ts';
-import { closedBy } from '../../../shared/log/vouched.ts';
+import { closedBy, unsignedEnd } from '../../../shared/log/vouched.ts';
 import { codesSince, type EntryFault } from '../../../shared/wire/codes.ts';
 import { type Cursor, formatCursor, parseCursor } from '../../../shared/wire/cursor.ts';
 import {
@@ -42,7 +42,6 @@ import { isPlainEntry } from '../envelope.ts';
 import { storeWords } from '../health.ts';
 import { hashOf } from '../keys.ts';
 import { signedKeys } from '../plant-key.ts';
-import { unsignedEnd } from '../stores/queries.ts';
 import type { StoredEntry } from '../stores/store.ts';
 import type { TreeState } from '../stores/tree.ts';
 import { proveTree } from '../tree-heads.ts';

@@ -42,9 +42,6 @@ export function entryJson(row: {
   return `${row.body.slice(0, -1)},"hash":${JSON.stringify(row.hash)},"sig":${JSON.stringify(row.sig)}}`;
 }
 
-/** How the text of an entry ends that has no signature of its own. */
-export const unsignedEnd = '"sig":null}';
-
 function toStored(row: PackedRow & Pick<EntriesTable, 'pos' | 'root' | 'hash' | 'sig'>): StoredEntry {
   const { pos, root, at_ms: atMs, hash, sig } = row;
   return { pos, root, atMs, text: entryJson({ body: wholeBody(row), hash, sig }) };
@@ -178,29 +175,18 @@ const beforeAll: OrderKey = {
 };
 
 /** One entry by its name. */
-function entryQueries(db: Kysely<Tables>): Pick<Store, 'hashOf' | 'posOf'> {
-  return {
-    hashOf: async ({ tablet, epoch, seq }) => {
-      const row = await db
-        .selectFrom('entries')
-        .select('hash')
-        .where('tablet', '=', tablet)
-        .where('epoch', '=', epoch)
-        .where('seq', '=', seq)
-        .executeTakeFirst();
-      return row?.hash ?? null;
-    },
-    posOf: async ({ tablet, epoch, seq }) => {
-      const row = await db
-        .selectFrom('entries')
-        .select('pos')
-        .where('tablet', '=', tablet)
-        .where('epoch', '=', epoch)
-        .where('seq', '=', seq)
-        .executeTakeFirst();
-      return row === undefined ? null : Number(row.pos);
-    },
+function entryQueries(db: Kysely<Tables>): Pick<Store, 'hashOf' | 'placed'> {
+  const placed: Store['placed'] = async ({ tablet, epoch, seq }) => {
+    const row = await db
+      .selectFrom('entries')
+      .select(['pos', 'hash'])
+      .where('tablet', '=', tablet)
+      .where('epoch', '=', epoch)
+      .where('seq', '=', seq)
+      .executeTakeFirst();
+    return row === undefined ? null : { pos: Number(row.pos), hash: row.hash };
   };
+  return { placed, hashOf: async (name) => (await placed(name))?.hash ?? null };
 }
 
 /** The log's entries, a page at a time. */

@@ -287,8 +287,12 @@ export interface Store {
   readonly firstOf: (chain: { tablet: string; epoch: string }) => Promise<StoredEntry | null>;
   /** The hash of an entry by its name; null where the log has none of it. */
   readonly hashOf: (name: { tablet: string; epoch: string; seq: number }) => Promise<string | null>;
-  /** Where an entry stands in the log, from 1; null where it is not in it. */
-  readonly posOf: (name: { tablet: string; epoch: string; seq: number }) => Promise<number | null>;
+  /** Where an entry stands in the log, from 1, and its hash; null where it is not in it. */
+  readonly placed: (name: {
+    tablet: string;
+    epoch: string;
+    seq: number;
+  }) => Promise<{ readonly pos: number; readonly hash: string } | null>;
   /** Keeps who brought a chain of a tablet that was never let in; the first word for an end counts. */
   readonly keepBrought: (ends: readonly KeptBrought[]) => Promise<void>;
   /** All of these words. */

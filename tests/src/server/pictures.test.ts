@@ -2,6 +2,7 @@
 
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
+import { DAY_MS } from '../../../shared/kit/moment.ts';
 import type { PictureToSend } from '../../../src/app/sync/ports.ts';
 import type { TestTablet } from './tablets.ts';
 import { usePlant } from './use-plant.ts';
@@ -68,7 +69,12 @@ describe('a tablet that is connected', () => {
     const front = await plant.join('front');
     const pictures = Array.from({ length: 8 }, (_, at): PictureToSend => {
       const bytes = at === 3 ? new Uint8Array(10) : jpeg(200, at);
-      return { sha256: shaOf(bytes), of: `${front.key.tablet}/e1/${at + 1}`, days: 30, bytes };
+      return {
+        sha256: shaOf(bytes),
+        of: `${front.key.tablet}/e1/${at + 1}`,
+        untilMs: Date.now() + 30 * DAY_MS,
+        bytes,
+      };
     });
     const sent: string[] = [];
     Object.assign(front.log, {
@@ -83,5 +89,35 @@ describe('a tablet that is connected', () => {
     const kept = await Promise.all(pictures.map(async ({ of }) => (await get(front, of)).ok));
     expect(kept).toEqual(pictures.map((_, at) => at !== 3));
     expect(new Set(sent).size).toBe(8);
+  });
+
+  it('says how long each is still to be kept, however late it comes, and sends none whose days are over', async () => {
+    const front = await plant.join('front');
+    const pictures = [0.5, 2.2, -1].map((days, at): PictureToSend => {
+      const bytes = jpeg(200, 40 + at);
+      const untilMs = Date.now() + days * DAY_MS;
+      return { sha256: shaOf(bytes), of: `${front.key.tablet}/e1/${at + 1}`, untilMs, bytes };
+    });
+    const sent: string[] = [];
+    Object.assign(front.log, {
+      pictures: {
+        waiting: async () => pictures.filter(({ sha256 }) => !sent.includes(sha256)),
+        sent: async (sha256: string) => void sent.push(sha256),
+      },
+    });
+    front.start();
+    await expect.poll(() => sent.length, { timeout: 20_000 }).toBe(3);
+    await front.stop();
+    expect((await Promise.all(pictures.map(({ of }) => get(front, of)))).map(({ ok }) => ok)).toEqual([
+      true,
+      true,
+      false,
+    ]);
+    const { store } = plant.server.running;
+    await store.sweep(Date.now() + 1.5 * DAY_MS);
+    expect((await get(front, pictures[0]?.of ?? '')).ok).toBe(false);
+    expect((await get(front, pictures[1]?.of ?? '')).ok).toBe(true);
+    await store.sweep(Date.now() + 3.5 * DAY_MS);
+    expect((await get(front, pictures[1]?.of ?? '')).ok).toBe(false);
   });
 });

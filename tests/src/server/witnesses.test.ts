@@ -192,6 +192,21 @@ describe('tablets as witnesses', () => {
     expect(await signers(plant.server.running)).toHaveLength(1);
   });
 
+  it('sign nothing where the log was taken back, until somebody took note', async () => {
+    const a = await plant.join('a');
+    await appendTo(plant.server.running, 3);
+    a.log.memory = { ...a.log.memory, rolledBackMs: 1 };
+    a.start();
+    await until('a head', () => a.log.memory.head !== null);
+    await restart(a);
+    await until('another look', () => a.log.memory.head !== null);
+    await a.stop();
+    expect(await signers(plant.server.running)).toEqual([]);
+    a.log.memory = { ...a.log.memory, rolledBackMs: null };
+    a.start();
+    await until('a to sign', async () => (await signers(plant.server.running)).length === 1);
+  });
+
   it('find out a server that shows two of them two logs, where either brings what the other was shown', async () => {
     let forked: RunningServer | null = null;
     const a = await joinThrough('a', () => plant.server.running.url);

@@ -5,7 +5,7 @@ import type { FloorState } from '../../../../shared/floor/state.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { useApp } from '../../app.ts';
 import { Record, type RecordPaper, toldOf } from '../../print/Record.tsx';
-import { type PaperProof, proofFor } from '../../print/record-proof.ts';
+import { type NoProof, type PaperProof, proofFor } from '../../print/record-proof.ts';
 import { printAlone } from '../../print/sheet.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
@@ -28,16 +28,17 @@ interface RecordDialogProps {
 export function RecordDialog({ entry, floor, onClose }: RecordDialogProps) {
   const app = useApp();
   const words = say(recordWords);
-  const [proof, setProof] = useState<PaperProof | null | 'asked'>('asked');
+  const [proof, setProof] = useState<PaperProof | NoProof | 'asked'>('asked');
   useEffect(() => {
     let isHere = true;
-    const took = (found: PaperProof | null) => isHere && setProof(found);
-    proofFor(app, entry, entryId(entry)).then(took, () => took(null));
+    const took = (found: PaperProof | NoProof) => isHere && setProof(found);
+    proofFor(app, entry, entryId(entry)).then(took, () => took('none'));
     return () => {
       isHere = false;
     };
   }, [entry.hash]);
   const zone = entryZone(entry, floor);
+  const proven = typeof proof === 'object' ? proof : null;
   const status = app.sync.value;
   const answered = status?.lastAnswerMs ?? null;
   const told =
@@ -46,7 +47,7 @@ export function RecordDialog({ entry, floor, onClose }: RecordDialogProps) {
       : toldOf(
           proof,
           {
-            names: (proof?.seenBy ?? []).map((tablet) => tabletName(floor, tablet)),
+            names: (proven?.seenBy ?? []).map((tablet) => tabletName(floor, tablet)),
             since: answered === null ? null : formatDay(answered, zone),
             isThere: status?.phase === 'live',
           },
@@ -59,13 +60,13 @@ export function RecordDialog({ entry, floor, onClose }: RecordDialogProps) {
       facts: factsOf(entry, floor),
       hash: entry.hash,
       told,
-      proof,
+      proof: proven,
     };
     printAlone(<Record {...paper} />);
   };
   return (
     <Dialog title={words.title} onClose={onClose}>
-      <div class="stack" data-testid="record-dialog" data-proof={proof === 'asked' ? proof : proof !== null}>
+      <div class="stack" data-testid="record-dialog" data-proof={proof === 'asked' ? proof : proven !== null}>
         <p>
           <strong>{kindName(entry)}</strong>
           <br />

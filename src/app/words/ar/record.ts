@@ -11,6 +11,7 @@ export const words: Sentences<typeof english> = {
   since: (when) => sentence`غير مُثبت بعد: لا خادم منذ ${when}.`,
   never: 'غير مُثبت بعد: لم يتم الوصول إلى خادم.',
   waiting: 'غير مُثبت بعد: هذا القيد ليس لدى الخادم.',
+  noProof: 'غير مُثبت: لم يعطِ الخادم إثباتًا.',
   later: 'اطبعه مرة أخرى عندما يصل القيد إلى الخادم، فتحمل الورقة الإثبات.',
   key: (fingerprint) => sentence`مفتاح المصنع: ${fingerprint}`,
   brought: {
@@ -18,5 +19,6 @@ export const words: Sentences<typeof english> = {
     'not-one-log': 'تُظهر هذه الورقة والخادم سجلين مختلفين. اتصل بمسؤول الجودة.',
     'not-the-plants': 'هذه الورقة غير موقّعة بمفتاح هذا المصنع.',
     'no-server': 'لا خادم. تُفحص الورقة عندما يجيب الخادم.',
+    'not-checked': 'لم تُفحص الورقة. امسحها على جهاز متزامن.',
   },
 };

@@ -16,6 +16,7 @@ export const words: Sentences<typeof english> = {
   since: (when) => `Noch nicht bewiesen: kein Server seit ${when}.`,
   never: 'Noch nicht bewiesen: kein Server erreicht.',
   waiting: 'Noch nicht bewiesen: der Server hat diesen Eintrag nicht.',
+  noProof: 'Nicht bewiesen: der Server gab keinen Beweis.',
   later: 'Drucken Sie noch einmal, wenn der Server den Eintrag hat. Dann trägt das Papier den Beweis.',
   key: (fingerprint) => `Schlüssel des Werks: ${fingerprint}`,
   brought: {
@@ -24,5 +25,6 @@ export const words: Sentences<typeof english> = {
       'Dieses Papier und der Server zeigen zwei verschiedene Protokolle. Rufen Sie die Qualitätsleitung.',
     'not-the-plants': 'Dieses Papier ist nicht mit dem Schlüssel dieses Werks signiert.',
     'no-server': 'Kein Server. Das Papier wird geprüft, wenn der Server antwortet.',
+    'not-checked': 'Das Papier wurde nicht geprüft. Scannen Sie es an einem Tablet, das abgeglichen ist.',
   },
 };

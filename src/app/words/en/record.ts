@@ -15,6 +15,7 @@ export const words = {
   since: (when: string) => `Not proven yet: no server since ${when}.`,
   never: 'Not proven yet: no server was reached.',
   waiting: 'Not proven yet: the server does not have this entry.',
+  noProof: 'Not proven: the server gave no proof.',
   later: 'Print it again when the server has the entry. Then the paper carries the proof.',
   key: (fingerprint: string) => `Plant’s key: ${fingerprint}`,
   brought: {
@@ -22,5 +23,6 @@ export const words = {
     'not-one-log': 'This paper and the server show two different logs. Call the quality lead.',
     'not-the-plants': 'This paper is not signed by this plant’s key.',
     'no-server': 'No server. The paper is checked when the server answers.',
+    'not-checked': 'The paper was not checked. Scan it on a tablet that is synced.',
   },
 } as const;

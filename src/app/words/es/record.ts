@@ -16,6 +16,7 @@ export const words: Sentences<typeof english> = {
   since: (when) => `Sin prueba todavía: no hay servidor desde ${when}.`,
   never: 'Sin prueba todavía: no se alcanzó ningún servidor.',
   waiting: 'Sin prueba todavía: el servidor no tiene esta entrada.',
+  noProof: 'Sin prueba: el servidor no dio ninguna.',
   later: 'Imprímalo otra vez cuando el servidor tenga la entrada. Entonces el papel lleva la prueba.',
   key: (fingerprint) => `Clave de la planta: ${fingerprint}`,
   brought: {
@@ -24,5 +25,6 @@ export const words: Sentences<typeof english> = {
       'Este papel y el servidor muestran dos registros distintos. Avise al responsable de calidad.',
     'not-the-plants': 'Este papel no está firmado con la clave de esta planta.',
     'no-server': 'Sin servidor. El papel se comprueba cuando el servidor responda.',
+    'not-checked': 'El papel no se comprobó. Escanéelo en una tableta sincronizada.',
   },
 };

@@ -16,6 +16,7 @@ export const words: Sentences<typeof english> = {
   since: (when) => `Pas encore prouvé : pas de serveur depuis ${when}.`,
   never: 'Pas encore prouvé : aucun serveur joint.',
   waiting: 'Pas encore prouvé : le serveur n’a pas cette entrée.',
+  noProof: 'Pas prouvé : le serveur n’a donné aucune preuve.',
   later: 'Imprimez de nouveau quand le serveur a l’entrée. Le papier porte alors la preuve.',
   key: (fingerprint) => `Clé de l’usine : ${fingerprint}`,
   brought: {
@@ -24,5 +25,6 @@ export const words: Sentences<typeof english> = {
       'Ce papier et le serveur montrent deux journaux différents. Appelez le responsable qualité.',
     'not-the-plants': 'Ce papier n’est pas signé par la clé de cette usine.',
     'no-server': 'Pas de serveur. Le papier est vérifié dès que le serveur répond.',
+    'not-checked': 'Le papier n’a pas été vérifié. Scannez-le sur une tablette synchronisée.',
   },
 };

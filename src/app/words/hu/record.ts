@@ -16,6 +16,7 @@ export const words: Sentences<typeof english> = {
   since: (when) => `Még nem bizonyított: nincs szerver ${when} óta.`,
   never: 'Még nem bizonyított: nem volt elérhető szerver.',
   waiting: 'Még nem bizonyított: a szervernél nincs meg ez a bejegyzés.',
+  noProof: 'Nem bizonyított: a szerver nem adott bizonyítást.',
   later: 'Nyomtassa ki újra, ha a szervernél megvan a bejegyzés. Akkor a papíron rajta lesz a bizonyítás.',
   key: (fingerprint) => `Az üzem kulcsa: ${fingerprint}`,
   brought: {
@@ -23,5 +24,6 @@ export const words: Sentences<typeof english> = {
     'not-one-log': 'Ez a papír és a szerver két különböző naplót mutat. Hívja a minőségügyi vezetőt.',
     'not-the-plants': 'Ezt a papírt nem ennek az üzemnek a kulcsával írták alá.',
     'no-server': 'Nincs szerver. A papír ellenőrzése akkor történik, amikor a szerver válaszol.',
+    'not-checked': 'A papír nincs ellenőrizve. Olvassa be egy szinkronban lévő tableten.',
   },
 };

@@ -10,6 +10,7 @@ export const words: Sentences<typeof english> = {
   since: (when) => `まだ証明なし：${when}からサーバーがありません。`,
   never: 'まだ証明なし：サーバーにつながっていません。',
   waiting: 'まだ証明なし：サーバーにこの記録がありません。',
+  noProof: '証明なし：サーバーから証明がありません。',
   later: 'サーバーに届いたら印刷し直してください。紙に証明が付きます。',
   key: (fingerprint) => `工場の鍵：${fingerprint}`,
   brought: {
@@ -17,5 +18,6 @@ export const words: Sentences<typeof english> = {
     'not-one-log': 'この紙とサーバーのログが違います。品質リーダーを呼んでください。',
     'not-the-plants': 'この紙はこの工場の鍵で署名されていません。',
     'no-server': 'サーバーがありません。応答があれば紙を確認します。',
+    'not-checked': '紙は確認していません。同期済みのタブレットでスキャンしてください。',
   },
 };

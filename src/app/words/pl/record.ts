@@ -11,6 +11,7 @@ export const words: Sentences<typeof english> = {
   since: (when) => `Jeszcze bez dowodu: brak serwera od ${when}.`,
   never: 'Jeszcze bez dowodu: brak połączenia z serwerem.',
   waiting: 'Jeszcze bez dowodu: serwer nie ma tego wpisu.',
+  noProof: 'Bez dowodu: serwer nie dał dowodu.',
   later: 'Wydrukuj ponownie, gdy serwer będzie miał wpis. Wtedy na papierze będzie dowód.',
   key: (fingerprint) => `Klucz zakładu: ${fingerprint}`,
   brought: {
@@ -18,5 +19,6 @@ export const words: Sentences<typeof english> = {
     'not-one-log': 'Ten papier i serwer pokazują dwa różne dzienniki. Wezwij lidera jakości.',
     'not-the-plants': 'Ten papier nie jest podpisany kluczem tego zakładu.',
     'no-server': 'Brak serwera. Papier zostanie sprawdzony, gdy serwer odpowie.',
+    'not-checked': 'Papieru nie sprawdzono. Zeskanuj go na zsynchronizowanym tablecie.',
   },
 };

@@ -16,6 +16,7 @@ export const words: Sentences<typeof english> = {
   since: (when) => `Ainda sem prova: sem servidor desde ${when}.`,
   never: 'Ainda sem prova: nenhum servidor alcançado.',
   waiting: 'Ainda sem prova: o servidor não tem esta entrada.',
+  noProof: 'Sem prova: o servidor não deu nenhuma.',
   later: 'Imprima de novo quando o servidor tiver a entrada. Então o papel traz a prova.',
   key: (fingerprint) => `Chave da fábrica: ${fingerprint}`,
   brought: {
@@ -23,5 +24,6 @@ export const words: Sentences<typeof english> = {
     'not-one-log': 'Este papel e o servidor mostram dois registros diferentes. Chame o líder da qualidade.',
     'not-the-plants': 'Este papel não está assinado com a chave desta fábrica.',
     'no-server': 'Sem servidor. O papel é conferido quando o servidor responder.',
+    'not-checked': 'O papel não foi conferido. Leia-o em um tablet sincronizado.',
   },
 };

@@ -11,6 +11,7 @@ export const words: Sentences<typeof english> = {
   since: (when) => `Chưa chứng minh: không có máy chủ từ ${when}.`,
   never: 'Chưa chứng minh: chưa kết nối được máy chủ.',
   waiting: 'Chưa chứng minh: máy chủ chưa có mục này.',
+  noProof: 'Chưa chứng minh: máy chủ không đưa bằng chứng.',
   later: 'In lại khi máy chủ đã có mục này. Khi đó giấy mang bằng chứng.',
   key: (fingerprint) => `Khóa của nhà máy: ${fingerprint}`,
   brought: {
@@ -18,5 +19,6 @@ export const words: Sentences<typeof english> = {
     'not-one-log': 'Giấy này và máy chủ cho thấy hai nhật ký khác nhau. Gọi trưởng nhóm chất lượng.',
     'not-the-plants': 'Giấy này không được ký bằng khóa của nhà máy này.',
     'no-server': 'Không có máy chủ. Giấy sẽ được kiểm tra khi máy chủ trả lời.',
+    'not-checked': 'Giấy chưa được kiểm tra. Hãy quét trên máy đã đồng bộ.',
   },
 };

@@ -10,6 +10,7 @@ export const words: Sentences<typeof english> = {
   since: (when) => `尚未证明：自 ${when} 起没有服务器。`,
   never: '尚未证明：未连上服务器。',
   waiting: '尚未证明：服务器还没有该条目。',
+  noProof: '未证明：服务器没有给出证明。',
   later: '服务器收到该条目后请重新打印，纸上就会带有证明。',
   key: (fingerprint) => `工厂密钥：${fingerprint}`,
   brought: {
@@ -17,5 +18,6 @@ export const words: Sentences<typeof english> = {
     'not-one-log': '这张纸与服务器显示两份不同的日志。请通知质量组长。',
     'not-the-plants': '这张纸不是由本工厂密钥签名的。',
     'no-server': '没有服务器。服务器应答后再核对这张纸。',
+    'not-checked': '这张纸未核对。请在已同步的平板上扫描。',
   },
 };
