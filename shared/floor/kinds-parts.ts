@@ -34,7 +34,9 @@ export const listedPartSchema = z.strictObject({
   /** How the part lies in its pocket, in words. */
   orientation: orNull(short),
   /** Makers' numbers that may be used for it: in one product, or (`product` null) in every product whose setup lists no maker. */
-  makers: z.array(z.strictObject({ supplierPart: short, product: orNull(short) })).check(z.maxLength(mostMakers)),
+  makers: z
+    .array(z.strictObject({ supplierPart: short, product: orNull(short) }))
+    .check(z.maxLength(mostMakers)),
 });
 
 /** Payloads by kind. */
