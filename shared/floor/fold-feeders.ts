@@ -23,6 +23,7 @@ type FeederEntry = EntryOf<
 export function foldRunFeeders(state: FloorState, entry: FeederEntry): void {
   switch (entry.kind) {
     case 'feeder.readied':
+      dropReady(state, entry.payload);
       state.ready.set(entry.payload.feeder, { ...entry.payload, atMs: entry.hlc.ms });
       return;
     case 'feeder.stripped':
@@ -59,10 +60,11 @@ export function putReady(state: FloorState, { facts, entry, atMs }: Hold): void 
   const { feeder, line, setup, slot, reel, part, supplierPart, lot, dateCode, quantity } = facts;
   if (feeder === null || slot === null || state.ready.has(feeder)) return;
   const told = { feeder, line, setup, slot, reel, part: part ?? '', supplierPart, lot, dateCode, quantity };
+  dropReady(state, told);
   state.ready.set(feeder, { ...told, of: entry, atMs });
 }
 
-/** What goes onto a slot is not ready away from the line any more: neither its feeder nor, under another, its reel. */
+/** What goes onto a slot, a cart or another feeder is not ready where it was any more: neither its feeder nor, under another, its reel. */
 export function dropReady(
   state: FloorState,
   { feeder, reel }: { readonly feeder: string | null; readonly reel: string | null },

@@ -177,9 +177,9 @@ describe('a feeder that is moved', () => {
 });
 
 describe('a second feeder', () => {
-  const ready = (story: Story) =>
+  const ready = (story: Story, feeder = 'F2') =>
     story.tell('feeder.readied', {
-      feeder: 'F2',
+      feeder,
       line: 'L1',
       setup: 'brook-top-a',
       slot,
@@ -203,6 +203,17 @@ describe('a second feeder', () => {
     expect(story.floor().ready.size).toBe(0);
     ready(story);
     story.tell('feeder.stripped', { feeder: 'F2', reason: 'off' });
+    expect(story.floor().ready.size).toBe(0);
+  });
+
+  test('is not ready any more once its reel is ready under another, or on a cart', () => {
+    const story = plant();
+    const { of } = ready(story).payload as { of: string };
+    ready(story, 'F3');
+    expect([...story.floor().ready.keys()]).toEqual(['F3']);
+    const facts = { line: 'L1', setup: 'brook-top-a', slot, reel: 'B', part: 'R-100', quantity: 1000 };
+    const none = { supplierPart: null, lot: null, dateCode: null };
+    story.tell('cart.filled', { ...facts, ...none, cart: 'CART-1', feeder: 'F4', of });
     expect(story.floor().ready.size).toBe(0);
   });
 
