@@ -5,8 +5,7 @@
 
 import { panelsToGo } from './building.ts';
 import type { EntryKind, PayloadOf, SetupSlot } from './kinds.ts';
-import { mostMakers } from './kinds-parts.ts';
-import { productAndPart } from './maker-lists.ts';
+import { partByMakers, productAndPart } from './maker-lists.ts';
 import { hasOwnId, ownIdOf } from './reel-id.ts';
 import { slotLeft } from './remaining.ts';
 import type { FloorState, Person, SlotState, Tape } from './state.ts';
@@ -102,7 +101,7 @@ export function listedParts(state: FloorState): ToldEntry[] {
   for (const { source, part } of wholeParts(state)) {
     const parts = bySource.get(source) ?? [];
     bySource.set(source, parts);
-    parts.push(...inMakers(part));
+    parts.push(...partByMakers(part));
   }
   return [...bySource].flatMap(([source, parts]) => {
     return Array.from({ length: Math.ceil(parts.length / LISTED_AT_ONCE) }, (_, at): ToldEntry => {
@@ -113,14 +112,6 @@ export function listedParts(state: FloorState): ToldEntry[] {
 }
 
 type ListedPart = PayloadOf<'parts.listed'>['parts'][number];
-
-/** A part as often as its makers need, so many a time: they add up. */
-function inMakers(part: ListedPart): ListedPart[] {
-  return Array.from({ length: Math.max(1, Math.ceil(part.makers.length / mostMakers)) }, (_, at) => ({
-    ...part,
-    makers: part.makers.slice(at * mostMakers, (at + 1) * mostMakers),
-  }));
-}
 
 function wholeParts(state: FloorState): { readonly source: string; readonly part: ListedPart }[] {
   const makersOf = makersInProducts(state);
