@@ -51,12 +51,12 @@ export function blockPiece(state: FloorState, reel: string, piece: string): void
 
 /** True where a block names the reel, its lot or its part; every name given must fit. */
 export function isUnderBlock(
-  block: Pick<Block, 'reel' | 'lot' | 'part' | 'pieces'>,
+  block: Pick<Block, 'reel' | 'lot' | 'part'> & Partial<Pick<Block, 'pieces'>>,
   reel: { readonly reel: string | null; readonly lot: string | null; readonly part: string | null },
 ): boolean {
   const fits = (named: string | null, found: string | null) => named === null || named === found;
   const isNamed = block.reel !== null || block.lot !== null || block.part !== null;
-  const isPiece = reel.reel !== null && block.pieces.includes(reel.reel);
+  const isPiece = reel.reel !== null && block.pieces?.includes(reel.reel);
   return (
     isNamed &&
     (isPiece || fits(block.reel, reel.reel)) &&
