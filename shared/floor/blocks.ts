@@ -1,5 +1,5 @@
 // Which material must not be used, and which of it stands on a slot all the same? A block names a reel, a lot or a part; what it names is
-// under it wherever it is, on a slot too. A lead may let one reel run on where it stands, for a reason; the block itself stays.
+// under it wherever it is, on a slot too, and so is what is cut off from it. A lead may let one reel run on where it stands, for a reason; the block itself stays.
 
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import type { FloorState, SlotState, Tape } from './state.ts';
@@ -13,6 +13,8 @@ export interface Block extends BlockFacts {
   readonly done: readonly (readonly [run: string, panels: number])[];
   /** Tapes, by the entry that put them on their slot, that a lead let run there all the same. */
   readonly letRun: readonly string[];
+  /** Packages cut off from the reel that it names, by a tablet that had not heard of the block: they are under it too. */
+  readonly pieces: readonly string[];
 }
 
 /** Applies one entry to the blocks. */
@@ -23,7 +25,7 @@ export function foldBlocks(
   switch (entry.kind) {
     case 'material.blocked': {
       const done = [...state.current.values()].map((run) => [run, state.runs.get(run)?.done ?? 0] as const);
-      const facts = { ...entry.payload, atMs: entry.hlc.ms, done, letRun: [] };
+      const facts = { ...entry.payload, atMs: entry.hlc.ms, done, letRun: [], pieces: [] };
       state.blocks.set(entry.payload.block, facts);
       return;
     }
@@ -40,14 +42,27 @@ export function foldBlocks(
   }
 }
 
+/** A package was cut off from a reel: what blocks that by its own id blocks the piece. */
+export function blockPiece(state: FloorState, reel: string, piece: string): void {
+  for (const block of state.blocks.values())
+    if (block.reel === reel || block.pieces.includes(reel))
+      state.blocks.set(block.block, { ...block, pieces: [...block.pieces, piece] });
+}
+
 /** True where a block names the reel, its lot or its part; every name given must fit. */
 export function isUnderBlock(
-  block: Pick<Block, 'reel' | 'lot' | 'part'>,
+  block: Pick<Block, 'reel' | 'lot' | 'part'> & Partial<Pick<Block, 'pieces'>>,
   reel: { readonly reel: string | null; readonly lot: string | null; readonly part: string | null },
 ): boolean {
   const fits = (named: string | null, found: string | null) => named === null || named === found;
   const isNamed = block.reel !== null || block.lot !== null || block.part !== null;
-  return isNamed && fits(block.reel, reel.reel) && fits(block.lot, reel.lot) && fits(block.part, reel.part);
+  const isPiece = reel.reel !== null && block.pieces?.includes(reel.reel);
+  return (
+    isNamed &&
+    (isPiece || fits(block.reel, reel.reel)) &&
+    fits(block.lot, reel.lot) &&
+    fits(block.part, reel.part)
+  );
 }
 
 /** The block that a reel falls under, null where none does. */

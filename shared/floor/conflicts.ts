@@ -15,6 +15,14 @@ export function addConflict(state: FloorState, found: NewConflict): void {
   state.conflicts.set(conflict, { ...found, conflict, choices: found.choices ?? [] });
 }
 
+/** Taking off `was` is taken back, but another reel was loaded there since: which of them is on the slot? */
+export function addLoadedSince(state: FloorState, was: SlotState, there: SlotState): void {
+  const { line, slot, atMs } = there;
+  const at = { line, slots: [slot], lines: [line], reel: null, atMs };
+  const choices = [was, { ...there, before: null }];
+  addConflict(state, { ...at, kind: 'slot-loaded-twice', entries: [was.entry, there.entry], choices });
+}
+
 /** Keeps that the reels of a slot, or one of them, stand on other slots too; every two slots that hold one are told, whichever of them was last. */
 export function addTwice(state: FloorState, there: SlotState, reel?: string): void {
   const { line, slot, entry, atMs } = there;

@@ -2,6 +2,7 @@
 // replaced, never changed, as everywhere in the state. Docking a cart loads what it carries with the verdicts it had.
 
 import { entryId } from '../log/entry.ts';
+import { dropReady } from './fold-feeders.ts';
 import { place } from './fold-material.ts';
 import type { EntryOf } from './kinds.ts';
 import { type CartPlace, type Changeover, type Checklist, type FloorState, slotKey } from './state.ts';
@@ -158,6 +159,7 @@ function foldCart(state: FloorState, entry: CartEntry): void {
   }
   const places = new Map(state.carts.get(entry.payload.cart));
   if (entry.kind === 'cart.filled') {
+    dropReady(state, entry.payload);
     places.set(entry.payload.slot, { ...entry.payload, atMs: entry.hlc.ms });
     state.carts.set(entry.payload.cart, places);
   } else {

@@ -1,5 +1,5 @@
 // Where moisture-sensitive reels were, period by period, for their floor life: as people told, and from the log itself: whoever loads
-// a reel or makes it ready on a cart has opened its bag. What is no longer told (an entry taken back) never was.
+// a reel or makes it ready on a cart or a feeder has opened its bag. What is no longer told (an entry taken back) never was.
 
 import { entryId } from '../log/entry.ts';
 import { type Exposure, type ExposurePeriod, isLimited } from './exposure.ts';
@@ -20,6 +20,7 @@ type ExposureEntry = EntryOf<
   | 'bake.approved'
   | 'reel.verified'
   | 'cart.filled'
+  | 'feeder.readied'
   | 'hold.cleared'
   | 'entry.corrected'
 >;
@@ -41,6 +42,7 @@ export function foldExposures(state: FloorState, entry: ExposureEntry): void {
       if (entry.payload.verdict === 'accepted') open(state, entry.payload, { entry: of, atMs: entry.hlc.ms });
       return;
     case 'cart.filled':
+    case 'feeder.readied':
       open(state, { ...entry.payload, act: 'load' }, { entry: of, atMs: entry.hlc.ms });
       return;
     case 'hold.cleared': {
@@ -87,7 +89,7 @@ function hear(state: FloorState, entry: EntryOf<'parts.aired'>): void {
   for (const reel of reels) if (state.reels.has(reel)) add(state, reel, undefined, period);
 }
 
-/** A reel that goes onto a slot or a cart is out on the floor, since then at the latest. */
+/** A reel that goes onto a slot, a cart or a feeder is out on the floor, since then at the latest. */
 function open(state: FloorState, facts: Opened, told: Told): void {
   if (facts.act === 'sweep') return;
   const wanted = facts.slot === null ? null : wantedOn(state, facts.setup, facts.slot);

@@ -3,7 +3,7 @@
 // back is counted once. Picks are not counted, placements are: a part that was picked and lost is in the losses.
 
 import { entryId } from '../log/entry.ts';
-import { dropConflicts } from './conflicts.ts';
+import { addLoadedSince, dropConflicts } from './conflicts.ts';
 import { typeOf } from './feeder-types.ts';
 import type { EntryOf, FloorEntry } from './kinds.ts';
 import { placedSinceLedger, settleTurns, settleUse } from './remaining.ts';
@@ -23,6 +23,7 @@ type FeederEntry = EntryOf<
 export function foldRunFeeders(state: FloorState, entry: FeederEntry): void {
   switch (entry.kind) {
     case 'feeder.readied':
+      dropReady(state, entry.payload);
       state.ready.set(entry.payload.feeder, { ...entry.payload, atMs: entry.hlc.ms });
       return;
     case 'feeder.stripped':
@@ -59,10 +60,11 @@ export function putReady(state: FloorState, { facts, entry, atMs }: Hold): void 
   const { feeder, line, setup, slot, reel, part, supplierPart, lot, dateCode, quantity } = facts;
   if (feeder === null || slot === null || state.ready.has(feeder)) return;
   const told = { feeder, line, setup, slot, reel, part: part ?? '', supplierPart, lot, dateCode, quantity };
+  dropReady(state, told);
   state.ready.set(feeder, { ...told, of: entry, atMs });
 }
 
-/** What goes onto a slot is not ready away from the line any more: neither its feeder nor, under another, its reel. */
+/** What goes onto a slot, a cart or another feeder is not ready where it was any more: neither its feeder nor, under another, its reel. */
 export function dropReady(
   state: FloorState,
   { feeder, reel }: { readonly feeder: string | null; readonly reel: string | null },
@@ -83,6 +85,8 @@ function move(state: FloorState, entry: EntryOf<'feeder.moved'>): void {
   state.slots.delete(slotKey(line, from));
   state.takenOff.set(slotKey(line, from), { entry: mark.entry, was: { ...there, before: null } });
   state.slots.set(slotKey(line, to), { ...settled, slot: to, ...mark, before: null });
+  forgetMoves(state);
+  state.moves.set(mark.entry, { line, from, to });
   for (const { reel } of there.tapes) {
     const known = state.reels.get(reel);
     if (known?.at && known.at.line === line && known.at.slot === from)
@@ -91,23 +95,42 @@ function move(state: FloorState, entry: EntryOf<'feeder.moved'>): void {
   dropConflicts(state, there, mark.entry);
 }
 
-/** Takes a move back where nothing else happened on either slot since; false where it was no move, or more happened. */
-export function moveBack(state: FloorState, of: string): boolean {
-  const moved = [...state.slots].find(([, slot]) => slot.entry === of && slot.before === null);
-  const taken = [...state.takenOff].find(([, { entry }]) => entry === of);
-  if (!moved || !taken || state.slots.has(taken[0])) return false;
-  const [key, now] = moved;
-  const { was } = taken[1];
-  state.slots.delete(key);
-  state.takenOff.delete(taken[0]);
+/** Forgets moves whose slots have both gone on: taking one back changes nothing any more. */
+function forgetMoves(state: FloorState): void {
+  for (const [of, { line, from, to }] of state.moves) {
+    const isLast = state.slots.get(slotKey(line, to))?.entry === of;
+    if (!isLast && state.takenOff.get(slotKey(line, from))?.entry !== of) state.moves.delete(of);
+  }
+}
+
+/**
+ * Takes a move back: `back` where nothing else happened on either slot since, `newer` where something did and everything stays where it is,
+ * `no-move` where the entry told of none.
+ */
+export function moveBack(state: FloorState, of: string): 'back' | 'newer' | 'no-move' {
+  const moved = state.moves.get(of);
+  if (moved === undefined) return 'no-move';
+  const [from, to] = [slotKey(moved.line, moved.from), slotKey(moved.line, moved.to)];
+  const now = state.slots.get(to);
+  const taken = state.takenOff.get(from);
+  if (now?.entry !== of || now.before !== null || taken?.entry !== of) return 'newer';
+  const { was } = taken;
+  const there = state.slots.get(from);
+  if (there) {
+    addLoadedSince(state, was, there);
+    return 'newer';
+  }
+  state.moves.delete(of);
+  state.slots.delete(to);
+  state.takenOff.delete(from);
   const settled = settleUse(state, now);
-  state.slots.set(taken[0], { ...settled, slot: was.slot, entry: was.entry, atMs: was.atMs });
+  state.slots.set(from, { ...settled, slot: was.slot, entry: was.entry, atMs: was.atMs });
   for (const { reel } of was.tapes) {
     const known = state.reels.get(reel);
     if (known?.at && known.at.line === now.line && known.at.slot === now.slot)
       state.reels.set(reel, { ...known, at: { line: was.line, slot: was.slot } });
   }
-  return true;
+  return 'back';
 }
 
 function standingOn(state: FloorState, feeder: string): SlotState[] {

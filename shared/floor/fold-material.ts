@@ -242,6 +242,7 @@ function putOnCart(state: FloorState, cart: string, hold: Hold): void {
   const facts = { line, setup, slot, feeder, reel, part: part ?? '', supplierPart, lot, dateCode, quantity };
   const places = new Map(state.carts.get(cart));
   if (places.has(slot)) return;
+  dropReady(state, facts);
   state.carts.set(cart, places.set(slot, { ...facts, cart, of: hold.entry, atMs: hold.atMs }));
 }
 

@@ -3,6 +3,7 @@
 // two lots; a trace must be able to say which lot a panel has.
 
 import { entryId } from '../log/entry.ts';
+import { blockOn, blockPiece } from './blocks.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import type { FloorState, Reel } from './state.ts';
 import type { Air } from './vocabulary.ts';
@@ -47,25 +48,31 @@ function split(
   if (from === undefined || from.at !== null || state.reels.has(into)) return;
   const { cameOff: _, ...facts } = from;
   state.reels.set(into, { ...facts, reel: into, count: quantity, sd: 0, basis: 'typed' });
-  state.reels.set(reel, { ...from, count: left });
+  state.reels.set(reel, { ...showingNothing(from), count: left });
   // The maker's label stayed on the first: the plant's own id is the only one that the new one has.
   state.named.set(into, `~${entry}`);
   const byReel: readonly Map<string, unknown>[] = [state.exposures, state.expiries, state.labelTimes];
   for (const map of byReel) if (map.has(reel)) map.set(into, map.get(reel));
+  blockPiece(state, reel, into);
+}
+
+/** What was put on a reel or cut from it away from the line is no loss: it stays opened, and its next count shows nothing of a feeder. */
+function showingNothing(reel: Reel): Reel {
+  return reel.cameOff === undefined ? reel : { ...reel, cameOff: null };
 }
 
 function merge(state: FloorState, { reel, from, quantity, sd, basis }: PayloadOf<'reel.merged'>): void {
   const kept = state.reels.get(reel);
   const gone = state.reels.get(from);
   if (kept === undefined || gone === undefined || whyNotMerged(state, kept, gone) !== null) return;
-  state.reels.set(reel, { ...kept, count: quantity, sd, basis });
-  state.reels.set(from, { ...gone, count: 0, sd: 0, basis: 'typed' });
+  state.reels.set(reel, { ...showingNothing(kept), count: quantity, sd, basis });
+  state.reels.set(from, { ...showingNothing(gone), count: 0, sd: 0, basis: 'typed' });
 }
 
 /** Why two packages may not become one; null where they may. */
-export type WhyNotMerged = 'same' | 'on-line' | 'other-part' | 'other-lot' | 'opened';
+export type WhyNotMerged = 'same' | 'on-line' | 'other-part' | 'other-lot' | 'opened' | 'blocked';
 
-/** Why two packages may not become one: on a slot, of another part, maker, lot or date, or with a floor life of their own; null where they may. */
+/** Why two packages may not become one: on a slot, of another part, maker, lot or date, with a floor life of their own, or blocked; null where they may. */
 export function whyNotMerged(state: FloorState, kept: Reel, gone: Reel): WhyNotMerged | null {
   if (kept.reel === gone.reel) return 'same';
   if (kept.at !== null || gone.at !== null) return 'on-line';
@@ -73,7 +80,8 @@ export function whyNotMerged(state: FloorState, kept: Reel, gone: Reel): WhyNotM
   if (kept.lot !== gone.lot || kept.dateCode !== gone.dateCode) return 'other-lot';
   if (state.expiries.get(kept.reel) !== state.expiries.get(gone.reel)) return 'other-lot';
   // The shorter life of two would have to be guessed.
-  return state.exposures.has(kept.reel) || state.exposures.has(gone.reel) ? 'opened' : null;
+  if (state.exposures.has(kept.reel) || state.exposures.has(gone.reel)) return 'opened';
+  return blockOn(state, kept) !== null || blockOn(state, gone) !== null ? 'blocked' : null;
 }
 
 /** What putting a reel at a place tells of its floor life; null where it tells nothing. */

@@ -4,10 +4,10 @@ import * as z from 'zod/mini';
 import { id, orNull, positive, short } from './payload-fields.ts';
 import { packageFamilies, packageKinds } from './vocabulary.ts';
 
-/** How parts are supplied. */
-
 /** Most parts in one entry of the list. */
 export const mostListedAtOnce = 500;
+/** Most makers' numbers of one part in one entry, each in one product or in all. */
+export const mostMakers = 200;
 
 const length = orNull(positive);
 
@@ -34,7 +34,9 @@ export const listedPartSchema = z.strictObject({
   /** How the part lies in its pocket, in words. */
   orientation: orNull(short),
   /** Makers' numbers that may be used for it: in one product, or (`product` null) in every product whose setup lists no maker. */
-  makers: z.array(z.strictObject({ supplierPart: short, product: orNull(short) })).check(z.maxLength(200)),
+  makers: z
+    .array(z.strictObject({ supplierPart: short, product: orNull(short) }))
+    .check(z.maxLength(mostMakers)),
 });
 
 /** Payloads by kind. */

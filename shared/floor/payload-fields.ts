@@ -7,8 +7,10 @@ import * as z from 'zod/mini';
 export const id = z.string().check(z.minLength(1), z.maxLength(64));
 /** What was read off a label, as it was. */
 export const text = z.string().check(z.maxLength(2000));
+/** Most characters of a name, a number of a part, a reason. */
+export const mostShort = 200;
 /** A name, a number of a part, a reason. */
-export const short = z.string().check(z.maxLength(200));
+export const short = z.string().check(z.maxLength(mostShort));
 /** A moment in ISO 8601. */
 export const moment = z.string().check(z.maxLength(40));
 /** How many or how much; parts may be broken where they are computed. */

@@ -5,7 +5,7 @@
 import * as z from 'zod/mini';
 import { fail, ok, type Result } from '../kit/result.ts';
 import { type DraftEntry, type EntryKind, schemaOf } from './kinds.ts';
-import { rulesOf, type ToldEntry } from './practice-copy.ts';
+import { careRules, listedParts, placeAirs, rulesOf, type ToldEntry } from './practice-copy.ts';
 import type { FloorState } from './state.ts';
 
 /** Kinds that a plant's file may hold: none tells of a person, a reel, a tablet or a run. */
@@ -19,11 +19,16 @@ export const plantFileKinds = [
   'line.tape-ruled',
   'line.age-ruled',
   'line.idle-ruled',
+  'line.pictures-ruled',
   'line.panels-ruled',
   'line.crewed',
   'feeder-type.known',
+  'feeder.care-ruled',
   'supplier.approved',
   'part.described',
+  'parts.listed',
+  'place.described',
+  'paste.ruled',
   'moisture.ruled',
   'label.taught',
   'labels.sized',
@@ -59,9 +64,12 @@ export function plantDrafts(state: FloorState): readonly ToldEntry[] {
       told.push({ kind: 'line.idle-ruled', payload: { line: payload.line, minutes } });
   }
   for (const payload of state.feederTypes.values()) told.push({ kind: 'feeder-type.known', payload });
+  told.push(...careRules(state));
   for (const [supplierPart, parts] of state.approvedByHand)
     for (const part of parts) told.push({ kind: 'supplier.approved', payload: { supplierPart, part } });
   for (const payload of state.parts.values()) told.push({ kind: 'part.described', payload });
+  told.push(...listedParts(state), ...placeAirs(state));
+  for (const payload of state.pasteRules.values()) told.push({ kind: 'paste.ruled', payload });
   for (const { ruled } of state.moisture.values()) told.push({ kind: 'moisture.ruled', payload: ruled });
   for (const [rule, { rule: definition }] of state.labelRules)
     told.push({
@@ -138,16 +146,17 @@ export interface PlantFileCount {
   readonly labelRules: number;
 }
 
-/** Counts what a file brings. `parts`: approvals and packages. */
+/** Counts what a file brings. `parts`: approvals, packages and rows of the plant's list. */
 export function countPlantFile({ drafts }: PlantFile): PlantFileCount {
   const of = (...kinds: readonly EntryKind[]) => drafts.filter(({ kind }) => kinds.includes(kind)).length;
   const slots = drafts.flatMap((each) =>
     each.kind === 'line.defined' ? each.payload.machines.flatMap(({ banks }) => banks) : [],
   );
+  const listed = drafts.flatMap((each) => (each.kind === 'parts.listed' ? each.payload.parts : []));
   return {
     lines: of('line.defined'),
     slots: slots.reduce((sum, { positions }) => sum + positions, 0),
-    parts: of('supplier.approved', 'part.described'),
+    parts: of('supplier.approved', 'part.described') + listed.length,
     checklists: of('checklist.template'),
     labelRules: of('label.taught'),
   };

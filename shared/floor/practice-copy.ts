@@ -5,7 +5,7 @@
 
 import { panelsToGo } from './building.ts';
 import type { EntryKind, PayloadOf, SetupSlot } from './kinds.ts';
-import { productAndPart } from './maker-lists.ts';
+import { partByMakers, productAndPart } from './maker-lists.ts';
 import { hasOwnId, ownIdOf } from './reel-id.ts';
 import { slotLeft } from './remaining.ts';
 import type { FloorState, Person, SlotState, Tape } from './state.ts';
@@ -49,6 +49,12 @@ function peopleAndParts(state: FloorState): ToldEntry[] {
   for (const payload of state.feeders.values()) told.push({ kind: 'feeder.known', payload });
   for (const payload of state.feederTypes.values()) told.push({ kind: 'feeder-type.known', payload });
   for (const payload of state.typed.values()) told.push({ kind: 'feeder.typed', payload });
+  told.push(...careRules(state));
+  for (const [feeder, { reason }] of state.setAside)
+    told.push({ kind: 'feeder.set-aside', payload: { feeder, reason } });
+  for (const [reel, pack] of state.packs)
+    if (hasOwnId(reel))
+      told.push({ kind: 'reel.packed', payload: { reel, part: null, via: 'practice', ...pack } });
   for (const [rule, { rule: definition, by }] of state.labelRules)
     told.push({ kind: 'label.taught', payload: { rule, version: definition.version, definition, by } });
   for (const versions of state.templates.values())
@@ -57,25 +63,59 @@ function peopleAndParts(state: FloorState): ToldEntry[] {
         kind: 'checklist.template',
         payload: payload as unknown as PayloadOf<'checklist.template'>, // as the fold read it
       });
-  for (const { block, reel, lot, part, reason } of state.blocks.values())
+  for (const { block, reel, lot, part, reason, pieces } of state.blocks.values()) {
     told.push({ kind: 'material.blocked', payload: { block, reel, lot, part, reason } });
+    for (const piece of pieces)
+      told.push({ kind: 'material.blocked', payload: { block: piece, reel: piece, lot, part, reason } });
+  }
   for (const { part, measured, weighed } of state.fullReels.values()) {
     const none = { outerMm: null, hubMm: null, massG: null, emptyG: null };
     if (measured) told.push({ kind: 'reel.calibrated', payload: { ...none, part, ...measured } });
     if (weighed) told.push({ kind: 'reel.calibrated', payload: { ...none, part, ...weighed } });
   }
   for (const part of state.parts.values()) told.push({ kind: 'part.described', payload: part });
-  told.push(...listedParts(state));
-  for (const [place, air] of state.placeAirs)
-    told.push({ kind: 'place.described', payload: { place, ...air } });
+  told.push(...listedParts(state), ...placeAirs(state));
   for (const { ruled } of state.moisture.values()) told.push({ kind: 'moisture.ruled', payload: ruled });
   return told;
 }
 
-/** The plant's list, so many parts an entry. */
-function listedParts(state: FloorState): ToldEntry[] {
+/** After how many placements feeders are due for care. */
+export function careRules(state: FloorState): ToldEntry[] {
+  return [...state.careRules].map(([type, placements]) => ({
+    kind: 'feeder.care-ruled',
+    payload: { type: type === '' ? null : type, placements },
+  }));
+}
+
+/** Places with an air of their own. */
+export function placeAirs(state: FloorState): ToldEntry[] {
+  return [...state.placeAirs].map(([place, air]) => ({
+    kind: 'place.described',
+    payload: { place, ...air },
+  }));
+}
+
+/** The plant's list, by where each part of it stands, so many parts an entry. */
+export function listedParts(state: FloorState): ToldEntry[] {
+  const bySource = new Map<string, ListedPart[]>();
+  for (const { source, part } of wholeParts(state)) {
+    const parts = bySource.get(source) ?? [];
+    bySource.set(source, parts);
+    parts.push(...partByMakers(part));
+  }
+  return [...bySource].flatMap(([source, parts]) => {
+    return Array.from({ length: Math.ceil(parts.length / LISTED_AT_ONCE) }, (_, at): ToldEntry => {
+      const some = parts.slice(at * LISTED_AT_ONCE, (at + 1) * LISTED_AT_ONCE);
+      return { kind: 'parts.listed', payload: { source, parts: some } };
+    });
+  });
+}
+
+type ListedPart = PayloadOf<'parts.listed'>['parts'][number];
+
+function wholeParts(state: FloorState): { readonly source: string; readonly part: ListedPart }[] {
   const makersOf = makersInProducts(state);
-  const parts = [...state.listed.values()].map(({ source: _, ...facts }) => {
+  return [...state.listed.values()].map(({ source, ...facts }) => {
     const {
       family = null,
       pins = null,
@@ -84,24 +124,9 @@ function listedParts(state: FloorState): ToldEntry[] {
       bodyYMm = null,
       msl = null,
     } = state.parts.get(facts.part) ?? {};
-    return {
-      ...facts,
-      family,
-      pins,
-      bodyMm,
-      bodyXMm,
-      bodyYMm,
-      msl,
-      makers: makersOf.get(facts.part) ?? [],
-    };
+    const makers = makersOf.get(facts.part) ?? [];
+    return { source, part: { ...facts, family, pins, bodyMm, bodyXMm, bodyYMm, msl, makers } };
   });
-  const told: ToldEntry[] = [];
-  for (let at = 0; at < parts.length; at += LISTED_AT_ONCE)
-    told.push({
-      kind: 'parts.listed',
-      payload: { source: PRACTICE_RUN, parts: parts.slice(at, at + LISTED_AT_ONCE) },
-    });
-  return told;
 }
 
 /** The list's makers for one product, by part. */

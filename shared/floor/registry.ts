@@ -248,7 +248,11 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'labels.size-withdrawn': { schema: schemas['labels.size-withdrawn'], fold: foldPrint, touches: nowhere },
   'reel.packed': { schema: schemas['reel.packed'], fold: foldPacks, touches: ofPacked },
   'bulk.purged': { schema: schemas['bulk.purged'], fold: foldPacks, touches: nowhere },
-  'feeder.readied': { schema: schemas['feeder.readied'], fold: foldRunFeeders, touches: ofReel },
+  'feeder.readied': {
+    schema: schemas['feeder.readied'],
+    fold: inOrder(foldExposures, foldRunFeeders),
+    touches: ofReel,
+  },
   'feeder.stripped': { schema: schemas['feeder.stripped'], fold: foldRunFeeders, touches: nowhere },
   'feeder.moved': { schema: schemas['feeder.moved'], fold: foldRunFeeders, touches: ofMove },
   'feeder.set-aside': { schema: schemas['feeder.set-aside'], fold: foldRunFeeders, touches: nowhere },

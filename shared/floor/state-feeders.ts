@@ -28,6 +28,8 @@ export interface FeederState {
   readonly ready: Map<string, ReadyFeeder>;
   /** Feeder -> why it must not be used, and since when. */
   readonly setAside: Map<string, { readonly reason: string; readonly atMs: number }>;
+  /** Entry -> the move that it told, while one of its slots is as that left it: for taking it back. */
+  readonly moves: Map<string, { readonly line: string; readonly from: string; readonly to: string }>;
   /** Feeder -> what it placed before what stands on it now. */
   readonly work: Map<string, FeederWork>;
   /** Type of feeder (empty: every other) -> placements after which it is due for care. */
@@ -41,6 +43,7 @@ export function emptyFeeders(): FeederState {
     loose: new Map(),
     ready: new Map(),
     setAside: new Map(),
+    moves: new Map(),
     work: new Map(),
     careRules: new Map(),
   };

@@ -1,6 +1,14 @@
 // What a correction takes back of the material: what an entry put on a slot, took off it or moved. One step deep, as people take back.
 
-import { addConflict, addTwice, dropOnce, isStillTwice, stepBack, tellTwice, unmend } from './conflicts.ts';
+import {
+  addLoadedSince,
+  addTwice,
+  dropOnce,
+  isStillTwice,
+  stepBack,
+  tellTwice,
+  unmend,
+} from './conflicts.ts';
 import { moveBack } from './fold-feeders.ts';
 import { freeReels, holdReels } from './reel-places.ts';
 import type { FloorState, SlotState } from './state.ts';
@@ -10,7 +18,7 @@ export function takeBack(state: FloorState, of: string, by: string): void {
   state.holds.delete(of);
   const told = [...state.conflicts.values()].filter(({ entries }) => entries.includes(of));
   for (const { conflict } of told) state.conflicts.delete(conflict);
-  const restored = moveBack(state, of) ? null : undo(state, of);
+  const restored = moveBack(state, of) === 'no-move' ? undo(state, of) : null;
   if (restored) addTwice(state, restored);
   for (const conflict of told) if (isStillTwice(state, conflict)) tellTwice(state, conflict);
   stepBack(state, told, of);
@@ -36,11 +44,7 @@ function undo(state: FloorState, of: string): SlotState | null {
     const there = state.slots.get(key);
     if (state.corrected.has(was.entry)) return null;
     if (there) {
-      // Another reel was loaded since: which of them is on the slot?
-      const { line, slot, atMs } = there;
-      const at = { line, slots: [slot], lines: [line], reel: null, atMs };
-      const choices = [was, { ...there, before: null }];
-      addConflict(state, { ...at, kind: 'slot-loaded-twice', entries: [was.entry, there.entry], choices });
+      addLoadedSince(state, was, there);
       return null;
     }
     state.slots.set(key, was);

@@ -8,10 +8,10 @@ import type { LineTold } from '../floor/told-states.ts';
 import { type WorkingTime, workingMoment, workingSeconds } from '../forecast/working-time.ts';
 import type { Outlook, SlotOutlook } from './line.ts';
 
-/** So long, s of working time, and so many stops, before anything is learnt of them. */
+/** So long, s of working time, and so many stops, before anything is learnt of them. Made up: no source has a figure. */
 const LEARN_SECONDS = 3600;
 const LEARN_STOPS = 3;
-/** A line that stands for more of its time than this is not one that stops now and then. */
+/** A line that stands for more of its time than this is not one that stops now and then. Made up: no source has a figure. */
 const SHARE_MOST = 0.5;
 
 /**

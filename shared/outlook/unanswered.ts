@@ -1,9 +1,12 @@
 // Which warnings has nobody taken note of for too long? Asked on every tablet of the plant: whoever stands at the line may be away from it.
+// Method: what was raised and not answered, as long as its line's own outlook still gives it: a recount or a shorter run makes a warning
+// quiet, and no entry says so. Only lines with something raised are looked at, since an outlook costs a walk over the line's slots.
 
 import { buildingOn } from '../floor/building.ts';
 import { type FloorState, needKey } from '../floor/state.ts';
 import { compareLevels } from '../floor/vocabulary.ts';
-import { needOf } from './line.ts';
+import { lineCalendar } from '../forecast/line-calendar.ts';
+import { lineOutlook, needOf } from './line.ts';
 
 /** How long a warning waits for the people of its line before leads elsewhere are told, ms. Common practice; no standard has a figure. */
 export const ESCALATE_MS = 180_000;
@@ -14,16 +17,16 @@ export interface Unanswered {
   readonly slot: string;
   readonly need: string;
   readonly level: 'due' | 'late';
-  /** When it was raised at this level. */
+  /** When it was raised, at this level or a louder one. */
   readonly atMs: number;
 }
 
 /**
- * Warnings at `due` or `late` raised at least `ESCALATE_MS` ago on slots of lines that run, which nobody took note of at that level,
- * longest waiting first. What a tablet has not heard of yet it cannot tell: somebody may have answered on one that is offline.
+ * Warnings at `due` or `late` raised at least `ESCALATE_MS` ago on slots of lines that run, at the level at which they still stand and
+ * nobody took note of them, longest waiting first. What a tablet has not heard of yet it cannot tell: somebody may have answered on one that is offline.
  */
 export function unanswered(floor: FloorState, nowMs: number): readonly Unanswered[] {
-  const found: Unanswered[] = [];
+  const waiting = new Map<string, Unanswered[]>();
   for (const loaded of floor.slots.values()) {
     const { line, slot } = loaded;
     const need = needOf(loaded);
@@ -33,7 +36,27 @@ export function unanswered(floor: FloorState, nowMs: number): readonly Unanswere
     if (nowMs - raised.atMs < ESCALATE_MS || buildingOn(floor, line)?.phase !== 'running') continue;
     const heard = floor.acknowledged.get(key);
     if (heard && compareLevels(heard.level, raised.level) >= 0) continue;
-    found.push({ line, slot, need, level: raised.level, atMs: raised.atMs });
+    const there = waiting.get(line) ?? [];
+    waiting.set(line, [...there, { line, slot, need, level: raised.level, atMs: raised.atMs }]);
   }
-  return found.sort((a, b) => a.atMs - b.atMs);
+  return [...waiting]
+    .flatMap(([line, raised]) => stillGiven(floor, { line, raised }, nowMs))
+    .sort((a, b) => a.atMs - b.atMs);
+}
+
+/** A line's raised warnings as loud as its outlook still gives them, without those that somebody took note of. */
+function stillGiven(
+  floor: FloorState,
+  { line, raised }: { readonly line: string; readonly raised: readonly Unanswered[] },
+  nowMs: number,
+): readonly Unanswered[] {
+  const outlook = lineOutlook(floor, line, { nowMs, calendar: lineCalendar(floor, line, nowMs) });
+  const now = new Map(outlook?.slots.map(({ slot, warning }) => [slot, warning.level]));
+  return raised.flatMap((each) => {
+    const given = now.get(each.slot);
+    if (given !== 'due' && given !== 'late') return [];
+    const level = compareLevels(given, each.level) < 0 ? given : each.level;
+    const heard = floor.acknowledged.get(needKey(line, each.slot, each.need));
+    return heard && compareLevels(heard.level, level) >= 0 ? [] : [{ ...each, level }];
+  });
 }

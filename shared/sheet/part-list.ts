@@ -3,7 +3,8 @@
 // What a row does not say is null and changes nothing. Refused: to fill in what is usual for a package; the list would then claim what nobody wrote.
 
 import type * as z from 'zod/mini';
-import type { listedPartSchema } from '../floor/kinds-parts.ts';
+import { type listedPartSchema, mostMakers } from '../floor/kinds-parts.ts';
+import { mostShort } from '../floor/payload-fields.ts';
 import type { PackageFamily } from '../floor/vocabulary.ts';
 import { type PackageKind, packageKinds } from '../floor/vocabulary.ts';
 import {
@@ -42,7 +43,6 @@ export interface PartListReading {
 
 const partTable: TableKindOf<PartField> = { words: partHeaderWords, names: partFieldNames, needed: ['part'] };
 
-const longest = 200;
 const longestPart = 64;
 
 const comesInWords: Readonly<Record<PackageKind, RegExp>> = {
@@ -78,6 +78,7 @@ export function parseMonths(text: string): number | null {
 export function readPartList(rows: SheetRows, options: TableOptions<PartField> = {}): PartListReading {
   const { headerRow, columns, lines, sink } = layOut(rows, partTable, options);
   const parts = new Map<string, PartRow>();
+  const isFraction = areFractions(lines);
   for (const line of lines) {
     const name = line.text('part');
     if (name === '') {
@@ -90,7 +91,7 @@ export function readPartList(rows: SheetRows, options: TableOptions<PartField> =
       continue;
     }
     const there = parts.get(name);
-    const part = readLine(line, name, sink);
+    const part = readLine(line, name, { isFraction, sink });
     parts.set(
       name,
       there ? { row: there.row, part: laidTogether(there, part, { line, sink }) } : { row: line.row, part },
@@ -99,13 +100,20 @@ export function readPartList(rows: SheetRows, options: TableOptions<PartField> =
   return { headerRow, columns, parts: [...parts.values()], problems: sink.list() };
 }
 
-function readLine(line: TableLine<PartField>, part: string, sink: ProblemSink): ListedPart {
+function readLine(
+  line: TableLine<PartField>,
+  part: string,
+  { isFraction, sink }: { readonly isFraction: boolean; readonly sink: ProblemSink },
+): ListedPart {
   const report = (code: SheetProblemCode, field: PartField, facts = {}) =>
     sink.add(code, { row: line.row, column: line.header(field) }, { found: line.text(field), ...facts });
+  const cut = (field: PartField, found: string) => {
+    if (found.length > mostShort) report('textCut', field, { most: mostShort });
+    return found.slice(0, mostShort);
+  };
   const shortText = (field: PartField) => {
     const found = line.text(field);
-    if (found.length > longest) report('textCut', field, { most: longest });
-    return found === '' || found === '-' ? null : found.slice(0, longest);
+    return found === '' || found === '-' ? null : cut(field, found);
   };
   /** What a parser makes of a cell; null and a problem where the cell says something else. */
   const parsed = <T>(
@@ -127,7 +135,7 @@ function readLine(line: TableLine<PartField>, part: string, sink: ProblemSink): 
     part,
     description: shortText('description') ?? shortText('note'),
     value: shortText('value'),
-    tolerance: toleranceText(line),
+    tolerance: toleranceText(line, isFraction, cut),
     package: packageText,
     family: named.family satisfies PackageFamily | null,
     pins: parsed('pins', 'pinsUnreadable', readPins) ?? named.pins,
@@ -140,7 +148,7 @@ function readLine(line: TableLine<PartField>, part: string, sink: ProblemSink): 
     pitchMm: tape.pitchMm,
     ageMonths: parsed('ageMonths', 'listAgeUnreadable', parseMonths),
     orientation: shortText('orientation'),
-    makers: makersOf(line),
+    makers: makersOf(line, cut),
   };
 }
 
@@ -154,14 +162,31 @@ function readLength(text: string): number | null {
   return value !== null && value > 0 ? value : null;
 }
 
-/** A spreadsheet keeps 1 % as the number 0.01. */
-function toleranceText(line: TableLine<PartField>): string | null {
+const saysPercent = /%|per ?cent|prozent|por ?cien|pour ?cent/i;
+
+/**
+ * Whether a list's numbers of tolerance are shares: a spreadsheet keeps 1 % as 0.01, and a column that is not called per cent and has no number
+ * of 0.5 or more holds such. One number alone does not tell: 0.1 is 10 % there and 0.1 % in a column of per cents.
+ */
+function areFractions(lines: readonly TableLine<PartField>[]): boolean {
+  if (saysPercent.test(lines[0]?.header('tolerance') ?? '')) return false;
+  return lines.every((line) => {
+    const cell = line.cell('tolerance');
+    return typeof cell !== 'number' || cell < 0.5;
+  });
+}
+
+function toleranceText(
+  line: TableLine<PartField>,
+  isFraction: boolean,
+  cut: (field: PartField, found: string) => string,
+): string | null {
   const cell = line.cell('tolerance');
   if (typeof cell === 'number' && cell > 0)
-    return `${Number((cell < 0.5 ? cell * 100 : cell).toPrecision(6))} %`;
+    return `${Number((isFraction ? cell * 100 : cell).toPrecision(6))} %`;
   const text = line.text('tolerance');
   if (text === '' || text === '-') return null;
-  return /^\d+(?:[.,]\d+)?$/.test(text) ? `${text} %` : text.slice(0, longest);
+  return /^\d+(?:[.,]\d+)?$/.test(text) ? `${text} %` : cut('tolerance', text);
 }
 
 interface TapeFacts {
@@ -188,17 +213,19 @@ function tapeOf(
   return { widthMm: isTape ? read : null, pitchMm, comesIn: isTape ? 'tape' : null };
 }
 
-function makersOf(line: TableLine<PartField>): ListedPart['makers'] {
-  const numbers = [
-    ...new Set(line.texts('supplierParts').flatMap((text) => parseList(text, { careful: true }))),
-  ];
-  const products = parseList(line.text('product'));
-  return numbers.slice(0, longest).flatMap((supplierPart) =>
-    (products.length === 0 ? [null] : products).map((product) => ({
-      supplierPart: supplierPart.slice(0, longest),
-      product,
-    })),
-  );
+function makersOf(
+  line: TableLine<PartField>,
+  cut: (field: PartField, found: string) => string,
+): ListedPart['makers'] {
+  const numbers = line.texts('supplierParts').flatMap((text) => parseList(text, { careful: true }));
+  const supplierParts = [...new Set(numbers.map((number) => cut('supplierParts', number)))];
+  const products = [...new Set(parseList(line.text('product')).map((product) => cut('product', product)))];
+  // As many as one entry takes, so that a cell of thousands costs no more than the row.
+  const forProducts = products.length === 0 ? [null] : products.slice(0, mostMakers);
+  return supplierParts
+    .slice(0, mostMakers)
+    .flatMap((supplierPart) => forProducts.map((product) => ({ supplierPart, product })))
+    .slice(0, mostMakers);
 }
 
 /** Two rows of one part: makers add up; of everything else the first that says it counts, and what differs is told. */
@@ -230,7 +257,7 @@ function laidTogether(
     makers.some((one) => one.supplierPart === each.supplierPart && one.product === each.product);
   return {
     ...(joined as Omit<ListedPart, 'makers'>), // the keys of a listed part
-    makers: [...makers, ...more.makers.filter((each) => !isThere(each))].slice(0, longest),
+    makers: [...makers, ...more.makers.filter((each) => !isThere(each))].slice(0, mostMakers),
   };
 }
 

@@ -3,6 +3,7 @@
 
 import { isLimited } from '../floor/exposure.ts';
 import type { PartFacts } from '../floor/moisture-rules.ts';
+import { mostShort } from '../floor/payload-fields.ts';
 import { parsePackageText } from './package-text.ts';
 import type { SheetSlot } from './slot.ts';
 
@@ -51,7 +52,8 @@ export function describedParts(
     const before = known.get(slot.part);
     const next = described(slot, before, source);
     const saysMore = next.family !== null || next.pins !== null || next.bodyXMm !== null;
-    if (saysMore && !isSame(before, next)) found.set(slot.part, { ...next, source: source.slice(0, 200) });
+    if (saysMore && !isSame(before, next))
+      found.set(slot.part, { ...next, source: source.slice(0, mostShort) });
   }
   return [...found.values()];
 }

@@ -11,7 +11,7 @@ import { compareText } from '../log/order.ts';
 const HOUR_MS = 3_600_000;
 /** Splices of one person no further apart than this are one walk. Common practice; no standard has a figure. */
 const SAME_WALK_MS = 300_000;
-/** A feeder must have shown this many picks in the time before its share says anything. */
+/** A feeder must have shown this many picks in the time before its share says anything. Made up: no source has a figure. */
 const FEWEST_PICKS = 200;
 
 /** From when (included) until when (not), ms since 1970. */
@@ -95,9 +95,6 @@ export function shiftReport(
   ask: TimeSpan & { readonly line: string },
 ): ShiftReport {
   const { line, fromMs, toMs } = ask;
-  const takenBack = new Set(
-    entries.flatMap((entry) => (entry.kind === 'entry.corrected' ? [entry.payload.of] : [])),
-  );
   const within = entries
     .filter(
       (entry) =>
@@ -105,7 +102,7 @@ export function shiftReport(
         entry.hlc.ms < toMs &&
         'line' in entry.payload &&
         entry.payload.line === line &&
-        !takenBack.has(entryId(entry)),
+        !floor.corrected.has(entryId(entry)),
     )
     .sort((a, b) => a.hlc.ms - b.hlc.ms);
   const stops = stopsOf(floor, entries, ask);
@@ -114,7 +111,7 @@ export function shiftReport(
     fromMs,
     toMs,
     ...verdictsOf(within),
-    ...splicesOf(within, ask),
+    ...splicesOf(splicesIn(floor, within, entries), ask),
     stops,
     dry: stops.filter(({ reason }) => reason === 'run-out'),
     changes: [...floor.changeovers.values()]
@@ -152,16 +149,30 @@ function verdictsOf(within: readonly FloorEntry[]): Pick<ShiftReport, 'verdicts'
   };
 }
 
-function splicesOf(
+/** Entries by which a tape was joined: accepted at once, or held, maybe before the span, and cleared by a lead. */
+function splicesIn(
+  floor: FloorState,
   within: readonly FloorEntry[],
+  entries: readonly FloorEntry[],
+): readonly FloorEntry[] {
+  const held = new Set(entries.filter((entry) => isSplice(entry, 'held')).map(entryId));
+  return within.filter((entry) => {
+    if (isSplice(entry, 'accepted')) return true;
+    if (entry.kind !== 'hold.cleared' || floor.corrected.has(entry.payload.of)) return false;
+    return held.delete(entry.payload.of); // a second lead's word changes nothing
+  });
+}
+
+function isSplice(entry: FloorEntry, verdict: Verdict): boolean {
+  return (
+    entry.kind === 'reel.verified' && entry.payload.act === 'splice' && entry.payload.verdict === verdict
+  );
+}
+
+function splicesOf(
+  splices: readonly FloorEntry[],
   span: TimeSpan,
 ): Pick<ShiftReport, 'hours' | 'splices' | 'walks'> {
-  const splices = within.filter(
-    (entry) =>
-      entry.kind === 'reel.verified' &&
-      entry.payload.act === 'splice' &&
-      entry.payload.verdict === 'accepted',
-  );
   const last = new Map<string, number>();
   let walks = 0;
   for (const { who, tablet, hlc } of splices) {

@@ -117,8 +117,16 @@ export function isAskedFor(question: TraceQuestion): (stretch: Stretch) => boole
 
 /** Where material was: by lot, reel, part, feeder, slot, person, run or time. Cost: linear in stretches. */
 export function tracePlaces(index: TraceIndex, question: TraceQuestion): readonly TracedPlace[] {
+  return placesWhere(index, isAskedFor(question));
+}
+
+/** Where the material of some stretches was, run by run. Cost: linear in stretches. */
+export function placesWhere(
+  index: TraceIndex,
+  isAsked: (stretch: Stretch) => boolean,
+): readonly TracedPlace[] {
   return [...index.stretches, ...stretchesBeside(index.state)]
-    .filter(isAskedFor(question))
+    .filter(isAsked)
     .map((stretch) => toPlace(index, stretch))
     .filter((place) => place.possible !== null || !cameAfterEnd(index, place))
     .sort(

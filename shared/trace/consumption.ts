@@ -3,10 +3,11 @@
 // them, so that their sum is what was placed. Boards skipped are taken off by the run's own share. Losses are those that counted reels showed, told
 // in the run in which the count was made. Refused: to spread losses over runs by guess; nobody saw in which of them a part fell.
 
+import { shownOn } from '../floor/remaining.ts';
 import type { FloorState, Run } from '../floor/state.ts';
 import { wantedOn } from '../floor/wanted.ts';
 import { compareText } from '../log/order.ts';
-import { type TracedPlace, tracePlaces } from './ask.ts';
+import { placesWhere, type TracedPlace } from './ask.ts';
 import type { Span } from './order.ts';
 import type { TraceIndex } from './stretches.ts';
 
@@ -121,25 +122,37 @@ function scrappedRows(state: FloorState, run: Run): readonly Consumption[] {
     });
 }
 
-/** Losses by the run that was being built, or had last ended, on their line when the count was made. */
+/** Losses by the run that was being built, or had last ended, on their line when the count was made; a count that contradicts the rest tells none. */
 function lostRows(state: FloorState, runs: readonly Run[]): readonly Consumption[] {
   const rows: Consumption[] = [];
   for (const [part, finished] of state.finished)
-    for (const { line, slot, atMs, startParts, startSd, endParts, endSd, placements, told } of finished) {
-      if (told === 'splice') continue; // a bound, and no count
+    for (const reel of finished) {
+      if (reel.told === 'splice') continue; // a bound, and no count
+      const { line, slot, atMs } = reel;
       const run = runs.filter((each) => each.line === line && each.startedMs <= atMs).at(-1);
-      if (run === undefined) continue;
-      const parts = startParts - endParts - placements;
-      const spread = Math.hypot(startSd, endSd);
+      const shown = run === undefined ? null : shownOn(state, reel);
+      if (run === undefined || shown === null) continue;
+      const { lost: parts, sd = 0 } = shown;
       const { product } = run;
       const none = { reel: null, supplierPart: null, lot: null };
-      const bounds = { least: parts - 2 * spread, most: parts + 2 * spread };
+      const bounds = { least: Math.max(0, parts - 2 * sd), most: parts + 2 * sd };
       rows.push({ kind: 'lost', line, run: run.run, product, slot, part, ...none, parts, ...bounds });
     }
   return rows;
 }
 
-/** Every run's consumption, oldest run first. Cost: the trace's places once a run. */
+/** Rows by their run, in their order. */
+function byRun<T extends { readonly run: string }>(rows: readonly T[]): ReadonlyMap<string, readonly T[]> {
+  const found = new Map<string, T[]>();
+  for (const row of rows) {
+    const there = found.get(row.run);
+    if (there) there.push(row);
+    else found.set(row.run, [row]);
+  }
+  return found;
+}
+
+/** Every run's consumption, oldest run first. Cost: the trace's places of these runs, once. */
 export function consumptionOf(
   index: TraceIndex,
   { line = null, fromMs = null }: ConsumptionQuestion = {},
@@ -149,10 +162,12 @@ export function consumptionOf(
   const asked = all.filter(
     (run) => (line === null || run.line === line) && (fromMs === null || run.startedMs >= fromMs),
   );
-  const lost = lostRows(state, all);
+  const names = new Set(asked.map(({ run }) => run));
+  const places = byRun(placesWhere(index, ({ run }) => names.has(run)));
+  const lost = byRun(lostRows(state, all));
   return asked.flatMap((run) => [
-    ...placedRows(state, run, tracePlaces(index, { run: run.run })),
+    ...placedRows(state, run, places.get(run.run) ?? []),
     ...scrappedRows(state, run),
-    ...lost.filter((row) => row.run === run.run),
+    ...(lost.get(run.run) ?? []),
   ]);
 }

@@ -100,6 +100,15 @@ describe('a reel that goes onto a slot', () => {
     expect(staysOf(story.floor())).toEqual([['floor', 1]]);
   });
 
+  test('has it open from the moment it is made ready on a feeder, away from the line', () => {
+    const story = begunMoist();
+    const facts = { feeder: 'F-2', line: 'L1', setup: 'moist', slot, reel: 'K1', part: 'R-100' };
+    const none = { supplierPart: null, lot: null, dateCode: null, quantity: 100 };
+    story.tell('feeder.readied', { ...facts, ...none, of: 'T1/T1-life-1/1' }, { at: 3600 });
+    story.tell('reel.verified', load({ feeder: 'F-2' }), { at: 7200 });
+    expect(staysOf(story.floor())).toEqual([['floor', 1]]);
+  });
+
   test('is of no concern without a level, or at level 1', () => {
     const story = begunMoist('1');
     story.tell('reel.verified', load());

@@ -112,6 +112,58 @@ describe('a feeder that is moved', () => {
     expect(back.reels.get('A')?.at).toEqual({ line: 'L1', slot });
   });
 
+  describe('and whose move is taken back when more happened since', () => {
+    const to = 'M1-R-003';
+    function movedOn(): { readonly story: Story; readonly moved: string } {
+      const story = plant();
+      put(story, 'A', { feeder: 'F1', quantity: 1000 });
+      const facts = { line: 'L1', run: 'r1', feeder: 'F1', reel: 'A', part: 'R-100', panels: 0 };
+      return { story, moved: idOf(story.tell('feeder.moved', { ...facts, from: slot, to, via: 'typed' })) };
+    }
+    const takenBack = (story: Story, of: string) => {
+      story.tell('entry.corrected', { of, line: 'L1', slot, reason: 'not done' });
+      const floor = story.floor();
+      return {
+        floor,
+        on: [slot, to].map(
+          (each) => floor.slots.get(slotKey('L1', each))?.tapes.map(({ reel }) => reel) ?? [],
+        ),
+      };
+    };
+
+    test('stays where it went once a reel was joined there', () => {
+      const { story, moved } = movedOn();
+      const joined = { act: 'splice' as const, reel: 'B', run: 'r1', cut: 0 };
+      story.tell('reel.verified', verified(to, 'R-100', joined));
+      const { on, floor } = takenBack(story, moved);
+      expect(on).toEqual([[], ['A', 'B']]);
+      expect(floor.conflicts.size).toBe(0);
+    });
+
+    test('stays beside what was loaded where it came from, and a person is asked which stands there', () => {
+      const { story, moved } = movedOn();
+      put(story, 'B', { feeder: 'F2' });
+      const { on, floor } = takenBack(story, moved);
+      expect(on).toEqual([['B'], ['A']]);
+      const told = [...floor.conflicts.values()];
+      expect(told.map(({ kind, slots }) => [kind, slots])).toEqual([['slot-loaded-twice', [slot]]]);
+      expect(told[0]?.choices.map(({ tapes }) => tapes[0]?.reel)).toEqual(['A', 'B']);
+    });
+
+    test('stays where it went once something was loaded and unloaded where it came from', () => {
+      const { story, moved } = movedOn();
+      put(story, 'B', { feeder: 'F2' });
+      story.tell('reel.unloaded', unloaded(slot, { feeder: 'F2', reel: 'B', run: 'r1', quantity: 5 }));
+      expect(takenBack(story, moved).on).toEqual([[], ['A']]);
+    });
+
+    test('stays gone once it came off where it went', () => {
+      const { story, moved } = movedOn();
+      story.tell('reel.unloaded', unloaded(to, { feeder: 'F1', reel: 'A', run: 'r1', quantity: 5 }));
+      expect(takenBack(story, moved).on).toEqual([[], []]);
+    });
+  });
+
   test('goes nowhere where the other slot is taken', () => {
     const story = plant();
     put(story, 'A', { feeder: 'F1' });
@@ -125,9 +177,9 @@ describe('a feeder that is moved', () => {
 });
 
 describe('a second feeder', () => {
-  const ready = (story: Story) =>
+  const ready = (story: Story, feeder = 'F2') =>
     story.tell('feeder.readied', {
-      feeder: 'F2',
+      feeder,
       line: 'L1',
       setup: 'brook-top-a',
       slot,
@@ -151,6 +203,17 @@ describe('a second feeder', () => {
     expect(story.floor().ready.size).toBe(0);
     ready(story);
     story.tell('feeder.stripped', { feeder: 'F2', reason: 'off' });
+    expect(story.floor().ready.size).toBe(0);
+  });
+
+  test('is not ready any more once its reel is ready under another, or on a cart', () => {
+    const story = plant();
+    const { of } = ready(story).payload as { of: string };
+    ready(story, 'F3');
+    expect([...story.floor().ready.keys()]).toEqual(['F3']);
+    const facts = { line: 'L1', setup: 'brook-top-a', slot, reel: 'B', part: 'R-100', quantity: 1000 };
+    const none = { supplierPart: null, lot: null, dateCode: null };
+    story.tell('cart.filled', { ...facts, ...none, cart: 'CART-1', feeder: 'F4', of });
     expect(story.floor().ready.size).toBe(0);
   });
 

@@ -2,10 +2,22 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { blockOn } from '../../../shared/floor/blocks.ts';
 import { airAtPlace, whyNotMerged } from '../../../shared/floor/fold-store.ts';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import { packageIdOf } from '../../../shared/floor/package-name.ts';
-import { beginStory, idOf, type Story, startMs } from './story.ts';
+import { isOpened } from '../../../shared/floor/pick-order.ts';
+import {
+  beginStory,
+  counted,
+  idOf,
+  type Story,
+  started,
+  startMs,
+  tellPlant,
+  unloaded,
+  verified,
+} from './story.ts';
 
 const label = { part: 'U-1', supplierPart: null, lot: 'LT-1', dateCode: null, quantity: 1000 };
 
@@ -95,6 +107,85 @@ describe('a package that is cut', () => {
       }),
       { numRuns: 20 },
     );
+  });
+});
+
+describe('a reel that is blocked by its id', () => {
+  const blocked = { block: 'b1', reel: 'K-1', lot: null, part: null, reason: 'bent leads' };
+
+  test('blocks what was cut off from it and from that by who had not heard of it, until the block is lifted', () => {
+    const story = beginStory();
+    put(story, 'K-1');
+    story.tell('material.blocked', blocked);
+    const into = split(story, 'K-1', 250);
+    const more = split(story, into, 50);
+    put(story, 'K-2');
+    const floor = story.floor();
+    const on = (reel: string) => blockOn(floor, { reel, lot: 'LT-1', part: 'U-1' });
+    expect([into, more, 'K-2'].map(on)).toEqual(['b1', 'b1', null]);
+    story.tell('material.released', { block: 'b1', reason: 'straightened', by: 'ana' });
+    expect(blockOn(story.floor(), { reel: into, lot: 'LT-1', part: 'U-1' })).toBeNull();
+  });
+
+  test('is joined with none, and none with it', () => {
+    const story = beginStory();
+    put(story, 'K-1');
+    put(story, 'K-2');
+    story.tell('material.blocked', blocked);
+    const floor = story.floor();
+    const [one, other] = [floor.reels.get('K-1'), floor.reels.get('K-2')];
+    if (!one || !other) throw new Error('both were put');
+    expect(whyNotMerged(floor, one, other)).toBe('blocked');
+    expect(whyNotMerged(floor, other, one)).toBe('blocked');
+  });
+});
+
+describe('a reel that came off uncounted', () => {
+  function cameOff(): Story {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('run.started', started('run-1'));
+    const facts = { reel: 'K-1', quantity: 1000, lot: 'LT-1', run: 'run-1' };
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', facts));
+    story.tell('panels.counted', counted('run-1', 100));
+    story.tell(
+      'reel.unloaded',
+      unloaded('M1-F-001', { reel: 'K-1', run: 'run-1', quantity: null, panels: 100 }),
+    );
+    return story;
+  }
+  const countOff = (story: Story, quantity: number) =>
+    story.tell('reel.counted', {
+      line: 'L1',
+      slot: null,
+      reel: 'K-1',
+      part: 'R-100',
+      lot: 'LT-1',
+      quantity,
+      sd: 0,
+      basis: 'typed',
+      panels: 0,
+    });
+
+  test('shows its loss when it is counted, and none once a part of it was cut off', () => {
+    const whole = cameOff();
+    countOff(whole, 790);
+    expect(whole.floor().finished.get('R-100')).toHaveLength(1);
+    const cut = cameOff();
+    split(cut, 'K-1', 300);
+    countOff(cut, 490);
+    expect(cut.floor().finished.get('R-100') ?? []).toEqual([]);
+    const first = cut.floor().reels.get('K-1');
+    expect(first && isOpened(first)).toBe(true);
+  });
+
+  test('shows none once another was joined to it', () => {
+    const story = cameOff();
+    const into = split(story, 'K-1', 300);
+    const facts = { part: 'R-100', lot: 'LT-1', sd: 0, basis: 'combined', via: 'typed' } as const;
+    story.tell('reel.merged', { ...facts, reel: 'K-1', from: into, quantity: 800 });
+    countOff(story, 790);
+    expect(story.floor().finished.get('R-100') ?? []).toEqual([]);
   });
 });
 

@@ -1,6 +1,7 @@
 // A second plant from the file of the first: what it tells folds to the same lines and rules, and names no person, reel or run.
 
 import { describe, expect, test } from 'vitest';
+import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import {
   countPlantFile,
   plantDrafts,
@@ -28,6 +29,43 @@ function firstPlant() {
   return story;
 }
 
+/** The same with a list of parts, and with rules of pictures, care, paste and places. */
+function ruledPlant() {
+  const story = firstPlant();
+  story.tell('line.pictures-ruled', { line: 'L1', evidence: true, days: 30, megabytes: 200 });
+  story.tell('feeder.care-ruled', { type: null, placements: 500_000 });
+  story.tell('place.described', { place: 'DRY', air: 'dry', celsius: null, humidity: 5 });
+  const hours = { thawHours: 4, outHours: 48, openHours: 24, stencilHours: 8 };
+  story.tell('paste.ruled', { paste: 'P-1', ...hours, source: 'sheet' });
+  story.tell('parts.listed', { source: 'parts.csv', parts: [listed('R-100', 3), listed('R-200', 0)] });
+  // More makers than one entry takes: told in two.
+  for (const at of [0, 1])
+    story.tell('parts.listed', { source: 'more.csv', parts: [listed('R-300', 200, at * 200)] });
+  return story;
+}
+
+function listed(part: string, makers: number, from = 0): PayloadOf<'parts.listed'>['parts'][number] {
+  const none = { bodyMm: null, bodyXMm: null, bodyYMm: null, tapeWidthMm: null, pitchMm: null };
+  return {
+    ...none,
+    part,
+    description: null,
+    value: '100 Ω',
+    tolerance: '1 %',
+    package: null,
+    family: null,
+    pins: null,
+    msl: '3',
+    comesIn: 'tape',
+    ageMonths: 24,
+    orientation: 'pin 1 at the holes',
+    makers: Array.from({ length: makers }, (_, at) => ({
+      supplierPart: `KP-${from + at}`,
+      product: at === 0 ? null : 'Brook',
+    })),
+  };
+}
+
 describe('the file of a plant', () => {
   test('tells a second plant the same lines, rules and parts, and leaves the name to it', () => {
     const first = firstPlant().floor();
@@ -48,6 +86,27 @@ describe('the file of a plant', () => {
       0, 0, 0, 0,
     ]);
     expect(countPlantFile(read.value)).toMatchObject({ lines: first.lines.size, parts: 1 });
+  });
+
+  test('tells its part list, its paste, its places, and when feeders are due and pictures kept', () => {
+    const first = ruledPlant().floor();
+    const read = readPlantFile(plantFileText(first));
+    if (!read.ok) throw new Error(JSON.stringify(read.error));
+    const story = beginStory();
+    for (const { kind, payload } of read.value.drafts) story.tell(kind, payload as never);
+    const second = story.floor();
+    for (const part of [
+      'pictureRules',
+      'listed',
+      'parts',
+      'productMakers',
+      'approvedByHand',
+      'careRules',
+      'pasteRules',
+      'placeAirs',
+    ] as const)
+      expect(new Map<string, unknown>(second[part])).toEqual(new Map<string, unknown>(first[part]));
+    expect(second.listed.size).toBe(3);
   });
 
   test('names nobody and nothing of the floor', () => {

@@ -9,7 +9,7 @@ import { copyForPractice, inventPractice, type ToldEntry } from '../../../shared
 import { setupProgress } from '../../../shared/floor/progress.ts';
 import { slotLeft } from '../../../shared/floor/remaining.ts';
 import { emptyState, type FloorState } from '../../../shared/floor/state.ts';
-import { beginStory } from './story.ts';
+import { beginStory, tellPlant } from './story.ts';
 
 const startMs = 1_772_431_200_000;
 const shift = simulateShift({ seed: 3, hours: 3, startMs }).entries;
@@ -77,6 +77,20 @@ describe('copyForPractice()', () => {
       expect(text).not.toContain(hash);
       expect(text).not.toContain(`${tablet}/${epoch}/${seq}`);
     }
+  });
+
+  test('knows which feeders are set aside, when they are due for care, and what packages are', () => {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('feeder.known', { feeder: 'F-1', tapeWidthMm: 8, pitchesMm: [4], positions: 1 });
+    story.tell('feeder.set-aside', { feeder: 'F-1', reason: 'spring' });
+    story.tell('feeder.care-ruled', { type: null, placements: 500_000 });
+    story.tell('reel.packed', { reel: 'K-1', part: 'R-100', comesIn: 'cut-tape', via: 'typed' });
+    const real = story.floor();
+    const copy = foldTold(copyForPractice(real, 'L1'));
+    expect(copy.setAside.get('F-1')?.reason).toBe('spring');
+    expect(copy.careRules).toEqual(real.careRules);
+    expect(copy.packs).toEqual(real.packs);
   });
 
   test('answers nothing for a line that nobody knows', () => {

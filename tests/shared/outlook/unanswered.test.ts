@@ -10,7 +10,7 @@ const due = '2026-03-02T06:10:00.000Z';
 function warned(level: 'soon' | 'due' | 'late') {
   const story = beginStory();
   tellPlant(story);
-  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1' }));
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', quantity: 4 }));
   story.tell('run.started', started('r1'));
   const [slot] = [...story.floor().slots.values()];
   const need = slot?.tapes.at(-1)?.entry ?? '';
@@ -43,6 +43,14 @@ test('is over once somebody goes, and begins anew where it becomes louder', () =
 test('is over once another reel is spliced on, whoever did it', () => {
   const { story, open } = warned('late');
   story.tell('reel.verified', { ...verified('M1-F-001', 'R-100', { reel: 'K2' }), act: 'splice' });
+  expect(open(2 * ESCALATE_MS)).toEqual([]);
+});
+
+test('is over once a count shows that there is enough, though nobody went', () => {
+  const { story, open } = warned('late');
+  expect(open(2 * ESCALATE_MS)).toEqual(['late']);
+  const facts = { line: 'L1', slot: 'M1-F-001', reel: 'K1', part: 'R-100', lot: null, panels: 0 };
+  story.tell('reel.counted', { ...facts, quantity: 5000, sd: 0, basis: 'machine' });
   expect(open(2 * ESCALATE_MS)).toEqual([]);
 });
 

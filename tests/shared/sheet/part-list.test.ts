@@ -1,11 +1,41 @@
 // The plant's list of parts out of tables as plants write them: header words of four languages (part-fields.ts), DIN 6771-2 words among them.
 
 import { describe, expect, test } from 'vitest';
+import * as z from 'zod/mini';
+import { listedPartSchema } from '../../../shared/floor/kinds-parts.ts';
 import { parseComesIn, parseMonths, readPartList } from '../../../shared/sheet/part-list.ts';
 import { textToRows } from '../../../shared/sheet/text.ts';
 
 const read = (text: string) => readPartList(textToRows(text).rows);
 const codes = (text: string) => read(text).problems.map(({ code, row }) => `${row} ${code}`);
+
+describe('tolerances that a spreadsheet keeps as numbers', () => {
+  const tolerances = (header: string, cells: readonly (number | string)[]) =>
+    readPartList([['Part', header], ...cells.map((cell, at) => [`R-${at}`, cell])]).parts.map(
+      ({ part }) => part.tolerance,
+    );
+
+  test('are shares where all of them are, and per cents where one says so or the header does', () => {
+    expect(tolerances('Tol', [0.01, 0.05, 0.001])).toEqual(['1 %', '5 %', '0.1 %']);
+    expect(tolerances('Tol', [0.1, 1, 5])).toEqual(['0.1 %', '1 %', '5 %']);
+    expect(tolerances('Tol %', [0.1, 0.25])).toEqual(['0.1 %', '0.25 %']);
+    expect(tolerances('Tolerance percent', [0.1])).toEqual(['0.1 %']);
+    expect(tolerances('Tol', ['±1 %', 0.05])).toEqual(['±1 %', '5 %']);
+  });
+});
+
+describe('makers', () => {
+  test('for many products fit the shape of an entry, and a product that is too long is cut and told', () => {
+    const numbers = Array.from({ length: 30 }, (_, at) => `NUMBER-${at}`).join('; ');
+    const products = ['x'.repeat(250), ...Array.from({ length: 20 }, (_, at) => `Lamp ${at}`)].join('; ');
+    const { parts, problems } = readPartList([
+      ['Part', 'MPN', 'For product'],
+      ['R-1', numbers, products],
+    ]);
+    expect(z.safeParse(listedPartSchema, parts[0]?.part).success).toBe(true);
+    expect(problems.map(({ code, column }) => [code, column])).toEqual([['textCut', 'For product']]);
+  });
+});
 
 describe('a list of parts', () => {
   test('says of each part what its columns say, in English', () => {
@@ -146,7 +176,7 @@ describe('a list of parts', () => {
     const { parts } = readPartList([
       ['Part', 'Tolerance'],
       ['R-1', 0.01],
-      ['R-2', 5],
+      ['R-2', 0.05],
     ]);
     expect(parts.map(({ part }) => part.tolerance)).toEqual(['1 %', '5 %']);
   });

@@ -89,6 +89,43 @@ test('splices are counted by the hour, and those close together by one person ar
   expect(told.hours.filter(({ splices }) => splices > 0).map(({ splices }) => splices)).toEqual([3, 1]);
 });
 
+test('a splice that was held counts once, when a lead clears it; declined or taken back it does not', () => {
+  const story = begun();
+  const hold = (reel: string, at: number) =>
+    story.tell(
+      'reel.verified',
+      {
+        ...verified('M1-F-001', 'R-100', { reel, quantity: 1000 }),
+        act: 'splice',
+        run: 'r1',
+        verdict: 'held',
+      },
+      { at },
+    );
+  const clear = (of: string, at: number) =>
+    story.tell(
+      'hold.cleared',
+      { of, line: 'L1', slot: 'M1-F-001', reason: 'seen', by: 'ana', checked: 'server' },
+      { at },
+    );
+  const first = idOf(hold('K2', HOUR_S - 60));
+  clear(first, HOUR_S + 60);
+  clear(first, HOUR_S + 70);
+  const gone = idOf(hold('K3', HOUR_S + 100));
+  story.tell(
+    'entry.corrected',
+    { of: gone, line: 'L1', slot: 'M1-F-001', reason: 'wrong' },
+    { at: HOUR_S + 110 },
+  );
+  clear(gone, HOUR_S + 120);
+  hold('K4', HOUR_S + 130);
+  const told = report(story, 0, 2);
+  expect([told.splices, told.walks]).toEqual([1, 1]);
+  expect(told.hours.map(({ splices }) => splices).filter((splices) => splices > 0)).toEqual([1]);
+  expect(report(story, 0, 1).splices).toBe(0);
+  expect(report(story, 1, 2).splices).toBe(1);
+});
+
 describe('stops', () => {
   const stop = (story: Story, at: number, reason: 'run-out' | 'jam') =>
     story.tell('run.stopped', { run: 'r1', line: 'L1', reason, note: '' }, { at });

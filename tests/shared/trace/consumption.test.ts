@@ -76,6 +76,26 @@ describe('the consumption of a run', () => {
     expect(lost[0]?.parts).toBeCloseTo(12, 6);
   });
 
+  test('takes no splices for a loss, and no count that contradicts the rest', () => {
+    const of = (left: number) => {
+      const story = beginStory();
+      tellPlant(story);
+      story.tell('line.splices-ruled', { line: 'L1', costs: [{ tapeWidthMm: null, parts: 5 }] });
+      story.tell('reel.verified', verified('M1-R-003', 'R-100', { reel: 'K1', quantity: 100 }));
+      story.tell('run.started', started('r1'));
+      const splice = { act: 'splice', run: 'r1', reel: 'K2', lot: 'LB', quantity: 1000 } as const;
+      story.tell('reel.verified', verified('M1-R-003', 'R-100', splice));
+      story.tell('panels.counted', counted('r1', 60));
+      const count = { line: 'L1', slot: 'M1-R-003', reel: 'K2', part: 'R-100', lot: 'LB', panels: 60 };
+      story.tell('reel.counted', { ...count, quantity: left, sd: 0, basis: 'machine' });
+      return consumptionOf(indexOf(story)).filter(({ kind }) => kind === 'lost');
+    };
+    // 1100 put on, 240 placed, 5 gone with the splice.
+    expect(of(1100 - 240 - 5 - 12)[0]?.parts).toBeCloseTo(12, 6);
+    // A finger slipped: nobody lost 900 of 1100 parts.
+    expect(of(20)).toEqual([]);
+  });
+
   test('is asked by line and time, and is a file with whole numbers and the run’s own figures', () => {
     const story = tellShift();
     story.tell('run.ended', { run: 'r1', line: 'L1', panels: 60, note: '' });

@@ -1,6 +1,7 @@
 // A package is cut in two, such as a strip of tape for another line, or two of one lot are joined.
 
 import { useLayoutEffect, useState } from 'preact/hooks';
+import { blockOn } from '../../../../shared/floor/blocks.ts';
 import { whyNotMerged } from '../../../../shared/floor/fold-store.ts';
 import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import { packageIdOf } from '../../../../shared/floor/package-name.ts';
@@ -24,8 +25,10 @@ interface ReelProps {
 
 export function SplitDialog({ reel, onClose }: ReelProps) {
   const app = useApp();
-  const words = say(stockWords).split;
-  const refusal = useRefusal('verify-reel');
+  const floor = useFloor();
+  const { split: words, merge } = say(stockWords);
+  const mayNot = useRefusal('verify-reel');
+  const refusal = blockOn(floor, reel) === null ? mayNot : merge.why.blocked;
   const [typed, setTyped] = useState('');
   const quantity = parseCount(typed.trim());
   const most = reel.count === null ? null : Math.round(reel.count);
@@ -37,7 +40,7 @@ export function SplitDialog({ reel, onClose }: ReelProps) {
     const left = most === null ? null : most - quantity;
     const { part, lot } = reel;
     const facts = { reel: reel.reel, part, lot, quantity, left, via: 'typed' as const };
-    const comesIn = kindOfPackage(app.store.floor(), reel.reel) ?? 'tape';
+    const comesIn = kindOfPackage(floor, reel.reel) ?? 'tape';
     const [written] = await app.write([
       (_, own) => ({ kind: 'reel.split', payload: { ...facts, into: packageIdOf(own) } }),
       // A piece of tape has no reel to stand on: it is known for what it is.

@@ -74,6 +74,7 @@ export const words: Sentences<typeof english> = {
       'other-part': 'Anderes Bauteil oder anderer Hersteller: getrennt halten',
       'other-lot': 'Andere Charge oder anderer Datumscode: getrennt halten',
       opened: 'Geöffnet und feuchteempfindlich: getrennt halten',
+      blocked: 'Gesperrt: beiseitelegen und den Schichtleiter holen',
     },
   },
   search: 'Rolle, Bauteil, Charge, Platz oder Lagerort suchen',

@@ -73,6 +73,7 @@ export const words = {
       'other-part': 'Another part or maker: keep them apart',
       'other-lot': 'Another lot or date code: keep them apart',
       opened: 'Opened and moisture-sensitive: keep them apart',
+      blocked: 'Blocked: set it aside and get the lead',
     },
   },
   search: 'Search reel, part, lot, slot or place',

@@ -74,6 +74,7 @@ export const words: Sentences<typeof english> = {
       'other-part': 'Otro componente o fabricante: no los junte',
       'other-lot': 'Otro lote o código de fecha: no los junte',
       opened: 'Abierto y sensible a la humedad: no los junte',
+      blocked: 'Bloqueado: apártelo y avise al jefe de turno',
     },
   },
   search: 'Buscar bobina, referencia, lote, posición o lugar',

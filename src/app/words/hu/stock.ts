@@ -73,6 +73,7 @@ export const words: Sentences<typeof english> = {
       'other-part': 'Más alkatrész vagy gyártó: tartsa külön',
       'other-lot': 'Más tétel vagy dátumkód: tartsa külön',
       opened: 'Nyitott és nedvességre érzékeny: tartsa külön',
+      blocked: 'Zárolt: tegye félre, és hívja a műszakvezetőt',
     },
   },
   search: 'Tekercs, alkatrész, tétel, hely vagy tárolóhely keresése',

@@ -67,6 +67,7 @@ export const words: Sentences<typeof english> = {
       'other-part': '部品かメーカーが違います：分けて置いてください',
       'other-lot': 'ロットかデートコードが違います：分けて置いてください',
       opened: '開封済みで吸湿に弱い部品です：分けて置いてください',
+      blocked: '使用禁止です：別に置き、班長を呼んでください',
     },
   },
   search: 'リール、部品、ロット、スロット、置き場を検索',

@@ -67,6 +67,7 @@ export const words: Sentences<typeof english> = {
       'other-part': '부품이나 제조사가 다릅니다: 떼어 놓으십시오',
       'other-lot': '로트나 날짜 코드가 다릅니다: 떼어 놓으십시오',
       opened: '개봉된 습기 민감 부품입니다: 떼어 놓으십시오',
+      blocked: '사용 금지입니다: 따로 두고 반장을 부르십시오',
     },
   },
   search: '릴, 부품, 로트, 슬롯, 보관 위치 검색',

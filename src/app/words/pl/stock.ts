@@ -79,6 +79,7 @@ export const words: Sentences<typeof english> = {
       'other-part': 'Inny komponent lub producent: trzymaj je osobno',
       'other-lot': 'Inna partia lub date code: trzymaj je osobno',
       opened: 'Otwarte i wrażliwe na wilgoć: trzymaj je osobno',
+      blocked: 'Zablokowane: odłóż i sprowadź lidera',
     },
   },
   search: 'Szukaj rolki, komponentu, partii, slotu lub miejsca',

@@ -73,6 +73,7 @@ export const words: Sentences<typeof english> = {
       'other-part': 'Khác linh kiện hoặc hãng: để tách nhau ra',
       'other-lot': 'Khác lô hoặc date code: để tách nhau ra',
       opened: 'Đã mở và nhạy ẩm: để tách nhau ra',
+      blocked: 'Đang bị chặn: để riêng ra và gọi trưởng ca',
     },
   },
   search: 'Tìm cuộn, linh kiện, lô, slot hoặc chỗ',

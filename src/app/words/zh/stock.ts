@@ -61,6 +61,7 @@ export const words: Sentences<typeof english> = {
       'other-part': '物料或制造商不同：请分开放',
       'other-lot': '批次或日期代码不同：请分开放',
       opened: '已开袋的湿敏物料：请分开放',
+      blocked: '已禁用：请另放并叫班长来',
     },
   },
   search: '搜索料盘、物料、批次、站位或库位',

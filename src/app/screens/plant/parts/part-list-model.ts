@@ -2,7 +2,8 @@
 // changes, the entries that take it in, and a part's form as texts and back.
 
 import type { DraftEntry } from '../../../../../shared/floor/kinds.ts';
-import { productAndPart } from '../../../../../shared/floor/maker-lists.ts';
+import { partByMakers, productAndPart } from '../../../../../shared/floor/maker-lists.ts';
+import { mostShort } from '../../../../../shared/floor/payload-fields.ts';
 import type { FloorState } from '../../../../../shared/floor/state.ts';
 import type { PackageFamily, PackageKind } from '../../../../../shared/floor/vocabulary.ts';
 import { compareText } from '../../../../../shared/log/order.ts';
@@ -120,18 +121,18 @@ const MOST_PARTS = 200;
 /** Well under what one entry may have, in characters; a character may be three bytes. */
 const MOST_CHARACTERS = Math.floor(entryBytes / 4);
 
-/** Entries that put parts on the list: so many that each stays under the size of one. */
+/** Entries that put parts on the list: so many that each stays under the size of one, and as often as a part's makers need. */
 export function listEntries(parts: readonly ListedPart[], source: string): readonly DraftEntry[] {
   const entries: DraftEntry[] = [];
   let batch: ListedPart[] = [];
   let characters = 0;
   const end = () => {
     if (batch.length > 0)
-      entries.push({ kind: 'parts.listed', payload: { source: source.slice(0, 200), parts: batch } });
+      entries.push({ kind: 'parts.listed', payload: { source: source.slice(0, mostShort), parts: batch } });
     batch = [];
     characters = 0;
   };
-  for (const part of parts) {
+  for (const part of parts.flatMap(partByMakers)) {
     const { length } = JSON.stringify(part);
     if (batch.length >= MOST_PARTS || characters + length > MOST_CHARACTERS) end();
     batch.push(part);
@@ -189,7 +190,7 @@ export function partForm(part: ListedPart): PartForm {
 
 /** The part as typed, or the field that does not say it. Makers that were taken out of the form are told apart: they are withdrawn. */
 export function formToPart(form: PartForm): ListedPart | { readonly wrong: string } {
-  const text = (value: string) => (value.trim() === '' ? null : value.trim().slice(0, 200));
+  const text = (value: string) => (value.trim() === '' ? null : value.trim().slice(0, mostShort));
   const part = form.part.trim();
   if (part === '' || part.length > 64) return { wrong: 'part' };
   const wrong: string[] = [];
@@ -214,7 +215,9 @@ export function formToPart(form: PartForm): ListedPart | { readonly wrong: strin
   if (first !== undefined) return { wrong: first };
   const makers = new Map<string, ListedPart['makers'][number]>();
   for (const line of form.makers.split(/\n/)) {
-    const [supplierPart = '', product = ''] = line.split(/[;；؛]/).map((each) => each.trim().slice(0, 200));
+    const [supplierPart = '', product = ''] = line
+      .split(/[;；؛]/)
+      .map((each) => each.trim().slice(0, mostShort));
     if (supplierPart === '') continue;
     makers.set(`${supplierPart};${product}`, { supplierPart, product: product === '' ? null : product });
   }
@@ -235,7 +238,7 @@ export function formToPart(form: PartForm): ListedPart | { readonly wrong: strin
     pitchMm,
     ageMonths,
     orientation: text(form.orientation),
-    makers: [...makers.values()].slice(0, 200),
+    makers: [...makers.values()],
   };
 }
 

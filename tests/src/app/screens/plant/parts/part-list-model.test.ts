@@ -42,6 +42,20 @@ describe('a list that comes in', () => {
     expect(compareList(story.floor(), rowsOf(text))).toMatchObject({ changed: [], fresh: 0, same: 2 });
   });
 
+  test('adds makers to a part that has as many as one entry takes, and loses none', () => {
+    const story = beginStory();
+    const makers = (from: number) => Array.from({ length: 150 }, (_, at) => `MAKER-${from + at}`).join('|');
+    take(story, `Part;MPN\nR-1;${makers(0)}`);
+    take(story, `Part;MPN\nR-1;${makers(150)}`);
+    expect(asKnown(story, 'R-1').makers).toHaveLength(300);
+    // Saved again as it stands, nothing is withdrawn.
+    const known = asKnown(story, 'R-1');
+    const saved = formToPart(partForm(known));
+    if ('wrong' in saved) throw new Error(saved.wrong);
+    for (const { kind, payload } of formEntries(known, saved)) story.tell(kind, payload as never);
+    expect(asKnown(story, 'R-1').makers).toHaveLength(300);
+  });
+
   test('changes what it says and keeps what it does not say', () => {
     const story = beginStory();
     take(story, 'Part;Value;Package;MSL;MPN\nU-1;;LQFP-64;3;AA-1');
