@@ -55,7 +55,8 @@ export interface FindView extends DeskView {
 }
 
 /** True where a code alone says all that a label says: an envelope, several facts at once, or a thing that the plant knows. */
-export function isAloneFor({ text }: ScannedCode, { floor, line }: DeskView): boolean {
+export function isAloneFor({ text, portion }: ScannedCode, { floor, line }: DeskView): boolean {
+  if (portion !== undefined) return false;
   if (recognise(floor, line, text).length > 0) return true;
   const { part, supplierPart, quantity, lot, reel } = parseLabel([text]);
   const others = [quantity, lot, reel].filter((each) => each !== null).length;
