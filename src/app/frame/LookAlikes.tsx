@@ -32,10 +32,7 @@ export function LookAlikes({ setup, saysNone = false }: LookAlikesProps) {
   const floor = useFloor();
   const words = say(partListWords).alike;
   const [opened, setOpened] = useState(false);
-  const pairs = useMemo(
-    () => lookAlikesOf(floor, setup),
-    [setup, app.tick.value],
-  );
+  const pairs = useMemo(() => lookAlikesOf(floor, setup), [setup, app.tick.value]);
   if (pairs.length === 0) return saysNone ? <p class="soft">{words.none}</p> : null;
   const shown = opened ? pairs : pairs.slice(0, FIRST);
   return (

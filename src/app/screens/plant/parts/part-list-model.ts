@@ -244,7 +244,8 @@ export function formToPart(form: PartForm): ListedPart | { readonly wrong: strin
  * withdrawn; what is left of it stands in the list that follows.
  */
 export function formEntries(before: ListedPart, part: ListedPart): readonly DraftEntry[] {
-  const pairOf = ({ supplierPart, product }: ListedPart['makers'][number]) => `${supplierPart};${product ?? ''}`;
+  const pairOf = ({ supplierPart, product }: ListedPart['makers'][number]) =>
+    `${supplierPart};${product ?? ''}`;
   const left = new Set(part.makers.map(pairOf));
   const gone = new Set(
     before.makers.filter((each) => !left.has(pairOf(each))).map(({ supplierPart }) => supplierPart),
