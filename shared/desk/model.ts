@@ -223,6 +223,11 @@ function takeSlot(desk: Desk, slot: string): Desk {
   return { ...at, oldSeen: false, feeder: null, reel: desk.old ?? desk.reel };
 }
 
+/** What a question was about is dropped, the rest of the task stays. */
+export function leaveQuestion(desk: Desk): Desk {
+  return { ...desk, question: null, reel: desk.question?.ask === 'meaning' ? null : desk.reel };
+}
+
 /** What the label of a reel is asked for where it comes code by code. */
 export type LabelPiece = 'quantity' | 'lot';
 

@@ -9,7 +9,7 @@ import {
   slotRight,
   walkingOrder,
 } from './slot-right.ts';
-import type { FloorState, SlotState } from './state.ts';
+import type { FloorState, SlotState, Sweep } from './state.ts';
 
 /** What a slot of the setup still needs. `other` = what is on it must come out; `held` = waits for a lead. */
 export const slotPhases = ['missing', 'held', 'verified', 'other'] as const;
@@ -42,6 +42,12 @@ export interface SetupProgress {
   readonly unwanted: readonly SlotState[];
   /** Those of them that stand where the setup wants another feeder: they must come out, the others may stay. */
   readonly inTheWay: ReadonlySet<string>;
+}
+
+/** The sweep of a line that goes on; null where none was begun, or it has ended: nothing that is seen counts for it any more. */
+export function openSweep(state: Pick<FloorState, 'sweeps'>, line: string): Sweep | null {
+  const sweep = state.sweeps.get(line);
+  return sweep?.endedMs === null ? sweep : null;
 }
 
 /** What one slot of the line's setup still needs; null where the setup does not use it. The same as in `setupProgress`. */

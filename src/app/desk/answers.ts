@@ -1,6 +1,6 @@
 // What a person taps at the desk: answers to its questions, and ways on from what it shows.
 
-import { emptyDesk, takeKnown } from '../../../shared/desk/model.ts';
+import { emptyDesk, leaveQuestion as left, takeKnown } from '../../../shared/desk/model.ts';
 import type { Recognised } from '../../../shared/floor/recognise.ts';
 import { type DeskState, viewOf } from './state.ts';
 import { setDesk, settle } from './taking.ts';
@@ -52,9 +52,7 @@ export function takeEnough(state: DeskState): void {
 
 /** What a question was about is dropped, the rest of the task stays. */
 export function leaveQuestion(state: DeskState): void {
-  const { question, reel } = state.desk.value;
-  const kept = question?.ask === 'meaning' ? null : reel;
-  setDesk(state, { ...state.desk.value, question: null, reel: kept });
+  setDesk(state, left(state.desk.value));
 }
 
 /** How many pieces are on the reel in hand. */

@@ -1,6 +1,6 @@
 // The feeder of one slot: what it placed, whether it is due for care, a second one made ready for it, moved, set aside.
 
-import { useLayoutEffect, useMemo, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { slotsWanting } from '../../../shared/floor/fits.ts';
 import { careAfter, isCareDue, placedBy } from '../../../shared/floor/fold-feeders.ts';
 import { ownIdOf } from '../../../shared/floor/reel-id.ts';
@@ -8,16 +8,15 @@ import { slotEstimate } from '../../../shared/floor/remaining.ts';
 import { type SlotState, slotKey } from '../../../shared/floor/state.ts';
 import { entryId } from '../../../shared/log/entry.ts';
 import { type App, useApp, useFloor } from '../app.ts';
+import { useRefusal } from '../may.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
 import { Field } from '../ui/Field.tsx';
 import { loadWords } from '../words/load.ts';
 import { packWords } from '../words/packs.ts';
 import { shellWords } from '../words/shell.ts';
-import { verdictWords } from '../words/verdict.ts';
 import { formatCount, formatDay, formatShare, say } from '../words/words.ts';
-import { createReadyDesk, type ReadyTold } from './ready-desk.ts';
-import { reasonFacts } from './reason-facts.ts';
+import { MakeReady } from './MakeReady.tsx';
 
 interface FeederDialogProps {
   readonly line: string;
@@ -29,6 +28,7 @@ export function FeederDialog(props: FeederDialogProps) {
   const { line, slot, onClose } = props;
   const floor = useFloor();
   const words = say(packWords).feeder;
+  const refusal = useRefusal('verify-reel');
   const [doing, setDoing] = useState<'ready' | 'move' | 'aside' | null>(null);
   const loaded = floor.slots.get(slotKey(line, slot)) ?? null;
   const feeder = loaded?.feeder ?? null;
@@ -45,16 +45,28 @@ export function FeederDialog(props: FeederDialogProps) {
         )}
         <ReadyList line={line} slot={slot} />
         <div class="row">
-          <Button tone="act" large testId="feeder-ready" onPress={() => setDoing('ready')}>
+          <Button
+            tone="act"
+            large
+            testId="feeder-ready"
+            disabledReason={refusal}
+            onPress={() => setDoing('ready')}
+          >
             {words.ready}
           </Button>
           {loaded !== null && (
-            <Button large testId="feeder-move" onPress={() => setDoing('move')}>
+            <Button large testId="feeder-move" disabledReason={refusal} onPress={() => setDoing('move')}>
               {words.move}
             </Button>
           )}
           {feeder !== null && !floor.setAside.has(feeder) && (
-            <Button large tone="stop" testId="feeder-aside" onPress={() => setDoing('aside')}>
+            <Button
+              large
+              tone="stop"
+              testId="feeder-aside"
+              disabledReason={refusal}
+              onPress={() => setDoing('aside')}
+            >
               {words.setAside}
             </Button>
           )}
@@ -106,10 +118,12 @@ export function FeederFacts(props: { readonly feeder: string; readonly loaded: S
 export function Cared({ feeder }: { readonly feeder: string }) {
   const app = useApp();
   const words = say(packWords).feeder;
+  const refusal = useRefusal('verify-reel');
   return (
     <Button
       large
       testId={`feeder-cared-${feeder}`}
+      disabledReason={refusal}
       onPress={() =>
         app.record([{ kind: 'feeder.cared', payload: { feeder, note: '' } }], {
           notice: { tone: 'plain', text: words.caredDone(feeder) },
@@ -126,6 +140,7 @@ function ReadyList({ line, slot }: { readonly line: string; readonly slot: strin
   const app = useApp();
   const floor = useFloor();
   const words = say(packWords).feeder;
+  const refusal = useRefusal('verify-reel');
   const ready = [...floor.ready.values()].filter((each) => each.line === line && each.slot === slot);
   return (
     <>
@@ -137,6 +152,7 @@ function ReadyList({ line, slot }: { readonly line: string; readonly slot: strin
             <span class="code soft">{[part, reel, lot].filter((text) => text !== null).join(' · ')}</span>
           </p>
           <Button
+            disabledReason={refusal}
             onPress={() =>
               app.record([{ kind: 'feeder.stripped', payload: { feeder, reason: words.strip } }], {
                 notice: { tone: 'plain', text: words.stripped(feeder) },
@@ -151,93 +167,12 @@ function ReadyList({ line, slot }: { readonly line: string; readonly slot: strin
   );
 }
 
-function readyText(told: ReadyTold): string {
-  const words = say(packWords).feeder;
-  if (told.tell === 'unread') return words.unread;
-  const { reason } = told;
-  const of = reason && say(verdictWords).reasons[reason.code];
-  if (told.tell === 'held') return words.readyHeld(of?.title ?? '');
-  return words.readyRefused(reason && of ? `${of.title}. ${of.say(reasonFacts(reason))} ${of.act}` : '');
-}
-
-/** Takes the scans of a feeder and of its reel. */
-function MakeReady(props: FeederDialogProps & { readonly onDone: () => void }) {
-  const { line, slot, onDone } = props;
-  const app = useApp();
-  const floor = useFloor();
-  const words = say(packWords).feeder;
-  const setup = floor.chosen.get(line) ?? '';
-  const [typed, setTyped] = useState('');
-  const desk = useMemo(
-    () =>
-      createReadyDesk(app, {
-        line,
-        setup,
-        slot,
-        onReady: (feeder) => {
-          app.notice.value = { tone: 'plain', text: words.readyDone(feeder, slot) };
-          onDone();
-        },
-      }),
-    [],
-  );
-  useLayoutEffect(() => app.scans.take(desk.take), []);
-  const [feeder, told] = [desk.feeder.value, desk.told.value];
-  const isOn = feeder !== null && floor.slots.get(slotKey(line, slot))?.feeder === feeder;
-  const name = typed.trim();
-  return (
-    <Dialog title={words.readyTitle(slot)} onClose={onDone}>
-      <div class="stack" data-testid="ready-dialog">
-        <p class="soft">{words.readyHelp}</p>
-        {feeder !== null && <p class="chip code">✓ {feeder}</p>}
-        <p>
-          <b data-testid="ready-wants">{words.readyWants[feeder === null ? 'feeder' : 'reel']}</b>
-        </p>
-        {feeder === null && (
-          <div class="row">
-            <Field
-              label={words.code}
-              testId="ready-feeder"
-              maxLength={24}
-              autocomplete="off"
-              value={typed}
-              onInput={setTyped}
-            />
-            <Button
-              large
-              testId="ready-use"
-              disabledReason={name === '' ? words.readyWants.feeder : null}
-              onPress={() => desk.use(name)}
-            >
-              {words.use}
-            </Button>
-          </div>
-        )}
-        {isOn && <p class="chip care">{words.isOn(feeder, slot)}</p>}
-        {told !== null && (
-          <p
-            class={`chip ${told.tell === 'refused' ? 'stop' : 'care'}`}
-            role="status"
-            data-testid="ready-told"
-          >
-            {readyText(told)}
-          </p>
-        )}
-        <div class="acts">
-          <Button large onPress={onDone}>
-            {say(shellWords).cancel}
-          </Button>
-        </div>
-      </div>
-    </Dialog>
-  );
-}
-
 /** Chooses the slot to which a feeder goes with what is on it. */
 function Move({ loaded, onClose }: { readonly loaded: SlotState; readonly onClose: () => void }) {
   const app = useApp();
   const floor = useFloor();
   const words = say(packWords).feeder;
+  const refusal = useRefusal('verify-reel');
   const { line, slot } = loaded;
   const part = loaded.tapes.at(-1)?.part ?? '';
   const slots = slotsWanting(floor, floor.chosen.get(line) ?? '', part).filter(
@@ -253,6 +188,7 @@ function Move({ loaded, onClose }: { readonly loaded: SlotState; readonly onClos
               key={to}
               large
               testId={`move-to-${to}`}
+              disabledReason={refusal}
               onPress={() => {
                 move(app, loaded, to).catch(() => undefined); // shown by the fault screen
                 onClose();
@@ -311,6 +247,7 @@ async function move(app: App, { line, slot, feeder, tapes }: SlotState, to: stri
 export function SetAside({ feeder, onClose }: { readonly feeder: string; readonly onClose: () => void }) {
   const app = useApp();
   const words = say(packWords).feeder;
+  const refusal = useRefusal('verify-reel');
   const [reason, setReason] = useState('');
   return (
     <Dialog title={words.setAsideTitle(feeder)} onClose={onClose}>
@@ -335,7 +272,7 @@ export function SetAside({ feeder, onClose }: { readonly feeder: string; readonl
             tone="stop"
             large
             testId="aside-save"
-            disabledReason={reason.trim() === '' ? words.why : null}
+            disabledReason={refusal ?? (reason.trim() === '' ? words.why : null)}
             onPress={() => {
               app.record([{ kind: 'feeder.set-aside', payload: { feeder, reason: reason.trim() } }], {
                 notice: { tone: 'plain', text: words.setAsideDone(feeder) },

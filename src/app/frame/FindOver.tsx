@@ -3,11 +3,12 @@
 
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { mayDo } from '../../../shared/floor/may.ts';
-import { setupProgress } from '../../../shared/floor/progress.ts';
+import { openSweep, setupProgress } from '../../../shared/floor/progress.ts';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import { useApp, useFloor } from '../app.ts';
 import { useRefusal } from '../may.ts';
 import { useCamera, useSize } from '../scan/CameraView.tsx';
+import { siteFormats } from '../scan/site-formats.ts';
 import { Icon } from '../ui/Icon.tsx';
 import { PracticeMark } from '../ui/PracticeMark.tsx';
 import { cameraWords } from '../words/camera.ts';
@@ -41,10 +42,16 @@ export function FindOver({ task, onClose, onCheck }: FindOverProps) {
     task,
     () => mayDo('verify-reel', app.person.peek(), app.store.floor().people.size > 0).may,
   );
-  const camera = useCamera({ memory: cameraMemory(app), onCodes: () => undefined, onLook: find.onLook });
+  const line = app.line.value ?? '';
+  const camera = useCamera({
+    ...siteFormats(floor.rules.get(line)?.alsoRead),
+    memory: cameraMemory(app),
+    onCodes: () => undefined,
+    onLook: find.onLook,
+  });
   const box = useSize(camera.video);
   const title = blindTitle(camera.state, say(cameraWords));
-  const line = app.line.value ?? '';
+  const sweep = openSweep(floor, line);
   const leave = () => {
     onClose();
     if (task.do === 'find') keepPass();
@@ -83,9 +90,7 @@ export function FindOver({ task, onClose, onCheck }: FindOverProps) {
           aria-label={say(cameraWords).picture}
           hidden={title !== null}
         />
-        {title === null && (
-          <FindMarks find={find} box={box} ticked={sweptSlots(floor.sweeps.get(line)?.seen)} />
-        )}
+        {title === null && <FindMarks find={find} box={box} ticked={new Set(sweep?.seen)} />}
         {title !== null && <CameraBlind camera={camera} title={title} onType={null} />}
       </div>
       <div class="camera-panel find-panel">
@@ -99,7 +104,7 @@ export function FindOver({ task, onClose, onCheck }: FindOverProps) {
           <SweptList
             find={find}
             progress={setupProgress(floor, line)}
-            sweep={floor.sweeps.get(line) ?? null}
+            sweep={sweep}
             onCheck={(slot, codes) => {
               onClose();
               onCheck(slot, codes);
@@ -117,8 +122,6 @@ export function FindOver({ task, onClose, onCheck }: FindOverProps) {
     </dialog>
   );
 }
-
-const sweptSlots = (seen: readonly string[] | undefined): ReadonlySet<string> => new Set(seen ?? []);
 
 /** Opens the dialog before it is painted, and closes it when it is taken away. */
 function useModal() {

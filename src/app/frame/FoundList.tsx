@@ -71,13 +71,14 @@ function Shape({ look }: { readonly look: ReturnType<typeof lookOf>['look'] }) {
 interface SweptListProps {
   readonly find: Find;
   readonly progress: SetupProgress;
+  /** That goes on; null where none does. */
   readonly sweep: Sweep | null;
   readonly onCheck: (slot: string, codes: readonly ScannedCode[]) => void;
 }
 
 export function SweptList({ find, progress, sweep, onCheck }: SweptListProps) {
   const words = say(findWords);
-  const seen = new Set(sweep?.endedMs === null ? sweep.seen : []);
+  const seen = new Set(sweep?.seen);
   const loaded = progress.slots.filter((each) => each.loaded !== null).map(({ slot }) => slot);
   const missing = loaded.filter((slot) => !seen.has(slot));
   return (

@@ -2,7 +2,7 @@
 
 import { useMemo, useState } from 'preact/hooks';
 import { type LookAlike, lookAlikesOf } from '../../../shared/floor/look-alikes.ts';
-import { useFloor } from '../app.ts';
+import { useApp, useFloor } from '../app.ts';
 import { Button } from '../ui/Button.tsx';
 import { partListWords } from '../words/part-list.ts';
 import { say } from '../words/words.ts';
@@ -28,13 +28,11 @@ interface LookAlikesProps {
 }
 
 export function LookAlikes({ setup, saysNone = false }: LookAlikesProps) {
+  const app = useApp();
   const floor = useFloor();
   const words = say(partListWords).alike;
   const [opened, setOpened] = useState(false);
-  const pairs = useMemo(
-    () => lookAlikesOf(floor, setup),
-    [setup, floor.setups.get(setup), floor.listed.size],
-  );
+  const pairs = useMemo(() => lookAlikesOf(floor, setup), [setup, app.tick.value]);
   if (pairs.length === 0) return saysNone ? <p class="soft">{words.none}</p> : null;
   const shown = opened ? pairs : pairs.slice(0, FIRST);
   return (

@@ -1,19 +1,13 @@
 // One question at a time: a code that two lists know, or a text on the label whose meaning is not certain.
 
 import type { DeskQuestion } from '../../../shared/desk/model.ts';
-import type { DeskRun } from '../desk/desk.ts';
+import type { Answers } from '../desk/away.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
 import { dockWords } from '../words/dock.ts';
 import { refusalWords } from '../words/refusal.ts';
 import { shellWords } from '../words/shell.ts';
 import { formatCount, say } from '../words/words.ts';
-
-/** What a desk does with an answer: the line's, or that of a cart. */
-export type Answers = Pick<
-  DeskRun,
-  'chooseKnown' | 'chooseMeaning' | 'chooseRunsHere' | 'chooseCameBefore' | 'leaveQuestion'
->;
 
 export function QuestionDialog({
   desk,

@@ -1,10 +1,12 @@
 // What the log is told of a label that the camera passed over: one entry each, with how it was seen. Pure.
 
-import type { ReelInHand } from '../../../shared/desk/model.ts';
+import type { DeskView, ReelInHand } from '../../../shared/desk/model.ts';
+import type { Draft } from '../../../shared/floor/draft.ts';
 import type { DraftEntry } from '../../../shared/floor/kinds.ts';
+import { openSweep } from '../../../shared/floor/progress.ts';
 import type { PannedLabel } from '../scan/pan.ts';
 import type { FoundReel } from './find-model.ts';
-import type { Vote } from './find-sweep.ts';
+import type { SlotSeen, Swept, Vote } from './find-sweep.ts';
 
 /** What is told besides the label itself. */
 interface Sighting {
@@ -44,6 +46,32 @@ export function sightedDraft(
       via: 'camera',
     },
   };
+}
+
+/**
+ * The entries of slots that are surely seen with their reel and that the sweep has not yet; none where no sweep goes on, as an ended one
+ * takes nothing in: the same would be written look after look. `known`: what a slot's label came to; null where it is not judged.
+ */
+export function sweepDrafts(
+  { floor, line }: DeskView,
+  seen: readonly SlotSeen[],
+  known: (
+    seen: Extract<SlotSeen, { readonly is: 'one' }>,
+  ) => { readonly swept: Swept; readonly label: PannedLabel } | null,
+): readonly Draft[] {
+  const sweep = openSweep(floor, line);
+  if (sweep === null) return [];
+  const drafts: Draft[] = [];
+  for (const of of seen) {
+    if (of.is === 'several' || sweep.seen.includes(of.slot)) continue;
+    const judged = known(of);
+    if (judged?.swept.is !== 'ticked') continue;
+    const at = drafts.length;
+    const { label, swept } = judged;
+    const sighting = { line, reel: swept.reel, why: null, hung: { slot: of.slot, vote: of.vote } };
+    drafts.push(...swept.drafts, (before) => sightedDraft(label, { ...sighting, of: before[at] ?? null }));
+  }
+  return drafts;
 }
 
 /** The entries of a pass: every reel that was read, each once. */

@@ -15,6 +15,7 @@ import {
   fitVerdicts,
   partFits,
 } from '../../../shared/floor/fits.ts';
+import { siteRules } from '../../../shared/floor/fold-labels.ts';
 import type { SetupSlot } from '../../../shared/floor/kinds.ts';
 import { plantDay } from '../../../shared/floor/plant-day.ts';
 import { recognise } from '../../../shared/floor/recognise.ts';
@@ -55,9 +56,10 @@ export interface FindView extends DeskView {
 }
 
 /** True where a code alone says all that a label says: an envelope, several facts at once, or a thing that the plant knows. */
-export function isAloneFor({ text }: ScannedCode, { floor, line }: DeskView): boolean {
+export function isAloneFor({ text, portion }: ScannedCode, { floor, line }: DeskView): boolean {
+  if (portion !== undefined) return false;
   if (recognise(floor, line, text).length > 0) return true;
-  const { part, supplierPart, quantity, lot, reel } = parseLabel([text]);
+  const { part, supplierPart, quantity, lot, reel } = parseLabel([text], { rules: siteRules(floor) });
   const others = [quantity, lot, reel].filter((each) => each !== null).length;
   return (part !== null || supplierPart !== null) && others > 0;
 }

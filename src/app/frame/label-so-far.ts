@@ -1,6 +1,7 @@
 // A label that comes code by code, in words: what it has named, and what to scan besides.
 
 import { type Desk, missingPieces, type ReelInHand } from '../../../shared/desk/model.ts';
+import type { LabelTold } from '../desk/away.ts';
 import { dockWords } from '../words/dock.ts';
 import { say } from '../words/words.ts';
 
@@ -19,4 +20,19 @@ export function labelSoFar({ partial }: Desk): string | null {
   const words = say(dockWords);
   const wanted = missingPieces(partial).map((piece) => words.pieces[piece]);
   return words.scanAlso(reelName(partial) ?? '', wanted.join(', '));
+}
+
+/** Why a label was not taken, and what to do. */
+export function labelTold(told: LabelTold): string {
+  const words = say(dockWords);
+  switch (told.tell) {
+    case 'half-label':
+      return words.halfLabel;
+    case 'no-part':
+      return words.noPart;
+    case 'symbols-missing':
+      return words.symbolsMissing(told.have, told.of);
+    case 'wrong-keyboard':
+      return words.wrongKeyboard(told.layout);
+  }
 }

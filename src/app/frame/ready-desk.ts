@@ -1,26 +1,39 @@
-// A second feeder is made ready away from the line: its code, then the label of the reel in it, judged for the slot that it will go to.
+// Makes a second feeder ready for a slot, away from the line: its code, then the label of the reel in it, by the same verdict as at the
+// line, asked for an empty slot. While it is open, scans go to it.
 
 import { type Signal, signal } from '@preact/signals';
 import { judgeForFeeder } from '../../../shared/desk/judgement.ts';
-import { emptyDesk } from '../../../shared/desk/model.ts';
+import { type Desk, emptyDesk, isDeskReady } from '../../../shared/desk/model.ts';
 import { takeEnough, takeScan } from '../../../shared/desk/take-scan.ts';
 import { holdsBadge, recognise } from '../../../shared/floor/recognise.ts';
 import type { Scan } from '../../../shared/labels/scan.ts';
-import type { Reason } from '../../../shared/verdict/reasons.ts';
-import { floorWhenDocked } from '../../../shared/verdict/verify-cart.ts';
 import type { App } from '../app.ts';
+import {
+  type Answers,
+  type AwayTold,
+  awayAnswers,
+  awayTold,
+  awayView,
+  isSameScan,
+  mayVerify,
+  withoutEarlier,
+} from '../desk/away.ts';
+import { type OneAtATime, oneAtATime } from '../desk/one-at-a-time.ts';
 
 /** What came of the last scan. */
-export type ReadyTold =
-  | { readonly tell: 'unread' }
-  | { readonly tell: 'held' | 'refused'; readonly reason: Reason | null };
+export type ReadyTold = AwayTold | { readonly tell: 'unread' };
 
-/** The feeder in hand, and what came of its last scan. */
+/** The feeder in hand, what was scanned of its reel, and what came of the last scan. */
 export interface ReadyDesk {
   readonly feeder: Signal<string | null>;
+  readonly desk: Signal<Desk>;
   readonly told: Signal<ReadyTold | null>;
   readonly take: (scan: Scan) => boolean;
   readonly use: (feeder: string) => void;
+  /** The label that comes code by code has no more. */
+  readonly enough: () => void;
+  /** What a person answers to a question about a code. */
+  readonly answers: Answers;
 }
 
 interface ReadyAt {
@@ -30,68 +43,108 @@ interface ReadyAt {
   readonly onReady: (feeder: string) => void;
 }
 
+/** What the desk of a second feeder works on. */
+interface ReadyState extends Pick<ReadyDesk, 'feeder' | 'desk' | 'told'> {
+  readonly app: App;
+  readonly at: ReadyAt;
+  readonly inbox: Pick<OneAtATime<Scan>, 'clear'>;
+}
+
 /** Takes scans for a second feeder of a slot; `onReady` once its reel was accepted and written down. */
 export function createReadyDesk(app: App, at: ReadyAt): ReadyDesk {
   const feeder = signal<string | null>(null);
+  const desk = signal<Desk>(emptyDesk);
   const told = signal<ReadyTold | null>(null);
-  let busy = false;
-  const use = (name: string) => {
-    feeder.value = name;
-    told.value = null;
+  const inbox = oneAtATime<Scan>((scan) => work(state, scan), isSameScan);
+  const state: ReadyState = { app, at, inbox, feeder, desk, told };
+  const go = (answer: (desk: Desk) => Desk) => {
+    settle(state, answer(desk.peek())).catch(() => undefined); // shown by the fault screen
   };
+  const view = () => awayView(app, at.line, at.setup);
   return {
     feeder,
+    desk,
     told,
-    use,
+    use: (name) => use(state, name),
     take: (scan) => {
-      const texts = scan.codes.map(({ text }) => text.trim());
       // Badges go to the desk, which signs people in.
+      const texts = scan.codes.map(({ text }) => text);
       if (holdsBadge(app.store.floor(), at.line, texts)) return false;
-      if (feeder.peek() === null) takeFeeder(app, at.line, texts, { use, told });
-      else if (!busy) {
-        busy = true;
-        takeReel(app, at, { scan, feeder: feeder.peek() ?? '', told }).finally(() => {
-          busy = false;
-        });
-      }
+      inbox.give(scan);
       return true;
     },
+    enough: () => go((now) => takeEnough(now, view())),
+    answers: awayAnswers((answer) => go((now) => answer(now, view()))),
   };
+}
+
+function use({ at, feeder, desk, told }: ReadyState, name: string): void {
+  feeder.value = name;
+  desk.value = { ...emptyDesk, slot: at.slot, atSlot: true, feeder: name };
+  told.value = null;
+}
+
+/** One scan, from its desk to what is written for it; the next waits meanwhile. */
+async function work(state: ReadyState, scan: Scan): Promise<void> {
+  const { app, at, feeder, desk, told } = state;
+  if (feeder.peek() === null) {
+    takeFeeder(state, scan);
+    return;
+  }
+  if (!mayVerify(app)) {
+    told.value = { tell: 'sign-in' };
+    return;
+  }
+  await settle(state, takeScan(desk.peek(), scan, awayView(app, at.line, at.setup)));
 }
 
 /** A feeder's code is one text that names nothing else, whether or not the plant lists its feeders. */
-function takeFeeder(
-  app: App,
-  line: string,
-  texts: readonly string[],
-  on: { readonly use: (feeder: string) => void; readonly told: Signal<ReadyTold | null> },
-): void {
-  const [text = '', ...others] = texts;
-  const known = recognise(app.store.floor(), line, text);
+function takeFeeder(state: ReadyState, { codes }: Scan): void {
+  const { app, at, told } = state;
+  const [text = '', ...others] = codes.map((code) => code.text.trim());
+  const known = recognise(app.store.floor(), at.line, text);
   const isFeeder = known.some(({ is }) => is === 'feeder');
-  if (others.length === 0 && (isFeeder || (known.length === 0 && /^[\w./-]{2,24}$/.test(text)))) on.use(text);
-  else on.told.value = { tell: 'unread' };
+  if (others.length === 0 && (isFeeder || (known.length === 0 && /^[\w./-]{2,24}$/.test(text))))
+    use(state, text);
+  else told.value = { tell: 'unread' };
 }
 
-async function takeReel(
-  app: App,
-  { line, setup, slot, onReady }: ReadyAt,
-  of: { readonly scan: Scan; readonly feeder: string; readonly told: Signal<ReadyTold | null> },
-): Promise<void> {
-  const { scan, feeder, told } = of;
-  const floor = app.store.floor();
-  const seen = { line, floor: floorWhenDocked(floor, line, setup) };
-  const scanned = takeScan({ ...emptyDesk, slot, atSlot: true, feeder }, scan, seen);
-  const taken = takeEnough(scanned, seen);
-  // Nothing is asked here: a reel that may have been opened before is held.
-  const reel = taken.question?.ask === 'came-before' ? taken.question.reel : taken.reel;
-  if (reel === null) {
+/** What is on the desk then; where that is all that a verdict wants, the verdict is written down. */
+async function settle(state: ReadyState, taken: Desk): Promise<void> {
+  const { app, at, feeder, desk, told } = state;
+  // Nothing is asked here of a reel that may have been opened before: it is held.
+  const next = withoutEarlier(taken);
+  const isOther = next.slot !== at.slot || next.feeder !== feeder.peek();
+  // Another slot or feeder is not what is wanted, and a feeder that stands ready brings a reel whose label nobody scanned.
+  if (isOther || next.reel?.codes.length === 0) {
     told.value = { tell: 'unread' };
+    desk.value = { ...desk.peek(), question: null };
     return;
   }
-  const judged = judgeForFeeder(floor, { line, setup }, { slot, feeder, reel }, app.clock.nowMs());
+  const isIdle = next.reel === null && next.partial === null && next.question === null;
+  told.value = awayTold(next.told) ?? (isIdle ? { tell: 'unread' } : null);
+  desk.value = next;
+  if (!isDeskReady(next, awayView(app, at.line, at.setup))) return;
+  if (mayVerify(app)) await judge(state, next);
+  else {
+    // Signed out since: who signs in has the reel judged, by its own scan.
+    desk.value = { ...next, reel: null };
+    told.value = { tell: 'sign-in' };
+  }
+}
+
+async function judge({ app, at, inbox, desk, told }: ReadyState, { feeder, reel }: Desk): Promise<void> {
+  if (feeder === null || reel === null) return;
+  const { line, setup, slot, onReady } = at;
+  const on = { slot, feeder, reel };
+  const judged = judgeForFeeder(app.store.floor(), { line, setup }, on, app.clock.nowMs());
   await app.write(judged.drafts);
   const { verdict, reasons } = judged.answer;
-  if (verdict === 'accepted') onReady(feeder);
-  else told.value = { tell: verdict, reason: reasons[0] ?? null };
+  if (verdict === 'accepted') {
+    inbox.clear();
+    onReady(feeder);
+    return;
+  }
+  desk.value = { ...desk.peek(), reel: null };
+  told.value = { tell: verdict, reason: reasons[0] ?? null };
 }

@@ -1,6 +1,6 @@
 // Says each verdict aloud, and the next slot, for hands that are full. Off until somebody turns it on; the screen carries the verdict.
 
-import { effect } from '@preact/signals';
+import { effect, untracked } from '@preact/signals';
 import type { App } from '../app.ts';
 import type { DeskRun, ShownVerdict } from '../desk/desk.ts';
 import type { Speaker } from '../device/speech.ts';
@@ -28,6 +28,7 @@ export function speakVerdicts(app: App, desk: Pick<DeskRun, 'shown'>, speaker: S
   effect(() => {
     const shown = desk.shown.value;
     if (shown === null || !app.preferences.peek().spoken) return;
-    speaker.speak(spokenVerdict(shown), wishedLanguage(app));
+    // Once a verdict: who signs in, or chooses a language, while it stands does not hear it again.
+    untracked(() => speaker.speak(spokenVerdict(shown), wishedLanguage(app)));
   });
 }

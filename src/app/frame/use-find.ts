@@ -4,13 +4,13 @@
 
 import { useRef, useState } from 'preact/hooks';
 import { lifeOnShelf } from '../../../shared/desk/floor-life.ts';
-import type { Draft } from '../../../shared/floor/draft.ts';
+import { openSweep } from '../../../shared/floor/progress.ts';
 import { type App, useApp, useFloor } from '../app.ts';
 import type { Size } from '../scan/camera-fit.ts';
 import type { Look } from '../scan/camera-session.ts';
 import { EMPTY_PAN, type PanState, panFrame, panSettings, SETTLE_LOOKS } from '../scan/pan.ts';
 import { framesToWait } from './camera-task.ts';
-import { sightedDraft } from './find-drafts.ts';
+import { sweepDrafts } from './find-drafts.ts';
 import {
   type FindList,
   type FindView,
@@ -158,7 +158,7 @@ function sweepSome(app: App, view: FindView, { pan, votes, swept, tick }: Pass):
 }
 
 function isSwept({ view }: Pass, slot: string): boolean {
-  return view?.floor.sweeps.get(view.line)?.seen.includes(slot) ?? false;
+  return view !== null && (openSweep(view.floor, view.line)?.seen.includes(slot) ?? false);
 }
 
 function slotsAsked(pass: Pass): readonly SlotAsked[] {
@@ -175,18 +175,12 @@ function slotsAsked(pass: Pass): readonly SlotAsked[] {
 async function tick(app: App, pass: Pass): Promise<void> {
   const { view, pan } = pass;
   if (pass.isWriting || view === null) return;
-  const drafts: Draft[] = [];
-  for (const of of slotsSeen(pass.votes)) {
-    if (of.is === 'several' || isSwept(pass, of.slot)) continue;
-    const known = pass.swept.get(`${of.slot}\n${of.reel}`);
-    const found = pan.found.get(of.reel);
+  const drafts = sweepDrafts(view, slotsSeen(pass.votes), ({ slot, reel }) => {
+    const known = pass.swept.get(`${slot}\n${reel}`);
+    const label = pan.found.get(reel);
     // By the floor as it is: what was judged before it changed is judged anew first.
-    if (known?.tick !== pass.tick || known.answer.is !== 'ticked' || found === undefined) continue;
-    const at = drafts.length;
-    const { reel, drafts: verdict } = known.answer;
-    const sighting = { line: view.line, reel, why: null, hung: { slot: of.slot, vote: of.vote } };
-    drafts.push(...verdict, (before) => sightedDraft(found, { ...sighting, of: before[at] ?? null }));
-  }
+    return known?.tick === pass.tick && label !== undefined ? { swept: known.answer, label } : null;
+  });
   if (drafts.length === 0) return;
   pass.isWriting = true;
   await app.write(drafts).catch(() => []); // the fault screen has told

@@ -38,7 +38,10 @@ export async function signActs(
 /** Acts that one signature covers at most. */
 const ACTS_MOST = 8;
 
-/** What the person signed in does, with a signature on those acts that a passkey may sign; null where none signed. */
+/**
+ * What the person signed in does, with a signature on each of those acts that a passkey may sign, asked for as often as they take; null where
+ * one is not given.
+ */
 export async function signOwn(
   app: App,
   person: string,
@@ -46,9 +49,13 @@ export async function signOwn(
 ): Promise<readonly Draft[] | null> {
   const isOne = (draft: Draft) =>
     typeof draft !== 'function' && (signedInKinds as readonly string[]).includes(draft.kind);
-  const own = drafts.filter(isOne).slice(0, ACTS_MOST) as readonly SignableDraft[]; // kinds whose payloads have the field
-  const signed = await signActs(app, person, own);
-  if (signed === null) return null;
-  const bySigned = new Map<Draft, Draft>(own.map((draft, at) => [draft, signed[at] ?? draft]));
+  const own = drafts.filter(isOne) as readonly SignableDraft[]; // kinds whose payloads have the field
+  const bySigned = new Map<Draft, Draft>();
+  for (let from = 0; from < own.length; from += ACTS_MOST) {
+    const some = own.slice(from, from + ACTS_MOST);
+    const signed = await signActs(app, person, some);
+    if (signed === null) return null;
+    for (const [at, draft] of some.entries()) bySigned.set(draft, signed[at] ?? draft);
+  }
   return drafts.map((draft) => bySigned.get(draft) ?? draft);
 }

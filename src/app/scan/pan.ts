@@ -153,8 +153,9 @@ function foundIn(
   return found;
 }
 
-function plain({ text, format, symbologyId }: ScannedCode): ScannedCode {
-  return { text, format, symbologyId };
+/** The code without its place: a symbol that carries a part of a message still says which. */
+function plain({ quad: _, ...code }: SeenCode): ScannedCode {
+  return code;
 }
 
 function labelsOf(

@@ -3,40 +3,29 @@
 
 import { type Signal, signal } from '@preact/signals';
 import { judgeForCart } from '../../../../shared/desk/judgement.ts';
-import {
-  type Desk,
-  type DeskTold,
-  type DeskView,
-  emptyDesk,
-  isDeskReady,
-  takeKnown,
-} from '../../../../shared/desk/model.ts';
-import {
-  answerCameBefore,
-  answerMeaning,
-  answerRunsHere,
-  answerWhich,
-  takeEnough,
-  takeScan,
-} from '../../../../shared/desk/take-scan.ts';
-import { mayDo } from '../../../../shared/floor/may.ts';
+import { type Desk, type DeskView, emptyDesk, isDeskReady } from '../../../../shared/desk/model.ts';
+import { takeEnough, takeScan } from '../../../../shared/desk/take-scan.ts';
 import { holdsBadge } from '../../../../shared/floor/recognise.ts';
 import type { Scan } from '../../../../shared/labels/scan.ts';
 import type { Reason } from '../../../../shared/verdict/reasons.ts';
-import { floorWhenDocked } from '../../../../shared/verdict/verify-cart.ts';
 import type { App } from '../../app.ts';
-import type { Answers } from '../../frame/QuestionDialog.tsx';
+import {
+  type Answers,
+  type AwayTold,
+  awayAnswers,
+  awayTold,
+  awayView,
+  isSameScan,
+  mayVerify,
+  withoutEarlier,
+} from '../../desk/away.ts';
+import { oneAtATime } from '../../desk/one-at-a-time.ts';
 import { cartIn } from './cart-model.ts';
-import { oneAtATime } from './one-at-a-time.ts';
 
 /** What came of the last scan. */
 export type CartTold =
+  | AwayTold
   | { readonly tell: 'known-cart'; readonly cart: string }
-  | { readonly tell: 'sign-in' }
-  | { readonly tell: 'unknown-code'; readonly text: string }
-  /** Told as at the line. */
-  | Extract<DeskTold, { readonly tell: 'half-label' | 'no-part' | 'wrong-keyboard' | 'symbols-missing' }>
-  | { readonly tell: 'held' | 'refused'; readonly reason: Reason | null }
   | { readonly tell: 'accepted'; readonly slot: string };
 
 /** The desk of a cart. */
@@ -55,12 +44,6 @@ export interface CartDesk {
   readonly enough: () => void;
   /** What a person answers to a question about a code. */
   readonly answers: Answers;
-}
-
-/** The same label read twice, not two scans that mean something. */
-function isSameScan(one: Scan, other: Scan): boolean {
-  const textOf = (scan: Scan) => scan.codes.map(({ text }) => text).join('\n');
-  return textOf(one) === textOf(other);
 }
 
 /** What stays on the desk after a refusal: a slot or a feeder that cannot be is let go as well; otherwise only the reel is asked for again. */
@@ -112,60 +95,18 @@ export function createCartDesk(
 
 /** Answers at a cart: the same as at the line, and what is there then is judged for the cart. */
 function answersOf(state: CartState): Answers {
-  const go = (answer: (desk: Desk, seen: DeskView) => Desk) => {
+  return awayAnswers((answer) => {
     const name = state.cart.peek();
     if (name === null) return;
     const seen = viewOf(state);
     const next = withoutEarlier(answer(state.desk.peek(), seen));
-    state.told.value = toldOf(next.told);
+    state.told.value = awayTold(next.told);
     settle(state, next, { seen, name }).catch(() => undefined); // shown by the fault screen
-  };
-  return {
-    chooseKnown: (known) =>
-      go((desk, seen) =>
-        desk.question?.ask === 'which'
-          ? answerWhich(desk, known, seen)
-          : takeKnown({ ...desk, question: null }, known),
-      ),
-    chooseMeaning: (field, value) => go((desk, seen) => answerMeaning(desk, field, value, seen)),
-    chooseRunsHere: (isSecond) => go((desk) => answerRunsHere(desk, isSecond)),
-    chooseCameBefore: (isSame) => go((desk) => answerCameBefore(desk, isSame)),
-    leaveQuestion: () =>
-      go((desk) => ({ ...desk, question: null, reel: desk.question?.ask === 'meaning' ? null : desk.reel })),
-  };
+  });
 }
 
-/** Whether a reel was opened before is not asked at a cart: one that may have been is held there. */
-function withoutEarlier(desk: Desk): Desk {
-  return desk.question?.ask === 'came-before' ? { ...desk, question: null, reel: desk.question.reel } : desk;
-}
-
-/** What the desk told, as the cart's card says it; null where there is nothing to say. */
-function toldOf(told: DeskTold | null): CartTold | null {
-  switch (told?.tell) {
-    case undefined:
-      return null;
-    case 'half-label':
-    case 'no-part':
-    case 'wrong-keyboard':
-    case 'symbols-missing':
-      return told;
-    case 'unknown-code':
-      return { tell: 'unknown-code', text: told.text };
-    case 'unknown-slot':
-      return { tell: 'unknown-code', text: told.slot };
-    case 'place':
-      return { tell: 'unknown-code', text: told.place };
-    case 'panel':
-      return { tell: 'unknown-code', text: told.serial };
-    default:
-      return null;
-  }
-}
-
-/** Nothing on the line, so that each reel is asked for its empty slot. */
 function viewOf({ app, line, setup }: CartState): DeskView {
-  return { line, floor: floorWhenDocked(app.store.floor(), line, setup) };
+  return awayView(app, line, setup);
 }
 
 /** Where a desk is settled: what it looks at, and the cart's name. */
@@ -176,7 +117,14 @@ interface At {
 
 async function settle(state: CartState, next: Desk, { seen, name }: At): Promise<void> {
   state.desk.value = next;
-  if (isDeskReady(next, seen)) await judge(state, next, name); // a failure is shown by the fault screen
+  if (!isDeskReady(next, seen)) return;
+  if (mayVerify(state.app))
+    await judge(state, next, name); // a failure is shown by the fault screen
+  else {
+    // Signed out since: who signs in has the reel judged, by its own scan.
+    state.desk.value = { ...next, reel: null };
+    state.told.value = { tell: 'sign-in' };
+  }
 }
 
 async function judge(state: CartState, { slot, feeder, reel }: Desk, name: string): Promise<void> {
@@ -208,11 +156,11 @@ async function work(state: CartState, scan: Scan): Promise<void> {
   const seen = viewOf(state);
   const next = withoutEarlier(takeScan(desk.peek(), scan, seen));
   told.value = null;
-  if (!mayDo('verify-reel', app.person.peek(), seen.floor.people.size > 0).may) {
+  if (!mayVerify(app)) {
     told.value = { tell: 'sign-in' };
     return;
   }
-  told.value = toldOf(next.told);
+  told.value = awayTold(next.told);
   await settle(state, next, { seen, name });
 }
 

@@ -1,9 +1,10 @@
-// Where panels leave the line: one number, one sound. Each code that is scanned is a panel; one that was counted before adds nothing and says
-// so. A keyboard scanner types to the page that has the keyboard: where this one has lost it, that is said, and heard.
+// Where panels leave the line: one number, one sound. Each code that is scanned is a panel, but for those that name something else here; one
+// that was counted before adds nothing and says so. A keyboard scanner types to the page that has the keyboard: where this one has lost it, that is said, and heard.
 
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { buildingOn } from '../../../../shared/floor/building.ts';
-import { recognise } from '../../../../shared/floor/recognise.ts';
+import { holdsBadge, recognise } from '../../../../shared/floor/recognise.ts';
+import type { Scan } from '../../../../shared/labels/scan.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { Alarm } from '../../device/alarm.ts';
 import { goTo } from '../../router.ts';
@@ -14,12 +15,13 @@ import { VerdictShape } from '../../ui/Shape.tsx';
 import { inLineWords } from '../../words/in-line.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, say } from '../../words/words.ts';
+import { isPanel } from './exit-model.ts';
 import './exit.css';
 
-/** The last scan and what it was; `no-run`: nothing is being built that it could be of. */
+/** The last scan and what it was; `no-run`: nothing is being built that it could be of; `other`: the code of a slot, a reel, or the like. */
 interface Last {
   readonly serial: string;
-  readonly was: PanelTaken | 'no-run';
+  readonly was: PanelTaken | 'no-run' | 'other';
 }
 
 export function Exit({ alarm }: { readonly alarm: Pick<Alarm, 'call'> }) {
@@ -30,6 +32,10 @@ export function Exit({ alarm }: { readonly alarm: Pick<Alarm, 'call'> }) {
   const hasKeyboard = useKeyboard(alarm);
   const line = app.line.value;
   const run = buildingOn(floor, line);
+  const counted = (serial: string, scan: Scan): Last['was'] => {
+    const current = buildingOn(app.store.floor(), app.line.peek());
+    return (current && takePanel(app, current.run, { serial, scan })) ?? 'no-run';
+  };
   useLayoutEffect(
     () =>
       app.scans.take((scan) => {
@@ -37,9 +43,9 @@ export function Exit({ alarm }: { readonly alarm: Pick<Alarm, 'call'> }) {
         const now = app.store.floor();
         const at = app.line.peek();
         // A badge signs its person in, here as everywhere.
-        if (serial === '' || recognise(now, at ?? '', serial).some(({ is }) => is === 'person')) return false;
-        const current = buildingOn(now, at);
-        const was = current === null ? 'no-run' : (takePanel(app, current.run, { serial, scan }) ?? 'no-run');
+        const texts = scan.codes.map(({ text }) => text);
+        if (serial === '' || holdsBadge(now, at, texts)) return false;
+        const was = isPanel(recognise(now, at, serial)) ? counted(serial, scan) : 'other';
         setLast({ serial, was });
         alarm.call(was === 'counted' ? 'soon' : 'late');
         return true;
@@ -88,6 +94,7 @@ function LastScan({ last }: { readonly last: Last | null }) {
     before: words.exitBefore,
     seen: words.exitBefore,
     'no-run': words.exitNoRun,
+    other: words.exitOther,
   }[last.was];
   return (
     <p class={`told ${isCounted ? 'go' : 'care'}`} role="alert" data-testid="exit-told">

@@ -3,7 +3,7 @@
 
 import { useComputed } from '@preact/signals';
 import { useState } from 'preact/hooks';
-import { setupProgress } from '../../../../shared/floor/progress.ts';
+import { openSweep, setupProgress } from '../../../../shared/floor/progress.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { newId } from '../../device/ids.ts';
@@ -39,12 +39,11 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
   if (!line) return <NoSetup icon="load" />;
   const progress = setupProgress(floor, line.line);
   if (progress.setup === null) return <NoSetup icon="load" />;
-  const sweep = floor.sweeps.get(line.line) ?? null;
-  const sweeping = sweep !== null && sweep.endedMs === null;
+  const sweep = openSweep(floor, line.line);
   const holds = [...floor.holds.values()].filter((hold) => hold.facts.line === line.line);
   const banks = mapBanks(line, progress, sweep);
   const beginSweep = () => {
-    if (!sweeping) app.record([{ kind: 'sweep.started', payload: { line: line.line, sweep: newId() } }]);
+    if (sweep === null) app.record([{ kind: 'sweep.started', payload: { line: line.line, sweep: newId() } }]);
     desk.desk.value = { ...desk.desk.peek(), mode: 'sweep' };
   };
   return (
@@ -55,12 +54,12 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
         <p class="chip go">✓ {words.allDone}</p>
       )}
       <Strip progress={progress} banks={banks} />
-      {sweeping && <SweepBar line={line.line} desk={desk} />}
+      {sweep !== null && <SweepBar line={line.line} sweep={sweep} desk={desk} />}
       <SlotMap banks={banks} next={progress.next?.slot ?? null} chosen={chosen} onChoose={setShown}>
         {holds.length > 0 && <Holds holds={holds} />}
       </SlotMap>
       <div class="row">
-        {!sweeping && (
+        {sweep === null && (
           <Button testId="sweep-start" disabledReason={refusal} onPress={beginSweep}>
             <Icon name="search" /> {words.sweep}
           </Button>
@@ -72,9 +71,12 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
           disabledReason={refusal}
           onOpen={beginSweep}
         />
-        {progress.next && (
-          <FindButton testId="find-camera" task={{ do: 'find', list: listOfMissing(progress) }} desk={null} />
-        )}
+        <FindButton
+          testId="find-camera"
+          task={{ do: 'find', list: listOfMissing(progress) }}
+          desk={null}
+          disabledReason={progress.next === null ? words.allDone : null}
+        />
         <a class="button" href={address('plant', 'setups')}>
           {words.choose}
         </a>

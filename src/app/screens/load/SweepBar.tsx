@@ -2,6 +2,7 @@
 
 import { useComputed } from '@preact/signals';
 import { setupProgress } from '../../../../shared/floor/progress.ts';
+import type { Sweep } from '../../../../shared/floor/state.ts';
 import { entryId } from '../../../../shared/log/entry.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
@@ -12,13 +13,17 @@ import { loadWords } from '../../words/load.ts';
 import { formatCount, say } from '../../words/words.ts';
 import { sweepMissing } from './model.ts';
 
-export function SweepBar({ line, desk }: { readonly line: string; readonly desk: DeskRun }) {
+interface SweepBarProps {
+  readonly line: string;
+  readonly sweep: Sweep;
+  readonly desk: DeskRun;
+}
+
+export function SweepBar({ line, sweep, desk }: SweepBarProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(loadWords);
   const isSweeping = useComputed(() => desk.desk.value.mode === 'sweep').value;
-  const sweep = floor.sweeps.get(line);
-  if (!sweep) return null;
   const progress = setupProgress(floor, line);
   const missing = sweepMissing(progress, sweep);
   const all = progress.slots.filter((each) => each.loaded !== null).length;

@@ -30,10 +30,10 @@ export interface MapBank {
 
 /**
  * Lays a line out bank by bank, in walking order. A slot that the line's record has no bank for gets one at the end: nothing that is
- * wanted or loaded falls off the map.
+ * wanted or loaded falls off the map. `sweep`: the one that goes on.
  */
 export function mapBanks(line: Line, progress: SetupProgress, sweep: Sweep | null): readonly MapBank[] {
-  const seen = new Set(sweep?.endedMs === null ? sweep.seen : []);
+  const seen = new Set(sweep?.seen);
   const placesByBank = new Map<string, MapPlace[]>();
   const extraBanks: MapBank[] = [];
   const known = new Set(

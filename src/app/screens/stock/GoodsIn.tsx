@@ -2,10 +2,9 @@
 
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { blockReasons } from '../../../../shared/floor/fits.ts';
-import { recognise } from '../../../../shared/floor/recognise.ts';
-import { parseLabel } from '../../../../shared/labels/label.ts';
+import { holdsBadge, recognise } from '../../../../shared/floor/recognise.ts';
 import type { Scan } from '../../../../shared/labels/scan.ts';
-import { type App, useApp } from '../../app.ts';
+import { useApp } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Field } from '../../ui/Field.tsx';
@@ -13,6 +12,7 @@ import { stockWords } from '../../words/stock.ts';
 import { formatCount, say } from '../../words/words.ts';
 import type { PutReel } from './PutAway.tsx';
 import { putDrafts } from './put-drafts.ts';
+import { readReel } from './read-label.ts';
 
 /** The longest name of a place. */
 const LONGEST = 64;
@@ -23,25 +23,6 @@ const SHOWN = 8;
 type Answer =
   | { readonly is: 'put' | 'wrong'; readonly text: string }
   | { readonly is: 'no-id'; readonly facts: Omit<PutReel, 'reel'> };
-
-/** What a label says of a reel. */
-function readReel(app: App, scan: Scan): PutReel | Omit<PutReel, 'reel'> | null {
-  const floor = app.store.floor();
-  const reading = parseLabel(scan.codes.map(({ text }) => text));
-  const only = scan.codes[0]?.text.trim() ?? '';
-  const known = floor.reels.get(reading.reel ?? only);
-  const { part, supplierPart, quantity, lot, dateCode } = reading;
-  const facts = {
-    part: part ?? known?.part ?? null,
-    supplierPart: supplierPart ?? known?.supplierPart ?? null,
-    quantity: quantity ?? known?.count ?? null,
-    lot: lot ?? known?.lot ?? null,
-    dateCode: dateCode ?? known?.dateCode ?? null,
-  };
-  if (reading.reel !== null) return { ...facts, reel: reading.reel };
-  if (known !== undefined) return { ...facts, reel: known.reel };
-  return part === null && supplierPart === null ? null : facts;
-}
 
 export function GoodsIn() {
   const app = useApp();
@@ -58,8 +39,9 @@ export function GoodsIn() {
     const text = scan.codes[0]?.text.trim() ?? '';
     const names = recognise(floor, app.line.value, text);
     // A badge signs in whoever holds it.
-    if (names.some(({ is }) => is === 'person')) return false;
-    const reel = readReel(app, scan);
+    const texts = scan.codes.map((code) => code.text);
+    if (holdsBadge(floor, app.line.value, texts)) return false;
+    const reel = readReel(floor, scan);
     if (reel === null) {
       const isPlace = scan.codes.length === 1 && text !== '' && text.length <= LONGEST;
       if (
@@ -72,7 +54,10 @@ export function GoodsIn() {
       } else setAnswer({ is: 'wrong', text: words.notRead(text) });
       return true;
     }
-    if (inHand.current === null || refusal !== null) return true;
+    if (inHand.current === null || refusal !== null) {
+      setAnswer({ is: 'wrong', text: refusal ?? words.placeHelp });
+      return true;
+    }
     if (!('reel' in reel)) {
       setAnswer({ is: 'no-id', facts: reel });
       return true;

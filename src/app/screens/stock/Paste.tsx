@@ -2,13 +2,12 @@
 
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Jar } from '../../../../shared/floor/fold-paste.ts';
-import type { DraftEntry, PayloadOf } from '../../../../shared/floor/kinds.ts';
+import type { DraftEntry } from '../../../../shared/floor/kinds.ts';
 import type { JarSays } from '../../../../shared/floor/kinds-paste.ts';
 import { type JarPhase, type JarStand, jarStand } from '../../../../shared/floor/paste.ts';
 import { plantDay } from '../../../../shared/floor/plant-day.ts';
-import { recognise } from '../../../../shared/floor/recognise.ts';
+import { holdsBadge } from '../../../../shared/floor/recognise.ts';
 import { formatMoment } from '../../../../shared/kit/moment.ts';
-import { parseLabel } from '../../../../shared/labels/label.ts';
 import type { Scan } from '../../../../shared/labels/scan.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { LeadDecides } from '../../frame/LeadDecides.tsx';
@@ -19,20 +18,7 @@ import { pasteWords } from '../../words/paste.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatDay, say } from '../../words/words.ts';
 import { PasteSheet } from './PasteSheet.tsx';
-
-/** A jar whose label was scanned and that the log does not know. */
-type NewJar = Omit<PayloadOf<'jar.known'>, 'via'>;
-
-/** What the label of a jar says; null where it is of no paste that is known. */
-function newJar(floor: ReturnType<typeof useFloor>, scan: Scan): NewJar | null {
-  const reading = parseLabel(scan.codes.map(({ text }) => text));
-  const paste = [reading.part, reading.supplierPart].find(
-    (each) => each !== null && floor.pasteRules.has(each),
-  );
-  const jar = reading.reel;
-  if (paste == null || jar === null) return null;
-  return { jar, paste, lot: reading.lot, expires: reading.expires ?? null };
-}
+import { type NewJar, newJar, readLabel } from './read-label.ts';
 
 const order: readonly JarPhase[] = ['on', 'open', 'out', 'cold', 'empty'];
 
@@ -46,11 +32,13 @@ export function Paste() {
   const [wrong, setWrong] = useState<string | null>(null);
   const [sheet, setSheet] = useState<string | null>(null);
   const take = (scan: Scan): boolean => {
-    const text = scan.codes[0]?.text.trim() ?? '';
-    if (recognise(app.store.floor(), app.line.value, text).some(({ is }) => is === 'person')) return false;
-    const id = parseLabel(scan.codes.map((code) => code.text)).reel ?? text;
-    const known = app.store.floor().jars.has(id);
-    const made = known ? null : newJar(app.store.floor(), scan);
+    const now = app.store.floor();
+    const texts = scan.codes.map((code) => code.text);
+    if (holdsBadge(now, app.line.value, texts)) return false;
+    const text = texts[0]?.trim() ?? '';
+    const id = readLabel(now, scan).reel ?? text;
+    const known = now.jars.has(id);
+    const made = known ? null : newJar(now, scan);
     setOpen(known ? id : null);
     setFresh(made);
     setWrong(known || made !== null ? null : words.unknown(text));
@@ -244,9 +232,7 @@ function NewDialog({ jar, onClose }: { readonly jar: NewJar; readonly onClose: (
             large
             testId="jar-new"
             disabledReason={refusal}
-            onPress={() =>
-              app.record([{ kind: 'jar.known', payload: { ...jar, via: 'wedge' } }], { next: onClose })
-            }
+            onPress={() => app.record([{ kind: 'jar.known', payload: jar }], { next: onClose })}
           >
             {words.newYes}
           </Button>

@@ -6,8 +6,8 @@ import { whyNotMerged } from '../../../../shared/floor/fold-store.ts';
 import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import { packageIdOf } from '../../../../shared/floor/package-name.ts';
 import { kindOfPackage } from '../../../../shared/floor/packs.ts';
+import { holdsBadge } from '../../../../shared/floor/recognise.ts';
 import type { Reel } from '../../../../shared/floor/state.ts';
-import { parseLabel } from '../../../../shared/labels/label.ts';
 import { entryId } from '../../../../shared/log/entry.ts';
 import { parseCount } from '../../../../shared/sheet/cells.ts';
 import { useApp, useFloor } from '../../app.ts';
@@ -17,6 +17,7 @@ import { Dialog } from '../../ui/Dialog.tsx';
 import { Field } from '../../ui/Field.tsx';
 import { stockWords } from '../../words/stock.ts';
 import { formatCount, say } from '../../words/words.ts';
+import { readLabel } from './read-label.ts';
 
 interface ReelProps {
   readonly reel: Reel;
@@ -111,8 +112,10 @@ export function MergeDialog({ reel, onClose }: ReelProps) {
   useLayoutEffect(
     () =>
       app.scans.take((scan) => {
-        const reading = parseLabel(scan.codes.map(({ text }) => text));
-        setTyped(reading.reel ?? scan.codes[0]?.text.trim() ?? '');
+        const now = app.store.floor();
+        const texts = scan.codes.map(({ text }) => text);
+        if (holdsBadge(now, app.line.peek(), texts)) return false;
+        setTyped(readLabel(now, scan).reel ?? texts[0]?.trim() ?? '');
         return true;
       }),
     [],

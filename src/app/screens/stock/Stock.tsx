@@ -5,7 +5,7 @@ import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { isPlaceInUse, placeOf } from '../../../../shared/floor/fold-places.ts';
 import { comparePlaces } from '../../../../shared/floor/place-order.ts';
 import type { PickLine } from '../../../../shared/forecast/outlook.ts';
-import { parseLabel } from '../../../../shared/labels/label.ts';
+import type { LabelReading } from '../../../../shared/labels/reading.ts';
 import type { Supply } from '../../../../shared/outlook/supply.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { FindButton } from '../../frame/FindButton.tsx';
@@ -22,6 +22,7 @@ import { formatCount, formatDay, formatSpan, formatTime, say } from '../../words
 import { Blocks } from './Blocks.tsx';
 import type { PutReel } from './PutAway.tsx';
 import { Reels } from './Reels.tsx';
+import { readLabel } from './read-label.ts';
 import { Store } from './Store.tsx';
 import './stock.css';
 
@@ -43,7 +44,7 @@ export function Stock({ watch }: { readonly watch: Watch }) {
     () =>
       app.scans.take((scan) => {
         // A badge, a slot or a panel is not ours: whoever is next in line takes it.
-        const reading = parseLabel(scan.codes.map((code) => code.text));
+        const reading = readLabel(app.store.floor(), scan);
         const only = scan.codes[0]?.text.trim() ?? '';
         const isKnown = app.store.floor().reels.has(only) || isPlaceInUse(app.store.floor(), only);
         const found = reading.reel ?? (isKnown ? only : (reading.lot ?? null));
@@ -131,7 +132,7 @@ export function Stock({ watch }: { readonly watch: Watch }) {
 }
 
 /** What a label says of a reel that is put away. */
-function putFacts(read: ReturnType<typeof parseLabel>): Omit<PutReel, 'reel'> {
+function putFacts(read: LabelReading): Omit<PutReel, 'reel'> {
   const { part, supplierPart, quantity, lot, dateCode } = read;
   return { part, supplierPart, quantity, lot, dateCode };
 }

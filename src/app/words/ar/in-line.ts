@@ -25,6 +25,7 @@ export const words: Sentences<typeof english> = {
   exitHelp: 'امسح كل لوحة عند خروجها من الخط.',
   exitCounted: 'عُدّت:',
   exitBefore: 'مُسحت من قبل، لم يُضف شيء:',
+  exitOther: 'ليست لوحة، لم يُضف شيء:',
   exitNoRun: 'لا تشغيل على هذا الخط. ابدأه أولًا.',
   exitLost: 'فقدت هذه الصفحة لوحة المفاتيح. المس هنا قبل المسح.',
   exitLeave: 'مغادرة هذه الشاشة',

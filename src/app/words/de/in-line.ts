@@ -30,6 +30,7 @@ export const words: Sentences<typeof english> = {
   exitHelp: 'Scannen Sie jeden Nutzen, wenn er die Linie verlässt.',
   exitCounted: 'Gezählt:',
   exitBefore: 'Schon gescannt, nichts gezählt:',
+  exitOther: 'Kein Nutzen, nichts gezählt:',
   exitNoRun: 'Kein Lauf auf dieser Linie. Starten Sie ihn zuerst.',
   exitLost: 'Diese Seite hat die Tastatur verloren. Vor dem Scannen hier tippen.',
   exitLeave: 'Diesen Bildschirm verlassen',

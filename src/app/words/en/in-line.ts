@@ -29,6 +29,7 @@ export const words = {
   exitHelp: 'Scan each panel as it leaves the line.',
   exitCounted: 'Counted:',
   exitBefore: 'Scanned before, nothing added:',
+  exitOther: 'Not a panel, nothing added:',
   exitNoRun: 'No run on this line. Start it first.',
   exitLost: 'This page has lost the keyboard. Tap here before you scan.',
   exitLeave: 'Leave this screen',

@@ -30,6 +30,7 @@ export const words: Sentences<typeof english> = {
   exitHelp: 'Scannez chaque flan à la sortie de la ligne.',
   exitCounted: 'Compté :',
   exitBefore: 'Déjà scanné, rien d’ajouté :',
+  exitOther: 'Ce n’est pas un flan, rien d’ajouté :',
   exitNoRun: 'Aucune production sur cette ligne. Lancez-la d’abord.',
   exitLost: 'Cette page a perdu le clavier. Touchez ici avant de scanner.',
   exitLeave: 'Quitter cet écran',

@@ -25,6 +25,7 @@ export const words: Sentences<typeof english> = {
   exitHelp: 'Olvasson be minden panelt, amikor elhagyja a sort.',
   exitCounted: 'Megszámolva:',
   exitBefore: 'Már beolvasva, nem számít újra:',
+  exitOther: 'Nem panel, nem számít:',
   exitNoRun: 'Ezen a soron nincs futás. Előbb indítsa el.',
   exitLost: 'Ez az oldal elvesztette a billentyűzetet. Beolvasás előtt érintse meg itt.',
   exitLeave: 'Kilépés ebből a képernyőből',

@@ -25,6 +25,7 @@ export const words: Sentences<typeof english> = {
   exitHelp: 'ラインを出るパネルを1枚ずつスキャンしてください。',
   exitCounted: '数えました：',
   exitBefore: 'スキャン済みのため加算なし：',
+  exitOther: 'パネルではないため加算なし：',
   exitNoRun: 'このラインは生産していません。先に開始してください。',
   exitLost: 'このページはキーボードを失いました。スキャンの前にここをタップしてください。',
   exitLeave: 'この画面を離れる',

@@ -25,6 +25,7 @@ export const words: Sentences<typeof english> = {
   exitHelp: '라인을 나가는 패널을 하나씩 스캔하십시오.',
   exitCounted: '셈:',
   exitBefore: '이미 스캔함, 더하지 않음:',
+  exitOther: '패널이 아님, 더하지 않음:',
   exitNoRun: '이 라인은 생산 중이 아닙니다. 먼저 시작하십시오.',
   exitLost: '이 페이지가 키보드를 잃었습니다. 스캔 전에 여기를 누르십시오.',
   exitLeave: '이 화면 나가기',

@@ -26,6 +26,7 @@ export const words: Sentences<typeof english> = {
   exitHelp: 'Zeskanuj każdy panel, gdy opuszcza linię.',
   exitCounted: 'Policzono:',
   exitBefore: 'Już zeskanowany, nic nie dodano:',
+  exitOther: 'To nie panel, nic nie dodano:',
   exitNoRun: 'Na tej linii nic nie jedzie. Najpierw uruchom.',
   exitLost: 'Ta strona straciła klawiaturę. Dotknij tu przed skanowaniem.',
   exitLeave: 'Opuść ten ekran',

@@ -30,6 +30,7 @@ export const words: Sentences<typeof english> = {
   exitHelp: 'Leia cada painel ao sair da linha.',
   exitCounted: 'Contado:',
   exitBefore: 'Já lido, nada somado:',
+  exitOther: 'Não é um painel, nada somado:',
   exitNoRun: 'Nenhuma produção nesta linha. Inicie primeiro.',
   exitLost: 'Esta página perdeu o teclado. Toque aqui antes de ler.',
   exitLeave: 'Sair desta tela',

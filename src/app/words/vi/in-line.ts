@@ -24,6 +24,7 @@ export const words: Sentences<typeof english> = {
   exitHelp: 'Quét từng panel khi ra khỏi chuyền.',
   exitCounted: 'Đã đếm:',
   exitBefore: 'Đã quét trước đó, không cộng thêm:',
+  exitOther: 'Không phải panel, không cộng thêm:',
   exitNoRun: 'Chuyền này chưa chạy. Hãy bắt đầu trước.',
   exitLost: 'Trang này mất bàn phím. Chạm vào đây trước khi quét.',
   exitLeave: 'Rời màn hình này',

@@ -23,6 +23,7 @@ export const words: Sentences<typeof english> = {
   exitHelp: '每块拼板离线时请扫描。',
   exitCounted: '已计数：',
   exitBefore: '之前扫过，未增加：',
+  exitOther: '不是拼板，未增加：',
   exitNoRun: '此线没有在生产。请先开始。',
   exitLost: '此页面失去了键盘。扫描前请点这里。',
   exitLeave: '离开此屏幕',

@@ -139,6 +139,11 @@ describe('anything else', () => {
     expect(isAloneFor(code(text), viewOf(story))).toBe(isAlone);
   });
 
+  test('a symbol that carries a part of a message is no label by itself', () => {
+    const head = { ...code('[)>\x1e06\x1dPR-100\x1dQ50'), portion: { index: 0, of: 2, id: '7' } };
+    expect(isAloneFor(head, viewOf(begun()))).toBe(false);
+  });
+
   test.each([
     [envelope('PR-100'), 'envelope'],
     ['1TLOT', '1T'],

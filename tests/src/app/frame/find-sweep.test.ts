@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import type { ScannedCode } from '../../../../shared/labels/scan.ts';
-import { passDrafts, sightedDraft } from '../../../../src/app/frame/find-drafts.ts';
+import { passDrafts, sightedDraft, sweepDrafts } from '../../../../src/app/frame/find-drafts.ts';
 import { type FindView, type FoundReel, foundThing } from '../../../../src/app/frame/find-model.ts';
 import { slotsSeen, sweptSlot, type Votes, voteOn } from '../../../../src/app/frame/find-sweep.ts';
 import type { SeenCode } from '../../../../src/app/scan/gather.ts';
@@ -153,6 +153,33 @@ describe('a slot seen with its reel', () => {
 });
 
 describe('what the log is told of a pass', () => {
+  test('is what a sweep that goes on has not seen yet, and nothing once it has ended', () => {
+    const story = loaded();
+    story.tell('sweep.started', { line: 'L1', sweep: 's1' });
+    const key = label('R-100', 'K1');
+    const codes = [code(key)];
+    const told = () => {
+      const view = viewOf(story);
+      const vote = { looks: 3, by: 'nearest-below', feeder: null } as const;
+      return sweepDrafts(view, [{ is: 'one', slot: 'M1-F-001', reel: key, vote }], ({ slot }) => ({
+        swept: sweptSlot(view, { slot, codes }, startMs),
+        label: { key, codes, looks: 3, copies: 1, firstMs: 0 },
+      }));
+    };
+    const [tick, sighting] = told();
+    expect(tick).toMatchObject({ kind: 'reel.verified', payload: { act: 'sweep', slot: 'M1-F-001' } });
+    expect(typeof sighting === 'function' && sighting(['T1.1.9'])).toMatchObject({
+      kind: 'reel.sighted',
+      payload: { slot: 'M1-F-001', of: 'T1.1.9' },
+    });
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { act: 'sweep', reel: 'K1', lot: 'LOT7' }));
+    expect(told()).toEqual([]);
+    story.tell('sweep.started', { line: 'L1', sweep: 's2' });
+    expect(told()).toHaveLength(2);
+    story.tell('sweep.ended', { line: 'L1', sweep: 's2', seen: 0, missing: [] });
+    expect(told()).toEqual([]);
+  });
+
   test('is one entry a label, with how it was seen', () => {
     const view = viewOf(loaded());
     const key = label('R-100', 'K1');

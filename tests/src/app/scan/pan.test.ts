@@ -120,6 +120,14 @@ describe('panFrame()', () => {
     expect(textsOf(pass(Array.from({ length: 8 }, () => look)))).toEqual([[envelope('A-1', '\u001d1TA-1L')]]);
   });
 
+  test('keeps which part of a message each of its symbols carries', () => {
+    const portion = (index: number) => ({ index, of: 2, id: '7' });
+    const head = { ...code('1TA-1L\u001dQ40', 100, 100), portion: portion(0) };
+    const tail = { ...code('00', 170, 100), portion: portion(1) };
+    const [found] = pass(Array.from({ length: 6 }, () => [head, tail])).found.values();
+    expect(found?.codes.map((each) => each.portion)).toEqual([portion(0), portion(1)]);
+  });
+
   test('believes stripes by two looks only', () => {
     expect(pass([label('A-1', 100)]).inView).toEqual([]);
   });

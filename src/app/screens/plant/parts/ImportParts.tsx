@@ -38,7 +38,7 @@ function Changes({ summary, name }: { readonly summary: ListSummary; readonly na
   const refusal = useRefusal('describe-part');
   const { changed, fresh, same } = useMemo(
     () => compareList(floor, summary.parts),
-    [summary, floor.listed.size],
+    [summary, app.tick.value],
   );
   const wrong = hasSheetErrors(summary.problems) ? words.errors : null;
   const nothing = changed.length === 0 ? words.nothing : null;

@@ -44,7 +44,7 @@ function Counts({ summary }: { readonly summary: ListSummary }) {
   const all = say(partListWords);
   const words = all.counts;
   const refusal = useRefusal('verify-reel');
-  const rows = useMemo(() => countedRows(floor, summary.counts), [summary, floor.reels.size]);
+  const rows = useMemo(() => countedRows(floor, summary.counts), [summary, app.tick.value]);
   const entries = countEntries(floor, rows);
   const wrong = hasSheetErrors(summary.problems) ? all.take.errors : null;
   const nothing = entries.length === 0 ? words.nothing : null;

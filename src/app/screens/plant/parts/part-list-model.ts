@@ -242,11 +242,16 @@ export function formToPart(form: PartForm): ListedPart | { readonly wrong: strin
   };
 }
 
-/** What a saved form writes: the part on the list, and each maker's number that was taken out of it withdrawn. */
+/**
+ * What a saved form writes: the part on the list, and each maker's number that was taken out of it, or is good for less than before,
+ * withdrawn; what is left of it stands in the list that follows.
+ */
 export function formEntries(before: ListedPart, part: ListedPart): readonly DraftEntry[] {
-  const left = new Set(part.makers.map(({ supplierPart }) => supplierPart));
+  const pairOf = ({ supplierPart, product }: ListedPart['makers'][number]) =>
+    `${supplierPart};${product ?? ''}`;
+  const left = new Set(part.makers.map(pairOf));
   const gone = new Set(
-    before.makers.map(({ supplierPart }) => supplierPart).filter((each) => !left.has(each)),
+    before.makers.filter((each) => !left.has(pairOf(each))).map(({ supplierPart }) => supplierPart),
   );
   return [
     ...[...gone].map(

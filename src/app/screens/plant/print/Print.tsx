@@ -6,6 +6,7 @@ import type { DraftEntry } from '../../../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../../../shared/floor/state.ts';
 import type { LabelSubject } from '../../../../../shared/floor/vocabulary.ts';
 import { type App, useApp, useFloor } from '../../../app.ts';
+import { recordOwn } from '../../../frame/signed.ts';
 import { useRefusal } from '../../../may.ts';
 import { badgeDrafts, newBadge, sameAgain } from '../../../person/badges.ts';
 import { FacePreview, readyLabel } from '../../../print/Face.tsx';
@@ -223,13 +224,17 @@ async function printMany(app: App, { what, chosen: asked, paper, gone }: ManyAsk
   const names = labels.map(({ name }) => name);
   const again = names.filter((name) => timesPrinted(from.floor, what, name) > 0);
   const payload = { what, line: app.line.value, reel: null, names, again, size: paper.size };
-  await app.write([
+  const drafts: readonly DraftEntry[] = [
     ...(what === 'badge' ? issued(from.floor, chosen) : []),
     { kind: 'labels.printed', payload },
-  ]);
-  const { xMm, yMm } = app.preferences.value.labelOffset;
-  printPages(paper, { labels: whole }, { first: gone, offsetXMm: xMm, offsetYMm: yMm });
-  app.notice.value = { tone: 'plain', text: words.sent(names.length) };
+  ];
+  recordOwn(app, drafts, {
+    notice: { tone: 'plain', text: words.sent(names.length) },
+    next: () => {
+      const { xMm, yMm } = app.preferences.value.labelOffset;
+      printPages(paper, { labels: whole }, { first: gone, offsetXMm: xMm, offsetYMm: yMm });
+    },
+  });
 }
 
 /** The entries that give people the badges about to be printed. */

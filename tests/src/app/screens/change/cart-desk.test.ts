@@ -14,22 +14,27 @@ const scan = (text: string) => ({
 const label = (part: string) => `[)>\x1e06\x1dP${part}\x1dQ5000\x1d1TLOT7\x1d3SK-NEW\x1e\x04`; // ISO/IEC 15434 format 06
 
 /** A cart's desk whose writes are kept; `write` may fail. */
-function cartDesk({ fails = false } = {}) {
+function cartDesk({ fails = false, hasPeople = false } = {}) {
   const story = beginStory();
   tellPlant(story);
+  if (hasPeople) story.tell('person.added', { person: 'ana', name: 'Ana', role: 'operator', badge: 'B-1' });
   const floor = story.floor();
   const writes: (readonly Draft[])[] = [];
+  let person = floor.people.get('ana') ?? null;
+  const signOut = () => {
+    person = null;
+  };
   const app = {
     store: { floor: () => floor },
     clock: { nowMs: () => startMs },
-    person: { peek: () => null },
+    person: { peek: () => person },
     write: async (drafts: readonly Draft[]) => {
       writes.push(drafts);
       if (fails) throw new Error('the disk is full');
       return [];
     },
   } as unknown as App; // what the desk asks of it
-  return { writes, desk: createCartDesk(app, { line: 'L1', setup: 'brook-top-a' }) };
+  return { writes, signOut, desk: createCartDesk(app, { line: 'L1', setup: 'brook-top-a' }) };
 }
 
 const kindsOf = (drafts: readonly Draft[] | undefined) =>
@@ -77,6 +82,20 @@ describe('createCartDesk()', () => {
     await settled();
     expect(desk.told.value).toMatchObject({ tell: 'refused', reason: { code: 'wrong-part' } });
     expect(writes.map(kindsOf)).toEqual([['reel.verified']]);
+  });
+
+  test('judges no answer of somebody who was signed out meanwhile', async () => {
+    const { desk, writes, signOut } = cartDesk({ hasPeople: true });
+    desk.use('CA');
+    for (const text of ['M1-F-001', 'PX-4711']) {
+      desk.take({ ...scan(text), via: 'typed' });
+      await settled();
+    }
+    signOut();
+    desk.answers.chooseMeaning('part', 'PX-4711');
+    await settled();
+    expect(desk.told.value).toEqual({ tell: 'sign-in' });
+    expect(writes).toEqual([]);
   });
 
   test('leaves a question where a person says so, and says what it cannot use', async () => {

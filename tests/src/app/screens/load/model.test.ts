@@ -1,7 +1,7 @@
 // The slot map: every slot that is wanted or loaded stands on it, at its place, with what it is.
 
 import { describe, expect, test } from 'vitest';
-import { setupProgress } from '../../../../../shared/floor/progress.ts';
+import { openSweep, setupProgress } from '../../../../../shared/floor/progress.ts';
 import type { Line, Sweep } from '../../../../../shared/floor/state.ts';
 import { mapBanks, sweepMissing } from '../../../../../src/app/screens/load/model.ts';
 import {
@@ -24,7 +24,7 @@ function mapOf(story: Story, sweep: Sweep | null = null) {
   return mapBanks(floor.lines.get('L1') as Line, setupProgress(floor, 'L1'), sweep);
 }
 
-const sweepOf = (story: Story) => story.floor().sweeps.get('L1') ?? null;
+const sweepOf = (story: Story) => openSweep(story.floor(), 'L1');
 
 describe('mapBanks()', () => {
   test('has every bank of the line, also those with nothing on them, and its slots in walking order', () => {

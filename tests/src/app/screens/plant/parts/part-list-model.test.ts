@@ -128,6 +128,16 @@ describe('a part’s form', () => {
   });
 });
 
+test('a maker’s number that the form narrows to one product is good for that product alone', () => {
+  const story = beginStory();
+  take(story, 'Part;MPN\nR-1;ZR-2001');
+  const before = asKnown(story, 'R-1');
+  const after = formToPart({ ...partForm(before), makers: 'ZR-2001; Lamp' });
+  if ('wrong' in after) throw new Error(after.wrong);
+  for (const { kind, payload } of formEntries(before, after)) story.tell(kind, payload as never);
+  expect(asKnown(story, 'R-1').makers).toEqual([{ supplierPart: 'ZR-2001', product: 'Lamp' }]);
+});
+
 test('known are parts of the list, described packages and parts of setups, each once', () => {
   const story = beginStory();
   tellPlant(story);

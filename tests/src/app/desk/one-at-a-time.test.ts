@@ -1,7 +1,7 @@
 // Scans that arrive while another is being written wait for it, a failure does not stop the next, a double read counts once.
 
 import { expect, test } from 'vitest';
-import { oneAtATime } from '../../../../../src/app/screens/change/one-at-a-time.ts';
+import { oneAtATime } from '../../../../src/app/desk/one-at-a-time.ts';
 
 function slowWork() {
   const begun: string[] = [];

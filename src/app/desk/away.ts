@@ -1,0 +1,101 @@
+// What the desks away from the line share: that of a cart, and that of a second feeder. Nothing runs there, so that each reel is asked for
+// an empty slot; what is told and asked is told and asked alike.
+
+import {
+  type Desk,
+  type DeskTold,
+  type DeskView,
+  leaveQuestion,
+  takeKnown,
+} from '../../../shared/desk/model.ts';
+import {
+  answerCameBefore,
+  answerMeaning,
+  answerRunsHere,
+  answerWhich,
+} from '../../../shared/desk/take-scan.ts';
+import { mayDo } from '../../../shared/floor/may.ts';
+import type { Scan } from '../../../shared/labels/scan.ts';
+import type { Reason } from '../../../shared/verdict/reasons.ts';
+import { floorWhenDocked } from '../../../shared/verdict/verify-cart.ts';
+import type { App } from '../app.ts';
+import type { DeskRun } from './desk.ts';
+
+/** What a desk does with an answer: the line's, or one away from it. */
+export type Answers = Pick<
+  DeskRun,
+  'chooseKnown' | 'chooseMeaning' | 'chooseRunsHere' | 'chooseCameBefore' | 'leaveQuestion'
+>;
+
+/** What is told of a label that cannot be taken, as at the line. */
+export type LabelTold = Extract<
+  DeskTold,
+  { readonly tell: 'half-label' | 'no-part' | 'wrong-keyboard' | 'symbols-missing' }
+>;
+
+/** What came of a scan at every desk away from the line. */
+export type AwayTold =
+  | { readonly tell: 'sign-in' }
+  | { readonly tell: 'unknown-code'; readonly text: string }
+  | LabelTold
+  | { readonly tell: 'held' | 'refused'; readonly reason: Reason | null };
+
+/** What the desk told, as it is said away from the line; null where there is nothing to say. */
+export function awayTold(told: DeskTold | null): AwayTold | null {
+  switch (told?.tell) {
+    case undefined:
+      return null;
+    case 'half-label':
+    case 'no-part':
+    case 'wrong-keyboard':
+    case 'symbols-missing':
+      return told;
+    case 'unknown-code':
+      return { tell: 'unknown-code', text: told.text };
+    case 'unknown-slot':
+      return { tell: 'unknown-code', text: told.slot };
+    case 'place':
+      return { tell: 'unknown-code', text: told.place };
+    case 'panel':
+      return { tell: 'unknown-code', text: told.serial };
+    default:
+      return null;
+  }
+}
+
+/** Nothing on the line, so that each reel is asked for its empty slot. */
+export function awayView(app: Pick<App, 'store'>, line: string, setup: string): DeskView {
+  return { line, floor: floorWhenDocked(app.store.floor(), line, setup) };
+}
+
+/** Whether the person signed in may have a reel judged: asked each time, as a tablet that lies idle signs out. */
+export function mayVerify(app: Pick<App, 'store' | 'person'>): boolean {
+  return mayDo('verify-reel', app.person.peek(), app.store.floor().people.size > 0).may;
+}
+
+/** Whether a reel was opened before is not asked away from the line: one that may have been is held there. */
+export function withoutEarlier(desk: Desk): Desk {
+  return desk.question?.ask === 'came-before' ? { ...desk, question: null, reel: desk.question.reel } : desk;
+}
+
+/** The same label read twice, not two scans that mean something. */
+export function isSameScan(one: Scan, other: Scan): boolean {
+  const textOf = (scan: Scan) => scan.codes.map(({ text }) => text).join('\n');
+  return textOf(one) === textOf(other);
+}
+
+/** Answers as at the line; `go` gives the desk to the answer, and judges what is there then. */
+export function awayAnswers(go: (answer: (desk: Desk, seen: DeskView) => Desk) => void): Answers {
+  return {
+    chooseKnown: (known) =>
+      go((desk, seen) =>
+        desk.question?.ask === 'which'
+          ? answerWhich(desk, known, seen)
+          : takeKnown({ ...desk, question: null }, known),
+      ),
+    chooseMeaning: (field, value) => go((desk, seen) => answerMeaning(desk, field, value, seen)),
+    chooseRunsHere: (isSecond) => go((desk) => answerRunsHere(desk, isSecond)),
+    chooseCameBefore: (isSame) => go((desk) => answerCameBefore(desk, isSame)),
+    leaveQuestion: () => go(leaveQuestion),
+  };
+}
