@@ -17,7 +17,8 @@ export function thinReplica(replica: Replica, known: Set<string>): void {
 /** Takes it out of one state. */
 export function thinState(state: FloorState, known: Set<string>): void {
   const named = new Set<string>(state.current.values());
-  for (const map of [state.slots, state.takenOff, state.conflicts, state.mended, state.holds, state.carts])
+  const { slots, takenOff, conflicts, mended, holds, carts, loose, ready } = state;
+  for (const map of [slots, takenOff, conflicts, mended, holds, carts, loose, ready])
     for (const value of map.values()) addTexts(value, named);
   for (const [name, reel] of state.reels) {
     // An id of the plant's own may yet be told to be that of a package on a slot.
@@ -25,6 +26,8 @@ export function thinState(state: FloorState, known: Set<string>): void {
     state.reels.delete(name);
     known.add(name);
   }
+  // A package that came without an id and got one since has that name no more.
+  for (const was of state.named.values()) known.delete(was);
   const newest = new Map([...state.runs.values()].map((run) => [run.line, run.run]));
   for (const [name, run] of state.runs)
     if (run.phase === 'ended' && !named.has(name) && newest.get(run.line) !== name) state.runs.delete(name);

@@ -178,6 +178,17 @@ describe('a floor without what no answer asks for', () => {
     expect(gone).toBeGreaterThan(20);
   });
 
+  test('knows no package by the name that it had before it got an id', () => {
+    const at = { tablet: 'T1', slot: 'M1-F-001', at: 20 } as const;
+    const { entries } = tell([
+      { ...at, is: 'load', reel: null, which: 0 },
+      { ...at, is: 'correct', reel: null, which: 0 },
+      { ...at, is: 'name', reel: null, which: 0 },
+    ]);
+    const names = entries.flatMap((entry) => [`~${entryId(entry)}`, packageIdOf(entryId(entry))]);
+    expect(compare(entries, 'L1', 1, { slots, reels: names })).toBe(0);
+  });
+
   test('answers as the whole one does over a shift', () => {
     const { entries } = simulateShift({ seed: 3, hours: 8, startMs: Date.UTC(2026, 2, 2, 6) });
     const line = String(entries.find(({ kind }) => kind === 'line.defined')?.payload['line']);
