@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { chromium } from 'playwright-core';
 import { expect, it } from 'vitest';
+import type { Entry } from '../../shared/log/entry.ts';
 import { chromiumPath, quietSwitches, waitReady } from './support/browser.ts';
 import { giveClock } from './support/clock.ts';
 import {
@@ -25,6 +26,9 @@ import { useDemo } from './support/use-demo.ts';
 const demo = useDemo();
 
 const load = (n: number) => reelLabel({ P: '22-0603-B', Q: '4000', '1T': 'LT-9500-J', '3S': `R-98000${n}` });
+
+/** Entries without the signature that a head carries until a later head is signed. */
+const withoutHeads = (entries: readonly Entry[]) => entries.map((entry) => ({ ...entry, sig: null }));
 
 it('stops visibly when the tablet is full; all that was accepted is there afterwards', async () => {
   const tablet = await openTablet(demo.browser, demo.url, { offlineCopy: true });
@@ -52,7 +56,7 @@ it('stops visibly when the tablet is full; all that was accepted is there afterw
   expect(await fault.textContent()).toContain('All that was accepted is safe');
   expect(await page.getByTestId('verdict').count()).toBe(0);
   const full = await ownEntries(page);
-  expect(full.slice(0, before.length)).toEqual(before);
+  expect(withoutHeads(full).slice(0, before.length)).toEqual(withoutHeads(before));
   expect(full.filter(({ kind }) => kind === 'reel.verified')).toHaveLength(1);
 
   await session.send('Storage.overrideQuotaForOrigin', { origin });
@@ -61,7 +65,7 @@ it('stops visibly when the tablet is full; all that was accepted is there afterw
   await waitReady(page);
   const reel = reelLabel({ P: '25-0023-113', Q: '3000', '3S': 'R-980009' });
   expect((await scanAll(page, 'M2-F-026', 'F-0113', reel)).verdict).toBe('accepted');
-  expect((await ownEntries(page)).slice(0, full.length)).toEqual(full);
+  expect(withoutHeads(await ownEntries(page)).slice(0, full.length)).toEqual(withoutHeads(full));
   expectWhole(await readLog(page));
   await tablet.putAway();
 });

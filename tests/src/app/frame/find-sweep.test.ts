@@ -168,7 +168,7 @@ describe('what the log is told of a pass', () => {
     };
     const [tick, sighting] = told();
     expect(tick).toMatchObject({ kind: 'reel.verified', payload: { act: 'sweep', slot: 'M1-F-001' } });
-    expect(typeof sighting === 'function' && sighting(['T1.1.9'])).toMatchObject({
+    expect(typeof sighting === 'function' && sighting(['T1.1.9'], 'T1')).toMatchObject({
       kind: 'reel.sighted',
       payload: { slot: 'M1-F-001', of: 'T1.1.9' },
     });
