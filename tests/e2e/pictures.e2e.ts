@@ -112,6 +112,10 @@ describe('the picture of a label', () => {
     const [[name, bytes] = ['', new Uint8Array()]] = Object.entries(files);
     expect(name).toBe(`${kept?.payload['sha256']}.jpg`);
     expect(createHash('sha256').update(bytes).digest('hex')).toBe(kept?.payload['sha256']);
+    // That they left is told by the log, as for the log itself.
+    await expect
+      .poll(async () => (await ownEntries(page, 'log.exported')).map(({ payload }) => payload))
+      .toMatchObject([{ format: 'pictures', rows: 1 }]);
     await tablet.putAway();
   });
 
