@@ -4,7 +4,7 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { drawn } from './support/clock.ts';
-import { endRun, goTo, ownEntries, reelLabel, scan, scanAll } from './support/floor.ts';
+import { endRun, goOn, goTo, ownEntries, reelLabel, scan, scanAll } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo({ badge: 'BADGE-4401', hash: '#/plant/parts/list/import' });
@@ -137,6 +137,27 @@ it('counts come in from a counter’s file: known reels off the line are counted
         basis: 'machine',
         line: null,
       });
+    },
+    { hash: '#/stock/reels' },
+  );
+});
+
+it('a reel that goes on the line while the counter’s file is looked at is told as one to count there', async () => {
+  await demo.onTablet(
+    async ({ page }) => {
+      const label = reelLabel({ P: '22-0603-B', Q: '4000', '1T': 'LT-9100-E', '3S': 'R-970401' });
+      await scan(page, label);
+      await page.getByTestId('put-new').click();
+      await scan(page, 'A2-S10');
+      await page.getByTestId('reel-R-970401').waitFor();
+      await page.getByTestId('reels-from-file').click();
+      await give(page, 'counter.csv', 'Barcode;Counted parts\nR-970401;3 812');
+      const rows = page.getByTestId('list-counts');
+      await expect.poll(() => rows.textContent()).toContain('will be counted');
+      expect((await scanAll(page, 'M2-F-023', 'F-0112', label)).verdict).toBe('accepted');
+      await goOn(page);
+      await expect.poll(() => rows.textContent()).toContain('on the line: count it there');
+      expect(await page.getByTestId('list-take').getAttribute('aria-disabled')).toBe('true');
     },
     { hash: '#/stock/reels' },
   );

@@ -112,6 +112,27 @@ describe('the picture of a label', () => {
     const [[name, bytes] = ['', new Uint8Array()]] = Object.entries(files);
     expect(name).toBe(`${kept?.payload['sha256']}.jpg`);
     expect(createHash('sha256').update(bytes).digest('hex')).toBe(kept?.payload['sha256']);
+    // That they left is told by the log, as for the log itself.
+    await expect
+      .poll(async () => (await ownEntries(page, 'log.exported')).map(({ payload }) => payload))
+      .toMatchObject([{ format: 'pictures', rows: 1 }]);
+
+    // Of the many that a trace names none is looked for before a person asks for it.
+    await page.evaluate(() => {
+      location.hash = '#/log/trace';
+    });
+    await page.getByTestId('trace-slot').click();
+    await page.getByTestId('trace-text').fill('M1-F-003');
+    await page.getByTestId('trace-ask').click();
+    const opened = page.getByTestId('picture-open').first();
+    await opened.waitFor();
+    await look(page, { where: 'trace with pictures' });
+    expect(await page.getByTestId('label-picture-none').count()).toBe(0);
+    await opened.locator('summary').click();
+    await expect
+      .poll(() => page.getByTestId('label-picture-none').allTextContents())
+      .toEqual(['No picture was found.']);
+    await look(page, { where: 'trace, picture opened' });
     await tablet.putAway();
   });
 

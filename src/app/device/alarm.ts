@@ -40,7 +40,11 @@ export function createAlarm(isOn: () => boolean): Alarm {
     if (context.state !== 'running') await context.resume();
     tell();
   };
-  const tryUnlock = () => void unlock().catch(() => undefined); // still locked, and said to be
+  const tryUnlock = () => {
+    // A scanner types dozens of keys a scan: once unlocked, none of them does anything.
+    if (unlocked.peek() && context?.state === 'running') return;
+    void unlock().catch(() => undefined); // still locked, and said to be
+  };
   const sound = (level: 'soon' | 'due' | 'late') => {
     if (context?.state === 'running') navigator.vibrate?.(tones[level].map(() => TONE_S * 1000));
     if (context?.state === 'running') play(context, tones[level]);

@@ -8,7 +8,7 @@ import { beginsShort } from '../../../shared/outlook/begin.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
 import { later } from '../device/later.ts';
-import { lifeEnds } from './life-ends.ts';
+import type { LifeEnd } from './life-ends.ts';
 import type { Watch } from './watch.ts';
 
 /** A floor life that ends within this time can still be helped by a change in time. */
@@ -24,16 +24,26 @@ export function callForOthers(app: App, watch: Pick<Watch, 'outlook'>, alarm: Pi
     called.add(key);
     return true;
   };
-  effect(() => {
-    const outlook = watch.outlook.value;
-    if (!outlook) return;
-    const ends = lifeEnds(app.store.floor(), outlook);
+  const callEnds = (ends: readonly LifeEnd[], nowMs: number) => {
     const over = ends.filter((end) => end.isOver && isNew(`over ${end.entry}`));
     const soon = ends.filter(
-      (end) => !end.isOver && end.endsMs - outlook.pace.nowMs < SOON_MS && isNew(`ends ${end.entry}`),
+      (end) => !end.isOver && end.endsMs - nowMs < SOON_MS && isNew(`ends ${end.entry}`),
     );
     if (over.length > 0) alarm.call('late');
     else if (soon.length > 0) alarm.call('due');
+  };
+  // What judges floor lives is fetched once the first screen stands; where it is out of reach, the next outlook asks again.
+  const lookAtEnds = () => {
+    import('./life-ends.ts').then(
+      ({ lifeEnds }) => {
+        const outlook = watch.outlook.peek();
+        if (outlook !== null) callEnds(lifeEnds(app.store.floor(), outlook), outlook.pace.nowMs);
+      },
+      () => undefined,
+    );
+  };
+  effect(() => {
+    if (watch.outlook.value !== null) later(lookAtEnds);
   });
   let lookedMs = Number.NEGATIVE_INFINITY;
   const lookAtBegin = () => {

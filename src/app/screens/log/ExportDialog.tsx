@@ -6,7 +6,7 @@ import { verifyChains } from '../../../../shared/log/chain.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
 import { type ExportFormat, exportFormats } from '../../../../shared/log/export-formats.ts';
 import { consumptionOf } from '../../../../shared/trace/consumption.ts';
-import { useApp } from '../../app.ts';
+import { type App, useApp } from '../../app.ts';
 import { useNotWhole } from '../../behind.ts';
 import { saveFile } from '../../device/save-file.ts';
 import { useRefusal } from '../../may.ts';
@@ -19,6 +19,7 @@ import { logWords } from '../../words/log.ts';
 import { picturesWords } from '../../words/pictures.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
+import { whileBusy } from './busy.ts';
 import { consumptionToCsv } from './consumption-csv.ts';
 import { exportName, exportStore } from './export-log.ts';
 import { exportPictures, picturesName } from './export-pictures.ts';
@@ -63,45 +64,48 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
   const notWhole = useNotWhole();
   const refused = useRefusal('export-log') ?? notWhole;
 
-  async function save(format: ExportFormat): Promise<void> {
-    onBusy(words.exporting);
+  /** Does one of them, with the dialog out of the way. */
+  function begin(text: string, work: () => Promise<void>): void {
     onClose();
+    const onFailed = () => {
+      app.notice.value = { tone: 'stop', text: words.unfinished };
+    };
+    void whileBusy(work, { text, onBusy, onFailed });
+  }
+
+  async function save(format: ExportFormat): Promise<void> {
     const filter = toExportFilter(filters, app.clock.nowMs());
-    const { blob, rows: count } = await exportStore(app.store, filter, format);
-    const name = exportName(format, app.clock.nowMs(), app.store.floor().plant.get(THE_PLANT)?.name ?? '');
+    const { blob, rows } = await exportStore(app.store, filter, format);
+    const name = exportName(format, app.clock.nowMs(), plantName(app));
     saveFile(name, blob);
-    onBusy(null);
-    app.notice.value = { tone: 'go', text: words.exported(count, name) };
-    await app.write([
-      { kind: 'log.exported', payload: { format, filter: JSON.stringify(filter), rows: count } },
-    ]);
+    app.notice.value = { tone: 'go', text: words.exported(rows, name) };
+    recordExport(app, { format, filter, rows });
   }
 
   /** What the runs shown took: those of the line and of the time that the filters name. */
   async function saveConsumption(): Promise<void> {
-    onBusy(words.exporting);
-    onClose();
     const { line, from } = toExportFilter(filters, app.clock.nowMs());
     const index = await readIndex(app, () => undefined);
     const fromMs = from === undefined ? null : Date.parse(from);
     const rows = consumptionOf(index, { line: line ?? null, fromMs });
     const name = 'consumption.csv';
     saveFile(name, new Blob([consumptionToCsv(rows, index.state)], { type: 'text/csv' }));
-    onBusy(null);
     app.notice.value = { tone: 'go', text: words.consumptionSaved(rows.length, name) };
-    const filter = JSON.stringify({ line: line ?? null, from: from ?? null });
-    await app.write([
-      { kind: 'log.exported', payload: { format: 'consumption', filter, rows: rows.length } },
-    ]);
+    const filter = { line: line ?? null, from: from ?? null };
+    recordExport(app, { format: 'consumption', filter, rows: rows.length });
+  }
+
+  async function savePictures(): Promise<void> {
+    const { from } = toExportFilter(filters, app.clock.nowMs());
+    const { blob, rows } = await exportPictures(tabletPictures(), fromMsOf(from));
+    saveFile(picturesName(app.clock.nowMs(), plantName(app)), blob);
+    recordExport(app, { format: 'pictures', filter: { from: from ?? null }, rows });
   }
 
   async function check(): Promise<void> {
-    onBusy(words.checking);
-    onClose();
     const all: Entry[] = [];
     await app.store.readAll((entries) => void all.push(...entries));
     const report = verifyChains(all);
-    onBusy(null);
     app.notice.value = report.firstBroken
       ? { tone: 'stop', text: words.broken(report.firstBroken.id) }
       : { tone: 'go', text: words.checked(report.entries) };
@@ -123,19 +127,23 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
                 large
                 disabledReason={refused}
                 testId={`export-${format}`}
-                onPress={() => void save(format)}
+                onPress={() => begin(words.exporting, () => save(format))}
               >
                 <Icon name="save" size={20} /> {words[format]}
               </Button>
             ))}
           </div>
-          <SavePictures filters={filters} refused={refused} onClose={onClose} />
+          <SavePictures
+            filters={filters}
+            refused={refused}
+            onSave={() => begin(words.exporting, savePictures)}
+          />
           <div class="row">
             <Button
               large
               disabledReason={refused}
               testId="export-consumption"
-              onPress={() => void saveConsumption()}
+              onPress={() => begin(words.exporting, saveConsumption)}
             >
               <Icon name="save" size={20} /> {words.consumption}
             </Button>
@@ -143,7 +151,12 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
           <p class="soft">{words.consumptionHelp}</p>
         </ActGroup>
         <div class="row">
-          <Button large onPress={() => void check()} disabledReason={notWhole} testId="check-seals">
+          <Button
+            large
+            onPress={() => begin(words.checking, check)}
+            disabledReason={notWhole}
+            testId="check-seals"
+          >
             {words.check}
           </Button>
           <Button large tone="quiet" onPress={onClose}>
@@ -155,16 +168,28 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
   );
 }
 
+/** Since when pictures are asked for, ms since 1970; 0 = all of them. */
+const fromMsOf = (from: string | undefined) => (from === undefined ? 0 : Date.parse(from));
+
+const plantName = (app: App) => app.store.floor().plant.get(THE_PLANT)?.name ?? '';
+
+/** Tells the log what left it. A write that fails is shown by the fault screen: the file is saved all the same. */
+function recordExport(
+  app: App,
+  { format, filter, rows }: { readonly format: string; readonly filter: object; readonly rows: number },
+): void {
+  app.record([{ kind: 'log.exported', payload: { format, filter: JSON.stringify(filter), rows } }]);
+}
+
 /** Beside the log, where pictures of labels are kept on this tablet. */
 function SavePictures(props: {
   readonly filters: LogFilters;
   readonly refused: string | null;
-  readonly onClose: () => void;
+  readonly onSave: () => void;
 }) {
   const app = useApp();
-  const { filters, refused, onClose } = props;
-  const { from } = toExportFilter(filters, app.clock.nowMs());
-  const fromMs = from === undefined ? 0 : Date.parse(from);
+  const { filters, refused, onSave } = props;
+  const fromMs = fromMsOf(toExportFilter(filters, app.clock.nowMs()).from);
   const [count, setCount] = useState(0);
   useEffect(() => {
     // Where they cannot be read there is nothing to save.
@@ -174,17 +199,7 @@ function SavePictures(props: {
   }, [filters]);
   if (count === 0) return null;
   return (
-    <Button
-      large
-      disabledReason={refused}
-      testId="export-pictures"
-      onPress={() => {
-        onClose();
-        void exportPictures(tabletPictures(), fromMs).then((archive) =>
-          saveFile(picturesName(app.clock.nowMs()), archive),
-        );
-      }}
-    >
+    <Button large disabledReason={refused} testId="export-pictures" onPress={onSave}>
       <Icon name="save" size={20} /> {say(picturesWords).exported}
     </Button>
   );

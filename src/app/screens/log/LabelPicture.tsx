@@ -2,22 +2,37 @@
 // else of the server. It is shown only where it is the one that was kept.
 
 import { useEffect, useState } from 'preact/hooks';
-import { useApp } from '../../app.ts';
+import { useApp, useFloor } from '../../app.ts';
 import { fetchPicture } from '../../fetch-picture.ts';
 import { shaOf, tabletPictures } from '../../store/pictures.ts';
 import { picturesWords } from '../../words/pictures.ts';
 import { say } from '../../words/words.ts';
 
 interface LabelPictureProps {
-  /** The hash in the log; null where only the verdict is known: then nothing is told where there is no picture. */
+  /** The hash in the log; null where only the verdict is known: then nothing is told where there is no picture, unless a person asked. */
   readonly sha256: string | null;
+  /** True where a person asked for it. */
+  readonly isAsked?: boolean;
   /** The verdict's entry. */
   readonly of: string;
 }
 
 type Seen = { readonly is: 'none' | 'broken' } | { readonly is: 'here'; readonly url: string };
 
-export function LabelPicture({ sha256, of }: LabelPictureProps) {
+/** The picture of a verdict among many: looked for when a person opens it. Nothing where no line ever kept pictures. */
+export function PictureToOpen({ of }: Pick<LabelPictureProps, 'of'>) {
+  const floor = useFloor();
+  const [isOpen, setOpen] = useState(false);
+  if (floor.pictureRules.size === 0) return null;
+  return (
+    <details data-testid="picture-open" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{say(picturesWords).shown}</summary>
+      {isOpen && <LabelPicture sha256={null} of={of} isAsked />}
+    </details>
+  );
+}
+
+export function LabelPicture({ sha256, of, isAsked = false }: LabelPictureProps) {
   const app = useApp();
   const words = say(picturesWords);
   const [seen, setSeen] = useState<Seen | null>(null);
@@ -33,8 +48,8 @@ export function LabelPicture({ sha256, of }: LabelPictureProps) {
     async function look(): Promise<Seen> {
       const own = sha256 === null ? await tabletPictures().ofEntry(of) : await tabletPictures().bySha(sha256);
       // Where no line ever kept pictures there is none to ask for.
-      const isAsked = sha256 !== null || app.store.floor().pictureRules.size > 0;
-      const got = own ?? (isAsked ? await fetchPicture(app, of) : null);
+      const mayBeThere = sha256 !== null || app.store.floor().pictureRules.size > 0;
+      const got = own ?? (mayBeThere ? await fetchPicture(app, of) : null);
       if (got === null || isOver) return { is: 'none' };
       const isSame = (await shaOf(got.bytes)) === (sha256 ?? got.sha256);
       if (!isSame) return { is: 'broken' };
@@ -45,12 +60,12 @@ export function LabelPicture({ sha256, of }: LabelPictureProps) {
       if (url !== null) URL.revokeObjectURL(url);
     };
   }, [app, sha256, of]);
-  if (seen === null || (seen.is === 'none' && sha256 === null)) return null;
+  if (seen === null || (seen.is === 'none' && sha256 === null && !isAsked)) return null;
   if (seen.is === 'here')
     return <img class="label-picture" src={seen.url} alt={words.shown} data-testid="label-picture" />;
   return (
     <p class={seen.is === 'broken' ? 'chip stop' : 'soft'} data-testid="label-picture-none">
-      {seen.is === 'broken' ? words.broken : words.notHere}
+      {seen.is === 'broken' ? words.broken : sha256 === null ? words.none : words.notHere}
     </p>
   );
 }

@@ -1,10 +1,12 @@
 // The shift's report: six questions, each with its answer and the bars that show it; as a file, as a picture, on paper.
 
-import { useEffect, useState } from 'preact/hooks';
+import { useComputed } from '@preact/signals';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { FloorEntry } from '../../../../shared/floor/kinds.ts';
+import { plantDay } from '../../../../shared/floor/plant-day.ts';
 import { shiftAt } from '../../../../shared/forecast/calendar.ts';
 import { linePlan } from '../../../../shared/forecast/line-calendar.ts';
-import { type ShiftReport, shiftReport } from '../../../../shared/shift/report.ts';
+import { shiftReport } from '../../../../shared/shift/report.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { saveFile } from '../../device/save-file.ts';
 import { readSince } from '../../read-since.ts';
@@ -15,15 +17,12 @@ import { shiftWords } from '../../words/shift.ts';
 import { formatDay, formatTime, say } from '../../words/words.ts';
 import { plotToCsv, plotToPng } from './shift-files.ts';
 import { type Bar, type Plot, shiftPlots } from './shift-plots.ts';
+import { beginOf, endOf, type ShiftChoice, spanHours, wholeMinute } from './shift-span.ts';
 import './shift.css';
 
 const HOUR_MS = 3_600_000;
-/** Spans offered where the line's plan has no shift now, and beside it, hours. */
-const HOURS = [8, 12, 24] as const;
 /** Read before the span as well: a stop that began there has its reason there. */
 const BEFORE_MS = 12 * HOUR_MS;
-
-type Choice = 'shift' | (typeof HOURS)[number];
 
 /** The entries that a span asks for; null until they are read. Read anew with the log. */
 function useEntries(sinceMs: number | null): readonly FloorEntry[] | null {
@@ -50,36 +49,43 @@ export function Shift() {
   const floor = useFloor();
   const words = say(shiftWords);
   const line = app.line.value;
-  // By the minute, so that a glance at the clock does not read the log anew.
-  const nowMs = Math.floor(app.nowMs.value / 60_000) * 60_000 + 60_000;
+  const minuteMs = useComputed(() => wholeMinute(app.nowMs.value)).value;
   const plan = line === null ? null : linePlan(floor, line);
-  const shift = plan && shiftAt(plan, app.nowMs.value);
-  const [chosen, setChosen] = useState<Choice>(shift ? 'shift' : 8);
-  const fromMs =
-    chosen === 'shift' && shift ? shift.fromMs : nowMs - (chosen === 'shift' ? 8 : chosen) * HOUR_MS;
+  const shift = plan && shiftAt(plan, minuteMs);
+  const [chosen, setChosen] = useState<ShiftChoice>(shift ? 'shift' : 8);
+  const fromMs = beginOf(chosen, shift?.fromMs ?? null, minuteMs);
   const [readFromMs, setReadFrom] = useState(fromMs - BEFORE_MS);
   const wantedFromMs = fromMs - BEFORE_MS;
   useEffect(() => {
     if (wantedFromMs < readFromMs || wantedFromMs > readFromMs + HOUR_MS) setReadFrom(wantedFromMs);
   }, [wantedFromMs, readFromMs]);
   const entries = useEntries(line === null ? null : readFromMs);
+  // Each minute and with each entry anew, but not at each tick of the clock.
+  const { report, toMs } = useMemo(() => {
+    const endMs = endOf(app.clock.nowMs());
+    const isRead = line !== null && entries !== null;
+    return {
+      toMs: endMs,
+      report: isRead ? shiftReport(floor, entries, { line, fromMs, toMs: endMs }) : null,
+    };
+  }, [entries, line, fromMs, minuteMs]);
   if (line === null) return <p class="empty">{say(shellWords).noLine}</p>;
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
+  const isSameDay = plantDay(floor, line, fromMs) === plantDay(floor, line, toMs);
   const title = words.title(
     floor.lines.get(line)?.name ?? line,
-    `${formatDay(fromMs, zone)} – ${isSameDay(fromMs, nowMs, zone) ? formatTime(nowMs, zone) : formatDay(nowMs, zone)}`,
+    `${formatDay(fromMs, zone)} – ${isSameDay ? formatTime(toMs, zone) : formatDay(toMs, zone)}`,
   );
-  const report: ShiftReport | null = entries && shiftReport(floor, entries, { line, fromMs, toMs: nowMs });
   return (
     <section class="shift" data-testid="shift">
       <div class="shift-head">
         <h2>{title}</h2>
-        <ChoiceField<Choice>
+        <ChoiceField<ShiftChoice>
           label={words.span}
           value={chosen}
           choices={[
             ...(shift ? [{ value: 'shift' as const, text: words.thisShift, testId: 'span-shift' }] : []),
-            ...HOURS.map((hours) => ({
+            ...spanHours.map((hours) => ({
               value: hours,
               text: words.lastHours(hours),
               testId: `span-${hours}`,
@@ -95,7 +101,7 @@ export function Shift() {
         <p class="empty">{words.reading}</p>
       ) : (
         <div class="plots">
-          {shiftPlots(report, floor, nowMs).map((plot) => (
+          {shiftPlots(report, floor, toMs).map((plot) => (
             <PlotCard key={plot.id} plot={plot} title={title} />
           ))}
         </div>
@@ -174,9 +180,4 @@ function Hours({ bars, largest }: { readonly bars: readonly Bar[]; readonly larg
       ))}
     </ol>
   );
-}
-
-function isSameDay(aMs: number, bMs: number, zone: string): boolean {
-  const day = new Intl.DateTimeFormat('en-CA', { timeZone: zone, dateStyle: 'short' });
-  return day.format(aMs) === day.format(bMs);
 }

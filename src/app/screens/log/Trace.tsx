@@ -28,7 +28,7 @@ import { traceWords } from '../../words/trace.ts';
 import { formatCount, formatDay, say } from '../../words/words.ts';
 import { HoldPanels } from './HoldPanels.tsx';
 import { askedByName, askedFrom, type HoldAsked } from './hold-asked.ts';
-import { LabelPicture } from './LabelPicture.tsx';
+import { PictureToOpen } from './LabelPicture.tsx';
 import { lineName, personName, runName, zoneOf } from './names.ts';
 import { readIndex } from './read-index.ts';
 import { placesToCsv } from './trace-csv.ts';
@@ -262,7 +262,7 @@ function Place({ place }: { readonly place: TracedPlace }) {
           </>
         )}
       </p>
-      <LabelPicture sha256={null} of={place.entry} />
+      <PictureToOpen of={place.entry} />
       {place.serials.length > 0 && (
         <details>
           <summary>{words.serials(place.serials.length)}</summary>

@@ -106,7 +106,11 @@ async function workbook(items: readonly ExportItem[], names: PeopleNames, rightO
 
 /** The file's name: what, of which plant ('' = nobody named it), from when. `nowMs`: ms since 1970. */
 export function exportName(format: ExportFormat, nowMs: number, plant: string): string {
+  return `reelward-log-${stampOf(nowMs, plant)}.${format === 'json' ? 'ndjson' : format}`;
+}
+
+/** Of which plant ('' = nobody named it) and from when a file is, as part of its name. `nowMs`: ms since 1970. */
+export function stampOf(nowMs: number, plant: string): string {
   const stamp = new Date(nowMs).toISOString().slice(0, 16).replaceAll(/[-:]/g, '').replace('T', '-');
-  const name = ['reelward-log', nameInFile(plant), stamp].filter((part) => part !== '').join('-');
-  return `${name}.${format === 'json' ? 'ndjson' : format}`;
+  return [nameInFile(plant), stamp].filter((part) => part !== '').join('-');
 }

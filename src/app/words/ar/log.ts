@@ -170,6 +170,7 @@ export const words: Sentences<typeof english> = {
   consumptionHelp: 'بحسب التشغيل والقطعة والبكرة: ما وُضع من القطع وما أُتلف وما فُقد.',
   consumptionSaved: (rows, name) => sentence`حُفظ في ${name}: ${counted.rows(rows)}.`,
   exporting: 'تُجمع القيود…',
+  unfinished: 'تعذّر الإتمام. حاول من جديد.',
   actors: { tablet: 'الجهاز', machine: 'الآلة', nobody: 'لم يسجّل أحد الدخول' },
   detail: 'القيد',
   proof: 'كيف خُتم هذا القيد',

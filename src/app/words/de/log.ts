@@ -182,6 +182,7 @@ export const words: Sentences<typeof english> = {
   consumptionSaved: (rows, name) =>
     plural(rows, `1 Zeile als ${name} gespeichert.`, `${rows} Zeilen als ${name} gespeichert.`),
   exporting: 'Einträge werden gesammelt…',
+  unfinished: 'Es ließ sich nicht abschließen. Versuchen Sie es noch einmal.',
   actors: { tablet: 'Tablet', machine: 'Maschine', nobody: 'niemand angemeldet' },
   detail: 'Eintrag',
   proof: 'Wie dieser Eintrag versiegelt ist',

@@ -11,6 +11,7 @@ export const words: Sentences<typeof english> = {
   shown: 'Bild des Etiketts',
   notHere:
     'Das Bild ist nicht auf diesem Tablet. Sehen Sie auf dem Tablet nach, das das Etikett gelesen hat.',
+  none: 'Kein Bild gefunden.',
   broken: 'Dieses Bild ist nicht das aufbewahrte. Sagen Sie es der Leitung.',
   failed: 'Das Bild des Etiketts wurde nicht aufbewahrt. Das Urteil gilt.',
   exported: 'Auch die Bilder der Etiketten speichern',

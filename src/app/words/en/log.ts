@@ -171,6 +171,7 @@ export const words = {
   consumptionSaved: (rows: number, name: string) =>
     plural(rows, `1 row saved as ${name}.`, `${rows} rows saved as ${name}.`),
   exporting: 'Collecting entries…',
+  unfinished: 'It could not be finished. Try again.',
   actors: { tablet: 'Tablet', machine: 'Machine', nobody: 'nobody signed in' },
   detail: 'Entry',
   proof: 'How this entry is sealed',

@@ -7,6 +7,7 @@ export const words = {
   fault: 'Pictures need 1 to 3650 days and 1 to 10000 MB.',
   shown: 'Picture of the label',
   notHere: 'The picture is not on this tablet. Ask at the tablet that read the label.',
+  none: 'No picture was found.',
   broken: 'This picture is not the one that was kept. Tell a lead.',
   failed: 'The picture of the label was not kept. The verdict stands.',
   exported: 'Save the pictures of labels too',

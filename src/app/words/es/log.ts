@@ -179,6 +179,7 @@ export const words: Sentences<typeof english> = {
   consumptionSaved: (rows, name) =>
     plural(rows, `1 fila guardada como ${name}.`, `${rows} filas guardadas como ${name}.`),
   exporting: 'Reuniendo apuntes…',
+  unfinished: 'No se pudo terminar. Inténtelo otra vez.',
   actors: { tablet: 'Tableta', machine: 'Máquina', nobody: 'sin identificar' },
   detail: 'Apunte',
   proof: 'Cómo está sellado este apunte',

@@ -10,6 +10,7 @@ export const words: Sentences<typeof english> = {
   fault: 'Las imágenes necesitan de 1 a 3650 días y de 1 a 10000 MB.',
   shown: 'Imagen de la etiqueta',
   notHere: 'La imagen no está en esta tableta. Búsquela en la que leyó la etiqueta.',
+  none: 'No se encontró ninguna imagen.',
   broken: 'Esta imagen no es la que se guardó. Avise a un jefe.',
   failed: 'No se guardó la imagen de la etiqueta. El veredicto vale.',
   exported: 'Guardar también las imágenes de etiquetas',

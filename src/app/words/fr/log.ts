@@ -176,6 +176,7 @@ export const words: Sentences<typeof english> = {
   consumptionSaved: (rows, name) =>
     plural(rows, `${rows} rangée enregistrée sous ${name}.`, `${rows} rangées enregistrées sous ${name}.`),
   exporting: 'Collecte des entrées…',
+  unfinished: 'Impossible de terminer. Réessayez.',
   actors: { tablet: 'Tablette', machine: 'Machine', nobody: 'personne d’identifié' },
   detail: 'Entrée',
   proof: 'Comment cette entrée est scellée',

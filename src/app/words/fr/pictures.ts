@@ -10,6 +10,7 @@ export const words: Sentences<typeof english> = {
   fault: 'Les images demandent 1 à 3650 jours et 1 à 10000 Mo.',
   shown: 'Image de l’étiquette',
   notHere: 'L’image n’est pas sur cette tablette. Voyez celle qui a lu l’étiquette.',
+  none: 'Aucune image trouvée.',
   broken: 'Cette image n’est pas celle qui a été gardée. Prévenez un responsable.',
   failed: 'L’image de l’étiquette n’a pas été gardée. Le verdict reste valable.',
   exported: 'Enregistrer aussi les images d’étiquettes',

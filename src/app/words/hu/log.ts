@@ -174,6 +174,7 @@ export const words: Sentences<typeof english> = {
   consumptionHelp: 'Gyártás, alkatrész és tekercs szerint: beültetett, selejtezett és elveszett alkatrész.',
   consumptionSaved: (rows, name) => `${rows} sor mentve: ${name}.`,
   exporting: 'Bejegyzések gyűjtése…',
+  unfinished: 'Nem sikerült befejezni. Próbálja újra.',
   actors: { tablet: 'Tablet', machine: 'Gép', nobody: 'senki sem volt bejelentkezve' },
   detail: 'Bejegyzés',
   proof: 'Hogyan van lepecsételve ez a bejegyzés',

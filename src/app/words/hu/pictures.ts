@@ -10,6 +10,7 @@ export const words: Sentences<typeof english> = {
   fault: 'A képekhez 1–3650 nap és 1–10000 MB kell.',
   shown: 'A címke képe',
   notHere: 'A kép nincs ezen a táblagépen. Nézze meg azon, amelyik a címkét leolvasta.',
+  none: 'Nincs ilyen kép.',
   broken: 'Ez nem a megőrzött kép. Szóljon a műszakvezetőnek.',
   failed: 'A címke képe nem lett megőrizve. Az ítélet érvényes.',
   exported: 'A címkék képeinek mentése is',

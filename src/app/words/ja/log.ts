@@ -170,6 +170,7 @@ export const words: Sentences<typeof english> = {
   consumptionHelp: '生産・部品・リールごと：装着、廃棄、ロスの個数。',
   consumptionSaved: (rows, name) => `${rows}行を${name}に保存しました。`,
   exporting: '記録を集めています…',
+  unfinished: '完了できませんでした。もう一度試してください。',
   actors: { tablet: 'タブレット', machine: '機械', nobody: 'サインインなし' },
   detail: '記録',
   proof: 'この記録の封印',

@@ -164,6 +164,7 @@ export const words: Sentences<typeof english> = {
   consumptionHelp: '생산, 부품, 릴별: 실장, 폐기, 손실된 부품 수.',
   consumptionSaved: (rows, name) => `${rows}행을 ${name} 파일로 저장했습니다.`,
   exporting: '기록을 모으는 중…',
+  unfinished: '끝내지 못했습니다. 다시 시도하십시오.',
   actors: { tablet: '태블릿', machine: '설비', nobody: '로그인 없음' },
   detail: '기록',
   proof: '이 기록의 봉인',

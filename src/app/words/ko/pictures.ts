@@ -10,6 +10,7 @@ export const words: Sentences<typeof english> = {
   fault: '사진은 1~3650일, 1~10000 MB여야 합니다.',
   shown: '라벨 사진',
   notHere: '사진이 이 태블릿에 없습니다. 라벨을 읽은 태블릿에서 확인하십시오.',
+  none: '사진을 찾지 못했습니다.',
   broken: '보관한 사진과 다릅니다. 반장에게 알리십시오.',
   failed: '라벨 사진을 보관하지 못했습니다. 판정은 유효합니다.',
   exported: '라벨 사진도 저장',

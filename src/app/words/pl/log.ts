@@ -193,6 +193,7 @@ export const words: Sentences<typeof english> = {
       other: `${rows} wierszy zapisanych jako ${name}.`,
     }),
   exporting: 'Zbieranie wpisów…',
+  unfinished: 'Nie udało się dokończyć. Spróbuj ponownie.',
   actors: { tablet: 'Tablet', machine: 'Maszyna', nobody: 'nikt nie był zalogowany' },
   detail: 'Wpis',
   proof: 'Jak ten wpis jest opieczętowany',

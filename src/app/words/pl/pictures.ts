@@ -10,6 +10,7 @@ export const words: Sentences<typeof english> = {
   fault: 'Zdjęcia: od 1 do 3650 dni i od 1 do 10000 MB.',
   shown: 'Zdjęcie etykiety',
   notHere: 'Zdjęcia nie ma na tym tablecie. Sprawdź na tym, który odczytał etykietę.',
+  none: 'Nie znaleziono zdjęcia.',
   broken: 'To nie jest przechowane zdjęcie. Powiedz liderowi.',
   failed: 'Zdjęcia etykiety nie zachowano. Werdykt obowiązuje.',
   exported: 'Zapisz też zdjęcia etykiet',

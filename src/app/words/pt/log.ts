@@ -185,6 +185,7 @@ export const words: Sentences<typeof english> = {
   consumptionSaved: (rows, name) =>
     plural(rows, `${rows} linha salva como ${name}.`, `${rows} linhas salvas como ${name}.`),
   exporting: 'Reunindo registros…',
+  unfinished: 'Não foi possível terminar. Tente de novo.',
   actors: { tablet: 'Tablet', machine: 'Máquina', nobody: 'ninguém no sistema' },
   detail: 'Registro',
   proof: 'Como este registro é selado',

@@ -10,6 +10,7 @@ export const words: Sentences<typeof english> = {
   fault: 'As imagens precisam de 1 a 3650 dias e de 1 a 10000 MB.',
   shown: 'Imagem da etiqueta',
   notHere: 'A imagem não está neste tablet. Veja no tablet que leu a etiqueta.',
+  none: 'Nenhuma imagem encontrada.',
   broken: 'Esta imagem não é a que foi guardada. Avise um líder.',
   failed: 'A imagem da etiqueta não foi guardada. O veredito vale.',
   exported: 'Salvar também as imagens de etiquetas',

@@ -176,6 +176,7 @@ export const words: Sentences<typeof english> = {
   consumptionHelp: 'Theo đợt chạy, linh kiện và cuộn: số con đã gắn, loại bỏ và mất.',
   consumptionSaved: (rows, name) => `Đã lưu ${rows} dòng thành ${name}.`,
   exporting: 'Đang gom các mục…',
+  unfinished: 'Chưa hoàn tất được. Hãy thử lại.',
   actors: { tablet: 'Tablet', machine: 'Máy', nobody: 'không ai đăng nhập' },
   detail: 'Mục',
   proof: 'Mục này được niêm thế nào',

@@ -10,6 +10,7 @@ export const words: Sentences<typeof english> = {
   fault: 'Ảnh cần 1 đến 3650 ngày và 1 đến 10000 MB.',
   shown: 'Ảnh của nhãn',
   notHere: 'Ảnh không có trên máy này. Hãy xem ở máy đã đọc nhãn.',
+  none: 'Không tìm thấy ảnh.',
   broken: 'Đây không phải ảnh đã giữ. Hãy báo trưởng ca.',
   failed: 'Ảnh nhãn không được giữ. Kết quả vẫn có hiệu lực.',
   exported: 'Lưu cả ảnh nhãn',

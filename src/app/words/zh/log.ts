@@ -163,6 +163,7 @@ export const words: Sentences<typeof english> = {
   consumptionHelp: '按生产、物料和料盘：贴装、报废和丢失的个数。',
   consumptionSaved: (rows, name) => `${rows} 行已存为 ${name}。`,
   exporting: '正在收集记录…',
+  unfinished: '未能完成。请再试一次。',
   actors: { tablet: '平板', machine: '机器', nobody: '无人登录' },
   detail: '记录',
   proof: '这条记录如何封签',

@@ -28,6 +28,7 @@ export const notMet: Readonly<Record<string, string>> = {
   'stays-${tagOf(person)}':
     'Tablets that were apart must each have taken the other one’s last engineer away.',
   'label-picture': 'A line must keep pictures and a label be read by camera: pictures.e2e.ts.',
+  'picture-open': 'A line must keep pictures: pictures.e2e.ts.',
   'label-picture-none': 'Another tablet must have kept a picture that the server does not have.',
   'export-pictures': 'A line must keep pictures and a label be read by camera: pictures.e2e.ts.',
   'no-key': 'The browser must be one that can make no key.',

@@ -68,9 +68,10 @@ describe('pictures of labels', () => {
     const kept = [1, 2].map((fill) => bytesOf(300, fill));
     for (const [at, bytes] of kept.entries())
       await pictures.keep({ of: `t/e/${at}`, bytes }, { room, nowMs: startMs + at });
-    const archive = await exportPictures(pictures, startMs + 1);
+    const { blob: archive, rows } = await exportPictures(pictures, startMs + 1);
     const files = unzipSync(new Uint8Array(await archive.arrayBuffer()));
     const [, second = bytesOf(0, 0)] = kept;
+    expect(rows).toBe(1);
     expect(Object.keys(files)).toEqual([`${shaOf(second)}.jpg`]);
     expect(Object.values(files)[0]).toEqual(new Uint8Array(second));
   });

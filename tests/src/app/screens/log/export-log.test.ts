@@ -5,7 +5,8 @@ import '../../store/browser.ts';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import type { Entry } from '../../../../../shared/log/entry.ts';
 import { plantListText } from '../../../../../shared/log/plant-list.ts';
-import { exportStore } from '../../../../../src/app/screens/log/export-log.ts';
+import { exportName, exportStore } from '../../../../../src/app/screens/log/export-log.ts';
+import { picturesName } from '../../../../../src/app/screens/log/export-pictures.ts';
 import { keepPlantKeys } from '../../../../../src/app/store/plant-keys.ts';
 import { openStore, type Store } from '../../../../../src/app/store/store.ts';
 import { pointOf } from '../../../../../src/cli/plant-keys.ts';
@@ -53,4 +54,11 @@ test('an export of a tablet that has the plant’s list brings it along, and is 
   expect(report).toMatchObject({ ok: true, entries: 2, tablets: 1, proven: 2, claimed: 0 });
   expect(report.plant).toMatchObject({ name: 'Brae Works', fingerprint: plant.fingerprint, listAt: at });
   expect((await verdictOn('csv')).report).toMatchObject({ ok: true, entries: 2, proven: 0, claimed: 2 });
+});
+
+test('each file that leaves the log says of which plant and from when it is', () => {
+  const atMs = Date.parse('2026-03-02T06:05:00Z');
+  expect(exportName('csv', atMs, 'North hall')).toBe('reelward-log-North-hall-20260302-0605.csv');
+  expect(picturesName(atMs, 'North hall')).toBe('reelward-pictures-North-hall-20260302-0605.zip');
+  expect(picturesName(atMs, '')).toBe('reelward-pictures-20260302-0605.zip');
 });

@@ -1,0 +1,80 @@
+// A floor life that is over is called for once; what judges it comes after the first screen.
+
+import path from 'node:path';
+import { signal } from '@preact/signals';
+import { expect, test } from 'vitest';
+import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
+import { lineOutlook, type Outlook } from '../../../../shared/outlook/line.ts';
+import type { App } from '../../../../src/app/app.ts';
+import { screenStands } from '../../../../src/app/device/later.ts';
+import { callForOthers } from '../../../../src/app/outlook/other-calls.ts';
+import { importsOf } from '../../../arrows.ts';
+import { beginStory, counted, started, startMs, tellPlant, verified } from '../../../shared/floor/story.ts';
+import { readSources } from '../../../source-scan.ts';
+
+const HOUR_MS = 3_600_000;
+
+/** A line that runs with a reel of level 3, which has 168 h on the floor. */
+function runningLine() {
+  const story = beginStory();
+  tellPlant(story);
+  story.tell('run.started', started('run-1', { panelsWanted: 50_000, panelSeconds: 60 }));
+  const reel = verified('M1-F-001', 'R-100', { reel: 'K1', quantity: 30_000, run: 'run-1' });
+  story.tell('reel.verified', reel, { at: 60 });
+  const unknown = {
+    supplierPart: null,
+    quantity: null,
+    lot: null,
+    dateCode: null,
+    celsius: null,
+    humidity: null,
+  };
+  const from = new Date(startMs + 60_000).toISOString();
+  const aired = {
+    ...unknown,
+    reel: 'K1',
+    part: 'R-100',
+    air: 'floor',
+    from,
+    msl: '3',
+    via: 'wedge',
+  } as const;
+  story.tell('reel.aired', aired, { at: 60 });
+  story.tell('panels.counted', counted('run-1', 1), { at: 120 });
+  return story.floor();
+}
+
+test('a floor life that is over is called for, and no second time while it stands', async () => {
+  const floor = runningLine();
+  const outlookAt = (hours: number) => {
+    const nowMs = startMs + hours * HOUR_MS;
+    return lineOutlook(floor, 'L1', { nowMs, calendar: lineCalendar(floor, 'L1', nowMs) });
+  };
+  const outlook = signal<Outlook | null>(outlookAt(0.1));
+  const heard: string[] = [];
+  const clock = { nowMs: () => startMs };
+  // The part of the app that it asks; no line is chosen, so that its beginning is not looked at.
+  const app = { tick: signal(0), line: signal(null), clock, store: { floor: () => floor } } as unknown as App;
+  callForOthers(app, { outlook }, { call: (level) => heard.push(level) });
+  screenStands();
+  outlook.value = outlookAt(167.7);
+  await expect.poll(() => heard).toEqual(['due']);
+  outlook.value = outlookAt(167.8);
+  outlook.value = outlookAt(170);
+  await expect.poll(() => heard).toEqual(['due', 'late']);
+});
+
+test('what the first screen works with brings no floor-life tables along', () => {
+  const sources = new Map(readSources(['src/app', 'shared']).map((file) => [file.path, file]));
+  const loaded = new Set<string>();
+  const waiting = ['src/app/work.ts'];
+  for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+    const file = sources.get(next);
+    if (loaded.has(next) || file === undefined) continue;
+    loaded.add(next);
+    for (const { name, isLoaded } of importsOf(file))
+      if (isLoaded && name.startsWith('.')) waiting.push(path.posix.join(path.posix.dirname(next), name));
+  }
+  expect(loaded).toContain('src/app/outlook/other-calls.ts');
+  expect([...loaded].filter((name) => name.startsWith('shared/moisture/'))).toEqual([]);
+});
