@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startBrowser, waitReady } from './support/browser.ts';
 import { drawn, pass } from './support/clock.ts';
 import { type RunningDemo, startDemo } from './support/demo.ts';
-import { openTablet, ownEntries, steady } from './support/floor.ts';
+import { openTablet, ownEntries, scan, steady } from './support/floor.ts';
 import { look } from './support/look.ts';
 
 let demo: RunningDemo;
@@ -45,6 +45,17 @@ describe('a sound that the browser does not play yet', () => {
     await steady(page);
     await look(page, { where: 'sound locked' });
     await locked.click();
+    await locked.waitFor({ state: 'detached' });
+    await putAway();
+  });
+
+  it('is unlocked by the badge that a scanner types, though its keys are kept from the page', async () => {
+    const { page, putAway } = await openTablet(browser, demo.url, { badge: 'BADGE-3301' });
+    await page.reload();
+    await waitReady(page);
+    const locked = page.getByTestId('sound-locked');
+    await locked.waitFor();
+    await scan(page, 'BADGE-2201');
     await locked.waitFor({ state: 'detached' });
     await putAway();
   });

@@ -50,7 +50,8 @@ export function createAlarm(isOn: () => boolean): Alarm {
     if (context?.state === 'running') play(context, tones[level]);
   };
   addEventListener('pointerdown', tryUnlock, { passive: true });
-  addEventListener('keydown', tryUnlock, { passive: true });
+  // On their way down: a scanner's keys are kept from the page.
+  addEventListener('keydown', tryUnlock, { passive: true, capture: true });
   return {
     unlocked,
     call: (level) => {

@@ -169,9 +169,10 @@ class WedgeListener {
   };
 }
 
+/** Keeps a key from whatever is on the page; who listens at the window itself, as the alarm does, still hears that there was one. */
 function keep(event: Event): void {
   event.preventDefault();
-  event.stopImmediatePropagation();
+  event.stopPropagation();
 }
 
 function isElement(target: EventTarget | null | undefined): target is Element {
