@@ -148,19 +148,35 @@ export function isLaneBeside(a: string, b: string): boolean {
   );
 }
 
-/** Order of names with numbers in them, as people walk past them: `R2` before `R10`. */
-export function compareNatural(a: string, b: string): number {
-  if (a === b) return 0;
-  const piecesA = a.match(/\d+|\D+/g) ?? [];
-  const piecesB = b.match(/\d+|\D+/g) ?? [];
-  for (let i = 0; i < Math.min(piecesA.length, piecesB.length); i++) {
-    const one = piecesA[i] as string; // within both lengths
-    const two = piecesB[i] as string;
-    const byNumber = /^\d/.test(one) && /^\d/.test(two) ? Number(one) - Number(two) : 0;
-    const order = byNumber || compareText(one, two);
+/** A stretch of a name: a number with its value, or what stands between numbers (`value` null). */
+export interface NamePiece {
+  readonly text: string;
+  readonly value: number | null;
+}
+
+/** A name cut into numbers and what stands between them, for `comparePieces`: cut once where many names are put in order. */
+export function namePieces(name: string): readonly NamePiece[] {
+  return (name.match(/\d+|\D+/g) ?? []).map((text) => ({
+    text,
+    value: /^\d/.test(text) ? Number(text) : null,
+  }));
+}
+
+/** Order of two names by their pieces: numbers by value, all else as text. */
+export function comparePieces(a: readonly NamePiece[], b: readonly NamePiece[]): number {
+  for (let i = 0; i < Math.min(a.length, b.length); i++) {
+    const one = a[i] as NamePiece; // within both lengths
+    const two = b[i] as NamePiece;
+    const byNumber = one.value !== null && two.value !== null ? one.value - two.value : 0;
+    const order = byNumber || compareText(one.text, two.text);
     if (order !== 0) return order;
   }
-  return piecesA.length - piecesB.length;
+  return a.length - b.length;
+}
+
+/** Order of names with numbers in them, as people walk past them: `R2` before `R10`. */
+export function compareNatural(a: string, b: string): number {
+  return a === b ? 0 : comparePieces(namePieces(a), namePieces(b));
 }
 
 /** The one walking order: machine, bank, position, lane; numbers within names by value; places of their own last. */

@@ -3,6 +3,7 @@
 
 import { effect, type ReadonlySignal, signal } from '@preact/signals';
 import { needKey } from '../../../shared/floor/state.ts';
+import { isAtLeast } from '../../../shared/floor/vocabulary.ts';
 import { type Unanswered, unanswered } from '../../../shared/outlook/unanswered.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
@@ -22,7 +23,7 @@ export function callForUnanswered(
   function look(): void {
     const nowMs = app.clock.nowMs();
     const person = app.person.peek();
-    const leads = person !== null && person.role !== 'operator' && app.practice === null;
+    const leads = person !== null && isAtLeast(person.role, 'lead') && app.practice === null;
     const found = leads
       ? unanswered(app.store.floor(), nowMs).filter(({ line }) => line !== app.line.peek())
       : [];

@@ -4,6 +4,7 @@
 
 import { blockReasons } from '../../../../shared/floor/fits.ts';
 import { placeOf } from '../../../../shared/floor/fold-places.ts';
+import { sortByPlace } from '../../../../shared/floor/place-order.ts';
 import type { FloorState, Reel } from '../../../../shared/floor/state.ts';
 
 /** What the list is narrowed to. */
@@ -117,7 +118,7 @@ export interface PlaceHeld {
   readonly parts: number;
 }
 
-/** Every place at which something lies or that has an air of its own, by name; empty packages lie nowhere. Linear in the reels. */
+/** Every place at which something lies or that has an air of its own, in walking order; empty packages lie nowhere. Linear in the reels. */
 export function placesHeld(floor: FloorState): readonly PlaceHeld[] {
   // Most places hold a few parts: a list is looked through faster than a set is made.
   const held = new Map<string, { reels: number; parts: string[] | Set<string> }>();
@@ -132,14 +133,12 @@ export function placesHeld(floor: FloorState): readonly PlaceHeld[] {
       there.parts = withPart(there.parts, part);
     } else held.set(place, { reels: 1, parts: [part] });
   }
-  return [...held]
-    .map(([place, { reels, parts }]) => ({
-      place,
-      reels,
-      parts: Array.isArray(parts) ? parts.length : parts.size,
-      key: walkKey(place),
-    }))
-    .sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0));
+  const places = [...held].map(([place, { reels, parts }]) => ({
+    place,
+    reels,
+    parts: Array.isArray(parts) ? parts.length : parts.size,
+  }));
+  return sortByPlace(places, ({ place }) => place);
 }
 
 /** Parts of a place that are still kept as a list. */
@@ -150,16 +149,4 @@ function withPart(parts: string[] | Set<string>, part: string): string[] | Set<s
   if (parts.includes(part)) return parts;
   parts.push(part);
   return parts.length > LISTED ? new Set(parts) : parts;
-}
-
-const walkKeys = new Map<string, string>();
-
-/** A text by which places stand in walking order: numbers in them by value. */
-function walkKey(place: string): string {
-  let key = walkKeys.get(place);
-  if (key === undefined) {
-    key = place.replace(/\d+/g, (digits) => digits.padStart(12, '0'));
-    walkKeys.set(place, key);
-  }
-  return key;
 }

@@ -261,17 +261,6 @@ function changeOf(label: LogLabel, reading: LabelReading): 'otherwise' | 'anew' 
   return pairs.some(([before, now]) => before === null && now !== null) ? 'anew' : 'same';
 }
 
-/** Tries a rule on labels of the log at once. */
-export function trialOnLog(
-  rule: LabelRule,
-  others: readonly LabelRule[],
-  labels: readonly LogLabel[],
-): LogTrial {
-  const trial = beginTrial(rule, others);
-  trial.take(labels);
-  return trial.outcome();
-}
-
 /** What a reading states, by field, as texts; the fields that a rule can name. */
 export function statedFields(
   reading: LabelReading,

@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { comparePlaces } from '../../../../../shared/floor/place-order.ts';
 import { findReels, placesHeld, type ReelFilter } from '../../../../../src/app/screens/stock/found-reels.ts';
 import { beginStory, type Story } from '../../../../shared/floor/story.ts';
 
@@ -94,4 +95,11 @@ test('places stand in walking order with what lies there; an empty package lies 
     ['R2', 2, 1],
     ['R10', 1, 1],
   ]);
+});
+
+test('places stand in the same order as on every list that is walked along, long numbers too', () => {
+  const story = beginStory();
+  const places = ['R02', '1234567890123', 'R2', '999999999999', 'R10'];
+  for (const [at, place] of places.entries()) put(story, `K-${at}`, 'P-1', place);
+  expect(placesHeld(story.floor()).map(({ place }) => place)).toEqual([...places].sort(comparePlaces));
 });

@@ -2,12 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checkPayload } from '../../../../../../shared/floor/kinds.ts';
 import { parseLabel } from '../../../../../../shared/labels/label.ts';
-import { labelRulesSchema } from '../../../../../../shared/labels/rules.ts';
+import { type LabelRule, labelRulesSchema } from '../../../../../../shared/labels/rules.ts';
 import type { LabelTap } from '../../../../../../shared/labels/teach.ts';
 import {
   beginTrial,
   createGatherer,
   dropCode,
+  type LogLabel,
   moveEnd,
   nameSpan,
   rulesDocument,
@@ -17,7 +18,6 @@ import {
   tapToken,
   teach,
   tokensOf,
-  trialOnLog,
 } from '../../../../../../src/app/screens/plant/labels/model.ts';
 import { addCodes, firstTeaching } from '../../../../../../src/app/screens/plant/labels/session.ts';
 import { beginStory, counted, tellPlant, verified } from '../../../../../shared/floor/story.ts';
@@ -35,6 +35,13 @@ function teachingOf(
     taps = nameSpan(taps, { code: 0, from, to: from + text.length }, field as LabelTap['field']);
   }
   return { ...firstTeaching, codes: [code], taps, name: 'Glen labels', ...more };
+}
+
+/** What a rule does to some labels, all taken at once. */
+function tried(rule: LabelRule, others: readonly LabelRule[], labels: readonly LogLabel[]) {
+  const trial = beginTrial(rule, others);
+  trial.take(labels);
+  return trial.outcome();
 }
 
 function ruleOf(teaching: Teaching, known: Parameters<typeof teach>[1] = null) {
@@ -217,7 +224,7 @@ describe('the labels in the log', () => {
         ['ART#X7#MENGE#12#CH#0815#DC#2601', 'Y7'],
       ),
     );
-    const { shown } = trialOnLog(ruleOf(full).rule, [], labels);
+    const { shown } = tried(ruleOf(full).rule, [], labels);
     expect(shown.map(({ reading, isOtherwise }) => [reading.part, isOtherwise])).toEqual([
       ['X7', true],
       ['X9', false],
@@ -225,9 +232,9 @@ describe('the labels in the log', () => {
   });
 });
 
-describe('trialOnLog()', () => {
+describe('beginTrial()', () => {
   const { rule } = ruleOf(full);
-  const label = (codes: string): Parameters<typeof trialOnLog>[2][number] => ({
+  const label = (codes: string): LogLabel => ({
     codes: [codes],
     part: null,
     supplierPart: null,
@@ -238,7 +245,7 @@ describe('trialOnLog()', () => {
   const swapped = ruleOf(teachingOf({ lot: '22-0603-B', part: 'A-4711' }, { name: 'Swapped' })).rule;
 
   test('counts what it fits, and names no other rule where none meets it', () => {
-    const trial = trialOnLog(rule, [], labels);
+    const trial = tried(rule, [], labels);
     expect([trial.labels, trial.fits, trial.otherwise, trial.collisions]).toEqual([3, 2, 0, []]);
   });
 
@@ -249,7 +256,7 @@ describe('trialOnLog()', () => {
       lot: `B-${at}`,
     });
     const many = Array.from({ length: 700 }, (_, at) => known(at, at < 3 ? 'OTHER' : at < 10 ? null : 'X7'));
-    const trial = trialOnLog(rule, [], [...many, label('SLOT-7')]);
+    const trial = tried(rule, [], [...many, label('SLOT-7')]);
     expect(trial).toMatchObject({ labels: 701, fits: 700, anew: 7, otherwise: 3 });
     expect(trial.shown.map(({ isOtherwise }) => isOtherwise)).toEqual([
       ...Array(3).fill(true),
@@ -263,7 +270,7 @@ describe('trialOnLog()', () => {
 
   test('names a rule that fits the same labels, and how many the two read differently', () => {
     const twin = { ...rule, rule: 'Twin' };
-    expect(trialOnLog(rule, [twin, swapped], labels).collisions).toEqual([
+    expect(tried(rule, [twin, swapped], labels).collisions).toEqual([
       { rule: 'Twin', labels: 2, disagreeing: 0 },
       { rule: 'Swapped', labels: 2, disagreeing: 2 },
     ]);
@@ -272,6 +279,6 @@ describe('trialOnLog()', () => {
   test('leaves out the version that it takes the place of, and rules that fit other labels', () => {
     const older = { ...swapped, rule: rule.rule };
     const far = { ...rule, rule: 'Far', codes: [{ pieces: [{ text: 'SLOT-7' }] }] };
-    expect(trialOnLog(rule, [older, far], labels).collisions).toEqual([]);
+    expect(tried(rule, [older, far], labels).collisions).toEqual([]);
   });
 });
