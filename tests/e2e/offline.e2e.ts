@@ -93,7 +93,7 @@ describe('without a network', () => {
     await expect.poll(() => page.getByTestId('load-progress').textContent()).toBe('147 of 150 slots loaded');
     await loadAll(page);
     await expect.poll(() => page.getByTestId('load-progress').textContent()).toBe('150 of 150 slots loaded');
-    await page.getByText('Every slot has its reel.').first().waitFor();
+    await page.getByText('Every slot has its reel.').waitFor();
     for (const screen of ['line', 'change', 'stock', 'log', 'plant']) await goTo(page, screen);
     await page.getByTestId('tile-tablet').click();
     await page.getByText('Ready to work offline').last().waitFor();

@@ -17,6 +17,8 @@ const FindOver = lazyTask(() => import('./FindOver.tsx').then((module) => module
 interface FindButtonProps {
   readonly task: FindTask;
   readonly testId: string;
+  /** False where there is nothing to begin; a pass that is under way goes on. */
+  readonly isOffered?: boolean;
   readonly disabledReason?: string | null;
   /** What is begun with it. */
   readonly onOpen?: () => void;
@@ -24,22 +26,31 @@ interface FindButtonProps {
   readonly desk: DeskRun | null;
 }
 
-export function FindButton({ task, testId, disabledReason = null, onOpen, desk }: FindButtonProps) {
+export function FindButton({
+  task,
+  testId,
+  isOffered = true,
+  disabledReason = null,
+  onOpen,
+  desk,
+}: FindButtonProps) {
   const app = useApp();
   const words = say(findWords);
   const [open, setOpen] = useState<FindTask | null>(null);
   return (
     <>
-      <Button
-        testId={testId}
-        disabledReason={disabledReason}
-        onPress={() => {
-          onOpen?.();
-          setOpen(task);
-        }}
-      >
-        <Icon name="camera" /> {task.do === 'find' ? words.open : words.sweep}
-      </Button>
+      {isOffered && (
+        <Button
+          testId={testId}
+          disabledReason={disabledReason}
+          onPress={() => {
+            onOpen?.();
+            setOpen(task);
+          }}
+        >
+          <Icon name="camera" /> {task.do === 'find' ? words.open : words.sweep}
+        </Button>
+      )}
       {open !== null && (
         <FindOver
           task={open}

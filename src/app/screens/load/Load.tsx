@@ -75,7 +75,7 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
           testId="find-camera"
           task={{ do: 'find', list: listOfMissing(progress) }}
           desk={null}
-          disabledReason={progress.next === null ? words.allDone : null}
+          isOffered={progress.next !== null}
         />
         <a class="button" href={address('plant', 'setups')}>
           {words.choose}
