@@ -96,3 +96,14 @@ export function collide(one: readonly string[], other: readonly string[]): boole
   // A lane's key goes on where its position's ends.
   return one.some((a) => other.some((b) => a === b || a.startsWith(`${b}/`) || b.startsWith(`${a}/`)));
 }
+
+/** Keys of the positions of all banks that hold trays, or of all others. */
+export function positionsOfKind({ line }: LinePlaces, isOnTray: boolean): readonly string[] {
+  return line.machines.flatMap(({ banks }, m) =>
+    banks.flatMap(({ positions, holds }, b) =>
+      (holds === 'trays') === isOnTray
+        ? Array.from({ length: positions }, (_, at) => `${m}/${b}/${at + 1}`)
+        : [],
+    ),
+  );
+}

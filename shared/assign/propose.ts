@@ -7,7 +7,7 @@ import type { Line } from '../floor/state.ts';
 import { arrange, type Ground } from './arrange.ts';
 import { type AssignFailure, type Assignment, assignSlots } from './assign.ts';
 import type { SeenPart } from './look-alikes.ts';
-import { collide, type LinePlaces, linePlaces, takenKeys } from './places.ts';
+import { collide, type LinePlaces, linePlaces, positionsOfKind, takenKeys } from './places.ts';
 import type { AssignQuestion } from './problem.ts';
 
 /** A part of the board. `width`: positions that its feeder takes, whole, >= 1. `said`: the slot that a person gave it. */
@@ -50,7 +50,8 @@ export interface ProposedPart {
   readonly reason: NoSlotReason | null;
 }
 
-const keyOf = (part: string) => part.toUpperCase();
+/** A part however its letters are written. */
+export const keyOf = (part: string): string => part.toUpperCase();
 
 /** A part whose slot is known; `isFixed`: the search may not move it, since a person said it or it is no whole position of a bank. */
 interface SettledPart {
@@ -285,17 +286,6 @@ function arranged(question: ProposalQuestion, search: Search, found: Found): Rea
   for (const { part, spot } of arrange(movable, groundFor(question, search, { ...found, moved })))
     slots.set(keyOf(part), places.write(spot.machine, spot.bank, spot.position));
   return slots;
-}
-
-/** Positions of the banks that hold trays, or of all others. */
-function positionsOfKind({ line }: LinePlaces, isOnTray: boolean): readonly string[] {
-  return line.machines.flatMap(({ banks }, m) =>
-    banks.flatMap(({ positions, holds }, b) =>
-      (holds === 'trays') === isOnTray
-        ? Array.from({ length: positions }, (_, at) => `${m}/${b}/${at + 1}`)
-        : [],
-    ),
-  );
 }
 
 /** Proposes a slot for each part of a board, in the order of the parts. Deterministic; never fails: a part without a slot says why. It is a proposal for feeders, not a placement program. */

@@ -3,11 +3,12 @@
 // counts, board after board where both put in as many. Refused: the search over all alone, which knows neither trays nor look-alikes.
 
 import { assignSlots } from './assign.ts';
-import { collide, type LinePlaces, linePlaces, takenKeys } from './places.ts';
+import { collide, type LinePlaces, linePlaces, positionsOfKind, takenKeys } from './places.ts';
 import {
   freeLine,
   innerSlots,
   keepOut,
+  keyOf,
   outerSlots,
   type PlacedPart,
   type ProposalQuestion,
@@ -22,8 +23,6 @@ export type BoardParts = readonly (readonly WantedPart[])[];
 
 type Place = Omit<ProposalQuestion, 'parts'>;
 type Answer = readonly (readonly ProposedPart[])[];
-
-const keyOf = (part: string) => part.toUpperCase();
 
 function oneAfterTheOther(place: Place, boards: BoardParts): Answer {
   const before: PlacedPart[] = [];
@@ -68,9 +67,7 @@ function searchedOver(place: Place, boards: BoardParts, first: Answer): Answer |
       if (slot !== null && still.has(keyOf(part)))
         for (const key of takenKeys(places, slot, boards[board]?.[at]?.width ?? 1))
           blocked.add(positionOf(key));
-  for (const [m, { banks }] of place.line.machines.entries())
-    for (const [b, { positions, holds }] of banks.entries())
-      if (holds === 'trays') for (let at = 1; at <= positions; at++) blocked.add(`${m}/${b}/${at}`);
+  for (const key of positionsOfKind(places, true)) blocked.add(key);
   const { line, back } = freeLine(places, blocked);
   const inner = innerSlots(back, places);
   const loaded = all.flatMap(({ part, width }) => {

@@ -5,7 +5,7 @@ import { isSameLabel } from '../floor/holds.ts';
 import { slotPhase } from '../floor/progress.ts';
 import { hasOwnId } from '../floor/reel-id.ts';
 import { slotKey } from '../floor/state.ts';
-import type { VerifyAct } from '../floor/vocabulary.ts';
+import { joins, type VerifyAct } from '../floor/vocabulary.ts';
 import { type Desk, type DeskView, deskAct, type ReelInHand } from './model.ts';
 
 /**
@@ -37,7 +37,7 @@ export function readsAsRunning(reel: ReelInHand, desk: Desk, view: DeskView): bo
 
 /** True for an act that brings more to a slot on which something stands. */
 function isMore(act: VerifyAct): boolean {
-  return act === 'splice' || act === 'exchange' || act === 'refill';
+  return joins(act) || act === 'exchange';
 }
 
 /** True where a changeover is open and the slot carries what the next product does not want there. */

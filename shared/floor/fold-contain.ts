@@ -9,6 +9,7 @@ import type { EntryOf, PayloadOf } from './kinds.ts';
 import { hasOwnId } from './reel-id.ts';
 import { type FloorState, slotKey } from './state.ts';
 import { codeKey, tallyOf } from './tally.ts';
+import { joins } from './vocabulary.ts';
 
 /** When a slot was last seen to be right. */
 export interface Check {
@@ -121,7 +122,7 @@ function takeVerdict(state: FloorState, entry: EntryOf<'reel.verified'>): void {
   const key = slotKey(line, slot);
   if (verdict === 'accepted') {
     endFindings(state, entry, { line, slot });
-    if (act !== 'splice' && act !== 'refill') state.checks.set(key, checkOf(state, entry, line));
+    if (!joins(act)) state.checks.set(key, checkOf(state, entry, line));
     return;
   }
   const there = state.slots.get(key);

@@ -35,7 +35,7 @@ import {
 } from './remaining.ts';
 import { type FloorState, type Hold, type SlotState, slotKey, type Tape } from './state.ts';
 import { takeBack } from './take-back.ts';
-import type { PackageKind } from './vocabulary.ts';
+import { joins, type PackageKind } from './vocabulary.ts';
 import { wantedOn } from './wanted.ts';
 
 type Verified = PayloadOf<'reel.verified'>;
@@ -191,7 +191,7 @@ function kindPutOn(state: FloorState, { act, comesIn }: Verified, reel: string):
 
 /** Whether what comes is joined to what stands there, or takes its place. */
 function waysOf({ act }: Verified): { readonly isJoined: boolean; readonly isExchange: boolean } {
-  return { isJoined: act === 'splice' || act === 'refill', isExchange: act === 'exchange' };
+  return { isJoined: joins(act), isExchange: act === 'exchange' };
 }
 
 /** A slot on which something new stands; what lay loose in its feeder before may still be there, under it. */

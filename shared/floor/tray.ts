@@ -57,9 +57,3 @@ export function takenBefore(form: TrayForm, { tray, row, column }: Pocket): numb
 export function leftFrom(form: TrayForm, pocket: Pocket): number {
   return pocketsOf(form) - takenBefore(form, pocket);
 }
-
-/** The next pocket where so many parts are left; null where none is, or more than the trays hold. */
-export function nextPocket(form: TrayForm, left: number): Pocket | null {
-  const taken = pocketsOf(form) - Math.round(left);
-  return taken < 0 || taken >= pocketsOf(form) ? null : pocketAt(form, taken);
-}

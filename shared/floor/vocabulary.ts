@@ -15,6 +15,11 @@ export type Source = (typeof sources)[number];
 export const verifyActs = ['load', 'splice', 'sweep', 'exchange', 'refill'] as const;
 export type VerifyAct = (typeof verifyActs)[number];
 
+/** True for an act that adds what comes to what stands on the slot, which is used up as well: nothing comes off. */
+export function joins(act: VerifyAct): boolean {
+  return act === 'splice' || act === 'refill';
+}
+
 /** The answer: `held` means that a lead must decide. */
 export const verdicts = ['accepted', 'refused', 'held'] as const;
 export type Verdict = (typeof verdicts)[number];

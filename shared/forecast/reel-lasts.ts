@@ -5,7 +5,7 @@
 import { panelsToGo } from '../floor/building.ts';
 import { slotEstimate, usageOf } from '../floor/remaining.ts';
 import { type FloorState, type Run, slotKey } from '../floor/state.ts';
-import type { VerifyAct } from '../floor/vocabulary.ts';
+import { joins, type VerifyAct } from '../floor/vocabulary.ts';
 import { perPanelOf } from '../floor/wanted.ts';
 import { lineCalendar } from './line-calendar.ts';
 import { workingMoment } from './working-time.ts';
@@ -59,8 +59,7 @@ export function reelLastsSeconds(state: FloorState, coming: ReelComing, nowMs: n
   const pace = paceOf(state, line, setup);
   if (quantity === null || perPanel <= 0 || pace === null) return null;
   const there = state.slots.get(slotKey(line, slot));
-  const before =
-    (act === 'splice' || act === 'refill') && there ? (slotEstimate(state, there).parts ?? 0) : 0;
+  const before = joins(act) && there ? (slotEstimate(state, there).parts ?? 0) : 0;
   const loss = state.rules.get(line)?.loss ?? 0;
   const panels = ((before + quantity) * (1 - loss)) / perPanel;
   const workSeconds = Math.min(panels, pace.panelsLeft) * pace.panelSeconds;

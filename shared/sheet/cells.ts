@@ -64,24 +64,33 @@ export function parseTapePair(
   return pitchMm === null ? null : { widthMm: Number(match[1]), pitchMm };
 }
 
-const notTapeWords =
-  /^(?:tray|stick|tube|bulk|matrix|waffle|cut|loose|stange|tablett|schale|stangen|schüttgut|bandeja|tubo|granel|plateau|palette|barquette|vrac|réglette|tube à)/i;
-
-const kindWords: readonly (readonly [PackageKind, RegExp])[] = [
-  ['cut-tape', /^cut/i],
-  ['tray', /^(?:tray|matrix|waffle|tablett|schale|bandeja|plateau|palette|barquette)/i],
-  ['tube', /^(?:stick|tube|stange|stangen|tubo|réglette|tube à)/i],
-  ['bulk', /^(?:bulk|loose|schüttgut|granel|vrac)/i],
+/** How a text begins that says what parts come in; the first that fits counts: "Gurtabschnitt" and "bandeja" begin as words for tape do. */
+const comesInWords: readonly (readonly [PackageKind, RegExp])[] = [
+  ['cut-tape', /^(?:cut|tape cut|strip|cinta cortada|gurtabschnitt|abschnitt|bande coup[eé]e)/i],
+  ['tray', /^(?:tray|matrix|waffle|bandeja|tablett|schale|plateau|barquette|palette)/i],
+  ['tube', /^(?:tube|stick|rail|tubo|barra|stange|r[eé]glette)/i],
+  [
+    'bulk',
+    /^(?:bulk|loose|bag|(?:a )?granel|suelto|bolsa|schüttgut|schuettgut|lose|beutel|(?:en )?vrac|sachet)/i,
+  ],
+  ['tape', /^(?:tape|reel|t&r|cinta|carrete|bobina|gurt|rolle|bande|bobine)/i],
 ];
 
-/** What the parts come in, as a tape-width cell says it: "tray", "stick", "bulk"; null where it names none. */
-export function packageKindOf(text: string): PackageKind | null {
-  return kindWords.find(([, word]) => word.test(text))?.[0] ?? null;
+/** Reads how parts are supplied ("T&R", "Tray", "Stange", "a granel"); null where the text says none of the kinds. */
+export function parseComesIn(text: string): PackageKind | null {
+  const plain = text.trim();
+  return comesInWords.find(([, words]) => words.test(plain))?.[0] ?? null;
 }
 
-/** Whether a tape-width cell says that the parts do not come on tape (tray, stick, tube, bulk). */
+/** What the parts come in, as a tape-width cell says it in place of a width: "tray", "stick", "bulk"; null where it names none but tape. */
+export function packageKindOf(text: string): Exclude<PackageKind, 'tape'> | null {
+  const kind = parseComesIn(text);
+  return kind === 'tape' ? null : kind;
+}
+
+/** Whether a tape-width cell says that the parts do not come on tape from a reel (tray, stick, tube, bulk, cut tape). */
 export function isNotTape(text: string): boolean {
-  return notTapeWords.test(text);
+  return packageKindOf(text) !== null;
 }
 
 /**

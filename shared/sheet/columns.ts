@@ -1,7 +1,7 @@
-// What is wrong with the header of a setup sheet: columns missing, unused, doubled, or named by hand and not there?
+// What is wrong with the header of a setup sheet or a list: columns missing, unused, doubled, or named by hand and not there?
 
 import { type SheetField, sheetFieldNames } from './fields.ts';
-import { type ColumnGuess, reduceHeader } from './headers.ts';
+import { type ColumnGuess, reduceHeader, type SheetColumn } from './headers.ts';
 import type { ProblemSink } from './problems.ts';
 
 const mostHeadersShown = 30;
@@ -35,17 +35,31 @@ export function checkColumns(
     const given = field === 'perPanel' && (options.supplied || fields.has('designators'));
     if (!given && !fields.has(field)) report('columnAbsent', field);
   }
-  const rivalByIndex = new Map(guess.rivals.map(({ index, field }) => [index, field]));
-  for (const { index, header, field } of guess.columns) {
-    const rival = rivalByIndex.get(index);
-    const place = { row, column: header };
+  for (const column of guess.columns) {
+    const { header, field } = column;
     if (field === 'perPanel' && boardWords.test(reduceHeader(header))) {
-      sink.add('usagePerBoard', place, { found: header });
+      sink.add('usagePerBoard', { row, column: header }, { found: header });
     }
-    if (header === '' || field !== null) continue;
-    if (rival !== undefined) {
-      const used = guess.columns.find((column) => column.field === rival)?.header ?? '';
-      sink.add('columnTwice', place, { found: header, field: sheetFieldNames[rival], used });
-    } else sink.add('columnUnknown', place, { found: header });
+    reportUnused(column, { guess, names: sheetFieldNames, sink });
+  }
+}
+
+/** Reports a column under a header that is not used: it names no field, or one that another column was taken for. */
+export function reportUnused<F extends string>(
+  { index, header, field }: SheetColumn<F>,
+  of: {
+    readonly guess: ColumnGuess<F>;
+    readonly names: Readonly<Record<F, string>>;
+    readonly sink: ProblemSink;
+  },
+): void {
+  if (header === '' || field !== null) return;
+  const { guess, names, sink } = of;
+  const place = { row: guess.headerRow, column: header };
+  const rival = guess.rivals.find((each) => each.index === index)?.field;
+  if (rival === undefined) sink.add('columnUnknown', place, { found: header });
+  else {
+    const used = guess.columns.find((column) => column.field === rival)?.header ?? '';
+    sink.add('columnTwice', place, { found: header, field: names[rival], used });
   }
 }

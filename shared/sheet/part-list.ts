@@ -5,10 +5,10 @@
 import type * as z from 'zod/mini';
 import { type listedPartSchema, mostMakers } from '../floor/kinds-parts.ts';
 import { mostShort } from '../floor/payload-fields.ts';
-import type { PackageFamily } from '../floor/vocabulary.ts';
-import { type PackageKind, packageKinds } from '../floor/vocabulary.ts';
+import type { PackageFamily, PackageKind } from '../floor/vocabulary.ts';
 import {
-  isNotTape,
+  packageKindOf,
+  parseComesIn,
   parseCount,
   parseLengthMm,
   parseList,
@@ -44,25 +44,6 @@ export interface PartListReading {
 const partTable: TableKindOf<PartField> = { words: partHeaderWords, names: partFieldNames, needed: ['part'] };
 
 const longestPart = 64;
-
-const comesInWords: Readonly<Record<PackageKind, RegExp>> = {
-  'cut-tape':
-    /^(?:cut|cut tape|tape cut|strip|strips|cinta cortada|gurtabschnitt|abschnitt|bande coupee|bande coupée)/i,
-  tape: /^(?:tape|reel|t&r|tape and reel|tape & reel|cinta|carrete|bobina|gurt|rolle|bande|bobine)/i,
-  tray: /^(?:tray|matrix|waffle|bandeja|tablett|schale|plateau|barquette|palette)/i,
-  tube: /^(?:tube|stick|rail|tubo|barra|stange|réglette|reglette)/i,
-  bulk: /^(?:bulk|loose|bag|granel|suelto|bolsa|schüttgut|schuettgut|lose|beutel|vrac|sachet)/i,
-};
-
-/** Reads how parts are supplied ("T&R", "Tray", "Stange", "a granel"); null where the text says none of the kinds. */
-export function parseComesIn(text: string): PackageKind | null {
-  const plain = text.trim();
-  return (
-    packageKinds.find((kind) => kind === 'cut-tape' && comesInWords[kind].test(plain)) ??
-    packageKinds.find((kind) => comesInWords[kind].test(plain)) ??
-    null
-  );
-}
 
 /** Reads an age in months ("24", "24 months", "2 years", "2 Jahre"); null otherwise. */
 export function parseMonths(text: string): number | null {
@@ -200,7 +181,7 @@ function tapeOf(
   report: (code: SheetProblemCode, field: PartField, facts?: Record<string, string>) => void,
 ): TapeFacts {
   const width = line.text('tapeWidth');
-  const other = width !== '' && isNotTape(width) ? parseComesIn(width) : null;
+  const other = packageKindOf(width);
   if (other !== null) return { widthMm: null, pitchMm: null, comesIn: other };
   const pair = width === '' ? null : parseTapePair(width);
   const read = width === '' || width === '-' ? null : (pair?.widthMm ?? readLength(width));

@@ -2,7 +2,7 @@
 // Method: the header and its columns are guessed by the words of the list as for setup sheets, a person's choice first; each row below is handed
 // on by its fields. What a row says is its reader's question. Refused: a reader of its own for each list, with columns asked in another way.
 
-import { sayHeaders } from './columns.ts';
+import { reportUnused, sayHeaders } from './columns.ts';
 import { isCommentLine } from './comment.ts';
 import type { HeaderWords } from './fields.ts';
 import {
@@ -50,7 +50,6 @@ export interface Table<F extends string> {
   /** None where a needed column is missing. */
   readonly lines: readonly TableLine<F>[];
   readonly sink: ProblemSink;
-  readonly has: (field: F) => boolean;
 }
 
 /** Lays a list out. Problems of header and length of rows are in the sink already. Never throws. Linear in the rows. */
@@ -71,28 +70,10 @@ export function layOut<F extends string>(
     sink.add('columnNotFound', { row }, { wanted: header, field: kind.names[field], headers });
   const missing = kind.needed.filter((field) => !indexes.has(field));
   for (const field of missing) sink.add('columnMissing', { row }, { wanted: kind.names[field], headers });
-  reportUnused(guess, kind, sink);
+  for (const column of guess.columns) reportUnused(column, { guess, names: kind.names, sink });
   const lines = missing.length > 0 ? [] : linesOf(rows, { row, columns: guess.columns, indexes, sink });
   if (missing.length === 0 && lines.length === 0) sink.add('noRows', { row });
-  return { headerRow: row, columns: guess.columns, lines, sink, has: (field) => indexes.has(field) };
-}
-
-function reportUnused<F extends string>(
-  guess: ReturnType<typeof guessColumns<F>>,
-  kind: TableKindOf<F>,
-  sink: ProblemSink,
-): void {
-  const rivals = new Map(guess.rivals.map(({ index, field }) => [index, field]));
-  for (const { index, header, field } of guess.columns) {
-    if (header === '' || field !== null) continue;
-    const place = { row: guess.headerRow, column: header };
-    const rival = rivals.get(index);
-    if (rival === undefined) sink.add('columnUnknown', place, { found: header });
-    else {
-      const used = guess.columns.find((column) => column.field === rival)?.header ?? '';
-      sink.add('columnTwice', place, { found: header, field: kind.names[rival], used });
-    }
-  }
+  return { headerRow: row, columns: guess.columns, lines, sink };
 }
 
 interface Laid<F extends string> {

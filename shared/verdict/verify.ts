@@ -11,7 +11,7 @@ import { isOnLinePlace } from '../floor/place.ts';
 import { plantDay } from '../floor/plant-day.ts';
 import { hasOwnId, ownIdOf } from '../floor/reel-id.ts';
 import { type CartPlace, type FloorState, type Reel, slotKey } from '../floor/state.ts';
-import type { Verdict, VerifyAct } from '../floor/vocabulary.ts';
+import { joins, type Verdict, type VerifyAct } from '../floor/vocabulary.ts';
 import { wantedOn } from '../floor/wanted.ts';
 import { type Reason, verdictOf } from './reasons.ts';
 
@@ -100,7 +100,7 @@ function slotReasons(state: FloorState, question: VerifyQuestion, wanted: SetupS
 
 function feederReasons(state: FloorState, question: VerifyQuestion, wanted: SetupSlot): Reason[] {
   const { feeder, line, slot, act } = question;
-  if (feeder === null || act === 'splice' || act === 'refill') return [];
+  if (feeder === null || joins(act)) return [];
   const reasons: Reason[] = [];
   const known = state.feeders.get(feeder);
   const aside = state.setAside.get(feeder);
@@ -213,7 +213,7 @@ function reelReasons(state: FloorState, question: VerifyQuestion, part: string |
       reasons.push({ code: 'quantity-corrected', label: labelQuantity, quantity });
     if (act === 'splice' && reel.isSecond) reasons.push({ code: 'same-label', slot });
     const last = there?.tapes.at(-1);
-    if ((act === 'splice' || act === 'refill') && last?.lot && reel.lot && last.lot !== reel.lot) {
+    if (joins(act) && last?.lot && reel.lot && last.lot !== reel.lot) {
       reasons.push({ code: 'mixed-lots', from: last.lot, to: reel.lot });
     }
   }

@@ -41,9 +41,18 @@ it('a tray is counted by a tap on its next pocket, and the next one is an exchan
     const picture = page.getByTestId('tray-picture').locator('svg');
     const box = await picture.boundingBox();
     if (!box) throw new TypeError('The tray must be drawn');
+    const left = () => page.getByTestId('pack-next').textContent();
+    // A key takes one pocket more, from the last of a tray into the tray below.
+    await picture.click({ position: { x: (box.width * 9.5) / 10, y: (box.height * 3.5) / 4 } });
+    await expect.poll(left).toContain('41 parts left of 80');
+    await page.getByTestId('tray-picture').focus();
+    await page.keyboard.press('Enter');
+    await expect.poll(left).toContain('40 parts left of 80');
+    await page.getByTestId('pack-open').selectOption('1');
+    await expect.poll(left).toContain('80 parts left of 80');
     // The third pocket of the second row: 12 are taken before it.
     await picture.click({ position: { x: (box.width * 2.5) / 10, y: (box.height * 1.5) / 4 } });
-    await expect.poll(() => page.getByTestId('pack-next').textContent()).toContain('68 parts left of 80');
+    await expect.poll(left).toContain('68 parts left of 80');
     await page.getByTestId('pack-save').click();
     await page.getByTestId('notice').waitFor();
     const [counted] = await ownEntries(page, 'reel.counted');

@@ -2,6 +2,7 @@
 // Method: counted down from the last true count to the newest splice, cut to the window in which a splice can be made (a normal
 // law truncated on both sides), counted down again since. Counting down alone was refused: its error grows with every reel.
 
+import { holdsLoose, kindOnSlot, moreBy } from '../packs.ts';
 import type { FloorState, SlotState } from '../state.ts';
 import { countedDown, truncated } from './law.ts';
 import { assumedLoss, lossOn } from './learnt.ts';
@@ -52,9 +53,8 @@ export function spliceCostFor(
 }
 
 function spliceCostOn(state: FloorState, { line, slot, feeder, tapes }: SlotState): SpliceCost {
-  const kind = tapes.at(-1)?.comesIn;
   // Nothing hangs on a joint where there is none.
-  if (kind !== undefined && kind !== 'cut-tape') return { parts: 0, sd: 0, from: 'entered' };
+  if (moreBy(kindOnSlot({ tapes })) !== 'splice') return { parts: 0, sd: 0, from: 'entered' };
   return spliceCostFor(state, { line, slot, feeder, part: tapes.at(-1)?.part ?? '' });
 }
 
@@ -141,7 +141,7 @@ function plainEstimate(
         );
   let behind = 0;
   let runningIndex = tapes.length - 1;
-  const isLoose = tapes.some(({ comesIn }) => comesIn === 'bulk');
+  const isLoose = holdsLoose(slot);
   // From the newest tape back: the running one is the first whose followers hold less than what is left.
   while (
     !isLoose &&

@@ -204,7 +204,7 @@ function Pockets({ form, tray, reel, set }: FieldsProps & { readonly tray: TrayF
       ) : (
         <>
           <p>{words.tapPocket}</p>
-          <TrayPicture form={tray} tray={shown.tray} taken={taken} onTap={(next) => set({ ...form, next })} />
+          <TrayPicture form={tray} taken={taken} onTap={(next) => set({ ...form, next })} />
         </>
       )}
       {form.next !== null && (

@@ -1,6 +1,6 @@
 // A tray from above, pocket by pocket: what was taken is empty, what is left is full, and a tap says which is the next.
 
-import { type Pocket, type TrayForm, takenBefore } from '../../../shared/floor/tray.ts';
+import { type Pocket, pocketAt, pocketsOf, type TrayForm, takenBefore } from '../../../shared/floor/tray.ts';
 import { packWords } from '../words/packs.ts';
 import { formatCount, say } from '../words/words.ts';
 
@@ -11,16 +11,16 @@ export const MOST_POCKETS = 600;
 
 interface TrayPictureProps {
   readonly form: TrayForm;
-  /** Which tray of the stack is drawn, from 1. */
-  readonly tray: number;
-  /** Pockets of the whole stack taken so far. */
+  /** Pockets of the whole stack taken so far, fewer than it has: the tray with the next one is drawn. */
   readonly taken: number;
   readonly onTap: (pocket: Pocket) => void;
 }
 
-export function TrayPicture({ form, tray, taken, onTap }: TrayPictureProps) {
+export function TrayPicture({ form, taken, onTap }: TrayPictureProps) {
   const words = say(packWords);
   const { rows, columns, first } = form;
+  const next = pocketAt(form, taken);
+  const { tray } = next;
   const places = Array.from({ length: rows * columns }, (_, at) => ({
     tray,
     row: Math.floor(at / columns) + 1,
@@ -34,21 +34,18 @@ export function TrayPicture({ form, tray, taken, onTap }: TrayPictureProps) {
       column: within((event.clientX - box.left) / box.width, columns),
     });
   };
-  const next = places.find((pocket) => takenBefore(form, pocket) === taken);
-  const label =
-    next === undefined ? words.tapPocket : words.pocketName(formatCount(next.row), formatCount(next.column));
   return (
     <button
       type="button"
       class="tray-picture"
       data-testid="tray-picture"
-      aria-label={label}
+      aria-label={words.pocketName(formatCount(next.row), formatCount(next.column))}
       data-first={first}
       onClick={(event) => {
         const area = event.currentTarget.querySelector('svg');
         // A key press has no point: it takes the pocket after the one that is next.
         if (area && event.detail > 0) pocketAtPoint(event, area.getBoundingClientRect());
-        else if (next) onTap(after(form, next));
+        else onTap(pocketAt(form, Math.min(taken + 1, pocketsOf(form) - 1)));
       }}
     >
       <svg viewBox={`0 0 ${columns * CELL} ${rows * CELL}`} aria-hidden="true">
@@ -75,15 +72,4 @@ function Pin1(props: { readonly corner: TrayForm['pin1']; readonly x: number; re
   if (corner === null) return null;
   const [right, down] = [corner.endsWith('right'), corner.startsWith('bottom')];
   return <circle cx={x + (right ? 7 : 3)} cy={y + (down ? 7 : 3)} r="1" />;
-}
-
-/** The pocket that follows in the order of picking; the last one stays. */
-function after(form: TrayForm, pocket: Pocket): Pocket {
-  const places = Array.from({ length: form.rows * form.columns }, (_, at) => ({
-    tray: pocket.tray,
-    row: Math.floor(at / form.columns) + 1,
-    column: (at % form.columns) + 1,
-  }));
-  const wanted = takenBefore(form, pocket) + 1;
-  return places.find((each) => takenBefore(form, each) === wanted) ?? pocket;
 }

@@ -3,7 +3,7 @@
 
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import type { Pack } from '../../../shared/floor/state.ts';
-import { type Pocket, pocketsOf, type TrayForm, takenBefore } from '../../../shared/floor/tray.ts';
+import { leftFrom, type Pocket, type TrayForm } from '../../../shared/floor/tray.ts';
 import type { Corner, PackageKind } from '../../../shared/floor/vocabulary.ts';
 
 /** The form as typed. */
@@ -69,7 +69,7 @@ export function readPack(form: PackForm): PackRead | { readonly wrong: 'figures'
     if (tray === null) return { wrong: 'figures' };
     return {
       pack: { comesIn: kind, tray },
-      left: next === null ? null : pocketsOf(tray) - takenBefore(tray, next),
+      left: next === null ? null : leftFrom(tray, next),
     };
   }
   if (kind === 'tube') {

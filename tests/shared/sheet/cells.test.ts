@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import {
   isNotTape,
+  packageKindOf,
   parseBank,
+  parseComesIn,
   parseCount,
   parseFlag,
   parseLengthMm,
@@ -219,5 +221,24 @@ describe('other cells', () => {
 
   it.each(['tray', 'Stick', 'Stange', 'bandeja', 'plateau'])('isNotTape() knows %j', (text) => {
     expect(isNotTape(text)).toBe(true);
+  });
+
+  // Common words of the trade, from memory: a width's cell is read as a list's own column is.
+  it.each([
+    ['Beutel', 'bulk'],
+    ['a granel', 'bulk'],
+    ['barra', 'tube'],
+    ['Gurtabschnitt', 'cut-tape'],
+    ['bande coupée', 'cut-tape'],
+    ['matrix', 'tray'],
+    ['vrac', 'bulk'],
+  ])('%j in place of a width is %s in every list', (text, kind) => {
+    expect(packageKindOf(text)).toBe(kind);
+    expect(parseComesIn(text)).toBe(kind);
+  });
+
+  it.each(['Gurt', 'reel', '8 mm', ''])('%j names nothing but tape', (text) => {
+    expect(packageKindOf(text)).toBe(null);
+    expect(isNotTape(text)).toBe(false);
   });
 });

@@ -3,7 +3,8 @@
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod/mini';
 import { listedPartSchema } from '../../../shared/floor/kinds-parts.ts';
-import { parseComesIn, parseMonths, readPartList } from '../../../shared/sheet/part-list.ts';
+import { parseComesIn } from '../../../shared/sheet/cells.ts';
+import { parseMonths, readPartList } from '../../../shared/sheet/part-list.ts';
 import { textToRows } from '../../../shared/sheet/text.ts';
 
 const read = (text: string) => readPartList(textToRows(text).rows);
@@ -186,9 +187,14 @@ test.each([
   ['Cut tape', 'cut-tape'],
   ['T&R', 'tape'],
   ['Stange', 'tube'],
-  ['a granel', null],
+  ['a granel', 'bulk'],
+  ['en vrac', 'bulk'],
+  ['Tape and reel', 'tape'],
+  ['tape, cut', 'tape'],
   ['granel', 'bulk'],
   ['Plateau', 'tray'],
+  ['Bandeja', 'tray'],
+  ['bande', 'tape'],
   ['box', null],
 ])('packing %s is %s', (text, kind) => expect(parseComesIn(text)).toBe(kind));
 
