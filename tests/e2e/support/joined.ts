@@ -8,8 +8,9 @@ import { giveClock } from './clock.ts';
 /** The chip that tells how the tablet stands to its own copy and to the server. */
 export const chip = (page: Page) => page.getByTestId('offline');
 
-/** Waits until sync is in this phase. */
+/** Waits until sync is in this phase, once a key has unlocked the sound of the page: till then it tells that in the same place. */
 export async function untilSync(page: Page, phase: string): Promise<void> {
+  await page.keyboard.press('Shift');
   await expect.poll(() => chip(page).getAttribute('data-sync'), { timeout: 60_000 }).toBe(phase);
 }
 

@@ -137,6 +137,9 @@ async function* feeders(here: Here): AsyncGenerator<string> {
   await scan(page, reelLabel({ P: '10-0402-000', Q: '4000', '3S': 'R-981006' }));
   await page.getByTestId('ready-told').waitFor();
   yield 'second feeder, the wrong reel';
+  await scan(page, 'P12-0603-224');
+  await page.getByTestId('ready-enough').waitFor();
+  yield 'second feeder, half a label';
   await scan(page, label('R-981007'));
   await page.getByTestId(`ready-${second}`).waitFor();
   yield 'second feeder, ready';
