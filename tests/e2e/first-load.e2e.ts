@@ -9,7 +9,7 @@ import { askedByStart, languagePacks, sizeOf, startGraph } from './support/first
 const START_KB = 85;
 /**
  * Those, what folds the log, and the first screen with what works behind it: kB, gzipped. So that weight is not only moved there. English is 11 below
- * it, as its words come by area. Four of them are the hash by which badges are known from the first scan on, which the writer of entries took along later before.
+ * it, as its words come by area. Verdicts, what knows badges, dialogs of the run, floor life, walks and calls for others come once it stands.
  */
 const FIRST_SCREEN_KB = 181;
 
