@@ -81,7 +81,8 @@ export default defineConfig({
     outDir: process.env['REELWARD_APP_OUT'] ?? '../../dist/app',
     emptyOutDir: true,
     target: 'es2022',
-    modulePreload: { polyfill: false },
+    // Parts are few and large, and lie in the offline copy from the first visit on: a link in the page for each only makes starts longer.
+    modulePreload: false,
     rolldownOptions: { output: { codeSplitting: { groups } } },
   },
   worker: { format: 'es' },

@@ -17,6 +17,7 @@ import { datedDrafts, floorLifeOf, lifeJudgedDrafts, openedDrafts } from './floo
 import { type Desk, type DeskView, deskAct, type ReelInHand } from './model.ts';
 import { continuesLabel } from './pieces.ts';
 
+export { personByBadge } from '../floor/badge.ts';
 export { offerToStep } from './step-offer.ts';
 export {
   answerCameBefore,

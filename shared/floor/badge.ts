@@ -38,6 +38,11 @@ export function thoseWithBadge<P extends KnownBadge>(people: Iterable<P>, text: 
   });
 }
 
+/** The person whose badge carries this text, null where nobody's does. */
+export function personByBadge<P extends KnownBadge>(people: ReadonlyMap<string, P>, text: string): P | null {
+  return thoseWithBadge(people.values(), text)[0] ?? null;
+}
+
 /** A plant's key to mark badges with: its name, and the key; `isNew`: it has to be told in the log first. */
 export interface BadgeKey {
   readonly key: string;

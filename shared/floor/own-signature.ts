@@ -1,17 +1,7 @@
-// Which entries a tablet signs by themselves, whatever signed head comes after them in its chain.
-
-import type { Entry } from '../log/entry.ts';
-import { secretsOf } from './secrets.ts';
+// Which entries say something by the tablet's key, and are signed by themselves. Apart from what a head cannot vouch for, since every
+// writer of entries asks this and the page's start carries no more than that.
 
 /** True for a kind whose entries say something by the tablet's key: a ticket counts for the key that it names, and for no other. */
 export function isSignedItself(kind: string): boolean {
   return kind === 'ticket.taken';
-}
-
-/**
- * True for an entry that a head after it cannot vouch for everywhere: it speaks by itself, or the next one's text is left out of exports,
- * where nothing then shows that the next one goes on from it. `next`: null for the last.
- */
-export function needsOwnSignature(entry: Entry, next: Entry | null): boolean {
-  return isSignedItself(entry.kind) || (next !== null && secretsOf(next).length > 0);
 }

@@ -1,7 +1,6 @@
 // Who belongs to the plant, as the log says; also used by the server, which needs nothing else of the floor.
 
 import type { Entry } from '../log/entry.ts';
-import { thoseWithBadge } from './badge.ts';
 import type { EntryOf, FloorEntry } from './kinds.ts';
 import { addsPeople, isLastAdder } from './may.ts';
 import type { FloorState, Person } from './state.ts';
@@ -73,9 +72,4 @@ export function takeName(names: Map<string, string>, { kind, payload }: Entry): 
   const { person, name } = payload;
   if (kind === 'person.added' && typeof person === 'string' && typeof name === 'string')
     names.set(person, name);
-}
-
-/** The person whose badge carries this text, null where nobody's does. */
-export function personByBadge(people: ReadonlyMap<string, Person>, badge: string): Person | null {
-  return thoseWithBadge(people.values(), badge)[0] ?? null;
 }

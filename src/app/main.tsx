@@ -45,6 +45,9 @@ async function start(): Promise<void> {
     tabletName: navigator.platform || 'tablet',
     ...(isDemo() ? { name: demoStoreName } : {}),
   });
+  // A play has a time of its own. Read beside what follows.
+  const followed = clock === tabletClock ? followEntries(tabletClock, store) : Promise.resolve();
+  followed.catch(() => undefined); // thrown below
   const kept = await readPreferences(store.cache);
   const real = createApp({
     store,
@@ -61,8 +64,7 @@ async function start(): Promise<void> {
   await speak({ language: wishedLanguage(real), pseudo: kept.pseudo }, document.documentElement);
   if (isDemo()) await (await withWords(import('./demo/demo.ts'))).loadDemo(real, demo);
   const app = await inHand(real);
-  // A play has a time of its own.
-  if (clock === tabletClock) await followEntries(tabletClock, store);
+  await followed;
   const fault = faultOf([store, app.store]);
   followAddress();
   followTouches();

@@ -6,7 +6,6 @@ import type { App } from './app.ts';
 import { silenceFirst } from './counting.ts';
 import { machineAt } from './panels-at.ts';
 import { takeSkipped } from './skipped.ts';
-import { heldWords } from './words/held.ts';
 import { lineWords } from './words/line.ts';
 import { say } from './words/words.ts';
 
@@ -35,7 +34,7 @@ export function takePanel(
     return 'before';
   }
   if ([...floor.contained.values()].some((each) => each.held.get(serial) === null))
-    app.notice.value = { tone: 'care', text: say(heldWords).isHeld(serial) };
+    app.notice.value = { tone: 'care', text: say(lineWords).isHeld(serial) };
   const now = floor.runs.get(run);
   const counted = { run, line, add: 1, panels: (now?.done ?? 0) + 1, serial, via: scan.via };
   const skipped = takeSkipped(app, now, 'scan');

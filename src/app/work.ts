@@ -13,8 +13,6 @@ import { isQuiet } from './device/quiet.ts';
 import { createSpeaker, type Speaker } from './device/speech.ts';
 import { type Awake, keepAwake } from './device/wake.ts';
 import { callForBlocked } from './outlook/blocked-call.ts';
-import { callForOthers } from './outlook/other-calls.ts';
-import { callForUnanswered } from './outlook/unanswered-call.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
 import { startPresence } from './person/left-alone.ts';
 import { signIn } from './person/sign-in.ts';
@@ -23,6 +21,9 @@ import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
 import { attachWedge } from './scan/wedge-dom.ts';
 import { takePanel } from './take-panel.ts';
 import { withWords } from './words/fetch.ts';
+
+/** A part that was out of reach is asked for again after this long. */
+const ASK_AGAIN_MS = 15_000;
 
 /** The working parts of the page. */
 export interface Work {
@@ -96,14 +97,35 @@ export function startWork(app: App): Work {
       .catch(() => undefined); // asked again by the first scan
   });
   const watch = startWatch(app, alarm);
-  callForOthers(app, watch, alarm);
+  const unanswered = signal<readonly Unanswered[]>([]);
+  callOnceItStands(app, { watch, alarm, unanswered });
   // Whoever works here, a line that runs, and screens that hang where people look up to them.
   const awake = keepAwake(() => {
     const { wall, exit } = app.preferences.value;
     const isWatched = wall || exit || place.value.screen === 'wall';
     return isWatched || app.person.value !== null || watch.outlook.value !== null;
   });
-  return { desk, alarm, offline, watch, speaker, awake, unanswered: callForUnanswered(app, alarm) };
+  return { desk, alarm, offline, watch, speaker, awake, unanswered };
+}
+
+/** What is heard beside this line's run-outs and blocked reels: nobody is late for it by the moment in which it is fetched. */
+function callOnceItStands(
+  app: App,
+  to: {
+    readonly watch: Watch;
+    readonly alarm: Alarm;
+    readonly unanswered: Signal<readonly Unanswered[]>;
+  },
+): void {
+  later(() => {
+    Promise.all([import('./outlook/other-calls.ts'), import('./outlook/unanswered-call.ts')]).then(
+      ([{ callForOthers }, { callForUnanswered }]) => {
+        callForOthers(app, to.watch, to.alarm);
+        callForUnanswered(app, to.alarm, to.unanswered);
+      },
+      () => setTimeout(() => callOnceItStands(app, to), ASK_AGAIN_MS), // out of reach
+    );
+  });
 }
 
 /** Whoever takes the tablet hears what its warnings sound like, or sees that they cannot be heard. */

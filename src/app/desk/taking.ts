@@ -2,7 +2,6 @@
 
 import { type Desk, type DeskView, emptyDesk } from '../../../shared/desk/model.ts';
 import { mayDo } from '../../../shared/floor/may.ts';
-import { personByBadge } from '../../../shared/floor/people.ts';
 import type { Scan } from '../../../shared/labels/scan.ts';
 import { type DeskState, goOn, type Judgement, type ShownVerdict, viewOf } from './state.ts';
 import { type JudgedReel, judgedNow, keepVerdict, withWarning } from './verdict.ts';
@@ -56,12 +55,12 @@ async function keep(
 export function takeAtDesk(state: DeskState, scan: Scan): boolean {
   const { desk, shown, judgement, waiting } = state;
   const seen = viewOf(state);
-  if (!seen) return takeBadge(state, scan);
-  if (state.busy.value || judgement === null) {
+  if (judgement === null || (seen && state.busy.value)) {
     waiting.push(scan);
     if (judgement === null) getReady(state).catch(() => undefined); // offline and not kept: the next scan asks again
     return true;
   }
+  if (!seen) return takeBadge(state, judgement, scan);
   if (giveToStep(state, { seen, scan, offer: judgement.offerToStep })) return true;
   // A new scan answers a shown verdict: nobody should have to tap between two reels.
   if (shown.value?.act === 'splice') {
@@ -77,7 +76,7 @@ export function takeAtDesk(state: DeskState, scan: Scan): boolean {
 }
 
 /** Before there is a line, badges are all that can be scanned: the first engineer signs in to bring a setup in. */
-function takeBadge({ app, others }: DeskState, scan: Scan): boolean {
+function takeBadge({ app, others }: DeskState, { personByBadge }: Judgement, scan: Scan): boolean {
   for (const code of scan.codes) {
     const person = personByBadge(app.store.floor().people, code.text.trim());
     if (!person) continue;

@@ -2,8 +2,8 @@
 // Used for signing in and for what takes a lead.
 
 import { useLayoutEffect, useState } from 'preact/hooks';
+import { personByBadge } from '../../../shared/floor/badge.ts';
 import { passkeysOf } from '../../../shared/floor/passkeys-of.ts';
-import { personByBadge } from '../../../shared/floor/people.ts';
 import { hasPin, type Person } from '../../../shared/floor/state.ts';
 import { isAtLeast, type Role } from '../../../shared/floor/vocabulary.ts';
 import { useApp, useFloor } from '../app.ts';

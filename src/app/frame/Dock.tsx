@@ -1,19 +1,23 @@
 // The dock never moves: whatever is scanned lands here, and the wells show what the task still wants.
 
+import type { VNode } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { type Desk, deskAct, deskWells, suggestedSlots, type Well } from '../../../shared/desk/model.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
+import { later } from '../device/later.ts';
 import { goTo, place } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { dockWords } from '../words/dock.ts';
 import { feedWords } from '../words/feeds.ts';
-import { refusalWords } from '../words/refusal.ts';
 import { shellWords } from '../words/shell.ts';
-import { verdictWords } from '../words/verdict.ts';
 import { formatTime, say } from '../words/words.ts';
 import { nextPiece, reelName } from './label-so-far.ts';
+import { lazy } from './lazy.tsx';
+
+// It says words of the verdict, which the first screen does not need.
+const LeadWanted = lazy(() => import('./LeadWanted.tsx').then((module) => module.LeadWanted));
 
 interface DockProps {
   readonly desk: DeskRun;
@@ -46,15 +50,15 @@ function slotHint(homes: readonly string[]): string {
 const besideWells: ReadonlySet<string> = new Set(['sign-in', 'came-back', 'lead-wanted']);
 
 /** What was told that is no verdict, as a sentence; null where there is nothing. */
-function toldText(desk: Desk, zone: string): string | null {
+function toldText(desk: Desk, zone: string): VNode | string | null {
   const words = say(dockWords);
   switch (desk.told?.tell) {
     case 'sign-in':
       return say(shellWords).signInFirst;
     case 'lead-wanted':
-      return `? ${say(verdictWords).reasons[desk.told.reason.code].title}. ${say(refusalWords).leadWanted}`;
+      return <LeadWanted reason={desk.told.reason} />;
     case 'came-back':
-      return say(refusalWords).cameBack(formatTime(desk.told.atMs, zone));
+      return words.cameBack(formatTime(desk.told.atMs, zone));
     case 'unknown-slot':
       return words.unknownSlot(desk.told.slot);
     case 'unknown-code':
@@ -118,6 +122,7 @@ function useWayBack(isCameraOpen: boolean) {
 
 export function Dock({ desk, isCameraOpen, onCamera, onType }: DockProps) {
   const section = useWayBack(isCameraOpen);
+  useEffect(() => later(LeadWanted.preload), []);
   const app = useApp();
   const floor = useFloor();
   const words = say(dockWords);
@@ -168,7 +173,7 @@ export function Dock({ desk, isCameraOpen, onCamera, onType }: DockProps) {
               </small>
               <b translate={false}>
                 {text ??
-                  (refused && !filled && well !== 'reel' ? say(refusalWords).notNow : null) ??
+                  (refused && !filled && well !== 'reel' ? words.notNow : null) ??
                   (well === 'slot' && (state.reel ?? state.partial) ? slotHint(homes) : words.wants[name])}
               </b>
             </div>
@@ -207,7 +212,7 @@ export function Dock({ desk, isCameraOpen, onCamera, onType }: DockProps) {
       )}
       {state.told?.tell === 'came-back' && (
         <Button large tone="act" onPress={desk.goOnWith} testId="dock-go-on">
-          {say(refusalWords).goOnWith}
+          {words.goOnWith}
         </Button>
       )}
       {!idle || told !== null ? (

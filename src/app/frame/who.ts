@@ -1,7 +1,7 @@
 // Who stands here? The badge or name and PIN go to the server where it answers; else this tablet checks by itself for a while.
 // What it remembers of people it has seen lies in the cache: lost with it, and then the server must answer.
 
-import { personByBadge } from '../../../shared/floor/people.ts';
+import { personByBadge } from '../../../shared/floor/badge.ts';
 import type { Result } from '../../../shared/kit/result.ts';
 import type { App } from '../app.ts';
 import { deviceClock } from '../device/clock.ts';

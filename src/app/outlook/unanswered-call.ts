@@ -1,7 +1,7 @@
 // Tells a lead's tablet of warnings on other lines that nobody answers: seen above every screen, and heard. The tablet's own line has its
 // own band and chip, which call from the first moment.
 
-import { effect, type ReadonlySignal, signal } from '@preact/signals';
+import { effect, type Signal } from '@preact/signals';
 import { needKey } from '../../../shared/floor/state.ts';
 import { isAtLeast } from '../../../shared/floor/vocabulary.ts';
 import { type Unanswered, unanswered } from '../../../shared/outlook/unanswered.ts';
@@ -13,12 +13,12 @@ const LOOK_EVERY_MS = 15_000;
 /** It calls again after this long. */
 const CALL_EVERY_MS = 60_000;
 
-/** Starts looking; the longest waiting comes first. Empty where nobody is signed in who leads. */
+/** Starts looking and tells `open`; the longest waiting comes first. Empty where nobody is signed in who leads. */
 export function callForUnanswered(
   app: App,
   alarm: Pick<Alarm, 'call'>,
-): ReadonlySignal<readonly Unanswered[]> {
-  const open = signal<readonly Unanswered[]>([]);
+  open: Signal<readonly Unanswered[]>,
+): void {
   const called = new Map<string, number>();
   function look(): void {
     const nowMs = app.clock.nowMs();
@@ -44,5 +44,4 @@ export function callForUnanswered(
     look();
   });
   setInterval(look, LOOK_EVERY_MS);
-  return open;
 }

@@ -8,9 +8,9 @@ import type { Supply } from '../../../shared/outlook/supply.ts';
 import type { WalkPlan } from '../../../shared/outlook/walks.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
+import { hasScreen, later } from '../device/later.ts';
 import { createLooker, look } from './look.ts';
 import type { SupplyAsked } from './supply.ts';
-import { createWalker, planSoon } from './walks.ts';
 import { callForOpen, createWarner, raiseNew } from './warn.ts';
 
 /** A new look at the clock after this long. */
@@ -35,13 +35,30 @@ export function startWatch(app: App, alarm: Alarm): Watch {
   const outlook = signal<Outlook | null>(null);
   const walks = signal<WalkPlan | null>(null);
   const remembered = new Map<string, WarningState>();
-  const walker = createWalker({ app, outlook, walks });
   const warner = createWarner(app, alarm);
   // One store screen asks for it: it comes with the first question.
   let supplier: Promise<SupplyAsked> | null = null;
+  // Nobody goes before the first screen stands.
+  let planning: Promise<() => void> | null = null;
+  const planWalks = () => {
+    if (!hasScreen()) {
+      later(planWalks);
+      return;
+    }
+    planning ??= import('./walks.ts').then(({ createWalker, planSoon }) => {
+      const walker = createWalker({ app, outlook, walks });
+      return () => planSoon(walker);
+    });
+    planning.then(
+      (plan) => plan(),
+      () => {
+        planning = null; // out of reach: the next outlook asks again
+      },
+    );
+  };
   const take = (next: Outlook | null, nowMs: number) => {
     outlook.value = next;
-    planSoon(walker);
+    planWalks();
     if (!next) return;
     for (const slot of next.slots) {
       remembered.set(needKey(next.line, slot.slot, slot.need), slot.warning);

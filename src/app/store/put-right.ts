@@ -18,9 +18,20 @@ export async function putRight(
 }
 
 /** Without anybody's time, as at a start: readings out of all bounds are wrong for sure. */
+const boundsOf = ({ identity, options }: StoreState): Pick<Right, 'nowMs' | 'wallMs' | 'acked'> => ({
+  nowMs: null,
+  wallMs: options.clock.nowMs(),
+  acked: { [chainId(identity)]: Number.MAX_SAFE_INTEGER - 1 }, // the head alone tells: not the whole chain is read
+});
+
+/** True where something is to be put right: looked at beside the log's reading, as hardly a start finds anything and none is to wait for it. */
+export async function findOutOfBounds(state: StoreState): Promise<boolean> {
+  return (await findWrong(state.log, state.identity, boundsOf(state))) !== null;
+}
+
+/** Puts right what is out of all bounds. */
 export async function putBoundsRight(state: StoreState): Promise<void> {
-  const acked = { [chainId(state.identity)]: Number.MAX_SAFE_INTEGER - 1 }; // the head alone tells: not the whole chain is read
-  await putRight(state, { nowMs: null, wallMs: state.options.clock.nowMs(), acked });
+  await putRight(state, boundsOf(state));
 }
 
 async function putRightNow(state: StoreState, right: Right): Promise<void> {

@@ -8,7 +8,7 @@ import { openingDraft } from './drafts.ts';
 import { append, checkWhereWhole, fold, takeIn, trustTickets } from './folding.ts';
 import { loadReplica, readFrom } from './load.ts';
 import { type OpenDatabases, type StoreOptions, tellFault } from './opening.ts';
-import { beginNewLife, putBoundsRight, putRight } from './put-right.ts';
+import { beginNewLife, findOutOfBounds, putBoundsRight, putRight } from './put-right.ts';
 import { keepSoon } from './snapshots.ts';
 import { goOnFrom, guarded, inTurn, makeState, reload, type StoreState, tellWriter } from './state.ts';
 import type { Store } from './store.ts';
@@ -33,6 +33,8 @@ export async function startStore(databases: OpenDatabases, options: StoreOptions
     return loadReplica(log, cache, state.fold);
   });
   state.folding = loading.catch(() => undefined); // thrown below
+  const outOfBounds = fresh ? Promise.resolve(false) : findOutOfBounds(state);
+  outOfBounds.catch(() => undefined); // thrown below
   try {
     goOnFrom(state, await loading);
   } catch (error) {
@@ -44,7 +46,7 @@ export async function startStore(databases: OpenDatabases, options: StoreOptions
     const { appVersion, tabletName } = options;
     const wish = await openingDraft(state.identity, { appVersion, tabletName, lost });
     await append(state, [wish], null);
-  } else await putBoundsRight(state);
+  } else if (await outOfBounds) await putBoundsRight(state);
   checkWhereWhole(state);
   return storeOf(state);
 }

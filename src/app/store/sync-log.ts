@@ -1,7 +1,7 @@
 // The tablet's log as sync sees it: its chains, what comes after a number, and what sync remembers.
 
 import Dexie from 'dexie';
-import { needsOwnSignature } from '../../../shared/floor/own-signature.ts';
+import { needsOwnSignature } from '../../../shared/floor/unvouched.ts';
 import { chainId } from '../../../shared/log/entry.ts';
 import type { Head } from '../../../shared/wire/messages.ts';
 import { emptyMemory, type PicturePort, type SyncLog, type SyncMemory } from '../sync/ports.ts';

@@ -29,7 +29,11 @@ export interface Wrong {
 }
 
 /** The entries that a clock dated wrongly; null where there are none. */
-export async function findWrong(log: LogDatabase, identity: Identity, right: Right): Promise<Wrong | null> {
+export async function findWrong(
+  log: LogDatabase,
+  identity: Identity,
+  right: Pick<Right, 'nowMs' | 'acked'>,
+): Promise<Wrong | null> {
   const limitMs = right.nowMs === null ? clockMsMost : right.nowMs + aheadLimitMs;
   const ahead = (
     await log.entries
@@ -45,7 +49,7 @@ export async function findWrong(log: LogDatabase, identity: Identity, right: Rig
 /** Own entries from the first one on that no reader takes: in chains, since what follows it cannot travel without it. */
 async function wrongOwn(
   log: LogDatabase,
-  { identity, right, ahead }: { identity: Identity; right: Right; ahead: readonly Entry[] },
+  { identity, right, ahead }: { identity: Identity; right: Pick<Right, 'acked'>; ahead: readonly Entry[] },
 ): Promise<readonly Entry[]> {
   const { tablet, epoch } = identity;
   const chain = { tablet, epoch };

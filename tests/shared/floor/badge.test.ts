@@ -3,9 +3,9 @@
 import { createHmac } from 'node:crypto';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { badgeKeyOf, hasBadge, thoseWithBadge } from '../../../shared/floor/badge.ts';
+import { badgeKeyOf, hasBadge, personByBadge, thoseWithBadge } from '../../../shared/floor/badge.ts';
 import { applyAll } from '../../../shared/floor/fold.ts';
-import { foldPeople, type PeopleState, personByBadge } from '../../../shared/floor/people.ts';
+import { foldPeople, type PeopleState } from '../../../shared/floor/people.ts';
 import { recognise } from '../../../shared/floor/recognise.ts';
 import { withoutSecrets } from '../../../shared/floor/secrets.ts';
 import { emptyState } from '../../../shared/floor/state.ts';

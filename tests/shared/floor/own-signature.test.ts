@@ -1,7 +1,8 @@
 // What a tablet signs by itself beside the heads of its chain: what speaks by its key, and what stands before a text that exports leave out.
 
 import { describe, expect, test } from 'vitest';
-import { isSignedItself, needsOwnSignature } from '../../../shared/floor/own-signature.ts';
+import { isSignedItself } from '../../../shared/floor/own-signature.ts';
+import { needsOwnSignature } from '../../../shared/floor/unvouched.ts';
 import type { Entry, JsonObject } from '../../../shared/log/entry.ts';
 import { makeChain } from '../../contract/entries.ts';
 

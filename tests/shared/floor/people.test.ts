@@ -2,9 +2,9 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { personByBadge } from '../../../shared/floor/badge.ts';
 import { applyEntry } from '../../../shared/floor/fold.ts';
 import { hasAdder, mayManagePeople } from '../../../shared/floor/may.ts';
-import { personByBadge } from '../../../shared/floor/people.ts';
 import { createReplica, foldIn } from '../../../shared/floor/replica.ts';
 import { emptyState } from '../../../shared/floor/state.ts';
 import { roles } from '../../../shared/floor/vocabulary.ts';

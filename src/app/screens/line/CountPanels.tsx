@@ -5,7 +5,6 @@ import { boardsOf } from '../../../../shared/floor/remaining.ts';
 import type { Run } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { PinPad } from '../../frame/PinPad.tsx';
-import { skippedOnTap } from '../../skipped.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { lineWords } from '../../words/line.ts';
@@ -15,43 +14,26 @@ import { formatCount, say } from '../../words/words.ts';
 /** More boards than these are entered as a number. */
 const SHOWN_BOARDS = 40;
 
-/** What is said of boards skipped on the next panel; tapped to say it. Nothing where a panel is one board. */
-export function SkippedBoards(props: {
-  readonly run: Run;
-  /** Why it may not be said; null where it may. */
-  readonly refusal: string | null;
+/** Which boards of the next panel are skipped. `said`: what was entered before, null where nothing. */
+export function SkippedDialog(props: {
+  readonly boards: number;
+  readonly said: number | readonly number[] | null;
+  readonly onSkipped: (boards: number | readonly number[]) => void;
+  readonly onClose: () => void;
 }) {
-  const { run, refusal } = props;
-  const app = useApp();
-  const floor = useFloor();
+  const { boards, said, onSkipped, onClose } = props;
   const words = say(lineWords);
-  const [asking, setAsking] = useState(false);
-  const boards = boardsOf(floor, run.setup);
-  if (boards <= 1) return null;
-  const said = skippedOnTap(floor, run, app.skippedNext.value);
-  const count = said === null ? null : typeof said === 'number' ? said : said.length;
-  const enter = (value: number | readonly number[]) => {
-    app.skippedNext.value = { run: run.run, boards: value };
-    setAsking(false);
-  };
   return (
-    <div class="skips">
-      <Button testId="skipped" disabledReason={refusal} onPress={() => setAsking(true)}>
-        {count === null ? words.skippedUnknown : words.skipped(count)}
-      </Button>
-      {asking && (
-        <Dialog title={words.skippedTitle} onClose={() => setAsking(false)}>
-          {boards > SHOWN_BOARDS ? (
-            <NumberPad most={boards} onNumber={enter} tooMany={words.skippedMost(formatCount(boards))} />
-          ) : (
-            <WhichBoards boards={boards} said={said} onWhich={enter} />
-          )}
-          <div class="acts">
-            <Button onPress={() => setAsking(false)}>{say(shellWords).cancel}</Button>
-          </div>
-        </Dialog>
+    <Dialog title={words.skippedTitle} onClose={onClose}>
+      {boards > SHOWN_BOARDS ? (
+        <NumberPad most={boards} onNumber={onSkipped} tooMany={words.skippedMost(formatCount(boards))} />
+      ) : (
+        <WhichBoards boards={boards} said={said} onWhich={onSkipped} />
       )}
-    </div>
+      <div class="acts">
+        <Button onPress={onClose}>{say(shellWords).cancel}</Button>
+      </div>
+    </Dialog>
   );
 }
 

@@ -1,30 +1,31 @@
 // The run in hand in one strip: how far it is, when it ends, count panels, stop with a reason, resume, end.
 
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { type CountedBy, countedBy } from '../../../../shared/floor/counters.ts';
 import type { Run } from '../../../../shared/floor/state.ts';
-import { stopReasons } from '../../../../shared/floor/vocabulary.ts';
 import { entryId } from '../../../../shared/log/entry.ts';
 import type { Outlook } from '../../../../shared/outlook/line.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { silenceFirst } from '../../counting.ts';
+import { later } from '../../device/later.ts';
 import { lazy } from '../../frame/lazy.tsx';
-import { StoodChoice, useStood } from '../../frame/StoodChoice.tsx';
 import { useRefusal } from '../../may.ts';
 import { machineAt } from '../../panels-at.ts';
 import { takeSkipped } from '../../skipped.ts';
-import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
-import { Dialog } from '../../ui/Dialog.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
-import { shellWords } from '../../words/shell.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import { ByStation } from './Counted.tsx';
-import { ManyDialog, SkippedBoards } from './CountPanels.tsx';
 import { sayMoment } from './moment.ts';
+import { SkippedBoards, SkippedDialog } from './SkippedBoards.tsx';
 
+// What is asked beside the plain tap: fetched while nothing else is to be done, so that it opens at once.
+const StopDialog = lazy(() => import('./RunDialogs.tsx').then((module) => module.StopDialog));
+const EndDialog = lazy(() => import('./RunDialogs.tsx').then((module) => module.EndDialog));
+const ManyDialog = lazy(() => import('./CountPanels.tsx').then((module) => module.ManyDialog));
 const SetRightDialog = lazy(() => import('./SetRightDialog.tsx').then((module) => module.SetRightDialog));
+const asked = [StopDialog, EndDialog, ManyDialog, SetRightDialog, SkippedDialog];
 
 const ToldState = lazy(() => import('./ToldState.tsx').then((module) => module.ToldState));
 
@@ -50,6 +51,13 @@ export function RunBar(props: {
   const refusal = useRefusal('count-panels');
   const tone = props.isActElsewhere ? 'plain' : 'act';
   const close = () => setAsking(null);
+  useEffect(
+    () =>
+      later(() => {
+        for (const part of asked) part.preload();
+      }),
+    [],
+  );
 
   async function count(add: number, skips: { readonly skipped?: number | number[] }): Promise<void> {
     const facts = { run: run.run, line, add, panels: run.done + add, serial: null, via: 'typed' as const };
@@ -257,71 +265,5 @@ function Stopped({ run, tone, refusal, onAsk }: ActsProps) {
         {words.end}
       </Button>
     </>
-  );
-}
-
-function EndDialog({ run, onClose }: { readonly run: Run; readonly onClose: () => void }) {
-  const app = useApp();
-  const words = say(lineWords);
-  return (
-    <Dialog title={words.endTitle} onClose={onClose}>
-      <p>{words.endText(formatCount(run.done), run.panelsWanted)}</p>
-      <AskFeet
-        testId="run-end-yes"
-        onYes={() => {
-          const payload = { run: run.run, line: run.line, panels: run.done, note: '' };
-          app.record([{ kind: 'run.ended', payload }]);
-          onClose();
-        }}
-        onNo={onClose}
-      >
-        {words.end}
-      </AskFeet>
-    </Dialog>
-  );
-}
-
-/** Why the line stands, and since when where counts ceased before. One tap on a reason writes it. */
-function StopDialog({ outlook, onClose }: { readonly outlook: Outlook; readonly onClose: () => void }) {
-  const app = useApp();
-  const words = say(lineWords);
-  const {
-    run: { run },
-    line,
-    told,
-  } = outlook;
-  const code = told?.now?.code;
-  const stood = useStood(line);
-  return (
-    <Dialog title={words.stopTitle} onClose={onClose} wide>
-      {code !== undefined && <ToldState outlook={outlook} />}
-      <StoodChoice line={line} stood={stood} />
-      <div class="evenly">
-        {stopReasons.map((reason) => (
-          <Button
-            key={reason}
-            large
-            testId={`stop-${reason}`}
-            onPress={() => {
-              const payload = {
-                run,
-                line,
-                reason,
-                note: '',
-                ...stood.fact,
-                ...(code === undefined ? {} : { code }),
-              };
-              app.record([{ kind: 'run.stopped', payload }]);
-              onClose();
-            }}
-          >
-            {words.stopReasons[reason]}
-          </Button>
-        ))}
-      </div>
-      <div class="acts">
-        <Button onPress={onClose}>{say(shellWords).cancel}</Button>
-      </div>
-    </Dialog>
   );
 }

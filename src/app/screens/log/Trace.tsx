@@ -2,7 +2,7 @@
 // index of the plant's whole log; else from the log on this tablet.
 
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
-import { personByBadge } from '../../../../shared/floor/people.ts';
+import { personByBadge } from '../../../../shared/floor/badge.ts';
 import { type PanelRun, type TracedPlace, tracePanel, tracePlaces } from '../../../../shared/trace/ask.ts';
 import type { Guess } from '../../../../shared/trace/stretches.ts';
 import { useApp, useFloor } from '../../app.ts';

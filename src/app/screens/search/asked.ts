@@ -1,8 +1,8 @@
 // What a scan asks the search: the text that is sought, and what else its label says. A badge asks for its person by name, so that it stands
 // on no screen.
 
+import { personByBadge } from '../../../../shared/floor/badge.ts';
 import { siteRules } from '../../../../shared/floor/fold-labels.ts';
-import { personByBadge } from '../../../../shared/floor/people.ts';
 import { recognise } from '../../../../shared/floor/recognise.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import { parseLabel } from '../../../../shared/labels/label.ts';

@@ -33,6 +33,5 @@ export const words: Sentences<typeof english> = {
   signWhy: 'ماذا فُعل؟ مثلًا أُصلحت، أُتلفت، وُجدت سليمة.',
   signDone: 'وُقّع.',
   save: 'حفظ الرموز بصيغة CSV',
-  isHeld: (code) => sentence`اللوحة ${code} محجوزة: قد تكون عليها مادة خاطئة. نحِّها جانبًا.`,
   which: 'أي لوحات؟',
 };

@@ -70,6 +70,7 @@ export const words: Sentences<typeof english> = {
   seenBefore: (code, machine) => sentence`اللوحة ${code} تدخل ${machine}. لم يُعدّ شيء.`,
   scansBefore: (machine) => sentence`اللوحات الممسوحة هنا تدخل ${machine}: لا تُعدّ`,
   countedBefore: (code) => sentence`اللوحة ${code} معدودة من قبل في هذا التشغيل. لم يُضف شيء.`,
+  isHeld: (code) => sentence`اللوحة ${code} محجوزة: قد تكون عليها مادة خاطئة. نحِّها جانبًا.`,
   countedByStation: (station) => sentence`تعدّ الآلة: ${station}`,
   countedByHand: 'العدّ يدوي والآلة صامتة',
   machineUntil: (clock) => sentence`عدّ الآلة حتى ${clock}`,

@@ -21,10 +21,6 @@ export const words: Sentences<typeof english> = {
   carryOn: (slot) => sentence`خذها إلى ${slot}`,
   unload: (slot) => sentence`إنزال ${slot}`,
   reachIn: 'أوقف الآلة قبل أن تُدخل يدك.',
-  notNow: 'غير لازم بعد',
-  cameBack: (clock) => sentence`كان هذا المسح مفتوحًا عند ${clock}. تابعه، أو أفرغه.`,
-  goOnWith: 'متابعة',
-  leadWanted: 'يجب أن يقرر مشرف بشأن هذه البكرة.',
   runsHere: {
     title: 'هذه البكرة تعمل هنا أصلًا',
     text: (slot) => sentence`هذا الملصق يطابق البكرة التي على ${slot}. هل هي بكرة ثانية بالملصق نفسه؟`,

@@ -36,7 +36,5 @@ export const words: Sentences<typeof english> = {
   signWhy: 'Was wurde getan? Z. B. nachgearbeitet, verschrottet, für richtig befunden.',
   signDone: 'Unterschrieben.',
   save: 'Codes als CSV speichern',
-  isHeld: (code) =>
-    `Nutzen ${code} ist zurückgehalten: Es kann falsches Material darauf sein. Legen Sie ihn beiseite.`,
   which: 'Welche Nutzen?',
 };

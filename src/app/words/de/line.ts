@@ -92,6 +92,8 @@ export const words: Sentences<typeof english> = {
   seenBefore: (code, machine) => `Nutzen ${code} geht in ${machine}. Nichts wurde gezählt.`,
   scansBefore: (machine) => `Hier gescannte Nutzen gehen in ${machine}: nicht gezählt`,
   countedBefore: (code) => `Nutzen ${code} ist in diesem Lauf schon gezählt. Nichts kam dazu.`,
+  isHeld: (code) =>
+    `Nutzen ${code} ist zurückgehalten: Es kann falsches Material darauf sein. Legen Sie ihn beiseite.`,
   countedByStation: (station) => `Von der Maschine gezählt: ${station}`,
   countedByHand: 'Von Hand gezählt, solange die Maschine schweigt',
   machineUntil: (clock) => `Zählung der Maschine bis ${clock}`,

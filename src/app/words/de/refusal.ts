@@ -20,10 +20,6 @@ export const words: Sentences<typeof english> = {
   carryOn: (slot) => `Zu ${slot} bringen`,
   unload: (slot) => `${slot} abrüsten`,
   reachIn: 'Maschine anhalten, bevor Sie hineingreifen.',
-  notNow: 'noch nicht nötig',
-  cameBack: (clock) => `Dieser Scan war um ${clock} offen. Machen Sie weiter, oder leeren Sie ihn.`,
-  goOnWith: 'Weiter',
-  leadWanted: 'Ein Schichtleiter muss über diese Rolle entscheiden.',
   runsHere: {
     title: 'Diese Rolle läuft hier schon',
     text: (slot) =>

@@ -34,6 +34,5 @@ export const words = {
   signWhy: 'What was done? E.g. reworked, scrapped, found good.',
   signDone: 'Signed.',
   save: 'Save the codes as CSV',
-  isHeld: (code: string) => `Panel ${code} is held: wrong material may be on it. Set it aside.`,
   which: 'Which panels?',
 } as const;

@@ -72,6 +72,7 @@ export const words = {
   seenBefore: (code: string, machine: string) => `Panel ${code} goes into ${machine}. Nothing was counted.`,
   scansBefore: (machine: string) => `Panels scanned here go into ${machine}: not counted`,
   countedBefore: (code: string) => `Panel ${code} is already counted in this run. Nothing was added.`,
+  isHeld: (code: string) => `Panel ${code} is held: wrong material may be on it. Set it aside.`,
   countedByStation: (station: string) => `Counted by the machine: ${station}`,
   countedByHand: 'Counted by hand while the machine is silent',
   machineUntil: (clock: string) => `machine count until ${clock}`,

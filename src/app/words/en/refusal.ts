@@ -21,10 +21,6 @@ export const words = {
   carryOn: (slot: string) => `Take it to ${slot}`,
   unload: (slot: string) => `Unload ${slot}`,
   reachIn: 'Stop the machine before you reach in.',
-  notNow: 'not needed yet',
-  cameBack: (clock: string) => `This scan was open at ${clock}. Go on, or clear it.`,
-  goOnWith: 'Go on',
-  leadWanted: 'A lead must decide about this reel.',
   runsHere: {
     title: 'That reel is already running here',
     text: (slot: string) =>

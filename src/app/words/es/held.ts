@@ -35,6 +35,5 @@ export const words: Sentences<typeof english> = {
   signWhy: '¿Qué se hizo? P. ej. retrabajados, desechados, estaban bien.',
   signDone: 'Firmado.',
   save: 'Guardar los códigos como CSV',
-  isHeld: (code) => `El panel ${code} está retenido: quizá lleve material equivocado. Apártelo.`,
   which: '¿Qué paneles?',
 };

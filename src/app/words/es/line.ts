@@ -84,6 +84,7 @@ export const words: Sentences<typeof english> = {
   seenBefore: (code, machine) => `El panel ${code} entra en ${machine}. No se contó nada.`,
   scansBefore: (machine) => `Los paneles escaneados aquí entran en ${machine}: no se cuentan`,
   countedBefore: (code) => `El panel ${code} ya está contado en esta tirada. No se sumó nada.`,
+  isHeld: (code) => `El panel ${code} está retenido: quizá lleve material equivocado. Apártelo.`,
   countedByStation: (station) => `Cuenta la máquina: ${station}`,
   countedByHand: 'Se cuenta a mano mientras la máquina calla',
   machineUntil: (clock) => `cuenta de la máquina hasta las ${clock}`,

@@ -21,10 +21,6 @@ export const words: Sentences<typeof english> = {
   carryOn: (slot) => `Llevarla a ${slot}`,
   unload: (slot) => `Descargar ${slot}`,
   reachIn: 'Pare la máquina antes de meter la mano.',
-  notNow: 'aún no hace falta',
-  cameBack: (clock) => `Este escaneo estaba abierto a las ${clock}. Siga o vacíelo.`,
-  goOnWith: 'Seguir',
-  leadWanted: 'Sobre esta bobina debe decidir un jefe.',
   runsHere: {
     title: 'Esa bobina ya trabaja aquí',
     text: (slot) =>

@@ -37,6 +37,5 @@ export const words: Sentences<typeof english> = {
   signWhy: 'Qu’a-t-on fait ? P. ex. retouchés, rebutés, reconnus bons.',
   signDone: 'Signé.',
   save: 'Enregistrer les codes en CSV',
-  isHeld: (code) => `Le flan ${code} est retenu : il peut porter une mauvaise matière. Mettez-le de côté.`,
   which: 'Quels flans ?',
 };

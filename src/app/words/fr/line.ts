@@ -90,6 +90,7 @@ export const words: Sentences<typeof english> = {
   seenBefore: (code, machine) => `Le flan ${code} entre dans ${machine}. Rien n’a été compté.`,
   scansBefore: (machine) => `Les flans scannés ici entrent dans ${machine} : non comptés`,
   countedBefore: (code) => `Le flan ${code} est déjà compté dans cette série. Rien n’a été ajouté.`,
+  isHeld: (code) => `Le flan ${code} est retenu : il peut porter une mauvaise matière. Mettez-le de côté.`,
   countedByStation: (station) => `Compté par la machine : ${station}`,
   countedByHand: 'Compté à la main tant que la machine est muette',
   machineUntil: (clock) => `compte machine jusqu’à ${clock}`,

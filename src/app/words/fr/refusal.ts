@@ -24,10 +24,6 @@ export const words: Sentences<typeof english> = {
   carryOn: (slot) => `Porter en ${slot}`,
   unload: (slot) => `Décharger ${slot}`,
   reachIn: 'Arrêtez la machine avant d’y mettre les mains.',
-  notNow: 'pas encore nécessaire',
-  cameBack: (clock) => `Ce scan était ouvert à ${clock}. Continuez, ou videz-le.`,
-  goOnWith: 'Continuer',
-  leadWanted: 'Un chef d’équipe doit décider de cette bobine.',
   runsHere: {
     title: 'Cette bobine tourne déjà ici',
     text: (slot) =>

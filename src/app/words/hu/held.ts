@@ -33,6 +33,5 @@ export const words: Sentences<typeof english> = {
   signWhy: 'Mi történt? Pl. javítva, selejtezve, jónak találva.',
   signDone: 'Aláírva.',
   save: 'Kódok mentése CSV-ként',
-  isHeld: (code) => `Visszatartott panel: ${code}. Rossz anyag lehet rajta. Tegye félre.`,
   which: 'Melyik panelek?',
 };

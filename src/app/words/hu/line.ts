@@ -74,6 +74,7 @@ export const words: Sentences<typeof english> = {
   seenBefore: (code, machine) => `Panel ${code} ide megy: ${machine}. Semmi nem lett számolva.`,
   scansBefore: (machine) => `Az itt beolvasott panelek ide mennek: ${machine}. Nincs számolás`,
   countedBefore: (code) => `Panel ${code} ebben a gyártásban már számolva van. Semmi nem adódott hozzá.`,
+  isHeld: (code) => `Visszatartott panel: ${code}. Rossz anyag lehet rajta. Tegye félre.`,
   countedByStation: (station) => `A gép számolja: ${station}`,
   countedByHand: 'Kézi számolás, amíg a gép hallgat',
   machineUntil: (clock) => `gépi számolás eddig: ${clock}`,

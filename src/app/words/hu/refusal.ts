@@ -20,10 +20,6 @@ export const words: Sentences<typeof english> = {
   carryOn: (slot) => `Vigye ide: ${slot}`,
   unload: (slot) => `Levétel: ${slot}`,
   reachIn: 'Állítsa le a gépet, mielőtt benyúl.',
-  notNow: 'még nem kell',
-  cameBack: (clock) => `Ez a beolvasás ekkor nyitva volt: ${clock}. Folytassa, vagy törölje.`,
-  goOnWith: 'Folytatás',
-  leadWanted: 'Erről a tekercsről műszakvezetőnek kell döntenie.',
   runsHere: {
     title: 'Ez a tekercs itt már fut',
     text: (slot) =>

@@ -34,6 +34,5 @@ export const words: Sentences<typeof english> = {
   signWhy: '何をしましたか。例：手直し、廃棄、問題なし。',
   signDone: '署名しました。',
   save: 'コードを CSV で保存する',
-  isHeld: (code) => `パネル${code}は保留中です。違う部品が付いている可能性があります。別に置いてください。`,
   which: 'どのパネルですか',
 };

@@ -66,6 +66,7 @@ export const words: Sentences<typeof english> = {
   seenBefore: (code, machine) => `パネル${code}が${machine}に入ります。数えていません。`,
   scansBefore: (machine) => `ここでスキャンしたパネルは${machine}に入ります：数えません`,
   countedBefore: (code) => `パネル${code}はこの生産で計数済みです。加えていません。`,
+  isHeld: (code) => `パネル${code}は保留中です。違う部品が付いている可能性があります。別に置いてください。`,
   countedByStation: (station) => `機械が計数：${station}`,
   countedByHand: '機械の信号がない間、人が計数',
   machineUntil: (clock) => `機械の計数は${clock}まで`,

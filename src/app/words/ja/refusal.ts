@@ -20,10 +20,6 @@ export const words: Sentences<typeof english> = {
   carryOn: (slot) => `${slot}へ持っていく`,
   unload: (slot) => `${slot}を取り外す`,
   reachIn: '手を入れる前に機械を止めてください。',
-  notNow: 'まだ不要',
-  cameBack: (clock) => `このスキャンは${clock}に途中でした。続けるか、消してください。`,
-  goOnWith: '続ける',
-  leadWanted: 'このリールは班長の判断が必要です。',
   runsHere: {
     title: 'そのリールはここで使用中です',
     text: (slot) => `このラベルは${slot}のリールと同じです。同じラベルの2本目ですか`,

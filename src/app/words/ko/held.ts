@@ -32,6 +32,5 @@ export const words: Sentences<typeof english> = {
   signWhy: '무엇을 했습니까? 예: 재작업, 폐기, 이상 없음.',
   signDone: '서명했습니다.',
   save: '코드를 CSV로 저장',
-  isHeld: (code) => `패널 ${code} 보류 중: 잘못된 자재가 있을 수 있습니다. 따로 두십시오.`,
   which: '어느 패널입니까?',
 };

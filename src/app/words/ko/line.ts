@@ -65,6 +65,7 @@ export const words: Sentences<typeof english> = {
   seenBefore: (code, machine) => `패널 ${code}: ${machine}에 들어갑니다. 세지 않았습니다.`,
   scansBefore: (machine) => `여기서 스캔한 패널은 ${machine}에 들어갑니다: 세지 않음`,
   countedBefore: (code) => `패널 ${code}: 이 생산에서 이미 셌습니다. 더하지 않았습니다.`,
+  isHeld: (code) => `패널 ${code} 보류 중: 잘못된 자재가 있을 수 있습니다. 따로 두십시오.`,
   countedByStation: (station) => `설비가 셉니다: ${station}`,
   countedByHand: '설비 신호가 없는 동안 사람이 셉니다',
   machineUntil: (clock) => `설비 카운트 ${clock}까지`,

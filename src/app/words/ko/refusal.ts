@@ -20,10 +20,6 @@ export const words: Sentences<typeof english> = {
   carryOn: (slot) => `${slot}에 가져가기`,
   unload: (slot) => `${slot} 분리`,
   reachIn: '손을 넣기 전에 설비를 멈추십시오.',
-  notNow: '아직 불필요',
-  cameBack: (clock) => `이 스캔은 ${clock}에 하던 것입니다. 계속하거나 지우십시오.`,
-  goOnWith: '계속',
-  leadWanted: '이 릴은 반장이 결정해야 합니다.',
   runsHere: {
     title: '그 릴은 이미 여기서 쓰고 있습니다',
     text: (slot) => `이 라벨은 ${slot}의 릴과 같습니다. 라벨이 같은 두 번째 릴입니까?`,

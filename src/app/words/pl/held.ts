@@ -38,6 +38,5 @@ export const words: Sentences<typeof english> = {
   signWhy: 'Co zrobiono? Np. naprawione, złomowane, uznane za dobre.',
   signDone: 'Podpisano.',
   save: 'Zapisz kody jako CSV',
-  isHeld: (code) => `Panel ${code} jest wstrzymany: może być na nim zły materiał. Odłóż go.`,
   which: 'Które panele?',
 };

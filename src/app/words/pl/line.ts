@@ -108,6 +108,7 @@ export const words: Sentences<typeof english> = {
   seenBefore: (code, machine) => `Panel ${code} wchodzi do ${machine}. Nic nie policzono.`,
   scansBefore: (machine) => `Panele skanowane tutaj wchodzą do ${machine}: nie są liczone`,
   countedBefore: (code) => `Panel ${code} jest już policzony w tej serii. Nic nie dodano.`,
+  isHeld: (code) => `Panel ${code} jest wstrzymany: może być na nim zły materiał. Odłóż go.`,
   countedByStation: (station) => `Liczy maszyna: ${station}`,
   countedByHand: 'Liczone ręcznie, gdy maszyna milczy',
   machineUntil: (clock) => `licznik maszyny do ${clock}`,

@@ -20,10 +20,6 @@ export const words: Sentences<typeof english> = {
   carryOn: (slot) => `Zanieś na ${slot}`,
   unload: (slot) => `Zdejmij z ${slot}`,
   reachIn: 'Zatrzymaj maszynę, zanim sięgniesz do środka.',
-  notNow: 'jeszcze niepotrzebna',
-  cameBack: (clock) => `Ten skan był otwarty o ${clock}. Kontynuuj albo wyczyść.`,
-  goOnWith: 'Kontynuuj',
-  leadWanted: 'O tej rolce musi zdecydować lider.',
   runsHere: {
     title: 'Ta rolka już tu pracuje',
     text: (slot) => `Ta etykieta pasuje do rolki na ${slot}. Czy to druga rolka z taką samą etykietą?`,

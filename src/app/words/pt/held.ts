@@ -36,6 +36,5 @@ export const words: Sentences<typeof english> = {
   signWhy: 'O que foi feito? Ex.: retrabalhado, refugado, achado certo.',
   signDone: 'Assinado.',
   save: 'Salvar os códigos em CSV',
-  isHeld: (code) => `O painel ${code} está retido: pode ter material errado. Separe-o.`,
   which: 'Quais painéis?',
 };

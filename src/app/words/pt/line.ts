@@ -81,6 +81,7 @@ export const words: Sentences<typeof english> = {
   seenBefore: (code, machine) => `O painel ${code} entra em ${machine}. Nada foi contado.`,
   scansBefore: (machine) => `Painéis escaneados aqui entram em ${machine}: não são contados`,
   countedBefore: (code) => `O painel ${code} já foi contado nesta produção. Nada foi somado.`,
+  isHeld: (code) => `O painel ${code} está retido: pode ter material errado. Separe-o.`,
   countedByStation: (station) => `Contado pela máquina: ${station}`,
   countedByHand: 'Contado à mão enquanto a máquina está muda',
   machineUntil: (clock) => `contagem da máquina até ${clock}`,

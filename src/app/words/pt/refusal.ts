@@ -21,10 +21,6 @@ export const words: Sentences<typeof english> = {
   carryOn: (slot) => `Levar para ${slot}`,
   unload: (slot) => `Descarregar ${slot}`,
   reachIn: 'Pare a máquina antes de pôr a mão dentro.',
-  notNow: 'ainda não é preciso',
-  cameBack: (clock) => `Esta leitura estava aberta às ${clock}. Continue ou limpe.`,
-  goOnWith: 'Continuar',
-  leadWanted: 'Um líder precisa decidir sobre este rolo.',
   runsHere: {
     title: 'Esse rolo já está rodando aqui',
     text: (slot) => `Esta etiqueta bate com o rolo em ${slot}. É um segundo rolo com a mesma etiqueta?`,

@@ -32,6 +32,5 @@ export const words: Sentences<typeof english> = {
   signWhy: 'Đã làm gì? Ví dụ: sửa lại, loại bỏ, thấy đúng.',
   signDone: 'Đã ký.',
   save: 'Lưu mã thành CSV',
-  isHeld: (code) => `Panel ${code} đang bị giữ: có thể có vật liệu sai. Để riêng ra.`,
   which: 'Panel nào?',
 };

@@ -65,6 +65,7 @@ export const words: Sentences<typeof english> = {
   seenBefore: (code, machine) => `Panel ${code} đi vào ${machine}. Không đếm gì.`,
   scansBefore: (machine) => `Panel quét ở đây đi vào ${machine}: không đếm`,
   countedBefore: (code) => `Panel ${code} đã đếm trong đợt này. Không cộng thêm.`,
+  isHeld: (code) => `Panel ${code} đang bị giữ: có thể có vật liệu sai. Để riêng ra.`,
   countedByStation: (station) => `Máy đếm: ${station}`,
   countedByHand: 'Đếm tay khi máy im lặng',
   machineUntil: (clock) => `máy đếm đến ${clock}`,

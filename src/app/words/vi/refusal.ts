@@ -20,10 +20,6 @@ export const words: Sentences<typeof english> = {
   carryOn: (slot) => `Đem đến ${slot}`,
   unload: (slot) => `Tháo ${slot}`,
   reachIn: 'Dừng máy trước khi thò tay vào.',
-  notNow: 'chưa cần',
-  cameBack: (clock) => `Lần quét này còn mở lúc ${clock}. Làm tiếp, hoặc xóa.`,
-  goOnWith: 'Làm tiếp',
-  leadWanted: 'Trưởng ca phải quyết định về cuộn này.',
   runsHere: {
     title: 'Cuộn đó đang chạy ở đây rồi',
     text: (slot) => `Nhãn này khớp với cuộn ở ${slot}. Có phải cuộn thứ hai cùng nhãn không?`,

@@ -31,6 +31,5 @@ export const words: Sentences<typeof english> = {
   signWhy: '做了什么？例如已返工、已报废、查明合格。',
   signDone: '已签字。',
   save: '把码存为 CSV',
-  isHeld: (code) => `拼板 ${code} 已暂扣：上面可能有错料。请另放。`,
   which: '哪些拼板？',
 };

@@ -65,6 +65,7 @@ export const words: Sentences<typeof english> = {
   seenBefore: (code, machine) => `拼板 ${code} 进入 ${machine}。没有计数。`,
   scansBefore: (machine) => `在此扫描的拼板进入 ${machine}：不计数`,
   countedBefore: (code) => `拼板 ${code} 在本次生产中已计数。没有再加。`,
+  isHeld: (code) => `拼板 ${code} 已暂扣：上面可能有错料。请另放。`,
   countedByStation: (station) => `由机器计数：${station}`,
   countedByHand: '机器无信号期间人工计数',
   machineUntil: (clock) => `机器计数到 ${clock}`,

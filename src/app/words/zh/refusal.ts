@@ -20,10 +20,6 @@ export const words: Sentences<typeof english> = {
   carryOn: (slot) => `拿到 ${slot}`,
   unload: (slot) => `${slot} 下料`,
   reachIn: '伸手之前先停机。',
-  notNow: '还不需要',
-  cameBack: (clock) => `这次扫描在 ${clock} 未完成。继续，或清除。`,
-  goOnWith: '继续',
-  leadWanted: '这盘料须由班长决定。',
   runsHere: {
     title: '这盘料已在这里使用',
     text: (slot) => `这张标签与 ${slot} 上的料盘相同。是同标签的第二盘吗？`,
