@@ -10,11 +10,25 @@ import { joinHeaderRows } from './header-pair.ts';
 import type { SheetRows } from './headers.ts';
 import { fieldsByLook, placementHeaderScore } from './placement-columns.ts';
 import type { SheetProblem } from './problems.ts';
-import { textToRows } from './text.ts';
+import { type TextRows, textToRows } from './text.ts';
 
-/** Rows of a placement file's text, whichever way it is laid out. */
-export function placementRows(text: string): { rows: SheetRows; problems: readonly SheetProblem[] } {
-  const separated = textToRows(text);
+/** A placement file's text with its rows, so that who has them need not split it again. */
+export interface PlacementText {
+  readonly text: string;
+  readonly rows: SheetRows;
+  readonly problems: readonly SheetProblem[];
+}
+
+/** Rows of a placement file's text, whichever way it is laid out. `separated`: the text as `textToRows` splits it, where that is at hand. */
+export function placementRows(
+  text: string,
+  separated: Omit<TextRows, 'separator'> = textToRows(text),
+): PlacementText {
+  const { rows, problems } = layOut(text, separated);
+  return { text, rows, problems };
+}
+
+function layOut(text: string, separated: Omit<TextRows, 'separator'>): Omit<PlacementText, 'text'> {
   const plain = uncommentHeader(separated.rows, placementHeaderWords);
   const separatedScore = placementHeaderScore(separated.rows);
   const alignedScore = alignedHeaderScore(text);

@@ -23,7 +23,7 @@ import { blankMeansNo } from './not-placed.ts';
 import { checkPackages, dropDoubled } from './placement-checks.ts';
 import { guessPlacementColumns, type PlacementGuess } from './placement-columns.ts';
 import { type LeftOutReason, type PlacementRowReader, readPlacementRow, unitOf } from './placement-row.ts';
-import { placementRows } from './placement-rows.ts';
+import { type PlacementText, placementRows } from './placement-rows.ts';
 import { type ProblemSink, problemSink, type SheetProblem } from './problems.ts';
 
 /** One placement of the file. Coordinates in mm where the file says its unit, else in its own; rotation in degrees; null where not stated. */
@@ -268,18 +268,39 @@ function checkRowLength(
     sink.add('rowTooLong', { row: number }, { found, wanted: guess.columns.length });
 }
 
+/** Rows to read, and the lines about the header row that may say a side or a unit. */
+function sourceOf(input: string | PlacementText | SheetRows) {
+  if (Array.isArray(input)) {
+    const given: SheetRows = input;
+    return {
+      rows: joinHeaderRows(uncommentHeader(given, placementHeaderWords), placementHeaderWords),
+      problems: [],
+      linesAbove: (headerRow: number) =>
+        given.slice(0, Math.max(0, headerRow - 1)).map((row) => row.map(cellText).join(' ')),
+    };
+  }
+  const { text, rows, problems } =
+    typeof input === 'string' ? placementRows(input) : (input as PlacementText); // no rows
+  return {
+    rows,
+    problems,
+    linesAbove: (headerRow: number) =>
+      text
+        .slice(0, 8000)
+        .split(/\r\n?|\n/)
+        .slice(0, Math.max(30, headerRow + 5)),
+  };
+}
+
 /**
- * Reads a placement file from its text, or from rows of a spreadsheet. Totals per part and side, every placement, problems by row and
+ * Reads a placement file from its text, as it is or split (`placementRows`), or from rows of a spreadsheet. Totals per part and side, every placement, problems by row and
  * column. A file that does not say the side counts as top, with a warning. Never throws. Linear in the rows.
  */
-export function readPlacements(input: string | SheetRows, options: PlacementOptions = {}): PlacementReading {
-  const source =
-    typeof input === 'string'
-      ? placementRows(input)
-      : {
-          rows: joinHeaderRows(uncommentHeader(input, placementHeaderWords), placementHeaderWords),
-          problems: [],
-        };
+export function readPlacements(
+  input: string | PlacementText | SheetRows,
+  options: PlacementOptions = {},
+): PlacementReading {
+  const source = sourceOf(input);
   const isChosen = options.columns?.part !== undefined;
   const guessed = guessPlacementColumns(source.rows, options.columns);
   const { guess, header: generic } = demoteGeneric(source.rows, guessed, isChosen);
@@ -294,13 +315,7 @@ export function readPlacements(input: string | SheetRows, options: PlacementOpti
   const canRead = ['part', 'value', 'device', ...(options.hasBill ? ['designator'] : [])].some(
     (field) => indexByField.has(field as PlacementField), // names of fields
   );
-  const lines =
-    typeof input === 'string'
-      ? input
-          .slice(0, 8000)
-          .split(/\r\n?|\n/)
-          .slice(0, Math.max(30, guess.headerRow + 5))
-      : input.slice(0, Math.max(0, guess.headerRow - 1)).map((row) => row.map(cellText).join(' '));
+  const lines = source.linesAbove(guess.headerRow);
   const fitted = indexByField.get('fitted');
   const frame: Frame = {
     guess,

@@ -176,6 +176,8 @@ function bestHeader(rows: SheetRows, table: TableKind): { readonly score: number
 
 /** Index of the sheet whose rows read most like the header of what is looked for; 0 where none does. */
 export function pickSheet(sheets: readonly SheetRows[], table: TableKind = 'sheet'): number {
+  // Of one there is nothing to choose, and every text is one.
+  if (sheets.length < 2) return 0;
   let best = 0;
   let bestScore = 0;
   for (const [index, rows] of sheets.entries()) {
@@ -195,6 +197,8 @@ export function joinPages(
   pages: readonly { readonly name: string; readonly rows: SheetRows }[],
   table: TableKind,
 ): { readonly rows: SheetRows; readonly problems: readonly SheetProblem[] } {
+  const [only, ...others] = pages;
+  if (only !== undefined && others.length === 0) return { rows: only.rows, problems: [] };
   const chosen = pickSheet(
     pages.map(({ rows }) => rows),
     table,

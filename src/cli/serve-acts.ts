@@ -9,17 +9,19 @@ import { openServerKey } from '../server/keys.ts';
 import { signedKeys } from '../server/plant-key.ts';
 import { makeBackup } from '../server/stores/backup.ts';
 import { type Migrated, StoreRefused } from '../server/stores/migrate.ts';
-import { openPresentStore, openStore } from '../server/stores/open.ts';
+import { openPresentStore, openStore, type StoreChoice } from '../server/stores/open.ts';
 import { restoreInto } from '../server/stores/restore.ts';
 import { lockFolder } from '../server/stores/sqlite/lock.ts';
 import type { Store } from '../server/stores/store.ts';
 import { createHeadSigner, proveTree } from '../server/tree-heads.ts';
 import { type CommandIo, NotUnderstood, printJson } from './command.ts';
+import { readOtherPlant } from './plant-file.ts';
+import { beginPlant } from './serve-begin.ts';
 import { readPlace, readPlant, readPublicUrl, type ServeValues } from './serve-settings.ts';
 
 /** For messages about the call. */
 export const actNames =
-  'check, enrol, tablets, revoke TABLET, keys, head [SIZE], aside [FILE], backup FILE or restore FILE';
+  'check, begin FILE, enrol, tablets, revoke TABLET, keys, head [SIZE], aside [FILE], backup FILE or restore FILE';
 
 const nowMs = () => Date.now();
 
@@ -40,6 +42,7 @@ export async function runAct(
   const place = { ...readPlace(values), nowMs, onMigrated };
   if (act === 'restore' && object !== undefined)
     return restore(object, { ...place, replace: values.replace ?? false }, io);
+  if (act === 'begin' && object !== undefined) return begin(object, place, io);
   const work = findAct(act, object, { values, io });
   if (!work) throw new NotUnderstood(`expected nothing or ${actNames}, found ${positionals.join(' ')}`);
   // A code may be wanted before the first start, for a link that starts beside the server: that act alone makes a store.
@@ -208,7 +211,27 @@ async function restore(
   }
 }
 
-/** Makes sure that no server runs on a store, and none is started while a backup is put in. */
+/** The first thing in a plant's log: what another plant's file tells. The file is read before anything is made. */
+async function begin(file: string, place: StoreChoice, io: CommandIo): Promise<number> {
+  const read = await readOtherPlant(file, io);
+  const unlock = await lockPlace(place);
+  try {
+    const store = await openStore(place);
+    try {
+      io.stderr(`${await beginPlant(store, read, nowMs())}\n`);
+    } finally {
+      await store.close();
+    }
+    io.stderr(
+      'It has no people yet and no name of its own: start the server, join a tablet, and go on with the first steps there\n',
+    );
+    return 0;
+  } finally {
+    await unlock();
+  }
+}
+
+/** Makes sure that no server runs on a store, and none is started while something is put in. */
 async function lockPlace({
   folder,
   database,

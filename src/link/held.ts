@@ -1,7 +1,7 @@
 // The highest total held of each device's boot, on disk before a device is told so. The log itself gets a total less often: a year of it
 // must stay small. What was held and is not in the log yet goes there at the next start.
 
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { openLines, readLines, writeWhole } from './files.ts';
 
@@ -36,6 +36,9 @@ export interface Held {
   readonly tell: (station: string, what: string) => Promise<void>;
   readonly setForeign: (station: string, boot: string) => Promise<void>;
   readonly fall: (station: string, boot: string, base: number) => Promise<void>;
+  /** Totals that the station had left for the log when it was last kept; null where it never was. */
+  readonly spared: (station: string) => number | null;
+  readonly keepSpared: (station: string, totals: number) => void;
   readonly close: () => Promise<void>;
 }
 
@@ -101,6 +104,11 @@ export function openHeld(folder: string, flush = true): Held {
   const wholeText = () => all().map((line) => `${JSON.stringify(line)}\n`);
   writeWhole(file, wholeText().join(''));
   const lines = openLines(file, flush);
+  // In a file of its own: a program of before it reads the other one whole.
+  const sparedFile = join(folder, 'spared.json');
+  const spared: Record<string, number> = existsSync(sparedFile)
+    ? (JSON.parse(readFileSync(sparedFile, 'utf8')) as Record<string, number>) // written below
+    : {};
   let count = 0;
   const add = async (line: Line): Promise<void> => {
     take(line);
@@ -125,6 +133,12 @@ export function openHeld(folder: string, flush = true): Held {
     setForeign: (station, boot) => add([station, 'foreign', boot, 0]),
     fall: (station, boot, base) =>
       add([station, 'fell', boot, base, (of(station).falls.get(boot)?.times ?? 0) + 1]),
+    spared: (station) => (Object.hasOwn(spared, station) ? (spared[station] ?? null) : null),
+    keepSpared: (station, totals) => {
+      if (spared[station] === totals) return;
+      spared[station] = totals;
+      writeWhole(sparedFile, JSON.stringify(spared));
+    },
     close: () => lines.close(),
   };
 }

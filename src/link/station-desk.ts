@@ -1,6 +1,6 @@
 // What does one message of a device mean, and what of it goes into the log? Highest totals by boot; silence after three missed beats; two
 // devices under one name; clocks that are off; totals that fall. Told once each, and counted.
-// Method: a total goes into the log at once, and then at most every seventeen seconds, so that a year of a line stays below a gigabyte;
+// Method: a total goes into the log at once while the station's budget lasts (log-budget.ts), so that a year of a line stays below a gigabyte;
 // a panel's code goes there at once. All is decided before anything is waited for, so that messages at one time do not cross.
 // Refused: an entry a beat, and a count that rests on a device's clock.
 
@@ -8,14 +8,19 @@ import { BEATS_MISSED, LINK_BEAT_MS } from '../../shared/floor/counters.ts';
 import type { EntryKind, PayloadOf } from '../../shared/floor/kinds.ts';
 import type { CounterStation } from './config.ts';
 import type { Held, HeldBoot } from './held.ts';
+import { type LogBudget, openLogBudget, SPARED_MOST } from './log-budget.ts';
 import { type Notices, type NoticeWhat, openNotices } from './notices.ts';
 
 /** A device sends at least so often, ms. */
 const DEVICE_BEAT_MS = 10_000;
 /** Then it is silent, ms; a beat may come a little late. */
 export const SILENT_MS = BEATS_MISSED * DEVICE_BEAT_MS + 2_000;
-/** Between two totals of a station in the log, ms: a year of them is 1.9 million entries of some 500 bytes. */
-export const LOG_EVERY_MS = 17_000;
+/** Totals that come closer than this wait for the next second, ms: what a relay had kept comes all at once. */
+const TOTALS_APART_MS = 500;
+/** Between two states of a station in the log, ms. */
+const STATE_EVERY_MS = 17_000;
+/** What is left of the budget is kept so often, ms. */
+const KEEP_SPARED_MS = 3_600_000;
 /** An old boot that still rises so long after a new one began is another device, ms: no message is on its way for so long. */
 const LATE_MOST_MS = 60_000;
 /** How often it must have risen by then, and how far apart, ms: what a relay had kept comes all at once. */
@@ -100,6 +105,8 @@ interface Work {
   readonly notices: Notices;
   readonly boots: Map<string, Boot>;
   readonly silentMs: () => number;
+  readonly budget: LogBudget;
+  sparedKeptMs: number;
   loggedMs: number;
   heard: Now | null;
   isSilent: boolean;
@@ -136,6 +143,8 @@ export function openStationDesk(
     notices: openNotices({ station, line }, held, write),
     boots: new Map(),
     silentMs,
+    budget: openLogBudget(held.spared(station) ?? SPARED_MOST, start.ms),
+    sparedKeptMs: start.ms,
     loggedMs: Number.NEGATIVE_INFINITY,
     heard: held.boots(station).length > 0 ? start : null,
     isSilent: false,
@@ -146,7 +155,10 @@ export function openStationDesk(
     take: (message, now) => take(work, message, now),
     notice: work.notices.add,
     tick: (now) => tick(work, now),
-    settle: () => settle(work),
+    settle: async () => {
+      await settle(work);
+      held.keepSpared(station, work.budget.spared());
+    },
   };
 }
 
@@ -185,10 +197,15 @@ async function log(
   if (now) work.loggedMs = now.ms;
   const boot = work.boots.get(name);
   if (boot) boot.logged = Math.max(boot.logged, total);
+  // A code goes there whatever it costs, and takes nothing from those that wait.
+  if (serial === null) work.budget.told();
   const facts = { station, line, boot: name, total, serial, skipped };
   await write('station.counted', once && serial !== null ? { ...facts, once } : facts);
   held.logged(station, name, total);
 }
+
+const mayLog = (work: Work, now: Now): boolean =>
+  work.budget.may(now.ms) && now.ms - work.loggedMs >= TOTALS_APART_MS;
 
 function tellSilence(work: Work, sinceMs: number): Promise<unknown> {
   const { station, line } = work;
@@ -212,12 +229,12 @@ function hearState(
   work.state = { code, fromMs, logged, atMs, loggedFromMs };
 }
 
-/** The newest state, as seldom as totals. */
+/** The newest state, not more often than states are of use. */
 function sayState(work: Work, now: Now): Promise<unknown> | null {
   const { station, line, state } = work;
   if (!state || state.code === state.logged) return null;
   // What a broker had kept comes at one time: its states are as far apart as they were.
-  const isDue = now.ms - state.atMs >= LOG_EVERY_MS || state.fromMs - state.loggedFromMs >= LOG_EVERY_MS;
+  const isDue = now.ms - state.atMs >= STATE_EVERY_MS || state.fromMs - state.loggedFromMs >= STATE_EVERY_MS;
   if (!isDue) return null;
   state.logged = state.code;
   state.atMs = now.ms;
@@ -326,7 +343,7 @@ function count(
   const sum = Math.max(total, top);
   const isNews = total > top || (once && total > loggedOf(work, name));
   const skipped = isNews ? message.skipped : null;
-  const isDue = now.ms - work.loggedMs >= LOG_EVERY_MS || skipped !== null;
+  const isDue = mayLog(work, now) || skipped !== null;
   // The code of the newest panel is told with its total; of an earlier one behind it.
   if ((!boot.said || isBack || (sum > loggedOf(work, name) && isDue)) && !(isCoded && total === sum))
     saving.push(log(work, { name, total: sum, now }, { skipped }));
@@ -345,11 +362,15 @@ async function tick(work: Work, now: Now): Promise<void> {
   const saving: (Promise<unknown> | null)[] = [...work.notices.tick(now), sayState(work, now)];
   const { heard, isSilent } = work;
   const present = newest(work);
+  if (now.ms - work.sparedKeptMs >= KEEP_SPARED_MS) {
+    work.sparedKeptMs = now.ms;
+    work.held.keepSpared(work.station, work.budget.spared());
+  }
   if (heard && !isSilent && now.ms - heard.ms > work.silentMs()) {
     saving.push(settle(work), tellSilence(work, heard.wallMs));
   } else if (heard && !isSilent && present) {
     const { boot: name, total } = present;
-    const waits = total > loggedOf(work, name) && now.ms - work.loggedMs >= LOG_EVERY_MS;
+    const waits = total > loggedOf(work, name) && mayLog(work, now);
     const isBeat = work.boots.get(name)?.said === true && now.ms - work.loggedMs >= LINK_BEAT_MS;
     if (waits || isBeat) saving.push(log(work, { name, total, now }));
   }

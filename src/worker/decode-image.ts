@@ -23,16 +23,30 @@ export function rgbaToGray(rgba: Uint8ClampedArray, width: number, height: numbe
 
 /** Mean over a square window, reach pixels each way, by running sums: cost does not grow with the reach. */
 export function boxMeanGray(image: GrayImage, reach: number): GrayImage {
-  return alongRows(transposed(alongRows(transposed(image), reach)), reach);
+  return alongRows(alongColumns(image, reach), reach);
 }
 
-function transposed(image: GrayImage): GrayImage {
+/** The sums of all columns go down together, row by row: a picture is read as it lies in memory. */
+function alongColumns(image: GrayImage, reach: number): GrayImage {
   const { width, height, data } = image;
-  const turned = new Uint8Array(data.length);
-  for (let y = 0; y < height; y++) {
-    for (let x = 0; x < width; x++) turned[x * height + y] = data[y * width + x]!; // inside by the loop
+  const mean = new Uint8Array(data.length);
+  const count = 2 * reach + 1;
+  const sums = new Int32Array(width);
+  for (let x = 0; x < width; x++) sums[x] = data[x]! * (reach + 1);
+  for (let y = 1; y <= reach; y++) {
+    const row = Math.min(y, height - 1) * width;
+    for (let x = 0; x < width; x++) sums[x]! += data[row + x]!; // inside by the loop
   }
-  return { data: turned, width: height, height: width };
+  for (let y = 0; y < height; y++) {
+    const row = y * width;
+    const next = Math.min(y + reach + 1, height - 1) * width;
+    const last = Math.max(y - reach, 0) * width;
+    for (let x = 0; x < width; x++) {
+      mean[row + x] = (sums[x]! + reach) / count;
+      sums[x]! += data[next + x]! - data[last + x]!;
+    }
+  }
+  return { data: mean, width, height };
 }
 
 function alongRows(image: GrayImage, reach: number): GrayImage {

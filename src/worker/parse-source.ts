@@ -4,6 +4,7 @@ import { billRows } from '../../shared/sheet/bill-rows.ts';
 import { isExchangeFile, xmlRoot } from '../../shared/sheet/exchange.ts';
 import { cellText, type SheetRows } from '../../shared/sheet/headers.ts';
 import { fillMerged, mergedRanges } from '../../shared/sheet/merged.ts';
+import { placementRows } from '../../shared/sheet/placement-rows.ts';
 import type { SheetProblem } from '../../shared/sheet/problems.ts';
 import {
   type ForeignKind,
@@ -73,16 +74,15 @@ function parseText(
   const root = xmlRoot(text);
   if (root !== null && !isExchange) throw new Unreadable('other-xml', root);
   tell('splitting');
-  const none = { rows: [], problems: [] };
-  const { rows, problems } = isExchange ? none : role === 'bill' ? billRows(text) : textToRows(text);
-  return {
-    number,
-    name,
-    text,
-    isExchange,
-    pages: [{ name: '', rows: inWidth(rows) }],
-    problems: [...found.problems, ...problems],
-  };
+  const opened = { number, name, text, isExchange, placed: null };
+  if (isExchange) return { ...opened, pages: [{ name: '', rows: [] }], problems: found.problems };
+  const split = role === 'bill' ? billRows(text) : textToRows(text);
+  const pages = [{ name: '', rows: inWidth(split.rows) }];
+  const problems = [...found.problems, ...split.problems];
+  if (role !== 'placements') return { ...opened, pages, problems };
+  // Laid out by its own rules out of the same split: a placement file may be long.
+  const placed = placementRows(text, split);
+  return { ...opened, placed, pages: [{ name: '', rows: inWidth(placed.rows) }], problems };
 }
 
 /** The rows as wide as a list may be. */
@@ -112,5 +112,5 @@ async function parseWorkbook(
   }));
   if (!pages.some(({ rows }) => rows.some((row) => row.some((cell) => cellText(cell) !== ''))))
     throw new Unreadable('blank');
-  return { number, name, text: null, isExchange: false, pages, problems: [] };
+  return { number, name, text: null, isExchange: false, placed: null, pages, problems: [] };
 }

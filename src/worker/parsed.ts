@@ -1,6 +1,7 @@
 // A file as it was parsed, why one cannot be, and its columns with what stands in them.
 
 import { cellText, type SheetColumn, type SheetRows } from '../../shared/sheet/headers.ts';
+import type { PlacementText } from '../../shared/sheet/placement-rows.ts';
 import type { SheetProblem } from '../../shared/sheet/problems.ts';
 import type { SheetFault, ShownColumn } from './sheet-protocol.ts';
 
@@ -10,8 +11,10 @@ export interface Parsed {
   readonly name: string;
   readonly isExchange: boolean;
   readonly pages: readonly { readonly name: string; readonly rows: SheetRows }[];
-  /** The text of a text file, which a placement file needs whole. */
+  /** The text of a text file. */
   readonly text: string | null;
+  /** The text of a placement file, split by its own rules; null of any other file. */
+  readonly placed: PlacementText | null;
   readonly problems: readonly SheetProblem[];
 }
 

@@ -9,7 +9,6 @@ import { readExchange } from '../../shared/sheet/exchange.ts';
 import { placementFields } from '../../shared/sheet/fields.ts';
 import { cellText, type SheetRows } from '../../shared/sheet/headers.ts';
 import { type JoinedBill, joinBill, namedPlacements } from '../../shared/sheet/join.ts';
-import { placementRows } from '../../shared/sheet/placement-rows.ts';
 import { type PlacementReading, readPlacements } from '../../shared/sheet/placements.ts';
 import { joinPages, nameHeaders } from '../../shared/sheet/source.ts';
 import { type Parsed, showColumns, Unreadable } from './parsed.ts';
@@ -93,9 +92,9 @@ function readPlacementRows(
   settings: SheetSettings,
 ): Pick<Placed, 'reading' | 'isRemembered'> {
   const pages = parsed.text === null ? joinPages(parsed.pages, 'placements') : { rows: [], problems: [] };
-  const input = parsed.text ?? pages.rows;
+  const input = parsed.placed ?? parsed.text ?? pages.rows;
   const read = (columns: SheetSettings['placementColumns']) =>
-    // The text is split once more, by the placement file's own rules, which find its broken quotation marks themselves.
+    // The placement file's own rules find broken quotation marks themselves.
     readPlacements(input, {
       textProblems: [...parsed.problems.filter(({ code }) => code === 'encodingGuessed'), ...pages.problems],
       hasBill,
@@ -130,11 +129,7 @@ export function billProblems(bill: BilledPart | null): SheetSummary['problems'] 
 
 /** What the page shows of a placement file. */
 export function placementSummary({ reading, isRemembered }: Placed, parsed: Parsed): PlacementSummary {
-  // A text is laid out by the placement file's own rules, which may differ from a sheet's.
-  const rows =
-    parsed.text === null || parsed.isExchange
-      ? (parsed.pages[0]?.rows ?? [])
-      : placementRows(parsed.text).rows;
+  const rows = parsed.pages[0]?.rows ?? [];
   return {
     columns: showColumns(reading.columns, rows, reading.headerRow),
     key: headerKey(reading.columns),

@@ -19,6 +19,7 @@ import { readPlace, readSettings, serveOptions } from '../serve-settings.ts';
 
 const help = `reelward serve [--port N] [--data DIR] [--database URL] [--host NAME] [--https]
 reelward serve check
+reelward serve begin FILE
 reelward serve enrol | tablets | revoke TABLET | keys | head [SIZE] | aside [FILE] | backup FILE | restore FILE [--replace]
 
 Serves the app and keeps the log of all tablets. Tablets go on without it and sync when it is back.
@@ -61,6 +62,12 @@ Serves the app and keeps the log of all tablets. Tablets go on without it and sy
 
   check            looks at options, store, certificate, ports, disk and clock, changes
                    nothing, and says one line each
+
+  begin FILE       begins this plant from the file of another ("reelward plant", or Plant,
+                   This plant on a tablet): lines and rules, parts, checklists, label
+                   rules; nobody's name, no reel, no history. Makes the store where there
+                   is none; refused where there is a line or a person; the server must
+                   be stopped. - for standard input
 
   enrol            prints a one-time code for a tablet, good for ten minutes;
                    --replaces TABLET: it may take the place of that active tablet,

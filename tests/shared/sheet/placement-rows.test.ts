@@ -6,6 +6,7 @@ import { unitOf } from '../../../shared/sheet/placement-row.ts';
 import { placementRows } from '../../../shared/sheet/placement-rows.ts';
 import { type Placement, type PlacementOptions, readPlacements } from '../../../shared/sheet/placements.ts';
 import { problemSink } from '../../../shared/sheet/problems.ts';
+import { textToRows } from '../../../shared/sheet/text.ts';
 
 const read = (lines: readonly string[], options: PlacementOptions = {}) => {
   const { placements, leftOut, problems } = readPlacements(lines.join('\n'), options);
@@ -340,4 +341,18 @@ it('`placementRows()` takes the layout whose header names more, else that of whi
   const { problems } = placementRows('Ref  Value  X  Y  Side\nR1 a b c d e f 1.0');
   expect(problems.map(({ code, row }) => [code, row])).toEqual([['rowUnreadable', 2]]);
   expect(placementRows('Ref,Value\nR1,"x').problems.map(({ code }) => code)).toEqual(['quoteBroken']);
+});
+
+it('`readPlacements()` says the same of a text and of its rows split before, with what stands above them', () => {
+  const texts = [
+    'Ref,Val,Package,PosX,PosY,Rot,Side\nR1,10k,R0603,1,2,90,top\nC1,100n,C0402,3,4,0,bottom',
+    'Units used = mils\nSide: bottom\nRef  Value  X  Y\nR1  10k  100.0  200.0\nC1  100n  300.0  400.0',
+    'R1,10k,R0603,1.0,2.0,90,T\nR2,22k,R0603,3.0,2.0,0,B\nC1,100n,C0402,3.0,4.0,0,T',
+    'Ref,Value\nR1,"x',
+  ];
+  for (const text of texts) {
+    const split = placementRows(text, textToRows(text));
+    expect(readPlacements(split, { hasBill: true })).toEqual(readPlacements(text, { hasBill: true }));
+    expect(split.text).toBe(text);
+  }
 });

@@ -2,6 +2,7 @@
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { openHeld } from '../../../src/link/held.ts';
+import { SPARED_MOST } from '../../../src/link/log-budget.ts';
 import { type CountMessage, openStationDesk, type StationDesk } from '../../../src/link/station-desk.ts';
 import { newFolder } from '../../contract/databases.ts';
 
@@ -53,19 +54,63 @@ const of = (kind: string) => entries.flatMap(([each, payload]) => (each === kind
 const totals = () => of('station.counted').map(({ boot, total }) => `${boot}:${total}`);
 
 describe('a station’s desk', () => {
-  test('logs the first total at once, then at most every seventeen seconds, and a code at once', async () => {
+  test('logs each total at once, those of one moment together, and a code whatever it costs', async () => {
+    await say('a', 5);
+    for (const total of [6, 7]) {
+      await pass(5);
+      await say('a', total);
+    }
+    expect(totals()).toEqual(['a:5', 'a:6', 'a:7']);
+    // What a relay had kept comes at one time.
+    for (const total of [8, 9, 10]) await say('a', total);
+    await pass(1);
+    expect(totals()).toEqual(['a:5', 'a:6', 'a:7', 'a:10']);
+    await say('a', 11, { serial: 'SN-11' });
+    await say('a', 11, { serial: 'SN-11' });
+    expect(totals()).toEqual(['a:5', 'a:6', 'a:7', 'a:10', 'a:11']);
+    expect(of('station.counted').at(-1)).toMatchObject({ serial: 'SN-11' });
+  });
+
+  test('with its budget spent logs one total every twenty-two seconds, codes at once, also after a start', async () => {
+    held.keepSpared('exit', 1);
+    await held.close();
+    open();
     await say('a', 5);
     for (const total of [6, 7, 8]) {
       await pass(5);
       await say('a', total);
     }
     expect(totals()).toEqual(['a:5']);
-    await pass(2);
+    await pass(6);
+    expect(totals()).toEqual(['a:5']);
+    await pass(1);
     expect(totals()).toEqual(['a:5', 'a:8']);
     await say('a', 9, { serial: 'SN-9' });
-    await say('a', 9, { serial: 'SN-9' });
     expect(totals()).toEqual(['a:5', 'a:8', 'a:9']);
-    expect(of('station.counted').at(-1)).toMatchObject({ serial: 'SN-9' });
+    // What was left is known to the next start.
+    await desk.settle();
+    await held.close();
+    open();
+    expect(held.spared('exit')).toBe(0);
+    await say('a', 10);
+    await pass(2);
+    await say('a', 11);
+    await pass(19);
+    expect(totals().slice(3)).toEqual(['a:10']);
+    await pass(1);
+    expect(totals().slice(3)).toEqual(['a:10', 'a:11']);
+  });
+
+  test('keeps what is left of its budget every hour, as a power cut ends no link in order', async () => {
+    await say('a', 0);
+    for (let total = 1; total <= 3_600; total += 1) {
+      await pass(1);
+      await say('a', total);
+    }
+    await pass(1);
+    const spared = held.spared('exit') ?? Number.NaN;
+    expect(SPARED_MOST - spared).toBeGreaterThan(3_600 - 3_600 / 22 - 5);
+    expect(SPARED_MOST - spared).toBeLessThan(3_600 - 3_600 / 22 + 5);
   });
 
   test('answers the highest total held of the boot, in any order', async () => {
@@ -190,7 +235,7 @@ describe('a station’s desk', () => {
     expect(totals().at(-1)).toBe('c:1');
   });
 
-  test('tells the device’s state when it changes, as seldom as totals', async () => {
+  test('tells the device’s state when it changes, every seventeen seconds at most', async () => {
     await pass(20);
     for (const state of [1100, 1100, 2201, 1100]) await say('a', 1, { state });
     expect(of('station.state').map(({ code }) => code)).toEqual([1100]);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { chanceBelow, seededChance } from '../../../shared/kit/chance.ts';
 import { boxMeanGray, quadToBox, rgbaToGray, sharpenGray } from '../../../src/worker/decode-image.ts';
 import type { GrayImage } from '../../../src/worker/decode-protocol.ts';
 
@@ -32,6 +33,35 @@ describe('boxMeanGray()', () => {
     );
     for (const reach of [1, 3, 9]) expect(new Set(boxMeanGray(plain, reach).data)).toEqual(new Set([77]));
   });
+
+  it.each([1, 2, 5, 20])(
+    'is the rounded mean down and then along, at a reach of %d, also beyond the picture',
+    (reach) => {
+      const chance = seededChance(7);
+      const [width, height] = [13, 9];
+      const given = image(
+        width,
+        Array.from({ length: width * height }, () => chanceBelow(chance, 256)),
+      );
+      const steps = Array.from({ length: 2 * reach + 1 }, (_, at) => at - reach);
+      const inside = (at: number, most: number) => Math.min(Math.max(at, 0), most - 1);
+      const meanOf = (values: readonly number[]) => {
+        const sum = values.reduce((total, value) => total + value, 0);
+        return Math.floor((sum + reach) / values.length);
+      };
+      const down = given.data.map((_, at) =>
+        meanOf(
+          steps.map(
+            (step) => given.data[inside(Math.floor(at / width) + step, height) * width + (at % width)] ?? 0,
+          ),
+        ),
+      );
+      const along = down.map((_, at) =>
+        meanOf(steps.map((step) => down[at - (at % width) + inside((at % width) + step, width)] ?? 0)),
+      );
+      expect([...boxMeanGray(given, reach).data]).toEqual([...along]);
+    },
+  );
 });
 
 describe('sharpenGray()', () => {
