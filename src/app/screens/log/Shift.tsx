@@ -13,6 +13,7 @@ import { ChoiceField } from '../../ui/Field.tsx';
 import { shellWords } from '../../words/shell.ts';
 import { shiftWords } from '../../words/shift.ts';
 import { formatDay, formatTime, say } from '../../words/words.ts';
+import { Handover } from './Handover.tsx';
 import { plotToCsv, plotToPng } from './shift-files.ts';
 import { type Bar, type Plot, shiftPlots } from './shift-plots.ts';
 import './shift.css';
@@ -91,6 +92,7 @@ export function Shift() {
           {words.print}
         </Button>
       </div>
+      <Handover line={line} />
       {report === null ? (
         <p class="empty">{words.reading}</p>
       ) : (
