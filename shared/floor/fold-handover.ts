@@ -3,37 +3,13 @@
 
 import { entryId } from '../log/entry.ts';
 import { isSameLabel } from './holds.ts';
-import type { EntryOf, PayloadOf } from './kinds.ts';
+import type { EntryOf } from './kinds.ts';
 import type { HandedItem } from './kinds-handover.ts';
 import type { FloorState, Hold } from './state.ts';
+import type { Handed, HandoverState } from './state-handover.ts';
 
 /** Handovers of a line that are kept. */
 const KEPT = 4;
-
-/** The second signature. */
-export type Taken = Readonly<Pick<PayloadOf<'shift.taken'>, 'by' | 'came' | 'more' | 'known'>> & {
-  readonly entry: string;
-  readonly atMs: number;
-};
-
-/** A handover that the lead going off signed. */
-export type Handed = Readonly<Omit<PayloadOf<'shift.handed'>, 'checked' | 'passkey'>> & {
-  readonly entry: string;
-  readonly atMs: number;
-  /** Null while no other lead took it. */
-  readonly taken: Taken | null;
-};
-
-/** The part of the state that handovers stand in. */
-export interface HandoverState {
-  /** Line -> its handovers, the newest last. */
-  readonly handovers: Map<string, readonly Handed[]>;
-}
-
-/** None yet. */
-export function emptyHandovers(): HandoverState {
-  return { handovers: new Map() };
-}
 
 /** Applies one entry. A signature of the lead who handed over, or under a handover taken already, changes nothing. */
 export function foldHandover(state: HandoverState, entry: EntryOf<'shift.handed' | 'shift.taken'>): void {

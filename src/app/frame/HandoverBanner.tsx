@@ -2,8 +2,8 @@
 // screen of the line until a lead has decided, or has taken over.
 
 import { useState } from 'preact/hooks';
-import type { Handed } from '../../../shared/floor/fold-handover.ts';
 import type { Hold } from '../../../shared/floor/state.ts';
+import type { Handed } from '../../../shared/floor/state-handover.ts';
 import { useFloor } from '../app.ts';
 import { address } from '../router.ts';
 import { Banner } from '../ui/Banner.tsx';

@@ -40,6 +40,7 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
         pitchMm: 2,
         ageMonths: 24,
         orientation: 'any',
+        price: { each: 0.012, currency: 'EUR' },
         makers: [{ supplierPart: 'ZR-4701', product: 'Lamp' }],
       },
     ],

@@ -118,6 +118,7 @@ describe('openNow()', () => {
     expect(items[1]?.sinceMs).toBe(startMs + 60_000);
     story.tell('containment.signed', {
       containment: 'c1',
+      line: 'L1',
       codes: null,
       by: 'lea',
       reason: 'ok',

@@ -1,7 +1,7 @@
 // The two signatures of a handover. What is signed is looked at once more as the lead signs, so that the entry holds what is so then.
 
-import type { Handed } from '../../../../shared/floor/fold-handover.ts';
 import { mostHandedNote } from '../../../../shared/floor/kinds-handover.ts';
+import type { Handed } from '../../../../shared/floor/state-handover.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import type { Sure } from '../../frame/confirmed.ts';

@@ -1,6 +1,6 @@
 // A handover as it was signed: by whom, what was open then and how each thing stands now, and the note.
 
-import type { Handed } from '../../../../shared/floor/fold-handover.ts';
+import type { Handed } from '../../../../shared/floor/state-handover.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { handoverWords } from '../../words/handover.ts';
 import { say } from '../../words/words.ts';

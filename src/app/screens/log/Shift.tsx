@@ -1,4 +1,4 @@
-// The shift's report: six questions, each with its answer and the bars that show it; as a file, as a picture, on paper.
+// The shift's report: its questions, each with its answer and the bars that show it; as a file, as a picture, on paper.
 
 import { useEffect, useState } from 'preact/hooks';
 import type { FloorEntry } from '../../../../shared/floor/kinds.ts';
@@ -14,8 +14,9 @@ import { shellWords } from '../../words/shell.ts';
 import { shiftWords } from '../../words/shift.ts';
 import { formatDay, formatTime, say } from '../../words/words.ts';
 import { Handover } from './Handover.tsx';
+import type { Bar, Plot } from './plot.ts';
 import { plotToCsv, plotToPng } from './shift-files.ts';
-import { type Bar, type Plot, shiftPlots } from './shift-plots.ts';
+import { shiftPlots } from './shift-plots.ts';
 import './shift.css';
 
 const HOUR_MS = 3_600_000;

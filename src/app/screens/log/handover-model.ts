@@ -1,9 +1,9 @@
 // What a handover is signed with: the list as it is at that moment, what it rests on, and the entries.
 
-import type { Handed } from '../../../../shared/floor/fold-handover.ts';
 import type { DraftEntry, PayloadOf } from '../../../../shared/floor/kinds.ts';
 import type { HandedKnown, HandedSync } from '../../../../shared/floor/kinds-handover.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
+import type { Handed } from '../../../../shared/floor/state-handover.ts';
 import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
 import type { LawMemory } from '../../../../shared/forecast/run-out.ts';
 import { handedKey, type OpenList, openNow } from '../../../../shared/handover/open.ts';

@@ -1,7 +1,7 @@
 // What is open on a line, and how this tablet stands to its server, for whatever shows it.
 
 import { useMemo, useRef } from 'preact/hooks';
-import type { Handed } from '../../../../shared/floor/fold-handover.ts';
+import type { Handed } from '../../../../shared/floor/state-handover.ts';
 import type { LawMemory } from '../../../../shared/forecast/run-out.ts';
 import type { OpenList } from '../../../../shared/handover/open.ts';
 import { useApp, useFloor } from '../../app.ts';
