@@ -160,6 +160,8 @@ export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'unproven.settled': 'settle-unproven',
   'passkey.added': ofPasskey,
   'passkey.removed': ofPasskey,
+  'shift.handed': 'hand-over',
+  'shift.taken': 'hand-over',
 };
 
 /** The act that an entry writes down, asked of the state before it. */

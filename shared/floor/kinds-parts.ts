@@ -11,6 +11,11 @@ export const mostMakers = 200;
 
 const length = orNull(positive);
 
+/** What one part costs. `currency`: as the plant writes it; null where its list names none. */
+const priceSchema = z.strictObject({ each: positive, currency: orNull(short) });
+/** The price of one part. */
+export type PartPrice = Readonly<z.output<typeof priceSchema>>;
+
 /** What the list says of one part. Null = nobody knows; lengths in mm. */
 export const listedPartSchema = z.strictObject({
   part: id,
@@ -33,6 +38,8 @@ export const listedPartSchema = z.strictObject({
   ageMonths: length,
   /** How the part lies in its pocket, in words. */
   orientation: orNull(short),
+  /** Absent: nobody said. */
+  price: z.optional(priceSchema),
   /** Makers' numbers that may be used for it: in one product, or (`product` null) in every product whose setup lists no maker. */
   makers: z
     .array(z.strictObject({ supplierPart: short, product: orNull(short) }))

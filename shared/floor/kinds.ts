@@ -6,6 +6,7 @@ import * as z from 'zod/mini';
 import type { Entry, JsonObject } from '../log/entry.ts';
 import { changePayloadSchemas } from './kinds-change.ts';
 import { decisionPayloadSchemas } from './kinds-decisions.ts';
+import { handoverPayloadSchemas } from './kinds-handover.ts';
 import { labelPayloadSchemas } from './kinds-labels.ts';
 import { linePayloadSchemas } from './kinds-line.ts';
 import { moisturePayloadSchemas } from './kinds-moisture.ts';
@@ -242,6 +243,7 @@ export const payloadSchemas = {
     }),
   ...reelPayloadSchemas,
   ...decisionPayloadSchemas,
+  ...handoverPayloadSchemas,
   'material.blocked': () =>
     z.strictObject({
       block: id,

@@ -24,6 +24,7 @@ export const actRoles = {
   'settle-unproven': 'lead',
   'export-log': 'lead',
   'skip-step': 'lead',
+  'hand-over': 'lead',
   'enrol-tablet': 'lead',
   'manage-people': 'lead',
   'keep-own-passkey': 'lead',

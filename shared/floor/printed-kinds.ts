@@ -12,9 +12,11 @@ const printedKinds: ReadonlySet<string> = new Set([
   'panel.looked',
   'panels.contained',
   'containment.signed',
+  'shift.handed',
+  'shift.taken',
 ]);
 
-/** True for a changeover, a first panel, a splice and a containment. */
+/** True for a changeover, a first panel, a splice, a containment and a handover. */
 export function isKeptOnPaper({ kind, payload }: Pick<Entry, 'kind' | 'payload'>): boolean {
   return printedKinds.has(kind) || (kind === 'reel.verified' && payload['act'] === 'splice');
 }

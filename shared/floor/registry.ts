@@ -11,6 +11,7 @@ import { foldChange } from './fold-change.ts';
 import { foldContain } from './fold-contain.ts';
 import { foldExposures } from './fold-exposures.ts';
 import { foldRunFeeders } from './fold-feeders.ts';
+import { foldHandover } from './fold-handover.ts';
 import { foldInterlock } from './fold-interlock.ts';
 import { foldLabels } from './fold-labels.ts';
 import { foldLoss } from './fold-loss.ts';
@@ -293,6 +294,8 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'unproven.settled': { schema: schemas['unproven.settled'], fold: nothing, touches: nowhere },
   'passkey.added': { schema: schemas['passkey.added'], fold: foldPasskeys, touches: nowhere },
   'passkey.removed': { schema: schemas['passkey.removed'], fold: foldPasskeys, touches: nowhere },
+  'shift.handed': { schema: schemas['shift.handed'], fold: foldHandover, touches: nowhere },
+  'shift.taken': { schema: schemas['shift.taken'], fold: foldHandover, touches: nowhere },
   'reel.life-judged': { schema: schemas['reel.life-judged'], fold: nothing, touches: nowhere },
 };
 

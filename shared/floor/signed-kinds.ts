@@ -11,6 +11,8 @@ export const signedKinds = [
   'step.skipped',
   'changeover.left-open',
   'changeover.released',
+  'shift.handed',
+  'shift.taken',
 ] as const;
 
 /**

@@ -1,6 +1,6 @@
 // What the state holds of changeovers: checklists with their answers, the change itself, carts, the order of jobs.
 
-import type { Signature } from './checklist.ts';
+import type { ChecklistTemplate, Signature } from './checklist.ts';
 import type { PayloadOf } from './kinds.ts';
 
 /** What a person answered to one step of a checklist. */
@@ -49,3 +49,30 @@ export type KeptPlan = Readonly<PayloadOf<'plan.kept'>> & {
   readonly by: string | null;
   readonly atMs: number;
 };
+
+/** Changeovers as the log says. */
+export interface ChangeState {
+  /** `template` -> its versions, oldest first. */
+  readonly templates: Map<string, readonly ChecklistTemplate[]>;
+  readonly checklists: Map<string, Checklist>;
+  /** All changeovers, oldest first. */
+  readonly changeovers: Map<string, Changeover>;
+  /** Line -> changeover that is not released. */
+  readonly changing: Map<string, string>;
+  /** Cart -> slot -> what is ready for it. */
+  readonly carts: Map<string, ReadonlyMap<string, CartPlace>>;
+  /** Line -> the newest order of jobs kept. */
+  readonly plans: Map<string, KeptPlan>;
+}
+
+/** No changeover before any entry. */
+export function emptyChange(): ChangeState {
+  return {
+    templates: new Map(),
+    checklists: new Map(),
+    changeovers: new Map(),
+    changing: new Map(),
+    carts: new Map(),
+    plans: new Map(),
+  };
+}

@@ -6,7 +6,6 @@ import type { ClockReading } from '../log/entry.ts';
 import type { AgeLimit } from './age-limit.ts';
 import type { KnownBadge } from './badge.ts';
 import type { Block } from './blocks.ts';
-import type { ChecklistTemplate } from './checklist.ts';
 import type { Exposure } from './exposure.ts';
 import type { FeederType, LineTape, TypedFeeder } from './feeder-types.ts';
 import type { PayloadOf } from './kinds.ts';
@@ -15,8 +14,9 @@ import type { WithdrawnMaker } from './maker-lists.ts';
 import type { MoistureRuling, PartFacts } from './moisture-rules.ts';
 import { emptyPanels, type PanelState } from './panel-state.ts';
 import { emptyRights, type RightsState } from './rights.ts';
-import type { CartPlace, Changeover, Checklist, KeptPlan } from './state-change.ts';
+import { type ChangeState, emptyChange } from './state-change.ts';
 import { emptyFeeders, type FeederState } from './state-feeders.ts';
+import { emptyHandovers, type HandoverState } from './state-handover.ts';
 import type { Finished, FullReel, Ledger, SkipsSeen } from './state-ledger.ts';
 import { emptyStations, type StationState } from './station-state.ts';
 import { emptyStore, type StoreState } from './store-state.ts';
@@ -220,7 +220,14 @@ export type Acknowledgement = {
 };
 
 /** The floor as the log says. */
-export interface FloorState extends PanelState, RightsState, StationState, StoreState, FeederState {
+export interface FloorState
+  extends PanelState,
+    RightsState,
+    StationState,
+    StoreState,
+    FeederState,
+    ChangeState,
+    HandoverState {
   /** Empty where nobody named it. */
   readonly plant: Map<string, PlantName>;
   readonly tablets: Map<string, Tablet>;
@@ -279,17 +286,6 @@ export interface FloorState extends PanelState, RightsState, StationState, Store
   readonly corrected: Set<string>;
   /** Line -> people who share its splices; one where nobody said. */
   readonly crews: Map<string, number>;
-  /** `template` -> its versions, oldest first. */
-  readonly templates: Map<string, readonly ChecklistTemplate[]>;
-  readonly checklists: Map<string, Checklist>;
-  /** All changeovers, oldest first. */
-  readonly changeovers: Map<string, Changeover>;
-  /** Line -> changeover that is not released. */
-  readonly changing: Map<string, string>;
-  /** Cart -> slot -> what is ready for it. */
-  readonly carts: Map<string, ReadonlyMap<string, CartPlace>>;
-  /** Line -> the newest order of jobs kept. */
-  readonly plans: Map<string, KeptPlan>;
   /** Part -> what finished reels showed of its losses, oldest first. */
   readonly finished: Map<string, readonly Finished[]>;
   /** Part -> a full reel of it, measured or weighed. */
@@ -319,6 +315,8 @@ export function emptyState(): FloorState {
     ...emptyStations(),
     ...emptyRights(),
     ...emptyStore(),
+    ...emptyChange(),
+    ...emptyHandovers(),
     plant: new Map(),
     ...emptyFeeders(),
     tablets: new Map(),
@@ -356,12 +354,6 @@ export function emptyState(): FloorState {
     raised: new Map(),
     corrected: new Set(),
     crews: new Map(),
-    templates: new Map(),
-    checklists: new Map(),
-    changeovers: new Map(),
-    changing: new Map(),
-    carts: new Map(),
-    plans: new Map(),
     finished: new Map(),
     fullReels: new Map(),
     skips: new Map(),

@@ -22,6 +22,9 @@ export const partFields = [
   'product',
   'ageMonths',
   'orientation',
+  'price',
+  'partsPerPrice',
+  'currency',
   'note',
 ] as const;
 
@@ -54,6 +57,12 @@ export const partHeaderWords: HeaderWords<PartField> = {
     'age limit, age, max age, maximum age, age months, months, age limit months, shelf life, shelf life months, limite de edad, edad maxima, meses, ' +
     'caducidad meses, hochstalter, hoechstalter, alter, monate, lagerfrist, lagerzeit, age maximal, age maxi, mois, duree de stockage',
   orientation: sheetHeaderWords.polarity,
+  price:
+    'price, unit price, price each, price per part, cost, unit cost, cost each, standard cost, precio, precio unitario, coste, coste unitario, preis, ' +
+    'einzelpreis, stuckpreis, stueckpreis, kosten, prix, prix unitaire, cout, cout unitaire',
+  partsPerPrice:
+    'price unit, price quantity, price is for, parts per price, cantidad del precio, unidad de precio, preiseinheit, preismenge, unite de prix, quantite du prix',
+  currency: 'currency, currency code, moneda, divisa, wahrung, waehrung, devise, monnaie',
   note: 'note, notes, remark, remarks, comment, comments, nota, notas, observaciones, bemerkung, bemerkungen, hinweis, remarque, remarques',
 };
 
@@ -75,5 +84,8 @@ export const partFieldNames: Readonly<Record<PartField, string>> = {
   product: 'product',
   ageMonths: 'age limit',
   orientation: 'orientation',
+  price: 'price',
+  partsPerPrice: 'parts per price',
+  currency: 'currency',
   note: 'note',
 };

@@ -3,7 +3,7 @@
 // What a row does not say is null and changes nothing. Refused: to fill in what is usual for a package; the list would then claim what nobody wrote.
 
 import type * as z from 'zod/mini';
-import { type listedPartSchema, mostMakers } from '../floor/kinds-parts.ts';
+import { type listedPartSchema, mostMakers, type PartPrice } from '../floor/kinds-parts.ts';
 import { mostShort } from '../floor/payload-fields.ts';
 import type { PackageFamily, PackageKind } from '../floor/vocabulary.ts';
 import {
@@ -19,6 +19,7 @@ import {
 import type { SheetColumn, SheetRows } from './headers.ts';
 import { parseBodySize, parsePackageText } from './package-text.ts';
 import { type PartField, partFieldNames, partHeaderWords } from './part-fields.ts';
+import { type PriceHeader, parsePrice, parsePriceHeader } from './price.ts';
 import type { ProblemSink, SheetProblem, SheetProblemCode } from './problems.ts';
 import { layOut, type TableKindOf, type TableLine, type TableOptions } from './table.ts';
 import { isTapeWidth, tapeWidthsMm } from './tapes.ts';
@@ -60,6 +61,10 @@ export function readPartList(rows: SheetRows, options: TableOptions<PartField> =
   const { headerRow, columns, lines, sink } = layOut(rows, partTable, options);
   const parts = new Map<string, PartRow>();
   const isFraction = areFractions(lines);
+  const header = lines[0]?.header('price') ?? null;
+  const priced = header === null ? null : parsePriceHeader(header);
+  if (header !== null && priced?.per === null && !lines.some((line) => line.text('partsPerPrice') !== ''))
+    sink.add('listPriceUnclear', { row: headerRow, column: header }, { found: header });
   for (const line of lines) {
     const name = line.text('part');
     if (name === '') {
@@ -72,7 +77,7 @@ export function readPartList(rows: SheetRows, options: TableOptions<PartField> =
       continue;
     }
     const there = parts.get(name);
-    const part = readLine(line, name, { isFraction, sink });
+    const part = readLine(line, name, { isFraction, priced, sink });
     parts.set(
       name,
       there ? { row: there.row, part: laidTogether(there, part, { line, sink }) } : { row: line.row, part },
@@ -84,7 +89,11 @@ export function readPartList(rows: SheetRows, options: TableOptions<PartField> =
 function readLine(
   line: TableLine<PartField>,
   part: string,
-  { isFraction, sink }: { readonly isFraction: boolean; readonly sink: ProblemSink },
+  {
+    isFraction,
+    priced,
+    sink,
+  }: { readonly isFraction: boolean; readonly priced: PriceHeader | null; readonly sink: ProblemSink },
 ): ListedPart {
   const report = (code: SheetProblemCode, field: PartField, facts = {}) =>
     sink.add(code, { row: line.row, column: line.header(field) }, { found: line.text(field), ...facts });
@@ -112,6 +121,7 @@ function readLine(
   const named = parsePackageText(packageText ?? '');
   const size = parsed('bodySize', 'bodySizeUnreadable', parseBodySize) ?? named.bodyMm;
   const tape = tapeOf(line, report);
+  const price = priced === null ? null : priceOf(line, priced, { report, cut });
   return {
     part,
     description: shortText('description') ?? shortText('note'),
@@ -129,6 +139,7 @@ function readLine(
     pitchMm: tape.pitchMm,
     ageMonths: parsed('ageMonths', 'listAgeUnreadable', parseMonths),
     orientation: shortText('orientation'),
+    ...(price === null ? {} : { price }),
     makers: makersOf(line, cut),
   };
 }
@@ -170,16 +181,34 @@ function toleranceText(
   return /^\d+(?:[.,]\d+)?$/.test(text) ? `${text} %` : cut('tolerance', text);
 }
 
+/** The price of one part; null where the row has none, or nobody can tell how many parts it is for. */
+function priceOf(
+  line: TableLine<PartField>,
+  header: PriceHeader,
+  { report, cut }: { readonly report: Report; readonly cut: (field: PartField, found: string) => string },
+): PartPrice | null {
+  const found = line.text('price');
+  if (found === '' || found === '-') return null;
+  const price = parsePrice(found);
+  if (price === null) report('listPriceUnreadable', 'price');
+  const perText = line.text('partsPerPrice');
+  const own = perText === '' ? header.per : parseCount(perText);
+  if (perText !== '' && (own === null || own < 1)) report('listPriceUnclear', 'partsPerPrice');
+  if (price === null || own === null || own < 1) return null;
+  const named = line.text('currency');
+  const currency = named !== '' && named !== '-' ? cut('currency', named) : price.currency;
+  return { each: Number((price.amount / own).toPrecision(12)), currency: currency ?? header.currency };
+}
+
+type Report = (code: SheetProblemCode, field: PartField, facts?: Record<string, string>) => void;
+
 interface TapeFacts {
   readonly widthMm: number | null;
   readonly pitchMm: number | null;
   readonly comesIn: PackageKind | null;
 }
 
-function tapeOf(
-  line: TableLine<PartField>,
-  report: (code: SheetProblemCode, field: PartField, facts?: Record<string, string>) => void,
-): TapeFacts {
+function tapeOf(line: TableLine<PartField>, report: Report): TapeFacts {
   const width = line.text('tapeWidth');
   const other = packageKindOf(width);
   if (other !== null) return { widthMm: null, pitchMm: null, comesIn: other };
@@ -220,16 +249,16 @@ function laidTogether(
   for (const [key, value] of Object.entries(more)) {
     if (key === 'makers' || value === null) continue;
     const before = joined[key];
-    if (before === null) joined[key] = value;
-    else if (before !== value)
+    if (before === null || before === undefined) joined[key] = value;
+    else if (sayFact(before) !== sayFact(value))
       sink.add(
         'partDiffers',
         { row: line.row },
         {
           part: more.part,
           field: fieldOfFact(key),
-          found: String(value),
-          wanted: String(before),
+          found: sayFact(value),
+          wanted: sayFact(before),
           first: there.row,
         },
       );
@@ -240,6 +269,13 @@ function laidTogether(
     ...(joined as Omit<ListedPart, 'makers'>), // the keys of a listed part
     makers: [...makers, ...more.makers.filter((each) => !isThere(each))].slice(0, mostMakers),
   };
+}
+
+/** A fact as a message says it. */
+function sayFact(value: unknown): string {
+  if (typeof value !== 'object' || value === null) return String(value);
+  const { each, currency } = value as PartPrice; // the one fact of several values
+  return currency === null ? String(each) : `${each} ${currency}`;
 }
 
 const fieldOfFacts: Readonly<Record<string, PartField>> = {

@@ -11,6 +11,12 @@ export const listKinds = {
   listAgeUnreadable: warning(
     (f) => `The age limit "${f['found']}" is not a number of months, so it is left out. Write 24 or 2 years.`,
   ),
+  listPriceUnreadable: warning(
+    (f) => `The price "${f['found']}" is not a number above 0, so it is left out. Write 0.012 or 0.012 EUR.`,
+  ),
+  listPriceUnclear: warning(
+    (f) => `"${f['found']}" does not say how many parts a price is for. Write Price each or Price per 1000.`,
+  ),
   listReelEmpty: warning(() => 'The row has no reel id, so it is left out. Fill it in.'),
   listReelTwice: warning(
     (f) => `Reel ${f['found']} is in row ${f['first']} already. The last count of it is taken.`,

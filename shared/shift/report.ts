@@ -64,6 +64,8 @@ export interface FeederSeen {
 export interface PartSeen {
   readonly part: string;
   readonly lost: number;
+  /** One deviation of `lost`, parts. */
+  readonly sd: number;
   readonly picks: number;
 }
 
@@ -240,7 +242,7 @@ function lossesOf(
     string,
     { picks: number; lost: number; variance: number; wasPicks: number; wasLost: number }
   >();
-  const parts = new Map<string, { picks: number; lost: number }>();
+  const parts = new Map<string, { picks: number; lost: number; variance: number }>();
   const prior = assumedLoss(floor, line);
   for (const reels of floor.finished.values()) {
     for (const reel of reels) {
@@ -258,10 +260,11 @@ function lossesOf(
       feeder.picks += shown.picks;
       feeder.lost += lost;
       feeder.variance += sd ** 2;
-      const part = parts.get(shown.part) ?? { picks: 0, lost: 0 };
+      const part = parts.get(shown.part) ?? { picks: 0, lost: 0, variance: 0 };
       parts.set(shown.part, part);
       part.picks += shown.picks;
       part.lost += lost;
+      part.variance += sd ** 2;
     }
   }
   return {
@@ -276,7 +279,7 @@ function lossesOf(
       }))
       .sort((a, b) => b.lost - a.lost || compareText(a.feeder, b.feeder)),
     parts: [...parts]
-      .map(([part, { picks, lost }]) => ({ part, picks, lost }))
+      .map(([part, { picks, lost, variance }]) => ({ part, picks, lost, sd: Math.sqrt(variance) }))
       .sort((a, b) => b.lost - a.lost || compareText(a.part, b.part)),
   };
 }

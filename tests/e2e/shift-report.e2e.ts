@@ -1,4 +1,4 @@
-// The shift's report: six questions answered from the log, as a file, a picture and on paper.
+// The shift's report: its questions answered from the log, as a file, a picture and on paper.
 
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
@@ -15,10 +15,10 @@ async function saved(page: Page, testId: string): Promise<Buffer> {
   return readFile(await download.path());
 }
 
-it('answers six questions, and says the same in a spreadsheet and as a picture', () =>
+it('answers its questions, and says the same in a spreadsheet and as a picture', () =>
   demo.onTablet(async ({ page }) => {
     await page.getByTestId('plot-reasons').waitFor();
-    expect(await page.locator('.plot').count()).toBe(6);
+    expect(await page.locator('.plot').count()).toBe(7);
     await page.getByTestId('span-24').click();
     await drawn(page);
     await look(page, { where: 'shift report', axe: true });

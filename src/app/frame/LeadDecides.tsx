@@ -3,6 +3,7 @@
 
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
+import type { Person } from '../../../shared/floor/state.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
 import { Field } from '../ui/Field.tsx';
@@ -26,6 +27,8 @@ export interface LeadDecidesProps {
   readonly testId: string;
   /** True where a passkey may stand for the PIN: `onDecide` writes by `signed.ts`. */
   readonly mayPasskey?: boolean;
+  /** Why this person cannot be the one; null where nothing stands against it. */
+  readonly objection?: (person: Person) => string | null;
   readonly onDecide: (lead: Sure, reason: string) => void;
   readonly onClose: () => void;
 }
@@ -45,6 +48,7 @@ export function LeadDecides(props: LeadDecidesProps) {
             <ConfirmPerson
               needs="lead"
               badgeSuffices={false}
+              {...(props.objection && { objection: props.objection })}
               onConfirmed={(person, { checked }) => setLead({ person, checked, byPasskey: false })}
               onPasskey={
                 props.mayPasskey

@@ -83,6 +83,7 @@ interface AreaProps extends Asked {
   readonly isCode?: boolean;
   readonly autocapitalize?: 'off';
   readonly placeholder?: string;
+  readonly maxLength?: number;
 }
 
 /** A question whose answer is several lines; no word of them is completed or mended. */

@@ -92,6 +92,7 @@ test('a name that others refer to has 1 to 64 characters, a text up to 200, and 
       0–4000 label.taught definition.examples[].reads.part
       0–500 checklist.template steps[].group.en
       0–500 checklist.template steps[].text.en
+      0–500 shift.handed note
       0–? reel.verified reasons[].wanted
       0–? tablet.opened key.kty
       1–100 label.taught definition.codes[].pieces[].text
@@ -231,7 +232,7 @@ test('a list has an entry at least and so many at most only where these say so',
       const least = [0, 1, 2].find(isTaken);
       const most = isTaken(MANY)
         ? null
-        : [1, 2, 200, 500, 600, 1000, 2000].find((length) => isTaken(length) && !isTaken(length + 1));
+        : [1, 2, 60, 200, 500, 600, 1000, 2000].find((length) => isTaken(length) && !isTaken(length + 1));
       const place = path.map((key) => (typeof key === 'number' ? '[]' : key)).join('.');
       if (least !== 0 || most !== null)
         found.push(`${least}–${most ?? ''} ${kind} ${place.replaceAll('.[]', '[]')}`);
@@ -248,6 +249,8 @@ test('a list has an entry at least and so many at most only where these say so',
       0–200 parts.used uses
       0–200 station.answered results
       0–500 plan.kept jobs
+      0–60 shift.handed left
+      0–60 shift.taken came
       0–600 moisture.ruled lives
       1– changeover.left-open left
       1– jar.held reasons

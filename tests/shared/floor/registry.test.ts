@@ -13,6 +13,7 @@ import { foldChange } from '../../../shared/floor/fold-change.ts';
 import { foldContain } from '../../../shared/floor/fold-contain.ts';
 import { foldExposures } from '../../../shared/floor/fold-exposures.ts';
 import { endsWork, foldRunFeeders, keepWork, workingBefore } from '../../../shared/floor/fold-feeders.ts';
+import { foldHandover } from '../../../shared/floor/fold-handover.ts';
 import { foldInterlock } from '../../../shared/floor/fold-interlock.ts';
 import { foldLabels } from '../../../shared/floor/fold-labels.ts';
 import { foldLoss } from '../../../shared/floor/fold-loss.ts';
@@ -80,6 +81,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^machine\.loaded$/, foldBelieved],
   [/^setup\.offered$/, foldOffered],
   [/^passkey\./, foldPasskeys],
+  [/^shift\./, foldHandover],
   [/^reel\.packed$|^bulk\./, foldPacks],
   [/^feeder\.(readied|stripped|moved|set-aside|cared|care-ruled)$/, foldRunFeeders],
   [/^reel\.verified$|^station\.(interlock-ruled|answered)$/, foldInterlock],

@@ -190,7 +190,7 @@ test('a feeder’s lost parts are those of reels that came off in the span, besi
     );
     story.tell('run.ended', { run, line: 'L1', panels: 200, note: '' }, { at: at + 3200 });
   }
-  expect(report(story, 0, 3).parts).toEqual([{ part: 'R-100', picks: 410, lost: 10 }]);
+  expect(report(story, 0, 3).parts).toEqual([{ part: 'R-100', picks: 410, lost: 10, sd: 0 }]);
   const late = report(story, 4, 8);
   expect(late.feeders).toMatchObject([{ feeder, picks: 430, lost: 30 }]);
   expect(late.feeders[0]?.before).toBeCloseTo(10 / 410, 9);

@@ -1,4 +1,4 @@
-// The shift's report: six questions, each with its answer and the bars that show it; as a file, as a picture, on paper.
+// The shift's report: its questions, each with its answer and the bars that show it; as a file, as a picture, on paper.
 
 import { useComputed } from '@preact/signals';
 import { useEffect, useMemo, useState } from 'preact/hooks';
@@ -15,8 +15,10 @@ import { ChoiceField } from '../../ui/Field.tsx';
 import { shellWords } from '../../words/shell.ts';
 import { shiftWords } from '../../words/shift.ts';
 import { formatDay, formatTime, say } from '../../words/words.ts';
+import { Handover } from './Handover.tsx';
+import type { Bar, Plot } from './plot.ts';
 import { plotToCsv, plotToPng } from './shift-files.ts';
-import { type Bar, type Plot, shiftPlots } from './shift-plots.ts';
+import { shiftPlots } from './shift-plots.ts';
 import { beginOf, endOf, type ShiftChoice, spanHours, wholeMinute } from './shift-span.ts';
 import './shift.css';
 
@@ -97,6 +99,7 @@ export function Shift() {
           {words.print}
         </Button>
       </div>
+      <Handover line={line} />
       {report === null ? (
         <p class="empty">{words.reading}</p>
       ) : (

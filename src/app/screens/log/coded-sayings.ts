@@ -7,6 +7,7 @@ import { openWorkWords } from '../../words/open-work.ts';
 import { pasteWords } from '../../words/paste.ts';
 import { sayReason } from '../../words/verdict.ts';
 import { say } from '../../words/words.ts';
+import { sayHanded } from './handover-sayings.ts';
 import { oneOf, type Say } from './plain-sayings.ts';
 
 /** What is wrong with a jar; a code of a later version as it stands. */
@@ -28,11 +29,13 @@ export const reasons: Say = (value) => {
     .join(' · ');
 };
 
-/** What was left open at a release: each thing with what it concerns. */
-export const left: Say = (value) =>
-  Array.isArray(value) && value.length > 0
+/** What was left open at a release or a handover: each thing with what it concerns. */
+export const left: Say = (value, entry, floor) => {
+  if (entry.kind === 'shift.handed') return sayHanded(value, entry, floor);
+  return Array.isArray(value) && value.length > 0
     ? value.map((each) => leftText(each as LeftOpen)).join(' · ')
     : null;
+};
 
 type LeftOpen = PayloadOf<'changeover.left-open'>['left'][number];
 

@@ -16,6 +16,7 @@ import { sayText } from '../../words/shipped-steps.ts';
 import { unprovenWords } from '../../words/unproven.ts';
 import { formatDay, formatNumber, languageOf, say, tongues } from '../../words/words.ts';
 import { left, reasons, says } from './coded-sayings.ts';
+import { handoverSayings } from './handover-sayings.ts';
 import {
   entryName,
   lineName,
@@ -383,6 +384,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   marginMm: withUnit('mm'),
   dpi: number,
   ...pictureSayings,
+  ...handoverSayings,
 };
 
 /** True for what is told at all. */

@@ -1,10 +1,11 @@
 // A question of the shift's report as a file: its bars for a spreadsheet, numbers plain, and its picture as it stands on the screen.
 
-import type { Plot } from './shift-plots.ts';
+import type { Plot } from './plot.ts';
 import { toCsv } from './trace-csv.ts';
 
-/** The bars as CSV (RFC 4180) with a byte order mark: name, value in the plot's unit, and what stands beside it. */
-export function plotToCsv({ question, unit, bars }: Plot): string {
+/** The bars as CSV (RFC 4180) with a byte order mark: name, value in the plot's unit, and what stands beside it; its own table where it has one. */
+export function plotToCsv({ question, unit, bars, table }: Plot): string {
+  if (table) return toCsv(table.heads, table.rows);
   const rows = bars.map(({ name, value, text }) => [name, Math.round(value * 1000) / 1000, text]);
   return toCsv([question, unit, 'text'], rows);
 }

@@ -6,34 +6,14 @@ import { lineWords } from '../../words/line.ts';
 import { shiftWords } from '../../words/shift.ts';
 import { verdictWords } from '../../words/verdict.ts';
 import { formatCount, formatDay, formatShare, formatSpan, formatTime, say } from '../../words/words.ts';
+import { attritionPlots } from './attrition-plots.ts';
+import { MOST_BARS, type Plot } from './plot.ts';
 
-/** One bar: its name, its length in the plot's unit, and what stands beside it. */
-export interface Bar {
-  readonly name: string;
-  readonly value: number;
-  readonly text: string;
-  /** Names are codes where they are, so that nobody translates or breaks them. */
-  readonly isCode?: boolean;
-}
-
-/** A question with its answer. `unit`: of the values, for a spreadsheet's heading. */
-export interface Plot {
-  readonly id: 'dry' | 'splices' | 'stops' | 'changes' | 'feeders' | 'reasons';
-  readonly question: string;
-  readonly answer: string;
-  readonly unit: 'minutes' | 'splices' | 'parts' | 'times';
-  readonly bars: readonly Bar[];
-  /** The bars are hours in a row: drawn upright, side by side. */
-  readonly isByHour?: boolean;
-}
-
-/** Bars of a plot; the largest come first where there are more. */
-const MOST_BARS = 12;
 const MINUTE_MS = 60_000;
 
 const spanOf = ({ fromMs, toMs }: { readonly fromMs: number; readonly toMs: number }) => toMs - fromMs;
 
-/** The six questions of a report, in their order. `nowMs` ends what still goes on. */
+/** The questions of a report, in their order; what lost parts cost is asked where a price is known. `nowMs` ends what still goes on. */
 export function shiftPlots(report: ShiftReport, floor: FloorState, nowMs: number): readonly Plot[] {
   const zone = floor.lines.get(report.line)?.zone ?? 'UTC';
   return [
@@ -42,6 +22,7 @@ export function shiftPlots(report: ShiftReport, floor: FloorState, nowMs: number
     stopsPlot(report),
     changesPlot(report, floor, { zone, nowMs }),
     feedersPlot(report),
+    ...attritionPlots(floor, report.parts),
     reasonsPlot(report),
   ];
 }

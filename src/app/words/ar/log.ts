@@ -115,6 +115,8 @@ const kindsAr: Readonly<Record<EntryKind, string>> = {
   'checklist.handed': 'سُلّمت قائمة تحقق',
   'checklist.closed': 'أُغلقت قائمة تحقق',
   'changeover.began': 'بدأ التبديل',
+  'shift.handed': 'سُلّمت الوردية',
+  'shift.taken': 'استُلمت الوردية',
   'changeover.left-open': 'بقي مفتوحًا عند الإطلاق',
   'changeover.released': 'أُطلق التبديل',
   'changeover.dropped': 'أُلغي التبديل',

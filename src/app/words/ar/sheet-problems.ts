@@ -221,6 +221,10 @@ const ar: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     sentence`«${f['found']}» ليس شريطًا ولا شريطًا مقصوصًا ولا صينية ولا أنبوبًا ولا سائبًا، فيُترك. صحّحه.`,
   listAgeUnreadable: (f) =>
     sentence`حد العمر «${f['found']}» ليس عددًا من الأشهر، فيُترك. اكتب 24 أو \u20662 years\u2069.`,
+  listPriceUnreadable: (f) =>
+    sentence`السعر «${f['found']}» ليس عددًا أكبر من 0، فيُترك. اكتب \u20660.012\u2069 أو \u20660.012 EUR\u2069.`,
+  listPriceUnclear: (f) =>
+    sentence`«${f['found']}» لا يبيّن عدد القطع التي يشملها السعر. اكتب \u2066Price each\u2069 أو \u2066Price per 1000\u2069.`,
   listReelEmpty: () => 'لا معرّف بكرة في السطر، فيُترك. املأه.',
   listReelTwice: (f) => sentence`البكرة ${f['found']} في السطر ${f['first']} من قبل. يُعتمد آخر عدد لها.`,
   listCountUnreadable: (f) => sentence`العدد «${f['found']}» ليس عددًا صحيحًا من القطع، فيُترك السطر. صحّحه.`,

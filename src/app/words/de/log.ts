@@ -114,6 +114,8 @@ export const words: Sentences<typeof english> = {
     'checklist.handed': 'Checkliste übergeben',
     'checklist.closed': 'Checkliste abgeschlossen',
     'changeover.began': 'Umrüstung begonnen',
+    'shift.handed': 'Schicht übergeben',
+    'shift.taken': 'Schicht übernommen',
     'changeover.left-open': 'Bei der Freigabe offen gelassen',
     'changeover.released': 'Umrüstung freigegeben',
     'changeover.dropped': 'Umrüstung abgebrochen',

@@ -240,6 +240,10 @@ const de: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `„${f['found']}“ ist weder Gurt, Gurtstück, Tray, Stange noch Schüttgut und wird weggelassen. Berichtigen Sie es.`,
   listAgeUnreadable: (f) =>
     `Die Altersgrenze „${f['found']}“ ist keine Zahl von Monaten und wird weggelassen. Schreiben Sie 24 oder 2 Jahre.`,
+  listPriceUnreadable: (f) =>
+    `Der Preis „${f['found']}“ ist keine Zahl über 0 und entfällt. Schreiben Sie 0.012 oder 0.012 EUR.`,
+  listPriceUnclear: (f) =>
+    `„${f['found']}“ sagt nicht, für wie viele Bauteile ein Preis gilt. Schreiben Sie Price each oder Price per 1000.`,
   listReelEmpty: () => 'Die Zeile hat keine Rollen-ID und wird weggelassen. Tragen Sie sie ein.',
   listReelTwice: (f) => `Rolle ${f['found']} steht schon in Zeile ${f['first']}. Ihre letzte Zahl gilt.`,
   listCountUnreadable: (f) =>

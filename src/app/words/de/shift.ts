@@ -32,6 +32,15 @@ export const words: Sentences<typeof english> = {
   feedersSome: (lost, picks) => `Verloren: ${lost} von ${picks} abgeholten Bauteilen.`,
   feedersNone: 'Keine Rolle wurde beim Abnehmen gezählt.',
   share: (share, before) => `${share}, vorher ${before}`,
+  parts: 'Welche Bauteile gingen verloren?',
+  noPrices: 'Kein Bauteil hat einen Preis. Importieren Sie eine Liste mit Preisen.',
+  money: 'Was kosteten verlorene Bauteile?',
+  moneySum: (sum) => `Verloren: ${sum}.`,
+  unpriced: (count) =>
+    plural(count, '1 Teilenummer hat keinen Preis.', `${count} Teilenummern haben keinen Preis.`),
+  noCurrency: 'Die Liste nennt keine Währung.',
+  pricesNow: 'Preise nach der Teileliste von jetzt.',
+  lostAt: (lost) => plural(lost, '1 Bauteil', `${lost} Bauteile`),
   reasons: 'Warum wurden Rollen abgelehnt oder angehalten?',
   reasonsSome: (refused, held, all) =>
     `${refused} abgelehnt, ${held} angehalten von ${plural(all, '1 Scan', `${all} Scans`)}.`,

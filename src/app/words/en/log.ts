@@ -113,6 +113,8 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'checklist.handed': 'Checklist handed over',
   'checklist.closed': 'Checklist closed',
   'changeover.began': 'Changeover started',
+  'shift.handed': 'Shift handed over',
+  'shift.taken': 'Shift taken over',
   'changeover.left-open': 'Left open at the release',
   'changeover.released': 'Changeover released',
   'changeover.dropped': 'Changeover cancelled',

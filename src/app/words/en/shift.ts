@@ -31,6 +31,15 @@ export const words = {
   feedersSome: (lost: string, picks: string) => `Parts lost: ${lost} of ${picks} picked.`,
   feedersNone: 'No reel was counted as it came off.',
   share: (share: string, before: string) => `${share}, before ${before}`,
+  parts: 'Which parts were lost?',
+  noPrices: 'No part here has a price. Import a list with prices.',
+  money: 'What did lost parts cost?',
+  moneySum: (sum: string) => `Lost: ${sum}.`,
+  unpriced: (count: number) =>
+    plural(count, '1 part number has no price.', `${count} part numbers have no price.`),
+  noCurrency: 'The list names no currency.',
+  pricesNow: 'Prices as the part list has them now.',
+  lostAt: (lost: string) => plural(lost, '1 part', `${lost} parts`),
   reasons: 'Why were reels refused or held?',
   reasonsSome: (refused: number, held: number, all: number) =>
     `${refused} refused, ${held} held of ${plural(all, '1 scan', `${all} scans`)}.`,

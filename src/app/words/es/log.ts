@@ -114,6 +114,8 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'checklist.handed': 'Lista entregada',
   'checklist.closed': 'Lista cerrada',
   'changeover.began': 'Cambio empezado',
+  'shift.handed': 'Turno entregado',
+  'shift.taken': 'Turno recibido',
   'changeover.left-open': 'Quedó abierto al liberar',
   'changeover.released': 'Cambio liberado',
   'changeover.dropped': 'Cambio anulado',

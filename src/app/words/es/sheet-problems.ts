@@ -227,6 +227,10 @@ const es: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `«${f['found']}» no es cinta, cinta cortada, bandeja, tubo ni granel; se omite. Corríjalo.`,
   listAgeUnreadable: (f) =>
     `El límite de edad «${f['found']}» no es un número de meses; se omite. Escriba 24 o 2 años.`,
+  listPriceUnreadable: (f) =>
+    `El precio "${f['found']}" no es un número mayor que 0 y se omite. Escriba 0.012 o 0.012 EUR.`,
+  listPriceUnclear: (f) =>
+    `"${f['found']}" no dice para cuántas piezas es el precio. Escriba Price each o Price per 1000.`,
   listReelEmpty: () => 'La fila no tiene id de bobina y se omite. Complétela.',
   listReelTwice: (f) => `La bobina ${f['found']} ya está en la fila ${f['first']}. Vale su último recuento.`,
   listCountUnreadable: (f) =>

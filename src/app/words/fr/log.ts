@@ -114,6 +114,8 @@ export const words: Sentences<typeof english> = {
     'checklist.handed': 'Liste de contrôle remise',
     'checklist.closed': 'Liste de contrôle close',
     'changeover.began': 'Changement de série commencé',
+    'shift.handed': 'Relève : ligne passée',
+    'shift.taken': 'Relève : ligne prise',
     'changeover.left-open': 'Laissé ouvert à la libération',
     'changeover.released': 'Changement de série libéré',
     'changeover.dropped': 'Changement de série annulé',

@@ -114,6 +114,8 @@ export const words: Sentences<typeof english> = {
     'checklist.handed': 'Ellenőrzőlista átadva',
     'checklist.closed': 'Ellenőrzőlista lezárva',
     'changeover.began': 'Átállás elkezdve',
+    'shift.handed': 'Műszak átadva',
+    'shift.taken': 'Műszak átvéve',
     'changeover.left-open': 'Engedélyezéskor nyitva hagyva',
     'changeover.released': 'Átállás engedélyezve',
     'changeover.dropped': 'Átállás elvetve',

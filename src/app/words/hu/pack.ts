@@ -18,6 +18,7 @@ export const later: Pack['later'] = {
   'feeder-types': () => import('./feeder-types.ts'),
   dock: () => import('./dock.ts'),
   'first-panel': () => import('./first-panel.ts'),
+  handover: () => import('./handover.ts'),
   held: () => import('./held.ts'),
   'in-line': () => import('./in-line.ts'),
   kit: () => import('./kit.ts'),

@@ -229,6 +229,10 @@ const hu: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `„${f['found']}” nem szalag, szalagdarab, tálca, rúd vagy ömlesztett, ezért kimarad. Javítsa.`,
   listAgeUnreadable: (f) =>
     `A korhatár nem hónapok száma, ezért kimarad: „${f['found']}”. Írjon 24-et vagy 2 évet.`,
+  listPriceUnreadable: (f) =>
+    `A(z) „${f['found']}” ár nem 0-nál nagyobb szám, ezért kimarad. Írja így: 0.012 vagy 0.012 EUR.`,
+  listPriceUnclear: (f) =>
+    `A(z) „${f['found']}” nem mondja meg, hány darabra szól az ár. Írja így: Price each vagy Price per 1000.`,
   listReelEmpty: () => 'A sorban nincs tekercsazonosító, ezért kimarad. Töltse ki.',
   listReelTwice: (f) =>
     `Tekercs ${f['found']}: már szerepel (${f['first']}. sor). Az utolsó darabszáma számít.`,

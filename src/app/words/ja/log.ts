@@ -114,6 +114,8 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'checklist.handed': 'チェックリストを引き継ぎ',
   'checklist.closed': 'チェックリストを終了',
   'changeover.began': '段取り替え開始',
+  'shift.handed': 'シフトを引き継ぎ',
+  'shift.taken': 'シフトを引き受け',
   'changeover.left-open': 'リリース時に未完',
   'changeover.released': '段取り替えをリリース',
   'changeover.dropped': '段取り替えをキャンセル',

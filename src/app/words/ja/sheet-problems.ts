@@ -237,6 +237,10 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `「${f['found']}」はテープ、カットテープ、トレイ、スティック、バラのどれでもないため、取り込みません。tape、cut tape、tray、tube、bulk のどれかに直してください。`,
   listAgeUnreadable: (f) =>
     `古さの上限「${f['found']}」は月数ではないため、取り込みません。24 または 2 years と書いてください。`,
+  listPriceUnreadable: (f) =>
+    `価格「${f['found']}」は0より大きい数ではないため除きます。0.012または0.012 EURと書いてください。`,
+  listPriceUnclear: (f) =>
+    `「${f['found']}」では価格が何個分か分かりません。Price eachまたはPrice per 1000と書いてください。`,
   listReelEmpty: () => '行にリールIDがないため、取り込みません。入力してください。',
   listReelTwice: (f) => `リール${f['found']}は${f['first']}行目にもあります。最後の数を使います。`,
   listCountUnreadable: (f) => `数「${f['found']}」は整数ではないため、行を取り込みません。直してください。`,

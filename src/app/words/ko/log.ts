@@ -114,6 +114,8 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'checklist.handed': '체크리스트 인계',
   'checklist.closed': '체크리스트 닫힘',
   'changeover.began': '기종 교체 시작',
+  'shift.handed': '교대 인계',
+  'shift.taken': '교대 인수',
   'changeover.left-open': '승인 때 남은 것',
   'changeover.released': '기종 교체 승인',
   'changeover.dropped': '기종 교체 취소',

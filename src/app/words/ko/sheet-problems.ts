@@ -227,6 +227,10 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `“${f['found']}”: 테이프, 컷 테이프, 트레이, 튜브, 벌크가 아니어서 뺐습니다. tape, cut tape, tray, tube, bulk 중 하나로 고치십시오.`,
   listAgeUnreadable: (f) =>
     `최대 경과 “${f['found']}”: 개월 수가 아니어서 뺐습니다. 24 또는 2 years로 쓰십시오.`,
+  listPriceUnreadable: (f) =>
+    `가격 “${f['found']}”은(는) 0보다 큰 수가 아니어서 제외합니다. 0.012 또는 0.012 EUR로 쓰세요.`,
+  listPriceUnclear: (f) =>
+    `“${f['found']}”은(는) 가격이 몇 개 기준인지 알 수 없습니다. Price each 또는 Price per 1000으로 쓰세요.`,
   listReelEmpty: () => '행에 릴 ID가 없어 뺐습니다. 채우십시오.',
   listReelTwice: (f) => `릴 ${f['found']}: 이미 ${f['first']}행에 있습니다. 마지막 수량을 씁니다.`,
   listCountUnreadable: (f) => `수량 “${f['found']}”: 정수가 아니어서 행을 뺐습니다. 고치십시오.`,

@@ -114,6 +114,8 @@ const kindsPl: Readonly<Record<EntryKind, string>> = {
   'checklist.handed': 'Przekazano checklistę',
   'checklist.closed': 'Zamknięto checklistę',
   'changeover.began': 'Rozpoczęto przezbrojenie',
+  'shift.handed': 'Przekazano zmianę',
+  'shift.taken': 'Przejęto zmianę',
   'changeover.left-open': 'Zostało otwarte przy zwolnieniu',
   'changeover.released': 'Zwolniono przezbrojenie',
   'changeover.dropped': 'Anulowano przezbrojenie',

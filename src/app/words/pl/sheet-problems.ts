@@ -227,6 +227,10 @@ const pl: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `„${f['found']}” to nie taśma, odcinek taśmy, tacka, tuba ani luzem, więc jest pominięte. Popraw to.`,
   listAgeUnreadable: (f) =>
     `Limit wieku „${f['found']}” nie jest liczbą miesięcy, więc jest pominięty. Wpisz 24 albo 2 lata.`,
+  listPriceUnreadable: (f) =>
+    `Cena „${f['found']}” nie jest liczbą większą od 0 i zostaje pominięta. Wpisz 0.012 lub 0.012 EUR.`,
+  listPriceUnclear: (f) =>
+    `„${f['found']}” nie mówi, ilu sztuk dotyczy cena. Wpisz Price each lub Price per 1000.`,
   listReelEmpty: () => 'Wiersz nie ma ID rolki, więc jest pominięty. Uzupełnij go.',
   listReelTwice: (f) =>
     `Rolka ${f['found']} jest już w wierszu ${f['first']}. Liczy się jej ostatnia liczba.`,

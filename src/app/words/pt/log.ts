@@ -114,6 +114,8 @@ const kindsPt: Readonly<Record<EntryKind, string>> = {
   'checklist.handed': 'Checklist entregue',
   'checklist.closed': 'Checklist fechado',
   'changeover.began': 'Troca iniciada',
+  'shift.handed': 'Turno passado',
+  'shift.taken': 'Turno assumido',
   'changeover.left-open': 'Ficou aberto na liberação',
   'changeover.released': 'Troca liberada',
   'changeover.dropped': 'Troca cancelada',

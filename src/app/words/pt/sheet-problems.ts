@@ -225,6 +225,10 @@ const pt: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `“${f['found']}” não é fita, fita cortada, bandeja, tubo nem a granel, por isso é omitido. Corrija.`,
   listAgeUnreadable: (f) =>
     `O limite de idade “${f['found']}” não é um número de meses, por isso é omitido. Escreva 24 ou 2 anos.`,
+  listPriceUnreadable: (f) =>
+    `O preço "${f['found']}" não é um número acima de 0 e fica de fora. Escreva 0.012 ou 0.012 EUR.`,
+  listPriceUnclear: (f) =>
+    `"${f['found']}" não diz para quantos componentes é o preço. Escreva Price each ou Price per 1000.`,
   listReelEmpty: () => 'A linha não tem id do rolo, por isso é omitida. Preencha.',
   listReelTwice: (f) => `O rolo ${f['found']} já está na linha ${f['first']}. Vale a última contagem dele.`,
   listCountUnreadable: (f) =>

@@ -114,6 +114,8 @@ const kindsVi: Readonly<Record<EntryKind, string>> = {
   'checklist.handed': 'Giao lại checklist',
   'checklist.closed': 'Đóng checklist',
   'changeover.began': 'Bắt đầu đổi sản phẩm',
+  'shift.handed': 'Giao ca',
+  'shift.taken': 'Nhận ca',
   'changeover.left-open': 'Còn mở lúc duyệt',
   'changeover.released': 'Duyệt lần đổi',
   'changeover.dropped': 'Hủy lần đổi',

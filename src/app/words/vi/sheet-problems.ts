@@ -213,6 +213,10 @@ const vi: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `“${f['found']}” không phải băng, băng cắt, khay, ống hay hàng rời nên bị bỏ qua. Sửa lại.`,
   listAgeUnreadable: (f) =>
     `Giới hạn tuổi “${f['found']}” không phải số tháng nên bị bỏ qua. Ghi 24 hoặc 2 năm.`,
+  listPriceUnreadable: (f) =>
+    `Giá “${f['found']}” không phải số lớn hơn 0 nên bị bỏ qua. Hãy ghi 0.012 hoặc 0.012 EUR.`,
+  listPriceUnclear: (f) =>
+    `“${f['found']}” không cho biết giá cho bao nhiêu linh kiện. Hãy ghi Price each hoặc Price per 1000.`,
   listReelEmpty: () => 'Dòng không có ID cuộn nên bị bỏ qua. Điền vào.',
   listReelTwice: (f) => `Cuộn ${f['found']} đã có ở dòng ${f['first']}. Lấy số đếm cuối của nó.`,
   listCountUnreadable: (f) =>

@@ -114,6 +114,8 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'checklist.handed': '检查表移交',
   'checklist.closed': '检查表结束',
   'changeover.began': '换线开始',
+  'shift.handed': '交班',
+  'shift.taken': '接班',
   'changeover.left-open': '放行时未完成',
   'changeover.released': '换线放行',
   'changeover.dropped': '换线取消',

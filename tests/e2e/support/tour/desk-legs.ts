@@ -208,11 +208,50 @@ async function* held(here: Here): AsyncGenerator<string> {
   await page.getByTestId('sweep-end').click();
 }
 
+/** A shift hands over with a reel held, the next one takes over, and decides. */
+async function* handover(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/load');
+  const label = reelLabel({ P: '12-0603-105H', Q: '4000', '1T': 'LOT-H', '3S': 'R-980021' });
+  await scanAll(page, 'M2-R-010', label);
+  await goThere(here, '#/log/shift');
+  await page.locator('.handover [data-what=hold]').first().waitFor();
+  const all = page.getByTestId('matters-all').first();
+  if (await all.isVisible()) await all.click();
+  yield 'handover, what is open';
+  await openBy(here, 'hand-over');
+  await page.getByTestId('hand-note').fill('Feeder F-0231 goes to repair after this reel');
+  yield 'handover, a note';
+  await confirm(page, 'BADGE-3301', '3301');
+  await page.getByTestId('hand-yes').waitFor();
+  yield 'handover, signed';
+  await page.getByTestId('hand-yes').click();
+  await page.getByTestId('handed-note').waitFor();
+  yield 'handover, not taken yet';
+  await openBy(here, 'take-over');
+  await confirm(page, 'BADGE-3302', '3302');
+  await page.getByTestId('take-yes').waitFor();
+  yield 'handover, taking over';
+  await page.getByTestId('take-yes').click();
+  await page.getByTestId('handover-before').click();
+  await page.getByTestId('handed-taken').waitFor();
+  yield 'handover, both signed';
+  await goThere(here, '#/line');
+  await page.getByTestId('left-open').waitFor();
+  yield 'line, a hold left by the last shift';
+  await page.getByTestId('left-open-decide').click();
+  await confirm(page, 'BADGE-3302', '3302');
+  await page.locator('dialog[open] .choice button').first().click();
+  await page.getByTestId('clear-accept').click();
+  await page.getByTestId('left-open').waitFor({ state: 'detached' });
+}
+
 /** The newest entry of each of these kinds, opened. */
 const openedKinds = [
   ['reel.verified', 'entry, a verdict'],
   ['run.stopped', 'entry, a stop'],
   ['hold.cleared', 'entry, a hold decided'],
+  ['shift.handed', 'entry, a handover'],
 ] as const;
 
 /** The log and the trace, asked in each of their ways. */
@@ -277,6 +316,7 @@ export const deskLegs: readonly Leg[] = [
   { name: 'refusals', stops: refusals },
   { name: 'blocked', stops: blocked },
   { name: 'bakes', stops: bakes },
+  { name: 'handover', stops: handover },
   { name: 'traces', stops: traces },
   { name: 'practising', stops: practising },
 ];

@@ -51,7 +51,7 @@ const phrases: readonly (readonly [phrase: RegExp, instead: string])[] = [
 
 /** What a button's text begins with: what the tap does. */
 const verbs: readonly string[] =
-  'accept add approve ask block build cancel change check choose clear close confirm continue correct count cut decide decline do dock edit end enter erase export fetch find give go hide hold import join keep leave let lift load lock look make measure move open paste plan practise print propose put read refresh reject release reload remove rename resume save scan scrap settle show shut sign skip splice start stop switch sync take teach test try turn type unload unlock update use withdraw'.split(
+  'accept add approve ask block build cancel change check choose clear close confirm continue correct count cut decide decline do dock edit end enter erase export fetch find give go hand hide hold import join keep leave let lift load lock look make measure move open paste plan practise print propose put read refresh reject release reload remove rename resume save scan scrap settle show shut sign skip splice start stop switch sync take teach test try turn type unload unlock update use withdraw'.split(
     ' ',
   );
 

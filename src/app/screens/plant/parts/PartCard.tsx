@@ -92,6 +92,8 @@ const figures = [
   'pitch',
   'ageMonths',
   'orientation',
+  'price',
+  'currency',
 ] as const;
 
 /** What is typed: names first, figures behind what is chosen. */

@@ -11,7 +11,7 @@ import { Button } from '../../../ui/Button.tsx';
 import { moistureWords } from '../../../words/moisture.ts';
 import { packagesWords } from '../../../words/packages.ts';
 import { partListWords } from '../../../words/part-list.ts';
-import { formatNumber, say } from '../../../words/words.ts';
+import { formatMoney, formatNumber, say } from '../../../words/words.ts';
 import { ImportParts } from './ImportParts.tsx';
 import { ListPage, WithdrawDialog } from './ListPage.tsx';
 import { matches } from './model.ts';
@@ -152,5 +152,8 @@ function factsOf(part: ListedPart): readonly string[] {
     part.ageMonths === null ? '' : words.ageLimit(part.ageMonths),
     part.makers.length === 0 ? '' : words.makers(part.makers.length),
     part.orientation ?? '',
+    part.price === undefined
+      ? ''
+      : [formatMoney(part.price.each), part.price.currency ?? ''].join(' ').trim(),
   ].filter((text) => text !== '');
 }

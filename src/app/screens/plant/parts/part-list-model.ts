@@ -10,6 +10,7 @@ import { compareText } from '../../../../../shared/log/order.ts';
 import { parseLengthMm } from '../../../../../shared/sheet/cells.ts';
 import { parseBodySize } from '../../../../../shared/sheet/package-text.ts';
 import { type ListedPart, type PartRow, parseMonths } from '../../../../../shared/sheet/part-list.ts';
+import { parsePrice } from '../../../../../shared/sheet/price.ts';
 import { entryBytes } from '../../../../../shared/wire/limits.ts';
 
 /** Every part that the plant's list, a package or a setup names, by number. */
@@ -112,6 +113,7 @@ export function changedFields({ part, before }: ChangedPart): readonly string[] 
     ['supplierParts', ['makers']],
     ['ageMonths', ['ageMonths']],
     ['orientation', ['orientation']],
+    ['price', ['price']],
   ];
   const differs = (key: keyof ListedPart) => JSON.stringify(part[key]) !== JSON.stringify(before[key]);
   return names.filter(([, keys]) => keys.some(differs)).map(([name]) => name);
@@ -159,6 +161,9 @@ export interface PartForm {
   readonly pitch: string;
   readonly ageMonths: string;
   readonly orientation: string;
+  /** Of one part. */
+  readonly price: string;
+  readonly currency: string;
   /** One a line: a maker's number, and behind `;` the product, where it is for one alone. */
   readonly makers: string;
 }
@@ -182,6 +187,8 @@ export function partForm(part: ListedPart): PartForm {
     pitch: text(part.pitchMm),
     ageMonths: text(part.ageMonths),
     orientation: text(part.orientation),
+    price: text(part.price?.each ?? null),
+    currency: part.price?.currency ?? '',
     makers: part.makers
       .map(({ supplierPart, product }) => (product === null ? supplierPart : `${supplierPart}; ${product}`))
       .join('\n'),
@@ -211,6 +218,7 @@ export function formToPart(form: PartForm): ListedPart | { readonly wrong: strin
   const tapeWidthMm = read('tapeWidth', length);
   const pitchMm = read('pitch', length);
   const ageMonths = read('ageMonths', parseMonths);
+  const price = read('price', parsePrice);
   const [first] = wrong;
   if (first !== undefined) return { wrong: first };
   const makers = new Map<string, ListedPart['makers'][number]>();
@@ -238,6 +246,9 @@ export function formToPart(form: PartForm): ListedPart | { readonly wrong: strin
     pitchMm,
     ageMonths,
     orientation: text(form.orientation),
+    ...(price === null
+      ? {}
+      : { price: { each: price.amount, currency: text(form.currency) ?? price.currency } }),
     makers: [...makers.values()],
   };
 }

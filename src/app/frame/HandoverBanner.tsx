@@ -1,0 +1,69 @@
+// What the last shift left: a reel that was held at the handover and waits still, or a handover that nobody has taken over yet. Said above every
+// screen of the line until a lead has decided, or has taken over.
+
+import { useState } from 'preact/hooks';
+import type { Hold } from '../../../shared/floor/state.ts';
+import type { Handed } from '../../../shared/floor/state-handover.ts';
+import { useFloor } from '../app.ts';
+import { address } from '../router.ts';
+import { Banner } from '../ui/Banner.tsx';
+import { Button } from '../ui/Button.tsx';
+import { VerdictShape } from '../ui/Shape.tsx';
+import { handoverWords } from '../words/handover.ts';
+import { sayReason } from '../words/verdict.ts';
+import { formatDay, say } from '../words/words.ts';
+import { ClearDialog } from './PeopleDialogs.tsx';
+
+interface HandoverBannerProps {
+  /** Held since a handover, the oldest first. */
+  readonly held: readonly Hold[];
+  /** A handover that waits for the lead coming on; null where none does. */
+  readonly waits: Handed | null;
+}
+
+export function HandoverBanner({ held, waits }: HandoverBannerProps) {
+  const floor = useFloor();
+  const words = say(handoverWords);
+  const [clearing, setClearing] = useState<string | null>(null);
+  const [first] = held;
+  const handedBy = waits && {
+    name: floor.people.get(waits.by)?.name ?? waits.by,
+    at: formatDay(waits.atMs, floor.lines.get(waits.line)?.zone ?? 'UTC'),
+  };
+  const short = [
+    ...(first ? [words.heldShort(held.length)] : []),
+    ...(handedBy ? [words.notTaken] : []),
+  ].join(' · ');
+  const why = first?.reasons[0] && sayReason(first.reasons[0].code)?.title;
+  const show = (
+    <a class="button" href={address('log', 'shift')} data-testid="handover-show">
+      {words.showHandover}
+    </a>
+  );
+  return (
+    <>
+      <Banner
+        tone="care"
+        testId="left-open"
+        picture={<VerdictShape verdict="held" size={44} />}
+        slot={first?.facts.slot ?? null}
+        short={short}
+        act={
+          first ? (
+            <Button tone="act" testId="left-open-decide" onPress={() => setClearing(first.entry)}>
+              {words.decide}
+            </Button>
+          ) : (
+            show
+          )
+        }
+        rest={first && show}
+      >
+        {first && `${words.heldStill(held.length)} `}
+        {why && `${why}. `}
+        {handedBy && `${words.handedBy(handedBy.name, handedBy.at)}. ${words.notTaken}.`}
+      </Banner>
+      {clearing !== null && <ClearDialog entry={clearing} onClose={() => setClearing(null)} />}
+    </>
+  );
+}

@@ -1,0 +1,82 @@
+// What a handover's entry says of this tablet: in step only where it talks to the server and both have everything; and both signatures hold what is open then.
+
+import { describe, expect, test } from 'vitest';
+import { lastHandover } from '../../../../../shared/floor/fold-handover.ts';
+import { handedDraft, knownOf, takenDraft } from '../../../../../src/app/screens/log/handover-model.ts';
+import { handedLine, handedText, knownText } from '../../../../../src/app/screens/log/handover-text.ts';
+import { noStatus, type SyncPhase } from '../../../../../src/app/sync/ports.ts';
+import { beginStory, startMs, tellPlant, verified } from '../../../../shared/floor/story.ts';
+
+const list = { items: [], more: 0, spliceMs: null, lifeMs: 9_000 };
+const known = (phase: SyncPhase, backlog = 0, missing = 0, lastAnswerMs: number | null = 5_000) =>
+  knownOf({ status: { ...noStatus, phase, backlog, lastAnswerMs }, missing }, list, 6_000);
+
+describe('knownOf()', () => {
+  test.each([
+    ['live', 0, 0, 'in-step'],
+    ['live', 1, 0, 'behind'],
+    ['live', 0, 1, 'behind'],
+    ['waiting', 0, 0, 'behind'],
+    ['syncing', 0, 0, 'behind'],
+    ['refused', 0, 0, 'behind'],
+    ['follower', 0, 0, 'other-window'],
+    ['alone', 0, 0, 'alone'],
+  ] as const)('says of %s with %i to send and %i missing: %s', (phase, backlog, missing, sync) => {
+    expect(known(phase, backlog, missing)).toMatchObject({ sync, heardMs: 5_000, toSend: backlog, missing });
+  });
+
+  test('is alone where nothing was heard of sync', () => {
+    expect(knownOf({ status: null, missing: 0 }, list, 6_000)).toMatchObject({
+      sync: 'alone',
+      heardMs: null,
+    });
+  });
+});
+
+describe('knownText()', () => {
+  const said = (...of: Parameters<typeof known>) => knownText(known(...of), (ms) => `[${ms}]`)[0];
+  test('claims no more than this tablet knows', () => {
+    expect(said('live')).toBe('Synced with the server at [5000].');
+    expect(said('waiting')).toBe('As this tablet knows. The server last answered at [5000].');
+    expect(said('waiting', 0, 0, null)).toBe('As this tablet knows. The server has not answered yet.');
+    expect(knownText(known('waiting', 3, 2), String)).toEqual([
+      'As this tablet knows. The server last answered at 5000.',
+      '3 entries are not sent yet.',
+      '2 entries have not come yet.',
+      'No job is running: no splices listed. Floor life up to 9000.',
+    ]);
+  });
+});
+
+describe('a handover', () => {
+  const standing = { status: null, missing: 0 };
+  test('is signed over what is open then, and taken over what came up since', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const hold = (reel: string) =>
+      story.tell('reel.verified', {
+        ...verified('M1-F-001', 'R-100', { reel }),
+        verdict: 'held',
+        reasons: [{ code: 'quantity-unknown', facts: {} }],
+      });
+    hold('K1');
+    const asked = { line: 'L1', nowMs: startMs + 60_000, handover: 'h', note: ' to repair ', standing };
+    const handed = handedDraft(story.floor(), asked, { by: 'lea', checked: 'tablet' });
+    expect(handed.payload).toMatchObject({ note: 'to repair', run: null, panels: null, more: 0 });
+    expect(handed.payload.left.map(({ reel }) => reel)).toEqual(['K1']);
+    story.tell('shift.handed', handed.payload);
+    hold('K2');
+    const last = lastHandover(story.floor(), 'L1');
+    if (!last) throw new Error('Cannot go on as a handover must be there: current value is none');
+    const taken = takenDraft(
+      story.floor(),
+      { handed: last, nowMs: startMs + 90_000, standing },
+      { by: 'bo', checked: 'server' },
+    );
+    expect(taken.payload.came.map(({ reel }) => reel)).toEqual(['K2']);
+    story.tell('shift.taken', taken.payload);
+    const [item] = handed.payload.left;
+    const text = item && handedText(item, story.floor(), { atMs: 0, moment: () => '06:00' });
+    expect(text && handedLine(text)).toMatch(/^Reel held: M1-F-001 K1, .*since 06:00$/);
+  });
+});
