@@ -10,11 +10,12 @@ const printedKinds: ReadonlySet<string> = new Set([
   'step.signed',
   'panel.measured',
   'panel.looked',
+  'reel.measured',
   'panels.contained',
   'containment.signed',
 ]);
 
-/** True for a changeover, a first panel, a splice and a containment. */
+/** True for a changeover, a first panel, a measured reel, a splice and a containment. */
 export function isKeptOnPaper({ kind, payload }: Pick<Entry, 'kind' | 'payload'>): boolean {
   return printedKinds.has(kind) || (kind === 'reel.verified' && payload['act'] === 'splice');
 }

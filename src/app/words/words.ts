@@ -110,6 +110,9 @@ function kept<F>(make: (locale: string, zone: string) => F): (zone?: string) => 
 
 const counts = kept((name) => new Intl.NumberFormat(name, { maximumFractionDigits: 0, useGrouping: true }));
 const numbers = kept((name) => new Intl.NumberFormat(name, { maximumFractionDigits: 2, useGrouping: true }));
+const figures = kept(
+  (name) => new Intl.NumberFormat(name, { maximumSignificantDigits: 5, useGrouping: false }),
+);
 const shares = [0, 1, 2].map((digits) =>
   kept((name) => new Intl.NumberFormat(name, { maximumFractionDigits: digits })),
 );
@@ -129,6 +132,11 @@ export function formatCount(value: number): string {
 /** A number with thousands marks and at most two digits behind the point, e.g. `1,200.5`. */
 export function formatNumber(value: number): string {
   return numbers().format(value);
+}
+
+/** A measured figure for people: five figures that count. */
+export function formatFigure(value: number): string {
+  return figures().format(value);
 }
 
 /** A share with two digits that count, e.g. `0.31 %`, `2.1 %`. `share`: 0..1. */

@@ -76,7 +76,9 @@ function textOf(entry: Entry, name: string): string | null {
 
 /** A quantity counts parts, but for a measurement, which has a unit of its own. */
 const quantity: Say = (value, entry, floor) =>
-  entry.kind === 'panel.measured' ? measured(value, entry, floor) : parts(value, entry, floor);
+  entry.kind === 'panel.measured' || entry.kind === 'reel.measured'
+    ? measured(value, entry, floor)
+    : parts(value, entry, floor);
 const measured: Say = (value, entry) =>
   typeof value === 'number' ? `${formatNumber(value)} ${textOf(entry, 'unit') ?? ''}`.trim() : null;
 
@@ -314,6 +316,12 @@ const sayings: Readonly<Record<FactName, Say>> = {
   lastPanel: moment,
   jobs: sayJobs,
   byHand: nothing,
+  nominal: measured,
+  guard: (value, entry, floor) =>
+    entry.kind === 'reel.measured' ? measured(value, entry, floor) : withUnit('%')(value, entry, floor),
+  begins: list,
+  percent: withUnit('%'),
+  digits: number,
   uncertainty: measured,
   least: measured,
   most: measured,
