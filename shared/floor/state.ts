@@ -69,10 +69,6 @@ export type LineRules = Readonly<PayloadOf<'line.ruled'>>;
 export type LineWeeks = Readonly<PayloadOf<'line.calendar-ruled'>>;
 /** Whether and how long pictures of labels are kept, as it was last entered. */
 export type PictureRule = Readonly<Omit<PayloadOf<'line.pictures-ruled'>, 'line'>>;
-/** Whose value a line has measured before a reel feeds, by which meter and with which guard band, as it was last entered. */
-export type ValueRule = Readonly<Omit<PayloadOf<'line.values-ruled'>, 'line' | 'passkey'>>;
-/** A measurement of one part off a reel. */
-export type ReelValue = Readonly<PayloadOf<'reel.measured'>>;
 /** A size of labels as it was last entered. */
 export type LabelSize = Readonly<PayloadOf<'labels.sized'>>;
 /** A feeder as it was last described. */
@@ -255,10 +251,6 @@ export interface FloorState extends PanelState, RightsState, StationState, Store
   readonly approvedByHand: Map<string, readonly string[]>;
   /** Line -> how old parts may be by their date code, class by class. */
   readonly ageLimits: Map<string, readonly AgeLimit[]>;
-  /** Line -> whose value is measured before a reel feeds, where somebody said. */
-  readonly valueRules: Map<string, ValueRule>;
-  /** Reel -> what was measured of it last. */
-  readonly values: Map<string, ReelValue>;
   /** Reel -> the day after which it must not be used, `YYYY-MM-DD`, where a label said so. */
   readonly expiries: Map<string, string>;
   readonly setups: Map<string, Setup>;
@@ -346,8 +338,6 @@ export function emptyState(): FloorState {
     approvals: new Map(),
     approvedByHand: new Map(),
     ageLimits: new Map(),
-    valueRules: new Map(),
-    values: new Map(),
     expiries: new Map(),
     setups: new Map(),
     chosen: new Map(),

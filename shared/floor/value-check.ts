@@ -6,7 +6,8 @@
 import { statedValues } from './look-alikes.ts';
 import { judgeReading, type Limits, limitsOf, uncertaintyOf } from './measured.ts';
 import { type ExpectedValue, type ValueUnit, valueUnits } from './part-value.ts';
-import type { FloorState, ValueRule } from './state.ts';
+import type { FloorState } from './state.ts';
+import type { ValueRule } from './store-state.ts';
 import type { Source, Verdict } from './vocabulary.ts';
 
 /** A value that a part may have, with its limits; all in `unit`. */

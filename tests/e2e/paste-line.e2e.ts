@@ -2,7 +2,7 @@
 
 import { expect, it } from 'vitest';
 import { pass } from './support/clock.ts';
-import { ownEntries } from './support/floor.ts';
+import { ownEntries, signIn } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
 
@@ -19,6 +19,8 @@ it('paste that is near its time, then over it, is told on its line, and a lead d
     await expect.poll(() => told.getAttribute('data-over')).toBe('true');
     expect(await told.textContent()).toContain('Paste J-0417 on the stencil: too long on the stencil.');
     await look(page, { where: 'line, paste out of time' });
+    // Left alone for so long, nobody is signed in any more.
+    await signIn(page, 'BADGE-2201');
     await page.getByTestId('stencil-jars').click();
     const row = page.getByTestId('jar-J-0417');
     await row.click();

@@ -150,7 +150,7 @@ describe('away from the line', () => {
     const { drafts } = judgeForFeeder(story.floor(), place, { ...on, reel: fine }, startMs);
     let first = '';
     for (const draft of drafts) {
-      const plain: DraftEntry = typeof draft === 'function' ? draft([first]) : draft;
+      const plain: DraftEntry = typeof draft === 'function' ? draft([first], '') : draft;
       const entry = story.tell(plain.kind, plain.payload as never);
       if (first === '') first = idOf(entry);
     }

@@ -57,7 +57,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^panel\.seen$|^panels\.counted$|^station\.counted$|^entry\.corrected$/, foldSeen],
   [/^reel\.(calibrated|counted)$|^entry\.corrected$/, foldLoss],
   [
-    /^reel\.(aired|verified)$|^parts\.aired$|^cart\.filled$|^hold\.cleared$|^entry\.corrected$/,
+    /^reel\.(aired|verified)$|^parts\.aired$|^cart\.filled$|^feeder\.readied$|^hold\.cleared$|^entry\.corrected$/,
     foldExposures,
   ],
   [/^reel\.(verified|unloaded|counted)$|^hold\.|^entry\.corrected$|^conflict\.settled$/, foldMaterial],
@@ -66,7 +66,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^place\.described$|^reel\.(split|merged)$/, foldStore],
   [/^parts\.listed$|^part\.(unlisted|pictured)$/, foldParts],
   [/^part\.described$|^moisture\.ruled$|^reel\.timed$|^entry\.corrected$/, foldMoisture],
-  [/^reel\.(put|dated)$/, foldPlaces],
+  [/^reel\.(put|dated|measured)$/, foldPlaces],
   [/^reel\.named$|^labels\./, foldPrint],
   [
     /^reel\.(verified|unloaded)$|^hold\.cleared$|^panels\.(counted|contained)$|^station\.counted$|^containment\.|^entry\.corrected$/,

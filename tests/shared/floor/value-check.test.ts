@@ -83,7 +83,7 @@ describe('readMeter()', () => {
     ['99.1 nF', 0.0991, 'µF', 0.0001, 'farads'],
     ['9.91E-08 F', 0.0991, 'µF', 0.0001, 'farads with an exponent'],
     ['-0.3', -0.3, 'kΩ', 0.1, 'below nought'],
-  ] as const)('reads %s as %s %s, last place %s: %s', (text, quantity, unit, step) => {
+  ] as const)('reads %s as %s %s, last place %s: %s', (text, quantity, unit, step, _why) => {
     expect(readMeter(text, 'kΩ')).toEqual({ quantity, unit, step });
   });
 

@@ -15,7 +15,7 @@ import {
   verified,
   wantedSlot,
 } from '../floor/story.ts';
-import { listed } from '../floor/value-story.ts';
+import { valueCases } from './value-cases.ts';
 
 const reel = (more: Partial<VerifyQuestion['reel']> = {}): VerifyQuestion['reel'] => ({
   reel: 'K-new',
@@ -54,26 +54,6 @@ const looseRules = {
 };
 const loadK1 = (story: Story) =>
   story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'lot-1', feeder: 'F-1' }));
-
-const valuesRule = { line: 'L1', begins: ['R-'], percent: 0.5, digits: 2, guard: 100 };
-
-function tellValues(story: Story): void {
-  listed(story, [{ part: 'R-100', value: '10k', tolerance: '1 %' }]);
-  story.tell('line.values-ruled', valuesRule);
-}
-
-const measuredAs = (verdict: 'accepted' | 'held' | 'refused') => ({
-  part: 'R-100',
-  nominal: 10,
-  unit: 'kΩ',
-  least: 9.9,
-  most: 10.1,
-  quantity: 10.02,
-  uncertainty: 0.07,
-  guard: 0.07,
-  verdict,
-  via: 'typed' as const,
-});
 
 /** A reel without an id of its own stood on a slot and came off with 300 parts. */
 function takeOffUnnamed(story: Story): void {
@@ -328,36 +308,7 @@ const cases: readonly Case[] = [
     ask: ask(),
     reason: { code: 'date-code-unknown', dateCode: null, months: 24 },
   },
-  {
-    why: 'a part off the reel measures right',
-    before: tellValues,
-    ask: ask({ reel: reel({ measured: measuredAs('accepted') }) }),
-    reason: { code: 'value-within', quantity: 10.02, uncertainty: 0.07, guard: 0.07, least: 9.9, most: 10.1 },
-  },
-  {
-    why: 'the meter cannot tell',
-    before: tellValues,
-    ask: ask({ reel: reel({ measured: measuredAs('held') }) }),
-    reason: { code: 'value-unsure', nominal: 10, unit: 'kΩ' },
-  },
-  {
-    why: 'a part off the reel measures wrong',
-    before: tellValues,
-    ask: ask({ reel: reel({ measured: measuredAs('refused') }) }),
-    reason: { code: 'value-outside', nominal: 10, unit: 'kΩ' },
-  },
-  {
-    why: 'nobody measured what the line wants measured',
-    before: tellValues,
-    ask: ask(),
-    reason: { code: 'value-unmeasured', part: 'R-100' },
-  },
-  {
-    why: 'the line wants a value that no list states',
-    before: (story) => story.tell('line.values-ruled', { ...valuesRule, begins: ['R-100'] }),
-    ask: ask(),
-    reason: { code: 'value-unknown', part: 'R-100', lack: 'value' },
-  },
+  ...valueCases.map((each) => ({ ...each, ask: ask({ reel: reel(each.reel) }) })),
   {
     why: 'an older reel of the part lies in the store',
     before: (story) =>

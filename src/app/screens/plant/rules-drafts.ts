@@ -2,7 +2,8 @@
 
 import type { DraftEntry } from '../../../../shared/floor/kinds.ts';
 import { IDLE_MINUTES, longestShiftMinutes } from '../../../../shared/floor/sign-out.ts';
-import type { FloorState, LineRules, PictureRule, ValueRule } from '../../../../shared/floor/state.ts';
+import type { FloorState, LineRules, PictureRule } from '../../../../shared/floor/state.ts';
+import type { ValueRule } from '../../../../shared/floor/store-state.ts';
 import { weeksOf } from '../../../../shared/forecast/line-calendar.ts';
 import { lineClimate } from '../../../../shared/moisture/line-climate.ts';
 import {

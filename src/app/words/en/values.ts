@@ -5,13 +5,13 @@ export const words = {
   wanted: (nominal: string, least: string, most: string, unit: string) =>
     `Wanted: ${nominal} ${unit}, from ${least} to ${most} ${unit}`,
   meter: (percent: string, digits: string, guard: string) =>
-    `Meter: ± ${percent} % and ± ${digits} digits. Guard band: ${guard} % of that.`,
+    `Meter: ± ${percent} % and ± ${digits} in the last place. Guard band: ${guard} % of that.`,
   shows: (unit: string) => `Meter shows, in ${unit}`,
   help: 'Type it, or let the meter type it.',
   wrong: 'Enter a figure, for example 10.02.',
   otherUnit: (unit: string) => `The meter shows something else. Wanted: a figure in ${unit}.`,
   check: 'Check the value',
-  cannot: 'Cannot be measured',
+  cannot: 'Leave it unmeasured',
   rule: {
     title: 'Parts to measure before they feed',
     help: 'One row for each class of parts. The value comes from the parts list or the setup’s note. No row: no check.',

@@ -7,7 +7,7 @@ export const words: Sentences<typeof english> = {
   which: 'El código puede significar varios valores. Elija el correcto.',
   wanted: (nominal, least, most, unit) => `Se pide: ${nominal} ${unit}, de ${least} a ${most} ${unit}`,
   meter: (percent, digits, guard) =>
-    `Medidor: ± ${percent} % y ± ${digits} dígitos. Banda de guarda: ${guard} % de eso.`,
+    `Medidor: ± ${percent} % y ± ${digits} en la última cifra. Banda de guarda: ${guard} % de eso.`,
   shows: (unit) => `El medidor marca, en ${unit}`,
   help: 'Tecléelo, o deje que lo teclee el medidor.',
   wrong: 'Ponga una cifra, por ejemplo 10,02.',
