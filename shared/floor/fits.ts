@@ -8,7 +8,7 @@ import { type ComparedBy, comparePartNumbers, type PartComparison } from '../lab
 import { compareText } from '../log/order.ts';
 import { compareSlots } from './address.ts';
 import { ageLimitOf, dateCodeReasons } from './age-limit.ts';
-import { blockOn } from './blocks.ts';
+import { blockOn, mayBeBlocked } from './blocks.ts';
 import { makerDoubt, notListed } from './fit-makers.ts';
 import type { SetupSlot } from './kinds.ts';
 import { isApprovedMaker, partsOfMaker } from './makers.ts';
@@ -251,6 +251,7 @@ export function shelfFor(
   const inOrder = pickOrderOf(state, at.line);
   const today = plantDay(state, at.line, at.nowMs);
   const order = orderOn(state, at.line);
+  const isSuspect = mayBeBlocked(state);
   const labelsFor = shelfIndex(state.reels, comparisonOf(state, at.line));
   return (wanted) => {
     const found: ShelfReel[] = [];
@@ -266,8 +267,11 @@ export function shelfFor(
       for (const reel of inPickOrder(same, order, inOrder)) {
         const floorLife = lifeOf?.(reel, part) ?? null;
         const expires = state.expiries.get(reel.reel) ?? null;
+        const { reel: id, lot } = reel;
+        const isNamed =
+          isSuspect(reel) || (taken.part !== null && isSuspect({ reel: id, lot, part: taken.part }));
         const more = [
-          ...blockReasons(state, reel, taken.part),
+          ...(isNamed ? blockReasons(state, reel, taken.part) : []),
           ...(expires === null && floorLife === null ? [] : ageReasons({ expires }, { today, floorLife })),
           ...(isDated ? dateCodeReasons(state, { line: at.line, part }, reel, { today }) : []),
         ];

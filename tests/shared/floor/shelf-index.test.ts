@@ -2,8 +2,9 @@
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { blockOn, mayBeBlocked } from '../../../shared/floor/blocks.ts';
 import { inPickOrder, shelfIndex } from '../../../shared/floor/shelf-index.ts';
-import type { Reel } from '../../../shared/floor/state.ts';
+import { emptyState, type Reel } from '../../../shared/floor/state.ts';
 import { comparePartNumbers, comparisonKeys } from '../../../shared/labels/part-numbers.ts';
 
 const number = fc.string({ unit: fc.constantFrom('A', 'a', 'F', '-', ' ', 'T', 'R', '1'), maxLength: 6 });
@@ -97,5 +98,32 @@ test('what is kept from one question to the next is what would be found anew, wh
       }
     }),
     { numRuns: 400 },
+  );
+});
+
+test('a reel that a block is on is always one that may be blocked', () => {
+  const name = fc.constantFrom('x', 'y', null);
+  const facts = fc.record({ reel: name, lot: name, part: name });
+  fc.assert(
+    fc.property(
+      fc.array(facts, { maxLength: 3 }),
+      facts,
+      fc.constantFrom('x', 'y'),
+      (blocks, reel, piece) => {
+        const floor = emptyState();
+        blocks.forEach((block, at) => {
+          const more = {
+            reason: '',
+            atMs: 0,
+            done: [],
+            letRun: [],
+            pieces: block.reel === 'x' ? [piece] : [],
+          };
+          floor.blocks.set(`b${at}`, { block: `b${at}`, ...block, ...more });
+        });
+        if (blockOn(floor, reel) !== null) expect(mayBeBlocked(floor)(reel)).toBe(true);
+      },
+    ),
+    { numRuns: 500 },
   );
 });
