@@ -26,8 +26,9 @@ export function reasonFacts(reason: Reason): ReasonFacts {
   const { least, most, guard } = reason;
   if (typeof least === 'number' && typeof most === 'number' && typeof guard === 'number') {
     // What a reading must lie between, once the guard band is kept from both limits.
-    facts['from'] = formatFigure(least + guard);
-    facts['to'] = formatFigure(most - guard);
+    const isLeft = least + guard <= most - guard;
+    facts['from'] = isLeft ? formatFigure(least + guard) : '–';
+    facts['to'] = isLeft ? formatFigure(most - guard) : '–';
   }
   return facts;
 }

@@ -306,7 +306,7 @@ async function* values(here: Here): AsyncGenerator<string> {
   await page.getByTestId('value-typed').fill('OL');
   await page.getByTestId('value-check').click();
   yield 'question: a part to be measured, no reading';
-  await page.getByTestId('value-typed').fill('3.5');
+  await page.getByTestId('value-typed').fill('3.50');
   await page.getByTestId('value-check').click();
   await page.getByTestId('verdict').waitFor();
   yield 'refused, it measures wrong';
