@@ -20,7 +20,10 @@ export function simulateLines(settings: ShiftSettings, lines: number): readonly 
   const more = Array.from({ length: lines - 1 }, (_, at) => {
     const number = FIRST_NUMBER + 1 + at;
     const { hours, seed } = settings;
-    return renamed(simulateShift({ ...settings, hours, seed: seed + 7919 * (at + 1) }).entries, number);
+    return renamed(
+      simulateShift({ ...settings, hours, paste: false, seed: seed + 7919 * (at + 1) }).entries,
+      number,
+    );
   });
   return [entries, ...more].flat().sort(compareEntries);
 }

@@ -37,7 +37,7 @@ export function openPlaying(settings: {
 }): Playing {
   const { seed, openedMs, speed, zone, lines = 1 } = settings;
   const startMs = openedMs - UNDER_WAY_MS;
-  const entries = simulateLines({ seed, startMs, zone, hours: HOURS_AHEAD }, lines);
+  const entries = simulateLines({ seed, startMs, zone, hours: HOURS_AHEAD, paste: true }, lines);
   const told: Entry[] = [];
   const state = emptyState();
   const plantMs = (realMs: number) => openedMs + (realMs - openedMs) * speed;

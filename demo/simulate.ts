@@ -8,6 +8,7 @@ import { createAgenda } from './agenda.ts';
 import { feeders } from './feeders.ts';
 import { changesFor, type Floor, loadSlot, shareOut, shiftHands, unloadSlot } from './hands.ts';
 import { demoTablets, offsetMinutes, startLog } from './log.ts';
+import { pasteOf } from './paste.ts';
 import { peopleOf } from './people.ts';
 import { placesOf } from './places.ts';
 import { type Picking, placeParts } from './placing.ts';
@@ -31,6 +32,8 @@ export interface ShiftSettings {
   readonly policy?: SplicePolicy;
   /** Names this life of the demo's tablets; default from seed and start. */
   readonly epoch?: string;
+  /** A jar of paste is on the stencil as the first run starts; default none. */
+  readonly paste?: boolean;
 }
 
 /** A shift as the log has it, and as it truly was. */
@@ -63,6 +66,7 @@ interface Shift extends Floor {
 /** Plays a shift. The same settings give the same entries and the same truth. Cost: about a tenth of a second for eight hours. */
 export function simulateShift(settings: ShiftSettings): SimulatedShift {
   const shift = openShift(settings);
+  if (settings.paste) putPasteOn(shift, settings.startMs);
   loadLine(shift, settings.startMs);
   for (let job = 0; shift.nowMs < shift.endMs; job += 1) {
     playJob(shift, job);
@@ -114,6 +118,21 @@ function openShift(settings: ShiftSettings): Shift {
     endMs,
     nowMs: openMs,
   };
+}
+
+/** The plant's sheet of its paste, and the jar that is thawed, open and on the stencil before the line is loaded. Its hours end within the first run. */
+function putPasteOn(shift: Shift, startMs: number): void {
+  const { log, handler } = shift;
+  const by = { atMs: startMs - 6_600_000, who: handler, tablet: 'demo0-store' as const };
+  const { jar, paste, lot, sheet, told } = pasteOf(startMs);
+  const engineer = peopleOf('engineer')[0]?.person ?? null;
+  log.write(draft('paste.ruled', sheet), { atMs: by.atMs, who: engineer });
+  log.write(draft('jar.known', { jar, paste, lot, expires: null, via: 'wedge' }), by);
+  for (const { says, fromMs } of told) {
+    const from = new Date(fromMs).toISOString();
+    const line = says === 'on' ? lineId : null;
+    log.write(draft('jar.told', { jar, says, from, line, lot, via: 'wedge' }), by);
+  }
 }
 
 function breaksBetween(shiftStartMs: number, endMs: number): { fromMs: number; toMs: number }[] {

@@ -1,67 +1,9 @@
-// Is the first panel right? Which parts are looked at or measured, and what a measurement proves.
-// Method: the decision rule of ISO 14253-1 (from memory): within limits is proven only where the value with its whole
-// uncertainty lies inside them, outside only where it lies wholly outside; between, the meter cannot tell.
-// Refused: comparing the bare reading with the limits; a reading next to a limit then passes by luck.
+// Is the first panel right? Which parts are looked at or measured; what a measurement proves says floor/measured.ts.
 
 import { compareSlots } from '../floor/address.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import { expectedValues } from '../floor/part-value.ts';
 import type { Changeover, Setup } from '../floor/state.ts';
-import type { Verdict } from '../floor/vocabulary.ts';
-
-/** A reading with the meter's uncertainty (95 %, half width), both in one unit. */
-export interface Reading {
-  readonly value: number;
-  /** >= 0. */
-  readonly uncertainty: number;
-}
-
-/** What the part may measure, both included. */
-export interface Limits {
-  readonly least: number;
-  readonly most: number;
-}
-
-/**
- * What a reading proves: `accepted` where all of value ± uncertainty fits the limits, `refused` where none of it does,
- * `held` between. Throws where limits are crossed or the uncertainty is negative.
- */
-export function judgeReading({ value, uncertainty }: Reading, { least, most }: Limits): Verdict {
-  if (!(least <= most))
-    throw new RangeError(`Cannot judge as least must be <= most: current value is ${least}`);
-  if (!(uncertainty >= 0))
-    throw new RangeError(`Cannot judge as uncertainty must be >= 0: current value is ${uncertainty}`);
-  // Twelve figures, so that 9.95 - 0.05 is 9.9 and touches its limit.
-  const low = Number((value - uncertainty).toPrecision(12));
-  const high = Number((value + uncertainty).toPrecision(12));
-  if (low >= least && high <= most) return 'accepted';
-  return high < least || low > most ? 'refused' : 'held';
-}
-
-/** How good a meter is: a share of the reading and a fixed part (its digits), as makers state it. */
-export interface MeterAccuracy {
-  /** Percent of the reading, >= 0. */
-  readonly percent: number;
-  /** In the unit of the reading, >= 0. */
-  readonly fixed: number;
-}
-
-/** The uncertainty of a reading. The maker's limits are taken whole as the 95 % half width, which is on the safe side. */
-export function uncertaintyOf(value: number, { percent, fixed }: MeterAccuracy): number {
-  return Number(((Math.abs(value) * percent) / 100 + fixed).toPrecision(12));
-}
-
-/** Limits around a nominal value, in its unit. */
-export function limitsOf(
-  nominal: number,
-  percents: { readonly plus: number; readonly minus: number },
-): Limits {
-  const size = Math.abs(nominal);
-  return {
-    least: Number((nominal - (size * percents.minus) / 100).toPrecision(12)),
-    most: Number((nominal + (size * percents.plus) / 100).toPrecision(12)),
-  };
-}
 
 /** How one part of the first panel stands. */
 export const panelCheckStates = ['open', 'accepted', 'held', 'refused'] as const;

@@ -14,8 +14,9 @@ import { type Reason, verdictOf } from '../verdict/reasons.ts';
 import { type VerifyAnswer, verifyReel } from '../verdict/verify.ts';
 import { verifyForCart } from '../verdict/verify-cart.ts';
 import { datedDrafts, floorLifeOf, lifeJudgedDrafts, openedDrafts } from './floor-life.ts';
-import { type Desk, type DeskView, deskAct, type ReelInHand } from './model.ts';
+import { type Desk, type DeskQuestion, type DeskView, deskAct, type ReelInHand } from './model.ts';
 import { continuesLabel } from './pieces.ts';
+import { measuredDrafts, valueQuestion } from './value-question.ts';
 
 export { personByBadge } from '../floor/badge.ts';
 export { offerToStep } from './step-offer.ts';
@@ -28,6 +29,7 @@ export {
   takeEnough,
   takeScan,
 } from './take-scan.ts';
+export { answerValue } from './value-question.ts';
 
 /** A desk with all that a verdict wants. */
 export interface ReadyDesk extends Desk {
@@ -39,6 +41,8 @@ export interface ReadyDesk extends Desk {
 export interface Judged {
   readonly act: VerifyAct;
   readonly answer: VerifyAnswer;
+  /** What is asked before the verdict counts; null where nothing is. */
+  readonly question: DeskQuestion | null;
   readonly drafts: readonly DraftEntry[];
 }
 
@@ -61,13 +65,16 @@ export function judgeReel(seen: DeskView, ready: ReadyDesk, nowMs: number): Judg
     ...openedDrafts(floor, { act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
     ...lifeJudgedDrafts(floor, asked, nowMs),
     ...datedDrafts(floor, reel),
+    ...measuredDrafts(asked, reel, answer),
   ];
-  return { act, answer, drafts };
+  return { act, answer, question: valueQuestion(floor, asked, reel, answer), drafts };
 }
 
 /** A verdict at a cart, and what is written in one append: the verdict's own entry first. */
 export interface CartJudged {
   readonly answer: VerifyAnswer;
+  /** What is asked before the verdict counts; null where nothing is. */
+  readonly question: DeskQuestion | null;
   readonly drafts: readonly Draft[];
 }
 
@@ -96,9 +103,10 @@ export function judgeForCart(
     ...openedDrafts(floor, { act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
     ...lifeJudgedDrafts(floor, { act, line, setup, slot, reel }, nowMs),
     ...datedDrafts(floor, reel),
+    ...measuredDrafts({ act, line, setup, slot }, reel, answer),
   ];
   if (isAccepted) drafts.push(([of = '']) => filledDraft(at, { slot, feeder, reel, answer, of }));
-  return { answer, drafts };
+  return { answer, question: valueQuestion(floor, { line, setup, slot }, reel, answer), drafts };
 }
 
 /**
@@ -126,12 +134,13 @@ export function judgeForFeeder(
     ...openedDrafts(floor, { act: asked.act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
     ...lifeJudgedDrafts(floor, asked, nowMs),
     ...datedDrafts(floor, reel),
+    ...measuredDrafts(asked, reel, answer),
   ];
   const { supplierPart, lot, dateCode, quantity } = reel;
   const part = answer.part ?? reel.part ?? '';
   const facts = { feeder, line, setup, slot, reel: reel.reel, part, supplierPart, lot, dateCode, quantity };
   if (isAccepted) drafts.push(([of = '']) => ({ kind: 'feeder.readied', payload: { ...facts, of } }));
-  return { answer, drafts };
+  return { answer, question: valueQuestion(floor, asked, reel, answer), drafts };
 }
 
 /** What stands ready on a cart by the verdict `of`. */
@@ -286,5 +295,5 @@ export function judgeEarly(
   const judged =
     slot === null ? [] : lifeJudgedDrafts(seen.floor, { act, line: seen.line, setup, slot, reel }, nowMs);
   const drafts = [verdictDraft(seen, { act, setup, slot, feeder, reel }, answer), ...judged];
-  return { act, answer, reel, drafts };
+  return { act, answer, reel, question: null, drafts };
 }

@@ -7,6 +7,7 @@ import { kindOnSlot, moreBy } from '../floor/packs.ts';
 import { slotPhase } from '../floor/progress.ts';
 import type { Recognised } from '../floor/recognise.ts';
 import { type FloorState, slotKey } from '../floor/state.ts';
+import type { MeasuredPart, ValueCheck } from '../floor/value-check.ts';
 import type { CountBasis, Source, VerifyAct } from '../floor/vocabulary.ts';
 import type { LabelQuestion } from '../labels/reading.ts';
 import type { Scan } from '../labels/scan.ts';
@@ -32,6 +33,8 @@ export interface ReelInHand {
   readonly isSecond?: boolean;
   /** True where a person said that it comes new, though a reel without an id of its part and lot was on the line before. */
   readonly isFresh?: boolean;
+  /** One part off it under the meter; null where a person said that it cannot be measured, absent where nobody was asked. */
+  readonly measured?: MeasuredPart | null;
   /** What the label says that a person must decide. */
   readonly questions: readonly LabelQuestion[];
 }
@@ -59,6 +62,8 @@ export type DeskQuestion =
   | { readonly ask: 'meaning'; readonly question: MeaningQuestion }
   /** The label in hand reads like that of the reel that runs on the slot: is it that reel, or a second one? */
   | { readonly ask: 'runs-here'; readonly slot: string; readonly reel: ReelInHand }
+  /** The line wants the value of this part measured before it feeds. */
+  | { readonly ask: 'value'; readonly check: ValueCheck }
   /** The label has no id, and a reel without one of its part and lot came off the line with parts on it: is it that one? */
   | {
       readonly ask: 'came-before';
@@ -225,7 +230,8 @@ function takeSlot(desk: Desk, slot: string): Desk {
 
 /** What a question was about is dropped, the rest of the task stays. */
 export function leaveQuestion(desk: Desk): Desk {
-  return { ...desk, question: null, reel: desk.question?.ask === 'meaning' ? null : desk.reel };
+  const isOfReel = desk.question?.ask === 'meaning' || desk.question?.ask === 'value';
+  return { ...desk, question: null, reel: isOfReel ? null : desk.reel };
 }
 
 /** What the label of a reel is asked for where it comes code by code. */

@@ -86,7 +86,8 @@ function takeOnly(desk: Desk, known: Recognised, view: DeskView): Desk {
 function readyReel(ready: ReadyFeeder, view: DeskView, via: Source): ReelInHand {
   const { reel, part, supplierPart, lot, dateCode, quantity } = ready;
   const known = reel === null ? undefined : view.floor.reels.get(reel);
-  return {
+  const measured = reel === null ? undefined : view.floor.values.get(reel);
+  const inHand: ReelInHand = {
     codes: [],
     via,
     reel,
@@ -102,6 +103,7 @@ function readyReel(ready: ReadyFeeder, view: DeskView, via: Source): ReelInHand 
     isFresh: true,
     questions: [],
   };
+  return measured?.part === part ? { ...inHand, measured } : inHand;
 }
 
 /** A person's answer to what a code is; what waited for it goes on. */

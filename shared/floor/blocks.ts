@@ -74,6 +74,26 @@ export function blockOn(
   return null;
 }
 
+/**
+ * Answers for many reels whether a block may be on them, so that only those are asked about which a name of a block fits: its reel or what was cut off
+ * from it, else its lot, else its part. True for every reel that `blockOn` has a block for.
+ */
+export function mayBeBlocked(
+  state: FloorState,
+): (reel: {
+  readonly reel: string | null;
+  readonly lot: string | null;
+  readonly part: string | null;
+}) => boolean {
+  const [reels, lots, parts] = [new Set<string | null>(), new Set<string | null>(), new Set<string | null>()];
+  for (const block of state.blocks.values()) {
+    if (block.reel !== null) for (const each of [block.reel, ...block.pieces]) reels.add(each);
+    else if (block.lot !== null) lots.add(block.lot);
+    else parts.add(block.part);
+  }
+  return ({ reel, lot, part }) => reels.has(reel) || lots.has(lot) || parts.has(part);
+}
+
 /** A blocked reel that stands on a slot. */
 export interface BlockedTape {
   readonly line: string;

@@ -1,14 +1,22 @@
 // Where a reel lies in the store, as people last said. A reel that goes onto a slot leaves its place; coming off the line it has none
-// until somebody puts it away. A list of places that must exist first was refused: a shelf is named by the first reel put there.
+// until somebody puts it away; and what else is known of a reel alone: its last day, what was measured of it. A list of places that must exist first was refused: a shelf is named by the first reel put there.
 
 import type { EntryOf } from './kinds.ts';
 import { reelByLabel } from './reel-places.ts';
 import type { FloorState } from './state.ts';
 
 /** Applies one entry to reels' places. A reel on a slot stays there: it must come off first. */
-export function foldPlaces(state: FloorState, entry: EntryOf<'reel.put' | 'reel.dated'>): void {
+export function foldPlaces(
+  state: FloorState,
+  entry: EntryOf<'reel.put' | 'reel.dated' | 'reel.measured'>,
+): void {
   if (entry.kind === 'reel.dated') {
     state.expiries.set(entry.payload.reel, entry.payload.expires);
+    return;
+  }
+  if (entry.kind === 'reel.measured') {
+    // A reel without an id is measured for one verdict; nothing could find it again.
+    if (entry.payload.reel !== null) state.values.set(entry.payload.reel, entry.payload);
     return;
   }
   const { place, reel } = entry.payload;

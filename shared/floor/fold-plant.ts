@@ -14,6 +14,7 @@ type RuleEntry = EntryOf<
   | 'line.panels-ruled'
   | 'line.idle-ruled'
   | 'line.age-ruled'
+  | 'line.values-ruled'
   | 'line.pictures-ruled'
   | 'line.crewed'
   | 'line.splices-ruled'
@@ -53,6 +54,7 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
     case 'line.panels-ruled':
     case 'line.idle-ruled':
     case 'line.age-ruled':
+    case 'line.values-ruled':
     case 'line.pictures-ruled':
     case 'line.crewed':
     case 'line.splices-ruled':
@@ -131,6 +133,11 @@ function foldRule(state: FloorState, entry: RuleEntry): void {
     case 'line.age-ruled':
       state.ageLimits.set(entry.payload.line, entry.payload.limits);
       return;
+    case 'line.values-ruled': {
+      const { line, ...rule } = unsigned(entry.payload);
+      state.valueRules.set(line, rule);
+      return;
+    }
     case 'line.pictures-ruled': {
       const { line, ...rule } = entry.payload;
       state.pictureRules.set(line, rule);

@@ -22,6 +22,7 @@ import { reelPayloadSchemas } from './kinds-reels.ts';
 import { rightPayloadSchemas } from './kinds-rights.ts';
 import { skippedSchema, stationPayloadSchemas } from './kinds-stations.ts';
 import { storePayloadSchemas } from './kinds-store.ts';
+import { valuePayloadSchemas } from './kinds-values.ts';
 import { count, id, moment, orNull, positive, short, text, whole } from './payload-fields.ts';
 import {
   bankHolds,
@@ -293,6 +294,7 @@ export const payloadSchemas = {
   ...moisturePayloadSchemas,
   ...partPayloadSchemas,
   ...storePayloadSchemas,
+  ...valuePayloadSchemas,
   ...pastePayloadSchemas,
   ...rightPayloadSchemas,
   ...passkeyPayloadSchemas,

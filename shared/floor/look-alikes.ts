@@ -163,12 +163,18 @@ export function statedValues(
   const noted = expectedValues(note, { isNote: true });
   const { value = null, tolerance = null } = state.listed.get(part) ?? {};
   if (noted.length > 0 || value === null) return noted;
-  return expectedValues(tolerance === null ? value : `${value} ${signed(tolerance)}`);
+  // The two stand in columns of their own: `103` is a code still, whatever its tolerance.
+  const percent = tolerance === null ? null : percentOf(tolerance);
+  const values = expectedValues(value);
+  return percent === null
+    ? values
+    : values.map((each) => ({ ...each, plusPercent: percent, minusPercent: percent }));
 }
 
-/** A tolerance as values write it: with its sign, without which a per cent says nothing of a value. */
-function signed(tolerance: string): string {
-  return /^\d/.test(tolerance) ? `±${tolerance}` : tolerance;
+/** A tolerance of one figure, with or without its sign; null where it says something else, as `+80 / -20 %` does. */
+function percentOf(tolerance: string): number | null {
+  const figure = /^\s*±?\s*(\d+(?:[.,]\d+)?)\s*%\s*$/.exec(tolerance)?.[1];
+  return figure === undefined ? null : Number(figure.replace(',', '.'));
 }
 
 /** A pair of a setup, with the slots of each. */

@@ -31,6 +31,31 @@ export interface JarStand {
   readonly isRuled: boolean;
 }
 
+/** A jar on a line's stencil that is not to be used as it stands, or will not be before its run is through. */
+export interface StencilJar {
+  readonly jar: Jar;
+  readonly stand: JarStand;
+  /** Something keeps it off a stencil already. */
+  readonly isOver: boolean;
+}
+
+/**
+ * The jar on a line's stencil, where something keeps it off one or its time ends before `lastsMs` (ms since 1970; null: nothing is built); null
+ * where there is none, or all is well.
+ */
+export function stencilJar(
+  state: FloorState,
+  line: string,
+  at: { readonly nowMs: number; readonly today: string; readonly lastsMs: number | null },
+): StencilJar | null {
+  const jar = state.jars.get(state.stencils.get(line) ?? '');
+  if (jar === undefined) return null;
+  const stand = jarStand(state, jar, at);
+  const isOver = stand.faults.length > 0;
+  const ends = stand.goodUntilMs !== null && at.lastsMs !== null && stand.goodUntilMs < at.lastsMs;
+  return isOver || ends ? { jar, stand, isOver } : null;
+}
+
 interface Hours {
   readonly phase: JarPhase;
   readonly line: string | null;

@@ -6,6 +6,7 @@
 import { readDateCode } from '../labels/dates.ts';
 import { compareText } from '../log/order.ts';
 import type { FloorState, Reel } from './state.ts';
+import type { PickOrder } from './vocabulary.ts';
 
 // A reel's record never changes, so its week is read once and goes with it.
 const weeks = new WeakMap<Reel, number>();
@@ -34,9 +35,14 @@ function compareNumbers(a: number, b: number): number {
   return a === b ? 0 : a - b;
 }
 
+/** By which order a line takes reels: the oldest first where nobody said. */
+export function orderOn(state: FloorState, line: string): PickOrder {
+  return state.rules.get(line)?.pickOrder ?? 'oldest-first';
+}
+
 /** The order in which a line takes reels off the line; a total one. */
 export function pickOrderOf(state: FloorState, line: string): (a: Reel, b: Reel) => number {
-  const isFullestFirst = state.rules.get(line)?.pickOrder === 'fullest-first';
+  const isFullestFirst = orderOn(state, line) === 'fullest-first';
   return (a, b) => {
     const uncounted = Number(a.count === null) - Number(b.count === null);
     if (uncounted !== 0) return uncounted;

@@ -18,6 +18,7 @@ export const plantFileKinds = [
   'line.calendar-ruled',
   'line.tape-ruled',
   'line.age-ruled',
+  'line.values-ruled',
   'line.idle-ruled',
   'line.pictures-ruled',
   'line.panels-ruled',

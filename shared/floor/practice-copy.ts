@@ -162,6 +162,9 @@ export function rulesOf(state: FloorState, line: string): ToldEntry[] {
   if (tape) told.push({ kind: 'line.tape-ruled', payload: tape });
   const limits = state.ageLimits.get(line);
   if (limits) told.push({ kind: 'line.age-ruled', payload: { line, limits: [...limits] } });
+  const values = state.valueRules.get(line);
+  if (values)
+    told.push({ kind: 'line.values-ruled', payload: { line, ...values, begins: [...values.begins] } });
   const pictures = state.pictureRules.get(line);
   if (pictures) told.push({ kind: 'line.pictures-ruled', payload: { line, ...pictures } });
   const inLine = state.inLines.get(line);

@@ -10,13 +10,14 @@ const printedKinds: ReadonlySet<string> = new Set([
   'step.signed',
   'panel.measured',
   'panel.looked',
+  'reel.measured',
   'panels.contained',
   'containment.signed',
   'shift.handed',
   'shift.taken',
 ]);
 
-/** True for a changeover, a first panel, a splice, a containment and a handover. */
+/** True for a changeover, a first panel, a measured reel, a splice, a containment and a handover. */
 export function isKeptOnPaper({ kind, payload }: Pick<Entry, 'kind' | 'payload'>): boolean {
   return printedKinds.has(kind) || (kind === 'reel.verified' && payload['act'] === 'splice');
 }

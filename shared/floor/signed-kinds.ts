@@ -27,6 +27,7 @@ export const signedInKinds = [
   'line.idle-ruled',
   'line.splices-ruled',
   'line.age-ruled',
+  'line.values-ruled',
   'line.tape-ruled',
   'line.calendar-ruled',
   'line.panels-ruled',

@@ -1,4 +1,4 @@
-// The part of the state that is about material: the plant's list of its parts, places with an air of their own, jars of paste. Shapes only.
+// The part of the state that is about material: the plant's list of its parts, places with an air of their own, what is measured, jars of paste. Shapes only.
 
 import type { Jar, PasteRule, PasteStretch } from './fold-paste.ts';
 import type { PlaceAir } from './fold-store.ts';
@@ -12,6 +12,12 @@ export type ListedFacts = Readonly<
   >
 > & { readonly source: string };
 
+/** Whose value a line has measured before a reel feeds, by which meter and with which guard band, as it was last entered. */
+export type ValueRule = Readonly<Omit<PayloadOf<'line.values-ruled'>, 'line' | 'passkey'>>;
+
+/** A measurement of one part off a reel. */
+export type ReelValue = Readonly<PayloadOf<'reel.measured'>>;
+
 /** Material as the log says. */
 export interface StoreState {
   /** Part -> what else the plant's list says of it. */
@@ -22,6 +28,10 @@ export interface StoreState {
   readonly productMakers: Map<string, readonly string[]>;
   /** Place of the store -> the air there, where somebody said: dry cabinets, ovens. */
   readonly placeAirs: Map<string, PlaceAir>;
+  /** Line -> whose value is measured before a reel feeds, where somebody said. */
+  readonly valueRules: Map<string, ValueRule>;
+  /** Reel -> what was measured of it last. */
+  readonly values: Map<string, ReelValue>;
   /** Jar -> what was told of it. */
   readonly jars: Map<string, Jar>;
   /** Paste -> the plant's sheet of it. */
@@ -39,6 +49,8 @@ export function emptyStore(): StoreState {
     pictures: new Map(),
     productMakers: new Map(),
     placeAirs: new Map(),
+    valueRules: new Map(),
+    values: new Map(),
     jars: new Map(),
     pasteRules: new Map(),
     stencils: new Map(),

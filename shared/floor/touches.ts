@@ -103,6 +103,7 @@ export function ofReel(
     | 'reel.aired'
     | 'reel.timed'
     | 'reel.dated'
+    | 'reel.measured'
     | 'bake.approved'
     | 'cart.filled'
     | 'feeder.readied'

@@ -28,6 +28,10 @@ export const reasonVerdicts = {
   'feeder-drive': 'refused',
   'feeder-height': 'refused',
   'no-quantity': 'held',
+  'value-outside': 'refused',
+  'value-unsure': 'held',
+  'value-unmeasured': 'held',
+  'value-unknown': 'held',
   'reel-unnamed': 'held',
   'feeder-unknown': 'held',
   'not-the-loaded-reel': 'refused',
@@ -35,6 +39,7 @@ export const reasonVerdicts = {
   'mixed-lots': 'accepted',
   'same-label': 'accepted',
   'quantity-corrected': 'accepted',
+  'value-within': 'accepted',
 } as const satisfies Record<string, Verdict>;
 
 export type ReasonCode = keyof typeof reasonVerdicts;

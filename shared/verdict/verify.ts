@@ -11,6 +11,7 @@ import { isOnLinePlace } from '../floor/place.ts';
 import { plantDay } from '../floor/plant-day.ts';
 import { hasOwnId, ownIdOf } from '../floor/reel-id.ts';
 import { type CartPlace, type FloorState, type Reel, slotKey } from '../floor/state.ts';
+import { type MeasuredPart, valueCheckOf } from '../floor/value-check.ts';
 import { joins, type Verdict, type VerifyAct } from '../floor/vocabulary.ts';
 import { wantedOn } from '../floor/wanted.ts';
 import { type Reason, verdictOf } from './reasons.ts';
@@ -37,6 +38,8 @@ export interface ReelFacts {
   readonly isSecond?: boolean;
   /** True where a person said that it comes new, though a reel without an id of its part and lot was on the line before. */
   readonly isFresh?: boolean;
+  /** One part off it under the meter; null or absent where nobody measured. */
+  readonly measured?: MeasuredPart | null;
 }
 
 /** What is asked. */
@@ -75,8 +78,10 @@ export function verifyReel(state: FloorState, question: VerifyQuestion): VerifyA
   }
   reasons.push(...reelReasons(state, question, part));
   if (part !== null && wanted) reasons.push(...dateReasons(state, question, part));
-  if (part !== null && question.act !== 'sweep' && verdictOf(reasons) !== 'refused')
+  if (part !== null && question.act !== 'sweep' && verdictOf(reasons) !== 'refused') {
     reasons.push(...olderReasons(state, question.reel, part));
+    if (wanted) reasons.push(...valueReasons(state, question, { wanted, part }));
+  }
   const order: Readonly<Record<Verdict, number>> = { refused: 0, held: 1, accepted: 2 };
   const ranked = reasons
     .map((reason, index) => ({ reason, index, rank: order[verdictOf([reason])] }))
@@ -268,6 +273,23 @@ function dateReasons(state: FloorState, question: VerifyQuestion, part: string):
   const loaded = state.slots.get(slotKey(line, slot))?.tapes.find((tape) => sameReel(tape, reel));
   const standsSince = loaded === undefined ? null : plantDay(state, line, loaded.atMs);
   return dateCodeReasons(state, { line, part }, reel, { today, standsSince });
+}
+
+/** What a part off the reel measures, where the line wants that known before it feeds. A note is about the slot's own part, not an alternate. */
+function valueReasons(
+  state: FloorState,
+  { line, reel }: VerifyQuestion,
+  { wanted, part }: { readonly wanted: SetupSlot; readonly part: string },
+): Reason[] {
+  const check = valueCheckOf(state, line, { part, note: part === wanted.part ? wanted.note : undefined });
+  if (check === null) return [];
+  if (check.lack !== null) return [{ code: 'value-unknown', part, lack: check.lack }];
+  const { measured = null } = reel;
+  // What was measured as another part says nothing of this one.
+  if (measured === null || measured.part !== part) return [{ code: 'value-unmeasured', part }];
+  const { nominal, unit, least, most, quantity, uncertainty, guard, verdict } = measured;
+  const code = { accepted: 'value-within', held: 'value-unsure', refused: 'value-outside' } as const;
+  return [{ code: code[verdict], nominal, unit, least, most, quantity, uncertainty, guard }];
 }
 
 /** A hint, no more: another reel of the part should go first. */

@@ -126,11 +126,17 @@ held(
   'the places',
   measured(50, () => placesHeld(floor)),
 );
+const packages = () => {
+  const shelf = shelfFor(floor, { line: 'L1', setup: 'S', nowMs: 0 });
+  return floor.setups.get('S')?.slots.map(shelf);
+};
+held(`packages for ${SLOTS} slots`, measured(100, packages));
 held(
-  `packages for ${SLOTS} slots`,
-  measured(40, () => {
-    const shelf = shelfFor(floor, { line: 'L1', setup: 'S', nowMs: 0 });
-    return floor.setups.get('S')?.slots.map(shelf);
+  `packages for ${SLOTS} slots, after a reel changed`,
+  measured(100, (at) => {
+    const reel = floor.reels.get(`R-${100_000 + at * 7}`);
+    if (reel) floor.reels.set(reel.reel, { ...reel, count: at });
+    return packages();
   }),
 );
 held(

@@ -2,6 +2,7 @@
 
 import { emptyDesk, leaveQuestion as left, takeKnown } from '../../../shared/desk/model.ts';
 import type { Recognised } from '../../../shared/floor/recognise.ts';
+import type { MeasuredPart } from '../../../shared/floor/value-check.ts';
 import { type DeskState, viewOf } from './state.ts';
 import { setDesk, settle } from './taking.ts';
 
@@ -35,6 +36,12 @@ export function chooseRunsHere(state: DeskState, isSecond: boolean): void {
 export function chooseCameBefore(state: DeskState, isSame: boolean): void {
   const { desk, judgement } = state;
   if (judgement) setDesk(state, judgement.answerCameBefore(desk.value, isSame));
+}
+
+/** What a part off the reel in hand measures; null: it cannot be measured. */
+export function chooseValue(state: DeskState, measured: MeasuredPart | null): void {
+  const { desk, judgement } = state;
+  if (judgement) setDesk(state, judgement.answerValue(desk.value, measured));
 }
 
 /** The reel that was scanned as the running one is what stands there: the slot is checked with it. */

@@ -14,6 +14,7 @@ import {
   answerRunsHere,
   answerWhich,
 } from '../../../shared/desk/take-scan.ts';
+import { answerValue } from '../../../shared/desk/value-question.ts';
 import { mayDo } from '../../../shared/floor/may.ts';
 import type { Scan } from '../../../shared/labels/scan.ts';
 import type { Reason } from '../../../shared/verdict/reasons.ts';
@@ -24,7 +25,7 @@ import type { DeskRun } from './desk.ts';
 /** What a desk does with an answer: the line's, or one away from it. */
 export type Answers = Pick<
   DeskRun,
-  'chooseKnown' | 'chooseMeaning' | 'chooseRunsHere' | 'chooseCameBefore' | 'leaveQuestion'
+  'chooseKnown' | 'chooseMeaning' | 'chooseRunsHere' | 'chooseCameBefore' | 'chooseValue' | 'leaveQuestion'
 >;
 
 /** What is told of a label that cannot be taken, as at the line. */
@@ -96,6 +97,7 @@ export function awayAnswers(go: (answer: (desk: Desk, seen: DeskView) => Desk) =
     chooseMeaning: (field, value) => go((desk, seen) => answerMeaning(desk, field, value, seen)),
     chooseRunsHere: (isSecond) => go((desk) => answerRunsHere(desk, isSecond)),
     chooseCameBefore: (isSame) => go((desk) => answerCameBefore(desk, isSame)),
+    chooseValue: (measured) => go((desk) => answerValue(desk, measured)),
     leaveQuestion: () => go(leaveQuestion),
   };
 }

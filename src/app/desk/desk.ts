@@ -3,6 +3,7 @@
 import { effect, type Signal } from '@preact/signals';
 import type { Desk, DeskView } from '../../../shared/desk/model.ts';
 import type { Recognised } from '../../../shared/floor/recognise.ts';
+import type { MeasuredPart } from '../../../shared/floor/value-check.ts';
 import type { Scan } from '../../../shared/labels/scan.ts';
 import type { App } from '../app.ts';
 import {
@@ -12,6 +13,7 @@ import {
   chooseKnown,
   chooseMeaning,
   chooseRunsHere,
+  chooseValue,
   clearDesk,
   leaveQuestion,
   setQuantity,
@@ -41,6 +43,8 @@ export interface DeskRun {
   /** What a label is that reads like the running reel's: that reel, or a second one. */
   readonly chooseRunsHere: (isSecond: boolean) => void;
   readonly chooseCameBefore: (isSame: boolean) => void;
+  /** What a part off the reel in hand measures; null: it cannot be measured. */
+  readonly chooseValue: (measured: MeasuredPart | null) => void;
   /** The refused reel stays in hand and goes to another slot, whose code is wanted then. */
   readonly carryOn: () => void;
   /** Goes on with what came back after a reload. */
@@ -83,6 +87,7 @@ export function createDesk(app: App, others: DeskOthers): DeskRun {
     chooseKnown: (known) => chooseKnown(state, known),
     chooseRunsHere: (isSecond) => chooseRunsHere(state, isSecond),
     chooseCameBefore: (isSame) => chooseCameBefore(state, isSame),
+    chooseValue: (measured) => chooseValue(state, measured),
     carryOn: () => carryOn(state),
     goOnWith: () => setDesk(state, { ...desk.value, told: null }),
     again: () => askAgain(state),

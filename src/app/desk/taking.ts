@@ -37,9 +37,10 @@ export function setDesk(state: DeskState, next: Desk): void {
     seen && !state.busy.value && state.shown.value === null ? judgedNow(state, next, seen) : null;
   if (!seen || judged === null) desk.value = seen ? withWarning(state, next, seen) : next;
   // All that decides is there, but the log must say who: the badge is the last thing wanted.
-  else if (mayDo('verify-reel', app.person.peek(), seen.floor.people.size > 0).may)
-    keep(state, next, { seen, judged }).catch(() => undefined); // shown by the fault screen
-  else desk.value = { ...next, told: { tell: 'sign-in' } };
+  else if (!mayDo('verify-reel', app.person.peek(), seen.floor.people.size > 0).may)
+    desk.value = { ...next, told: { tell: 'sign-in' } };
+  else if (judged.question !== null) desk.value = { ...next, told: null, question: judged.question };
+  else keep(state, next, { seen, judged }).catch(() => undefined); // shown by the fault screen
 }
 
 async function keep(

@@ -138,6 +138,10 @@ async function judge({ app, at, inbox, desk, told }: ReadyState, { feeder, reel 
   const { line, setup, slot, onReady } = at;
   const on = { slot, feeder, reel };
   const judged = judgeForFeeder(app.store.floor(), { line, setup }, on, app.clock.nowMs());
+  if (judged.question !== null) {
+    desk.value = { ...desk.peek(), question: judged.question };
+    return;
+  }
   await app.write(judged.drafts);
   const { verdict, reasons } = judged.answer;
   if (verdict === 'accepted') {

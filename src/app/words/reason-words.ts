@@ -32,6 +32,11 @@ export type PlantReasons = Pick<
   | 'date-code-old'
   | 'date-code-unknown'
   | 'older-in-store'
+  | 'value-outside'
+  | 'value-unsure'
+  | 'value-unmeasured'
+  | 'value-unknown'
+  | 'value-within'
 >;
 
 /** On what a bake's hours rest, in words. */

@@ -114,6 +114,9 @@ const money = kept(
   (name) => new Intl.NumberFormat(name, { minimumFractionDigits: 2, maximumFractionDigits: 2 }),
 );
 const smallMoney = kept((name) => new Intl.NumberFormat(name, { maximumSignificantDigits: 3 }));
+const figures = kept(
+  (name) => new Intl.NumberFormat(name, { maximumSignificantDigits: 5, useGrouping: false }),
+);
 const shares = [0, 1, 2].map((digits) =>
   kept((name) => new Intl.NumberFormat(name, { maximumFractionDigits: digits })),
 );
@@ -138,6 +141,11 @@ export function formatNumber(value: number): string {
 /** An amount of money without its currency: two digits behind the point, below 1 three digits that count, e.g. `12.40`, `0.0123`. */
 export function formatMoney(amount: number): string {
   return (amount < 1 ? smallMoney : money)().format(amount);
+}
+
+/** A measured figure for people: five figures that count. */
+export function formatFigure(value: number): string {
+  return figures().format(value);
 }
 
 /** A share with two digits that count, e.g. `0.31 %`, `2.1 %`. `share`: 0..1. */

@@ -1,11 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  judgeReading,
-  limitsOf,
-  panelChecks,
-  uncertaintyOf,
-} from '../../../shared/changeover/first-panel.ts';
+import { panelChecks } from '../../../shared/changeover/first-panel.ts';
+import { judgeReading, limitsOf, uncertaintyOf } from '../../../shared/floor/measured.ts';
 import type { Changeover, Setup } from '../../../shared/floor/state.ts';
 import { brookSetup, wantedSlot } from '../floor/story.ts';
 

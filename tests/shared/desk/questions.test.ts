@@ -17,6 +17,7 @@ import {
   answerWhich,
   takeScan,
 } from '../../../shared/desk/take-scan.ts';
+import { answerValue } from '../../../shared/desk/value-question.ts';
 import type { Scan, ScanPath } from '../../../shared/labels/scan.ts';
 import { beginStory, tellPlant, verified } from '../floor/story.ts';
 
@@ -55,6 +56,8 @@ function answersTo(desk: Desk, question: DeskQuestion): readonly (() => Desk)[] 
       return [() => answerRunsHere(desk, true), () => answerRunsHere(desk, false)];
     case 'came-before':
       return [() => answerCameBefore(desk, true), () => answerCameBefore(desk, false)];
+    case 'value':
+      return [() => answerValue(desk, null)];
   }
 }
 

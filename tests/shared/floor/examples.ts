@@ -180,6 +180,7 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   },
   'line.idle-ruled': { line: 'L1', minutes: 20 },
   'line.age-ruled': { line: 'L1', limits: [{ begins: 'U-', months: 24 }] },
+  'line.values-ruled': { line: 'L1', begins: ['R-'], percent: 0.5, digits: 2, guard: 100 },
   'line.calendar-ruled': {
     line: 'L1',
     weeks: [
@@ -387,6 +388,24 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     reel: 'K9',
     sha256: 'ab'.repeat(32),
     bytes: 18_000,
+  },
+  'reel.measured': {
+    act: 'load',
+    line: 'L1',
+    setup: 's',
+    slot: 'M1-F-001',
+    reel: 'K1',
+    part: 'R-100',
+    lot: 'lot-1',
+    nominal: 100,
+    unit: 'Ω',
+    least: 95,
+    most: 105,
+    quantity: 99.8,
+    uncertainty: 0.7,
+    guard: 0.7,
+    verdict: 'accepted',
+    via: 'wedge',
   },
   'reel.dated': { reel: 'K1', expires: '2027-01-31' },
   'reel.aired': {

@@ -141,6 +141,7 @@ test('a number is none below nothing, a size is above it, and these have limits 
       -60…200 place.described celsius
       0…0.5 line.panels-ruled missed
       0…100 line.climate-ruled humidity
+      0…100 line.values-ruled percent
       0…100 place.described humidity
       0…100 reel.aired humidity
       0…1000 line.splices-ruled costs[].parts
@@ -149,6 +150,7 @@ test('a number is none below nothing, a size is above it, and these have limits 
       0…200 labels.sized leftMm
       0…200 labels.sized marginMm
       0…200 labels.sized topMm
+      0…500 line.values-ruled guard
       0…60 line.climate-ruled celsius
       0…<1 line.ruled loss
       5…1000 labels.sized heightMm
@@ -156,6 +158,7 @@ test('a number is none below nothing, a size is above it, and these have limits 
       5…1000 labels.sized pageWidthMm
       5…1000 labels.sized widthMm
       whole -500…5 line.panels-ruled machines[].least
+      whole 0…1000 line.values-ruled digits
       whole 100…2400 labels.sized dpi
       whole 1… checklist.opened version
       whole 1… checklist.template version
@@ -207,6 +210,10 @@ test('a number is none below nothing, a size is above it, and these have limits 
       … panel.measured quantity
       … reel.life-judged celsius
       … reel.life-judged humidity
+      … reel.measured least
+      … reel.measured most
+      … reel.measured nominal
+      … reel.measured quantity
       … step.answered value`),
   );
 });

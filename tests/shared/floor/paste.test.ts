@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
-import { jarStand } from '../../../shared/floor/paste.ts';
+import { jarStand, stencilJar } from '../../../shared/floor/paste.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { tracePanel, tracePlaces } from '../../../shared/trace/ask.ts';
 import { PASTE_SLOT } from '../../../shared/trace/pasted.ts';
@@ -41,6 +41,39 @@ function stand(story: Story, hour: number, today = '2026-03-02') {
   const inHours = (ms: number | null) => (ms === null ? null : (ms - startMs) / HOUR / 1000);
   return { ...rest, good: inHours(goodUntilMs), thawed: inHours(thawedMs) };
 }
+
+describe('the paste on a line’s stencil', () => {
+  const at = (story: Story, hour: number, lastsHour: number | null, line = 'L1') =>
+    stencilJar(story.floor(), line, {
+      nowMs: startMs + hour * HOUR * 1000,
+      today: '2026-03-02',
+      lastsMs: lastsHour === null ? null : startMs + lastsHour * HOUR * 1000,
+    });
+
+  test('is told where its time ends before the run does, and once it is over whatever is built', () => {
+    const story = begin();
+    expect(at(story, 0, 100)).toBeNull();
+    tell(story, 'out', 0);
+    tell(story, 'opened', 4);
+    tell(story, 'on', 5, 'J1', 'L1');
+    // Three hours on the stencil: until hour 8.
+    expect(at(story, 6, 8)).toBeNull();
+    expect(at(story, 6, 8.5)).toMatchObject({ isOver: false, jar: { jar: 'J1' } });
+    expect(at(story, 6, null)).toBeNull();
+    expect(at(story, 8.5, null)).toMatchObject({ isOver: true, stand: { faults: ['stencil-over'] } });
+    expect(at(story, 8.5, 100, 'L2')).toBeNull();
+    tell(story, 'off', 9);
+    expect(at(story, 9, 100)).toBeNull();
+  });
+
+  test('is told where a block or its date keeps it off, though its hours are not over', () => {
+    const story = begin();
+    tell(story, 'out', 0);
+    tell(story, 'on', 5, 'J1', 'L1');
+    story.tell('material.blocked', { block: 'b', reel: null, lot: 'LP-1', part: null, reason: 'recall' });
+    expect(at(story, 6, null)).toMatchObject({ isOver: true, stand: { faults: ['blocked'] } });
+  });
+});
 
 describe('a jar of paste', () => {
   test('thaws before it is opened, anew after each time in the cold, whose hours count for nothing', () => {

@@ -67,7 +67,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^place\.described$|^reel\.(split|merged)$/, foldStore],
   [/^parts\.listed$|^part\.(unlisted|pictured)$/, foldParts],
   [/^part\.described$|^moisture\.ruled$|^reel\.timed$|^entry\.corrected$/, foldMoisture],
-  [/^reel\.(put|dated)$/, foldPlaces],
+  [/^reel\.(put|dated|measured)$/, foldPlaces],
   [/^reel\.named$|^labels\./, foldPrint],
   [
     /^reel\.(verified|unloaded)$|^hold\.cleared$|^panels\.(counted|contained)$|^station\.counted$|^containment\.|^entry\.corrected$/,

@@ -2,8 +2,9 @@
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { shelfIndex } from '../../../shared/floor/shelf-index.ts';
-import type { Reel } from '../../../shared/floor/state.ts';
+import { blockOn, mayBeBlocked } from '../../../shared/floor/blocks.ts';
+import { inPickOrder, shelfIndex } from '../../../shared/floor/shelf-index.ts';
+import { emptyState, type Reel } from '../../../shared/floor/state.ts';
 import { comparePartNumbers, comparisonKeys } from '../../../shared/labels/part-numbers.ts';
 
 const number = fc.string({ unit: fc.constantFrom('A', 'a', 'F', '-', ' ', 'T', 'R', '1'), maxLength: 6 });
@@ -25,6 +26,8 @@ const reelOf = (reel: string, part: string | null, supplierPart: string | null):
   at: null,
 });
 
+const mapOf = (reels: readonly Reel[]) => new Map(reels.map((reel) => [reel.reel, reel]));
+
 test('numbers that count as the same share a key', () => {
   fc.assert(
     fc.property(number, number, rules, (one, other, comparison) => {
@@ -45,7 +48,7 @@ test('what is found is all that may be meant: labels of the part, and those with
       rules,
       (labels, asked, comparison) => {
         const reels = labels.map(([own, maker], at) => reelOf(`K-${at}`, own, maker));
-        const found = shelfIndex(reels, comparison)([asked]).flat();
+        const found = shelfIndex(mapOf(reels), comparison)([asked]).flatMap((same) => same.reels);
         const meant = reels.filter(
           (reel) => reel.part === null || comparePartNumbers(asked, reel.part, comparison) !== null,
         );
@@ -59,5 +62,68 @@ test('what is found is all that may be meant: labels of the part, and those with
 test('a reel on the line is none of the shelf', () => {
   const reel = { ...reelOf('K-1', 'A', null), at: { line: 'L1', slot: 'F-1' } };
   const comparison = { ignoreCase: false, ignoreSpaces: false, ignoreDashes: false, packingSuffixes: [] };
-  expect(shelfIndex([reel], comparison)(['A'])).toEqual([]);
+  expect(shelfIndex(mapOf([reel]), comparison)(['A'])).toEqual([]);
+});
+
+test('what is kept from one question to the next is what would be found anew, whatever changed between them', () => {
+  const comparison = { ignoreCase: true, ignoreSpaces: false, ignoreDashes: false, packingSuffixes: [] };
+  const byCount = (a: Reel, b: Reel) => (a.count ?? 0) - (b.count ?? 0) || (a.reel < b.reel ? -1 : 1);
+  const change = fc.record({
+    reel: fc.integer({ min: 0, max: 9 }),
+    part: fc.constantFrom('A', 'a', 'B', null),
+    count: fc.nat(5),
+    does: fc.constantFrom('change', 'mount', 'forget'),
+  });
+  const found = (reels: ReadonlyMap<string, Reel>) =>
+    ['A', 'B'].map((part) =>
+      shelfIndex(
+        reels,
+        comparison,
+      )([part])
+        .flatMap((same) => inPickOrder(same, 'oldest-first', byCount))
+        .map(({ reel, count }) => `${reel} ${count}`)
+        .sort(),
+    );
+  fc.assert(
+    fc.property(fc.array(fc.array(change, { maxLength: 6 }), { maxLength: 8 }), (rounds) => {
+      const reels = new Map<string, Reel>();
+      for (const round of rounds) {
+        for (const { reel, part, count, does } of round) {
+          const name = `K-${reel}`;
+          const record = { ...reelOf(name, part, null), count };
+          if (does === 'forget') reels.delete(name);
+          else reels.set(name, does === 'mount' ? { ...record, at: { line: 'L1', slot: 'F-1' } } : record);
+        }
+        expect(found(reels)).toEqual(found(new Map(reels)));
+      }
+    }),
+    { numRuns: 400 },
+  );
+});
+
+test('a reel that a block is on is always one that may be blocked', () => {
+  const name = fc.constantFrom('x', 'y', null);
+  const facts = fc.record({ reel: name, lot: name, part: name });
+  fc.assert(
+    fc.property(
+      fc.array(facts, { maxLength: 3 }),
+      facts,
+      fc.constantFrom('x', 'y'),
+      (blocks, reel, piece) => {
+        const floor = emptyState();
+        blocks.forEach((block, at) => {
+          const more = {
+            reason: '',
+            atMs: 0,
+            done: [],
+            letRun: [],
+            pieces: block.reel === 'x' ? [piece] : [],
+          };
+          floor.blocks.set(`b${at}`, { block: `b${at}`, ...block, ...more });
+        });
+        if (blockOn(floor, reel) !== null) expect(mayBeBlocked(floor)(reel)).toBe(true);
+      },
+    ),
+    { numRuns: 500 },
+  );
 });

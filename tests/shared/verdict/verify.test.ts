@@ -15,6 +15,7 @@ import {
   verified,
   wantedSlot,
 } from '../floor/story.ts';
+import { valueCases } from './value-cases.ts';
 
 const reel = (more: Partial<VerifyQuestion['reel']> = {}): VerifyQuestion['reel'] => ({
   reel: 'K-new',
@@ -307,6 +308,7 @@ const cases: readonly Case[] = [
     ask: ask(),
     reason: { code: 'date-code-unknown', dateCode: null, months: 24 },
   },
+  ...valueCases.map((each) => ({ ...each, ask: ask({ reel: reel(each.reel) }) })),
   {
     why: 'an older reel of the part lies in the store',
     before: (story) =>

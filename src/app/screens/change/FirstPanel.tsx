@@ -10,9 +10,8 @@ import { Button } from '../../ui/Button.tsx';
 import { SelectField } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { firstPanelWords } from '../../words/first-panel.ts';
-import { formatCount, say } from '../../words/words.ts';
+import { formatCount, formatFigure, say } from '../../words/words.ts';
 import { MeasureDialog } from './MeasureDialog.tsx';
-import { formatFigure } from './model.ts';
 
 const marks = { open: '○', accepted: '✓', held: '?', refused: '✕' } as const;
 const tones = { open: '', accepted: 'go', held: 'care', refused: 'stop' } as const;

@@ -1,8 +1,8 @@
 // The minutes that an order is computed with, each with where it comes from. Set by hand they stay; emptied, they are learnt again.
 
 import { orderWords } from '../../words/order.ts';
-import { formatCount, say } from '../../words/words.ts';
-import { formatFigure, readFigure } from './model.ts';
+import { formatCount, formatFigure, say } from '../../words/words.ts';
+import { readFigure } from './model.ts';
 import { type HandlingMinutes, type HandlingName, handlingNames } from './order-model.ts';
 
 interface HandlingFormProps {

@@ -1,13 +1,9 @@
 // One part under the meter: what it should measure, what the meter shows, what that proves.
 
 import { useEffect, useState } from 'preact/hooks';
-import {
-  judgeReading,
-  limitsOf,
-  type PanelCheck,
-  uncertaintyOf,
-} from '../../../../shared/changeover/first-panel.ts';
+import type { PanelCheck } from '../../../../shared/changeover/first-panel.ts';
 import { statedValues } from '../../../../shared/floor/look-alikes.ts';
+import { judgeReading, limitsOf, uncertaintyOf } from '../../../../shared/floor/measured.ts';
 import { expectedValues, type ValueUnit, valueUnits } from '../../../../shared/floor/part-value.ts';
 import type { Changeover } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
@@ -18,8 +14,8 @@ import { Field, SelectField } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { firstPanelWords } from '../../words/first-panel.ts';
 import { shellWords } from '../../words/shell.ts';
-import { say } from '../../words/words.ts';
-import { formatFigure, lastMeasured, readFigure } from './model.ts';
+import { formatFigure, say } from '../../words/words.ts';
+import { lastMeasured, readFigure } from './model.ts';
 
 interface MeasureDialogProps {
   readonly check: PanelCheck;

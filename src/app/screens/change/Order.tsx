@@ -14,10 +14,9 @@ import { address } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { orderWords } from '../../words/order.ts';
-import { formatCount, formatDay, formatSpan, say } from '../../words/words.ts';
+import { formatCount, formatDay, formatFigure, formatSpan, say } from '../../words/words.ts';
 import { AddJob } from './AddJob.tsx';
 import { HandlingForm } from './HandlingForm.tsx';
-import { formatFigure } from './model.ts';
 import { OrderKept } from './OrderKept.tsx';
 import { type OrderDesk, questionOf, useOrderDesk } from './order-desk.ts';
 import {

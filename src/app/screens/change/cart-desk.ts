@@ -132,7 +132,11 @@ async function judge(state: CartState, { slot, feeder, reel }: Desk, name: strin
   const { app, line, setup, desk, told } = state;
   const at = { line, setup, cart: name };
   const ready = { slot, feeder, reel };
-  const { answer, drafts } = judgeForCart(app.store.floor(), at, ready, app.clock.nowMs());
+  const { answer, question, drafts } = judgeForCart(app.store.floor(), at, ready, app.clock.nowMs());
+  if (question !== null) {
+    desk.value = { ...desk.peek(), question };
+    return;
+  }
   await app.write(drafts);
   const [reason] = answer.reasons;
   const isAccepted = answer.verdict === 'accepted';

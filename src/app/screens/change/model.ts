@@ -20,7 +20,6 @@ import {
   slotKey,
 } from '../../../../shared/floor/state.ts';
 import { wantedOn } from '../../../../shared/floor/wanted.ts';
-import { locale } from '../../words/words.ts';
 import type { WideFeeder } from './fault-text.ts';
 
 /** What a change to a setup takes, or why it cannot be. */
@@ -77,11 +76,6 @@ export function readFigure(text: string): number | null {
   if (trimmed === '') return null;
   const value = Number(trimmed);
   return Number.isFinite(value) ? value : null;
-}
-
-/** A measured figure for people: five figures that count. */
-export function formatFigure(value: number): string {
-  return new Intl.NumberFormat(locale(), { maximumSignificantDigits: 5, useGrouping: false }).format(value);
 }
 
 /** The newest measurement of a part in any changeover, where its unit is one that is offered. */

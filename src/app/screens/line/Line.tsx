@@ -34,6 +34,7 @@ const StartDialog = lazy(() => import('./StartDialog.tsx').then((module) => modu
 const SlotSheet = lazy(() => import('./SlotSheet.tsx').then((module) => module.SlotSheet));
 const RisingLosses = lazy(() => import('./Losses.tsx').then((module) => module.RisingLosses));
 const LifeEnds = lazy(() => import('./LifeEnds.tsx').then((module) => module.LifeEnds));
+const StencilPaste = lazy(() => import('./StencilPaste.tsx').then((module) => module.StencilPaste));
 const MachineBelieves = lazy(() => import('./MachineBelieves.tsx').then((module) => module.MachineBelieves));
 const MachineRecipe = lazy(() => import('./MachineRecipe.tsx').then((module) => module.MachineRecipe));
 const Losses = lazy(() => import('./Losses.tsx').then((module) => module.Losses));
@@ -67,6 +68,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
         </Button>
         {floor.believed.size > 0 && <MachineBelieves line={line} />}
         {recipesTold(floor) && <MachineRecipe line={line} />}
+        {floor.stencils.has(line) && <StencilPaste line={line} lastsMs={null} />}
         {!starting && <BeginsShort line={line} onSplice={desk.chooseSlot} />}
         {starting && <StartDialog line={line} onClose={() => setStarting(false)} />}
       </div>
@@ -138,6 +140,7 @@ function Running(props: {
       {recipesTold(floor) && <MachineRecipe line={line} />}
       {withLosses && <RisingLosses line={line} />}
       {withLosses && <LifeEnds outlook={outlook} />}
+      {withLosses && floor.stencils.has(line) && <StencilPaste line={line} lastsMs={outlook.runEndMs} />}
       {rows}
       <div class="stack after">
         {due.length === 0 && <p class="soft">{words.nothingDue}</p>}

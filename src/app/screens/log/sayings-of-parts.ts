@@ -6,7 +6,7 @@ import type { Json } from '../../../../shared/log/entry.ts';
 import { visible } from '../../ui/visible.ts';
 import { type FactName, factWords } from '../../words/log-facts.ts';
 import { formatCount, formatNumber, say } from '../../words/words.ts';
-import { number, oneOf, type Say, text, withUnit, yesNo } from './plain-sayings.ts';
+import { number, oneOf, parts, type Say, text, withUnit, yesNo } from './plain-sayings.ts';
 
 /** What a splice costs, width by width. */
 export function sayCosts(value: Json): string | null {
@@ -126,3 +126,21 @@ export const sayJobs: Say = (value, _, floor) =>
         })
         .join(', ') || null
     : null;
+
+/** A figure of a measurement, in its own unit. */
+export const measured: Say = (value, entry) => {
+  const { unit } = entry.payload;
+  return typeof value === 'number'
+    ? `${formatNumber(value)} ${typeof unit === 'string' ? unit : ''}`.trim()
+    : null;
+};
+
+/** A quantity counts parts, but for a measurement, which has a unit of its own. */
+export const quantity: Say = (value, entry, floor) =>
+  entry.kind === 'panel.measured' || entry.kind === 'reel.measured'
+    ? measured(value, entry, floor)
+    : parts(value, entry, floor);
+
+/** A guard band: as it was kept from the limits, or as a line's rule has it, in percent of the uncertainty. */
+export const guardBand: Say = (value, entry, floor) =>
+  entry.kind === 'reel.measured' ? measured(value, entry, floor) : withUnit('%')(value, entry, floor);

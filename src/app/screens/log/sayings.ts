@@ -48,7 +48,10 @@ import {
   yesNo,
 } from './plain-sayings.ts';
 import {
+  guardBand,
+  measured,
   pictureSayings,
+  quantity,
   sayAnswers,
   sayBelieved,
   sayCosts,
@@ -74,12 +77,6 @@ function textOf(entry: Entry, name: string): string | null {
   const value = entry.payload[name];
   return typeof value === 'string' ? value : null;
 }
-
-/** A quantity counts parts, but for a measurement, which has a unit of its own. */
-const quantity: Say = (value, entry, floor) =>
-  entry.kind === 'panel.measured' ? measured(value, entry, floor) : parts(value, entry, floor);
-const measured: Say = (value, entry) =>
-  typeof value === 'number' ? `${formatNumber(value)} ${textOf(entry, 'unit') ?? ''}`.trim() : null;
 
 /** `from` is a moment, the tablet that a bootstrap snapshot is of, or the setup that a changeover leaves. */
 const from: Say = (value, entry, floor) => {
@@ -315,6 +312,11 @@ const sayings: Readonly<Record<FactName, Say>> = {
   lastPanel: moment,
   jobs: sayJobs,
   byHand: nothing,
+  nominal: measured,
+  guard: guardBand,
+  begins: list,
+  percent: withUnit('%'),
+  digits: number,
   uncertainty: measured,
   least: measured,
   most: measured,

@@ -12,12 +12,14 @@ import { Button } from '../../ui/Button.tsx';
 import { ChoiceField, Field, GroupField } from '../../ui/Field.tsx';
 import { picturesWords } from '../../words/pictures.ts';
 import { plantWords } from '../../words/plant.ts';
+import { valueWords } from '../../words/values.ts';
 import { weekWords } from '../../words/week.ts';
 import { say } from '../../words/words.ts';
 import { AgeLimits } from './AgeLimits.tsx';
 import { PictureRule } from './PictureRule.tsx';
 import { pageOf, type RulesFault, type RulesPage, rulesDrafts, withWeeks } from './rules-drafts.ts';
 import { firstRules, formToClimate, type RulesForm, rulesToForm, tapeWidthsOn } from './rules-form.ts';
+import { ValueRules } from './ValueRules.tsx';
 import { WeekPlan } from './week/WeekPlan.tsx';
 
 /** Rules that are one figure each. */
@@ -101,6 +103,7 @@ export function Rules() {
         onChange={(weeks) => turn(withWeeks(page, weeks))}
       />
       <AgeLimits rows={page.ages} onChange={(ages) => turn({ ...page, ages })} />
+      <ValueRules form={page.values} onChange={(values) => turn({ ...page, values })} />
       <PictureRule form={page.pictures} onChange={(pictures) => turn({ ...page, pictures })} />
       <Comparison form={form} onChange={change} />
       <Field
@@ -259,6 +262,7 @@ function faultText(fault: RulesFault): string {
   if (fault.code === 'idle') return words.wrongIdle(fault.most);
   if (fault.code === 'climate') return words.wrongClimate;
   if (fault.code === 'splice') return words.wrongSplice;
+  if (fault.code === 'values') return say(valueWords).rule.wrong;
   if (fault.code === 'pictures') return say(picturesWords).fault;
   return fault.code === 'ages' ? words.wrongAges : words.wrong;
 }

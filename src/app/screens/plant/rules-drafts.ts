@@ -3,6 +3,7 @@
 import type { DraftEntry } from '../../../../shared/floor/kinds.ts';
 import { IDLE_MINUTES, longestShiftMinutes } from '../../../../shared/floor/sign-out.ts';
 import type { FloorState, LineRules, PictureRule } from '../../../../shared/floor/state.ts';
+import type { ValueRule } from '../../../../shared/floor/store-state.ts';
 import { weeksOf } from '../../../../shared/forecast/line-calendar.ts';
 import { lineClimate } from '../../../../shared/moisture/line-climate.ts';
 import {
@@ -21,6 +22,17 @@ export interface AgeRow {
   readonly months: string;
 }
 
+/** Whose value is measured, and the meter, while it is typed. */
+export interface ValuesForm {
+  readonly begins: readonly string[];
+  readonly percent: string;
+  readonly digits: string;
+  readonly guard: string;
+}
+
+/** Where nobody set it: no part, and what is proposed of the meter when one is added. */
+const NO_VALUES: ValueRule = { begins: [], percent: 0.5, digits: 2, guard: 100 };
+
 /** What is kept of labels, while it is typed. */
 export interface PicturesForm {
   readonly evidence: boolean;
@@ -38,12 +50,13 @@ export interface RulesPage {
   readonly ages: readonly AgeRow[];
   readonly trailerMm: string;
   readonly leaderMm: string;
+  readonly values: ValuesForm;
   readonly pictures: PicturesForm;
 }
 
 /** What does not fit, first of all; the words stand in the screen. */
 export type RulesFault =
-  | { readonly code: 'numbers' | 'climate' | 'ages' | 'splice' | 'pictures' }
+  | { readonly code: 'numbers' | 'climate' | 'ages' | 'values' | 'splice' | 'pictures' }
   | { readonly code: 'idle'; readonly most: number }
   | { readonly code: 'week'; readonly fault: WeekFault };
 
@@ -58,6 +71,7 @@ export function pageOf(floor: FloorState, rules: LineRules, form: RulesForm): Ru
     weeks,
     trailerMm: text(tape?.trailerMm),
     leaderMm: text(tape?.leaderMm),
+    values: valuesForm(floor.valueRules.get(line) ?? NO_VALUES),
     pictures: picturesForm(floor.pictureRules.get(line) ?? NO_PICTURES),
     ages: (floor.ageLimits.get(line) ?? []).map(({ begins, months }) => ({ begins, months: String(months) })),
   };
@@ -89,6 +103,8 @@ export function rulesDrafts(
   if (idle === null) return { fault: { code: 'idle', most: longestShiftMinutes(form) } };
   if (costs === null) return { fault: { code: 'splice' } };
   if (ages === null) return { fault: { code: 'ages' } };
+  const values = readValues(page.values);
+  if (values === null) return { fault: { code: 'values' } };
   const pictures = readPictures(page.pictures);
   if (pictures === null) return { fault: { code: 'pictures' } };
   const { entered } = lineClimate(floor, line);
@@ -107,12 +123,35 @@ export function rulesDrafts(
     drafts.push({ kind: 'line.splices-ruled', payload: { line, costs } });
   if (!isSame(ages, floor.ageLimits.get(line) ?? []))
     drafts.push({ kind: 'line.age-ruled', payload: { line, limits: ages } });
+  if (!isSame(values, floor.valueRules.get(line) ?? NO_VALUES))
+    drafts.push({ kind: 'line.values-ruled', payload: { line, ...values, begins: [...values.begins] } });
   const tape = floor.tapeRules.get(line);
   if (trailerMm !== (tape?.trailerMm ?? null) || leaderMm !== (tape?.leaderMm ?? null))
     drafts.push({ kind: 'line.tape-ruled', payload: { line, trailerMm, leaderMm } });
   if (!isSame(pictures, floor.pictureRules.get(line) ?? NO_PICTURES))
     drafts.push({ kind: 'line.pictures-ruled', payload: { line, ...pictures } });
   return { drafts };
+}
+
+function valuesForm({ begins, percent, digits, guard }: ValueRule): ValuesForm {
+  return { begins, percent: String(percent), digits: String(digits), guard: String(guard) };
+}
+
+/** Null where a figure is none that the log takes, or two rows begin alike. */
+function readValues(form: ValuesForm): ValueRule | null {
+  const within = (typed: string, most: number) => {
+    const read = Number(typed.trim().replace(',', '.') || Number.NaN);
+    return read >= 0 && read <= most ? read : null;
+  };
+  const [percent, digits, guard] = [
+    within(form.percent, 100),
+    within(form.digits, 1000),
+    within(form.guard, 500),
+  ];
+  const begins = form.begins.map((each) => each.trim());
+  const areOne = new Set(begins.map((each) => each.toUpperCase())).size === begins.length;
+  if (percent === null || digits === null || guard === null) return null;
+  return Number.isInteger(digits) && areOne ? { begins, percent, digits, guard } : null;
 }
 
 function picturesForm({ evidence, days, megabytes }: PictureRule): PicturesForm {

@@ -36,7 +36,7 @@ export function Stock({ watch }: { readonly watch: Watch }) {
   // A link from elsewhere may name what to look for, or the reel to open.
   const [asked, text = ''] = place.value.rest;
   const isAsked = asked === 'reels' || asked === 'reel';
-  const [tab, setTab] = useState<Tab>(isAsked ? 'reels' : 'bring');
+  const [tab, setTab] = useState<Tab>(isAsked ? 'reels' : asked === 'paste' ? 'store' : 'bring');
   const [query, setQuery] = useState(isAsked ? text : '');
   const [scanned, setScanned] = useState<PutReel | null>(null);
   const [fresh, setFresh] = useState<Omit<PutReel, 'reel'> | null>(null);

@@ -1,7 +1,11 @@
 // What is said of the reasons that come from the plant's own lists: types of feeders, makers of a product, ages, the store.
 
-import type { PlantReasons } from '../reason-words.ts';
-import { sentence } from './counted.ts';
+import type { PlantReasons, ReasonFacts } from '../reason-words.ts';
+import { leftToRight, sentence } from './counted.ts';
+
+/** What was measured, what is wanted, and what the guard band leaves. */
+const measured = (f: ReasonFacts) =>
+  sentence`المقيس: ${leftToRight(`${f['quantity']} ± ${f['uncertainty']} ${f['unit']}`)}. المطلوب: ${leftToRight(`${f['nominal']} ${f['unit']}`)}، من ${f['least']} إلى ${f['most']}. مع نطاق الحماية ${f['guard']}: من ${f['from']} إلى ${f['to']}.`;
 
 export const plantReasonsAr: PlantReasons = {
   'feeder-unknown': {
@@ -44,6 +48,30 @@ export const plantReasonsAr: PlantReasons = {
         : 'لا رمز تاريخ على الملصق. يحد الخط عمر هذه القطعة.',
     act: 'يجب أن يقرر مشرف.',
   },
+  'value-outside': {
+    title: 'قيمة خاطئة',
+    say: measured,
+    act: 'لا تركّبها. ضع البكرة جانبًا، ثم امسح غيرها.',
+  },
+  'value-unsure': {
+    title: 'القيمة غير واضحة',
+    say: (f) => `${measured(f)} قريبة من الحد أكثر مما يميّزه هذا الجهاز.`,
+    act: 'امسح البكرة مرة أخرى لإعادة القياس، أو دع مشرفًا يقرر.',
+  },
+  'value-unmeasured': {
+    title: 'القيمة لم تُقس',
+    say: (f) => sentence`يطلب الخط قياس قطعة واحدة من ${f['part']} قبل أن تغذي البكرة.`,
+    act: 'امسح البكرة مرة أخرى لقياسها، أو دع مشرفًا يقرر.',
+  },
+  'value-unknown': {
+    title: 'لا قيمة للفحص',
+    say: (f) =>
+      f['lack'] === 'tolerance'
+        ? sentence`قائمة القطع تعطي ${f['part']} قيمة بلا سماحية.`
+        : sentence`قائمة القطع لا تعطي قيمة للقطعة ${f['part']}.`,
+    act: 'يجب أن يقرر مشرف. أدخل القيمة في القطع.',
+  },
+  'value-within': { title: 'فُحصت القيمة', say: measured, act: '' },
   'older-in-store': {
     title: 'في المخزن بكرة أقدم',
     say: (f) =>

@@ -1,6 +1,10 @@
 // What is said of the reasons that come from the plant's own lists: types of feeders, makers of a product, ages, the store.
 
-import type { PlantReasons } from '../reason-words.ts';
+import type { PlantReasons, ReasonFacts } from '../reason-words.ts';
+
+/** What was measured, what is wanted, and what the guard band leaves. */
+const measured = (f: ReasonFacts) =>
+  `Gemessen: ${f['quantity']} ± ${f['uncertainty']} ${f['unit']}. Verlangt: ${f['nominal']} ${f['unit']}, von ${f['least']} bis ${f['most']}. Mit dem Sicherheitsband von ${f['guard']}: von ${f['from']} bis ${f['to']}.`;
 
 export const plantReasonsDe: PlantReasons = {
   'feeder-unknown': {
@@ -45,6 +49,31 @@ export const plantReasonsDe: PlantReasons = {
         : 'Das Etikett nennt keinen Datumscode. Die Linie begrenzt das Alter dieses Bauteils.',
     act: 'Ein Schichtleiter muss entscheiden.',
   },
+  'value-outside': {
+    title: 'Falscher Wert',
+    say: measured,
+    act: 'Nicht rüsten. Legen Sie die Rolle beiseite und scannen Sie eine andere.',
+  },
+  'value-unsure': {
+    title: 'Wert nicht eindeutig',
+    say: (f) => `${measured(f)} Für dieses Messgerät zu nah an einer Grenze.`,
+    act: 'Scannen Sie die Rolle erneut, um neu zu messen, oder lassen Sie einen Schichtleiter entscheiden.',
+  },
+  'value-unmeasured': {
+    title: 'Wert nicht gemessen',
+    say: (f) =>
+      `Die Linie verlangt, dass ein Bauteil von ${f['part']} gemessen wird, bevor die Rolle zuführt.`,
+    act: 'Scannen Sie die Rolle erneut, um es zu messen, oder lassen Sie einen Schichtleiter entscheiden.',
+  },
+  'value-unknown': {
+    title: 'Kein Wert zum Prüfen',
+    say: (f) =>
+      f['lack'] === 'tolerance'
+        ? `Die Teileliste nennt für ${f['part']} einen Wert ohne Toleranz.`
+        : `Die Teileliste nennt für ${f['part']} keinen Wert.`,
+    act: 'Ein Schichtleiter muss entscheiden. Tragen Sie den Wert unter Bauteile ein.',
+  },
+  'value-within': { title: 'Wert geprüft', say: measured, act: '' },
   'older-in-store': {
     title: 'Eine ältere Rolle ist im Lager',
     say: (f) =>

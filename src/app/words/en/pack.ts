@@ -61,6 +61,7 @@ export const later = {
   times: () => import('./times.ts'),
   trace: () => import('./trace.ts'),
   unproven: () => import('./unproven.ts'),
+  values: () => import('./values.ts'),
   verdict: () => import('./verdict.ts'),
   warning: () => import('./warning.ts'),
   week: () => import('./week.ts'),

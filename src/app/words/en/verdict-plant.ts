@@ -1,6 +1,10 @@
 // What is said of the reasons that come from the plant's own lists: types of feeders, makers of a product, ages, the store.
 
-import type { PlantReasons } from '../reason-words.ts';
+import type { PlantReasons, ReasonFacts } from '../reason-words.ts';
+
+/** What was measured, what is wanted, and what the guard band leaves. */
+const measured = (f: ReasonFacts) =>
+  `Measured: ${f['quantity']} ± ${f['uncertainty']} ${f['unit']}. Wanted: ${f['nominal']} ${f['unit']}, from ${f['least']} to ${f['most']}. With the guard band of ${f['guard']}: from ${f['from']} to ${f['to']}.`;
 
 export const plantReasonsEn: PlantReasons = {
   'feeder-unknown': {
@@ -43,6 +47,30 @@ export const plantReasonsEn: PlantReasons = {
         : `The label gives no date code. The line limits the age of this part.`,
     act: 'A lead must decide.',
   },
+  'value-outside': {
+    title: 'Wrong value',
+    say: measured,
+    act: 'Do not load it. Set the reel aside, then scan another.',
+  },
+  'value-unsure': {
+    title: 'Value not clear',
+    say: (f) => `${measured(f)} Too close to a limit for this meter.`,
+    act: 'Scan the reel again to measure it again, or let a lead decide.',
+  },
+  'value-unmeasured': {
+    title: 'Value not measured',
+    say: (f) => `The line wants one part of ${f['part']} measured before the reel feeds.`,
+    act: 'Scan the reel again to measure it, or let a lead decide.',
+  },
+  'value-unknown': {
+    title: 'No value to check',
+    say: (f) =>
+      f['lack'] === 'tolerance'
+        ? `The parts list gives ${f['part']} a value without a tolerance.`
+        : `The parts list gives no value for ${f['part']}.`,
+    act: 'A lead must decide. Enter the value under Parts.',
+  },
+  'value-within': { title: 'Value checked', say: measured, act: '' },
   'older-in-store': {
     title: 'An older reel is in the store',
     say: (f) =>

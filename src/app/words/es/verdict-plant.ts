@@ -1,6 +1,10 @@
 // What is said of the reasons that come from the plant's own lists: types of feeders, makers of a product, ages, the store.
 
-import type { PlantReasons } from '../reason-words.ts';
+import type { PlantReasons, ReasonFacts } from '../reason-words.ts';
+
+/** What was measured, what is wanted, and what the guard band leaves. */
+const measured = (f: ReasonFacts) =>
+  `Medido: ${f['quantity']} ± ${f['uncertainty']} ${f['unit']}. Se pide: ${f['nominal']} ${f['unit']}, de ${f['least']} a ${f['most']}. Con la banda de guarda de ${f['guard']}: de ${f['from']} a ${f['to']}.`;
 
 export const plantReasonsEs: PlantReasons = {
   'feeder-unknown': {
@@ -46,6 +50,30 @@ export const plantReasonsEs: PlantReasons = {
         : `La etiqueta no da código de fecha. La línea limita la edad de este componente.`,
     act: 'Debe decidir un jefe de turno.',
   },
+  'value-outside': {
+    title: 'Valor equivocado',
+    say: measured,
+    act: 'No la cargue. Aparte la bobina y escanee otra.',
+  },
+  'value-unsure': {
+    title: 'Valor no claro',
+    say: (f) => `${measured(f)} Demasiado cerca de un límite para este medidor.`,
+    act: 'Escanee la bobina otra vez para medir de nuevo, o que decida un jefe de turno.',
+  },
+  'value-unmeasured': {
+    title: 'Valor sin medir',
+    say: (f) => `La línea pide medir un componente de ${f['part']} antes de que la bobina alimente.`,
+    act: 'Escanee la bobina otra vez para medirlo, o que decida un jefe de turno.',
+  },
+  'value-unknown': {
+    title: 'Sin valor que comprobar',
+    say: (f) =>
+      f['lack'] === 'tolerance'
+        ? `La lista de componentes da a ${f['part']} un valor sin tolerancia.`
+        : `La lista de componentes no da valor para ${f['part']}.`,
+    act: 'Debe decidir un jefe de turno. Ponga el valor en Componentes.',
+  },
+  'value-within': { title: 'Valor comprobado', say: measured, act: '' },
   'older-in-store': {
     title: 'Hay una bobina más antigua en el almacén',
     say: (f) =>

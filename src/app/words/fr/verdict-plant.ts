@@ -1,6 +1,10 @@
 // What is said of the reasons that come from the plant's own lists: types of feeders, makers of a product, ages, the store.
 
-import type { PlantReasons } from '../reason-words.ts';
+import type { PlantReasons, ReasonFacts } from '../reason-words.ts';
+
+/** What was measured, what is wanted, and what the guard band leaves. */
+const measured = (f: ReasonFacts) =>
+  `Mesuré : ${f['quantity']} ± ${f['uncertainty']} ${f['unit']}. Attendu : ${f['nominal']} ${f['unit']}, de ${f['least']} à ${f['most']}. Avec la bande de garde de ${f['guard']} : de ${f['from']} à ${f['to']}.`;
 
 export const plantReasonsFr: PlantReasons = {
   'feeder-unknown': {
@@ -47,6 +51,30 @@ export const plantReasonsFr: PlantReasons = {
         : 'L’étiquette ne donne pas de code date. La ligne limite l’âge de ce composant.',
     act: 'Un chef d’équipe doit décider.',
   },
+  'value-outside': {
+    title: 'Mauvaise valeur',
+    say: measured,
+    act: 'Ne la chargez pas. Mettez la bobine de côté, puis scannez-en une autre.',
+  },
+  'value-unsure': {
+    title: 'Valeur pas claire',
+    say: (f) => `${measured(f)} Trop près d’une limite pour cet appareil.`,
+    act: 'Scannez à nouveau la bobine pour remesurer, ou laissez décider un chef d’équipe.',
+  },
+  'value-unmeasured': {
+    title: 'Valeur non mesurée',
+    say: (f) => `La ligne demande de mesurer un composant de ${f['part']} avant que la bobine n’alimente.`,
+    act: 'Scannez à nouveau la bobine pour le mesurer, ou laissez décider un chef d’équipe.',
+  },
+  'value-unknown': {
+    title: 'Aucune valeur à contrôler',
+    say: (f) =>
+      f['lack'] === 'tolerance'
+        ? `La liste des composants donne à ${f['part']} une valeur sans tolérance.`
+        : `La liste des composants ne donne pas de valeur pour ${f['part']}.`,
+    act: 'Un chef d’équipe doit décider. Saisissez la valeur sous Composants.',
+  },
+  'value-within': { title: 'Valeur contrôlée', say: measured, act: '' },
   'older-in-store': {
     title: 'Une bobine plus ancienne est au magasin',
     say: (f) =>

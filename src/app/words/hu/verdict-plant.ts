@@ -1,6 +1,10 @@
 // What is said of the reasons that come from the plant's own lists: types of feeders, makers of a product, ages, the store.
 
-import type { PlantReasons } from '../reason-words.ts';
+import type { PlantReasons, ReasonFacts } from '../reason-words.ts';
+
+/** What was measured, what is wanted, and what the guard band leaves. */
+const measured = (f: ReasonFacts) =>
+  `Mért: ${f['quantity']} ± ${f['uncertainty']} ${f['unit']}. Elvárt: ${f['nominal']} ${f['unit']}, ${f['least']} – ${f['most']}. A ${f['guard']} védősávval: ${f['from']} – ${f['to']}.`;
 
 export const plantReasonsHu: PlantReasons = {
   'feeder-unknown': {
@@ -43,6 +47,30 @@ export const plantReasonsHu: PlantReasons = {
         : 'A címkén nincs dátumkód. A sor korlátozza ennek az alkatrésznek a korát.',
     act: 'Műszakvezetőnek kell döntenie.',
   },
+  'value-outside': {
+    title: 'Hibás érték',
+    say: measured,
+    act: 'Ne töltse be. Tegye félre a tekercset, és olvasson be másikat.',
+  },
+  'value-unsure': {
+    title: 'Az érték nem egyértelmű',
+    say: (f) => `${measured(f)} Túl közel van a határhoz ehhez a műszerhez.`,
+    act: 'Az újraméréshez olvassa be újra a tekercset, vagy döntsön műszakvezető.',
+  },
+  'value-unmeasured': {
+    title: 'Az érték nincs megmérve',
+    say: (f) => `A sor kéri, hogy adagolás előtt mérjenek meg egy alkatrészt: ${f['part']}.`,
+    act: 'A méréshez olvassa be újra a tekercset, vagy döntsön műszakvezető.',
+  },
+  'value-unknown': {
+    title: 'Nincs ellenőrizhető érték',
+    say: (f) =>
+      f['lack'] === 'tolerance'
+        ? `Az alkatrészlista tűrés nélkül ad értéket ehhez: ${f['part']}.`
+        : `Az alkatrészlista nem ad értéket ehhez: ${f['part']}.`,
+    act: 'Műszakvezetőnek kell döntenie. Írja be az értéket az Alkatrészeknél.',
+  },
+  'value-within': { title: 'Érték ellenőrizve', say: measured, act: '' },
   'older-in-store': {
     title: 'Régebbi tekercs van a raktárban',
     say: (f) =>

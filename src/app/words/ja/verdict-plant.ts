@@ -1,6 +1,10 @@
 // What is said of the reasons that come from the plant's own lists: types of feeders, makers of a product, ages, the store.
 
-import type { PlantReasons } from '../reason-words.ts';
+import type { PlantReasons, ReasonFacts } from '../reason-words.ts';
+
+/** What was measured, what is wanted, and what the guard band leaves. */
+const measured = (f: ReasonFacts) =>
+  `測定値：${f['quantity']} ± ${f['uncertainty']} ${f['unit']}。規格：${f['nominal']} ${f['unit']}、${f['least']}〜${f['most']}。ガードバンド${f['guard']}を引くと${f['from']}〜${f['to']}。`;
 
 export const plantReasonsJa: PlantReasons = {
   'feeder-unknown': {
@@ -43,6 +47,30 @@ export const plantReasonsJa: PlantReasons = {
         : 'ラベルにデートコードがありません。ラインはこの部品の古さを制限しています。',
     act: '班長の判断が必要です。',
   },
+  'value-outside': {
+    title: '値が違う',
+    say: measured,
+    act: '取り付けないでください。リールを別に置き、別のリールをスキャンしてください。',
+  },
+  'value-unsure': {
+    title: '値を判定できない',
+    say: (f) => `${measured(f)}この測定器には規格の境に近すぎます。`,
+    act: 'リールをもう一度スキャンして測り直すか、班長に判断してもらってください。',
+  },
+  'value-unmeasured': {
+    title: '値が未測定',
+    say: (f) => `ラインは、供給前に${f['part']}を1個測定することを求めています。`,
+    act: 'リールをもう一度スキャンして測定するか、班長に判断してもらってください。',
+  },
+  'value-unknown': {
+    title: '照合する値がない',
+    say: (f) =>
+      f['lack'] === 'tolerance'
+        ? `部品一覧の${f['part']}の値に許容差がありません。`
+        : `部品一覧に${f['part']}の値がありません。`,
+    act: '班長の判断が必要です。部品の画面で値を入力してください。',
+  },
+  'value-within': { title: '値を確認済み', say: measured, act: '' },
   'older-in-store': {
     title: '倉庫にもっと古いリールがある',
     say: (f) =>

@@ -1,6 +1,10 @@
 // What is said of the reasons that come from the plant's own lists: types of feeders, makers of a product, ages, the store.
 
-import type { PlantReasons } from '../reason-words.ts';
+import type { PlantReasons, ReasonFacts } from '../reason-words.ts';
+
+/** What was measured, what is wanted, and what the guard band leaves. */
+const measured = (f: ReasonFacts) =>
+  `측정: ${f['quantity']} ± ${f['uncertainty']} ${f['unit']}. 기준: ${f['nominal']} ${f['unit']}, ${f['least']} ~ ${f['most']}. 가드 밴드 ${f['guard']} 적용: ${f['from']} ~ ${f['to']}.`;
 
 export const plantReasonsKo: PlantReasons = {
   'feeder-unknown': {
@@ -43,6 +47,30 @@ export const plantReasonsKo: PlantReasons = {
         : '라벨에 날짜 코드가 없습니다. 라인은 이 부품의 경과를 제한합니다.',
     act: '반장이 결정해야 합니다.',
   },
+  'value-outside': {
+    title: '값이 틀림',
+    say: measured,
+    act: '장착하지 마십시오. 릴을 따로 두고 다른 릴을 스캔하십시오.',
+  },
+  'value-unsure': {
+    title: '값 불분명',
+    say: (f) => `${measured(f)} 이 계측기로는 한계에 너무 가깝습니다.`,
+    act: '릴을 다시 스캔하여 다시 측정하거나 반장이 결정하게 하십시오.',
+  },
+  'value-unmeasured': {
+    title: '값 미측정',
+    say: (f) => `라인은 공급 전에 부품 하나를 측정하도록 요구합니다: ${f['part']}.`,
+    act: '릴을 다시 스캔하여 측정하거나 반장이 결정하게 하십시오.',
+  },
+  'value-unknown': {
+    title: '확인할 값 없음',
+    say: (f) =>
+      f['lack'] === 'tolerance'
+        ? `부품 목록의 값에 허용차가 없습니다: ${f['part']}.`
+        : `부품 목록에 값이 없습니다: ${f['part']}.`,
+    act: '반장이 결정해야 합니다. 부품 화면에 값을 입력하십시오.',
+  },
+  'value-within': { title: '값 확인됨', say: measured, act: '' },
   'older-in-store': {
     title: '창고에 더 오래된 릴이 있음',
     say: (f) =>

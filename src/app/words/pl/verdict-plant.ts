@@ -1,6 +1,10 @@
 // What is said of the reasons that come from the plant's own lists: types of feeders, makers of a product, ages, the store.
 
-import type { PlantReasons } from '../reason-words.ts';
+import type { PlantReasons, ReasonFacts } from '../reason-words.ts';
+
+/** What was measured, what is wanted, and what the guard band leaves. */
+const measured = (f: ReasonFacts) =>
+  `Zmierzono: ${f['quantity']} ± ${f['uncertainty']} ${f['unit']}. Oczekiwane: ${f['nominal']} ${f['unit']}, od ${f['least']} do ${f['most']}. Z pasmem ochronnym ${f['guard']}: od ${f['from']} do ${f['to']}.`;
 
 export const plantReasonsPl: PlantReasons = {
   'feeder-unknown': {
@@ -45,6 +49,30 @@ export const plantReasonsPl: PlantReasons = {
         : 'Etykieta nie podaje date code. Linia ogranicza wiek tego komponentu.',
     act: 'Musi zdecydować lider.',
   },
+  'value-outside': {
+    title: 'Zła wartość',
+    say: measured,
+    act: 'Nie zakładaj. Odłóż rolkę i zeskanuj inną.',
+  },
+  'value-unsure': {
+    title: 'Wartość niejasna',
+    say: (f) => `${measured(f)} Zbyt blisko granicy dla tego miernika.`,
+    act: 'Zeskanuj rolkę jeszcze raz, żeby zmierzyć ponownie, albo niech zdecyduje lider.',
+  },
+  'value-unmeasured': {
+    title: 'Wartość niezmierzona',
+    say: (f) => `Linia wymaga zmierzenia jednego komponentu ${f['part']}, zanim rolka zacznie podawać.`,
+    act: 'Zeskanuj rolkę jeszcze raz, żeby go zmierzyć, albo niech zdecyduje lider.',
+  },
+  'value-unknown': {
+    title: 'Brak wartości do sprawdzenia',
+    say: (f) =>
+      f['lack'] === 'tolerance'
+        ? `Lista komponentów podaje dla ${f['part']} wartość bez tolerancji.`
+        : `Lista komponentów nie podaje wartości dla ${f['part']}.`,
+    act: 'Musi zdecydować lider. Wpisz wartość w Komponentach.',
+  },
+  'value-within': { title: 'Wartość sprawdzona', say: measured, act: '' },
   'older-in-store': {
     title: 'W magazynie jest starsza rolka',
     say: (f) =>

@@ -1,6 +1,10 @@
 // What is said of the reasons that come from the plant's own lists: types of feeders, makers of a product, ages, the store.
 
-import type { PlantReasons } from '../reason-words.ts';
+import type { PlantReasons, ReasonFacts } from '../reason-words.ts';
+
+/** What was measured, what is wanted, and what the guard band leaves. */
+const measured = (f: ReasonFacts) =>
+  `Medido: ${f['quantity']} ± ${f['uncertainty']} ${f['unit']}. Esperado: ${f['nominal']} ${f['unit']}, de ${f['least']} a ${f['most']}. Com a banda de guarda de ${f['guard']}: de ${f['from']} a ${f['to']}.`;
 
 export const plantReasonsPt: PlantReasons = {
   'feeder-unknown': {
@@ -45,6 +49,30 @@ export const plantReasonsPt: PlantReasons = {
         : 'A etiqueta não dá date code. A linha limita a idade deste componente.',
     act: 'Um líder precisa decidir.',
   },
+  'value-outside': {
+    title: 'Valor errado',
+    say: measured,
+    act: 'Não carregue. Separe o rolo e escaneie outro.',
+  },
+  'value-unsure': {
+    title: 'Valor não está claro',
+    say: (f) => `${measured(f)} Perto demais de um limite para este medidor.`,
+    act: 'Escaneie o rolo de novo para medir outra vez, ou deixe um líder decidir.',
+  },
+  'value-unmeasured': {
+    title: 'Valor não medido',
+    say: (f) => `A linha pede medir um componente de ${f['part']} antes de o rolo alimentar.`,
+    act: 'Escaneie o rolo de novo para medir, ou deixe um líder decidir.',
+  },
+  'value-unknown': {
+    title: 'Sem valor para conferir',
+    say: (f) =>
+      f['lack'] === 'tolerance'
+        ? `A lista de componentes dá a ${f['part']} um valor sem tolerância.`
+        : `A lista de componentes não dá valor para ${f['part']}.`,
+    act: 'Um líder precisa decidir. Digite o valor em Componentes.',
+  },
+  'value-within': { title: 'Valor conferido', say: measured, act: '' },
   'older-in-store': {
     title: 'Há um rolo mais antigo no estoque',
     say: (f) =>

@@ -1,6 +1,10 @@
 // What is said of the reasons that come from the plant's own lists: types of feeders, makers of a product, ages, the store.
 
-import type { PlantReasons } from '../reason-words.ts';
+import type { PlantReasons, ReasonFacts } from '../reason-words.ts';
+
+/** What was measured, what is wanted, and what the guard band leaves. */
+const measured = (f: ReasonFacts) =>
+  `Đo được: ${f['quantity']} ± ${f['uncertainty']} ${f['unit']}. Cần: ${f['nominal']} ${f['unit']}, từ ${f['least']} đến ${f['most']}. Với dải bảo vệ ${f['guard']}: từ ${f['from']} đến ${f['to']}.`;
 
 export const plantReasonsVi: PlantReasons = {
   'feeder-unknown': {
@@ -42,6 +46,30 @@ export const plantReasonsVi: PlantReasons = {
         : 'Nhãn không có date code. Chuyền giới hạn tuổi của linh kiện này.',
     act: 'Trưởng ca phải quyết định.',
   },
+  'value-outside': {
+    title: 'Sai trị số',
+    say: measured,
+    act: 'Không nạp. Để cuộn riêng ra, rồi quét cuộn khác.',
+  },
+  'value-unsure': {
+    title: 'Trị số chưa rõ',
+    say: (f) => `${measured(f)} Quá sát giới hạn với máy đo này.`,
+    act: 'Quét lại cuộn để đo lại, hoặc để trưởng ca quyết định.',
+  },
+  'value-unmeasured': {
+    title: 'Chưa đo trị số',
+    say: (f) => `Chuyền yêu cầu đo một linh kiện ${f['part']} trước khi cuộn cấp liệu.`,
+    act: 'Quét lại cuộn để đo, hoặc để trưởng ca quyết định.',
+  },
+  'value-unknown': {
+    title: 'Không có trị số để kiểm',
+    say: (f) =>
+      f['lack'] === 'tolerance'
+        ? `Danh sách linh kiện cho ${f['part']} trị số mà không có dung sai.`
+        : `Danh sách linh kiện không cho trị số của ${f['part']}.`,
+    act: 'Trưởng ca phải quyết định. Nhập trị số ở mục Linh kiện.',
+  },
+  'value-within': { title: 'Đã kiểm trị số', say: measured, act: '' },
   'older-in-store': {
     title: 'Trong kho có cuộn cũ hơn',
     say: (f) =>

@@ -1,6 +1,10 @@
 // What is said of the reasons that come from the plant's own lists: types of feeders, makers of a product, ages, the store.
 
-import type { PlantReasons } from '../reason-words.ts';
+import type { PlantReasons, ReasonFacts } from '../reason-words.ts';
+
+/** What was measured, what is wanted, and what the guard band leaves. */
+const measured = (f: ReasonFacts) =>
+  `测得：${f['quantity']} ± ${f['uncertainty']} ${f['unit']}。要求：${f['nominal']} ${f['unit']}，${f['least']} 到 ${f['most']}。扣除保护带 ${f['guard']}：${f['from']} 到 ${f['to']}。`;
 
 export const plantReasonsZh: PlantReasons = {
   'feeder-unknown': {
@@ -42,6 +46,30 @@ export const plantReasonsZh: PlantReasons = {
         : '标签上没有日期代码。产线限制此物料的料龄。',
     act: '须由班长决定。',
   },
+  'value-outside': {
+    title: '数值错误',
+    say: measured,
+    act: '不要上料。把料盘放到一边，再扫描另一盘。',
+  },
+  'value-unsure': {
+    title: '数值不明确',
+    say: (f) => `${measured(f)}对这台仪表来说离限值太近。`,
+    act: '重新扫描料盘再测一次，或由班长决定。',
+  },
+  'value-unmeasured': {
+    title: '数值未测',
+    say: (f) => `产线要求供料前测量一只 ${f['part']}。`,
+    act: '重新扫描料盘进行测量，或由班长决定。',
+  },
+  'value-unknown': {
+    title: '没有可核对的数值',
+    say: (f) =>
+      f['lack'] === 'tolerance'
+        ? `物料清单中 ${f['part']} 的数值没有公差。`
+        : `物料清单中没有 ${f['part']} 的数值。`,
+    act: '须由班长决定。请在物料中输入数值。',
+  },
+  'value-within': { title: '数值已核对', say: measured, act: '' },
   'older-in-store': {
     title: '仓库有更旧的料盘',
     say: (f) =>

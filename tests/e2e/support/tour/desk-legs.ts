@@ -311,12 +311,59 @@ async function* practising(here: Here): AsyncGenerator<string> {
   await waitReady(page);
 }
 
+/** Parts that a line wants measured before they feed: its rule, the question at the slot, and what is said where it is not right. */
+async function* values(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/plant/parts/list');
+  await page.getByTestId('listed-add').click();
+  await page.getByTestId('part-part').fill('10-0603-3R3');
+  // By its code 3.3 Ω or 3.3 pF: a person says which.
+  await page.getByTestId('part-value').fill('3R3');
+  await page.getByTestId('part-tolerance').fill('1 %');
+  await page.getByTestId('part-save').click();
+  await page.getByTestId('part-form').waitFor({ state: 'detached' });
+  await goThere(here, '#/plant/rules');
+  await page.getByTestId('value-add').click();
+  await page.getByTestId('value-0-begins').fill('10-0603-3R3');
+  await page.getByTestId('value-percent').fill('much');
+  await page.getByTestId('rules-save').click();
+  await page.getByTestId('rules-wrong').waitFor();
+  yield 'rules, a meter without figures';
+  await page.getByTestId('value-percent').fill('0.5');
+  await page.getByTestId('value-rules').evaluate((field) => field.scrollIntoView());
+  yield 'rules, parts to be measured';
+  await page.getByTestId('rules-save').click();
+  await page.getByTestId('rules-wrong').waitFor({ state: 'detached' });
+  await goThere(here, '#/load');
+  const label = reelLabel({ P: '10-0603-3R3', Q: '4000', '1T': 'LT-9700', '3S': 'R-980011' });
+  await scan(page, 'M2-R-005');
+  await scan(page, 'F-0114');
+  await scan(page, label);
+  await page.getByTestId('value-dialog').waitFor();
+  yield 'question: a part to be measured, its code read in two ways';
+  await page.getByTestId('value-is-0').click();
+  await page.getByTestId('value-typed').fill('OL');
+  await page.getByTestId('value-check').click();
+  yield 'question: a part to be measured, no reading';
+  await page.getByTestId('value-typed').fill('3.50');
+  await page.getByTestId('value-check').click();
+  await page.getByTestId('verdict').waitFor();
+  yield 'refused, it measures wrong';
+  await page.getByTestId('verdict-go-on').click();
+  await scan(page, label);
+  await page.getByTestId('value-cannot').click();
+  await page.getByTestId('verdict').waitFor();
+  yield 'held, it cannot be measured';
+  await goThere(here, '#/log');
+}
+
 export const deskLegs: readonly Leg[] = [
   { name: 'asks', stops: asks },
   { name: 'refusals', stops: refusals },
   { name: 'blocked', stops: blocked },
   { name: 'bakes', stops: bakes },
   { name: 'handover', stops: handover },
+  { name: 'values', stops: values },
   { name: 'traces', stops: traces },
   { name: 'practising', stops: practising },
 ];

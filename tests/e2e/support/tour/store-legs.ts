@@ -120,7 +120,7 @@ async function* paste(here: Here): AsyncGenerator<string> {
   await goThere(here, '#/stock');
   await openStore(page, 'paste');
   await page.getByTestId('paste').waitFor();
-  yield 'paste, no jar';
+  yield 'paste, the jars';
   await scan(page, reelLabel({ P: 'SP-TOUR', '3S': 'J-TOUR' }));
   await page.getByTestId('paste-wrong').waitFor();
   yield 'paste, a jar without a sheet';

@@ -1,0 +1,35 @@
+// The paste on a line's stencil: the line says when its time ends before the run does, and once it is over; off the stencil it is held at its next use.
+
+import { expect, it } from 'vitest';
+import { pass } from './support/clock.ts';
+import { ownEntries, signIn } from './support/floor.ts';
+import { look } from './support/look.ts';
+import { useDemo } from './support/use-demo.ts';
+
+const demo = useDemo({ hash: '#/line' });
+
+it('paste that is near its time, then over it, is told on its line, and a lead decides about its next use', async () => {
+  await demo.onTablet(async ({ page }) => {
+    const told = page.getByTestId('stencil-paste');
+    await told.waitFor();
+    expect(await told.getAttribute('data-over')).toBe('false');
+    expect(await told.textContent()).toContain('Paste J-0417 on the stencil is good until');
+    await look(page, { where: 'line, paste near its time' });
+    await pass(page, 2 * 3_600_000);
+    await expect.poll(() => told.getAttribute('data-over')).toBe('true');
+    expect(await told.textContent()).toContain('Paste J-0417 on the stencil: too long on the stencil.');
+    await look(page, { where: 'line, paste out of time' });
+    // Left alone for so long, nobody is signed in any more.
+    await signIn(page, 'BADGE-2201');
+    await page.getByTestId('stencil-jars').click();
+    const row = page.getByTestId('jar-J-0417');
+    await row.click();
+    await page.getByTestId('jar-off').click();
+    await expect.poll(() => row.textContent()).toContain('open');
+    await row.click();
+    await page.getByTestId('jar-on').click();
+    await expect.poll(() => page.locator('dialog[open]').textContent()).toContain('A lead decides');
+    const [held] = await ownEntries(page, 'jar.held');
+    expect(held?.payload).toMatchObject({ jar: 'J-0417', lot: 'LP-2231', reasons: ['stencil-over'] });
+  });
+});
