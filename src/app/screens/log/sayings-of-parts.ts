@@ -128,7 +128,7 @@ export const sayJobs: Say = (value, _, floor) =>
     : null;
 
 /** A figure of a measurement, in its own unit. */
-export const measured: Say = (value, entry) => {
+const measured: Say = (value, entry) => {
   const { unit } = entry.payload;
   return typeof value === 'number'
     ? `${formatNumber(value)} ${typeof unit === 'string' ? unit : ''}`.trim()
@@ -142,5 +142,14 @@ export const quantity: Say = (value, entry, floor) =>
     : parts(value, entry, floor);
 
 /** A guard band: as it was kept from the limits, or as a line's rule has it, in percent of the uncertainty. */
-export const guardBand: Say = (value, entry, floor) =>
+const guardBand: Say = (value, entry, floor) =>
   entry.kind === 'reel.measured' ? measured(value, entry, floor) : withUnit('%')(value, entry, floor);
+
+/** What was measured and between which limits: how each of its facts is told. */
+export const measureSayings = {
+  nominal: measured,
+  guard: guardBand,
+  uncertainty: measured,
+  least: measured,
+  most: measured,
+} as const satisfies Partial<Record<FactName, Say>>;

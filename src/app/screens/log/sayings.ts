@@ -48,8 +48,7 @@ import {
   yesNo,
 } from './plain-sayings.ts';
 import {
-  guardBand,
-  measured,
+  measureSayings,
   pictureSayings,
   quantity,
   sayAnswers,
@@ -312,14 +311,9 @@ const sayings: Readonly<Record<FactName, Say>> = {
   lastPanel: moment,
   jobs: sayJobs,
   byHand: nothing,
-  nominal: measured,
-  guard: guardBand,
   begins: list,
   percent: withUnit('%'),
   digits: number,
-  uncertainty: measured,
-  least: measured,
-  most: measured,
   right: yesNo,
   family: oneOf(() => say(moistureWords).families),
   pins: number,
@@ -385,6 +379,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   gapYMm: withUnit('mm'),
   marginMm: withUnit('mm'),
   dpi: number,
+  ...measureSayings,
   ...pictureSayings,
   ...handoverSayings,
 };
