@@ -97,6 +97,8 @@ export function createFramePasses(reader: CodeReader, options: FramePassesOption
     const isStripes = place.kind === 'stripes';
     const cut = cutUpright(image, place, {
       factor: way.factor,
+      // Along its bars a code of stripes says the same at each pixel: more of them cost time and tell nothing.
+      factorAcross: isStripes ? 1 : null,
       // Stripes need a quiet zone of ten modules, squares one to four.
       marginAlong: isStripes ? Math.max(16, place.length * 0.1) : 14,
       marginAcross: isStripes ? 4 : 14,
