@@ -30,7 +30,7 @@ interface Way {
   readonly effort: ReadEffort;
 }
 
-/** Ways to prepare a cut; a frame uses one, the next frame the next. */
+/** Ways to prepare a cut; a frame uses one, the next frame the next, and a second one where time is left. */
 const WAYS: readonly Way[] = [
   { name: 'double', factor: 2, sharpenReach: 3, sharpenAmount: 2, effort: CUT },
   { name: 'triple', factor: 3, sharpenReach: 4, sharpenAmount: 3, effort: CUT },
@@ -97,6 +97,8 @@ export function createFramePasses(reader: CodeReader, options: FramePassesOption
     const isStripes = place.kind === 'stripes';
     const cut = cutUpright(image, place, {
       factor: way.factor,
+      // Along its bars a code of stripes says the same at each pixel: more of them cost time and tell nothing.
+      factorAcross: isStripes ? 1 : null,
       // Stripes need a quiet zone of ten modules, squares one to four.
       marginAlong: isStripes ? Math.max(16, place.length * 0.1) : 14,
       marginAcross: isStripes ? 4 : 14,
@@ -132,6 +134,13 @@ export function createFramePasses(reader: CodeReader, options: FramePassesOption
         if (coveredShare(place, found) >= COVERED) continue;
         looks += 1;
         found = withNew(found, readPlace(image, formats, { place, way }));
+      }
+      // What is unread when all have had a look gets another in the time that is left.
+      const other = WAYS[(turn + 1) % WAYS.length]!; // never empty
+      for (const place of resumeAt === 0 ? places : []) {
+        if (nowMs() - startMs >= budgetMs) break;
+        if (coveredShare(place, found) >= COVERED) continue;
+        found = withNew(found, readPlace(image, formats, { place, way: other }));
       }
       if (turn % WHOLE_EVERY === 0 && nowMs() - startMs < budgetMs) {
         found = withNew(found, readWhole(image, formats, WHOLE));

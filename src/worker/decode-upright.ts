@@ -9,10 +9,13 @@ export interface Cut {
   readonly image: GrayImage;
   readonly place: Place;
   readonly factor: number;
+  readonly factorAcross: number;
 }
 
 export interface CutOptions {
+  /** Enlargement along the direction; across it too where `factorAcross` names none of its own. */
   readonly factor: number;
+  readonly factorAcross?: number | null;
   /** Pixels of the frame added on each side along the direction, and across it. */
   readonly marginAlong: number;
   readonly marginAcross: number;
@@ -26,63 +29,75 @@ const MOST_PIXELS = 450_000;
 export function cutUpright(frame: GrayImage, place: Place, options: CutOptions): Cut {
   const lengthPx = place.length + 2 * options.marginAlong;
   const breadthPx = place.breadth + 2 * options.marginAcross;
-  const factor = Math.min(options.factor, Math.sqrt(MOST_PIXELS / (lengthPx * breadthPx)));
+  const { factorAcross: across = null } = options;
+  const most = MOST_PIXELS / (lengthPx * breadthPx);
+  const factor = Math.min(options.factor, across === null ? Math.sqrt(most) : most / across);
+  const factorAcross = across ?? factor;
   const width = Math.max(8, Math.round(lengthPx * factor));
-  const height = Math.max(8, Math.round(breadthPx * factor));
+  const height = Math.max(8, Math.round(breadthPx * factorAcross));
   const data = new Uint8ClampedArray(width * height);
   const [cos, sin] = [Math.cos(place.angle), Math.sin(place.angle)];
+  const { width: frameWidth, data: from } = frame;
+  const [lastX, lastY] = [frameWidth - 2, frame.height - 2];
+  // All in one loop: a cut has some hundred thousand pixels, and most of a look's time goes here.
   for (let row = 0; row < height; row++) {
-    const v = (row + 0.5 - height / 2) / factor;
+    const v = (row + 0.5 - height / 2) / factorAcross;
+    const [startX, startY] = [place.x - v * sin - 0.5, place.y + v * cos - 0.5];
     for (let column = 0; column < width; column++) {
       const u = (column + 0.5 - width / 2) / factor;
-      data[row * width + column] = cubicAt(
-        frame,
-        place.x + u * cos - v * sin - 0.5,
-        place.y + u * sin + v * cos - 0.5,
-      );
+      const x = startX + u * cos;
+      const y = startY + u * sin;
+      if (!(x >= 1 && y >= 1 && x < lastX && y < lastY)) {
+        data[row * width + column] = nearestAt(frame, x, y);
+        continue;
+      }
+      const left = x | 0;
+      const top = y | 0;
+      const fx = x - left;
+      const fy = y - top;
+      const a = weight0(fx);
+      const b = weight1(fx);
+      const c = weight1(1 - fx);
+      const d = weight0(1 - fx);
+      let at = (top - 1) * frameWidth + left - 1;
+      const r0 = a * from[at]! + b * from[at + 1]! + c * from[at + 2]! + d * from[at + 3]!; // inside by the check above
+      at += frameWidth;
+      const r1 = a * from[at]! + b * from[at + 1]! + c * from[at + 2]! + d * from[at + 3]!;
+      at += frameWidth;
+      const r2 = a * from[at]! + b * from[at + 1]! + c * from[at + 2]! + d * from[at + 3]!;
+      at += frameWidth;
+      const r3 = a * from[at]! + b * from[at + 1]! + c * from[at + 2]! + d * from[at + 3]!;
+      data[row * width + column] =
+        weight0(fy) * r0 + weight1(fy) * r1 + weight1(1 - fy) * r2 + weight0(1 - fy) * r3;
     }
   }
   const image = { data: new Uint8Array(data.buffer), width, height };
   return {
-    image: options.meanReach > 0 ? meanDown(image, Math.round(options.meanReach * factor)) : image,
+    image: options.meanReach > 0 ? meanDown(image, Math.round(options.meanReach * factorAcross)) : image,
     place,
     factor,
+    factorAcross,
   };
 }
 
 /** Corners in the cut back to pixels of the frame. */
 export function quadFromCut(quad: Quad, cut: Cut): Quad {
-  const { place, factor, image } = cut;
+  const { place, factor, factorAcross, image } = cut;
   const [cos, sin] = [Math.cos(place.angle), Math.sin(place.angle)];
   const back = ({ x, y }: Point): Point => {
     const u = (x - image.width / 2) / factor;
-    const v = (y - image.height / 2) / factor;
+    const v = (y - image.height / 2) / factorAcross;
     return { x: place.x + u * cos - v * sin, y: place.y + u * sin + v * cos };
   };
   const [a, b, c, d] = quad;
   return [back(a), back(b), back(c), back(d)];
 }
 
-function cubicAt(image: GrayImage, x: number, y: number): number {
-  const { width, height, data } = image;
-  const left = Math.floor(x);
-  const top = Math.floor(y);
-  if (left < 1 || top < 1 || left + 2 >= width || top + 2 >= height) {
-    const nearX = Math.min(width - 1, Math.max(0, Math.round(x)));
-    const nearY = Math.min(height - 1, Math.max(0, Math.round(y)));
-    return data[nearY * width + nearX]!; // clamped
-  }
-  const [fx, fy] = [x - left, y - top];
-  const [a, b, c, d] = [weight0(fx), weight1(fx), weight1(1 - fx), weight0(1 - fx)];
-  let at = (top - 1) * width + left - 1;
-  const r0 = a * data[at]! + b * data[at + 1]! + c * data[at + 2]! + d * data[at + 3]!; // inside by the check above
-  at += width;
-  const r1 = a * data[at]! + b * data[at + 1]! + c * data[at + 2]! + d * data[at + 3]!;
-  at += width;
-  const r2 = a * data[at]! + b * data[at + 1]! + c * data[at + 2]! + d * data[at + 3]!;
-  at += width;
-  const r3 = a * data[at]! + b * data[at + 1]! + c * data[at + 2]! + d * data[at + 3]!;
-  return weight0(fy) * r0 + weight1(fy) * r1 + weight1(1 - fy) * r2 + weight0(1 - fy) * r3;
+/** At the frame's edge, and beyond it, the nearest pixel. */
+function nearestAt({ width, height, data }: GrayImage, x: number, y: number): number {
+  const nearX = Math.min(width - 1, Math.max(0, Math.round(x)));
+  const nearY = Math.min(height - 1, Math.max(0, Math.round(y)));
+  return data[nearY * width + nearX]!; // clamped
 }
 
 // Keys (1981), IEEE Trans. ASSP 29, 1153, eq. 15: the kernel for distances 1 + f and f.

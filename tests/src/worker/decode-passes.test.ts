@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { seededChance } from '../../../shared/kit/chance.ts';
 import { EMPTY_GATHER, gatherFrame, sureCodes } from '../../../src/app/scan/gather.ts';
 import { createFramePasses } from '../../../src/worker/decode-passes.ts';
+import { findPlaces, joinPlaces } from '../../../src/worker/decode-places.ts';
 import { DEFAULT_FORMATS, type FoundCode, type GrayImage } from '../../../src/worker/decode-protocol.ts';
 import type { CodeReader } from '../../../src/worker/decode-reader.ts';
 import { takePicture } from '../../bench/frames-render.ts';
@@ -130,6 +131,35 @@ describe('createFramePasses()', () => {
     hurried.read(makeCase('easy', 3).frames[0] ?? frame, DEFAULT_FORMATS, true);
     // The quick one and the three that every frame gets.
     expect(looks).toBe(4);
+  });
+
+  it('looks a second time, in another way, at what is unread and time is left for, and never at what is read', () => {
+    const frame = photograph(drawCode('code128', '1PABC-42', 4), { turnDeg: 40 });
+    const single = findPlaces(frame, 12);
+    const places = single.length + joinPlaces(single).length;
+    expect(places).toBeGreaterThan(0);
+    const cuts: number[] = [];
+    const blind: CodeReader = ({ data }) => {
+      cuts.push(data.length);
+      return [];
+    };
+    createFramePasses(blind, { nowMs: () => 0 }).read(frame, DEFAULT_FORMATS, true);
+    expect(cuts).toHaveLength(1 + 2 * places);
+    expect(cuts[1 + places]).not.toBe(cuts[1]);
+    let looks = 0;
+    const seeing: CodeReader = ({ width, height }) => {
+      looks += 1;
+      const corners = [
+        { x: 0, y: 0 },
+        { x: width, y: 0 },
+        { x: width, y: height },
+        { x: 0, y: height },
+      ] as const;
+      const code = { text: `code ${looks}`, format: 'Code128' as const, quad: corners };
+      return looks === 1 ? [] : [code as unknown as ReturnType<CodeReader>[number]]; // of no more than is asked here
+    };
+    createFramePasses(seeing, { nowMs: () => 0 }).read(frame, DEFAULT_FORMATS, true);
+    expect(looks).toBeLessThanOrEqual(1 + places);
   });
 
   it('fully reads three in four labels of the easy half within five frames, and believes nothing wrong', () => {

@@ -85,4 +85,54 @@ describe('cutUpright()', () => {
     expect(edge.x).toBeCloseTo(320 + 50 * Math.cos(0.4));
     expect(edge.y).toBeCloseTo(240 + 50 * Math.sin(0.4));
   });
+
+  it('may enlarge along bars less than across them, and still knows where each corner is', () => {
+    const frame = turned(drawCode('code128', '1PABC-42', 2), 25);
+    const place: Place = {
+      kind: 'stripes',
+      x: 320,
+      y: 240,
+      angle: 0.4,
+      length: 80,
+      breadth: 60,
+      strength: 1,
+    };
+    const margins = { marginAlong: 10, marginAcross: 10, meanReach: 3 };
+    const cut = cutUpright(frame, place, { factor: 3, factorAcross: 1, ...margins });
+    expect([cut.image.width, cut.image.height]).toEqual([300, 80]);
+    const below = { x: 150, y: 80 };
+    const [edge] = quadFromCut([below, below, below, below], cut);
+    expect(edge.x).toBeCloseTo(320 - 40 * Math.sin(0.4));
+    expect(edge.y).toBeCloseTo(240 + 40 * Math.cos(0.4));
+    // One look stays short: what is too large is enlarged less, along alone.
+    const large: Place = { ...place, length: 5_000, breadth: 180 };
+    const { image } = cutUpright(frame, large, { factor: 3, factorAcross: 1, ...margins });
+    expect(image.height).toBe(200);
+    expect(image.width * image.height).toBeLessThanOrEqual(450_000);
+  });
+
+  it('gives each pixel as cubic convolution does, and the nearest one at the edge of the frame', () => {
+    const frame = turned(drawCode('datamatrix', 'A', 4), 25);
+    const at = (x: number, y: number) => frame.data[y * frame.width + x] ?? Number.NaN;
+    // Keys (1981): -1/16, 9/16, 9/16, -1/16 half-way between pixels, along and down.
+    const half = [-1 / 16, 9 / 16, 9 / 16, -1 / 16];
+    const place: Place = { kind: 'matrix', x: 321, y: 241, angle: 0, length: 16, breadth: 16, strength: 1 };
+    const plain = { factor: 1, marginAlong: 0, marginAcross: 0, meanReach: 0 };
+    const onGrid = cutUpright(frame, place, plain).image;
+    const between = cutUpright(frame, { ...place, x: 321.5, y: 241.5 }, plain).image;
+    for (let row = 0; row < 16; row += 1)
+      for (let column = 0; column < 16; column += 1) {
+        expect(onGrid.data[row * 16 + column]).toBe(at(313 + column, 233 + row));
+        const wanted = half.reduce(
+          (sum, down, y) =>
+            sum +
+            half.reduce((inner, along, x) => inner + down * along * at(312 + column + x, 232 + row + y), 0),
+          0,
+        );
+        const bounded = Math.min(255, Math.max(0, wanted));
+        expect(Math.abs((between.data[row * 16 + column] ?? 0) - bounded)).toBeLessThanOrEqual(0.51);
+      }
+    const corner = cutUpright(frame, { ...place, x: 0, y: 0 }, plain).image;
+    expect([corner.data[0], corner.data[255]]).toEqual([at(0, 0), at(7, 7)]);
+  });
 });
