@@ -1,12 +1,9 @@
-// Which handovers does a line have, and which reels does the last shift leave held? A handover counts when the lead going off signed it; it is
-// taken by the first other lead who signs. The newest ones are kept: a hold that one of them lists is told until it is decided.
+// Which handovers does a line have? A handover counts when the lead going off signed it; it is taken by the first other lead who signs. The newest
+// ones are kept. What they leave held stands in held-at-handover.ts, which no start reads.
 
 import { entryId } from '../log/entry.ts';
-import { isSameLabel } from './holds.ts';
 import type { EntryOf } from './kinds.ts';
-import type { HandedItem } from './kinds-handover.ts';
-import type { FloorState, Hold } from './state.ts';
-import type { Handed, HandoverState } from './state-handover.ts';
+import type { HandoverState } from './state-handover.ts';
 
 /** Handovers of a line that are kept. */
 const KEPT = 4;
@@ -28,35 +25,4 @@ export function foldHandover(state: HandoverState, entry: EntryOf<'shift.handed'
       : each,
   );
   state.handovers.set(line, next);
-}
-
-/** The newest handover of a line; null where there was none. */
-export function lastHandover(state: HandoverState, line: string): Handed | null {
-  return state.handovers.get(line)?.at(-1) ?? null;
-}
-
-/** The hold that a handover lists as it stands now; null where it was decided. The same reel scanned again for the same slot goes on from it. */
-export function holdHanded(state: Pick<FloorState, 'holds'>, line: string, item: HandedItem): Hold | null {
-  const own = state.holds.get(item.of);
-  if (own) return own;
-  const { slot, reel } = item;
-  if (reel === null) return null;
-  const label = { reel, part: null, supplierPart: null, lot: null, dateCode: null };
-  for (const hold of state.holds.values())
-    if (hold.facts.line === line && hold.facts.slot === slot && isSameLabel(hold.facts, label)) return hold;
-  return null;
-}
-
-/** Holds that were open at a handover of the line and are open still, each once, the oldest first. Cost: what the handovers list. */
-export function heldSinceHandover(
-  state: Pick<FloorState, 'holds' | 'handovers'>,
-  line: string,
-): readonly Hold[] {
-  const found = new Set<Hold>();
-  for (const { left, taken } of state.handovers.get(line) ?? [])
-    for (const item of [...left, ...(taken?.came ?? [])]) {
-      const hold = item.what === 'hold' ? holdHanded(state, line, item) : null;
-      if (hold) found.add(hold);
-    }
-  return [...found].sort((a, b) => a.atMs - b.atMs);
 }

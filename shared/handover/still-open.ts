@@ -2,7 +2,7 @@
 
 import { blockedTapes } from '../floor/blocks.ts';
 import { isHeld } from '../floor/fold-contain.ts';
-import { holdHanded } from '../floor/fold-handover.ts';
+import { holdHanded } from '../floor/held-at-handover.ts';
 import type { HandedItem } from '../floor/kinds-handover.ts';
 import { slotEstimate } from '../floor/remaining.ts';
 import { type FloorState, slotKey } from '../floor/state.ts';

@@ -110,5 +110,5 @@ it('is signed without a network too, and stands on paper', () =>
       await page.emulateMedia({ media: 'screen' });
       await context.setOffline(false);
     },
-    { offlineCopy: true },
+    { offlineCopy: true, badge: null },
   ));

@@ -54,3 +54,37 @@ it('counts a refusal with the entry that brought it', () =>
     await reasons.waitFor();
     await expect.poll(all).toBe(before + 1);
   }));
+
+it('puts a price on lost parts once the part list has one, and says how many have none', () =>
+  demo.onTablet(
+    async ({ page }) => {
+      await page.getByTestId('span-24').click();
+      const lost = page.getByTestId('plot-parts').locator('li .code').first();
+      await lost.waitFor();
+      const part = (await lost.textContent()) ?? '';
+      expect(await page.getByTestId('plot-money').count()).toBe(0);
+      const buffer = Buffer.from(`Part number,Price per 1000 (EUR)\n${part},1200\n`);
+      await page.goto(`${demo.url}#/plant/parts/list/import`);
+      await page
+        .getByTestId('list-file')
+        .first()
+        .setInputFiles({ name: 'prices.csv', mimeType: 'text/csv', buffer });
+      await page.getByTestId('list-take').click();
+      await expect.poll(async () => (await ownEntries(page, 'parts.listed')).length).toBe(1);
+      const [listed] = await ownEntries(page, 'parts.listed');
+      expect(listed?.payload['parts']).toMatchObject([{ part, price: { each: 1.2, currency: 'EUR' } }]);
+      await page.goto(`${demo.url}#/log/shift`);
+      await page.getByTestId('span-24').click();
+      const money = page.getByTestId('plot-money');
+      await money.waitFor();
+      expect(await money.locator('p').first().textContent()).toMatch(/[\d.]+ EUR\..* no price\./);
+      await look(page, { where: 'what lost parts cost', axe: true });
+      const csv = (await saved(page, 'csv-money')).toString('utf8');
+      const row = csv.split('\r\n').find((line) => line.startsWith(`"${part}"`)) ?? '';
+      const [, parts, , , price, currency, cost] = row.split(',');
+      expect([price, currency]).toEqual(['1.2', '"EUR"']);
+      expect(Number(cost)).toBeCloseTo(Number(parts) * 1.2, 3);
+      expect((await saved(page, 'png-money')).length).toBeGreaterThan(4000);
+    },
+    { badge: 'BADGE-4401' },
+  ));

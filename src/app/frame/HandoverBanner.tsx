@@ -2,9 +2,10 @@
 // screen of the line until a lead has decided, or has taken over.
 
 import { useState } from 'preact/hooks';
+import { heldSinceHandover, lastHandover } from '../../../shared/floor/held-at-handover.ts';
 import type { Hold } from '../../../shared/floor/state.ts';
 import type { Handed } from '../../../shared/floor/state-handover.ts';
-import { useFloor } from '../app.ts';
+import { useApp, useFloor } from '../app.ts';
 import { address } from '../router.ts';
 import { Banner } from '../ui/Banner.tsx';
 import { Button } from '../ui/Button.tsx';
@@ -14,14 +15,30 @@ import { sayReason } from '../words/verdict.ts';
 import { formatDay, say } from '../words/words.ts';
 import { ClearDialog } from './PeopleDialogs.tsx';
 
-interface HandoverBannerProps {
+/** A handover that nobody took over is told so long: by then the next shift has come and gone. Made up: no source has a figure. */
+const NOT_TAKEN_MS = 12 * 3_600_000;
+
+export function HandoverBanner() {
+  const app = useApp();
+  const floor = useFloor();
+  const line = app.line.value ?? '';
+  const held = heldSinceHandover(floor, line);
+  const last = lastHandover(floor, line);
+  // Whoever may take over is told that nobody has.
+  const isLead = app.person.value !== null && app.person.value.role !== 'operator';
+  const isNew = last !== null && app.nowMs.value - last.atMs < NOT_TAKEN_MS;
+  const waits = isLead && isNew && last.taken === null ? last : null;
+  return held.length === 0 && waits === null ? null : <LeftOpen held={held} waits={waits} />;
+}
+
+interface LeftOpenProps {
   /** Held since a handover, the oldest first. */
   readonly held: readonly Hold[];
   /** A handover that waits for the lead coming on; null where none does. */
   readonly waits: Handed | null;
 }
 
-export function HandoverBanner({ held, waits }: HandoverBannerProps) {
+function LeftOpen({ held, waits }: LeftOpenProps) {
   const floor = useFloor();
   const words = say(handoverWords);
   const [clearing, setClearing] = useState<string | null>(null);

@@ -5,7 +5,6 @@ import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { blockedTapes } from '../../../shared/floor/blocks.ts';
 import { countedBy } from '../../../shared/floor/counters.ts';
-import { heldSinceHandover, lastHandover } from '../../../shared/floor/fold-handover.ts';
 import { type App, useApp, useFloor } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
 import { later, screenStands } from '../device/later.ts';
@@ -78,7 +77,7 @@ export function Root({ work, fault, storage }: RootProps) {
             place.value.screen !== 'line' &&
             warnings.some(({ warning }) => warning.level === 'late') && <LateBanner watch={ready.watch} />}
           {ready && ready.unanswered.value.length > 0 && <UnansweredBanner open={ready.unanswered.value} />}
-          {floor.handovers.has(app.line.value ?? '') && <LeftOpen />}
+          {floor.handovers.has(app.line.value ?? '') && <HandoverBanner />}
           {floor.counters.has(app.line.value ?? '') && <SilentStation />}
           {app.clockSlip.value && <ClockBanner slip={app.clockSlip.value} />}
           {ready?.offline.updateWaits.value && <UpdateBanner {...ready} />}
@@ -96,22 +95,6 @@ export function Root({ work, fault, storage }: RootProps) {
       )}
     </Shell>
   );
-}
-
-/** A handover that nobody took over is told so long: by then the next shift has come and gone. Made up: no source has a figure. */
-const NOT_TAKEN_MS = 12 * 3_600_000;
-
-/** What the last shift left on the line. Whoever may take over is told that nobody has. */
-function LeftOpen() {
-  const app = useApp();
-  const floor = useFloor();
-  const line = app.line.value ?? '';
-  const held = heldSinceHandover(floor, line);
-  const last = lastHandover(floor, line);
-  const isLead = app.person.value !== null && app.person.value.role !== 'operator';
-  const isNew = last !== null && app.nowMs.value - last.atMs < NOT_TAKEN_MS;
-  const waits = isLead && isNew && last.taken === null ? last : null;
-  return held.length === 0 && waits === null ? null : <HandoverBanner held={held} waits={waits} />;
 }
 
 /** Apart from the frame: it looks at the clock. */

@@ -110,10 +110,6 @@ function kept<F>(make: (locale: string, zone: string) => F): (zone?: string) => 
 
 const counts = kept((name) => new Intl.NumberFormat(name, { maximumFractionDigits: 0, useGrouping: true }));
 const numbers = kept((name) => new Intl.NumberFormat(name, { maximumFractionDigits: 2, useGrouping: true }));
-const money = kept(
-  (name) => new Intl.NumberFormat(name, { minimumFractionDigits: 2, maximumFractionDigits: 2 }),
-);
-const smallMoney = kept((name) => new Intl.NumberFormat(name, { maximumSignificantDigits: 3 }));
 const figures = kept(
   (name) => new Intl.NumberFormat(name, { maximumSignificantDigits: 5, useGrouping: false }),
 );
@@ -136,11 +132,6 @@ export function formatCount(value: number): string {
 /** A number with thousands marks and at most two digits behind the point, e.g. `1,200.5`. */
 export function formatNumber(value: number): string {
   return numbers().format(value);
-}
-
-/** An amount of money without its currency: two digits behind the point, below 1 three digits that count, e.g. `12.40`, `0.0123`. */
-export function formatMoney(amount: number): string {
-  return (amount < 1 ? smallMoney : money)().format(amount);
 }
 
 /** A measured figure for people: five figures that count. */

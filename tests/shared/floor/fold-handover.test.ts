@@ -1,7 +1,7 @@
 // A handover counts once the lead going off signed it, is taken by another lead, and keeps its holds in view until they are decided.
 
 import { describe, expect, test } from 'vitest';
-import { heldSinceHandover, lastHandover } from '../../../shared/floor/fold-handover.ts';
+import { heldSinceHandover, lastHandover } from '../../../shared/floor/held-at-handover.ts';
 import { payloadExamples } from './examples.ts';
 import { beginStory, idOf, type Story, tellPlant, verified } from './story.ts';
 

@@ -1,7 +1,7 @@
 // One shift hands the line over to the next: what is open, worked out by the tablet, and the signatures of both leads.
 
 import { useState } from 'preact/hooks';
-import { lastHandover } from '../../../../shared/floor/fold-handover.ts';
+import { lastHandover } from '../../../../shared/floor/held-at-handover.ts';
 import { isAtLeast } from '../../../../shared/floor/vocabulary.ts';
 import { handedKey } from '../../../../shared/handover/open.ts';
 import { useFloor } from '../../app.ts';

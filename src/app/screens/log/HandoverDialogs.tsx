@@ -99,7 +99,7 @@ export function TakeDialog({ handed, onClose }: TakeProps) {
       onClose={onClose}
     >
       <PastHandover handed={handed} />
-      <h4>{words.cameSince}</h4>
+      <h3>{words.cameSince}</h3>
       <OpenMatters
         line={handed.line}
         items={list.items}

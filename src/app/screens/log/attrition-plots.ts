@@ -3,8 +3,9 @@
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import { type Attrition, attritionOf, type PartCost } from '../../../../shared/shift/attrition.ts';
 import type { PartSeen } from '../../../../shared/shift/report.ts';
+import { formatMoney } from '../../words/money.ts';
 import { shiftWords } from '../../words/shift.ts';
-import { formatCount, formatMoney, formatShare, say } from '../../words/words.ts';
+import { formatCount, formatShare, say } from '../../words/words.ts';
 import { MOST_BARS, type Plot } from './plot.ts';
 
 /** Columns of a spreadsheet: alike in every language, as those who compute with them need. */

@@ -1,7 +1,7 @@
 // What a handover's entry says of this tablet: in step only where it talks to the server and both have everything; and both signatures hold what is open then.
 
 import { describe, expect, test } from 'vitest';
-import { lastHandover } from '../../../../../shared/floor/fold-handover.ts';
+import { lastHandover } from '../../../../../shared/floor/held-at-handover.ts';
 import { handedDraft, knownOf, takenDraft } from '../../../../../src/app/screens/log/handover-model.ts';
 import { handedLine, handedText, knownText } from '../../../../../src/app/screens/log/handover-text.ts';
 import { noStatus, type SyncPhase } from '../../../../../src/app/sync/ports.ts';
