@@ -5,7 +5,7 @@
 // Refused: a list of characters that look alike in print; a hand takes C-1042 for C-1043 as well.
 
 import { compareText } from '../log/order.ts';
-import { type ExpectedValue, expectedValues, valueUnits } from './part-value.ts';
+import { expectedValues, valueUnits } from './part-value.ts';
 import type { FloorState } from './state.ts';
 
 /** What makes two parts look alike: their numbers, or the same value in another size or with another tolerance. */
