@@ -6,16 +6,7 @@
 
 import { compareSlots } from '../floor/address.ts';
 import { dateCodeReasons } from '../floor/age-limit.ts';
-import {
-  ageReasons,
-  type Fit,
-  type FitCode,
-  type FitLife,
-  fitVerdict,
-  type ShelfReel,
-  shelfFor,
-  takenAs,
-} from '../floor/fits.ts';
+import { ageReasons, type Fit, type FitCode, type FitLife, fitVerdict, takenAs } from '../floor/fits.ts';
 import { placeOf } from '../floor/fold-places.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import { comparePlaces } from '../floor/place-order.ts';
@@ -36,6 +27,7 @@ import {
   sumAmounts,
   takenBy,
 } from '../floor/remaining.ts';
+import { type ShelfReel, shelfFor } from '../floor/shelf.ts';
 import { isBlocked } from '../floor/slot-right.ts';
 import { type FloorState, type Reel, type Setup, type SlotState, slotKey } from '../floor/state.ts';
 import { partPerPanel } from '../floor/turns.ts';

@@ -5,7 +5,7 @@
 // Refused: a list of characters that look alike in print; a hand takes C-1042 for C-1043 as well.
 
 import { compareText } from '../log/order.ts';
-import { type ExpectedValue, expectedValues, valueUnits } from './part-value.ts';
+import { expectedValues, valueUnits } from './part-value.ts';
 import type { FloorState } from './state.ts';
 
 /** What makes two parts look alike: their numbers, or the same value in another size or with another tolerance. */
@@ -153,28 +153,6 @@ export function lookedAt(state: FloorState, part: string, note?: string): Looked
   const own = { value: listed?.value ?? null, tolerance: listed?.tolerance ?? null };
   const noted = note !== undefined && expectedValues(note, { isNote: true }).length > 0 ? note : null;
   return { part, ...own, value: own.value ?? noted, package: listed?.package ?? null };
-}
-
-/** Values that the setup's note or the plant's list states for a part; the note comes first, empty where neither does. */
-export function statedValues(
-  state: FloorState,
-  { part, note = '' }: { readonly part: string; readonly note?: string | undefined },
-): readonly ExpectedValue[] {
-  const noted = expectedValues(note, { isNote: true });
-  const { value = null, tolerance = null } = state.listed.get(part) ?? {};
-  if (noted.length > 0 || value === null) return noted;
-  // The two stand in columns of their own: `103` is a code still, whatever its tolerance.
-  const percent = tolerance === null ? null : percentOf(tolerance);
-  const values = expectedValues(value);
-  return percent === null
-    ? values
-    : values.map((each) => ({ ...each, plusPercent: percent, minusPercent: percent }));
-}
-
-/** A tolerance of one figure, with or without its sign; null where it says something else, as `+80 / -20 %` does. */
-function percentOf(tolerance: string): number | null {
-  const figure = /^\s*±?\s*(\d+(?:[.,]\d+)?)\s*%\s*$/.exec(tolerance)?.[1];
-  return figure === undefined ? null : Number(figure.replace(',', '.'));
 }
 
 /** A pair of a setup, with the slots of each. */

@@ -1,8 +1,9 @@
 // What the run still needs beyond what is on the line: slot by slot how long reels last, and the store's pick list. Pure.
 
-import { type FitLife, type ShelfReel, shelfFor } from '../floor/fits.ts';
+import type { FitLife } from '../floor/fits.ts';
 import { comparePlaces } from '../floor/place-order.ts';
 import { labelShareOf, tapeSd } from '../floor/remaining.ts';
+import { type ShelfReel, shelfFor } from '../floor/shelf.ts';
 import type { FloorState, Reel } from '../floor/state.ts';
 import { pocketsOf } from '../floor/tray.ts';
 import { turnGroup } from '../floor/turns.ts';

@@ -3,7 +3,7 @@
 
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
-import { shelfFor } from '../../shared/floor/fits.ts';
+import { shelfFor } from '../../shared/floor/shelf.ts';
 import { copyState, emptyState, type FloorState, type Reel, type Setup } from '../../shared/floor/state.ts';
 import { seededChance } from '../../shared/kit/chance.ts';
 import { findReels, placesHeld, reelFilters } from '../../src/app/screens/stock/found-reels.ts';

@@ -1,8 +1,9 @@
 // One part off the reel in hand under the meter, before the reel feeds: typed, or by a meter that types as a scanner does. The verdict says what came of it.
 
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { judgePart, readMeter } from '../../../shared/floor/meter.ts';
 import { recognise } from '../../../shared/floor/recognise.ts';
-import { judgePart, readMeter, type ValueCheck } from '../../../shared/floor/value-check.ts';
+import type { ValueCheck } from '../../../shared/floor/value-check.ts';
 import type { Source } from '../../../shared/floor/vocabulary.ts';
 import type { Scan } from '../../../shared/labels/scan.ts';
 import { useApp, useFloor } from '../app.ts';

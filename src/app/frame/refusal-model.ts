@@ -1,9 +1,10 @@
 // What a refusal says besides its sentence: where the reel belongs, which reel or feeder is right here, what differs. Pure.
 
 import { lifeOnShelf } from '../../../shared/desk/floor-life.ts';
-import { shelfFor, slotsWanting } from '../../../shared/floor/fits.ts';
+import { slotsWanting } from '../../../shared/floor/fits.ts';
 import { placeOf } from '../../../shared/floor/fold-places.ts';
 import { hasOwnId } from '../../../shared/floor/reel-id.ts';
+import { shelfFor } from '../../../shared/floor/shelf.ts';
 import { type FloorState, slotKey } from '../../../shared/floor/state.ts';
 import { wantedOn } from '../../../shared/floor/wanted.ts';
 import { compareText } from '../../../shared/log/order.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { kitList } from '../../../shared/changeover/kit.ts';
-import { shelfFor } from '../../../shared/floor/fits.ts';
+import { shelfFor } from '../../../shared/floor/shelf.ts';
 import type { Setup } from '../../../shared/floor/state.ts';
 import { waitingReels } from '../../../shared/outlook/supply.ts';
 import {

@@ -6,7 +6,8 @@ import { emptyDesk, leaveQuestion, type ReelInHand } from '../../../shared/desk/
 import { takeScan } from '../../../shared/desk/take-scan.ts';
 import { answerValue } from '../../../shared/desk/value-question.ts';
 import type { DraftEntry } from '../../../shared/floor/kinds.ts';
-import { judgePart, type MeasuredPart, readMeter, valueCheckOf } from '../../../shared/floor/value-check.ts';
+import { judgePart, readMeter } from '../../../shared/floor/meter.ts';
+import { type MeasuredPart, valueCheckOf } from '../../../shared/floor/value-check.ts';
 import { beginStory, idOf, type Story, startMs, tellPlant } from '../floor/story.ts';
 import { listed } from '../floor/value-story.ts';
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { ageReasons, type FitReel, fits, fitVerdict, shelfFor } from '../../../shared/floor/fits.ts';
+import { ageReasons, type FitReel, fits, fitVerdict } from '../../../shared/floor/fits.ts';
 import { plantDay } from '../../../shared/floor/plant-day.ts';
+import { shelfFor } from '../../../shared/floor/shelf.ts';
 import { wantedOn } from '../../../shared/floor/wanted.ts';
 import { verifyReel } from '../../../shared/verdict/verify.ts';
 import { beginStory, type Story, startMs, tellPlant, verified } from './story.ts';

@@ -10,8 +10,8 @@ import {
   lookAlikes,
   lookAlikesOf,
   mixedUp,
-  statedValues,
 } from '../../../shared/floor/look-alikes.ts';
+import { statedValues } from '../../../shared/floor/stated-values.ts';
 import { beginStory, brookSetup } from './story.ts';
 
 const part = (name: string, more: Partial<LookedAt> = {}): LookedAt => ({

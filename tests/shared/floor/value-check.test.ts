@@ -3,13 +3,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { judgeReading } from '../../../shared/floor/measured.ts';
-import {
-  judgePart,
-  readMeter,
-  type ValueCheck,
-  valueCheckOf,
-  type WantedValue,
-} from '../../../shared/floor/value-check.ts';
+import { judgePart, readMeter } from '../../../shared/floor/meter.ts';
+import { type ValueCheck, valueCheckOf, type WantedValue } from '../../../shared/floor/value-check.ts';
 import { beginStory, type Story, tellPlant } from './story.ts';
 import { listed } from './value-story.ts';
 

@@ -3,8 +3,8 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { lineId } from '../../../demo/setups.ts';
 import { simulateShift } from '../../../demo/simulate.ts';
-import { shelfFor } from '../../../shared/floor/fits.ts';
 import { applyEntry } from '../../../shared/floor/fold.ts';
+import { shelfFor } from '../../../shared/floor/shelf.ts';
 import { emptyState, type Finished, type FloorState, type Reel } from '../../../shared/floor/state.ts';
 import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import { workingTime } from '../../../shared/forecast/working-time.ts';

@@ -2,10 +2,10 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import type { PanelCheck } from '../../../../shared/changeover/first-panel.ts';
-import { statedValues } from '../../../../shared/floor/look-alikes.ts';
 import { judgeReading, limitsOf, uncertaintyOf } from '../../../../shared/floor/measured.ts';
 import { expectedValues, type ValueUnit, valueUnits } from '../../../../shared/floor/part-value.ts';
 import type { Changeover } from '../../../../shared/floor/state.ts';
+import { statedValues } from '../../../../shared/floor/stated-values.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { keep, readKept } from '../../store/preferences.ts';
 import { Button } from '../../ui/Button.tsx';

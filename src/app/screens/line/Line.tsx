@@ -68,7 +68,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
         </Button>
         {floor.believed.size > 0 && <MachineBelieves line={line} />}
         {recipesTold(floor) && <MachineRecipe line={line} />}
-        {floor.stencils.has(line) && <StencilPaste line={line} lastsMs={null} />}
+        {floor.stencils.has(line) && <StencilPaste line={line} lastsMs={null} isOver />}
         {!starting && <BeginsShort line={line} onSplice={desk.chooseSlot} />}
         {starting && <StartDialog line={line} onClose={() => setStarting(false)} />}
       </div>
@@ -140,9 +140,14 @@ function Running(props: {
       {recipesTold(floor) && <MachineRecipe line={line} />}
       {withLosses && <RisingLosses line={line} />}
       {withLosses && <LifeEnds outlook={outlook} />}
-      {withLosses && floor.stencils.has(line) && <StencilPaste line={line} lastsMs={outlook.runEndMs} />}
+      {withLosses && floor.stencils.has(line) && (
+        <StencilPaste line={line} lastsMs={outlook.runEndMs} isOver />
+      )}
       {rows}
       <div class="stack after">
+        {withLosses && floor.stencils.has(line) && (
+          <StencilPaste line={line} lastsMs={outlook.runEndMs} isOver={false} />
+        )}
         {due.length === 0 && <p class="soft">{words.nothingDue}</p>}
         <p class="row soft">
           {!all && due.length > FIRST_DUE && (

@@ -1,4 +1,4 @@
-// The paste on the line's stencil: told where its time is over, or ends before the run does, as long as something can be done.
+// The paste on the line's stencil: told above the slots where its time is over, below them where it ends before the run does.
 
 import { stencilJar } from '../../../../shared/floor/paste.ts';
 import { plantDay } from '../../../../shared/floor/plant-day.ts';
@@ -13,16 +13,18 @@ interface StencilPasteProps {
   readonly line: string;
   /** When the run is through, ms since 1970; null: nothing is built. */
   readonly lastsMs: number | null;
+  /** Whether it is told here that its time is over, or that it will be. */
+  readonly isOver: boolean;
 }
 
-export function StencilPaste({ line, lastsMs }: StencilPasteProps) {
+export function StencilPaste({ line, lastsMs, isOver }: StencilPasteProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(pasteWords);
   const nowMs = app.nowMs.value;
   const found = stencilJar(floor, line, { nowMs, today: plantDay(floor, line, nowMs), lastsMs });
-  if (found === null) return null;
-  const { jar, stand, isOver } = found;
+  if (found?.isOver !== isOver) return null;
+  const { jar, stand } = found;
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
   const moment = (ms: number) => sayDistance(ms, formatDay(ms, zone), nowMs);
   const faults = stand.faults.map((fault) => words.faults[fault]).join(', ');

@@ -123,7 +123,7 @@ export function rulesDrafts(
     drafts.push({ kind: 'line.splices-ruled', payload: { line, costs } });
   if (!isSame(ages, floor.ageLimits.get(line) ?? []))
     drafts.push({ kind: 'line.age-ruled', payload: { line, limits: ages } });
-  if (!isSame(values, floor.valueRules.get(line) ?? NO_VALUES))
+  if (!isSame(inRow(values), inRow(floor.valueRules.get(line) ?? NO_VALUES)))
     drafts.push({ kind: 'line.values-ruled', payload: { line, ...values, begins: [...values.begins] } });
   const tape = floor.tapeRules.get(line);
   if (trailerMm !== (tape?.trailerMm ?? null) || leaderMm !== (tape?.leaderMm ?? null))
@@ -135,6 +135,11 @@ export function rulesDrafts(
 
 function valuesForm({ begins, percent, digits, guard }: ValueRule): ValuesForm {
   return { begins, percent: String(percent), digits: String(digits), guard: String(guard) };
+}
+
+/** An entry's fields come in any order. */
+function inRow({ begins, percent, digits, guard }: ValueRule): readonly unknown[] {
+  return [begins, percent, digits, guard];
 }
 
 /** Null where a figure is none that the log takes, or two rows begin alike. */

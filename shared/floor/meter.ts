@@ -1,0 +1,78 @@
+// What did a meter show, and what does that prove of a part? Method: the text as it was typed, by a hand or by the meter; its last place says how fine
+// it reads. The reading is judged with the meter's uncertainty and the plant's guard band (measured.ts). Refused: a bare number without its text,
+// of which nobody can tell 3.5 from 3.50.
+
+import { judgeReading, uncertaintyOf } from './measured.ts';
+import { type ValueUnit, valueUnits } from './part-value.ts';
+import type { MeasuredPart, ValueCheck, WantedValue } from './value-check.ts';
+import type { Source } from './vocabulary.ts';
+
+/** What a meter showed, in `unit`; `step`: what its last place stands for, in that unit. */
+export interface Shown {
+  readonly quantity: number;
+  readonly unit: ValueUnit;
+  readonly step: number;
+}
+
+/** Judges a reading for a wanted value; null where it is of another quantity: farads where ohms are wanted. */
+export function judgePart(
+  { part, rule }: ValueCheck,
+  wanted: WantedValue,
+  shown: Shown,
+  via: Source,
+): MeasuredPart | null {
+  const scale = scaleTo(shown.unit, wanted.unit);
+  if (scale === null) return null;
+  const quantity = twelve(shown.quantity * scale);
+  const fixed = twelve(rule.digits * shown.step * scale);
+  const uncertainty = uncertaintyOf(quantity, { percent: rule.percent, fixed });
+  const guard = twelve((uncertainty * rule.guard) / 100);
+  const verdict = judgeReading({ value: quantity, uncertainty }, wanted, guard);
+  return { part, ...wanted, quantity, uncertainty, guard, verdict, via };
+}
+
+function twelve(value: number): number {
+  return Number(value.toPrecision(12));
+}
+
+/** What one of a unit is in another of the same quantity; null where they are not. */
+function scaleTo(unit: ValueUnit, other: ValueUnit): number | null {
+  return unit.at(-1) === other.at(-1) ? valueUnits[unit] / valueUnits[other] : null;
+}
+
+const bases: Readonly<Record<string, ValueUnit>> = { Ω: 'Ω', F: 'µF', H: 'mH', V: 'V' };
+const prefixes: Readonly<Record<string, number>> = {
+  p: 1e-12,
+  n: 1e-9,
+  u: 1e-6,
+  µ: 1e-6,
+  m: 1e-3,
+  '': 1,
+  k: 1e3,
+  K: 1e3,
+  M: 1e6,
+  G: 1e9,
+};
+const METER =
+  /^([+-]?)\s*(\d{1,12})(?:[.,](\d{1,12}))?(?:[eE]([+-]?\d{1,3}))?\s*([pnuµmkKMG]?)\s*([ΩFHV]|[Oo]hms?|OHMS?)?$/;
+
+/**
+ * What a meter typed, or a person read off it: `10.02`, `10,02 kΩ`, `+1.00200E+04`, `99.1 nF`. A bare figure is in `unit`; one with an exponent
+ * and nothing behind it in ohms, farads or henries, as meters type them. Null where the text is no reading.
+ */
+export function readMeter(text: string, unit: ValueUnit): Shown | null {
+  const plain = text.normalize('NFKC').replaceAll('\u03bc', 'µ').replaceAll('\u2126', 'Ω').trim();
+  const match = METER.exec(plain);
+  if (match === null) return null;
+  const [, sign = '', whole = '', part = '', power, prefix = '', word = ''] = match;
+  const tens = Number(power ?? 0);
+  const figure = Number(`${sign}${whole}.${part === '' ? '0' : part}e${tens}`);
+  const last = Number(`1e${tens - part.length}`);
+  const letter = word === '' ? unit.at(-1) : /^[Oo]/.test(word) ? 'Ω' : word;
+  const base = bases[letter ?? ''];
+  if (base === undefined || !Number.isFinite(figure)) return null;
+  const isBare = word === '' && prefix === '' && power === undefined;
+  if (isBare) return { quantity: figure, unit, step: last };
+  const scale = (prefixes[prefix] ?? 1) / valueUnits[base];
+  return { quantity: twelve(figure * scale), unit: base, step: twelve(last * scale) };
+}
