@@ -362,8 +362,8 @@ export const deskLegs: readonly Leg[] = [
   { name: 'refusals', stops: refusals },
   { name: 'blocked', stops: blocked },
   { name: 'bakes', stops: bakes },
-  { name: 'handover', stops: handover },
   { name: 'values', stops: values },
+  { name: 'handover', stops: handover },
   { name: 'traces', stops: traces },
   { name: 'practising', stops: practising },
 ];
