@@ -20,11 +20,17 @@ export function signIn(app: App, person: Person, { how, checked }: MadeSure): vo
     person: person.person,
     signedInMs: deviceClock.nowMs(),
   };
-  app.record([{ kind: 'person.signed-in', payload: { person: person.person, how, checked } }]);
-  if (how !== 'badge' || app.store.trust() === null || app.practice) return;
-  withWords(import('./badge-alone.ts')).then(
-    ({ tellBadgeAlone }) => tellBadgeAlone(app, person),
-    () => undefined, // out of reach: the log tells it
+  const isUnproven = how === 'badge' && app.store.trust() !== null && !app.practice;
+  // Once it is written: a notice goes with the next entry of this tablet, and must not go with this one.
+  const next = () => {
+    withWords(import('./badge-alone.ts')).then(
+      ({ tellBadgeAlone }) => tellBadgeAlone(app, person),
+      () => undefined, // out of reach: the log tells it
+    );
+  };
+  app.record(
+    [{ kind: 'person.signed-in', payload: { person: person.person, how, checked } }],
+    isUnproven ? { next } : undefined,
   );
 }
 
