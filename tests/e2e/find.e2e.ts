@@ -150,12 +150,12 @@ describe('a sweep with the camera', () => {
       ]);
     await expect.poll(async () => (await swept()).length).toBe(2);
     // Which of the two is sure first is the picture's affair.
-    expect((await swept()).toSorted()).toEqual([
+    expect((await swept()).sort()).toEqual([
       [hung[0]?.slot, 'sweep', 'accepted'],
       [hung[1]?.slot, 'sweep', 'accepted'],
     ]);
     const sighted = (await ownEntries(page, 'reel.sighted')).map(({ payload }) => payload);
-    expect(sighted.map(({ slot, belongs }) => [slot, belongs]).toSorted()).toEqual([
+    expect(sighted.map(({ slot, belongs }) => [slot, belongs]).sort()).toEqual([
       [hung[0]?.slot, 'nearest-below'],
       [hung[1]?.slot, 'nearest-below'],
     ]);
