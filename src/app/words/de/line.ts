@@ -31,7 +31,7 @@ export const words: Sentences<typeof english> = {
   panelSecondsHelp: 'Gilt, bis der eigene Takt der Linie gemessen ist.',
   panelPrefix: 'Nutzencodes beginnen mit',
   panelPrefixHelp: 'Leer lassen, wenn Nutzen keinen Code haben. Dann zum Zählen tippen.',
-  wrongNumber: 'Geben Sie eine Zahl über null ein.',
+  wrongNumber: 'Geben Sie eine Zahl größer als 0 ein.',
   startAnyway: 'Mit leeren Plätzen starten',
   stop: 'Anhalten',
   stopTitle: 'Warum steht die Linie?',

@@ -26,7 +26,7 @@ export const words: Sentences<typeof english> = {
   save: 'Gehäuse speichern',
   saved: (part) => `${part}: Gehäuse gespeichert.`,
   partMissing: 'Ihre Teilenummer eingeben',
-  badNumber: 'Zahlen über null eingeben oder leer lassen',
+  badNumber: 'Zahlen größer als 0 eingeben oder leer lassen',
   sizeHalf: 'Länge und Breite eingeben, oder beide leer lassen',
   pinCount: (pins) => plural(pins, '1 Anschluss', `${pins} Anschlüsse`),
   thick: (mm) => `${mm} mm dick`,
@@ -86,7 +86,7 @@ export const words: Sentences<typeof english> = {
     saved: 'Feuchtewerte gespeichert. Sie gelten von jetzt an.',
     needsEdition: 'Zuerst Ausgabe und Exemplar eingeben',
     nothingNew: 'Nichts wurde geändert',
-    badValue: 'Zahl über null eingeben',
+    badValue: 'Zahl größer als 0 eingeben',
     order:
       'Diese Zeit ist länger als die eines trockeneren oder kühleren Feldes. Prüfen Sie sie noch einmal.',
   },

@@ -57,5 +57,5 @@ export const words: Sentences<typeof english> = {
   quantityTitle: 'Wie viele Bauteile sind auf der Rolle?',
   quantityHelp:
     'Wie gedruckt oder gezählt. Sie können es später berichtigen; das Protokoll behält jede Berichtigung.',
-  quantityWrong: 'Geben Sie eine ganze Zahl über null ein.',
+  quantityWrong: 'Geben Sie eine ganze Zahl größer als 0 ein.',
 };

@@ -174,7 +174,7 @@ export const words: Sentences<typeof english> = {
     feeders: 'Feeder stehen auf der Liste des Werks; bei jedem Rüsten einen scannen',
     save: 'Regeln speichern',
     saved: 'Regeln gespeichert.',
-    wrong: 'Geben Sie hier Zahlen über null ein.',
+    wrong: 'Geben Sie hier Zahlen größer als 0 ein.',
     wrongClimate:
       'Das Klima der Halle: Geben Sie 0 bis 60 °C und 0 bis 100 % Feuchte ein, dann speichern Sie neu.',
     noLine: 'Noch gibt es keine Linie. Sie kommt mit der ersten Rüstliste.',

@@ -314,6 +314,7 @@ async function* practising(here: Here): AsyncGenerator<string> {
 /** Parts that a line wants measured before they feed: its rule, the question at the slot, and what is said where it is not right. */
 async function* values(here: Here): AsyncGenerator<string> {
   const { page } = here;
+  await scan(page, 'BADGE-4401');
   await goThere(here, '#/plant/parts/list');
   await page.getByTestId('listed-add').click();
   await page.getByTestId('part-part').fill('10-0603-3R3');
@@ -355,6 +356,7 @@ async function* values(here: Here): AsyncGenerator<string> {
   await page.getByTestId('verdict').waitFor();
   yield 'held, it cannot be measured';
   await goThere(here, '#/log');
+  await scan(page, 'BADGE-3301');
 }
 
 export const deskLegs: readonly Leg[] = [
