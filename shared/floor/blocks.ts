@@ -1,5 +1,7 @@
 // Which material must not be used, and which of it stands on a slot all the same? A block names a reel, a lot or a part; what it names is
-// under it wherever it is, on a slot too, and so is what is cut off from it. A lead may let one reel run on where it stands, for a reason; the block itself stays.
+// under it wherever it is, on a slot too, and so is what was cut off from it or joined with it, before the block or after. A lead may let one reel run on
+// where it stands, for a reason; the block itself stays.
+// Method: each package bears what it was made of; a block is compared with that. Refused: a list of pieces on the block, which knew nothing of a cut before it.
 
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import type { FloorState, SlotState, Tape } from './state.ts';
@@ -13,8 +15,6 @@ export interface Block extends BlockFacts {
   readonly done: readonly (readonly [run: string, panels: number])[];
   /** Tapes, by the entry that put them on their slot, that a lead let run there all the same. */
   readonly letRun: readonly string[];
-  /** Packages cut off from the reel that it names, by a tablet that had not heard of the block: they are under it too. */
-  readonly pieces: readonly string[];
 }
 
 /** Applies one entry to the blocks. */
@@ -25,7 +25,7 @@ export function foldBlocks(
   switch (entry.kind) {
     case 'material.blocked': {
       const done = [...state.current.values()].map((run) => [run, state.runs.get(run)?.done ?? 0] as const);
-      const facts = { ...entry.payload, atMs: entry.hlc.ms, done, letRun: [], pieces: [] };
+      const facts = { ...entry.payload, atMs: entry.hlc.ms, done, letRun: [] };
       state.blocks.set(entry.payload.block, facts);
       return;
     }
@@ -42,24 +42,25 @@ export function foldBlocks(
   }
 }
 
-/** A package was cut off from a reel: what blocks that by its own id blocks the piece. */
-export function blockPiece(state: FloorState, reel: string, piece: string): void {
-  for (const block of state.blocks.values())
-    if (block.reel === reel || block.pieces.includes(reel))
-      state.blocks.set(block.block, { ...block, pieces: [...block.pieces, piece] });
+/** Parts of one package are in another from now on, and with them what is in the first by now: what is added to that later is not. */
+export function addMaterial(state: Pick<FloorState, 'madeOf'>, to: string, from: string): void {
+  const all = new Set([...(state.madeOf.get(to) ?? []), ...(state.madeOf.get(from) ?? []), from]);
+  all.delete(to);
+  if (all.size > 0) state.madeOf.set(to, [...all]);
 }
 
-/** True where a block names the reel, its lot or its part; every name given must fit. */
+/** True where a block names the reel or one whose parts are in it, its lot or its part; every name given must fit. */
 export function isUnderBlock(
-  block: Pick<Block, 'reel' | 'lot' | 'part'> & Partial<Pick<Block, 'pieces'>>,
+  { madeOf }: Pick<FloorState, 'madeOf'>,
+  block: Pick<Block, 'reel' | 'lot' | 'part'>,
   reel: { readonly reel: string | null; readonly lot: string | null; readonly part: string | null },
 ): boolean {
   const fits = (named: string | null, found: string | null) => named === null || named === found;
   const isNamed = block.reel !== null || block.lot !== null || block.part !== null;
-  const isPiece = reel.reel !== null && block.pieces?.includes(reel.reel);
+  const isIn = block.reel !== null && reel.reel !== null && madeOf.get(reel.reel)?.includes(block.reel);
   return (
     isNamed &&
-    (isPiece || fits(block.reel, reel.reel)) &&
+    (isIn || fits(block.reel, reel.reel)) &&
     fits(block.lot, reel.lot) &&
     fits(block.part, reel.part)
   );
@@ -70,13 +71,13 @@ export function blockOn(
   state: FloorState,
   reel: { readonly reel: string | null; readonly lot: string | null; readonly part: string | null },
 ): string | null {
-  for (const block of state.blocks.values()) if (isUnderBlock(block, reel)) return block.block;
+  for (const block of state.blocks.values()) if (isUnderBlock(state, block, reel)) return block.block;
   return null;
 }
 
 /**
- * Answers for many reels whether a block may be on them, so that only those are asked about which a name of a block fits: its reel or what was cut off
- * from it, else its lot, else its part. True for every reel that `blockOn` has a block for.
+ * Answers for many reels whether a block may be on them, so that only those are asked about which a name of a block fits: its reel or what was made
+ * of it, else its lot, else its part. True for every reel that `blockOn` has a block for.
  */
 export function mayBeBlocked(
   state: FloorState,
@@ -87,10 +88,13 @@ export function mayBeBlocked(
 }) => boolean {
   const [reels, lots, parts] = [new Set<string | null>(), new Set<string | null>(), new Set<string | null>()];
   for (const block of state.blocks.values()) {
-    if (block.reel !== null) for (const each of [block.reel, ...block.pieces]) reels.add(each);
+    if (block.reel !== null) reels.add(block.reel);
     else if (block.lot !== null) lots.add(block.lot);
     else parts.add(block.part);
   }
+  const made =
+    reels.size === 0 ? [] : [...state.madeOf].filter(([, of]) => of.some((each) => reels.has(each)));
+  for (const [reel] of made) reels.add(reel);
   return ({ reel, lot, part }) => reels.has(reel) || lots.has(lot) || parts.has(part);
 }
 
@@ -121,7 +125,7 @@ export function blockedTapes(state: FloorState, line: string): readonly BlockedT
 }
 
 function blockedTape(state: FloorState, { line, slot }: SlotState, tape: Tape): readonly BlockedTape[] {
-  const blocks = [...state.blocks.values()].filter((block) => isUnderBlock(block, tape));
+  const blocks = [...state.blocks.values()].filter((block) => isUnderBlock(state, block, tape));
   // One warning a reel: the oldest block on it that nobody overruled.
   const block = blocks.find((each) => !each.letRun.includes(tape.entry));
   if (!block) return [];

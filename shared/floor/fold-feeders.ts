@@ -95,10 +95,11 @@ function move(state: FloorState, entry: EntryOf<'feeder.moved'>): void {
   dropConflicts(state, there, mark.entry);
 }
 
-/** Forgets moves whose slots have both gone on: taking one back changes nothing any more. */
+/** Forgets moves whose slots have both gone on: taking one back changes nothing any more, nor does an unload that could be taken back rest on it. */
 function forgetMoves(state: FloorState): void {
   for (const [of, { line, from, to }] of state.moves) {
     const isLast = state.slots.get(slotKey(line, to))?.entry === of;
+    if (state.takenOff.get(slotKey(line, to))?.was.entry === of) continue;
     if (!isLast && state.takenOff.get(slotKey(line, from))?.entry !== of) state.moves.delete(of);
   }
 }

@@ -96,18 +96,21 @@ function name(state: FloorState, facts: EntryOf<'reel.named'>['payload'], entry:
     state.expiries,
     state.labelTimes,
     state.packs,
+    state.madeOf,
   ];
   for (const map of byReel) moveKey(map, was, reel);
-  const { slots, takenOff, blocks, conflicts, mended, carts, loose, ready } = state;
+  const { slots, takenOff, blocks, madeOf, conflicts, mended, carts, loose, ready, handovers } = state;
   const naming: readonly Map<string, unknown>[] = [
     slots,
     takenOff,
     blocks,
+    madeOf,
     conflicts,
     mended,
     carts,
     loose,
     ready,
+    handovers,
   ];
   for (const map of naming) replaceIn(map, was, reel);
 }

@@ -1,10 +1,12 @@
 // Places with an air of their own, and packages that were cut in two or joined.
 // What a new package is, is what the one was that it came from: part, maker, lot, date, place, floor life so far. Refused: joining packages of
-// two lots; a trace must be able to say which lot a panel has.
+// two lots; a trace must be able to say which lot a panel has. What hands did though it was not to be done, such as joining a blocked package whose
+// block had not been heard of, is folded all the same: what became of it is under the block too.
 
 import { entryId } from '../log/entry.ts';
-import { blockOn, blockPiece } from './blocks.ts';
+import { addMaterial, blockOn } from './blocks.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
+import { isPackageId, packageIdOf } from './package-name.ts';
 import type { FloorState, Reel } from './state.ts';
 import type { Air } from './vocabulary.ts';
 
@@ -40,20 +42,29 @@ export function foldStore(state: FloorState, entry: StoreEntry): void {
 
 function split(
   state: FloorState,
-  { reel, into, quantity, left }: PayloadOf<'reel.split'>,
+  { reel, into, part, lot, quantity, left }: PayloadOf<'reel.split'>,
   entry: string,
 ): void {
   const from = state.reels.get(reel);
+  const isTaken = state.reels.has(into);
+  // The plant's own id of this very cut names nothing else, whoever has scanned it by then.
+  const isOwn = isPackageId(into) && into === packageIdOf(entry);
+  if (isOwn || !isTaken) addMaterial(state, into, reel);
   // On a slot it is no longer in anybody's hands; an id that is taken already names another package.
-  if (from === undefined || from.at !== null || state.reels.has(into)) return;
-  const { cameOff: _, ...facts } = from;
-  state.reels.set(into, { ...facts, reel: into, count: quantity, sd: 0, basis: 'typed' });
-  state.reels.set(reel, { ...showingNothing(from), count: left });
+  if (isTaken || (from === undefined ? !isOwn : from.at !== null)) return;
+  const counted = { reel: into, count: quantity, sd: 0, basis: 'typed' } as const;
+  if (from === undefined) {
+    // Of the first nothing was told yet, or a link has forgotten it: the new one is what the cut says of it.
+    state.reels.set(into, { ...counted, part, supplierPart: null, lot, dateCode: null, at: null });
+  } else {
+    const { cameOff: _, ...facts } = from;
+    state.reels.set(into, { ...facts, ...counted });
+    state.reels.set(reel, { ...showingNothing(from), count: left });
+  }
   // The maker's label stayed on the first: the plant's own id is the only one that the new one has.
   state.named.set(into, `~${entry}`);
   const byReel: readonly Map<string, unknown>[] = [state.exposures, state.expiries, state.labelTimes];
   for (const map of byReel) if (map.has(reel)) map.set(into, map.get(reel));
-  blockPiece(state, reel, into);
 }
 
 /** What was put on a reel or cut from it away from the line is no loss: it stays opened, and its next count shows nothing of a feeder. */
@@ -62,9 +73,13 @@ function showingNothing(reel: Reel): Reel {
 }
 
 function merge(state: FloorState, { reel, from, quantity, sd, basis }: PayloadOf<'reel.merged'>): void {
+  addMaterial(state, reel, from);
   const kept = state.reels.get(reel);
   const gone = state.reels.get(from);
-  if (kept === undefined || gone === undefined || whyNotMerged(state, kept, gone) !== null) return;
+  if (kept === undefined || gone === undefined) return;
+  const why = whyNotMerged(state, kept, gone);
+  // They are one package by now, under the block of either.
+  if (why !== null && why !== 'blocked') return;
   state.reels.set(reel, { ...showingNothing(kept), count: quantity, sd, basis });
   state.reels.set(from, { ...showingNothing(gone), count: 0, sd: 0, basis: 'typed' });
 }

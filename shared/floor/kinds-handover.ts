@@ -4,7 +4,7 @@
 
 import * as z from 'zod/mini';
 import { signedByPasskey } from './kinds-passkeys.ts';
-import { count, id, orNull, short, whole } from './payload-fields.ts';
+import { count, id, orNull, short, text, whole } from './payload-fields.ts';
 
 /** What can be open at a handover, in the order in which it is listed: what is cut off where there is too much is the last. */
 export const handedKinds = [
@@ -35,8 +35,8 @@ const ms = z.number().check(z.minimum(0));
 
 const itemSchema = z.strictObject({
   what: z.enum(handedKinds),
-  /** Its name in the log: the entry of a hold or of the tape to splice, a block, containment, conflict, changeover, checklist, station. */
-  of: id,
+  /** Its name in the log: the entry of a hold or of the tape to splice, a block, containment, conflict, changeover, checklist, station. A conflict's is made of two entries' names. */
+  of: text,
   slot: orNull(short),
   reel: orNull(short),
   part: orNull(short),
@@ -91,7 +91,7 @@ export const handoverPayloadSchemas = {
       known: knownSchema,
       ...signed,
     }),
-  /** The lead coming on signs. `came`: what is open now and was not listed then; `more`: beyond those. */
+  /** The lead coming on signs. `came`: what is open now and was not then, as far as that list knew; `more`: beyond those. */
   'shift.taken': () =>
     z.strictObject({ handover: id, line: id, came: list, more: whole, known: knownSchema, ...signed }),
 } as const;

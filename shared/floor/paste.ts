@@ -127,7 +127,7 @@ export function jarStand(
   const named = { reel: jar.jar, lot: jar.lot, part: jar.paste };
   const found: readonly (readonly [JarFault, boolean])[] = [
     ['expired', jar.expires !== null && jar.expires < today],
-    ['blocked', [...state.blocks.values()].some((block) => isUnderBlock(block, named))],
+    ['blocked', [...state.blocks.values()].some((block) => isUnderBlock(state, block, named))],
     ['too-cold', isCold],
     ['out-over', openedMs === null && out !== null && outMs > out],
     ['open-over', openedMs !== null && open !== null && nowMs - openedMs > open],

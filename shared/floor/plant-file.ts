@@ -40,7 +40,8 @@ type PlantFileKind = (typeof plantFileKinds)[number];
 
 /** What tells a plant's file from any other. */
 const MARK = 'reelward-plant';
-const VERSION = 1;
+/** The first took fewer kinds: a file that holds any of the others must tell a program of then that it is too old. */
+const VERSION = 2;
 
 /** A plant's file as it was read. */
 export interface PlantFile {

@@ -63,10 +63,11 @@ function peopleAndParts(state: FloorState): ToldEntry[] {
         kind: 'checklist.template',
         payload: payload as unknown as PayloadOf<'checklist.template'>, // as the fold read it
       });
-  for (const { block, reel, lot, part, reason, pieces } of state.blocks.values()) {
+  for (const { block, reel, lot, part, reason } of state.blocks.values()) {
     told.push({ kind: 'material.blocked', payload: { block, reel, lot, part, reason } });
-    for (const piece of pieces)
-      told.push({ kind: 'material.blocked', payload: { block: piece, reel: piece, lot, part, reason } });
+    for (const [made, of] of state.madeOf)
+      if (reel !== null && of.includes(reel))
+        told.push({ kind: 'material.blocked', payload: { block: made, reel: made, lot, part, reason } });
   }
   for (const { part, measured, weighed } of state.fullReels.values()) {
     const none = { outerMm: null, hubMm: null, massG: null, emptyG: null };

@@ -30,6 +30,8 @@ export interface StoreState {
   readonly placeAirs: Map<string, PlaceAir>;
   /** Line -> whose value is measured before a reel feeds, where somebody said. */
   readonly valueRules: Map<string, ValueRule>;
+  /** Package -> the others whose parts are in it: what it was cut off from, what was joined with it. */
+  readonly madeOf: Map<string, readonly string[]>;
   /** Reel -> what was measured of it last. */
   readonly values: Map<string, ReelValue>;
   /** Jar -> what was told of it. */
@@ -50,6 +52,7 @@ export function emptyStore(): StoreState {
     productMakers: new Map(),
     placeAirs: new Map(),
     valueRules: new Map(),
+    madeOf: new Map(),
     values: new Map(),
     jars: new Map(),
     pasteRules: new Map(),

@@ -42,7 +42,8 @@ function undo(state: FloorState, of: string): SlotState | null {
     if (taken.entry !== of) continue;
     const { was } = taken;
     const there = state.slots.get(key);
-    if (state.corrected.has(was.entry)) return null;
+    // What was put there by a word that was taken back since was never there; a move that could not be taken back any more was.
+    if (state.corrected.has(was.entry) && !state.moves.has(was.entry)) return null;
     if (there) {
       addLoadedSince(state, was, there);
       return null;

@@ -5,7 +5,8 @@
 import { blockedTapes } from '../floor/blocks.ts';
 import { isHeld, stillHeld } from '../floor/fold-contain.ts';
 import { type HandedItem, handedKinds, mostHanded } from '../floor/kinds-handover.ts';
-import type { FloorState, SlotState } from '../floor/state.ts';
+import { type FloorState, type SlotState, slotKey } from '../floor/state.ts';
+import type { Handed } from '../floor/state-handover.ts';
 import { silentSince } from '../floor/told-states.ts';
 import { wantedOn } from '../floor/wanted.ts';
 import { compareText } from '../log/order.ts';
@@ -35,20 +36,31 @@ export interface OpenList {
 
 const blank = { slot: null, reel: null, part: null, sinceMs: null, dueMs: null, count: null, why: null };
 
+/** Things that stand on a tape, which is the same on whichever slot its feeder stands. */
+const ofTapes: ReadonlySet<HandedItem['what']> = new Set(['blocked', 'splice', 'floor-life']);
+
 /** What names a thing on the list: the same thing has the same key at any moment. */
-export function handedKey({ what, of, slot }: Pick<HandedItem, 'what' | 'of' | 'slot'>): string {
-  return `${what} ${of} ${slot ?? ''}`;
+export function handedKey({
+  what,
+  of,
+  slot,
+  reel,
+}: Pick<HandedItem, 'what' | 'of' | 'slot' | 'reel'>): string {
+  return `${what} ${of} ${(ofTapes.has(what) ? reel : slot) ?? ''}`;
 }
 
-/** All that is open on a line. `known`: things that are left out, by `handedKey`. Cost: the line's slots and what stands open. */
-export function openNow(
-  floor: FloorState,
-  asked: OpenAsked,
-  known: ReadonlySet<string> = new Set(),
-): OpenList {
+/** What the last handover listed, how much more was open then, and what that rested on. */
+export type Listed = Pick<Handed, 'more' | 'known'> & { readonly left: readonly HandedItem[] };
+
+/**
+ * All that is open on a line. `handed`: what it listed is left out, and what stood open then beyond what it has room for. What that tablet had
+ * not heard of is told, however old it is. Cost: the line's slots and what stands open.
+ */
+export function openNow(floor: FloorState, asked: OpenAsked, handed: Listed | null = null): OpenList {
   const { outlook, nowMs } = asked;
   const lifeMs = nowMs + LIFE_AHEAD_MS;
   const spliceMs = outlook === null ? null : nowMs + SPLICE_AHEAD_MS;
+  const listed = new Set((handed?.left ?? []).map(handedKey));
   const all = [
     ...holds(floor, asked),
     ...blocked(floor, asked),
@@ -58,7 +70,7 @@ export function openNow(
     ...changing(floor, asked),
     ...(outlook === null ? [] : supply(outlook, nowMs + SPLICE_AHEAD_MS)),
     ...lives(floor, asked, lifeMs),
-  ].filter((item) => !known.has(handedKey(item)));
+  ].filter((item) => !listed.has(handedKey(item)) && !(handed && wasBeyond(floor, asked.line, handed, item)));
   const first = ({ dueMs, sinceMs }: HandedItem) => dueMs ?? sinceMs ?? 0;
   all.sort(
     (a, b) =>
@@ -68,6 +80,28 @@ export function openNow(
   );
   const items = all.slice(0, mostHanded);
   return { items, more: all.length - items.length, spliceMs, lifeMs };
+}
+
+/** True for a thing that was open at a handover whose list had no room for it: what sorts before the last one listed would stand there. */
+function wasBeyond(
+  floor: FloorState,
+  line: string,
+  { left, more, known }: Listed,
+  item: HandedItem,
+): boolean {
+  const last = left.at(-1);
+  if (more === 0 || last === undefined) return false;
+  const behind = handedKinds.indexOf(item.what) - handedKinds.indexOf(last.what);
+  if (behind < 0) return false;
+  const { sinceMs, dueMs } = item;
+  if (sinceMs !== null) return sinceMs <= known.atMs && (behind > 0 || sinceMs >= (last.sinceMs ?? 0));
+  const there = floor.slots.get(slotKey(line, item.slot ?? ''));
+  if (there === undefined) return false;
+  if (item.what === 'count-unknown') return known.spliceMs !== null && there.atMs <= known.atMs;
+  const untilMs = item.what === 'splice' ? known.spliceMs : known.lifeMs;
+  const tape = there.tapes.find(({ entry, reel }) => entry === item.of && reel === item.reel);
+  const isDueThen = untilMs !== null && dueMs !== null && dueMs <= untilMs;
+  return isDueThen && tape !== undefined && tape.atMs <= known.atMs;
 }
 
 function holds(floor: FloorState, { line }: OpenAsked): readonly HandedItem[] {

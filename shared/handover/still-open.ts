@@ -5,10 +5,21 @@ import { isHeld } from '../floor/fold-contain.ts';
 import { holdHanded } from '../floor/held-at-handover.ts';
 import type { HandedItem } from '../floor/kinds-handover.ts';
 import { slotEstimate } from '../floor/remaining.ts';
-import { type FloorState, slotKey } from '../floor/state.ts';
+import { type FloorState, type SlotState, slotKey, type Tape } from '../floor/state.ts';
 import { silentSince } from '../floor/told-states.ts';
 
-/** True while it is open. `nowMs`: ms since 1970. A splice is done, and a floor life of no more concern, once another tape feeds the slot. */
+/** The tapes of each slot of a line: a feeder may have been moved to another since. */
+function tapesOn({ slots }: FloorState, line: string): readonly SlotState['tapes'][] {
+  return [...slots.values()].flatMap((there) => (there.line === line ? [there.tapes] : []));
+}
+
+/** One entry may have put several tapes on slots, as a cart does. */
+const isTape =
+  ({ of, reel }: HandedItem) =>
+  (tape: Tape | undefined): boolean =>
+    tape !== undefined && tape.entry === of && (reel === null || tape.reel === reel);
+
+/** True while it is open. `nowMs`: ms since 1970. A splice is done once another tape is behind it, a floor life of no more concern once its tape is off. */
 export function isOpenStill(
   floor: FloorState,
   item: HandedItem,
@@ -20,7 +31,9 @@ export function isOpenStill(
     case 'hold':
       return holdHanded(floor, line, item) !== null;
     case 'blocked':
-      return blockedTapes(floor, line).some((each) => each.block.block === of && each.slot === slot);
+      return blockedTapes(floor, line).some(
+        ({ block, tape }) => block.block === of && tape.reel === item.reel,
+      );
     case 'panels-held': {
       const containment = floor.contained.get(of);
       return containment !== undefined && isHeld(containment);
@@ -36,9 +49,9 @@ export function isOpenStill(
     case 'checklist':
       return floor.checklists.get(of)?.closedMs === null;
     case 'splice':
-      return there?.tapes.at(-1)?.entry === of;
+      return tapesOn(floor, line).some((tapes) => isTape(item)(tapes.at(-1)));
     case 'floor-life':
-      return there?.tapes.some(({ entry }) => entry === of) ?? false;
+      return tapesOn(floor, line).some((tapes) => tapes.some(isTape(item)));
     case 'count-unknown':
       return there !== undefined && slotEstimate(floor, there).parts === null;
     default:

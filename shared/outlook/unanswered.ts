@@ -1,9 +1,10 @@
 // Which warnings has nobody taken note of for too long? Asked on every tablet of the plant: whoever stands at the line may be away from it.
 // Method: what was raised and not answered, as long as its line's own outlook still gives it: a recount or a shorter run makes a warning
-// quiet, and no entry says so. Only lines with something raised are looked at, since an outlook costs a walk over the line's slots.
+// quiet, and no entry says so. Only lines with something raised are looked at, since an outlook costs a walk over the line's slots, and the
+// line that is watched anyway is left to its own watch.
 
 import { buildingOn } from '../floor/building.ts';
-import { type FloorState, needKey } from '../floor/state.ts';
+import { type FloorState, needKey, slotKey } from '../floor/state.ts';
 import { compareLevels } from '../floor/vocabulary.ts';
 import { lineCalendar } from '../forecast/line-calendar.ts';
 import { lineOutlook, needOf } from './line.ts';
@@ -23,25 +24,43 @@ export interface Unanswered {
 
 /**
  * Warnings at `due` or `late` raised at least `ESCALATE_MS` ago on slots of lines that run, at the level at which they still stand and
- * nobody took note of them, longest waiting first. What a tablet has not heard of yet it cannot tell: somebody may have answered on one that is offline.
+ * nobody took note of them, longest waiting first. `without`: a line that is not looked at. What a tablet has not heard of yet it cannot tell: somebody may have answered on one that is offline.
  */
-export function unanswered(floor: FloorState, nowMs: number): readonly Unanswered[] {
+export function unanswered(
+  floor: FloorState,
+  nowMs: number,
+  without: string | null = null,
+): readonly Unanswered[] {
   const waiting = new Map<string, Unanswered[]>();
   for (const loaded of floor.slots.values()) {
     const { line, slot } = loaded;
+    if (line === without) continue;
     const need = needOf(loaded);
     const key = needKey(line, slot, need);
     const raised = floor.raised.get(key);
     if (!raised || (raised.level !== 'due' && raised.level !== 'late')) continue;
-    if (nowMs - raised.atMs < ESCALATE_MS || buildingOn(floor, line)?.phase !== 'running') continue;
-    const heard = floor.acknowledged.get(key);
-    if (heard && compareLevels(heard.level, raised.level) >= 0) continue;
-    const there = waiting.get(line) ?? [];
-    waiting.set(line, [...there, { line, slot, need, level: raised.level, atMs: raised.atMs }]);
+    const warning = { line, slot, need, level: raised.level, atMs: raised.atMs };
+    if (nowMs - raised.atMs < ESCALATE_MS || !isUnheard(floor, warning)) continue;
+    waiting.set(line, [...(waiting.get(line) ?? []), warning]);
   }
   return [...waiting]
     .flatMap(([line, raised]) => stillGiven(floor, { line, raised }, nowMs))
     .sort((a, b) => a.atMs - b.atMs);
+}
+
+/** True while a warning's line runs, its tape is the last on its slot, and nobody took note of it at its level. Cost: a few look-ups. */
+export function isUnheard(floor: FloorState, { line, slot, need, level }: Unanswered): boolean {
+  const loaded = floor.slots.get(slotKey(line, slot));
+  if (loaded === undefined || needOf(loaded) !== need) return false;
+  return buildingOn(floor, line)?.phase === 'running' && !isHeard(floor, { line, slot, need, level });
+}
+
+function isHeard(
+  floor: FloorState,
+  { line, slot, need, level }: Pick<Unanswered, 'line' | 'slot' | 'need' | 'level'>,
+): boolean {
+  const heard = floor.acknowledged.get(needKey(line, slot, need));
+  return heard !== undefined && compareLevels(heard.level, level) >= 0;
 }
 
 /** A line's raised warnings as loud as its outlook still gives them, without those that somebody took note of. */
@@ -56,7 +75,7 @@ function stillGiven(
     const given = now.get(each.slot);
     if (given !== 'due' && given !== 'late') return [];
     const level = compareLevels(given, each.level) < 0 ? given : each.level;
-    const heard = floor.acknowledged.get(needKey(line, each.slot, each.need));
-    return heard && compareLevels(heard.level, level) >= 0 ? [] : [{ ...each, level }];
+    const warning = { ...each, level };
+    return isHeard(floor, warning) ? [] : [warning];
   });
 }

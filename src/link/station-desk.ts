@@ -19,8 +19,9 @@ export const SILENT_MS = BEATS_MISSED * DEVICE_BEAT_MS + 2_000;
 const TOTALS_APART_MS = 500;
 /** Between two states of a station in the log, ms. */
 const STATE_EVERY_MS = 17_000;
-/** What is left of the budget is kept so often, ms. */
+/** What is left of the budget is kept so often, ms, and after so many totals, the first since a start among them: a link that a power cut ends again and again spends no more. */
 const KEEP_SPARED_MS = 3_600_000;
+const KEEP_SPARED_TOTALS = 200;
 /** An old boot that still rises so long after a new one began is another device, ms: no message is on its way for so long. */
 const LATE_MOST_MS = 60_000;
 /** How often it must have risen by then, and how far apart, ms: what a relay had kept comes all at once. */
@@ -107,6 +108,8 @@ interface Work {
   readonly silentMs: () => number;
   readonly budget: LogBudget;
   sparedKeptMs: number;
+  /** Totals in the log since then; null before the first one since the start. */
+  sinceSpared: number | null;
   loggedMs: number;
   heard: Now | null;
   isSilent: boolean;
@@ -145,6 +148,7 @@ export function openStationDesk(
     silentMs,
     budget: openLogBudget(held.spared(station) ?? SPARED_MOST, start.ms),
     sparedKeptMs: start.ms,
+    sinceSpared: null,
     loggedMs: Number.NEGATIVE_INFINITY,
     heard: held.boots(station).length > 0 ? start : null,
     isSilent: false,
@@ -198,10 +202,19 @@ async function log(
   const boot = work.boots.get(name);
   if (boot) boot.logged = Math.max(boot.logged, total);
   // A code goes there whatever it costs, and takes nothing from those that wait.
-  if (serial === null) work.budget.told();
+  if (serial === null) {
+    work.budget.told();
+    work.sinceSpared = work.sinceSpared === null ? KEEP_SPARED_TOTALS : work.sinceSpared + 1;
+    if (work.sinceSpared >= KEEP_SPARED_TOTALS) keepSpared(work);
+  }
   const facts = { station, line, boot: name, total, serial, skipped };
   await write('station.counted', once && serial !== null ? { ...facts, once } : facts);
   held.logged(station, name, total);
+}
+
+function keepSpared(work: Work): void {
+  work.sinceSpared = 0;
+  work.held.keepSpared(work.station, work.budget.spared());
 }
 
 const mayLog = (work: Work, now: Now): boolean =>
@@ -364,7 +377,7 @@ async function tick(work: Work, now: Now): Promise<void> {
   const present = newest(work);
   if (now.ms - work.sparedKeptMs >= KEEP_SPARED_MS) {
     work.sparedKeptMs = now.ms;
-    work.held.keepSpared(work.station, work.budget.spared());
+    keepSpared(work);
   }
   if (heard && !isSilent && now.ms - heard.ms > work.silentMs()) {
     saving.push(settle(work), tellSilence(work, heard.wallMs));

@@ -47,7 +47,7 @@ function madeFloor(): FloorState {
     }
     if (at % 2000 === 0) {
       const facts = { block: `b${at}`, reel: reel.reel, lot: null, part: null, reason: 'bench' };
-      floor.blocks.set(facts.block, { ...facts, atMs: 0, done: [], letRun: [], pieces: [] });
+      floor.blocks.set(facts.block, { ...facts, atMs: 0, done: [], letRun: [] });
     }
   }
   const setup = {

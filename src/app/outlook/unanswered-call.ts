@@ -1,14 +1,15 @@
 // Tells a lead's tablet of warnings on other lines that nobody answers: seen above every screen, and heard. The tablet's own line has its
-// own band and chip, which call from the first moment.
+// own band and chip, which call from the first moment. Method: other lines' outlooks are computed every few seconds only, whatever is written
+// meanwhile; what somebody took note of goes at once.
 
 import { effect, type Signal } from '@preact/signals';
 import { needKey } from '../../../shared/floor/state.ts';
 import { isAtLeast } from '../../../shared/floor/vocabulary.ts';
-import { type Unanswered, unanswered } from '../../../shared/outlook/unanswered.ts';
+import { isUnheard, type Unanswered, unanswered } from '../../../shared/outlook/unanswered.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
 
-/** It looks again after this long. */
+/** It looks again after this long, and as soon as another person or another line is there. */
 const LOOK_EVERY_MS = 15_000;
 /** It calls again after this long. */
 const CALL_EVERY_MS = 60_000;
@@ -24,9 +25,7 @@ export function callForUnanswered(
     const nowMs = app.clock.nowMs();
     const person = app.person.peek();
     const leads = person !== null && isAtLeast(person.role, 'lead') && app.practice === null;
-    const found = leads
-      ? unanswered(app.store.floor(), nowMs).filter(({ line }) => line !== app.line.peek())
-      : [];
+    const found = leads ? unanswered(app.store.floor(), nowMs, app.line.peek()) : [];
     if (found.length > 0 || open.peek().length > 0) open.value = found;
     const isDue = found.filter(({ line, slot, need, level }) => {
       const key = `${needKey(line, slot, need)}#${level}`;
@@ -39,6 +38,11 @@ export function callForUnanswered(
   }
   effect(() => {
     app.tick.value;
+    const floor = app.store.floor();
+    const left = open.peek().filter((each) => isUnheard(floor, each));
+    if (left.length < open.peek().length) open.value = left;
+  });
+  effect(() => {
     app.line.value;
     app.person.value;
     look();

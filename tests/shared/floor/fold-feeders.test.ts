@@ -113,6 +113,16 @@ describe('a feeder that is moved', () => {
   });
 
   describe('and whose move is taken back when more happened since', () => {
+    test('can be taken off and put back there, whatever else was moved meanwhile', () => {
+      const { story, moved } = movedOn();
+      const off = idOf(story.tell('reel.unloaded', unloaded(to, { feeder: 'F1', reel: 'A', quantity: 5 })));
+      put(story, 'B', { feeder: 'F2', quantity: 1000 });
+      const other = { line: 'L1', run: 'r1', feeder: 'F2', reel: 'B', part: 'R-100', panels: 0 };
+      story.tell('feeder.moved', { ...other, from: slot, to: 'M1-F-005', via: 'typed' });
+      expect(takenBack(story, moved).on).toEqual([[], []]);
+      expect(takenBack(story, off).on).toEqual([[], ['A']]);
+    });
+
     const to = 'M1-R-003';
     function movedOn(): { readonly story: Story; readonly moved: string } {
       const story = plant();

@@ -2,6 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { heldSinceHandover, lastHandover } from '../../../shared/floor/held-at-handover.ts';
+import { packageIdOf } from '../../../shared/floor/package-name.ts';
 import { payloadExamples } from './examples.ts';
 import { beginStory, idOf, type Story, tellPlant, verified } from './story.ts';
 
@@ -41,6 +42,16 @@ describe('foldHandover()', () => {
     const second = story.tell('shift.taken', taken, { at: 200 });
     expect(lastHandover(story.floor(), 'L1')?.taken).toMatchObject({ by: 'bo', entry: idOf(second) });
     expect(lastHandover(story.floor(), 'L2')).toBeNull();
+  });
+
+  test('lists a reel by the id that it got since', () => {
+    const story = begun();
+    const load = story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: null }));
+    const [was, reel] = [`~${idOf(load)}`, packageIdOf(idOf(load))];
+    hand(story, idOf(load), was);
+    const label = { part: 'R-100', supplierPart: null, lot: 'L-1', dateCode: null, quantity: 500 };
+    story.tell('reel.named', { ...label, reel, was, sd: 0, basis: 'label', via: 'typed' });
+    expect(lastHandover(story.floor(), 'L1')?.left).toMatchObject([{ of: idOf(load), reel }]);
   });
 
   test('takes no signature of the lead who handed over, and no second one', () => {

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { blockOn } from '../../../shared/floor/blocks.ts';
+import { blockedTapes, blockOn } from '../../../shared/floor/blocks.ts';
 import { airAtPlace, whyNotMerged } from '../../../shared/floor/fold-store.ts';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import { packageIdOf } from '../../../shared/floor/package-name.ts';
@@ -39,7 +39,8 @@ function air(story: Story, reel: string, where: PayloadOf<'reel.aired'>['air'], 
 }
 
 function split(story: Story, reel: string, quantity: number): string {
-  const left = (story.floor().reels.get(reel)?.count ?? 0) - quantity;
+  const count = story.floor().reels.get(reel)?.count ?? null;
+  const left = count === null ? null : count - quantity;
   // The id of the entry that is about to be written names the new package.
   const into = packageIdOf(`T1/T1-life-1/${story.entries.length + 1}`);
   story.tell('reel.split', { reel, into, part: 'U-1', lot: 'LT-1', quantity, left, via: 'typed' });
@@ -125,6 +126,100 @@ describe('a reel that is blocked by its id', () => {
     expect([into, more, 'K-2'].map(on)).toEqual(['b1', 'b1', null]);
     story.tell('material.released', { block: 'b1', reason: 'straightened', by: 'ana' });
     expect(blockOn(story.floor(), { reel: into, lot: 'LT-1', part: 'U-1' })).toBeNull();
+  });
+
+  const blockedOf = (story: Story, reels: readonly string[]) => {
+    const floor = story.floor();
+    return reels.filter((reel) => blockOn(floor, { reel, lot: 'LT-1', part: 'U-1' }) !== null);
+  };
+  const join = (story: Story, reel: string, from: string, quantity: number, at?: number) =>
+    story.tell(
+      'reel.merged',
+      { reel, from, part: 'U-1', lot: 'LT-1', quantity, sd: 0, basis: 'combined', via: 'typed' },
+      at === undefined ? {} : { tablet: 'T2', at },
+    );
+
+  test('blocks what was cut off from it before, on the same tablet or on one that was away, also where it stands on a slot', () => {
+    const story = beginStory();
+    tellPlant(story);
+    put(story, 'K-1');
+    const into = split(story, 'K-1', 250);
+    const more = split(story, into, 50);
+    story.tell('material.blocked', blocked);
+    expect(blockedOf(story, ['K-1', into, more])).toEqual(['K-1', into, more]);
+    story.tell('reel.verified', verified('M1-F-001', 'U-1', { reel: more, lot: 'LT-1' }));
+    expect(blockedTapes(story.floor(), 'L1').map(({ tape, block }) => [tape.reel, block.block])).toEqual([
+      [more, 'b1'],
+    ]);
+  });
+
+  test('blocks a piece whose cut is told with a later clock than the verdict on it, and one of a reel of which nothing else was told', () => {
+    const story = beginStory();
+    const into = packageIdOf('T2/T2-life-1/1');
+    const cut = {
+      reel: 'K-1',
+      into,
+      part: 'U-1',
+      lot: 'LT-1',
+      quantity: 10,
+      left: null,
+      via: 'typed',
+    } as const;
+    put(story, into);
+    story.tell('reel.split', cut, { tablet: 'T2', at: 90 });
+    story.tell('material.blocked', blocked, { at: 100 });
+    expect(blockedOf(story, [into])).toEqual([into]);
+    const alone = beginStory();
+    alone.tell('material.blocked', blocked);
+    alone.tell('reel.split', cut, { tablet: 'T2' });
+    expect(blockedOf(alone, [into])).toEqual([into]);
+    expect(alone.floor().reels.get(into)).toMatchObject({ part: 'U-1', lot: 'LT-1', count: 10 });
+  });
+
+  test.each([
+    ['K-1', 'K-2'],
+    ['K-2', 'K-1'],
+  ])(
+    'is joined by hands that had not heard of it, %s with %s: what both make is under the block in either order',
+    (reel, from) => {
+      for (const at of [40, 60]) {
+        const story = beginStory();
+        put(story, 'K-1');
+        put(story, 'K-2');
+        story.tell('material.blocked', blocked, { at: 50 });
+        join(story, reel, from, 2000, at);
+        const floor = story.floor();
+        expect([floor.reels.get(reel)?.count, floor.reels.get(from)?.count]).toEqual([2000, 0]);
+        expect(blockedOf(story, [reel])).toEqual([reel]);
+        story.tell('material.released', { block: 'b1', reason: 'straightened', by: 'ana' });
+        expect(blockedOf(story, [reel])).toEqual([]);
+      }
+    },
+  );
+
+  test('blocks nothing that was cut off from another before the two were joined', () => {
+    const story = beginStory();
+    put(story, 'K-1');
+    put(story, 'K-2');
+    const before = split(story, 'K-2', 100);
+    join(story, 'K-2', 'K-1', 1900);
+    const after = split(story, 'K-2', 100);
+    story.tell('material.blocked', blocked);
+    expect(blockedOf(story, [before, after, 'K-2'])).toEqual([after, 'K-2']);
+  });
+
+  test('is known by the id that it got since, to what was cut off from it before and after', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const load = story.tell('reel.verified', verified('M1-F-001', 'U-1', { reel: null, lot: 'LT-1' }));
+    story.tell('reel.unloaded', unloaded('M1-F-001', { reel: null, part: 'U-1', lot: 'LT-1' }));
+    const [was, reel] = [`~${idOf(load)}`, packageIdOf(idOf(load))];
+    const before = split(story, was, 50);
+    const named = { sd: 0, basis: 'label', via: 'typed' } as const;
+    story.tell('reel.named', { ...label, ...named, reel, was });
+    const after = split(story, was, 50);
+    story.tell('material.blocked', { ...blocked, reel });
+    expect(blockedOf(story, [before, after, reel])).toEqual([before, after, reel]);
   });
 
   test('is joined with none, and none with it', () => {

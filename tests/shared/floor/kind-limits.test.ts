@@ -92,6 +92,8 @@ test('a name that others refer to has 1 to 64 characters, a text up to 200, and 
       0–4000 label.taught definition.examples[].reads.part
       0–500 checklist.template steps[].group.en
       0–500 checklist.template steps[].text.en
+      0–2000 shift.handed left[].of
+      0–2000 shift.taken came[].of
       0–500 shift.handed note
       0–? reel.verified reasons[].wanted
       0–? tablet.opened key.kty

@@ -109,6 +109,16 @@ describe('the file of a plant', () => {
     expect(second.listed.size).toBe(3);
   });
 
+  test('says that it is newer than the first files, which are read still', () => {
+    const file = JSON.parse(plantFileText(ruledPlant().floor()));
+    expect(file.version).toBe(2);
+    expect(readPlantFile(JSON.stringify({ ...file, version: 1 })).ok).toBe(true);
+    expect(readPlantFile(JSON.stringify({ ...file, version: 3 }))).toEqual({
+      ok: false,
+      error: { code: 'newer' },
+    });
+  });
+
   test('names nobody and nothing of the floor', () => {
     const text = plantFileText(firstPlant().floor());
     for (const word of ['ana', 'Ana Fell', 'BADGE-77', 'REEL-4711', 'Brook'])

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { lineId } from '../../../demo/setups.ts';
 import { simulateShift } from '../../../demo/simulate.ts';
+import { blockOn } from '../../../shared/floor/blocks.ts';
 import { applyAll } from '../../../shared/floor/fold.ts';
 import { copyForPractice, inventPractice, type ToldEntry } from '../../../shared/floor/practice-copy.ts';
 import { setupProgress } from '../../../shared/floor/progress.ts';
@@ -91,6 +92,17 @@ describe('copyForPractice()', () => {
     expect(copy.setAside.get('F-1')?.reason).toBe('spring');
     expect(copy.careRules).toEqual(real.careRules);
     expect(copy.packs).toEqual(real.packs);
+  });
+
+  test('holds back what was cut off from a blocked reel before the block, as it is held back at work', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const cut = { reel: 'K-1', part: 'R-100', lot: null, quantity: 10, left: 90, via: 'typed' } as const;
+    story.tell('reel.split', { ...cut, into: 'K-2' });
+    story.tell('material.blocked', { block: 'b', reel: 'K-1', lot: null, part: null, reason: 'cracked' });
+    const copy = foldTold(copyForPractice(story.floor(), 'L1'));
+    const isBlocked = (reel: string) => blockOn(copy, { reel, lot: null, part: 'R-100' }) !== null;
+    expect(['K-1', 'K-2', 'K-3'].map(isBlocked)).toEqual([true, true, false]);
   });
 
   test('answers nothing for a line that nobody knows', () => {

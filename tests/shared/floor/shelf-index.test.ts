@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { blockOn, mayBeBlocked } from '../../../shared/floor/blocks.ts';
+import { addMaterial, blockOn, mayBeBlocked } from '../../../shared/floor/blocks.ts';
 import { inPickOrder, shelfIndex } from '../../../shared/floor/shelf-index.ts';
 import { emptyState, type Reel } from '../../../shared/floor/state.ts';
 import { comparePartNumbers, comparisonKeys } from '../../../shared/labels/part-numbers.ts';
@@ -109,16 +109,11 @@ test('a reel that a block is on is always one that may be blocked', () => {
       fc.array(facts, { maxLength: 3 }),
       facts,
       fc.constantFrom('x', 'y'),
-      (blocks, reel, piece) => {
+      (blocks, reel, joined) => {
         const floor = emptyState();
+        addMaterial(floor, joined, 'x');
         blocks.forEach((block, at) => {
-          const more = {
-            reason: '',
-            atMs: 0,
-            done: [],
-            letRun: [],
-            pieces: block.reel === 'x' ? [piece] : [],
-          };
+          const more = { reason: '', atMs: 0, done: [], letRun: [] };
           floor.blocks.set(`b${at}`, { block: `b${at}`, ...block, ...more });
         });
         if (blockOn(floor, reel) !== null) expect(mayBeBlocked(floor)(reel)).toBe(true);

@@ -1,10 +1,10 @@
 // What is open at a handover is worked out of the log: each kind from a small story, the order and the bound of the list, and what closes each.
 
 import { describe, expect, test } from 'vitest';
-import { type HandedItem, mostHanded } from '../../../shared/floor/kinds-handover.ts';
+import { type HandedItem, type HandedKnown, mostHanded } from '../../../shared/floor/kinds-handover.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
 import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
-import { handedKey, openNow } from '../../../shared/handover/open.ts';
+import { openNow } from '../../../shared/handover/open.ts';
 import { isOpenStill } from '../../../shared/handover/still-open.ts';
 import { lineOutlook } from '../../../shared/outlook/line.ts';
 import { payloadExamples } from '../floor/examples.ts';
@@ -20,6 +20,7 @@ import {
 } from '../floor/story.ts';
 
 const HOUR_S = 3600;
+const blankItem = { slot: null, reel: null, part: null, sinceMs: null, dueMs: null, count: null, why: null };
 
 function begun(): Story {
   const story = beginStory();
@@ -43,7 +44,7 @@ function only(story: Story, atS: number): HandedItem {
 const isOpen = (story: Story, item: HandedItem, atS: number) =>
   isOpenStill(story.floor(), item, { line: 'L1', nowMs: startMs + atS * 1000 });
 
-const tellHold = (story: Story, reel: string, at: number) =>
+const tellHold = (story: Story, reel: string, at: number, tablet = 'T1') =>
   story.tell(
     'reel.verified',
     {
@@ -51,7 +52,7 @@ const tellHold = (story: Story, reel: string, at: number) =>
       verdict: 'held',
       reasons: [{ code: 'no-quantity', facts: {} }],
     },
-    { at },
+    { at, tablet },
   );
 
 describe('openNow()', () => {
@@ -192,6 +193,89 @@ describe('openNow()', () => {
     expect(items[0]?.reel).toBe('K0');
   });
 
+  test('leaves out at the takeover what stood open beyond the list then, and tells what came up since', () => {
+    const story = begun();
+    for (let at = 0; at < mostHanded + 3; at += 1) tellHold(story, `K${at}`, 100 + at);
+    story.tell('checklist.opened', { ...payloadExamples['checklist.opened'], checklist: 'k', line: 'L1' });
+    const then = open(story.floor(), 300);
+    expect(then.more).toBe(4);
+    const known = { ...payloadExamples['shift.handed'].known, atMs: startMs + 300_000 };
+    const since = () =>
+      openNow(
+        story.floor(),
+        { line: 'L1', nowMs: startMs + 400_000, outlook: null },
+        { left: then.items, more: then.more, known },
+      );
+    expect(since()).toMatchObject({ items: [], more: 0 });
+    tellHold(story, 'K-new', 350);
+    // Of another tablet, from before the handover: that list would have had it before those that it had no room for.
+    tellHold(story, 'K-unheard', 90, 'T2');
+    expect(since().items.map(({ reel }) => reel)).toEqual(['K-unheard', 'K-new']);
+  });
+
+  test('leaves out splices, floor lives and unknown counts that stood beyond the list, unless they came within reach since', () => {
+    const story = begun();
+    story.tell('part.described', { ...payloadExamples['part.described'], part: 'U-300', msl: '5a' });
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', quantity: 200 }), { at: 10 });
+    story.tell('reel.verified', verified('M1-F-002', 'C-200', { reel: 'K3', quantity: null }), { at: 11 });
+    story.tell('reel.verified', verified('M1-F-010', 'U-300', { reel: 'K4', quantity: 90_000 }), { at: 12 });
+    story.tell('run.started', started('r1'), { at: 13 });
+    const nowMs = startMs + 20_000;
+    const outlook = lineOutlook(story.floor(), 'L1', {
+      nowMs,
+      calendar: lineCalendar(story.floor(), 'L1', nowMs),
+    });
+    const reach = { spliceMs: nowMs + HOUR_S * 1000, lifeMs: startMs + 30 * HOUR_S * 1000 };
+    const last: HandedItem = { ...blankItem, what: 'hold', of: 'T1/e/1', sinceMs: startMs };
+    const kinds = (known: Partial<HandedKnown>, more = 9, at = nowMs) => {
+      const listed = { ...payloadExamples['shift.handed'].known, atMs: nowMs, ...reach, ...known };
+      // Eight hours before the end of the floor life, so that it is listed too.
+      const asked = { line: 'L1', nowMs: at, outlook };
+      return openNow(story.floor(), asked, { left: [last], more, known: listed }).items.map(
+        ({ what }) => what,
+      );
+    };
+    const late = startMs + 17 * HOUR_S * 1000;
+    expect(kinds({}, 0, late)).toEqual(['splice', 'floor-life', 'count-unknown']);
+    expect(kinds({}, 9, late)).toEqual([]);
+    expect(kinds({ spliceMs: nowMs, lifeMs: nowMs }, 9, late)).toEqual(['splice', 'floor-life']);
+    expect(kinds({ atMs: startMs + 5_000 }, 9, late)).toEqual(['splice', 'floor-life', 'count-unknown']);
+  });
+
+  test('knows a tape again on the slot that its feeder was moved to', () => {
+    const story = begun();
+    story.tell('part.described', { ...payloadExamples['part.described'], part: 'U-300', msl: '5a' });
+    story.tell('reel.verified', verified('M1-F-010', 'U-300', { reel: 'K1', quantity: 4 }), { at: 10 });
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K2', quantity: 20 }), { at: 11 });
+    const block = { block: 'b', reel: 'K2', lot: null, part: null, reason: 'cracked' };
+    story.tell('material.blocked', block);
+    story.tell('run.started', started('r1'), { at: 12 });
+    const at = 17 * HOUR_S;
+    const listed = open(story.floor(), at).items.filter(({ what }) => what !== 'count-unknown');
+    expect(listed.map(({ what, reel }) => [what, reel])).toEqual(
+      expect.arrayContaining([
+        ['blocked', 'K2'],
+        ['splice', 'K2'],
+        ['floor-life', 'K1'],
+      ]),
+    );
+    const moved = { line: 'L1', run: 'r1', feeder: null, part: null, panels: 0, via: 'typed' } as const;
+    story.tell('feeder.moved', { ...moved, reel: 'K1', from: 'M1-F-010', to: 'M1-F-012' }, { at });
+    story.tell('feeder.moved', { ...moved, reel: 'K2', from: 'M1-F-001', to: 'M1-R-003' }, { at: at + 1 });
+    expect(listed.map((item) => isOpen(story, item, at + 2))).toEqual(listed.map(() => true));
+    const { known } = payloadExamples['shift.handed'];
+    const nowMs = startMs + (at + 2) * 1000;
+    const outlook = lineOutlook(story.floor(), 'L1', {
+      nowMs,
+      calendar: lineCalendar(story.floor(), 'L1', nowMs),
+    });
+    const came = openNow(story.floor(), { line: 'L1', nowMs, outlook }, { left: listed, more: 0, known });
+    expect(came.items.filter(({ what }) => what !== 'count-unknown')).toEqual([]);
+    story.tell('reel.unloaded', unloaded('M1-F-012', { reel: 'K1' }), { at: at + 3 });
+    story.tell('reel.unloaded', unloaded('M1-R-003', { reel: 'K2' }), { at: at + 4 });
+    expect(listed.map((item) => isOpen(story, item, at + 5))).toEqual(listed.map(() => false));
+  });
+
   test('leaves out what was listed already, and what is of another line', () => {
     const story = begun();
     tellHold(story, 'K1', 100);
@@ -199,8 +283,12 @@ describe('openNow()', () => {
     story.tell('reel.verified', { ...verified('M1-F-001', 'R-100', { line: 'L2' }), verdict: 'held' });
     const { items } = open(story.floor(), 200);
     expect(items.map(({ reel }) => reel)).toEqual(['K1', 'K2']);
-    const without = new Set(items.slice(0, 1).map(handedKey));
     const asked = { line: 'L1', nowMs: startMs + 200_000, outlook: null };
-    expect(openNow(story.floor(), asked, without).items.map(({ reel }) => reel)).toEqual(['K2']);
+    const { known } = payloadExamples['shift.handed'];
+    expect(
+      openNow(story.floor(), asked, { left: items.slice(0, 1), more: 0, known }).items.map(
+        ({ reel }) => reel,
+      ),
+    ).toEqual(['K2']);
   });
 });

@@ -54,6 +54,23 @@ test('is over once a count shows that there is enough, though nobody went', () =
   expect(open(2 * ESCALATE_MS)).toEqual([]);
 });
 
+test('computes nothing of a line that is left out', () => {
+  const { story, atMs } = warned('late');
+  const asked: string[] = [];
+  class Told<V> extends Map<string, V> {
+    override get(line: string): V | undefined {
+      asked.push(line);
+      return super.get(line);
+    }
+  }
+  const floor = story.floor();
+  const heard = { ...floor, current: new Told(floor.current), calendars: new Told(floor.calendars) };
+  expect(unanswered(heard, atMs + ESCALATE_MS, 'L1')).toEqual([]);
+  expect(asked).toEqual([]);
+  expect(unanswered(heard, atMs + ESCALATE_MS, 'L2')).toHaveLength(1);
+  expect(asked).toContain('L1');
+});
+
 test('asks nobody to hurry for a line that stands', () => {
   const { story, open } = warned('late');
   story.tell('run.stopped', { run: 'r1', line: 'L1', reason: 'other', note: '' });

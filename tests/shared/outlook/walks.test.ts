@@ -168,7 +168,7 @@ describe('lineSupply()', () => {
 
   test('does not count on a blocked reel', () => {
     const facts = { block: 'b', reel: 'X-1', lot: null, part: null, reason: '' };
-    const blocked = new Map(floor.blocks).set('b', { ...facts, atMs: 0, done: [], letRun: [], pieces: [] });
+    const blocked = new Map(floor.blocks).set('b', { ...facts, atMs: 0, done: [], letRun: [] });
     expect(waitingWith({})).toContain('X-1');
     expect(waitingWith({}, blocked)).not.toContain('X-1');
   });

@@ -11,6 +11,7 @@ import { emptyState, type FloorState } from '../../../shared/floor/state.ts';
 import { type Entry, entryId } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { thinReplica } from '../../../src/link/floor-thin.ts';
+import { payloadExamples } from '../../shared/floor/examples.ts';
 import {
   beginStory,
   idOf,
@@ -39,6 +40,10 @@ const actArb = fc.record({
     'count',
     'name',
     'block',
+    'block',
+    'split',
+    'split',
+    'merge',
     'run',
   ),
   tablet: fc.constantFrom('T1', 'T2'),
@@ -53,9 +58,14 @@ function tell(acts: readonly Act[]): Story {
   const story = beginStory();
   tellPlant(story);
   const start = story.entries.at(-1);
-  for (const [number, { is, tablet, slot, reel, at, which }] of acts.entries()) {
+  const pieces: string[] = [];
+  for (const [number, { is, tablet, slot, reel: drawn, at, which }] of acts.entries()) {
     const how = { tablet, at, ...(start ? { seen: start } : {}) };
     const verdicts = story.entries.filter(({ kind }) => kind === 'reel.verified' || kind === 'reel.unloaded');
+    // What was cut off is worked with as any other reel.
+    const named = [...reels, ...pieces];
+    const reel = named[(reels.indexOf(drawn) + which) % named.length] ?? null;
+    const from = named[which % named.length] ?? null;
     const some = verdicts[which % Math.max(1, verdicts.length)];
     const label = { part: 'R-100', supplierPart: null, lot: 'L-1', dateCode: null, quantity: 500 };
     if (is === 'load' || is === 'splice')
@@ -78,7 +88,18 @@ function tell(acts: readonly Act[]): Story {
         },
         how,
       );
-    else if (is === 'run') {
+    else if (is === 'split' && from !== null) {
+      const chain = story.entries.filter((entry) => entry.tablet === tablet);
+      // The id of the entry that is about to be written names the new package.
+      const into = packageIdOf(`${tablet}/${tablet}-life-1/${chain.length + 1}`);
+      const { part, lot } = label;
+      story.tell('reel.split', { reel: from, into, part, lot, quantity: 10, left: 90, via: 'typed' }, how);
+      pieces.push(into);
+    } else if (is === 'merge' && reel !== null && from !== null && from !== reel) {
+      const { part, lot } = label;
+      const facts = { part, lot, quantity: 90, sd: 0, basis: 'combined', via: 'typed' } as const;
+      story.tell('reel.merged', { ...facts, reel, from }, how);
+    } else if (is === 'run') {
       story.tell('run.started', started(`r${number}`), how);
       if (which % 2 === 0)
         story.tell(
@@ -187,6 +208,31 @@ describe('a floor without what no answer asks for', () => {
     ]);
     const names = entries.flatMap((entry) => [`~${entryId(entry)}`, packageIdOf(entryId(entry))]);
     expect(compare(entries, 'L1', 1, { slots, reels: names })).toBe(0);
+  });
+
+  test('knows a piece of a blocked reel, and forgets what was measured', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const label = { part: 'R-100', supplierPart: null, lot: 'L-1', dateCode: null, quantity: 500 };
+    story.tell('reel.put', { ...label, reel: 'K1', place: 'A', via: 'typed' });
+    const into = packageIdOf(`T1/T1-life-1/${story.entries.length + 1}`);
+    const cut = { reel: 'K1', into, part: 'R-100', lot: 'L-1', quantity: 10, left: 490 };
+    story.tell('reel.split', { ...cut, via: 'typed' });
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: into, lot: 'L-1' }));
+    story.tell('material.blocked', { block: 'B', reel: 'K1', lot: null, part: null, reason: 'cracked' });
+    compare(story.entries, 'L1', 1, { slots, reels: ['K1', into] });
+    const replica = createReplica();
+    foldIn(replica, story.entries);
+    replica.state.values.set('K1', payloadExamples['reel.measured']);
+    thinReplica(replica, new Set());
+    expect(replica.state.values.size).toBe(0);
+    const [answer] = answerPlaces(
+      replica.state,
+      'L1',
+      [{ slot: 'M1-F-001', reel: into, part: 'R-100', feeder: null }],
+      'Warning',
+    );
+    expect(answer).toMatchObject({ result: 'Failed', why: 'blocked' });
   });
 
   test('answers as the whole one does over a shift', () => {

@@ -6,11 +6,11 @@ import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { Handed } from '../../../../shared/floor/state-handover.ts';
 import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
 import type { LawMemory } from '../../../../shared/forecast/run-out.ts';
-import { handedKey, type OpenList, openNow } from '../../../../shared/handover/open.ts';
+import { type OpenList, openNow } from '../../../../shared/handover/open.ts';
 import { lineOutlook } from '../../../../shared/outlook/line.ts';
 import type { SyncStatus } from '../../sync/ports.ts';
 
-/** When a line is looked at; what was listed at a handover is left out. */
+/** When a line is looked at; what was open at a handover is left out. */
 interface Look {
   readonly line: string;
   readonly nowMs: number;
@@ -22,8 +22,7 @@ interface Look {
 export function lookOpen(floor: FloorState, { line, nowMs, laws, without }: Look): OpenList {
   const calendar = lineCalendar(floor, line, nowMs);
   const at = laws === undefined ? { nowMs, calendar } : { nowMs, calendar, laws };
-  const known = new Set((without?.left ?? []).map(handedKey));
-  return openNow(floor, { line, nowMs, outlook: lineOutlook(floor, line, at) }, known);
+  return openNow(floor, { line, nowMs, outlook: lineOutlook(floor, line, at) }, without ?? null);
 }
 
 /** How a tablet stands to its server. `missing`: entries of the log that have not come yet. */

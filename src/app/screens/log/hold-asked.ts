@@ -128,7 +128,7 @@ export function sourceOf(index: TraceIndex, { cause, of, ask }: HoldAsked): stri
   const meant = index.stretches.filter(fits);
   if (cause === 'blocked') {
     const blocks = [...index.state.blocks.values()].filter((block) =>
-      meant.some((stretch) => isUnderBlock(block, stretch)),
+      meant.some((stretch) => isUnderBlock(index.state, block, stretch)),
     );
     const newest = blocks.at(-1);
     if (newest) return newest.block;

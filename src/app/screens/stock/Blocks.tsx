@@ -28,7 +28,7 @@ export function Blocks() {
       <ActGroup reason={refusal}>
         {[...floor.blocks.values()].map((block) => {
           const there = [...floor.slots.values()].filter((slot) =>
-            slot.tapes.some((tape) => isUnderBlock(block, tape)),
+            slot.tapes.some((tape) => isUnderBlock(floor, block, tape)),
           );
           return (
             <div class="block-row" key={block.block}>

@@ -182,7 +182,7 @@ export function blockTarget(block: BlockFacts): { readonly kind: BlockKind; read
 /** Slots that carry blocked material now, in the order of their names. */
 export function blockedSlots(floor: FloorState, block: BlockFacts): readonly string[] {
   const under = [...floor.slots.values()].filter((slot) =>
-    slot.tapes.some((tape) => isUnderBlock(block, tape)),
+    slot.tapes.some((tape) => isUnderBlock(floor, block, tape)),
   );
   return under.map(({ slot }) => slot).sort(compareText);
 }

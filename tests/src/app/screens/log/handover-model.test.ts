@@ -50,6 +50,37 @@ describe('knownText()', () => {
 
 describe('a handover', () => {
   const standing = { status: null, missing: 0 };
+  test('is signed and taken with tablets that disagree, whatever their names are', () => {
+    const story = beginStory();
+    // As real tablets, whose chains have names of 22 letters.
+    const [one, other] = ['0GzXk3vQm9Tt5wLr7YbN2c', 'pD8sJf4HhVxUe6aRqZ1oWy'];
+    tellPlant(story);
+    const load = (slot: string, tablet: string, reel: string) =>
+      story.tell('reel.verified', verified(slot, 'R-100', { reel }), { tablet });
+    load('M1-F-001', one, 'K1');
+    load('M1-F-001', other, 'K2');
+    const asked = { line: 'L1', nowMs: startMs + 60_000, handover: 'h', note: '', standing };
+    const handed = handedDraft(story.floor(), asked, { by: 'lea', checked: 'tablet' });
+    const [item] = handed.payload.left;
+    expect(item?.what).toBe('conflict');
+    expect(item?.of.length).toBeGreaterThan(64);
+    // Told as the app tells it: with its shape checked.
+    story.tell('shift.handed', handed.payload);
+    load('M1-R-003', one, 'K3');
+    load('M1-R-003', other, 'K4');
+    const last = lastHandover(story.floor(), 'L1');
+    if (!last) throw new Error('Cannot go on as a handover must be there: current value is none');
+    const nowMs = startMs + 90_000;
+    const taken = takenDraft(
+      story.floor(),
+      { handed: last, nowMs, standing },
+      { by: 'bo', checked: 'server' },
+    );
+    expect(taken.payload.came.map(({ what }) => what)).toEqual(['conflict']);
+    story.tell('shift.taken', taken.payload);
+    expect(lastHandover(story.floor(), 'L1')?.taken?.by).toBe('bo');
+  });
+
   test('is signed over what is open then, and taken over what came up since', () => {
     const story = beginStory();
     tellPlant(story);
