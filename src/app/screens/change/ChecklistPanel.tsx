@@ -88,7 +88,7 @@ function Steps({
           )}
         </div>
         {groups.map(({ group, steps }) => (
-          <div key={group} class="stepgroup">
+          <div key={steps[0]?.step.step} class="stepgroup">
             {group !== title && <h3>{group}</h3>}
             {steps.map((each) => (
               <StepCard

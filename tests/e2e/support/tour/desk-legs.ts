@@ -364,8 +364,8 @@ export const deskLegs: readonly Leg[] = [
   { name: 'refusals', stops: refusals },
   { name: 'blocked', stops: blocked },
   { name: 'bakes', stops: bakes },
-  { name: 'values', stops: values },
   { name: 'handover', stops: handover },
+  { name: 'values', stops: values },
   { name: 'traces', stops: traces },
   { name: 'practising', stops: practising },
 ];
