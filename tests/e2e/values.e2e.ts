@@ -67,7 +67,21 @@ it('a reel is measured before it feeds: by a meter that types, by hand, or a lea
       await page.getByTestId('verdict-go-on').click();
       // A meter types, as a scanner does.
       await ask(page, label('R-990003'));
+      expect(await page.getByTestId('value-reel').textContent()).toContain('R-990003');
+      await page.getByTestId('value-typed').fill('3.31');
+      // Another reel in hand: what was typed for the one before is gone.
+      await scan(page, label('R-990004'));
+      await expect.poll(() => page.getByTestId('value-reel').textContent()).toContain('R-990004');
+      expect(await page.getByTestId('value-typed').inputValue()).toBe('');
+      await scan(page, label('R-990003'));
+      await expect.poll(() => page.getByTestId('value-reel').textContent()).toContain('R-990003');
+      // A bare figure may be a code of a label: a person says that it is the meter's.
+      await scan(page, '2432');
+      expect(await page.getByTestId('value-typed').inputValue()).toBe('2432');
       await scan(page, '+3.30500E+00');
+      expect(await page.getByTestId('value-typed').inputValue()).toBe('+3.30500E+00');
+      await look(page, { where: 'measure' });
+      await page.getByTestId('value-check').click();
       const accepted = await seeVerdict(page);
       expect(accepted).toMatchObject({ verdict: 'accepted' });
       expect(accepted.text).toContain('Value checked');
