@@ -68,9 +68,11 @@ export function isMeterText(text: string): boolean {
   return meterParts(text) !== null;
 }
 
-/** True where a reading names its unit. */
+/** True where a text names its unit beyond doubt: `10.02 kΩ`, `99 nF`. `2432F` may as well be a lot. */
 export function namesUnit(text: string): boolean {
-  return (meterParts(text)?.[6] ?? '') !== '';
+  const [, , , part, power, prefix = '', word = ''] = meterParts(text) ?? [];
+  if (word === '') return false;
+  return part !== undefined || power !== undefined || /^[pnuµmk]$/.test(prefix) || !/^[FHV]$/.test(word);
 }
 
 /**

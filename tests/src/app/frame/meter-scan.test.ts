@@ -25,7 +25,11 @@ describe('meterText()', () => {
   test.each([
     ['10.02 kOhm', true],
     ['+1.002E+04 Ohm', true],
+    ['99 nF', true],
+    ['99.1 F', true],
     ['2432', false],
+    ['2432F', false],
+    ['12MH', false],
     ['10.02', false],
     ['+1.00200E+04', false],
     ['+9.90000000E+37', false],
