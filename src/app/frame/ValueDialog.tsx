@@ -124,7 +124,7 @@ function ReelMeasured({ reel: { reel, lot } }: { readonly reel: Pick<ReelInHand,
     [fieldNames.lot, lot],
   ] as const;
   return (
-    <p data-testid="value-reel">
+    <div class="row" data-testid="value-reel">
       {facts.map(
         ([name, text]) =>
           text !== null && (
@@ -136,7 +136,7 @@ function ReelMeasured({ reel: { reel, lot } }: { readonly reel: Pick<ReelInHand,
             </span>
           ),
       )}
-    </p>
+    </div>
   );
 }
 
