@@ -35,6 +35,8 @@ export interface ReelInHand {
   readonly isFresh?: boolean;
   /** One part off it under the meter; null where a person said that it cannot be measured, absent where nobody was asked. */
   readonly measured?: MeasuredPart | null;
+  /** True where that was measured before, and is in the log. */
+  readonly isMeasuredBefore?: boolean;
   /** What the label says that a person must decide. */
   readonly questions: readonly LabelQuestion[];
 }
@@ -63,7 +65,7 @@ export type DeskQuestion =
   /** The label in hand reads like that of the reel that runs on the slot: is it that reel, or a second one? */
   | { readonly ask: 'runs-here'; readonly slot: string; readonly reel: ReelInHand }
   /** The line wants the value of this part measured before it feeds. */
-  | { readonly ask: 'value'; readonly check: ValueCheck }
+  | { readonly ask: 'value'; readonly check: ValueCheck; readonly reel: ReelInHand }
   /** The label has no id, and a reel without one of its part and lot came off the line with parts on it: is it that one? */
   | {
       readonly ask: 'came-before';

@@ -103,7 +103,7 @@ function readyReel(ready: ReadyFeeder, view: DeskView, via: Source): ReelInHand 
     isFresh: true,
     questions: [],
   };
-  return measured?.part === part ? { ...inHand, measured } : inHand;
+  return measured?.part === part ? { ...inHand, measured, isMeasuredBefore: true } : inHand;
 }
 
 /** A person's answer to what a code is; what waited for it goes on. */

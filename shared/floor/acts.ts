@@ -149,6 +149,7 @@ export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'panel.looked': 'tick-checklist',
   'part.described': 'describe-part',
   'parts.listed': 'describe-part',
+  'parts.priced': 'describe-part',
   'part.unlisted': 'describe-part',
   'part.pictured': 'describe-part',
   'moisture.ruled': 'rule-moisture',

@@ -7,7 +7,7 @@ import type { FloorState } from './state.ts';
 import type { ListedFacts } from './store-state.ts';
 
 /** Kinds that this fold handles. */
-type PartEntry = EntryOf<'parts.listed' | 'part.unlisted' | 'part.pictured'>;
+type PartEntry = EntryOf<'parts.listed' | 'parts.priced' | 'part.unlisted' | 'part.pictured'>;
 
 /** Applies one entry to the list of parts. */
 export function foldParts(state: FloorState, entry: PartEntry): void {
@@ -15,8 +15,14 @@ export function foldParts(state: FloorState, entry: PartEntry): void {
     case 'parts.listed':
       for (const part of entry.payload.parts) list(state, part, entry.payload.source);
       return;
+    case 'parts.priced':
+      for (const { part, price } of entry.payload.parts)
+        if (price === null) state.prices.delete(part);
+        else state.prices.set(part, { ...price, source: entry.payload.source });
+      return;
     case 'part.unlisted':
       state.listed.delete(entry.payload.part);
+      state.prices.delete(entry.payload.part);
       return;
     case 'part.pictured':
       if (entry.payload.picture === null) state.pictures.delete(entry.payload.part);

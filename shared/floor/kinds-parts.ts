@@ -38,8 +38,6 @@ export const listedPartSchema = z.strictObject({
   ageMonths: length,
   /** How the part lies in its pocket, in words. */
   orientation: orNull(short),
-  /** Absent: nobody said. */
-  price: z.optional(priceSchema),
   /** Makers' numbers that may be used for it: in one product, or (`product` null) in every product whose setup lists no maker. */
   makers: z
     .array(z.strictObject({ supplierPart: short, product: orNull(short) }))
@@ -56,6 +54,14 @@ export const partPayloadSchemas = {
     z.strictObject({
       source: short,
       parts: z.array(listedPartSchema).check(z.minLength(1), z.maxLength(mostListedAtOnce)),
+    }),
+  /** What parts cost, each whole; null takes a price away. Apart from the list, which older tablets would not read with a price in it. */
+  'parts.priced': () =>
+    z.strictObject({
+      source: short,
+      parts: z
+        .array(z.strictObject({ part: id, price: orNull(priceSchema) }))
+        .check(z.minLength(1), z.maxLength(mostListedAtOnce)),
     }),
   'part.unlisted': () => z.strictObject({ part: id, reason: short }),
   /** A small picture of a part, as a data URL of an image; null takes it away. */

@@ -4,7 +4,7 @@
 
 import { judgeReading, uncertaintyOf } from './measured.ts';
 import { type ValueUnit, valueUnits } from './part-value.ts';
-import type { MeasuredPart, ValueCheck, WantedValue } from './value-check.ts';
+import { guardOf, type MeasuredPart, type ValueCheck, type WantedValue } from './value-check.ts';
 import type { Source } from './vocabulary.ts';
 
 /** What a meter showed, in `unit`; `step`: what its last place stands for, in that unit. */
@@ -26,7 +26,7 @@ export function judgePart(
   const quantity = twelve(shown.quantity * scale);
   const fixed = twelve(rule.digits * shown.step * scale);
   const uncertainty = uncertaintyOf(quantity, { percent: rule.percent, fixed });
-  const guard = twelve((uncertainty * rule.guard) / 100);
+  const guard = guardOf(uncertainty, rule);
   const verdict = judgeReading({ value: quantity, uncertainty }, wanted, guard);
   return { part, ...wanted, quantity, uncertainty, guard, verdict, via };
 }
@@ -56,13 +56,32 @@ const prefixes: Readonly<Record<string, number>> = {
 const METER =
   /^([+-]?)\s*(\d{1,12})(?:[.,](\d{1,12}))?(?:[eE]([+-]?\d{1,3}))?\s*([pnuµmkKMG]?)\s*([ΩFHV]|[Oo]hms?|OHMS?)?$/;
 
+/** From here on a figure is no reading: over their range bench meters type 9.9E+37 (SCPI, from memory). */
+const NO_READING = 1e30;
+
+function meterParts(text: string): RegExpExecArray | null {
+  return METER.exec(text.normalize('NFKC').replaceAll('\u03bc', 'µ').replaceAll('\u2126', 'Ω').trim());
+}
+
+/** True for a text that looks like a meter's, a reading or not: `10.02`, `9.9E37`. */
+export function isMeterText(text: string): boolean {
+  return meterParts(text) !== null;
+}
+
+/** True where a text names its unit beyond doubt: `10.02 kΩ`, `99 nF`. `2432F` may as well be a lot. */
+export function namesUnit(text: string): boolean {
+  const [, , , part, power, prefix = '', word = ''] = meterParts(text) ?? [];
+  if (word === '') return false;
+  return part !== undefined || power !== undefined || /^[pnuµmk]$/.test(prefix) || !/^[FHV]$/.test(word);
+}
+
 /**
  * What a meter typed, or a person read off it: `10.02`, `10,02 kΩ`, `+1.00200E+04`, `99.1 nF`. A bare figure is in `unit`; one with an exponent
- * and nothing behind it in ohms, farads or henries, as meters type them. Null where the text is no reading.
+ * and nothing behind it in ohms, farads or henries, as meters type them. Null where the text is no
+ * reading, or says that the meter is over its range.
  */
 export function readMeter(text: string, unit: ValueUnit): Shown | null {
-  const plain = text.normalize('NFKC').replaceAll('\u03bc', 'µ').replaceAll('\u2126', 'Ω').trim();
-  const match = METER.exec(plain);
+  const match = meterParts(text);
   if (match === null) return null;
   const [, sign = '', whole = '', part = '', power, prefix = '', word = ''] = match;
   const tens = Number(power ?? 0);
@@ -70,7 +89,7 @@ export function readMeter(text: string, unit: ValueUnit): Shown | null {
   const last = Number(`1e${tens - part.length}`);
   const letter = word === '' ? unit.at(-1) : /^[Oo]/.test(word) ? 'Ω' : word;
   const base = bases[letter ?? ''];
-  if (base === undefined || !Number.isFinite(figure)) return null;
+  if (base === undefined || !(Math.abs(figure) < NO_READING) || !(last > 0 && last < NO_READING)) return null;
   const isBare = word === '' && prefix === '' && power === undefined;
   if (isBare) return { quantity: figure, unit, step: last };
   const scale = (prefixes[prefix] ?? 1) / valueUnits[base];

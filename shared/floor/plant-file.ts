@@ -5,7 +5,7 @@
 import * as z from 'zod/mini';
 import { fail, ok, type Result } from '../kit/result.ts';
 import { type DraftEntry, type EntryKind, schemaOf } from './kinds.ts';
-import { careRules, listedParts, placeAirs, rulesOf, type ToldEntry } from './practice-copy.ts';
+import { careRules, listedParts, placeAirs, pricedParts, rulesOf, type ToldEntry } from './practice-copy.ts';
 import type { FloorState } from './state.ts';
 
 /** Kinds that a plant's file may hold: none tells of a person, a reel, a tablet or a run. */
@@ -28,6 +28,7 @@ export const plantFileKinds = [
   'supplier.approved',
   'part.described',
   'parts.listed',
+  'parts.priced',
   'place.described',
   'paste.ruled',
   'moisture.ruled',
@@ -70,7 +71,7 @@ export function plantDrafts(state: FloorState): readonly ToldEntry[] {
   for (const [supplierPart, parts] of state.approvedByHand)
     for (const part of parts) told.push({ kind: 'supplier.approved', payload: { supplierPart, part } });
   for (const payload of state.parts.values()) told.push({ kind: 'part.described', payload });
-  told.push(...listedParts(state), ...placeAirs(state));
+  told.push(...listedParts(state), ...pricedParts(state), ...placeAirs(state));
   for (const payload of state.pasteRules.values()) told.push({ kind: 'paste.ruled', payload });
   for (const { ruled } of state.moisture.values()) told.push({ kind: 'moisture.ruled', payload: ruled });
   for (const [rule, { rule: definition }] of state.labelRules)

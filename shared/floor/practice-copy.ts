@@ -75,7 +75,7 @@ function peopleAndParts(state: FloorState): ToldEntry[] {
     if (weighed) told.push({ kind: 'reel.calibrated', payload: { ...none, part, ...weighed } });
   }
   for (const part of state.parts.values()) told.push({ kind: 'part.described', payload: part });
-  told.push(...listedParts(state), ...placeAirs(state));
+  told.push(...listedParts(state), ...pricedParts(state), ...placeAirs(state));
   for (const { ruled } of state.moisture.values()) told.push({ kind: 'moisture.ruled', payload: ruled });
   return told;
 }
@@ -110,6 +110,22 @@ export function listedParts(state: FloorState): ToldEntry[] {
       return { kind: 'parts.listed', payload: { source, parts: some } };
     });
   });
+}
+
+/** What parts cost, by where it stands, so many parts an entry. */
+export function pricedParts(state: FloorState): ToldEntry[] {
+  const bySource = new Map<string, PayloadOf<'parts.priced'>['parts'][number][]>();
+  for (const [part, { source, each, currency }] of state.prices) {
+    const parts = bySource.get(source) ?? [];
+    bySource.set(source, parts);
+    parts.push({ part, price: { each, currency } });
+  }
+  return [...bySource].flatMap(([source, parts]) =>
+    Array.from({ length: Math.ceil(parts.length / LISTED_AT_ONCE) }, (_, at): ToldEntry => {
+      const some = parts.slice(at * LISTED_AT_ONCE, (at + 1) * LISTED_AT_ONCE);
+      return { kind: 'parts.priced', payload: { source, parts: some } };
+    }),
+  );
 }
 
 type ListedPart = PayloadOf<'parts.listed'>['parts'][number];

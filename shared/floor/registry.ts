@@ -288,6 +288,7 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'panel.looked': { schema: schemas['panel.looked'], fold: foldChange, touches: nowhere },
   'part.described': { schema: schemas['part.described'], fold: foldMoisture, touches: nowhere },
   'parts.listed': { schema: schemas['parts.listed'], fold: foldParts, touches: nowhere },
+  'parts.priced': { schema: schemas['parts.priced'], fold: foldParts, touches: nowhere },
   'part.unlisted': { schema: schemas['part.unlisted'], fold: foldParts, touches: nowhere },
   'part.pictured': { schema: schemas['part.pictured'], fold: foldParts, touches: nowhere },
   'moisture.ruled': { schema: schemas['moisture.ruled'], fold: foldMoisture, touches: nowhere },

@@ -3,20 +3,51 @@
 import { type ExpectedValue, expectedValues } from './part-value.ts';
 import type { FloorState } from './state.ts';
 
-/** Values that the setup's note or the plant's list states for a part; the note comes first, empty where neither does. */
+/**
+ * Values that the setup's note or the plant's list states for a part, empty where neither does. A note's value with its tolerance comes first;
+ * one without takes the list's tolerance, where both speak of the same quantity; a note that only rates the part (`16V`) leaves the list's value.
+ */
 export function statedValues(
   state: FloorState,
   { part, note = '' }: { readonly part: string; readonly note?: string | undefined },
 ): readonly ExpectedValue[] {
-  const noted = expectedValues(note, { isNote: true });
+  const noted = withoutRating(expectedValues(note, { isNote: true }));
   const { value = null, tolerance = null } = state.listed.get(part) ?? {};
-  if (noted.length > 0 || value === null) return noted;
   // The two stand in columns of their own: `103` is a code still, whatever its tolerance.
   const percent = tolerance === null ? null : percentOf(tolerance);
-  const values = expectedValues(value);
-  return percent === null
-    ? values
-    : values.map((each) => ({ ...each, plusPercent: percent, minusPercent: percent }));
+  const listed = withoutRating(expectedValues(value ?? '')).map((each) => withPercent(each, percent));
+  const isRatingOnly = noted.every(isVolts) && listed.some((each) => !isVolts(each));
+  if (noted.some(isWhole) && !isRatingOnly) return noted;
+  if (listed.length === 0) return noted.map((each) => withPercent(each, percent));
+  const alike = noted.filter((each) => listed.some((other) => isSameQuantity(each, other)));
+  return alike.length === 0 ? listed : alike.map((each) => withToleranceOf(each, listed));
+}
+
+function isVolts({ unit }: ExpectedValue): boolean {
+  return unit.endsWith('V');
+}
+
+/** A voltage beside a value is what the part stands, not what it measures. */
+function withoutRating(values: readonly ExpectedValue[]): readonly ExpectedValue[] {
+  return values.every(isVolts) ? values : values.filter((each) => !isVolts(each));
+}
+
+function isWhole({ plusPercent, minusPercent }: ExpectedValue): boolean {
+  return plusPercent !== null && minusPercent !== null;
+}
+
+function isSameQuantity(one: ExpectedValue, other: ExpectedValue): boolean {
+  return one.unit.at(-1) === other.unit.at(-1);
+}
+
+function withPercent(value: ExpectedValue, percent: number | null): ExpectedValue {
+  return percent === null ? value : { ...value, plusPercent: percent, minusPercent: percent };
+}
+
+function withToleranceOf(value: ExpectedValue, listed: readonly ExpectedValue[]): ExpectedValue {
+  const from = listed.find((each) => isSameQuantity(each, value) && isWhole(each));
+  if (isWhole(value) || from === undefined) return value;
+  return { ...value, plusPercent: from.plusPercent, minusPercent: from.minusPercent };
 }
 
 /** A tolerance of one figure, with or without its sign; null where it says something else, as `+80 / -20 %` does. */

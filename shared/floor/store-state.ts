@@ -3,6 +3,7 @@
 import type { Jar, PasteRule, PasteStretch } from './fold-paste.ts';
 import type { PlaceAir } from './fold-store.ts';
 import type { PayloadOf } from './kinds.ts';
+import type { PartPrice } from './kinds-parts.ts';
 
 /** What the plant's list says of a part, but for its package and makers: those stand in `parts` and in the approvals. */
 export type ListedFacts = Readonly<
@@ -22,6 +23,8 @@ export type ReelValue = Readonly<PayloadOf<'reel.measured'>>;
 export interface StoreState {
   /** Part -> what else the plant's list says of it. */
   readonly listed: Map<string, ListedFacts>;
+  /** Part -> what one costs, and where that stands. */
+  readonly prices: Map<string, PartPrice & { readonly source: string }>;
   /** Part -> a small picture of it, as a data URL. */
   readonly pictures: Map<string, string>;
   /** `makerKey` -> makers' numbers that the plant's list approves for a part in one product. */
@@ -48,6 +51,7 @@ export interface StoreState {
 export function emptyStore(): StoreState {
   return {
     listed: new Map(),
+    prices: new Map(),
     pictures: new Map(),
     productMakers: new Map(),
     placeAirs: new Map(),

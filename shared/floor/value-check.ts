@@ -3,7 +3,7 @@
 // figure or as a code of IEC 60062. What a meter showed is read and judged in meter.ts.
 // Refused: a nominal value typed at the slot; whoever holds the wrong reel would type what the meter shows.
 
-import { type Limits, limitsOf } from './measured.ts';
+import { judgeReading, type Limits, limitsOf, uncertaintyOf } from './measured.ts';
 import type { ExpectedValue, ValueUnit } from './part-value.ts';
 import type { FloorState } from './state.ts';
 import { statedValues } from './stated-values.ts';
@@ -50,12 +50,35 @@ export function valueCheckOf(
   const number = of.part.toUpperCase();
   const classes = rule?.begins.filter((begins) => number.startsWith(begins.toUpperCase())) ?? [];
   if (rule === undefined || classes.length === 0) return null;
-  const stated = statedValues(state, of);
+  // A voltage is what a part stands; no meter at the line shows it.
+  const stated = statedValues(state, of).filter(({ unit }) => !unit.endsWith('V'));
   const wanted = stated.flatMap((value) => toWanted(value) ?? []);
   // Of a class that somebody named each part is checked; of all parts together only those that have a value.
   if (stated.length === 0 && classes.every((begins) => begins === '')) return null;
   const lack = wanted.length > 0 ? null : stated.length === 0 ? 'value' : 'tolerance';
   return { part: of.part, rule, wanted, lack };
+}
+
+/**
+ * A measurement made before, judged by what is wanted now; null where it was made for another part, value or limits, so that it proves nothing of
+ * these. Its uncertainty is never less than the meter's share by the rule of now; the band kept from the limits is that of now.
+ */
+export function judgedAnew({ part, rule, wanted }: ValueCheck, before: MeasuredPart): MeasuredPart | null {
+  const isWanted = ({ nominal, unit, least, most }: WantedValue) =>
+    nominal === before.nominal && unit === before.unit && least === before.least && most === before.most;
+  const limits = wanted.find(isWanted);
+  if (before.part !== part || limits === undefined) return null;
+  const { quantity, via } = before;
+  const share = uncertaintyOf(quantity, { percent: rule.percent, fixed: 0 });
+  const uncertainty = Math.max(before.uncertainty, share);
+  const guard = guardOf(uncertainty, rule);
+  const verdict = judgeReading({ value: quantity, uncertainty }, limits, guard);
+  return { part, ...limits, quantity, uncertainty, guard, verdict, via };
+}
+
+/** The band that a plant keeps from each limit, in the unit of the uncertainty. */
+export function guardOf(uncertainty: number, { guard }: Pick<ValueRule, 'guard'>): number {
+  return Number(((uncertainty * guard) / 100).toPrecision(12));
 }
 
 /** Null where no tolerance is stated, or where a share of nothing leaves no room: 0 Ω ± 5 %. */

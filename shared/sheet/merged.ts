@@ -13,14 +13,15 @@ export interface MergedRange {
   readonly lastRow: number;
 }
 
-function columnNumber(letters: string): number {
+/** The number of a column by its letters, 0 = `A`. */
+export function columnNumber(letters: string): number {
   let number = 0;
   for (const letter of letters) number = number * 26 + letter.charCodeAt(0) - 64;
   return number - 1;
 }
 
-/** Merged ranges by sheet, in the order of the workbook's sheets; empty where the bytes are no such workbook. */
-export function mergedRanges(bytes: Uint8Array): readonly (readonly MergedRange[])[] {
+/** The text of each of a workbook's sheets in its own words, in the order of the sheets; empty where the bytes are no such workbook. */
+export function sheetTexts(bytes: Uint8Array): readonly string[] {
   let parts: Readonly<Record<string, Uint8Array>>;
   try {
     parts = unzipSync(bytes, {
@@ -32,24 +33,33 @@ export function mergedRanges(bytes: Uint8Array): readonly (readonly MergedRange[
     return [];
   }
   const text = (name: string) => (parts[name] === undefined ? '' : strFromU8(parts[name]));
-  const attribute = (tag: string, name: string) => new RegExp(`\\s${name}="([^"]*)"`).exec(tag)?.[1] ?? '';
   const targetById = new Map(
     [...text('xl/_rels/workbook.xml.rels').matchAll(/<Relationship\s[^>]*>/g)].map(([tag]) => [
-      attribute(tag, 'Id'),
-      attribute(tag, 'Target').replace(/^\/?(?:xl\/)?/, 'xl/'),
+      xmlAttribute(tag, 'Id'),
+      xmlAttribute(tag, 'Target').replace(/^\/?(?:xl\/)?/, 'xl/'),
     ]),
   );
   return [...text('xl/workbook.xml').matchAll(/<sheet\s[^>]*>/g)].map(([tag]) =>
-    [
-      ...text(targetById.get(attribute(tag, 'r:id')) ?? '').matchAll(
-        /<mergeCell\s+ref="([A-Z]+)(\d+):([A-Z]+)(\d+)"/g,
-      ),
-    ].map(([, from = '', row = '', to = '', lastRow = '']) => ({
-      column: columnNumber(from),
-      lastColumn: columnNumber(to),
-      row: Number(row) - 1,
-      lastRow: Number(lastRow) - 1,
-    })),
+    text(targetById.get(xmlAttribute(tag, 'r:id')) ?? ''),
+  );
+}
+
+/** An attribute of a tag, as it is written; empty where it has none of that name. */
+export function xmlAttribute(tag: string, name: string): string {
+  return new RegExp(`\\s${name}="([^"]*)"`).exec(tag)?.[1] ?? '';
+}
+
+/** Merged ranges by sheet, out of `sheetTexts`. */
+export function mergedRanges(sheets: readonly string[]): readonly (readonly MergedRange[])[] {
+  return sheets.map((sheet) =>
+    [...sheet.matchAll(/<mergeCell\s+ref="([A-Z]+)(\d+):([A-Z]+)(\d+)"/g)].map(
+      ([, from = '', row = '', to = '', lastRow = '']) => ({
+        column: columnNumber(from),
+        lastColumn: columnNumber(to),
+        row: Number(row) - 1,
+        lastRow: Number(lastRow) - 1,
+      }),
+    ),
   );
 }
 

@@ -25,7 +25,10 @@ import { layOut, type TableKindOf, type TableLine, type TableOptions } from './t
 import { isTapeWidth, tapeWidthsMm } from './tapes.ts';
 
 /** What the list says of one part; null = it does not say. */
-export type ListedPart = Readonly<z.output<typeof listedPartSchema>>;
+export type ListedPart = Readonly<z.output<typeof listedPartSchema>> & {
+  /** Absent where it does not say. */
+  readonly price?: PartPrice;
+};
 
 /** A part with the row that named it first. */
 export interface PartRow {
@@ -60,7 +63,10 @@ export function parseMonths(text: string): number | null {
 export function readPartList(rows: SheetRows, options: TableOptions<PartField> = {}): PartListReading {
   const { headerRow, columns, lines, sink } = layOut(rows, partTable, options);
   const parts = new Map<string, PartRow>();
-  const isFraction = areFractions(lines);
+  const isBareUnclear = isUnclear(lines);
+  const toleranceHeader = lines[0]?.header('tolerance') ?? '';
+  if (isBareUnclear)
+    sink.add('listToleranceUnclear', { row: headerRow, column: toleranceHeader }, { found: toleranceHeader });
   const header = lines[0]?.header('price') ?? null;
   const priced = header === null ? null : parsePriceHeader(header);
   if (header !== null && priced?.per === null && !lines.some((line) => line.text('partsPerPrice') !== ''))
@@ -77,7 +83,7 @@ export function readPartList(rows: SheetRows, options: TableOptions<PartField> =
       continue;
     }
     const there = parts.get(name);
-    const part = readLine(line, name, { isFraction, priced, sink });
+    const part = readLine(line, name, { isBareUnclear, priced, sink });
     parts.set(
       name,
       there ? { row: there.row, part: laidTogether(there, part, { line, sink }) } : { row: line.row, part },
@@ -90,10 +96,10 @@ function readLine(
   line: TableLine<PartField>,
   part: string,
   {
-    isFraction,
+    isBareUnclear,
     priced,
     sink,
-  }: { readonly isFraction: boolean; readonly priced: PriceHeader | null; readonly sink: ProblemSink },
+  }: { readonly isBareUnclear: boolean; readonly priced: PriceHeader | null; readonly sink: ProblemSink },
 ): ListedPart {
   const report = (code: SheetProblemCode, field: PartField, facts = {}) =>
     sink.add(code, { row: line.row, column: line.header(field) }, { found: line.text(field), ...facts });
@@ -126,7 +132,7 @@ function readLine(
     part,
     description: shortText('description') ?? shortText('note'),
     value: shortText('value'),
-    tolerance: toleranceText(line, isFraction, cut),
+    tolerance: toleranceText(line, isBareUnclear, cut),
     package: packageText,
     family: named.family satisfies PackageFamily | null,
     pins: parsed('pins', 'pinsUnreadable', readPins) ?? named.pins,
@@ -156,29 +162,34 @@ function readLength(text: string): number | null {
 
 const saysPercent = /%|per ?cent|prozent|por ?cien|pour ?cent/i;
 
+const BARE = /^\d+(?:[.,]\d+)?$/;
+
+/** A tolerance without its per cent; null where the cell says more, or nothing. */
+function bareTolerance(line: TableLine<PartField>): number | null {
+  const text = line.text('tolerance');
+  const value = BARE.test(text) ? Number(text.replace(',', '.')) : 0;
+  return value > 0 ? value : null;
+}
+
 /**
- * Whether a list's numbers of tolerance are shares: a spreadsheet keeps 1 % as 0.01, and a column that is not called per cent and has no number
- * of 0.5 or more holds such. One number alone does not tell: 0.1 is 10 % there and 0.1 % in a column of per cents.
+ * Whether nobody can tell what a list's bare tolerances are: 0.1 is 10 % where a spreadsheet keeps shares and 0.1 % in a column of per cents. Clear
+ * where the column is called per cent, or one of them is 1 or more. Refused: to take all below 0.5 for shares; one 0.8 among them turned all.
  */
-function areFractions(lines: readonly TableLine<PartField>[]): boolean {
+function isUnclear(lines: readonly TableLine<PartField>[]): boolean {
   if (saysPercent.test(lines[0]?.header('tolerance') ?? '')) return false;
-  return lines.every((line) => {
-    const cell = line.cell('tolerance');
-    return typeof cell !== 'number' || cell < 0.5;
-  });
+  const bare = lines.map(bareTolerance).filter((value) => value !== null);
+  return bare.length > 0 && bare.every((value) => value < 1);
 }
 
 function toleranceText(
   line: TableLine<PartField>,
-  isFraction: boolean,
+  isBareUnclear: boolean,
   cut: (field: PartField, found: string) => string,
 ): string | null {
-  const cell = line.cell('tolerance');
-  if (typeof cell === 'number' && cell > 0)
-    return `${Number((isFraction ? cell * 100 : cell).toPrecision(6))} %`;
   const text = line.text('tolerance');
   if (text === '' || text === '-') return null;
-  return /^\d+(?:[.,]\d+)?$/.test(text) ? `${text} %` : cut('tolerance', text);
+  if (isBareUnclear && bareTolerance(line) !== null) return null;
+  return BARE.test(text) ? `${text} %` : cut('tolerance', text);
 }
 
 /** The price of one part; null where the row has none, or nobody can tell how many parts it is for. */

@@ -12,19 +12,23 @@ export interface PriceHeader {
   readonly currency: string | null;
 }
 
-/** Three capitals that are words of a header and no currency. */
-const NO_CURRENCY: ReadonlySet<string> = new Set([
-  'PER',
-  'PCS',
-  'STK',
-  'PRO',
-  'PAR',
-  'POR',
-  'FOR',
-  'QTY',
-  'UNI',
-  'ROW',
-]);
+/**
+ * Codes of money in use (ISO 4217, from memory), so that no other word of three capitals is taken for one: `STD COST`. Without ALL and TOP, which
+ * are words of a header more often; a column of currencies may hold any.
+ */
+const CURRENCIES: ReadonlySet<string> = new Set(
+  (
+    'AED AFN AMD ANG AOA ARS AUD AWG AZN BAM BBD BDT BGN BHD BIF BMD BND BOB BRL BSD BTN BWP BYN BZD CAD CDF CHF CLP CNY COP CRC CUP CVE CZK ' +
+    'DJF DKK DOP DZD EGP ERN ETB EUR FJD FKP GBP GEL GHS GIP GMD GNF GTQ GYD HKD HNL HTG HUF IDR ILS INR IQD IRR ISK JMD JOD JPY KES KGS KHR ' +
+    'KMF KPW KRW KWD KYD KZT LAK LBP LKR LRD LSL LYD MAD MDL MGA MKD MMK MNT MOP MRU MUR MVR MWK MXN MYR MZN NAD NGN NIO NOK NPR NZD OMR PAB ' +
+    'PEN PGK PHP PKR PLN PYG QAR RON RSD RUB RWF SAR SBD SCR SDG SEK SGD SHP SLE SOS SRD SSP STN SVC SYP SZL THB TJS TMT TND TRY TTD TWD TZS ' +
+    'UAH UGX USD UYU UZS VED VES VND VUV WST XAF XCD XCG XOF XPF YER ZAR ZMW ZWG'
+  ).split(' '),
+);
+/** So many parts a price may be for; any other number of a header may be a year, a month or a column's. */
+const SO_MANY: ReadonlySet<number> = new Set([1, 10, 100, 1000, 10_000]);
+/** A number before the slash too: `03/2025`, `2024/10`. */
+const DATE = /\d\s*\/\s*\d/;
 const SIGN = /[$€£¥₩₫₹₺₽฿]/;
 const FOR_MANY =
   /(?:\bper|\/|\bje|\bpro|\bpar|\bpor|\bpour|\bcada|\bfor|\bfür|\bfuer)\s*(?:(\d[\d.,' ]*\d|\d)\s*(k\b)?|(thousand|tausend|mil\b|mille|k\b))/i;
@@ -35,13 +39,13 @@ const MANY = /\d{2,}/;
 export function parsePriceHeader(header: string): PriceHeader {
   const code = [...header.matchAll(/\b[A-Z]{3}\b/g)]
     .map(([text]) => text)
-    .find((text) => !NO_CURRENCY.has(text));
+    .find((text) => CURRENCIES.has(text));
   const currency = code ?? SIGN.exec(header)?.[0] ?? null;
   const many = FOR_MANY.exec(header);
   if (many) {
     const number = many[1] === undefined ? 1 : parseNumber(many[1].trim(), 'count');
     const per = number === null ? null : number * (many[2] || many[3] ? 1000 : 1);
-    return { per: per !== null && per >= 1 ? per : null, currency };
+    return { per: per !== null && SO_MANY.has(per) && !DATE.test(header) ? per : null, currency };
   }
   return { per: MANY.test(header.replace(/@\s*\d+/g, '')) ? null : 1, currency };
 }

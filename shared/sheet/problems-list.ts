@@ -17,6 +17,10 @@ export const listKinds = {
   listPriceUnclear: warning(
     (f) => `"${f['found']}" does not say how many parts a price is for. Write Price each or Price per 1000.`,
   ),
+  listToleranceUnclear: warning(
+    (f) =>
+      `"${f['found']}" has bare figures below 1 that may be shares or per cent, so they are left out. Call the column "Tolerance %" or write 1 % in the cells.`,
+  ),
   listReelEmpty: warning(() => 'The row has no reel id, so it is left out. Fill it in.'),
   listReelTwice: warning(
     (f) => `Reel ${f['found']} is in row ${f['first']} already. The last count of it is taken.`,

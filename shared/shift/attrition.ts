@@ -35,11 +35,11 @@ export interface Attrition {
 }
 
 /** The cost of lost parts. `parts`: from a shift's report; those that lost none are left out. */
-export function attritionOf({ listed }: Pick<FloorState, 'listed'>, parts: readonly PartSeen[]): Attrition {
+export function attritionOf({ prices }: Pick<FloorState, 'prices'>, parts: readonly PartSeen[]): Attrition {
   const costs = parts
     .filter(({ lost }) => lost > 0)
     .map((each): PartCost => {
-      const price = listed.get(each.part)?.price ?? null;
+      const price = prices.get(each.part) ?? null;
       return { ...each, price, cost: price === null ? null : price.each * each.lost };
     });
   const sums = new Map<string | null, { cost: number; numbers: number }>();

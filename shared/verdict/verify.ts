@@ -11,7 +11,7 @@ import { isOnLinePlace } from '../floor/place.ts';
 import { plantDay } from '../floor/plant-day.ts';
 import { hasOwnId, ownIdOf } from '../floor/reel-id.ts';
 import { type CartPlace, type FloorState, type Reel, slotKey } from '../floor/state.ts';
-import { type MeasuredPart, valueCheckOf } from '../floor/value-check.ts';
+import { judgedAnew, type MeasuredPart, valueCheckOf } from '../floor/value-check.ts';
 import { joins, type Verdict, type VerifyAct } from '../floor/vocabulary.ts';
 import { wantedOn } from '../floor/wanted.ts';
 import { type Reason, verdictOf } from './reasons.ts';
@@ -275,6 +275,13 @@ function dateReasons(state: FloorState, question: VerifyQuestion, part: string):
   return dateCodeReasons(state, { line, part }, reel, { today, standsSince });
 }
 
+/** What a measurement says, by its verdict. */
+export const valueCodes = {
+  accepted: 'value-within',
+  held: 'value-unsure',
+  refused: 'value-outside',
+} as const satisfies Readonly<Record<Verdict, string>>;
+
 /** What a part off the reel measures, where the line wants that known before it feeds. A note is about the slot's own part, not an alternate. */
 function valueReasons(
   state: FloorState,
@@ -285,11 +292,11 @@ function valueReasons(
   if (check === null) return [];
   if (check.lack !== null) return [{ code: 'value-unknown', part, lack: check.lack }];
   const { measured = null } = reel;
-  // What was measured as another part says nothing of this one.
-  if (measured === null || measured.part !== part) return [{ code: 'value-unmeasured', part }];
-  const { nominal, unit, least, most, quantity, uncertainty, guard, verdict } = measured;
-  const code = { accepted: 'value-within', held: 'value-unsure', refused: 'value-outside' } as const;
-  return [{ code: code[verdict], nominal, unit, least, most, quantity, uncertainty, guard }];
+  // What was measured as another part, or between other limits, says nothing of this one.
+  const judged = measured === null ? null : judgedAnew(check, measured);
+  if (judged === null) return [{ code: 'value-unmeasured', part }];
+  const { nominal, unit, least, most, quantity, uncertainty, guard, verdict } = judged;
+  return [{ code: valueCodes[verdict], nominal, unit, least, most, quantity, uncertainty, guard }];
 }
 
 /** A hint, no more: another reel of the part should go first. */

@@ -3,7 +3,8 @@
 
 import { isExchangeFile, xmlRoot } from '../../shared/sheet/exchange.ts';
 import type { SheetRows } from '../../shared/sheet/headers.ts';
-import { fillMerged, mergedRanges } from '../../shared/sheet/merged.ts';
+import { fillMerged, mergedRanges, sheetTexts } from '../../shared/sheet/merged.ts';
+import { percentStyles, showPercents } from '../../shared/sheet/percent-cells.ts';
 import type { SheetProblem } from '../../shared/sheet/problems.ts';
 import {
   type ForeignKind,
@@ -82,11 +83,17 @@ async function readWorkbook(bytes: Uint8Array, source: string, table: TableKind)
       `${source}: ${hint[table]}, found a broken workbook: ${(error as Error).message}`,
     );
   }
-  const merged = mergedRanges(bytes);
+  const texts = sheetTexts(bytes);
+  const percents = percentStyles(bytes);
+  const merged = mergedRanges(texts);
   const pages = sheets.map(({ sheet, data }, at) => ({
     name: sheet,
     rows: fillMerged(
-      data.map((row) => row.map(toSheetCell)),
+      showPercents(
+        data.map((row) => row.map(toSheetCell)),
+        texts[at] ?? '',
+        percents,
+      ),
       merged[at] ?? [],
     ),
   }));

@@ -3,7 +3,8 @@
 import { billRows } from '../../shared/sheet/bill-rows.ts';
 import { isExchangeFile, xmlRoot } from '../../shared/sheet/exchange.ts';
 import { cellText, type SheetRows } from '../../shared/sheet/headers.ts';
-import { fillMerged, mergedRanges } from '../../shared/sheet/merged.ts';
+import { fillMerged, mergedRanges, sheetTexts } from '../../shared/sheet/merged.ts';
+import { percentStyles, showPercents } from '../../shared/sheet/percent-cells.ts';
 import { placementRows } from '../../shared/sheet/placement-rows.ts';
 import type { SheetProblem } from '../../shared/sheet/problems.ts';
 import {
@@ -101,14 +102,19 @@ async function parseWorkbook(
   if (unpacked > mostUnpackedBytes) throw new Unreadable('too-large', String(unpacked));
   if (isOverstated(new Uint8Array(buffer)))
     throw new Unreadable('broken-workbook', 'a part says that it holds more than it can');
-  // The spreadsheet reader may take the bytes over: merged cells are looked up first.
-  const merged = mergedRanges(new Uint8Array(buffer));
+  // The spreadsheet reader may take the bytes over: merged cells and per cents are looked up first.
+  const texts = sheetTexts(new Uint8Array(buffer));
+  const percents = percentStyles(new Uint8Array(buffer));
+  const merged = mergedRanges(texts);
   const sheets = await tools.readWorkbook(buffer).catch((reason: unknown) => {
     throw new Unreadable('broken-workbook', reason instanceof Error ? reason.message : String(reason));
   });
   const pages = sheets.map(({ sheet, data }, at) => ({
     name: sheet,
-    rows: fillMerged(inWidth(data.map((row) => row.map(toSheetCell))), merged[at] ?? []),
+    rows: fillMerged(
+      showPercents(inWidth(data.map((row) => row.map(toSheetCell))), texts[at] ?? '', percents),
+      merged[at] ?? [],
+    ),
   }));
   if (!pages.some(({ rows }) => rows.some((row) => row.some((cell) => cellText(cell) !== ''))))
     throw new Unreadable('blank');

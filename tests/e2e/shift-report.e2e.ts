@@ -70,9 +70,9 @@ it('puts a price on lost parts once the part list has one, and says how many hav
         .first()
         .setInputFiles({ name: 'prices.csv', mimeType: 'text/csv', buffer });
       await page.getByTestId('list-take').click();
-      await expect.poll(async () => (await ownEntries(page, 'parts.listed')).length).toBe(1);
-      const [listed] = await ownEntries(page, 'parts.listed');
-      expect(listed?.payload['parts']).toMatchObject([{ part, price: { each: 1.2, currency: 'EUR' } }]);
+      await expect.poll(async () => (await ownEntries(page, 'parts.priced')).length).toBe(1);
+      const [priced] = await ownEntries(page, 'parts.priced');
+      expect(priced?.payload['parts']).toMatchObject([{ part, price: { each: 1.2, currency: 'EUR' } }]);
       await page.goto(`${demo.url}#/log/shift`);
       await page.getByTestId('span-24').click();
       const money = page.getByTestId('plot-money');

@@ -52,8 +52,8 @@ it('a reel is measured before it feeds: by a meter that types, by hand, or a lea
       expect(await seeVerdict(page)).toMatchObject({ verdict: 'held' });
       await page.getByTestId('verdict-go-on').click();
       await ask(page, label('R-990001'));
-      await page.getByTestId('value-typed').fill('3.50');
-      await page.getByTestId('value-check').click();
+      // A meter that names its unit is believed at once.
+      await scan(page, '3.50 Ohm');
       const refused = await seeVerdict(page);
       expect(refused).toMatchObject({ verdict: 'refused' });
       expect(refused.text).toContain('Measured: 3.5 ± 0.0375 Ω. Wanted: 3.3 Ω, from 3.267 to 3.333.');
@@ -67,7 +67,21 @@ it('a reel is measured before it feeds: by a meter that types, by hand, or a lea
       await page.getByTestId('verdict-go-on').click();
       // A meter types, as a scanner does.
       await ask(page, label('R-990003'));
+      expect(await page.getByTestId('value-reel').textContent()).toContain('R-990003');
+      await page.getByTestId('value-typed').fill('3.31');
+      // Another reel in hand: what was typed for the one before is gone.
+      await scan(page, label('R-990004'));
+      await expect.poll(() => page.getByTestId('value-reel').textContent()).toContain('R-990004');
+      expect(await page.getByTestId('value-typed').inputValue()).toBe('');
+      await scan(page, label('R-990003'));
+      await expect.poll(() => page.getByTestId('value-reel').textContent()).toContain('R-990003');
+      // A bare figure may be a code of a label: a person says that it is the meter's.
+      await scan(page, '2432');
+      expect(await page.getByTestId('value-typed').inputValue()).toBe('2432');
       await scan(page, '+3.30500E+00');
+      expect(await page.getByTestId('value-typed').inputValue()).toBe('+3.30500E+00');
+      await look(page, { where: 'measure' });
+      await page.getByTestId('value-check').click();
       const accepted = await seeVerdict(page);
       expect(accepted).toMatchObject({ verdict: 'accepted' });
       expect(accepted.text).toContain('Value checked');
@@ -76,7 +90,7 @@ it('a reel is measured before it feeds: by a meter that types, by hand, or a lea
       const measured = await ownEntries(page, 'reel.measured');
       expect(measured.map(({ payload }) => [payload['reel'], payload['verdict'], payload['via']])).toEqual([
         ['R-990001', 'held', 'typed'],
-        ['R-990001', 'refused', 'typed'],
+        ['R-990001', 'refused', 'wedge'],
         ['R-990003', 'accepted', 'wedge'],
       ]);
       expect(measured.at(-1)?.payload).toMatchObject({

@@ -80,9 +80,21 @@ export function withoutEarlier(desk: Desk): Desk {
 }
 
 /** The same label read twice, not two scans that mean something. */
-export function isSameScan(one: Scan, other: Scan): boolean {
+function isSameScan(one: Scan, other: Scan): boolean {
   const textOf = (scan: Scan) => scan.codes.map(({ text }) => text).join('\n');
   return textOf(one) === textOf(other);
+}
+
+/** What waits for its turn at a desk away from the line: a scan, or a person's answer. */
+export type Todo = { readonly scan: Scan } | { readonly answer: (desk: Desk) => Desk };
+
+export function isSameTodo(one: Todo, other: Todo): boolean {
+  return 'scan' in one && 'scan' in other && isSameScan(one.scan, other.scan);
+}
+
+/** The desk while somebody must sign in: its reel is scanned again then, but for one off which a part was measured. */
+export function withoutUnmeasured(desk: Desk): Desk {
+  return desk.reel?.measured === undefined ? { ...desk, reel: null } : desk;
 }
 
 /** Answers as at the line; `go` gives the desk to the answer, and judges what is there then. */

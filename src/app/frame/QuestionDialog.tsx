@@ -8,7 +8,7 @@ import { dockWords } from '../words/dock.ts';
 import { refusalWords } from '../words/refusal.ts';
 import { shellWords } from '../words/shell.ts';
 import { formatCount, say } from '../words/words.ts';
-import { ValueDialog } from './ValueDialog.tsx';
+import { ValueDialog, valueKey } from './ValueDialog.tsx';
 
 export function QuestionDialog({
   desk,
@@ -19,7 +19,8 @@ export function QuestionDialog({
 }) {
   const words = say(dockWords);
   const shell = say(shellWords);
-  if (question.ask === 'value') return <ValueDialog desk={desk} check={question.check} />;
+  if (question.ask === 'value')
+    return <ValueDialog key={valueKey(question)} desk={desk} question={question} />;
   if (question.ask === 'runs-here') {
     const { title, text, same, second } = say(refusalWords).runsHere;
     return (

@@ -5,6 +5,7 @@ import { type Signal, signal } from '@preact/signals';
 import { judgeForFeeder } from '../../../shared/desk/judgement.ts';
 import { type Desk, emptyDesk, isDeskReady } from '../../../shared/desk/model.ts';
 import { takeEnough, takeScan } from '../../../shared/desk/take-scan.ts';
+import { keepMeasured } from '../../../shared/desk/value-question.ts';
 import { holdsBadge, recognise } from '../../../shared/floor/recognise.ts';
 import type { Scan } from '../../../shared/labels/scan.ts';
 import type { App } from '../app.ts';
@@ -14,9 +15,11 @@ import {
   awayAnswers,
   awayTold,
   awayView,
-  isSameScan,
+  isSameTodo,
   mayVerify,
+  type Todo,
   withoutEarlier,
+  withoutUnmeasured,
 } from '../desk/away.ts';
 import { type OneAtATime, oneAtATime } from '../desk/one-at-a-time.ts';
 
@@ -47,7 +50,7 @@ interface ReadyAt {
 interface ReadyState extends Pick<ReadyDesk, 'feeder' | 'desk' | 'told'> {
   readonly app: App;
   readonly at: ReadyAt;
-  readonly inbox: Pick<OneAtATime<Scan>, 'clear'>;
+  readonly inbox: Pick<OneAtATime<Todo>, 'clear'>;
 }
 
 /** Takes scans for a second feeder of a slot; `onReady` once its reel was accepted and written down. */
@@ -55,11 +58,12 @@ export function createReadyDesk(app: App, at: ReadyAt): ReadyDesk {
   const feeder = signal<string | null>(null);
   const desk = signal<Desk>(emptyDesk);
   const told = signal<ReadyTold | null>(null);
-  const inbox = oneAtATime<Scan>((scan) => work(state, scan), isSameScan);
+  const inbox = oneAtATime<Todo>(
+    (todo) => ('scan' in todo ? work(state, todo.scan) : settle(state, todo.answer(desk.peek()))),
+    isSameTodo,
+  );
   const state: ReadyState = { app, at, inbox, feeder, desk, told };
-  const go = (answer: (desk: Desk) => Desk) => {
-    settle(state, answer(desk.peek())).catch(() => undefined); // shown by the fault screen
-  };
+  const go = (answer: (desk: Desk) => Desk) => inbox.give({ answer });
   const view = () => awayView(app, at.line, at.setup);
   return {
     feeder,
@@ -70,7 +74,7 @@ export function createReadyDesk(app: App, at: ReadyAt): ReadyDesk {
       // Badges go to the desk, which signs people in.
       const texts = scan.codes.map(({ text }) => text);
       if (holdsBadge(app.store.floor(), at.line, texts)) return false;
-      inbox.give(scan);
+      inbox.give({ scan });
       return true;
     },
     enough: () => go((now) => takeEnough(now, view())),
@@ -95,7 +99,8 @@ async function work(state: ReadyState, scan: Scan): Promise<void> {
     told.value = { tell: 'sign-in' };
     return;
   }
-  await settle(state, takeScan(desk.peek(), scan, awayView(app, at.line, at.setup)));
+  const before = desk.peek();
+  await settle(state, keepMeasured(takeScan(before, scan, awayView(app, at.line, at.setup)), before));
 }
 
 /** A feeder's code is one text that names nothing else, whether or not the plant lists its feeders. */
@@ -128,7 +133,7 @@ async function settle(state: ReadyState, taken: Desk): Promise<void> {
   if (mayVerify(app)) await judge(state, next);
   else {
     // Signed out since: who signs in has the reel judged, by its own scan.
-    desk.value = { ...next, reel: null };
+    desk.value = withoutUnmeasured(next);
     told.value = { tell: 'sign-in' };
   }
 }

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { judgeForCart, judgeForFeeder, judgeReel } from '../../../shared/desk/judgement.ts';
 import { emptyDesk, leaveQuestion, type ReelInHand } from '../../../shared/desk/model.ts';
 import { takeScan } from '../../../shared/desk/take-scan.ts';
-import { answerValue } from '../../../shared/desk/value-question.ts';
+import { answerValue, keepMeasured } from '../../../shared/desk/value-question.ts';
 import type { DraftEntry } from '../../../shared/floor/kinds.ts';
 import { judgePart, readMeter } from '../../../shared/floor/meter.ts';
 import { type MeasuredPart, valueCheckOf } from '../../../shared/floor/value-check.ts';
@@ -166,6 +166,84 @@ describe('away from the line', () => {
     expect(judged.answer.reasons).toContainEqual(expect.objectContaining({ code: 'value-within' }));
     expect(kinds(judged.drafts)).not.toContain('reel.measured');
   });
+
+  /** The reel that stands ready on a feeder, at its slot. */
+  const atSlot = (story: Story) => {
+    const view = { floor: story.floor(), line: 'L1' };
+    const scan = (text: string) =>
+      ({ codes: [{ text, format: null, symbologyId: null }], via: 'wedge', atMs: 0 }) as const;
+    const desk = takeScan(takeScan(emptyDesk, scan('M1-F-001'), view), scan('F-1'), view);
+    const { slot, reel: ready } = desk;
+    if (slot === null || ready === null) throw new Error('slot and reel are on the desk');
+    return { view, desk: { ...desk, slot, reel: ready } };
+  };
+  const makeReady = (story: Story, inHand: ReelInHand) => {
+    let first = '';
+    for (const draft of judgeForFeeder(story.floor(), place, { ...on, reel: inHand }, startMs).drafts) {
+      const plain: DraftEntry = typeof draft === 'function' ? draft([first], '') : draft;
+      const entry = story.tell(plain.kind, plain.payload as never);
+      if (first === '') first = idOf(entry);
+    }
+  };
+
+  test('what is measured at the slot alone, as the feeder was made ready before the rule, is told then', () => {
+    const story = beginStory();
+    tellPlant(story);
+    listed(story, [{ part: 'R-100', value: '10k', tolerance: '1 %' }]);
+    makeReady(story, reel());
+    story.tell('line.values-ruled', { line: 'L1', begins: ['R-'], percent: 0.5, digits: 2, guard: 100 });
+    const { view, desk } = atSlot(story);
+    const { question } = judgeReel(view, desk, startMs);
+    expect(question).toMatchObject({ ask: 'value', reel: { reel: 'K-9' } });
+    const answered = answerValue({ ...desk, question }, measured(story, '10.02'));
+    if (answered.reel === null) throw new Error('the reel stays in hand');
+    const judged = judgeReel(view, { ...desk, reel: answered.reel }, startMs);
+    expect(judged.answer.verdict).toBe('accepted');
+    expect(kinds(judged.drafts)).toContain('reel.measured');
+  });
+
+  test('an old measurement proves nothing of limits that were corrected since: it is asked anew, and told', () => {
+    const story = ruled();
+    listed(story, [{ part: 'R-100', value: '10k', tolerance: '10 %' }]);
+    makeReady(story, reel({ measured: measured(story, '10.50') }));
+    expect(judgeReel(...judgedAt(atSlot(story))).answer.verdict).toBe('accepted');
+    listed(story, [{ part: 'R-100', value: '10k', tolerance: '1 %' }]);
+    const { view, desk } = atSlot(story);
+    const judged = judgeReel(view, desk, startMs);
+    expect(judged.answer.reasons).toContainEqual({ code: 'value-unmeasured', part: 'R-100' });
+    expect(judged.question).toMatchObject({ ask: 'value', check: { wanted: [{ least: 9.9, most: 10.1 }] } });
+  });
+
+  test('an old measurement is judged by the guard band and the meter of now', () => {
+    const story = ruled();
+    story.tell('line.values-ruled', { line: 'L1', begins: ['R-'], percent: 0.5, digits: 2, guard: 0 });
+    makeReady(story, reel({ measured: measured(story, '10.08') }));
+    expect(judgeReel(...judgedAt(atSlot(story))).answer.verdict).toBe('accepted');
+    story.tell('line.values-ruled', { line: 'L1', begins: ['R-'], percent: 0.5, digits: 2, guard: 100 });
+    const judged = judgeReel(...judgedAt(atSlot(story)));
+    expect(judged.answer.reasons).toContainEqual(
+      expect.objectContaining({ code: 'value-unsure', guard: 0.0704 }),
+    );
+    story.tell('line.values-ruled', { line: 'L1', begins: ['R-'], percent: 2, digits: 2, guard: 100 });
+    expect(judgeReel(...judgedAt(atSlot(story))).answer.reasons).toContainEqual(
+      expect.objectContaining({ code: 'value-unsure', uncertainty: 0.2016 }),
+    );
+  });
+
+  const judgedAt = ({ view, desk }: ReturnType<typeof atSlot>) => [view, desk, startMs] as const;
+});
+
+test('what was measured goes on with the same reel scanned again, and with no other', () => {
+  const value = measured(ruled(), '10.02');
+  const before = { reel: reel({ measured: value }) };
+  const again = { ...emptyDesk, reel: reel({ via: 'camera' }) };
+  expect(keepMeasured(again, before).reel?.measured).toEqual(value);
+  expect(keepMeasured({ ...emptyDesk, reel: reel({ reel: 'K-8' }) }, before).reel?.measured).toBeUndefined();
+  const unnamed = reel({ reel: null, codes: ['PR-100', 'Q5000'] });
+  const had = { reel: { ...unnamed, measured: null } };
+  expect(keepMeasured({ ...emptyDesk, reel: unnamed }, had).reel?.measured).toBeNull();
+  const other = { ...unnamed, codes: ['PR-100', 'Q4000'] };
+  expect(keepMeasured({ ...emptyDesk, reel: other }, had).reel?.measured).toBeUndefined();
 });
 
 test('the answer goes with the reel in hand; leaving the question puts the reel down', () => {
@@ -175,5 +253,6 @@ test('the answer goes with the reel in hand; leaving the question puts the reel 
   const value = measured(story, '10.02');
   expect(answerValue(asked, value)).toMatchObject({ question: null, reel: { measured: value } });
   expect(answerValue(asked, null).reel?.measured).toBeNull();
+  expect(answerValue(asked, { ...value, part: 'R-200' })).toBe(asked);
   expect(leaveQuestion(asked)).toMatchObject({ question: null, reel: null, slot: 'M1-F-001' });
 });

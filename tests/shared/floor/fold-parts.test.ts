@@ -1,8 +1,9 @@
 // The plant's list of parts: packages, makers and age limits from it are those that everything else asks for.
 
 import { describe, expect, test } from 'vitest';
+import * as z from 'zod/mini';
 import { ageLimitOf } from '../../../shared/floor/age-limit.ts';
-import type { PayloadOf } from '../../../shared/floor/kinds.ts';
+import { type PayloadOf, schemaOf } from '../../../shared/floor/kinds.ts';
 import { makerKey } from '../../../shared/floor/maker-lists.ts';
 import { isApprovedMaker } from '../../../shared/floor/makers.ts';
 import { copyForPractice } from '../../../shared/floor/practice-copy.ts';
@@ -78,6 +79,37 @@ describe('a listed part', () => {
     expect(story.floor().pictures.get('R-1')).toBe(picture);
     story.tell('part.pictured', { part: 'R-1', picture: null });
     expect(story.floor().pictures.size).toBe(0);
+  });
+});
+
+describe('prices', () => {
+  const price = (story: Story, part: string, each: number | null) =>
+    story.tell('parts.priced', {
+      source: 'prices.csv',
+      parts: [{ part, price: each === null ? null : { each, currency: 'EUR' } }],
+    });
+
+  test('stand apart from the list, whose entries an older tablet reads whole: an entry of the list has none, and takes none away', () => {
+    const story = beginStory();
+    const withPrice = { ...blank, part: 'R-1', price: { each: 1, currency: null } };
+    const told = { source: 'parts.csv', parts: [withPrice] };
+    expect(z.safeParse(schemaOf('parts.listed'), told).success).toBe(false);
+    list(story, { part: 'R-1', value: '10k' });
+    price(story, 'R-1', 0.012);
+    list(story, { part: 'R-1', value: '11k' });
+    expect(story.floor().prices.get('R-1')).toEqual({ each: 0.012, currency: 'EUR', source: 'prices.csv' });
+  });
+
+  test('are replaced, taken away, and gone with the part', () => {
+    const story = beginStory();
+    price(story, 'R-1', 0.012);
+    price(story, 'R-1', 0.014);
+    price(story, 'R-2', 3);
+    price(story, 'R-3', 4);
+    price(story, 'R-3', null);
+    story.tell('part.unlisted', { part: 'R-2', reason: 'not used' });
+    const { prices } = story.floor();
+    expect([...prices].map(([part, { each }]) => [part, each])).toEqual([['R-1', 0.014]]);
   });
 });
 
@@ -162,9 +194,14 @@ test('a practice floor has the list too', () => {
   const story = beginStory();
   tellPlant(story);
   list(story, { part: 'R-1', value: '10k', msl: '3', makers: [{ supplierPart: 'ZR-1', product: 'Lamp' }] });
+  story.tell('parts.priced', {
+    source: 'p.csv',
+    parts: [{ part: 'R-1', price: { each: 2, currency: null } }],
+  });
   const copy = beginStory();
   for (const { kind, payload } of copyForPractice(story.floor(), 'L1')) copy.tell(kind, payload as never);
   expect(copy.floor().listed.get('R-1')).toMatchObject({ value: '10k' });
+  expect(copy.floor().prices).toEqual(story.floor().prices);
   expect(copy.floor().parts.get('R-1')?.msl).toBe('3');
   expect(copy.floor().productMakers.get(makerKey('Lamp', 'R-1'))).toEqual(['ZR-1']);
 });

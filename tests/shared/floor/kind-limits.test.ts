@@ -270,7 +270,8 @@ test('a list has an entry at least and so many at most only where these say so',
       1–200 parts.missed misses
       1–200 unproven.settled entries
       1–2000 labels.printed names
-      1–500 parts.listed parts`),
+      1–500 parts.listed parts
+      1–500 parts.priced parts`),
   );
 });
 

@@ -38,6 +38,10 @@ function ruledPlant() {
   const hours = { thawHours: 4, outHours: 48, openHours: 24, stencilHours: 8 };
   story.tell('paste.ruled', { paste: 'P-1', ...hours, source: 'sheet' });
   story.tell('parts.listed', { source: 'parts.csv', parts: [listed('R-100', 3), listed('R-200', 0)] });
+  story.tell('parts.priced', {
+    source: 'parts.csv',
+    parts: [{ part: 'R-100', price: { each: 0.012, currency: 'EUR' } }],
+  });
   // More makers than one entry takes: told in two.
   for (const at of [0, 1])
     story.tell('parts.listed', { source: 'more.csv', parts: [listed('R-300', 200, at * 200)] });
@@ -98,6 +102,7 @@ describe('the file of a plant', () => {
     for (const part of [
       'pictureRules',
       'listed',
+      'prices',
       'parts',
       'productMakers',
       'approvedByHand',
@@ -107,6 +112,7 @@ describe('the file of a plant', () => {
     ] as const)
       expect(new Map<string, unknown>(second[part])).toEqual(new Map<string, unknown>(first[part]));
     expect(second.listed.size).toBe(3);
+    expect(second.prices.size).toBe(1);
   });
 
   test('says that it is newer than the first files, which are read still', () => {

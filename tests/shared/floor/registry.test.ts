@@ -65,7 +65,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^material\.|^blocked\.let-run$/, foldBlocks],
   [/^paste\.ruled$|^jar\.(known|told)$|^run\.started$/, foldPaste],
   [/^place\.described$|^reel\.(split|merged)$/, foldStore],
-  [/^parts\.listed$|^part\.(unlisted|pictured)$/, foldParts],
+  [/^parts\.(listed|priced)$|^part\.(unlisted|pictured)$/, foldParts],
   [/^part\.described$|^moisture\.ruled$|^reel\.timed$|^entry\.corrected$/, foldMoisture],
   [/^reel\.(put|dated|measured)$/, foldPlaces],
   [/^reel\.named$|^labels\./, foldPrint],

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { judgeReading } from '../../../shared/floor/measured.ts';
-import { judgePart, readMeter } from '../../../shared/floor/meter.ts';
+import { isMeterText, judgePart, readMeter } from '../../../shared/floor/meter.ts';
 import { type ValueCheck, valueCheckOf, type WantedValue } from '../../../shared/floor/value-check.ts';
 import { beginStory, type Story, tellPlant } from './story.ts';
 import { listed } from './value-story.ts';
@@ -59,6 +59,27 @@ describe('valueCheckOf()', () => {
     expect(of(story, 'R-0')).toMatchObject({ wanted: [], lack: 'tolerance' });
   });
 
+  test('takes the list’s tolerance where the note states a value without one, and the list’s value where the note only rates the part', () => {
+    const story = told(['C', 'R'], [{ part: 'C-1', value: '100 nF', tolerance: '10 %' }]);
+    const listedValue = { nominal: 100, unit: 'nF', least: 90, most: 110 };
+    for (const note of ['100 nF 16V X7R', '16V X7R', 'next to the 10k pull-up', undefined])
+      expect(of(story, 'C-1', note)).toMatchObject({ wanted: [listedValue], lack: null });
+    expect(of(story, 'C-1', '22 nF')?.wanted).toEqual([{ nominal: 22, unit: 'nF', least: 19.8, most: 24.2 }]);
+    expect(of(story, 'C-1', '22 nF ±5 % 50V')?.wanted).toEqual([
+      { nominal: 22, unit: 'nF', least: 20.9, most: 23.1 },
+    ]);
+    expect(of(story, 'C-1', '16V ±5 %')?.wanted).toEqual([listedValue]);
+    listed(story, [{ part: 'R-3', value: null, tolerance: '1 %' }]);
+    expect(of(story, 'R-3', '10.0 kΩ')?.wanted).toEqual([tenK]);
+  });
+
+  test('a voltage is what the part stands, and is not measured', () => {
+    const story = told(['C', 'D'], [{ part: 'C-1', value: '10uF 25V', tolerance: '20 %' }]);
+    expect(of(story, 'C-1')?.wanted).toEqual([{ nominal: 10, unit: 'µF', least: 8, most: 12 }]);
+    listed(story, [{ part: 'D-1', value: '650 mV', tolerance: '5 %' }]);
+    expect(of(story, 'D-1')).toMatchObject({ wanted: [], lack: 'value' });
+  });
+
   test('an empty class is every part that has a value, and no other', () => {
     const story = told([''], [{ part: 'C-1', value: '100 nF', tolerance: '10 %' }]);
     expect(of(story, 'C-1')?.wanted).toHaveLength(1);
@@ -82,6 +103,15 @@ describe('readMeter()', () => {
     expect(readMeter(text, 'kΩ')).toEqual({ quantity, unit, step });
   });
 
+  // SCPI, from memory: 9.9E37 stands for a reading over the range.
+  test.each(['+9.90000000E+37', '-9.9E37', '9.9E+37 Ohm', '0E999', '0E-999', '9E305 F', '1E999'])(
+    'takes %j for no reading: over the range, or no figure',
+    (text) => {
+      expect(isMeterText(text)).toBe(true);
+      expect(readMeter(text, 'kΩ')).toBeNull();
+    },
+  );
+
   test.each(['', 'OL', '-', '10.02 A', '1.2.3', 'R-100', '10 20', 'e5', '10.02 kΩ?'])(
     'takes %j for no reading',
     (text) => {
@@ -95,7 +125,10 @@ describe('readMeter()', () => {
     fc.assert(
       fc.property(fc.oneof(typed, meter), (text) => {
         const shown = readMeter(text, 'nF');
-        if (shown !== null) expect(Number.isFinite(shown.quantity)).toBe(true);
+        if (shown === null) return;
+        expect(Number.isFinite(shown.quantity) && Number.isFinite(shown.step)).toBe(true);
+        const judged = judgePart(check, { ...tenK, unit: 'nF' }, shown, 'wedge');
+        if (judged !== null) expect(Number.isFinite(judged.quantity + judged.uncertainty)).toBe(true);
       }),
     );
   });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import writeXlsxFile from 'write-excel-file/node';
-import { fillMerged, mergedRanges } from '../../../shared/sheet/merged.ts';
+import { fillMerged, mergedRanges, sheetTexts } from '../../../shared/sheet/merged.ts';
 
 describe('mergedRanges() and fillMerged()', () => {
   it('fills a merged cell down in its own sheet, not to the right', async () => {
@@ -17,7 +17,7 @@ describe('mergedRanges() and fillMerged()', () => {
         sheet: 'Bill',
       },
     ]).toBuffer();
-    const ranges = mergedRanges(new Uint8Array(buffer));
+    const ranges = mergedRanges(sheetTexts(new Uint8Array(buffer)));
     expect(ranges).toHaveLength(2);
     const rows = [
       ['Part', 'Ref'],
@@ -35,6 +35,6 @@ describe('mergedRanges() and fillMerged()', () => {
   });
 
   it('has no ranges for bytes that are no workbook', () => {
-    expect(mergedRanges(Uint8Array.of(1, 2, 3))).toEqual([]);
+    expect(mergedRanges(sheetTexts(Uint8Array.of(1, 2, 3)))).toEqual([]);
   });
 });

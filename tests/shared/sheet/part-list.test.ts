@@ -10,18 +10,33 @@ import { textToRows } from '../../../shared/sheet/text.ts';
 const read = (text: string) => readPartList(textToRows(text).rows);
 const codes = (text: string) => read(text).problems.map(({ code, row }) => `${row} ${code}`);
 
-describe('tolerances that a spreadsheet keeps as numbers', () => {
+describe('tolerances without their per cent', () => {
   const tolerances = (header: string, cells: readonly (number | string)[]) =>
     readPartList([['Part', header], ...cells.map((cell, at) => [`R-${at}`, cell])]).parts.map(
       ({ part }) => part.tolerance,
     );
 
-  test('are shares where all of them are, and per cents where one says so or the header does', () => {
-    expect(tolerances('Tol', [0.01, 0.05, 0.001])).toEqual(['1 %', '5 %', '0.1 %']);
+  const told = (header: string, ...cells: readonly (number | string)[]) =>
+    readPartList([['Part', header], ...cells.map((cell, at) => [`R-${at}`, cell])]).problems.map(
+      ({ code, row, column }) => `${row} ${column} ${code}`,
+    );
+
+  test('are per cents where one is 1 or more or the header says so; else nobody can tell, and they are left out and told once', () => {
+    for (const cells of [
+      [0.01, 0.05, 0.001],
+      [0.1, 0.25],
+      [0.01, 0.05, 0.8],
+      ['0.1', '0,25'],
+    ]) {
+      expect(tolerances('Tol', cells)).toEqual(cells.map(() => null));
+      expect(told('Tol', ...cells)).toEqual(['1 Tol listToleranceUnclear']);
+    }
     expect(tolerances('Tol', [0.1, 1, 5])).toEqual(['0.1 %', '1 %', '5 %']);
+    expect(told('Tol', 0.1, 1, 5)).toEqual([]);
     expect(tolerances('Tol %', [0.1, 0.25])).toEqual(['0.1 %', '0.25 %']);
     expect(tolerances('Tolerance percent', [0.1])).toEqual(['0.1 %']);
-    expect(tolerances('Tol', ['±1 %', 0.05])).toEqual(['±1 %', '5 %']);
+    expect(tolerances('Tol', ['±1 %', 0.05])).toEqual(['±1 %', null]);
+    expect(tolerances('Tol', ['±1 %', 0])).toEqual(['±1 %', '0 %']);
   });
 });
 
@@ -171,15 +186,6 @@ describe('a list of parts', () => {
       ['tray', null, null],
       ['tape', 8, 4],
     ]);
-  });
-
-  test('a workbook’s per cent, kept as a share, is a per cent', () => {
-    const { parts } = readPartList([
-      ['Part', 'Tolerance'],
-      ['R-1', 0.01],
-      ['R-2', 0.05],
-    ]);
-    expect(parts.map(({ part }) => part.tolerance)).toEqual(['1 %', '5 %']);
   });
 });
 

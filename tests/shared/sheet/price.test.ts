@@ -17,6 +17,15 @@ describe('parsePriceHeader()', () => {
     ['Price @1000', 1, null],
     ['Price 1', 1, null],
     ['Price 1000', null, null],
+    ['Price 03/2025', null, null],
+    ['Preis 2024/25', null, null],
+    ['Price 2024/10', null, null],
+    ['Price for 2025', null, null],
+    ['Price per 500', null, null],
+    ['Price per 10k', 10_000, null],
+    ['STD COST', 1, null],
+    ['STD COST EUR', 1, 'EUR'],
+    ['MAX PRICE (PLN)', 1, 'PLN'],
   ])('reads %s', (header, per, currency) => {
     expect(parsePriceHeader(header)).toEqual({ per, currency });
   });
@@ -78,6 +87,13 @@ describe('a list of parts with prices', () => {
         { each: 5, currency: null },
       ],
       problems: [],
+    });
+  });
+
+  test('divides by no date of a header, and tells that it is unclear', () => {
+    expect(read(['Part', 'Price 03/2025'], ['R-1', 12])).toEqual({
+      prices: [null],
+      problems: ['1 listPriceUnclear'],
     });
   });
 

@@ -2,7 +2,7 @@
 
 import { strToU8, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import { fillMerged, mergedRanges } from '../../../shared/sheet/merged.ts';
+import { fillMerged, mergedRanges, sheetTexts } from '../../../shared/sheet/merged.ts';
 import {
   foreignKind,
   joinPages,
@@ -211,12 +211,14 @@ describe('merged cells', () => {
 
   it('are read by sheet in the workbook’s order, columns from A to AAB', () => {
     const ranges = mergedRanges(
-      book(
-        { r2: '/xl/worksheets/b.xml', r1: 'worksheets/a.xml', r3: 'worksheets/none.xml' },
-        {
-          'xl/worksheets/a.xml': sheet('A1:A3', 'Z10:AA12', 'AAA2:AAB2'),
-          'xl/worksheets/b.xml': sheet('B2:B3'),
-        },
+      sheetTexts(
+        book(
+          { r2: '/xl/worksheets/b.xml', r1: 'worksheets/a.xml', r3: 'worksheets/none.xml' },
+          {
+            'xl/worksheets/a.xml': sheet('A1:A3', 'Z10:AA12', 'AAA2:AAB2'),
+            'xl/worksheets/b.xml': sheet('B2:B3'),
+          },
+        ),
       ),
     );
     expect(ranges).toEqual([
@@ -228,7 +230,7 @@ describe('merged cells', () => {
       ],
       [],
     ]);
-    expect(mergedRanges(zipSync({ 'a.txt': strToU8('x') }))).toEqual([]);
+    expect(mergedRanges(sheetTexts(zipSync({ 'a.txt': strToU8('x') })))).toEqual([]);
   });
 
   it('are filled down over empty cells only, within the rows there are', () => {

@@ -4,24 +4,15 @@ import { describe, expect, test } from 'vitest';
 import { emptyState } from '../../../shared/floor/state.ts';
 import { attritionOf } from '../../../shared/shift/attrition.ts';
 import type { PartSeen } from '../../../shared/shift/report.ts';
-import { payloadExamples } from '../floor/examples.ts';
 import { beginStory, tellPlant } from '../floor/story.ts';
 
-const [listed] = payloadExamples['parts.listed'].parts;
 const seen = (part: string, lost: number, sd = 0): PartSeen => ({ part, lost, sd, picks: 1000 });
 
 function floorWith(prices: Readonly<Record<string, { each: number; currency: string | null } | null>>) {
   const story = beginStory();
   tellPlant(story);
-  if (!listed) throw new Error('Cannot test as an example must list a part: current value is none');
-  const { price: _, ...plain } = listed;
-  const parts = Object.entries(prices).map(([part, price]) => ({
-    ...plain,
-    part,
-    makers: [],
-    ...(price === null ? {} : { price }),
-  }));
-  story.tell('parts.listed', { source: 'parts.csv', parts });
+  const parts = Object.entries(prices).map(([part, price]) => ({ part, price }));
+  story.tell('parts.priced', { source: 'parts.csv', parts });
   return story.floor();
 }
 

@@ -13,7 +13,8 @@ function wanted(story: Story): void {
 
 function measured(verdict: 'accepted' | 'held' | 'refused'): Partial<ReelFacts> {
   const limits = { part: 'R-100', nominal: 10, unit: 'kΩ', least: 9.9, most: 10.1 };
-  const read = { quantity: 10.02, uncertainty: 0.07, guard: 0.07, verdict, via: 'typed' as const };
+  const quantity = { accepted: 10.02, held: 10.05, refused: 11 }[verdict];
+  const read = { quantity, uncertainty: 0.07, guard: 0.07, verdict, via: 'typed' as const };
   return { measured: { ...limits, ...read } };
 }
 

@@ -37,10 +37,17 @@ test('a workbook: the sheet that reads like a list of parts, its per cent and it
     { sheet: 'Notes', data: cells([['Nothing of that kind'], [1]]) },
     {
       sheet: 'Parts',
-      data: cells([
-        ['Part number', 'Value', 'Tolerance', 'Package', 'Tape width', 'Pitch'],
-        ['R-1', '4.7 kΩ', 0.01, '0402', 8, 2],
-      ]),
+      data: [
+        ...cells([['Part number', 'Value', 'Tolerance', 'Package', 'Tape width', 'Pitch']]),
+        [
+          { value: 'R-1' },
+          { value: '4.7 kΩ' },
+          { value: 0.01, type: Number, format: '0%' },
+          { value: '0402' },
+          { value: 8 },
+          { value: 2 },
+        ],
+      ],
     },
   ]).toBuffer();
   const summary = await read(new Blob([new Uint8Array(bytes)]));

@@ -5,6 +5,7 @@ import { type Signal, signal } from '@preact/signals';
 import { judgeForCart } from '../../../../shared/desk/judgement.ts';
 import { type Desk, type DeskView, emptyDesk, isDeskReady } from '../../../../shared/desk/model.ts';
 import { takeEnough, takeScan } from '../../../../shared/desk/take-scan.ts';
+import { keepMeasured } from '../../../../shared/desk/value-question.ts';
 import { holdsBadge } from '../../../../shared/floor/recognise.ts';
 import type { Scan } from '../../../../shared/labels/scan.ts';
 import type { Reason } from '../../../../shared/verdict/reasons.ts';
@@ -15,9 +16,11 @@ import {
   awayAnswers,
   awayTold,
   awayView,
-  isSameScan,
+  isSameTodo,
   mayVerify,
+  type Todo,
   withoutEarlier,
+  withoutUnmeasured,
 } from '../../desk/away.ts';
 import { oneAtATime } from '../../desk/one-at-a-time.ts';
 import { cartIn } from './cart-model.ts';
@@ -70,39 +73,35 @@ export function createCartDesk(
   const told = signal<CartTold | null>(null);
   const typed = signal('');
   const state: CartState = { app, line, setup, cart, desk, told, typed };
-  const inbox = oneAtATime<Scan>((scan) => work(state, scan), isSameScan);
+  const inbox = oneAtATime<Todo>(
+    (todo) => ('scan' in todo ? work(state, todo.scan) : answered(state, todo.answer)),
+    isSameTodo,
+  );
   return {
     cart,
     desk,
     told,
     typed,
     view: () => viewOf(state),
-    take: (scan) => take(state, scan, inbox.give),
+    take: (scan) => take(state, scan, (one) => inbox.give({ scan: one })),
     use: (name) => use(state, name),
     leave: () => {
       inbox.clear();
       use(state, null);
     },
-    enough: () => {
-      const name = cart.peek();
-      const seen = viewOf(state);
-      if (name === null) return;
-      settle(state, takeEnough(desk.peek(), seen), { seen, name }).catch(() => undefined); // shown by the fault screen
-    },
-    answers: answersOf(state),
+    enough: () => inbox.give({ answer: (now) => takeEnough(now, viewOf(state)) }),
+    answers: awayAnswers((answer) => inbox.give({ answer: (now) => answer(now, viewOf(state)) })),
   };
 }
 
 /** Answers at a cart: the same as at the line, and what is there then is judged for the cart. */
-function answersOf(state: CartState): Answers {
-  return awayAnswers((answer) => {
-    const name = state.cart.peek();
-    if (name === null) return;
-    const seen = viewOf(state);
-    const next = withoutEarlier(answer(state.desk.peek(), seen));
-    state.told.value = awayTold(next.told);
-    settle(state, next, { seen, name }).catch(() => undefined); // shown by the fault screen
-  });
+async function answered(state: CartState, answer: (desk: Desk) => Desk): Promise<void> {
+  const name = state.cart.peek();
+  if (name === null) return;
+  const seen = viewOf(state);
+  const next = withoutEarlier(answer(state.desk.peek()));
+  state.told.value = awayTold(next.told);
+  await settle(state, next, { seen, name });
 }
 
 function viewOf({ app, line, setup }: CartState): DeskView {
@@ -122,7 +121,7 @@ async function settle(state: CartState, next: Desk, { seen, name }: At): Promise
     await judge(state, next, name); // a failure is shown by the fault screen
   else {
     // Signed out since: who signs in has the reel judged, by its own scan.
-    state.desk.value = { ...next, reel: null };
+    state.desk.value = withoutUnmeasured(next);
     state.told.value = { tell: 'sign-in' };
   }
 }
@@ -158,7 +157,8 @@ async function work(state: CartState, scan: Scan): Promise<void> {
     return;
   }
   const seen = viewOf(state);
-  const next = withoutEarlier(takeScan(desk.peek(), scan, seen));
+  const before = desk.peek();
+  const next = keepMeasured(withoutEarlier(takeScan(before, scan, seen)), before);
   told.value = null;
   if (!mayVerify(app)) {
     told.value = { tell: 'sign-in' };

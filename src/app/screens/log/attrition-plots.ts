@@ -17,7 +17,7 @@ export const moneyText = (amount: number, currency: string | null): string =>
 
 /** How many parts were lost; and what they cost, where any of them has a price. */
 export function attritionPlots(
-  floor: Pick<FloorState, 'listed'>,
+  floor: Pick<FloorState, 'prices'>,
   parts: readonly PartSeen[],
 ): readonly Plot[] {
   const found = attritionOf(floor, parts);

@@ -2,10 +2,12 @@
 // labels passed over, pictures kept.
 
 import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
+import type { PartPrice } from '../../../../shared/floor/kinds-parts.ts';
 import type { Json } from '../../../../shared/log/entry.ts';
 import { visible } from '../../ui/visible.ts';
 import { type FactName, factWords } from '../../words/log-facts.ts';
-import { formatCount, formatNumber, say } from '../../words/words.ts';
+import { formatMoney } from '../../words/money.ts';
+import { formatCount, formatFigure, formatNumber, say } from '../../words/words.ts';
 import { number, oneOf, parts, type Say, text, withUnit, yesNo } from './plain-sayings.ts';
 
 /** What a splice costs, width by width. */
@@ -64,13 +66,20 @@ export function sayAnswers(value: Json): string | null {
 /** Parts named; the rest is counted. */
 const NAMED = 6;
 
-/** Parts put on the plant's list, the first by their numbers; null for a list of anything else. */
+/** Parts put on the plant's list, the first by their numbers, with prices where such were set; null for a list of anything else. */
 export function sayListed(value: readonly Json[]): string | null {
-  const listed = value as readonly { readonly part?: Json }[]; // as the kind's schema read it; texts have no part
-  const numbers = listed.flatMap(({ part }) => (typeof part === 'string' ? [visible(part)] : []));
+  const listed = value as readonly { readonly part?: Json; readonly price?: PartPrice | null }[]; // as the kind's schema read it; texts have no part
+  const numbers = listed.flatMap(({ part, price }) => {
+    if (typeof part !== 'string') return [];
+    return price === undefined ? [visible(part)] : [`${visible(part)}: ${priceText(price)}`];
+  });
   if (numbers.length === 0) return null;
   const more = numbers.length - NAMED;
   return `${numbers.slice(0, NAMED).join(', ')}${more > 0 ? ` +${formatCount(more)}` : ''}`;
+}
+
+function priceText(price: PartPrice | null): string {
+  return price === null ? '–' : `${formatMoney(price.each)} ${visible(price.currency ?? '')}`.trim();
 }
 
 /** Bar codes that the camera reads besides the usual ones, by their lengths; null where it reads none. */
@@ -131,7 +140,7 @@ export const sayJobs: Say = (value, _, floor) =>
 const measured: Say = (value, entry) => {
   const { unit } = entry.payload;
   return typeof value === 'number'
-    ? `${formatNumber(value)} ${typeof unit === 'string' ? unit : ''}`.trim()
+    ? `${formatFigure(value)} ${typeof unit === 'string' ? unit : ''}`.trim()
     : null;
 };
 

@@ -103,7 +103,8 @@ export function rulesDrafts(
   if (idle === null) return { fault: { code: 'idle', most: longestShiftMinutes(form) } };
   if (costs === null) return { fault: { code: 'splice' } };
   if (ages === null) return { fault: { code: 'ages' } };
-  const values = readValues(page.values);
+  const valuesBefore = floor.valueRules.get(line) ?? NO_VALUES;
+  const values = readValues(page.values, valuesBefore);
   if (values === null) return { fault: { code: 'values' } };
   const pictures = readPictures(page.pictures);
   if (pictures === null) return { fault: { code: 'pictures' } };
@@ -123,7 +124,7 @@ export function rulesDrafts(
     drafts.push({ kind: 'line.splices-ruled', payload: { line, costs } });
   if (!isSame(ages, floor.ageLimits.get(line) ?? []))
     drafts.push({ kind: 'line.age-ruled', payload: { line, limits: ages } });
-  if (!isSame(inRow(values), inRow(floor.valueRules.get(line) ?? NO_VALUES)))
+  if (!isSame(inRow(values), inRow(valuesBefore)))
     drafts.push({ kind: 'line.values-ruled', payload: { line, ...values, begins: [...values.begins] } });
   const tape = floor.tapeRules.get(line);
   if (trailerMm !== (tape?.trailerMm ?? null) || leaderMm !== (tape?.leaderMm ?? null))
@@ -142,8 +143,9 @@ function inRow({ begins, percent, digits, guard }: ValueRule): readonly unknown[
   return [begins, percent, digits, guard];
 }
 
-/** Null where a figure is none that the log takes, or two rows begin alike. */
-function readValues(form: ValuesForm): ValueRule | null {
+/** Null where a figure is none that the log takes, or two rows begin alike. Where no class is left, figures are not asked: those before stand. */
+function readValues(form: ValuesForm, before: ValueRule): ValueRule | null {
+  if (form.begins.length === 0) return { ...before, begins: [] };
   const within = (typed: string, most: number) => {
     const read = Number(typed.trim().replace(',', '.') || Number.NaN);
     return read >= 0 && read <= most ? read : null;

@@ -138,6 +138,7 @@ const kindsAr: Readonly<Record<EntryKind, string>> = {
   'reel.split': 'قُصّ جزء من عبوة',
   'reel.merged': 'ضُمّت عبوة إلى أخرى',
   'parts.listed': 'أُضيفت قطع إلى القائمة',
+  'parts.priced': 'ضُبطت أسعار قطع',
   'part.unlisted': 'حُذفت قطعة من القائمة',
   'part.pictured': 'ضُبطت صورة قطعة',
   'moisture.ruled': 'ضُبطت قيم الرطوبة',

@@ -225,6 +225,8 @@ const ar: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     sentence`السعر «${f['found']}» ليس عددًا أكبر من 0، فيُترك. اكتب \u20660.012\u2069 أو \u20660.012 EUR\u2069.`,
   listPriceUnclear: (f) =>
     sentence`«${f['found']}» لا يبيّن عدد القطع التي يشملها السعر. اكتب \u2066Price each\u2069 أو \u2066Price per 1000\u2069.`,
+  listToleranceUnclear: (f) =>
+    sentence`«${f['found']}» فيه أرقام مجردة أقل من 1: نسب أم مئوية؟ تُركت. سمِّ العمود \u2066Tolerance %\u2069 أو اكتب \u20661 %\u2069 في الخلايا.`,
   listReelEmpty: () => 'لا معرّف بكرة في السطر، فيُترك. املأه.',
   listReelTwice: (f) => sentence`البكرة ${f['found']} في السطر ${f['first']} من قبل. يُعتمد آخر عدد لها.`,
   listCountUnreadable: (f) => sentence`العدد «${f['found']}» ليس عددًا صحيحًا من القطع، فيُترك السطر. صحّحه.`,

@@ -33,7 +33,7 @@ export const words: Sentences<typeof english> = {
   feedersNone: 'لم تُعدّ أي بكرة عند نزعها.',
   share: (share, before) => sentence`${share}، قبلها ${before}`,
   parts: 'أي القطع فُقدت؟',
-  noPrices: 'لا سعر لأي قطعة. استورد قائمة بالأسعار.',
+  noPrices: 'لا سعر لأي من هذه القطع. استورد قائمة بالأسعار.',
   money: 'كم كلّفت القطع المفقودة؟',
   moneySum: (sum) => sentence`الفاقد: ${sum}.`,
   unpriced: (count) => sentence`أرقام قطع بلا سعر: ${count}.`,

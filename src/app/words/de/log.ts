@@ -137,6 +137,7 @@ export const words: Sentences<typeof english> = {
     'reel.split': 'Teil eines Gebindes abgeschnitten',
     'reel.merged': 'Gebinde vereint',
     'parts.listed': 'Bauteile auf die Liste gesetzt',
+    'parts.priced': 'Preise von Bauteilen gesetzt',
     'part.unlisted': 'Bauteil von der Liste genommen',
     'part.pictured': 'Bild eines Bauteils gesetzt',
     'moisture.ruled': 'Feuchtewerte gesetzt',

@@ -244,6 +244,8 @@ const de: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `Der Preis „${f['found']}“ ist keine Zahl über 0 und entfällt. Schreiben Sie 0.012 oder 0.012 EUR.`,
   listPriceUnclear: (f) =>
     `„${f['found']}“ sagt nicht, für wie viele Bauteile ein Preis gilt. Schreiben Sie Price each oder Price per 1000.`,
+  listToleranceUnclear: (f) =>
+    `„${f['found']}“ hat bloße Zahlen unter 1: Anteile oder Prozent? Sie werden weggelassen. Nennen Sie die Spalte Tolerance % oder schreiben Sie 1 % in die Zellen.`,
   listReelEmpty: () => 'Die Zeile hat keine Rollen-ID und wird weggelassen. Tragen Sie sie ein.',
   listReelTwice: (f) => `Rolle ${f['found']} steht schon in Zeile ${f['first']}. Ihre letzte Zahl gilt.`,
   listCountUnreadable: (f) =>

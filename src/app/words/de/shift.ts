@@ -33,7 +33,7 @@ export const words: Sentences<typeof english> = {
   feedersNone: 'Keine Rolle wurde beim Abnehmen gezählt.',
   share: (share, before) => `${share}, vorher ${before}`,
   parts: 'Welche Bauteile gingen verloren?',
-  noPrices: 'Kein Bauteil hat einen Preis. Importieren Sie eine Liste mit Preisen.',
+  noPrices: 'Keines dieser Bauteile hat einen Preis. Importieren Sie eine Liste mit Preisen.',
   money: 'Was kosteten verlorene Bauteile?',
   moneySum: (sum) => `Verloren: ${sum}.`,
   unpriced: (count) =>

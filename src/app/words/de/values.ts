@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
   wrong: 'Geben Sie eine Zahl ein, zum Beispiel 10,02.',
   otherUnit: (unit) => `Das Messgerät zeigt etwas anderes. Verlangt: eine Zahl in ${unit}.`,
   check: 'Wert prüfen',
-  cannot: 'Nicht messbar',
+  cannot: 'Ungemessen lassen',
   rule: {
     title: 'Bauteile, die vor dem Zuführen gemessen werden',
     help: 'Eine Zeile je Klasse von Bauteilen. Der Wert kommt aus der Teileliste oder aus der Notiz der Rüstung. Keine Zeile: keine Prüfung.',

@@ -136,6 +136,7 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'reel.split': 'Part of a package cut off',
   'reel.merged': 'Packages joined',
   'parts.listed': 'Parts put on the list',
+  'parts.priced': 'Prices of parts set',
   'part.unlisted': 'Part taken off the list',
   'part.pictured': 'Picture of a part set',
   'moisture.ruled': 'Moisture values set',

@@ -32,7 +32,7 @@ export const words = {
   feedersNone: 'No reel was counted as it came off.',
   share: (share: string, before: string) => `${share}, before ${before}`,
   parts: 'Which parts were lost?',
-  noPrices: 'No part here has a price. Import a list with prices.',
+  noPrices: 'None of these parts has a price. Import a list with prices.',
   money: 'What did lost parts cost?',
   moneySum: (sum: string) => `Lost: ${sum}.`,
   unpriced: (count: number) =>

@@ -137,6 +137,7 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'reel.split': 'Parte de un paquete cortada',
   'reel.merged': 'Paquetes juntados',
   'parts.listed': 'Componentes puestos en la lista',
+  'parts.priced': 'Precios de componentes fijados',
   'part.unlisted': 'Componente quitado de la lista',
   'part.pictured': 'Imagen de un componente',
   'moisture.ruled': 'Valores de humedad fijados',

@@ -231,6 +231,8 @@ const es: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `El precio "${f['found']}" no es un número mayor que 0 y se omite. Escriba 0.012 o 0.012 EUR.`,
   listPriceUnclear: (f) =>
     `"${f['found']}" no dice para cuántas piezas es el precio. Escriba Price each o Price per 1000.`,
+  listToleranceUnclear: (f) =>
+    `"${f['found']}" tiene cifras sueltas menores que 1: ¿fracciones o por ciento? Se omiten. Llame a la columna Tolerance % o escriba 1 % en las celdas.`,
   listReelEmpty: () => 'La fila no tiene id de bobina y se omite. Complétela.',
   listReelTwice: (f) => `La bobina ${f['found']} ya está en la fila ${f['first']}. Vale su último recuento.`,
   listCountUnreadable: (f) =>

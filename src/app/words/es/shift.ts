@@ -34,7 +34,7 @@ export const words: Sentences<typeof english> = {
   feedersNone: 'No se contó ninguna bobina al quitarla.',
   share: (share, before) => `${share}, antes ${before}`,
   parts: '¿Qué piezas se perdieron?',
-  noPrices: 'Ninguna pieza tiene precio. Importe una lista con precios.',
+  noPrices: 'Ninguna de estas piezas tiene precio. Importe una lista con precios.',
   money: '¿Cuánto costaron las piezas perdidas?',
   moneySum: (sum) => `Perdido: ${sum}.`,
   unpriced: (count) =>

@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
   wrong: 'Ponga una cifra, por ejemplo 10,02.',
   otherUnit: (unit) => `El medidor marca otra cosa. Se pide una cifra en ${unit}.`,
   check: 'Comprobar el valor',
-  cannot: 'No se puede medir',
+  cannot: 'Dejar sin medir',
   rule: {
     title: 'Componentes que se miden antes de alimentar',
     help: 'Una fila por clase de componentes. El valor viene de la lista de componentes o de la nota de la preparación. Sin fila no se comprueba.',

@@ -137,6 +137,7 @@ export const words: Sentences<typeof english> = {
     'reel.split': 'Partie d’un conditionnement coupée',
     'reel.merged': 'Conditionnements réunis',
     'parts.listed': 'Composants mis sur la liste',
+    'parts.priced': 'Prix de composants fixés',
     'part.unlisted': 'Composant enlevé de la liste',
     'part.pictured': 'Image d’un composant fixée',
     'moisture.ruled': 'Valeurs d’humidité fixées',

@@ -33,7 +33,7 @@ export const words: Sentences<typeof english> = {
   feedersNone: 'Aucune bobine n’a été comptée au retrait.',
   share: (share, before) => `${share}, avant ${before}`,
   parts: 'Quels composants ont été perdus ?',
-  noPrices: 'Aucun composant n’a de prix. Importez une liste avec prix.',
+  noPrices: 'Aucun de ces composants n’a de prix. Importez une liste avec prix.',
   money: 'Combien ont coûté les composants perdus ?',
   moneySum: (sum) => `Perdu : ${sum}.`,
   unpriced: (count) =>

@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
   wrong: 'Saisissez un nombre, par exemple 10,02.',
   otherUnit: (unit) => `L’appareil affiche autre chose. Attendu : un nombre en ${unit}.`,
   check: 'Contrôler la valeur',
-  cannot: 'Impossible à mesurer',
+  cannot: 'Laisser sans mesure',
   rule: {
     title: 'Composants mesurés avant d’alimenter',
     help: 'Une rangée par classe de composants. La valeur vient de la liste des composants ou de la note du setup. Aucune rangée : pas de contrôle.',

@@ -137,6 +137,7 @@ export const words: Sentences<typeof english> = {
     'reel.split': 'Csomag része levágva',
     'reel.merged': 'Csomagok egyesítve',
     'parts.listed': 'Alkatrészek listára véve',
+    'parts.priced': 'Alkatrészek árai beállítva',
     'part.unlisted': 'Alkatrész levéve a listáról',
     'part.pictured': 'Alkatrész képe beállítva',
     'moisture.ruled': 'Nedvességértékek beállítva',

@@ -233,6 +233,8 @@ const hu: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `A(z) „${f['found']}” ár nem 0-nál nagyobb szám, ezért kimarad. Írja így: 0.012 vagy 0.012 EUR.`,
   listPriceUnclear: (f) =>
     `A(z) „${f['found']}” nem mondja meg, hány darabra szól az ár. Írja így: Price each vagy Price per 1000.`,
+  listToleranceUnclear: (f) =>
+    `A(z) „${f['found']}” oszlopban 1-nél kisebb puszta számok állnak: hányad vagy százalék? Kimaradnak. Nevezze az oszlopot így: Tolerance %, vagy írjon 1 %-ot a cellákba.`,
   listReelEmpty: () => 'A sorban nincs tekercsazonosító, ezért kimarad. Töltse ki.',
   listReelTwice: (f) =>
     `Tekercs ${f['found']}: már szerepel (${f['first']}. sor). Az utolsó darabszáma számít.`,

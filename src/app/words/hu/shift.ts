@@ -32,7 +32,7 @@ export const words: Sentences<typeof english> = {
   feedersNone: 'Levett tekercset nem számoltak meg.',
   share: (share, before) => `${share}, előtte ${before}`,
   parts: 'Mely alkatrészek vesztek el?',
-  noPrices: 'Egy alkatrésznek sincs ára. Importáljon árakat tartalmazó listát.',
+  noPrices: 'Ezen alkatrészek egyikének sincs ára. Importáljon árakat tartalmazó listát.',
   money: 'Mennyibe kerültek az elveszett alkatrészek?',
   moneySum: (sum) => `Veszteség: ${sum}.`,
   unpriced: (count) => `${count} cikkszámnak nincs ára.`,

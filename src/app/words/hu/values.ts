@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
   wrong: 'Írjon be számot, például 10,02.',
   otherUnit: (unit) => `A műszer mást mutat. Elvárt: szám ebben: ${unit}.`,
   check: 'Érték ellenőrzése',
-  cannot: 'Nem mérhető',
+  cannot: 'Mérés nélkül hagyás',
   rule: {
     title: 'Adagolás előtt mérendő alkatrészek',
     help: 'Egy sor egy alkatrészosztály. Az érték az alkatrészlistából vagy a beállítás megjegyzéséből jön. Ha nincs sor: nincs ellenőrzés.',

@@ -137,6 +137,7 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'reel.split': '包装から一部を切り分け',
   'reel.merged': '包装をまとめた',
   'parts.listed': '部品を一覧に登録',
+  'parts.priced': '部品の価格を設定',
   'part.unlisted': '部品を一覧から外した',
   'part.pictured': '部品の画像を設定',
   'moisture.ruled': '吸湿の値を設定',

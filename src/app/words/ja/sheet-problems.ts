@@ -241,6 +241,8 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `価格「${f['found']}」は0より大きい数ではないため除きます。0.012または0.012 EURと書いてください。`,
   listPriceUnclear: (f) =>
     `「${f['found']}」では価格が何個分か分かりません。Price eachまたはPrice per 1000と書いてください。`,
+  listToleranceUnclear: (f) =>
+    `「${f['found']}」には1未満の数字だけがあり、割合かパーセントか分かりません。取り込みません。列名をTolerance %にするか、セルに1 %と書いてください。`,
   listReelEmpty: () => '行にリールIDがないため、取り込みません。入力してください。',
   listReelTwice: (f) => `リール${f['found']}は${f['first']}行目にもあります。最後の数を使います。`,
   listCountUnreadable: (f) => `数「${f['found']}」は整数ではないため、行を取り込みません。直してください。`,

@@ -32,7 +32,7 @@ export const words: Sentences<typeof english> = {
   feedersNone: '外したときに数えたリールはありません。',
   share: (share, before) => `${share}、以前は${before}`,
   parts: 'どの部品が失われましたか？',
-  noPrices: '価格のある部品がありません。価格付きの一覧を取り込んでください。',
+  noPrices: 'これらの部品には価格がありません。価格付きの一覧を取り込んでください。',
   money: '失われた部品はいくらでしたか？',
   moneySum: (sum) => `損失：${sum}。`,
   unpriced: (count) => `${count}品番に価格がありません。`,

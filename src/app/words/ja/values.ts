@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
   wrong: '数字を入力してください。例：10.02',
   otherUnit: (unit) => `測定器は別の量を示しています。${unit}の数字が必要です。`,
   check: '値を確認する',
-  cannot: '測定できない',
+  cannot: '測定しないままにする',
   rule: {
     title: '供給前に測定する部品',
     help: '部品の種類ごとに1行。値は部品一覧か段取りの注記から取ります。行がなければ確認なし。',

@@ -137,6 +137,7 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'reel.split': '포장 일부를 잘라 냄',
   'reel.merged': '포장 합침',
   'parts.listed': '부품을 목록에 올림',
+  'parts.priced': '부품 가격 설정',
   'part.unlisted': '부품을 목록에서 뺌',
   'part.pictured': '부품 사진 설정',
   'moisture.ruled': '습기 민감 값 설정',

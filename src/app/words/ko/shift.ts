@@ -32,7 +32,7 @@ export const words: Sentences<typeof english> = {
   feedersNone: '뺄 때 센 릴이 없습니다.',
   share: (share, before) => `${share}, 이전 ${before}`,
   parts: '어떤 부품이 손실되었습니까?',
-  noPrices: '가격이 있는 부품이 없습니다. 가격이 있는 목록을 가져오세요.',
+  noPrices: '이 부품들에는 가격이 없습니다. 가격이 있는 목록을 가져오세요.',
   money: '손실된 부품은 얼마입니까?',
   moneySum: (sum) => `손실: ${sum}.`,
   unpriced: (count) => `품번 ${count}개에 가격이 없습니다.`,

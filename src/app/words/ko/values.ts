@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
   wrong: '숫자를 입력하십시오. 예: 10.02',
   otherUnit: (unit) => `계측기가 다른 양을 표시합니다. ${unit} 단위의 숫자가 필요합니다.`,
   check: '값 확인',
-  cannot: '측정할 수 없음',
+  cannot: '측정하지 않고 두기',
   rule: {
     title: '공급 전에 측정할 부품',
     help: '부품 종류마다 한 행. 값은 부품 목록이나 셋업의 메모에서 옵니다. 행이 없으면 확인 없음.',

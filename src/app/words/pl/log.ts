@@ -137,6 +137,7 @@ const kindsPl: Readonly<Record<EntryKind, string>> = {
   'reel.split': 'Odcięto część opakowania',
   'reel.merged': 'Scalono opakowania',
   'parts.listed': 'Dodano komponenty do listy',
+  'parts.priced': 'Ustawiono ceny komponentów',
   'part.unlisted': 'Wycofano komponent z listy',
   'part.pictured': 'Ustawiono zdjęcie komponentu',
   'moisture.ruled': 'Ustawiono wartości wilgotności',

@@ -231,6 +231,8 @@ const pl: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `Cena „${f['found']}” nie jest liczbą większą od 0 i zostaje pominięta. Wpisz 0.012 lub 0.012 EUR.`,
   listPriceUnclear: (f) =>
     `„${f['found']}” nie mówi, ilu sztuk dotyczy cena. Wpisz Price each lub Price per 1000.`,
+  listToleranceUnclear: (f) =>
+    `„${f['found']}” ma same liczby mniejsze od 1: ułamki czy procenty? Są pominięte. Nazwij kolumnę Tolerance % albo wpisz 1 % w komórkach.`,
   listReelEmpty: () => 'Wiersz nie ma ID rolki, więc jest pominięty. Uzupełnij go.',
   listReelTwice: (f) =>
     `Rolka ${f['found']} jest już w wierszu ${f['first']}. Liczy się jej ostatnia liczba.`,

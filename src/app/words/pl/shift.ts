@@ -36,7 +36,7 @@ export const words: Sentences<typeof english> = {
   feedersNone: 'Żadnej zdjętej rolki nie policzono.',
   share: (share, before) => `${share}, przedtem ${before}`,
   parts: 'Które komponenty stracono?',
-  noPrices: 'Żaden komponent nie ma ceny. Zaimportuj listę z cenami.',
+  noPrices: 'Żaden z tych komponentów nie ma ceny. Zaimportuj listę z cenami.',
   money: 'Ile kosztowały stracone komponenty?',
   moneySum: (sum) => `Strata: ${sum}.`,
   unpriced: (count) => `Numery bez ceny: ${count}.`,

@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
   wrong: 'Wpisz liczbę, na przykład 10,02.',
   otherUnit: (unit) => `Miernik pokazuje co innego. Oczekiwana liczba w ${unit}.`,
   check: 'Sprawdź wartość',
-  cannot: 'Nie da się zmierzyć',
+  cannot: 'Zostaw bez pomiaru',
   rule: {
     title: 'Komponenty mierzone przed podawaniem',
     help: 'Jeden wiersz na klasę komponentów. Wartość pochodzi z listy komponentów albo z uwagi w setupie. Brak wiersza: bez sprawdzania.',

@@ -137,6 +137,7 @@ const kindsPt: Readonly<Record<EntryKind, string>> = {
   'reel.split': 'Parte de uma embalagem cortada',
   'reel.merged': 'Embalagens juntadas',
   'parts.listed': 'Componentes postos na lista',
+  'parts.priced': 'Preços de componentes definidos',
   'part.unlisted': 'Componente retirado da lista',
   'part.pictured': 'Imagem de um componente definida',
   'moisture.ruled': 'Valores de umidade definidos',

@@ -229,6 +229,8 @@ const pt: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `O preço "${f['found']}" não é um número acima de 0 e fica de fora. Escreva 0.012 ou 0.012 EUR.`,
   listPriceUnclear: (f) =>
     `"${f['found']}" não diz para quantos componentes é o preço. Escreva Price each ou Price per 1000.`,
+  listToleranceUnclear: (f) =>
+    `"${f['found']}" tem números soltos abaixo de 1: frações ou por cento? São omitidos. Chame a coluna de Tolerance % ou escreva 1 % nas células.`,
   listReelEmpty: () => 'A linha não tem id do rolo, por isso é omitida. Preencha.',
   listReelTwice: (f) => `O rolo ${f['found']} já está na linha ${f['first']}. Vale a última contagem dele.`,
   listCountUnreadable: (f) =>

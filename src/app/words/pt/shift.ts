@@ -33,7 +33,7 @@ export const words: Sentences<typeof english> = {
   feedersNone: 'Nenhum rolo foi contado ao sair.',
   share: (share, before) => `${share}, antes ${before}`,
   parts: 'Quais componentes se perderam?',
-  noPrices: 'Nenhum componente tem preço. Importe uma lista com preços.',
+  noPrices: 'Nenhum destes componentes tem preço. Importe uma lista com preços.',
   money: 'Quanto custaram os componentes perdidos?',
   moneySum: (sum) => `Perdido: ${sum}.`,
   unpriced: (count) => plural(count, '1 código não tem preço.', `${count} códigos não têm preço.`),

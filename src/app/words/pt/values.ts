@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
   wrong: 'Digite um número, por exemplo 10,02.',
   otherUnit: (unit) => `O medidor mostra outra coisa. Esperado: um número em ${unit}.`,
   check: 'Conferir o valor',
-  cannot: 'Não dá para medir',
+  cannot: 'Deixar sem medir',
   rule: {
     title: 'Componentes medidos antes de alimentar',
     help: 'Uma linha por classe de componentes. O valor vem da lista de componentes ou da nota do setup. Sem linha: sem conferência.',

@@ -137,6 +137,7 @@ const kindsVi: Readonly<Record<EntryKind, string>> = {
   'reel.split': 'Cắt một phần của gói',
   'reel.merged': 'Gộp các gói',
   'parts.listed': 'Đưa linh kiện vào danh sách',
+  'parts.priced': 'Đặt giá linh kiện',
   'part.unlisted': 'Bỏ linh kiện khỏi danh sách',
   'part.pictured': 'Đặt ảnh linh kiện',
   'moisture.ruled': 'Đặt giá trị ẩm',

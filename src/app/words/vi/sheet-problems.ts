@@ -217,6 +217,8 @@ const vi: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `Giá “${f['found']}” không phải số lớn hơn 0 nên bị bỏ qua. Hãy ghi 0.012 hoặc 0.012 EUR.`,
   listPriceUnclear: (f) =>
     `“${f['found']}” không cho biết giá cho bao nhiêu linh kiện. Hãy ghi Price each hoặc Price per 1000.`,
+  listToleranceUnclear: (f) =>
+    `“${f['found']}” có các số trần nhỏ hơn 1: tỉ lệ hay phần trăm? Chúng bị bỏ qua. Hãy đặt tên cột là Tolerance % hoặc ghi 1 % trong ô.`,
   listReelEmpty: () => 'Dòng không có ID cuộn nên bị bỏ qua. Điền vào.',
   listReelTwice: (f) => `Cuộn ${f['found']} đã có ở dòng ${f['first']}. Lấy số đếm cuối của nó.`,
   listCountUnreadable: (f) =>

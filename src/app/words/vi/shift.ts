@@ -32,7 +32,7 @@ export const words: Sentences<typeof english> = {
   feedersNone: 'Không cuộn nào được đếm khi tháo ra.',
   share: (share, before) => `${share}, trước đó ${before}`,
   parts: 'Linh kiện nào bị mất?',
-  noPrices: 'Không linh kiện nào có giá. Hãy nhập danh sách có giá.',
+  noPrices: 'Không linh kiện nào trong số này có giá. Hãy nhập danh sách có giá.',
   money: 'Linh kiện bị mất tốn bao nhiêu?',
   moneySum: (sum) => `Mất: ${sum}.`,
   unpriced: (count) => `${count} mã không có giá.`,

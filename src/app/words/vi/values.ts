@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
   wrong: 'Nhập một số, ví dụ 10,02.',
   otherUnit: (unit) => `Máy đo chỉ đại lượng khác. Cần số theo ${unit}.`,
   check: 'Kiểm trị số',
-  cannot: 'Không đo được',
+  cannot: 'Để không đo',
   rule: {
     title: 'Linh kiện phải đo trước khi cấp liệu',
     help: 'Mỗi dòng một nhóm linh kiện. Trị số lấy từ danh sách linh kiện hoặc ghi chú của bài gá. Không có dòng: không kiểm.',

@@ -137,6 +137,7 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'reel.split': '包装剪下一部分',
   'reel.merged': '包装合并',
   'parts.listed': '物料列入物料表',
+  'parts.priced': '设定物料单价',
   'part.unlisted': '物料从表上移除',
   'part.pictured': '设定物料图片',
   'moisture.ruled': '设定湿敏值',

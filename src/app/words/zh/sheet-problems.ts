@@ -204,6 +204,8 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   listAgeUnreadable: (f) => `料龄限值“${f['found']}”不是月数，已略去。请写 24 或 2 years。`,
   listPriceUnreadable: (f) => `价格“${f['found']}”不是大于 0 的数，已略去。请写 0.012 或 0.012 EUR。`,
   listPriceUnclear: (f) => `“${f['found']}”没有说明价格对应多少个。请写 Price each 或 Price per 1000。`,
+  listToleranceUnclear: (f) =>
+    `“${f['found']}”中有小于 1 的单纯数字，可能是比例也可能是百分数，已略去。请把列名写成 Tolerance %，或在单元格里写 1 %。`,
   listReelEmpty: () => '该行没有料盘编号，已略去。请补上。',
   listReelTwice: (f) => `料盘 ${f['found']} 已在第 ${f['first']} 行。采用它最后的点数。`,
   listCountUnreadable: (f) => `数量“${f['found']}”不是整数，该行已略去。请更正。`,

@@ -32,7 +32,7 @@ export const words: Sentences<typeof english> = {
   feedersNone: '没有料盘在取下时清点。',
   share: (share, before) => `${share}，之前 ${before}`,
   parts: '哪些物料有损耗？',
-  noPrices: '没有物料有单价。请导入带单价的清单。',
+  noPrices: '这些物料都没有单价。请导入带单价的清单。',
   money: '损耗的物料值多少钱？',
   moneySum: (sum) => `损耗：${sum}。`,
   unpriced: (count) => `${count} 个料号没有单价。`,

@@ -12,7 +12,7 @@ export const words: Sentences<typeof english> = {
   wrong: '请输入数字，例如 10.02。',
   otherUnit: (unit) => `仪表显示的是别的量。要求以 ${unit} 为单位的数字。`,
   check: '核对数值',
-  cannot: '无法测量',
+  cannot: '不测量',
   rule: {
     title: '供料前须测量的物料',
     help: '每类物料一行。数值取自物料清单或站位表的备注。没有行：不核对。',

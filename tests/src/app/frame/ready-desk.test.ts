@@ -2,10 +2,13 @@
 
 import { describe, expect, test } from 'vitest';
 import type { Draft } from '../../../../shared/floor/draft.ts';
+import { judgePart, readMeter } from '../../../../shared/floor/meter.ts';
 import type { Person } from '../../../../shared/floor/state.ts';
+import type { ValueCheck } from '../../../../shared/floor/value-check.ts';
 import type { App } from '../../../../src/app/app.ts';
 import { createReadyDesk } from '../../../../src/app/frame/ready-desk.ts';
 import { beginStory, startMs, tellPlant } from '../../../shared/floor/story.ts';
+import { listed } from '../../../shared/floor/value-story.ts';
 
 const scan = (text: string) => ({
   codes: [{ text, format: null, symbologyId: null }],
@@ -15,10 +18,14 @@ const scan = (text: string) => ({
 const label = (part: string) => `[)>\x1e06\x1dP${part}\x1dQ5000\x1d1TLOT7\x1d3SK-NEW\x1e\x04`; // ISO/IEC 15434 format 06
 
 /** A second feeder's desk whose writes are kept; `write` waits until `end` is called. */
-function readyDesk({ hasPeople = false } = {}) {
+function readyDesk({ hasPeople = false, isMeasured = false } = {}) {
   const story = beginStory();
   tellPlant(story);
   if (hasPeople) story.tell('person.added', { person: 'ana', name: 'Ana', role: 'operator', badge: 'B-1' });
+  if (isMeasured) {
+    listed(story, [{ part: 'R-100', value: '10k', tolerance: '1 %' }]);
+    story.tell('line.values-ruled', { line: 'L1', begins: ['R-'], percent: 0.5, digits: 2, guard: 100 });
+  }
   const floor = story.floor();
   const ana = floor.people.get('ana') ?? null;
   let person: Person | null = ana;
@@ -44,7 +51,10 @@ function readyDesk({ hasPeople = false } = {}) {
   const signOut = () => {
     person = null;
   };
-  return { desk, writes, ready, end, signOut };
+  const signIn = () => {
+    person = ana;
+  };
+  return { desk, writes, ready, end, signOut, signIn };
 }
 
 const payloadOf = (drafts: readonly Draft[] | undefined) => {
@@ -137,4 +147,45 @@ describe('createReadyDesk()', () => {
     expect(run.desk.told.value).toEqual({ tell: 'sign-in' });
     expect(run.writes).toEqual([]);
   });
+
+  test('what was measured is not lost where the tablet signed out meanwhile: the reel’s next scan is judged with it', async () => {
+    const run = readyDesk({ hasPeople: true, isMeasured: true });
+    await takeAll(run, 'FD-2', label('R-100'));
+    const { question } = run.desk.desk.value;
+    if (question?.ask !== 'value') throw new Error('the value is asked for');
+    run.signOut();
+    run.desk.answers.chooseValue(measuredNow(question.check));
+    await settled();
+    expect(run.desk.told.value).toEqual({ tell: 'sign-in' });
+    expect(run.desk.desk.value.reel?.measured).toMatchObject({ quantity: 10.02 });
+    run.signIn();
+    await takeAll(run, label('R-100'));
+    expect(run.desk.desk.value.question).toBeNull();
+    expect(run.writes[0]?.map((draft) => (typeof draft === 'function' ? null : draft.kind))).toContain(
+      'reel.measured',
+    );
+  });
+
+  test('an answer waits while a scan before it is written', async () => {
+    const run = readyDesk();
+    await takeAll(run, 'FD-2', label('R-999'));
+    expect(run.writes).toHaveLength(1);
+    run.desk.answers.leaveQuestion();
+    run.desk.take(scan(label('R-100')));
+    await settled();
+    expect(run.writes).toHaveLength(1);
+    expect(run.desk.desk.value.reel).toMatchObject({ part: 'R-999' });
+    run.desk.enough();
+    await run.end();
+    expect(run.writes).toHaveLength(2);
+    await run.end();
+    expect(run.ready).toEqual(['FD-2']);
+  });
 });
+
+function measuredNow(check: ValueCheck) {
+  const [wanted] = check.wanted;
+  const shown = readMeter('10.02', 'kΩ');
+  if (wanted === undefined || shown === null) throw new Error('10.02 is a reading of a wanted value');
+  return judgePart(check, wanted, shown, 'typed');
+}

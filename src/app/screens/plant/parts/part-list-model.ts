@@ -1,7 +1,7 @@
 // The plant's list of its parts as the page shows and changes it: what is known of a part from wherever it came, what a list that comes in
 // changes, the entries that take it in, and a part's form as texts and back.
 
-import type { DraftEntry } from '../../../../../shared/floor/kinds.ts';
+import type { DraftEntry, PayloadOf } from '../../../../../shared/floor/kinds.ts';
 import { partByMakers, productAndPart } from '../../../../../shared/floor/maker-lists.ts';
 import { mostShort } from '../../../../../shared/floor/payload-fields.ts';
 import type { FloorState } from '../../../../../shared/floor/state.ts';
@@ -59,7 +59,9 @@ export function partAsListed(floor: FloorState, part: string, makers: ListedPart
     bodyYMm = null,
     msl = null,
   } = floor.parts.get(part) ?? {};
-  return { ...listed, part, family, pins, bodyMm, bodyXMm, bodyYMm, msl, makers: [...makers] };
+  const known = { ...listed, part, family, pins, bodyMm, bodyXMm, bodyYMm, msl, makers: [...makers] };
+  const cost = floor.prices.get(part);
+  return cost === undefined ? known : { ...known, price: { each: cost.each, currency: cost.currency } };
 }
 
 /** A part of a list that comes in, laid over what is known. */
@@ -80,7 +82,7 @@ export function compareList(
     const before = partAsListed(floor, told.part, makers.get(told.part) ?? []);
     const part = laidOver(before, told);
     const isListed = floor.listed.has(told.part);
-    if (!isListed || JSON.stringify(part) !== JSON.stringify(before))
+    if (!isListed || differing(part, before).length > 0)
       changed.push({ part, before: isListed ? before : null });
   }
   const fresh = changed.filter(({ before }) => before === null).length;
@@ -97,7 +99,10 @@ function laidOver(before: ListedPart, told: ListedPart): ListedPart {
 
 /** Facts in which two states of a part differ, by the name of the field. */
 export function changedFields({ part, before }: ChangedPart): readonly string[] {
-  if (before === null) return [];
+  return before === null ? [] : differing(part, before);
+}
+
+function differing(part: ListedPart, before: ListedPart): readonly string[] {
   const names: readonly (readonly [string, readonly (keyof ListedPart)[]])[] = [
     ['description', ['description']],
     ['value', ['value']],
@@ -115,15 +120,27 @@ export function changedFields({ part, before }: ChangedPart): readonly string[] 
     ['orientation', ['orientation']],
     ['price', ['price']],
   ];
-  const differs = (key: keyof ListedPart) => JSON.stringify(part[key]) !== JSON.stringify(before[key]);
+  const differs = (key: keyof ListedPart) => sayValue(part[key]) !== sayValue(before[key]);
   return names.filter(([, keys]) => keys.some(differs)).map(([name]) => name);
+}
+
+/** A value as one text, whatever the row of its fields: an entry of another tablet has them in another. */
+function sayValue(value: ListedPart[keyof ListedPart]): string {
+  if (Array.isArray(value))
+    return JSON.stringify(value.map(({ supplierPart, product }) => [supplierPart, product]));
+  if (typeof value === 'object' && value !== null && 'each' in value)
+    return JSON.stringify([value.each, value.currency]);
+  return JSON.stringify(value ?? null);
 }
 
 const MOST_PARTS = 200;
 /** Well under what one entry may have, in characters; a character may be three bytes. */
 const MOST_CHARACTERS = Math.floor(entryBytes / 4);
 
-/** Entries that put parts on the list: so many that each stays under the size of one, and as often as a part's makers need. */
+/**
+ * Entries that put parts on the list: so many that each stays under the size of one, and as often as a part's makers need. Prices stand in entries
+ * of their own behind them.
+ */
 export function listEntries(parts: readonly ListedPart[], source: string): readonly DraftEntry[] {
   const entries: DraftEntry[] = [];
   let batch: ListedPart[] = [];
@@ -134,14 +151,25 @@ export function listEntries(parts: readonly ListedPart[], source: string): reado
     batch = [];
     characters = 0;
   };
-  for (const part of parts.flatMap(partByMakers)) {
+  const plain = parts.map(({ price: _, ...part }): ListedPart => part);
+  for (const part of plain.flatMap(partByMakers)) {
     const { length } = JSON.stringify(part);
     if (batch.length >= MOST_PARTS || characters + length > MOST_CHARACTERS) end();
     batch.push(part);
     characters += length;
   }
   end();
-  return entries;
+  const prices = parts.flatMap(({ part, price }) => (price === undefined ? [] : [{ part, price }]));
+  return [...entries, ...priceEntries(prices, source)];
+}
+
+type PricedPart = PayloadOf<'parts.priced'>['parts'][number];
+
+function priceEntries(prices: readonly PricedPart[], source: string): readonly DraftEntry[] {
+  return Array.from({ length: Math.ceil(prices.length / MOST_PARTS) }, (_, at): DraftEntry => {
+    const some = prices.slice(at * MOST_PARTS, (at + 1) * MOST_PARTS);
+    return { kind: 'parts.priced', payload: { source: source.slice(0, mostShort), parts: some } };
+  });
 }
 
 /** A part's form: what is typed as texts. */
@@ -255,7 +283,7 @@ export function formToPart(form: PartForm): ListedPart | { readonly wrong: strin
 
 /**
  * What a saved form writes: the part on the list, and each maker's number that was taken out of it, or is good for less than before,
- * withdrawn; what is left of it stands in the list that follows.
+ * withdrawn; what is left of it stands in the list that follows. A price that was taken out is taken away.
  */
 export function formEntries(before: ListedPart, part: ListedPart): readonly DraftEntry[] {
   const pairOf = ({ supplierPart, product }: ListedPart['makers'][number]) =>
@@ -264,6 +292,7 @@ export function formEntries(before: ListedPart, part: ListedPart): readonly Draf
   const gone = new Set(
     before.makers.filter((each) => !left.has(pairOf(each))).map(({ supplierPart }) => supplierPart),
   );
+  const isUnpriced = before.part === part.part && before.price !== undefined && part.price === undefined;
   return [
     ...[...gone].map(
       (supplierPart): DraftEntry => ({
@@ -272,5 +301,6 @@ export function formEntries(before: ListedPart, part: ListedPart): readonly Draf
       }),
     ),
     ...listEntries([part], ''),
+    ...(isUnpriced ? priceEntries([{ part: part.part, price: null }], '') : []),
   ];
 }

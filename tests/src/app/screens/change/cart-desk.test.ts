@@ -2,9 +2,11 @@
 
 import { describe, expect, test } from 'vitest';
 import type { Draft } from '../../../../../shared/floor/draft.ts';
+import { judgePart, readMeter } from '../../../../../shared/floor/meter.ts';
 import type { App } from '../../../../../src/app/app.ts';
 import { createCartDesk } from '../../../../../src/app/screens/change/cart-desk.ts';
 import { beginStory, startMs, tellPlant } from '../../../../shared/floor/story.ts';
+import { listed } from '../../../../shared/floor/value-story.ts';
 
 const scan = (text: string) => ({
   codes: [{ text, format: null, symbologyId: null }],
@@ -14,10 +16,14 @@ const scan = (text: string) => ({
 const label = (part: string) => `[)>\x1e06\x1dP${part}\x1dQ5000\x1d1TLOT7\x1d3SK-NEW\x1e\x04`; // ISO/IEC 15434 format 06
 
 /** A cart's desk whose writes are kept; `write` may fail. */
-function cartDesk({ fails = false, hasPeople = false } = {}) {
+function cartDesk({ fails = false, hasPeople = false, isMeasured = false } = {}) {
   const story = beginStory();
   tellPlant(story);
   if (hasPeople) story.tell('person.added', { person: 'ana', name: 'Ana', role: 'operator', badge: 'B-1' });
+  if (isMeasured) {
+    listed(story, [{ part: 'R-100', value: '10k', tolerance: '1 %' }]);
+    story.tell('line.values-ruled', { line: 'L1', begins: ['R-'], percent: 0.5, digits: 2, guard: 100 });
+  }
   const floor = story.floor();
   const writes: (readonly Draft[])[] = [];
   let person = floor.people.get('ana') ?? null;
@@ -34,7 +40,10 @@ function cartDesk({ fails = false, hasPeople = false } = {}) {
       return [];
     },
   } as unknown as App; // what the desk asks of it
-  return { writes, signOut, desk: createCartDesk(app, { line: 'L1', setup: 'brook-top-a' }) };
+  const signIn = () => {
+    person = floor.people.get('ana') ?? null;
+  };
+  return { writes, signOut, signIn, desk: createCartDesk(app, { line: 'L1', setup: 'brook-top-a' }) };
 }
 
 const kindsOf = (drafts: readonly Draft[] | undefined) =>
@@ -96,6 +105,28 @@ describe('createCartDesk()', () => {
     await settled();
     expect(desk.told.value).toEqual({ tell: 'sign-in' });
     expect(writes).toEqual([]);
+  });
+
+  test('keeps what was measured where the tablet signed out meanwhile', async () => {
+    const { desk, writes, signOut, signIn } = cartDesk({ hasPeople: true, isMeasured: true });
+    desk.use('CA');
+    for (const text of ['M1-F-001', label('R-100')]) {
+      desk.take(scan(text));
+      await settled();
+    }
+    const { question } = desk.desk.value;
+    if (question?.ask !== 'value') throw new Error('the value is asked for');
+    const [wanted] = question.check.wanted;
+    const shown = readMeter('10.02', 'kΩ');
+    if (wanted === undefined || shown === null) throw new Error('10.02 is a reading of a wanted value');
+    signOut();
+    desk.answers.chooseValue(judgePart(question.check, wanted, shown, 'typed'));
+    await settled();
+    expect(desk.told.value).toEqual({ tell: 'sign-in' });
+    signIn();
+    desk.take(scan(label('R-100')));
+    await settled();
+    expect(writes.map(kindsOf)).toEqual([['reel.verified', 'reel.measured', 'cart.filled']]);
   });
 
   test('leaves a question where a person says so, and says what it cannot use', async () => {

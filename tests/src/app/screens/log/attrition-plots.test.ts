@@ -2,7 +2,6 @@
 
 import { expect, test } from 'vitest';
 import { emptyState } from '../../../../../shared/floor/state.ts';
-import type { ListedFacts } from '../../../../../shared/floor/store-state.ts';
 import { attritionPlots } from '../../../../../src/app/screens/log/attrition-plots.ts';
 import { plotToCsv } from '../../../../../src/app/screens/log/shift-files.ts';
 
@@ -13,7 +12,8 @@ const parts = [
 
 function floorWith(prices: Readonly<Record<string, { each: number; currency: string | null }>>) {
   const floor = emptyState();
-  for (const [part, price] of Object.entries(prices)) floor.listed.set(part, { part, price } as ListedFacts); // all else is not asked
+  for (const [part, price] of Object.entries(prices))
+    floor.prices.set(part, { ...price, source: 'parts.csv' });
   return floor;
 }
 
@@ -21,7 +21,7 @@ test('no price is known: parts alone, and that is said', () => {
   const plots = attritionPlots(emptyState(), parts);
   expect(plots.map(({ id }) => id)).toEqual(['parts']);
   expect(plots[0]?.answer).toBe(
-    'Parts lost: 37 of 10,400 picked. No part here has a price. Import a list with prices.',
+    'Parts lost: 37 of 10,400 picked. None of these parts has a price. Import a list with prices.',
   );
 });
 

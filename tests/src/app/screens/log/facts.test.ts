@@ -95,6 +95,23 @@ describe('a row of the log', () => {
     ]);
   });
 
+  test('says a measured figure as fine as it was measured, and what a part costs', () => {
+    const measured = {
+      ...payloadExamples['reel.measured'],
+      nominal: 3.3,
+      unit: 'Ω',
+      quantity: 3.305,
+      uncertainty: 0.0165,
+      guard: 0.004,
+      least: 3.267,
+      most: 3.333,
+    };
+    const told = allFacts(entryOf('reel.measured', measured), floorOf(true)).map(({ text }) => text);
+    for (const figure of ['3.3 Ω', '3.305 Ω', '0.0165 Ω', '0.004 Ω', '3.267 Ω', '3.333 Ω'])
+      expect(told).toContain(figure);
+    expect(rowOf('parts.priced', payloadExamples['parts.priced']).join()).toContain('R-100: 0.012 EUR');
+  });
+
   test('calls a run by product, side, line and start', () => {
     const [told] = rowOf('run.resumed', { run: runId, line: 'L1' });
     expect(told).toMatch(/^Run Brook · top · Brae line 1 · 2 Mar,? 06:00$/);

@@ -54,6 +54,19 @@ describe('parts that a line measures', () => {
     { guard: '501' },
     { begins: ['R-', 'r-'] },
   ])('%j is a fault', (values) => {
-    expect(saved(plant(), values)).toEqual({ code: 'values' });
+    expect(saved(plant(), { begins: ['R-'], ...values })).toEqual({ code: 'values' });
+  });
+
+  test('figures of a class that was taken out again keep nothing from being saved: those before stand', () => {
+    expect(saved(plant(), { begins: [], percent: 'much', guard: '' })).toBeNull();
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('line.values-ruled', { line: 'L1', begins: ['R-'], percent: 1, digits: 3, guard: 50 });
+    expect(saved(story.floor(), { begins: [], digits: 'x' })).toMatchObject({
+      begins: [],
+      percent: 1,
+      digits: 3,
+      guard: 50,
+    });
   });
 });

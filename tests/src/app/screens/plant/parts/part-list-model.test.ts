@@ -2,6 +2,8 @@
 
 import { describe, expect, test } from 'vitest';
 import type { PayloadOf } from '../../../../../../shared/floor/kinds.ts';
+import type { Json } from '../../../../../../shared/log/entry.ts';
+import { canonicalText } from '../../../../../../shared/log/seal.ts';
 import { readPartList } from '../../../../../../shared/sheet/part-list.ts';
 import { textToRows } from '../../../../../../shared/sheet/text.ts';
 import { entryBytes } from '../../../../../../shared/wire/limits.ts';
@@ -91,6 +93,44 @@ describe('a list that comes in', () => {
     expect(Math.max(...sizes)).toBeLessThan(entryBytes);
     const listed = entries.flatMap(({ payload }) => (payload as PayloadOf<'parts.listed'>).parts);
     expect(listed).toHaveLength(2000);
+  });
+});
+
+describe('prices of a list', () => {
+  const text = 'Part;Value;Price;Currency\nR-1;10k;0.012;EUR';
+
+  test('come in entries of their own, and change nothing the second time, in whatever row another tablet has their fields', () => {
+    const story = beginStory();
+    const { changed } = compareList(story.floor(), rowsOf(text));
+    const parts = changed.map(({ part }) => part);
+    const entries = listEntries(parts, 'parts.csv');
+    expect(entries.map(({ kind }) => kind)).toEqual(['parts.listed', 'parts.priced']);
+    for (const { kind, payload } of entries) story.tell(kind, JSON.parse(canonicalText(payload as Json)));
+    expect(compareList(story.floor(), rowsOf(text))).toMatchObject({ changed: [], same: 1 });
+    expect(
+      compareList(story.floor(), rowsOf(text.replace('0.012', '0.02'))).changed.map(changedFields),
+    ).toEqual([['price']]);
+  });
+
+  test('are told apart by what they say, not by the row of their fields', () => {
+    const price = { currency: 'EUR', each: 0.012 };
+    const part = { ...asKnown(beginStory(), 'R-1'), price };
+    const before = { ...part, price: { each: 0.012, currency: 'EUR' } };
+    expect(changedFields({ part, before })).toEqual([]);
+    expect(changedFields({ part, before: { ...before, price: { each: 0.012, currency: 'USD' } } })).toEqual([
+      'price',
+    ]);
+  });
+
+  test('are taken away by the form that has none any more', () => {
+    const story = beginStory();
+    take(story, text);
+    const before = asKnown(story, 'R-1');
+    const after = formToPart({ ...partForm(before), price: '', currency: '' });
+    if ('wrong' in after) throw new Error(after.wrong);
+    for (const { kind, payload } of formEntries(before, after)) story.tell(kind, payload as never);
+    expect(story.floor().prices.size).toBe(0);
+    expect(asKnown(story, 'R-1').value).toBe('10k');
   });
 });
 
