@@ -182,7 +182,7 @@ function Screen({ desk, watch, ...device }: Work) {
     case 'stock':
       return <Stock watch={watch} />;
     case 'log':
-      return <Log />;
+      return <Log watch={watch} />;
     case 'lines':
       return <Lines watch={watch} />;
     case 'search':
