@@ -3,13 +3,15 @@
 
 import { useState } from 'preact/hooks';
 import { heldSinceHandover, lastHandover } from '../../../shared/floor/held-at-handover.ts';
-import type { Hold } from '../../../shared/floor/state.ts';
+import type { Hold, Person } from '../../../shared/floor/state.ts';
 import type { Handed } from '../../../shared/floor/state-handover.ts';
+import { isAtLeast } from '../../../shared/floor/vocabulary.ts';
 import { useApp, useFloor } from '../app.ts';
 import { address } from '../router.ts';
 import { Banner } from '../ui/Banner.tsx';
 import { Button } from '../ui/Button.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
+import { useWhenStill } from '../ui/still.ts';
 import { handoverWords } from '../words/handover.ts';
 import { sayReason } from '../words/verdict.ts';
 import { formatDay, say } from '../words/words.ts';
@@ -24,11 +26,15 @@ export function HandoverBanner() {
   const line = app.line.value ?? '';
   const held = heldSinceHandover(floor, line);
   const last = lastHandover(floor, line);
-  // Whoever may take over is told that nobody has.
-  const isLead = app.person.value !== null && app.person.value.role !== 'operator';
   const isNew = last !== null && app.nowMs.value - last.atMs < NOT_TAKEN_MS;
-  const waits = isLead && isNew && last.taken === null ? last : null;
-  return held.length === 0 && waits === null ? null : <LeftOpen held={held} waits={waits} />;
+  const waits = isNew && mayTakeOver(app.person.value, last) ? last : null;
+  const shown = useWhenStill(held.length === 0 && waits === null ? null : { held, waits });
+  return shown && <LeftOpen {...shown} />;
+}
+
+/** Whoever may take over is told that nobody has: a lead, and not the one who handed over. */
+export function mayTakeOver(person: Person | null, { by, taken }: Pick<Handed, 'by' | 'taken'>): boolean {
+  return taken === null && person !== null && isAtLeast(person.role, 'lead') && person.person !== by;
 }
 
 interface LeftOpenProps {
