@@ -139,10 +139,26 @@ function putOnPaper(content: ComponentChild): void {
   render(content, host);
 }
 
+let stopWaiting: (() => void) | null = null;
+
+/** Does something at a person's next touch or key. A scanner's keys are none: the wedge, which hears them first, keeps them from the page. Answers how to stop. */
+export function onceTouched(page: Pick<Window, 'addEventListener'>, act: () => void): () => void {
+  const listening = new AbortController();
+  const { signal } = listening;
+  const touched = (event: Event) => {
+    if (event.defaultPrevented) return;
+    listening.abort();
+    act();
+  };
+  for (const touch of ['pointerdown', 'keydown'] as const)
+    page.addEventListener(touch, touched, { capture: true, signal });
+  return () => listening.abort();
+}
+
 function askPrinter(): void {
   document.body.classList.add('prints-labels');
   // Not at `afterprint`: on some tablets that comes before the dialog has drawn the pages. Whoever touches the page again has printed.
-  for (const touch of ['pointerdown', 'keydown'] as const)
-    addEventListener(touch, clear, { once: true, capture: true });
+  stopWaiting?.();
+  stopWaiting = onceTouched(globalThis, clear);
   window.print();
 }
