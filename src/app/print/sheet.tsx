@@ -141,12 +141,24 @@ function putOnPaper(content: ComponentChild): void {
 
 let stopWaiting: (() => void) | null = null;
 
+/** Keys that say nothing alone, or that have no name, as a scanner's on some tablets: a scan may begin with them, and the wedge lets them pass. */
+const silentKeys: readonly string[] = [
+  'Shift',
+  'Control',
+  'Alt',
+  'AltGraph',
+  'Meta',
+  'CapsLock',
+  'Unidentified',
+];
+
 /** Does something at a person's next touch or key. A scanner's keys are none: the wedge, which hears them first, keeps them from the page. Answers how to stop. */
 export function onceTouched(page: Pick<Window, 'addEventListener'>, act: () => void): () => void {
   const listening = new AbortController();
   const { signal } = listening;
   const touched = (event: Event) => {
-    if (event.defaultPrevented) return;
+    const isSilent = 'key' in event && silentKeys.includes(String(event.key));
+    if (event.defaultPrevented || isSilent) return;
     listening.abort();
     act();
   };
