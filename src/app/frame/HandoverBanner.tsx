@@ -3,9 +3,8 @@
 
 import { useState } from 'preact/hooks';
 import { heldSinceHandover, lastHandover } from '../../../shared/floor/held-at-handover.ts';
-import type { Hold, Person } from '../../../shared/floor/state.ts';
+import type { Hold } from '../../../shared/floor/state.ts';
 import type { Handed } from '../../../shared/floor/state-handover.ts';
-import { isAtLeast } from '../../../shared/floor/vocabulary.ts';
 import { useApp, useFloor } from '../app.ts';
 import { address } from '../router.ts';
 import { Banner } from '../ui/Banner.tsx';
@@ -15,6 +14,7 @@ import { useWhenStill } from '../ui/still.ts';
 import { handoverWords } from '../words/handover.ts';
 import { sayReason } from '../words/verdict.ts';
 import { formatDay, say } from '../words/words.ts';
+import { mayTakeOver } from './may-take-over.ts';
 import { ClearDialog } from './PeopleDialogs.tsx';
 
 /** A handover that nobody took over is told so long: by then the next shift has come and gone. Made up: no source has a figure. */
@@ -30,11 +30,6 @@ export function HandoverBanner() {
   const waits = isNew && mayTakeOver(app.person.value, last) ? last : null;
   const shown = useWhenStill(held.length === 0 && waits === null ? null : { held, waits });
   return shown && <LeftOpen {...shown} />;
-}
-
-/** Whoever may take over is told that nobody has: a lead, and not the one who handed over. */
-export function mayTakeOver(person: Person | null, { by, taken }: Pick<Handed, 'by' | 'taken'>): boolean {
-  return taken === null && person !== null && isAtLeast(person.role, 'lead') && person.person !== by;
 }
 
 interface LeftOpenProps {

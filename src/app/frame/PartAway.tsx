@@ -4,6 +4,7 @@ import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { unreachable } from '../words/unreachable.ts';
 import { language } from '../words/words.ts';
+import './part-away.css';
 
 export function PartAway({ onAgain }: { readonly onAgain: () => void }) {
   const { told, reload } = unreachable[language.value];

@@ -2,7 +2,7 @@
 
 import { expect, test } from 'vitest';
 import type { Person } from '../../../../shared/floor/state.ts';
-import { mayTakeOver } from '../../../../src/app/frame/HandoverBanner.tsx';
+import { mayTakeOver } from '../../../../src/app/frame/may-take-over.ts';
 
 const person = (name: string, role: Person['role']) => ({ person: name, name, role }) as Person; // all that is asked
 const open = { by: 'lea', taken: null };
