@@ -179,6 +179,15 @@ export function lookAlikesOf(state: FloorState, setup: string): readonly LookAli
     .filter(({ slots: [one, other] }) => !isSameSlots(one, other));
 }
 
+/** What `lookAlikesOf` rests on, thing by thing: the same things have the same answer, whatever else happened on the floor. Cost: the setup's parts. */
+export function lookAlikeGrounds({ setups, listed }: FloorState, setup: string): readonly unknown[] {
+  const slots = setups.get(setup)?.slots ?? [];
+  return [
+    slots,
+    ...slots.flatMap(({ part, alternates }) => [part, ...alternates].map((each) => listed.get(each))),
+  ];
+}
+
 /** A part and its own alternate on the same slots cannot be mixed up. */
 function isSameSlots(one: readonly string[], other: readonly string[]): boolean {
   return one.length === other.length && one.every((slot) => other.includes(slot));

@@ -19,6 +19,7 @@ import type { StoreFault } from './store/database.ts';
 import { keepPreferences, type Preferences, readPreferences } from './store/preferences.ts';
 import { openStore, type Store, StoreError } from './store/store.ts';
 import { followTouches } from './ui/press.ts';
+import { followFingers } from './ui/still.ts';
 import { withWords, wordsHere } from './words/fetch.ts';
 import { type Spoken, speak } from './words/speak.ts';
 import type { Work } from './work.ts';
@@ -68,6 +69,7 @@ async function start(): Promise<void> {
   const fault = faultOf([store, app.store]);
   followAddress();
   followTouches();
+  followFingers();
   followPreferences(app);
   const work = signal<Work | null>(null);
   render(

@@ -22,6 +22,7 @@ import {
   scan,
   scanAll,
 } from './support/floor.ts';
+import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
 import { buildVersion, serveVersions } from './support/versions.ts';
 
@@ -158,6 +159,21 @@ describe('without a network', () => {
       pit?.close();
     },
   );
+});
+
+it('says that a part of the page is out of reach, goes on with the rest, and fetches it at a tap', async () => {
+  await demo.onTablet(async ({ page, context }) => {
+    await context.route('**/Search-*.js', (route) => route.abort());
+    await page.getByTestId('open-search').click();
+    await page.getByTestId('part-away').waitFor();
+    await look(page, { where: 'a part out of reach', axe: true });
+    await goTo(page, 'load');
+    await page.getByTestId('open-search').click();
+    await page.getByTestId('part-away').waitFor();
+    await context.unroute('**/Search-*.js');
+    await page.getByTestId('part-again').click();
+    await page.getByTestId('search-text').waitFor();
+  });
 });
 
 describe('a first visit', () => {

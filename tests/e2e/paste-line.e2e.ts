@@ -2,7 +2,7 @@
 
 import { expect, it } from 'vitest';
 import { pass } from './support/clock.ts';
-import { ownEntries, signIn } from './support/floor.ts';
+import { ownEntries, reelLabel, scan, signIn } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
 
@@ -23,7 +23,10 @@ it('paste that is near its time, then over it, is told on its line, and a lead d
     await signIn(page, 'BADGE-2201');
     await page.getByTestId('stencil-jars').click();
     const row = page.getByTestId('jar-J-0417');
-    await row.click();
+    await row.waitFor();
+    // Where the link leads, a label is a jar's and no reel's.
+    await scan(page, reelLabel({ P: 'SP-4405', '1T': 'LP-2231', '3S': 'J-0417' }));
+    await page.getByTestId('jar-dialog').waitFor();
     await page.getByTestId('jar-off').click();
     await expect.poll(() => row.textContent()).toContain('open');
     await row.click();

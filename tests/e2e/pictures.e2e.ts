@@ -116,6 +116,9 @@ describe('the picture of a label', () => {
     await expect
       .poll(async () => (await ownEntries(page, 'log.exported')).map(({ payload }) => payload))
       .toMatchObject([{ format: 'pictures', rows: 1 }]);
+    await expect
+      .poll(() => page.getByTestId('notice').textContent())
+      .toBe(`Saved as ${download.suggestedFilename()}.`);
 
     // Of the many that a trace names none is looked for before a person asks for it.
     await page.evaluate(() => {

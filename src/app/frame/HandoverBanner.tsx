@@ -10,9 +10,11 @@ import { address } from '../router.ts';
 import { Banner } from '../ui/Banner.tsx';
 import { Button } from '../ui/Button.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
+import { useWhenStill } from '../ui/still.ts';
 import { handoverWords } from '../words/handover.ts';
 import { sayReason } from '../words/verdict.ts';
 import { formatDay, say } from '../words/words.ts';
+import { mayTakeOver } from './may-take-over.ts';
 import { ClearDialog } from './PeopleDialogs.tsx';
 
 /** A handover that nobody took over is told so long: by then the next shift has come and gone. Made up: no source has a figure. */
@@ -24,11 +26,10 @@ export function HandoverBanner() {
   const line = app.line.value ?? '';
   const held = heldSinceHandover(floor, line);
   const last = lastHandover(floor, line);
-  // Whoever may take over is told that nobody has.
-  const isLead = app.person.value !== null && app.person.value.role !== 'operator';
   const isNew = last !== null && app.nowMs.value - last.atMs < NOT_TAKEN_MS;
-  const waits = isLead && isNew && last.taken === null ? last : null;
-  return held.length === 0 && waits === null ? null : <LeftOpen held={held} waits={waits} />;
+  const waits = isNew && mayTakeOver(app.person.value, last) ? last : null;
+  const shown = useWhenStill(held.length === 0 && waits === null ? null : { held, waits });
+  return shown && <LeftOpen {...shown} />;
 }
 
 interface LeftOpenProps {

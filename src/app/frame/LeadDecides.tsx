@@ -38,6 +38,8 @@ export function LeadDecides(props: LeadDecidesProps) {
   const [lead, setLead] = useConfirmed();
   const [typed, setTyped] = useState('');
   const reason = typed.trim();
+  // What the decision is about may have changed since the person was made sure of.
+  const against = lead === null ? null : (props.objection?.(lead.person) ?? null);
   return (
     <Dialog title={props.title} onClose={onClose} tone={props.tone}>
       <div class="stack">
@@ -67,7 +69,7 @@ export function LeadDecides(props: LeadDecidesProps) {
             tone="act"
             large
             testId={`${testId}-yes`}
-            disabledReason={reason === '' ? why : null}
+            disabledReason={against ?? (reason === '' ? why : null)}
             onPress={() => onDecide(lead, reason)}
           >
             {act}

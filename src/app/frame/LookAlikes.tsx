@@ -1,8 +1,9 @@
 // Parts of a setup that are easily taken for one another, pair by pair with their slots: told before a run, and by the list of parts.
 
 import { useMemo, useState } from 'preact/hooks';
-import { type LookAlike, lookAlikesOf } from '../../../shared/floor/look-alikes.ts';
-import { useApp, useFloor } from '../app.ts';
+import { type LookAlike, lookAlikeGrounds, lookAlikesOf } from '../../../shared/floor/look-alikes.ts';
+import { useFloor } from '../app.ts';
+import { useSameList } from '../same-list.ts';
 import { Button } from '../ui/Button.tsx';
 import { partListWords } from '../words/part-list.ts';
 import { say } from '../words/words.ts';
@@ -28,11 +29,11 @@ interface LookAlikesProps {
 }
 
 export function LookAlikes({ setup, saysNone = false }: LookAlikesProps) {
-  const app = useApp();
   const floor = useFloor();
   const words = say(partListWords).alike;
   const [opened, setOpened] = useState(false);
-  const pairs = useMemo(() => lookAlikesOf(floor, setup), [setup, app.tick.value]);
+  const grounds = useSameList(lookAlikeGrounds(floor, setup));
+  const pairs = useMemo(() => lookAlikesOf(floor, setup), [setup, grounds]);
   if (pairs.length === 0) return saysNone ? <p class="soft">{words.none}</p> : null;
   const shown = opened ? pairs : pairs.slice(0, FIRST);
   return (

@@ -77,7 +77,7 @@ export function Root({ work, fault, storage }: RootProps) {
             place.value.screen !== 'line' &&
             warnings.some(({ warning }) => warning.level === 'late') && <LateBanner watch={ready.watch} />}
           {ready && ready.unanswered.value.length > 0 && <UnansweredBanner open={ready.unanswered.value} />}
-          {floor.handovers.has(app.line.value ?? '') && <HandoverBanner />}
+          {floor.handovers.has(app.line.value ?? '') && <HandoverBanner key={app.line.value} />}
           {floor.counters.has(app.line.value ?? '') && <SilentStation />}
           {app.clockSlip.value && <ClockBanner slip={app.clockSlip.value} />}
           {ready?.offline.updateWaits.value && <UpdateBanner {...ready} />}
@@ -182,7 +182,7 @@ function Screen({ desk, watch, ...device }: Work) {
     case 'stock':
       return <Stock watch={watch} />;
     case 'log':
-      return <Log />;
+      return <Log watch={watch} />;
     case 'lines':
       return <Lines watch={watch} />;
     case 'search':

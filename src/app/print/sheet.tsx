@@ -139,10 +139,38 @@ function putOnPaper(content: ComponentChild): void {
   render(content, host);
 }
 
+let stopWaiting: (() => void) | null = null;
+
+/** Keys that say nothing alone, or that have no name, as a scanner's on some tablets: a scan may begin with them, and the wedge lets them pass. */
+const silentKeys: readonly string[] = [
+  'Shift',
+  'Control',
+  'Alt',
+  'AltGraph',
+  'Meta',
+  'CapsLock',
+  'Unidentified',
+];
+
+/** Does something at a person's next touch or key. A scanner's keys are none: the wedge, which hears them first, keeps them from the page. Answers how to stop. */
+export function onceTouched(page: Pick<Window, 'addEventListener'>, act: () => void): () => void {
+  const listening = new AbortController();
+  const { signal } = listening;
+  const touched = (event: Event) => {
+    const isSilent = 'key' in event && silentKeys.includes(String(event.key));
+    if (event.defaultPrevented || isSilent) return;
+    listening.abort();
+    act();
+  };
+  for (const touch of ['pointerdown', 'keydown'] as const)
+    page.addEventListener(touch, touched, { capture: true, signal });
+  return () => listening.abort();
+}
+
 function askPrinter(): void {
   document.body.classList.add('prints-labels');
   // Not at `afterprint`: on some tablets that comes before the dialog has drawn the pages. Whoever touches the page again has printed.
-  for (const touch of ['pointerdown', 'keydown'] as const)
-    addEventListener(touch, clear, { once: true, capture: true });
+  stopWaiting?.();
+  stopWaiting = onceTouched(globalThis, clear);
   window.print();
 }

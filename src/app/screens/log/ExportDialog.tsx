@@ -78,8 +78,7 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
     const { blob, rows } = await exportStore(app.store, filter, format);
     const name = exportName(format, app.clock.nowMs(), plantName(app));
     saveFile(name, blob);
-    app.notice.value = { tone: 'go', text: words.exported(rows, name) };
-    recordExport(app, { format, filter, rows });
+    recordExport(app, { format, filter, rows }, words.exported(rows, name));
   }
 
   /** What the runs shown took: those of the line and of the time that the filters name. */
@@ -90,16 +89,18 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
     const rows = consumptionOf(index, { line: line ?? null, fromMs });
     const name = 'consumption.csv';
     saveFile(name, new Blob([consumptionToCsv(rows, index.state)], { type: 'text/csv' }));
-    app.notice.value = { tone: 'go', text: words.consumptionSaved(rows.length, name) };
     const filter = { line: line ?? null, from: from ?? null };
-    recordExport(app, { format: 'consumption', filter, rows: rows.length });
+    const told = words.consumptionSaved(rows.length, name);
+    recordExport(app, { format: 'consumption', filter, rows: rows.length }, told);
   }
 
   async function savePictures(): Promise<void> {
     const { from } = toExportFilter(filters, app.clock.nowMs());
     const { blob, rows } = await exportPictures(tabletPictures(), fromMsOf(from));
-    saveFile(picturesName(app.clock.nowMs(), plantName(app)), blob);
-    recordExport(app, { format: 'pictures', filter: { from: from ?? null }, rows });
+    const name = picturesName(app.clock.nowMs(), plantName(app));
+    saveFile(name, blob);
+    const told = say(picturesWords).saved(name);
+    recordExport(app, { format: 'pictures', filter: { from: from ?? null }, rows }, told);
   }
 
   async function check(): Promise<void> {
@@ -173,12 +174,18 @@ const fromMsOf = (from: string | undefined) => (from === undefined ? 0 : Date.pa
 
 const plantName = (app: App) => app.store.floor().plant.get(THE_PLANT)?.name ?? '';
 
-/** Tells the log what left it. A write that fails is shown by the fault screen: the file is saved all the same. */
+/**
+ * Tells the log what left it, and then the person: a notice goes with the next entry, so that it must not come before this one. A write that
+ * fails is shown by the fault screen: the file is saved all the same.
+ */
 function recordExport(
   app: App,
   { format, filter, rows }: { readonly format: string; readonly filter: object; readonly rows: number },
+  text: string,
 ): void {
-  app.record([{ kind: 'log.exported', payload: { format, filter: JSON.stringify(filter), rows } }]);
+  app.record([{ kind: 'log.exported', payload: { format, filter: JSON.stringify(filter), rows } }], {
+    notice: { tone: 'go', text },
+  });
 }
 
 /** Beside the log, where pictures of labels are kept on this tablet. */

@@ -7,29 +7,31 @@ import { newId } from '../../device/ids.ts';
 import type { Sure } from '../../frame/confirmed.ts';
 import { LeadDecides } from '../../frame/LeadDecides.tsx';
 import { recordSigned } from '../../frame/signed.ts';
+import type { Watch } from '../../outlook/watch.ts';
 import { AreaField } from '../../ui/Field.tsx';
 import { handoverWords } from '../../words/handover.ts';
 import { say } from '../../words/words.ts';
-import { handedDraft, knownOf, takenDraft } from './handover-model.ts';
+import { handedDraft, isUntaken, takenDraft } from './handover-model.ts';
 import { personName } from './names.ts';
 import { KnownBy, OpenMatters } from './OpenMatters.tsx';
 import { PastHandover } from './PastHandover.tsx';
-import { useOpen, useStanding } from './use-open.ts';
+import { useOpenAtFirst, useStanding } from './use-open.ts';
 
 const signerOf = ({ person, checked }: Sure) => ({ by: person.person, checked });
 
 interface HandProps {
   readonly line: string;
+  readonly watch: Watch;
   readonly note: string;
   readonly onNote: (note: string) => void;
   readonly onClose: () => void;
 }
 
-export function HandDialog({ line, note, onNote, onClose }: HandProps) {
+export function HandDialog({ line, watch, note, onNote, onClose }: HandProps) {
   const app = useApp();
   const words = say(handoverWords);
   const standing = useStanding();
-  const { list, atMs } = useOpen(line);
+  const { list, atMs, known } = useOpenAtFirst({ line, watch }, standing);
   const hand = (lead: Sure) => {
     const asked = { line, nowMs: app.clock.nowMs(), handover: newId(), note, standing };
     recordSigned(app, lead, [handedDraft(app.store.floor(), asked, signerOf(lead))], {
@@ -52,7 +54,7 @@ export function HandDialog({ line, note, onNote, onClose }: HandProps) {
       onClose={onClose}
     >
       <OpenMatters line={line} items={list.items} more={list.more} atMs={atMs} isPast={false} isWhole />
-      <KnownBy line={line} known={knownOf(standing, list, atMs)} />
+      <KnownBy line={line} known={known} />
       <AreaField
         label={words.note}
         help={words.noteHelp}
@@ -68,16 +70,22 @@ export function HandDialog({ line, note, onNote, onClose }: HandProps) {
 
 interface TakeProps {
   readonly handed: Handed;
+  readonly watch: Watch;
   readonly onClose: () => void;
 }
 
-export function TakeDialog({ handed, onClose }: TakeProps) {
+export function TakeDialog({ handed, watch, onClose }: TakeProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(handoverWords);
   const standing = useStanding();
-  const { list, atMs } = useOpen(handed.line, handed);
+  const { list, atMs, known } = useOpenAtFirst({ line: handed.line, watch, without: handed }, standing);
   const take = (lead: Sure) => {
+    // Another tablet may have been quicker.
+    if (!isUntaken(app.store.floor(), handed)) {
+      onClose();
+      return;
+    }
     const asked = { handed, nowMs: app.clock.nowMs(), standing };
     recordSigned(app, lead, [takenDraft(app.store.floor(), asked, signerOf(lead))], {
       notice: { tone: 'go', text: words.taken },
@@ -108,7 +116,7 @@ export function TakeDialog({ handed, onClose }: TakeProps) {
         isPast={false}
         isWhole
       />
-      <KnownBy line={handed.line} known={knownOf(standing, list, atMs)} />
+      <KnownBy line={handed.line} known={known} />
     </LeadDecides>
   );
 }

@@ -4,6 +4,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { isHeld } from '../../../../shared/floor/fold-contain.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { useApp, useFloor } from '../../app.ts';
+import type { Watch } from '../../outlook/watch.ts';
 import { address, place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { logWords } from '../../words/log.ts';
@@ -32,7 +33,7 @@ const PAGE = 60;
 const pages = ['entries', 'trace', 'shift', 'held', 'conflicts', 'unproven'] as const;
 
 /** The log screen: its entries, what can be asked of them, and what tablets disagree about. */
-export function Log() {
+export function Log({ watch }: { readonly watch: Watch }) {
   const floor = useFloor();
   const words = say(traceWords);
   const [filters, setFilters] = useState<LogFilters>(() => filtersAsked(place.value.rest));
@@ -67,7 +68,7 @@ export function Log() {
       <NotWhole />
       {page === 'entries' && <Entries filters={filters} onFilter={setFilters} />}
       {page === 'trace' && <Trace />}
-      {page === 'shift' && <Shift />}
+      {page === 'shift' && <Shift watch={watch} />}
       {page === 'held' && <Held />}
       {page === 'conflicts' && <Conflicts />}
       {page === 'unproven' && <Unproven />}

@@ -9,6 +9,7 @@ import { linePlan } from '../../../../shared/forecast/line-calendar.ts';
 import { shiftReport } from '../../../../shared/shift/report.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { saveFile } from '../../device/save-file.ts';
+import type { Watch } from '../../outlook/watch.ts';
 import { readSince } from '../../read-since.ts';
 import { Button } from '../../ui/Button.tsx';
 import { ChoiceField } from '../../ui/Field.tsx';
@@ -46,7 +47,7 @@ function useEntries(sinceMs: number | null): readonly FloorEntry[] | null {
   return entries;
 }
 
-export function Shift() {
+export function Shift({ watch }: { readonly watch: Watch }) {
   const app = useApp();
   const floor = useFloor();
   const words = say(shiftWords);
@@ -99,7 +100,7 @@ export function Shift() {
           {words.print}
         </Button>
       </div>
-      <Handover line={line} />
+      <Handover line={line} watch={watch} />
       {report === null ? (
         <p class="empty">{words.reading}</p>
       ) : (

@@ -1,11 +1,12 @@
 // Reels: what the store must bring for the run, how long each slot's reels last, every reel that the log knows, goods-in, what lies where,
 // what is blocked.
 
-import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { isPlaceInUse, placeOf } from '../../../../shared/floor/fold-places.ts';
 import { comparePlaces } from '../../../../shared/floor/place-order.ts';
 import type { PickLine } from '../../../../shared/forecast/outlook.ts';
 import type { LabelReading } from '../../../../shared/labels/reading.ts';
+import type { Scan } from '../../../../shared/labels/scan.ts';
 import type { Supply } from '../../../../shared/outlook/supply.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { FindButton } from '../../frame/FindButton.tsx';
@@ -40,24 +41,20 @@ export function Stock({ watch }: { readonly watch: Watch }) {
   const [query, setQuery] = useState(isAsked ? text : '');
   const [scanned, setScanned] = useState<PutReel | null>(null);
   const [fresh, setFresh] = useState<Omit<PutReel, 'reel'> | null>(null);
-  useLayoutEffect(
-    () =>
-      app.scans.take((scan) => {
-        // A badge, a slot or a panel is not ours: whoever is next in line takes it.
-        const reading = readLabel(app.store.floor(), scan);
-        const only = scan.codes[0]?.text.trim() ?? '';
-        const isKnown = app.store.floor().reels.has(only) || isPlaceInUse(app.store.floor(), only);
-        const found = reading.reel ?? (isKnown ? only : (reading.lot ?? null));
-        setScanned(reading.reel === null ? null : { ...putFacts(reading), reel: reading.reel });
-        const names = reading.part ?? reading.supplierPart;
-        setFresh(found === reading.lot && found !== null && names !== null ? putFacts(reading) : null);
-        if (found === null) return false;
-        setTab('reels');
-        setQuery(found);
-        return true;
-      }),
-    [app],
-  );
+  const lookUp = (scan: Scan): boolean => {
+    // A badge, a slot or a panel is not ours: whoever is next in line takes it.
+    const reading = readLabel(app.store.floor(), scan);
+    const only = scan.codes[0]?.text.trim() ?? '';
+    const isKnown = app.store.floor().reels.has(only) || isPlaceInUse(app.store.floor(), only);
+    const found = reading.reel ?? (isKnown ? only : (reading.lot ?? null));
+    setScanned(reading.reel === null ? null : { ...putFacts(reading), reel: reading.reel });
+    const names = reading.part ?? reading.supplierPart;
+    setFresh(found === reading.lot && found !== null && names !== null ? putFacts(reading) : null);
+    if (found === null) return false;
+    setTab('reels');
+    setQuery(found);
+    return true;
+  };
   const outlook = watch.outlook.value;
   const line = floor.lines.get(app.line.value ?? '');
   const zone = line?.zone ?? 'UTC';
@@ -77,6 +74,7 @@ export function Stock({ watch }: { readonly watch: Watch }) {
   const hold = holdText(outlook);
   return (
     <div class="stack stock">
+      <TakeScans onScan={lookUp} />
       <p class="print-head">{words.printed(line?.name ?? '', formatDay(app.nowMs.value, zone))}</p>
       <div class="row no-print">
         <div class="choice grow">
@@ -129,6 +127,18 @@ export function Stock({ watch }: { readonly watch: Watch }) {
       {tab === 'blocks' && <Blocks />}
     </div>
   );
+}
+
+/**
+ * Takes the scans that nothing of the screen wants. A part of its own, drawn before the others: where the screen opens with one of them already in it,
+ * as by a link to the jars of paste, the parts come to the stream of scans before the screen itself does, and the screen would lie over them.
+ */
+function TakeScans({ onScan }: { readonly onScan: (scan: Scan) => boolean }) {
+  const app = useApp();
+  const newest = useRef(onScan);
+  newest.current = onScan;
+  useLayoutEffect(() => app.scans.take((scan) => newest.current(scan)), [app]);
+  return null;
 }
 
 /** What a label says of a reel that is put away. */

@@ -1,5 +1,6 @@
 import type { words as english } from '../en/pictures.ts';
 import type { Sentences } from '../words.ts';
+import { sentence } from './counted.ts';
 
 export const words: Sentences<typeof english> = {
   rule: 'صور الملصقات',
@@ -14,4 +15,5 @@ export const words: Sentences<typeof english> = {
   broken: 'هذه الصورة ليست التي حُفظت. أخبر مشرفًا.',
   failed: 'لم تُحفظ صورة الملصق. النتيجة سارية.',
   exported: 'حفظ صور الملصقات أيضًا',
+  saved: (name) => sentence`حُفظ باسم ${name}.`,
 };

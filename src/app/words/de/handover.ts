@@ -59,7 +59,7 @@ export const words: Sentences<typeof english> = {
       '1 bei der Übergabe zurückgehaltene Rolle wartet auf einen Schichtleiter.',
       `${count} bei der Übergabe zurückgehaltene Rollen warten auf einen Schichtleiter.`,
     ),
-  heldShort: (count) => `${count} zurückgehalten seit Übergabe`,
+  heldShort: (count) => `${count} zurückgehalten bei Übergabe`,
   decide: 'Entscheiden',
   showHandover: 'Übergabe zeigen',
 };

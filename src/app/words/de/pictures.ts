@@ -15,4 +15,5 @@ export const words: Sentences<typeof english> = {
   broken: 'Dieses Bild ist nicht das aufbewahrte. Sagen Sie es der Leitung.',
   failed: 'Das Bild des Etiketts wurde nicht aufbewahrt. Das Urteil gilt.',
   exported: 'Auch die Bilder der Etiketten speichern',
+  saved: (name) => `Gespeichert als ${name}.`,
 };

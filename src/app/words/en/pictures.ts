@@ -11,4 +11,5 @@ export const words = {
   broken: 'This picture is not the one that was kept. Tell a lead.',
   failed: 'The picture of the label was not kept. The verdict stands.',
   exported: 'Save the pictures of labels too',
+  saved: (name: string) => `Saved as ${name}.`,
 } as const;

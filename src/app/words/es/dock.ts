@@ -50,7 +50,7 @@ export const words: Sentences<typeof english> = {
   notNow: 'aún no hace falta',
   cameBack: (clock) => `Este escaneo estaba abierto a las ${clock}. Siga o vacíelo.`,
   goOnWith: 'Seguir',
-  leadWanted: 'Sobre esta bobina debe decidir un jefe.',
+  leadWanted: 'Sobre esta bobina debe decidir un jefe de turno.',
   whichTitle: 'Este código tiene dos significados',
   whichText: (text) => `«${text}» puede ser:`,
   meaningTitle: '¿Qué es esto?',

@@ -72,7 +72,7 @@ export const words: Words<'packs'> = {
     readyDone: (feeder, slot) =>
       `El alimentador ${feeder} está listo. En ${slot}: elija la posición y escanee el alimentador.`,
     readyNow: (feeder) => `El alimentador ${feeder} está listo para ella.`,
-    readyHeld: (why) => `Retenida para el responsable: ${why}.`,
+    readyHeld: (why) => `Retenida para el jefe de turno: ${why}.`,
     readyRefused: (why) => `Rechazada: ${why}`,
     use: 'Usarlo',
     unread: 'Eso no es lo que se pide aquí. Escanee otra vez.',

@@ -14,4 +14,5 @@ export const words: Sentences<typeof english> = {
   broken: 'Esta imagen no es la que se guardó. Avise a un jefe.',
   failed: 'No se guardó la imagen de la etiqueta. El veredicto vale.',
   exported: 'Guardar también las imágenes de etiquetas',
+  saved: (name) => `Guardado como ${name}.`,
 };

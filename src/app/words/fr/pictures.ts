@@ -14,4 +14,5 @@ export const words: Sentences<typeof english> = {
   broken: 'Cette image n’est pas celle qui a été gardée. Prévenez un responsable.',
   failed: 'L’image de l’étiquette n’a pas été gardée. Le verdict reste valable.',
   exported: 'Enregistrer aussi les images d’étiquettes',
+  saved: (name) => `Enregistré sous ${name}.`,
 };

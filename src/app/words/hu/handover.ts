@@ -52,7 +52,7 @@ export const words: Sentences<typeof english> = {
   toSend: (count) => `${count} bejegyzés még nincs elküldve.`,
   missing: (count) => `${count} bejegyzés még nem érkezett meg.`,
   heldStill: (count) => `${count} átadáskor visszatartott tekercs vár műszakvezetőre.`,
-  heldShort: (count) => `${count} visszatartva az átadás óta`,
+  heldShort: (count) => `${count} visszatartva átadáskor`,
   decide: 'Döntés',
   showHandover: 'Átadás megtekintése',
 };

@@ -14,4 +14,5 @@ export const words: Sentences<typeof english> = {
   broken: 'Ez nem a megőrzött kép. Szóljon a műszakvezetőnek.',
   failed: 'A címke képe nem lett megőrizve. Az ítélet érvényes.',
   exported: 'A címkék képeinek mentése is',
+  saved: (name) => `Mentve: ${name}.`,
 };

@@ -14,4 +14,5 @@ export const words: Sentences<typeof english> = {
   broken: '保存した画像と異なります。班長に知らせてください。',
   failed: 'ラベルの画像は残せませんでした。判定は有効です。',
   exported: 'ラベルの画像も保存',
+  saved: (name) => `${name}に保存しました。`,
 };

@@ -14,4 +14,5 @@ export const words: Sentences<typeof english> = {
   broken: '보관한 사진과 다릅니다. 반장에게 알리십시오.',
   failed: '라벨 사진을 보관하지 못했습니다. 판정은 유효합니다.',
   exported: '라벨 사진도 저장',
+  saved: (name) => `${name} 파일로 저장했습니다.`,
 };

@@ -14,4 +14,5 @@ export const words: Sentences<typeof english> = {
   broken: 'To nie jest przechowane zdjęcie. Powiedz liderowi.',
   failed: 'Zdjęcia etykiety nie zachowano. Werdykt obowiązuje.',
   exported: 'Zapisz też zdjęcia etykiet',
+  saved: (name) => `Zapisano jako ${name}.`,
 };

@@ -14,4 +14,5 @@ export const words: Sentences<typeof english> = {
   broken: 'Esta imagem não é a que foi guardada. Avise um líder.',
   failed: 'A imagem da etiqueta não foi guardada. O veredito vale.',
   exported: 'Salvar também as imagens de etiquetas',
+  saved: (name) => `Salvo como ${name}.`,
 };

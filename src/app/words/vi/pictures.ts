@@ -14,4 +14,5 @@ export const words: Sentences<typeof english> = {
   broken: 'Đây không phải ảnh đã giữ. Hãy báo trưởng ca.',
   failed: 'Ảnh nhãn không được giữ. Kết quả vẫn có hiệu lực.',
   exported: 'Lưu cả ảnh nhãn',
+  saved: (name) => `Đã lưu thành ${name}.`,
 };

@@ -26,7 +26,7 @@ export const words: Sentences<typeof english> = {
   goodUntil: (clock) => `可用到 ${clock}`,
   stencilOver: (jar, faults) => `钢网上的锡膏 ${jar}：${faults}。`,
   stencilEnds: (jar, moment) => `钢网上的锡膏 ${jar} 可用到 ${moment}。`,
-  stencilOverAct: '取下锡膏。此后印刷的拼板由班长决定。',
+  stencilOverAct: '取下锡膏。锡膏失效以来印刷的拼板由班长决定。',
   stencilEndsAct: '在那之前让下一罐回温好。',
   jars: '锡膏罐',
   noSheet: '没有这种锡膏的数据表：不检查小时数。',

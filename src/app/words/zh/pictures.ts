@@ -14,4 +14,5 @@ export const words: Sentences<typeof english> = {
   broken: '此照片不是当时保存的照片。请告知班长。',
   failed: '标签照片未保存。判定仍有效。',
   exported: '同时保存标签照片',
+  saved: (name) => `已存为 ${name}。`,
 };

@@ -41,6 +41,8 @@ export const notMet: Readonly<Record<string, string>> = {
   'propose-failed': 'The worker that proposes slots must break.',
   'kept-out': 'The server must hand on an entry that is not as its tablet wrote it.',
   'with-stops': 'A machine must have told its stops for an hour: stops-to-come.e2e.ts.',
+  'part-away': 'A part of the page must be out of reach: offline.e2e.ts.',
+  'part-again': 'A part of the page must be out of reach: offline.e2e.ts.',
   passkey: 'The page must be opened by a name, and the browser have an authenticator: passkeys.e2e.ts.',
   'passkey-add': 'The page must be opened by a name, and the browser have an authenticator: passkeys.e2e.ts.',
   'passkey-remove':

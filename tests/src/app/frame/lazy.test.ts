@@ -4,10 +4,13 @@ import { h, options, render } from 'preact';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { lazy } from '../../../../src/app/frame/lazy.tsx';
 
-/** As much of a document's node as drawing a word needs. */
+/** As much of a document's node as drawing a word and a button needs. */
 class Node {
   readonly childNodes: Node[] = [];
   readonly attributes: unknown[] = [];
+  readonly names = new Map<string, string>();
+  readonly listeners = new Map<string, (this: Node, event: object) => void>();
+  readonly onclick = null;
   parentNode: Node | null = null;
   readonly nodeType: number;
   readonly localName: string;
@@ -30,6 +33,27 @@ class Node {
 
   get textContent(): string {
     return this.data + this.childNodes.map((child) => child.textContent).join('');
+  }
+
+  setAttribute(name: string, value: string): void {
+    this.names.set(name, value);
+  }
+
+  removeAttribute(name: string): void {
+    this.names.delete(name);
+  }
+
+  addEventListener(kind: string, listener: (this: Node, event: object) => void): void {
+    this.listeners.set(kind, listener);
+  }
+
+  find(testId: string): Node | null {
+    if (this.names.get('data-testid') === testId) return this;
+    for (const child of this.childNodes) {
+      const found = child.find(testId);
+      if (found) return found;
+    }
+    return null;
   }
 
   insertBefore(child: Node, before: Node | null): Node {
@@ -77,6 +101,16 @@ function draw(part: ReturnType<typeof lazy>): Node {
   return root;
 }
 
+/** A press by the keyboard, each a second after the one before. */
+let pressedMs = 0;
+function press(root: Node, testId: string): void {
+  const button = root.find(testId);
+  if (!button) throw new Error(`Cannot press ${testId} as it must be drawn: current value is none`);
+  pressedMs += 1000;
+  const event = { type: 'click', detail: 0, timeStamp: pressedMs, currentTarget: button, target: button };
+  button.listeners.get('click')?.call(button, event);
+}
+
 const Verdict = () => h('b', null, 'Right reel');
 
 describe('a part that is fetched when it is first drawn', () => {
@@ -106,5 +140,52 @@ describe('a part that is fetched when it is first drawn', () => {
     expect([root.textContent, other.textContent]).toEqual(['soon', 'soon']);
     paint();
     await expect.poll(() => [root.textContent, other.textContent]).toEqual(['Right reel', 'Right reel']);
+  });
+});
+
+describe('a part that is out of reach', () => {
+  const told = 'Part of the app could not be loaded.';
+  const reload = vi.fn();
+  const server = { answers: false };
+
+  beforeEach(() => {
+    reload.mockClear();
+    server.answers = false;
+    vi.stubGlobal('location', { pathname: '/', reload });
+    vi.stubGlobal('fetch', async () => {
+      if (!server.answers) throw new TypeError('Failed to fetch');
+      return { ok: true };
+    });
+  });
+
+  /** A part whose first loads fail. */
+  function failing(times: number): ReturnType<typeof lazy> {
+    let left = times;
+    return lazy(async () => {
+      left -= 1;
+      if (left >= 0) throw new TypeError('Failed to fetch dynamically imported module');
+      return Verdict;
+    }, 'soon');
+  }
+
+  it('says so in its place, and stands once a tap finds it', async () => {
+    const root = draw(failing(2));
+    paint();
+    await expect.poll(() => root.textContent).toContain(told);
+    press(root, 'part-again');
+    await expect.poll(() => root.textContent).toBe('soon');
+    await expect.poll(() => root.textContent).toContain(told);
+    press(root, 'part-again');
+    await expect.poll(() => root.textContent).toBe('Right reel');
+    expect(reload).not.toHaveBeenCalled(); // without a network the page is kept
+  });
+
+  it('has the page loaded anew where the server answers and the browser does not ask it again', async () => {
+    const root = draw(failing(9));
+    paint();
+    await expect.poll(() => root.textContent).toContain(told);
+    server.answers = true;
+    press(root, 'part-again');
+    await expect.poll(() => reload.mock.calls.length).toBe(1);
   });
 });

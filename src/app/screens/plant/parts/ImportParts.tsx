@@ -6,10 +6,11 @@ import type { ListSummary } from '../../../../worker/list-protocol.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
 import { address, goTo } from '../../../router.ts';
+import { useSameList } from '../../../same-list.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { partListWords } from '../../../words/part-list.ts';
 import { say } from '../../../words/words.ts';
-import { changedFields, compareList, listEntries } from './part-list-model.ts';
+import { changedFields, compareList, listEntries, listGrounds } from './part-list-model.ts';
 import { TakeList } from './TakeList.tsx';
 
 /** Changes shown one by one. */
@@ -36,10 +37,8 @@ function Changes({ summary, name }: { readonly summary: ListSummary; readonly na
   const all = say(partListWords);
   const words = all.take;
   const refusal = useRefusal('describe-part');
-  const { changed, fresh, same } = useMemo(
-    () => compareList(floor, summary.parts),
-    [summary, app.tick.value],
-  );
+  const grounds = useSameList(listGrounds(floor, summary.parts));
+  const { changed, fresh, same } = useMemo(() => compareList(floor, summary.parts), [summary, grounds]);
   const wrong = hasSheetErrors(summary.problems) ? words.errors : null;
   const nothing = changed.length === 0 ? words.nothing : null;
   return (

@@ -71,6 +71,15 @@ export interface ChangedPart {
   readonly before: ListedPart | null;
 }
 
+/** What `compareList` rests on, thing by thing: the same things have the same answer, whatever else happened on the floor. Cost: rows and makers. */
+export function listGrounds(floor: FloorState, rows: readonly PartRow[]): readonly unknown[] {
+  const of = ({ part: { part } }: PartRow) => [floor.listed.get(part), floor.parts.get(part)];
+  return [
+    ...rows.flatMap(of),
+    ...[floor.approvedByHand, floor.productMakers].flatMap((makers) => [...makers].flat()),
+  ];
+}
+
 /** What a list changes: an empty cell changes nothing, and makers are only added. */
 export function compareList(
   floor: FloorState,

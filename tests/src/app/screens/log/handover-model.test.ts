@@ -2,10 +2,28 @@
 
 import { describe, expect, test } from 'vitest';
 import { lastHandover } from '../../../../../shared/floor/held-at-handover.ts';
-import { handedDraft, knownOf, takenDraft } from '../../../../../src/app/screens/log/handover-model.ts';
+import type { Handed } from '../../../../../shared/floor/state-handover.ts';
+import { lineCalendar } from '../../../../../shared/forecast/line-calendar.ts';
+import { lineOutlook } from '../../../../../shared/outlook/line.ts';
+import {
+  handedDraft,
+  isUntaken,
+  knownOf,
+  lookOpen,
+  lookOpenBy,
+  stillOver,
+  takenDraft,
+} from '../../../../../src/app/screens/log/handover-model.ts';
 import { handedLine, handedText, knownText } from '../../../../../src/app/screens/log/handover-text.ts';
 import { noStatus, type SyncPhase } from '../../../../../src/app/sync/ports.ts';
-import { beginStory, startMs, tellPlant, verified } from '../../../../shared/floor/story.ts';
+import {
+  beginStory,
+  type Story,
+  started,
+  startMs,
+  tellPlant,
+  verified,
+} from '../../../../shared/floor/story.ts';
 
 const list = { items: [], more: 0, spliceMs: null, lifeMs: 9_000 };
 const known = (phase: SyncPhase, backlog = 0, missing = 0, lastAnswerMs: number | null = 5_000) =>
@@ -105,9 +123,70 @@ describe('a handover', () => {
       { by: 'bo', checked: 'server' },
     );
     expect(taken.payload.came.map(({ reel }) => reel)).toEqual(['K2']);
+    expect(isUntaken(story.floor(), last)).toBe(true);
     story.tell('shift.taken', taken.payload);
+    expect(isUntaken(story.floor(), last)).toBe(false);
     const [item] = handed.payload.left;
     const text = item && handedText(item, story.floor(), { atMs: 0, moment: () => '06:00' });
     expect(text && handedLine(text)).toMatch(/^Reel held: M1-F-001 K1, .*since 06:00$/);
+  });
+});
+
+const signed = (story: Story, handover: string) =>
+  handedDraft(
+    story.floor(),
+    { line: 'L1', nowMs: startMs, handover, note: '', standing: { status: null, missing: 0 } },
+    { by: 'lea', checked: 'tablet' },
+  ).payload;
+
+describe('a dialog about a handover', () => {
+  const handed = (handover: string): Handed => {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('shift.handed', signed(story, handover));
+    const last = lastHandover(story.floor(), 'L1');
+    if (!last) throw new Error('Cannot go on as a handover must be there: current value is none');
+    return last;
+  };
+  test('stays for the handover that it was opened for, and for no other', () => {
+    const take = { does: 'take', handover: 'h1' } as const;
+    expect(stillOver(take, handed('h1'))).toBe(take);
+    expect(stillOver(take, null)).toBe(null); // taken over at another tablet
+    expect(stillOver(take, handed('h2'))).toBe(null);
+    const hand = { does: 'hand' } as const;
+    expect([stillOver(hand, null), stillOver(hand, handed('h2'))]).toEqual([hand, hand]);
+  });
+
+  test('is about none any more once a newer one was signed', () => {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('shift.handed', signed(story, 'h1'));
+    expect(isUntaken(story.floor(), { line: 'L1', handover: 'h1' })).toBe(true);
+    story.tell('shift.handed', signed(story, 'h2'));
+    expect(isUntaken(story.floor(), { line: 'L1', handover: 'h1' })).toBe(false);
+    expect(isUntaken(story.floor(), { line: 'L1', handover: 'h2' })).toBe(true);
+  });
+});
+
+describe('lookOpenBy()', () => {
+  const asked = { line: 'L1', nowMs: startMs + 60_000 };
+  test('lists by the outlook of the watch, makes one of its own where that is of another run, and none where nothing is built', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const idle = story.floor();
+    expect(lookOpenBy(idle, null, asked)).toEqual(lookOpen(idle, asked));
+    expect(lookOpenBy(idle, null, asked).spliceMs).toBe(null);
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', quantity: 100 }));
+    story.tell('run.started', started('r1'));
+    const floor = story.floor();
+    const own = lineOutlook(floor, 'L1', { ...asked, calendar: lineCalendar(floor, 'L1', asked.nowMs) });
+    if (!own) throw new Error('Cannot go on as something must be built: current value is nothing');
+    const whole = lookOpen(floor, asked);
+    expect(whole.items.length).toBeGreaterThan(0);
+    expect(lookOpenBy(floor, own, asked)).toEqual(whole);
+    const known = { ...own, unknown: [], slots: [] };
+    expect(lookOpenBy(floor, known, asked).items).toEqual([]); // the watch's, as it is
+    for (const other of [{ ...known, line: 'L2' }, { ...known, run: { ...known.run, run: 'x' } }, null])
+      expect(lookOpenBy(floor, other, asked)).toEqual(whole);
   });
 });
