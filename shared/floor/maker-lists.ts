@@ -1,6 +1,7 @@
 // Which makers' numbers does each list hold? What the log said of makers: named in a setup, approved by hand, withdrawn; written by the fold,
 // read by the questions in makers.ts. Apart from them, since a fold compares no part numbers.
 
+import { chunksOf } from '../kit/chunks.ts';
 import { mostMakers } from './kinds-parts.ts';
 import type { FloorState, Setup } from './state.ts';
 
@@ -29,10 +30,8 @@ function lists(setup: Setup): ReadonlyMap<string, readonly string[]> {
 
 /** A part of the list as often as its makers need, so many a time as one entry takes: told one after the other they add up. */
 export function partByMakers<T extends { readonly makers: readonly unknown[] }>(part: T): readonly T[] {
-  return Array.from({ length: Math.max(1, Math.ceil(part.makers.length / mostMakers)) }, (_, at) => ({
-    ...part,
-    makers: part.makers.slice(at * mostMakers, (at + 1) * mostMakers),
-  }));
+  if (part.makers.length === 0) return [part];
+  return chunksOf(part.makers, mostMakers).map((makers) => ({ ...part, makers }));
 }
 
 /** Where the list's makers of a part in one product stand in the map. */

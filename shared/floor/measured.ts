@@ -4,6 +4,7 @@
 // the uncertainty from each limit: its guard band, as ILAC-G8 has it (from memory).
 // Refused: comparing the bare reading with the limits; a reading next to a limit then passes by luck.
 
+import { twelveFigures } from '../kit/figures.ts';
 import type { Verdict } from './vocabulary.ts';
 
 /** A reading with the meter's uncertainty (95 %, half width), both in one unit. */
@@ -35,13 +36,10 @@ export function judgeReading(
     throw new RangeError(`Cannot judge as uncertainty must be >= 0: current value is ${uncertainty}`);
   if (!(guard >= 0))
     throw new RangeError(`Cannot judge as the guard band must be >= 0: current value is ${guard}`);
-  if (twelve(value - guard) >= least && twelve(value + guard) <= most) return 'accepted';
-  return twelve(value + uncertainty) < least || twelve(value - uncertainty) > most ? 'refused' : 'held';
-}
-
-/** Twelve figures, so that 9.95 - 0.05 is 9.9 and touches its limit. */
-function twelve(value: number): number {
-  return Number(value.toPrecision(12));
+  if (twelveFigures(value - guard) >= least && twelveFigures(value + guard) <= most) return 'accepted';
+  return twelveFigures(value + uncertainty) < least || twelveFigures(value - uncertainty) > most
+    ? 'refused'
+    : 'held';
 }
 
 /** How good a meter is: a share of the reading and a fixed part (its digits), as makers state it. */
@@ -54,7 +52,7 @@ export interface MeterAccuracy {
 
 /** The uncertainty of a reading. The maker's limits are taken whole as the 95 % half width, which is on the safe side. */
 export function uncertaintyOf(value: number, { percent, fixed }: MeterAccuracy): number {
-  return twelve((Math.abs(value) * percent) / 100 + fixed);
+  return twelveFigures((Math.abs(value) * percent) / 100 + fixed);
 }
 
 /** Limits around a nominal value, in its unit. */
@@ -64,7 +62,7 @@ export function limitsOf(
 ): Limits {
   const size = Math.abs(nominal);
   return {
-    least: twelve(nominal - (size * percents.minus) / 100),
-    most: twelve(nominal + (size * percents.plus) / 100),
+    least: twelveFigures(nominal - (size * percents.minus) / 100),
+    most: twelveFigures(nominal + (size * percents.plus) / 100),
   };
 }

@@ -2,6 +2,7 @@
 // it reads. The reading is judged with the meter's uncertainty and the plant's guard band (measured.ts). Refused: a bare number without its text,
 // of which nobody can tell 3.5 from 3.50.
 
+import { twelveFigures } from '../kit/figures.ts';
 import { judgeReading, uncertaintyOf } from './measured.ts';
 import { type ValueUnit, valueUnits } from './part-value.ts';
 import { guardOf, type MeasuredPart, type ValueCheck, type WantedValue } from './value-check.ts';
@@ -23,16 +24,12 @@ export function judgePart(
 ): MeasuredPart | null {
   const scale = scaleTo(shown.unit, wanted.unit);
   if (scale === null) return null;
-  const quantity = twelve(shown.quantity * scale);
-  const fixed = twelve(rule.digits * shown.step * scale);
+  const quantity = twelveFigures(shown.quantity * scale);
+  const fixed = twelveFigures(rule.digits * shown.step * scale);
   const uncertainty = uncertaintyOf(quantity, { percent: rule.percent, fixed });
   const guard = guardOf(uncertainty, rule);
   const verdict = judgeReading({ value: quantity, uncertainty }, wanted, guard);
   return { part, ...wanted, quantity, uncertainty, guard, verdict, via };
-}
-
-function twelve(value: number): number {
-  return Number(value.toPrecision(12));
 }
 
 /** What one of a unit is in another of the same quantity; null where they are not. */
@@ -93,5 +90,5 @@ export function readMeter(text: string, unit: ValueUnit): Shown | null {
   const isBare = word === '' && prefix === '' && power === undefined;
   if (isBare) return { quantity: figure, unit, step: last };
   const scale = (prefixes[prefix] ?? 1) / valueUnits[base];
-  return { quantity: twelve(figure * scale), unit: base, step: twelve(last * scale) };
+  return { quantity: twelveFigures(figure * scale), unit: base, step: twelveFigures(last * scale) };
 }

@@ -2,6 +2,7 @@
 // Method: every word of the text is tried as a value code (labels/value-codes.ts) and as a number with a unit or printed
 // in plain (labels/plain-values.ts); all readings are given and a person picks. Refused: reading the site's part number by itself, which may end in figures that are no value.
 
+import { twelveFigures } from '../kit/figures.ts';
 import { readPlainValue } from '../labels/plain-values.ts';
 import { readValueCode, type ValueReading } from '../labels/value-codes.ts';
 
@@ -48,7 +49,7 @@ export function inPlainUnit(
         : 'pF'
       : (units.find((each) => value / valueUnits[each] >= 0.999_999) ?? (si === 'Ω' ? 'mΩ' : 'pF'));
   // Twelve figures: what a division by a power of ten leaves behind them is no part of the value.
-  return { quantity: Number((value / valueUnits[unit]).toPrecision(12)), unit };
+  return { quantity: twelveFigures(value / valueUnits[unit]), unit };
 }
 
 const unitWords: Readonly<Record<string, ValueUnit>> = {
@@ -139,6 +140,6 @@ function toPercent(
   value: number,
 ): { plus: number; minus: number } {
   if (tolerance.unit === '%') return tolerance;
-  const share = (picofarads: number) => Number((((picofarads * 1e-12) / value) * 100).toPrecision(12));
+  const share = (picofarads: number) => twelveFigures(((picofarads * 1e-12) / value) * 100);
   return { plus: share(tolerance.plus), minus: share(tolerance.minus) };
 }

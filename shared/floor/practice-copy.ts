@@ -3,6 +3,7 @@
 // needed to practise, and a copy of entries would carry the names of the real ones.
 // Refused: going on from a copy of the folded state, which a log without these entries could neither show nor trace.
 
+import { chunksOf } from '../kit/chunks.ts';
 import { panelsToGo } from './building.ts';
 import type { EntryKind, PayloadOf, SetupSlot } from './kinds.ts';
 import { partByMakers, productAndPart } from './maker-lists.ts';
@@ -98,33 +99,31 @@ export function placeAirs(state: FloorState): ToldEntry[] {
 
 /** The plant's list, by where each part of it stands, so many parts an entry. */
 export function listedParts(state: FloorState): ToldEntry[] {
-  const bySource = new Map<string, ListedPart[]>();
-  for (const { source, part } of wholeParts(state)) {
-    const parts = bySource.get(source) ?? [];
-    bySource.set(source, parts);
-    parts.push(...partByMakers(part));
-  }
-  return [...bySource].flatMap(([source, parts]) => {
-    return Array.from({ length: Math.ceil(parts.length / LISTED_AT_ONCE) }, (_, at): ToldEntry => {
-      const some = parts.slice(at * LISTED_AT_ONCE, (at + 1) * LISTED_AT_ONCE);
-      return { kind: 'parts.listed', payload: { source, parts: some } };
-    });
-  });
+  const told = wholeParts(state).flatMap(({ source, part }) =>
+    partByMakers(part).map((each) => ({ source, part: each })),
+  );
+  return bySource(told).map(({ source, parts }) => ({ kind: 'parts.listed', payload: { source, parts } }));
 }
 
 /** What parts cost, by where it stands, so many parts an entry. */
 export function pricedParts(state: FloorState): ToldEntry[] {
-  const bySource = new Map<string, PayloadOf<'parts.priced'>['parts'][number][]>();
-  for (const [part, { source, each, currency }] of state.prices) {
-    const parts = bySource.get(source) ?? [];
-    bySource.set(source, parts);
-    parts.push({ part, price: { each, currency } });
+  const told = [...state.prices].map(([part, { source, each, currency }]) => ({
+    source,
+    part: { part, price: { each, currency } },
+  }));
+  return bySource(told).map(({ source, parts }) => ({ kind: 'parts.priced', payload: { source, parts } }));
+}
+
+/** Parts told together: from one source, and not more than an entry should hold. */
+function bySource<P>(told: readonly { readonly source: string; readonly part: P }[]) {
+  const found = new Map<string, P[]>();
+  for (const { source, part } of told) {
+    const parts = found.get(source) ?? [];
+    found.set(source, parts);
+    parts.push(part);
   }
-  return [...bySource].flatMap(([source, parts]) =>
-    Array.from({ length: Math.ceil(parts.length / LISTED_AT_ONCE) }, (_, at): ToldEntry => {
-      const some = parts.slice(at * LISTED_AT_ONCE, (at + 1) * LISTED_AT_ONCE);
-      return { kind: 'parts.priced', payload: { source, parts: some } };
-    }),
+  return [...found].flatMap(([source, all]) =>
+    chunksOf(all, LISTED_AT_ONCE).map((parts) => ({ source, parts })),
   );
 }
 

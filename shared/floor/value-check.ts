@@ -3,6 +3,7 @@
 // figure or as a code of IEC 60062. What a meter showed is read and judged in meter.ts.
 // Refused: a nominal value typed at the slot; whoever holds the wrong reel would type what the meter shows.
 
+import { twelveFigures } from '../kit/figures.ts';
 import { judgeReading, type Limits, limitsOf, uncertaintyOf } from './measured.ts';
 import type { ExpectedValue, ValueUnit } from './part-value.ts';
 import type { FloorState } from './state.ts';
@@ -78,7 +79,7 @@ export function judgedAnew({ part, rule, wanted }: ValueCheck, before: MeasuredP
 
 /** The band that a plant keeps from each limit, in the unit of the uncertainty. */
 export function guardOf(uncertainty: number, { guard }: Pick<ValueRule, 'guard'>): number {
-  return Number(((uncertainty * guard) / 100).toPrecision(12));
+  return twelveFigures((uncertainty * guard) / 100);
 }
 
 /** Null where no tolerance is stated, or where a share of nothing leaves no room: 0 Ω ± 5 %. */

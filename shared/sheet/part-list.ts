@@ -6,6 +6,7 @@ import type * as z from 'zod/mini';
 import { type listedPartSchema, mostMakers, type PartPrice } from '../floor/kinds-parts.ts';
 import { mostShort } from '../floor/payload-fields.ts';
 import type { PackageFamily, PackageKind } from '../floor/vocabulary.ts';
+import { twelveFigures } from '../kit/figures.ts';
 import {
   packageKindOf,
   parseComesIn,
@@ -208,7 +209,7 @@ function priceOf(
   if (price === null || own === null || own < 1) return null;
   const named = line.text('currency');
   const currency = named !== '' && named !== '-' ? cut('currency', named) : price.currency;
-  return { each: Number((price.amount / own).toPrecision(12)), currency: currency ?? header.currency };
+  return { each: twelveFigures(price.amount / own), currency: currency ?? header.currency };
 }
 
 type Report = (code: SheetProblemCode, field: PartField, facts?: Record<string, string>) => void;

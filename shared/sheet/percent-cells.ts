@@ -3,6 +3,7 @@
 // becomes the text that people see. Refused: to tell it by the size of the numbers, since 0.8 may be 80 % or 0.8 %.
 
 import { strFromU8, unzipSync } from 'fflate';
+import { twelveFigures } from '../kit/figures.ts';
 import type { SheetCell, SheetRows } from './headers.ts';
 import { columnNumber, xmlAttribute } from './merged.ts';
 
@@ -41,7 +42,7 @@ export function showPercents(rows: SheetRows, sheet: string, styles: ReadonlySet
     const row = shown[Number(number) - 1];
     const cell = row?.[columnNumber(letters)];
     if (row !== undefined && typeof cell === 'number')
-      row[columnNumber(letters)] = `${Number((cell * 100).toPrecision(12))} %`;
+      row[columnNumber(letters)] = `${twelveFigures(cell * 100)} %`;
   }
   return shown;
 }

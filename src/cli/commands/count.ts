@@ -3,6 +3,7 @@
 
 import { z } from 'zod';
 import { countFromCalibratedTape, countFromTape, countFromWeight } from '../../../shared/forecast/counts.ts';
+import { twelveFigures } from '../../../shared/kit/figures.ts';
 import {
   type Command,
   type CommandIo,
@@ -80,11 +81,6 @@ function check<S extends z.ZodType>(schema: S, input: unknown, source: string): 
   return checked.data;
 }
 
-/** Takes off the rounding dust of the arithmetic: a full reel reads 4000, not 3999.9999999996. */
-function tidy(value: number): number {
-  return Number(value.toPrecision(12));
-}
-
 function byTape(input: unknown, source: string) {
   const tape = check(tapeSchema, input, source);
   const count = countFromTape({
@@ -136,7 +132,12 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
   const compute = isWeight ? byWeight : Object.hasOwn(input, 'full') ? byFullReel : byTape;
   const { parts, sd, thickness, basis } = compute(input, source);
   printJson(
-    { parts: tidy(parts), sd: tidy(sd), thickness: thickness === null ? null : tidy(thickness), basis },
+    {
+      parts: twelveFigures(parts),
+      sd: twelveFigures(sd),
+      thickness: thickness === null ? null : twelveFigures(thickness),
+      basis,
+    },
     io,
   );
   return 0;

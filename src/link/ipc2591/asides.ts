@@ -1,6 +1,7 @@
 // What a machine says beside its count and its tapes, and what of it goes into the log: faults of picking, the recipe that it runs, and where
 // moisture-sensitive reels were.
 
+import { chunksOf } from '../../../shared/kit/chunks.ts';
 import type { Now, WriteEntry } from '../station-desk.ts';
 import { slotOf } from './asked-desks.ts';
 import { openFaults } from './faults.ts';
@@ -47,9 +48,7 @@ export function openAsides(config: MachineConfig, write: WriteEntry): Asides {
         }
         case 'aired': {
           const late = Math.max(0, Math.round((now.ms - atMs) / 1000));
-          const pages = Array.from({ length: Math.ceil(said.reels.length / REELS) }, (_, page) =>
-            said.reels.slice(page * REELS, (page + 1) * REELS),
-          );
+          const pages = chunksOf(said.reels, REELS);
           return Promise.all(
             pages.map((reels) => write('parts.aired', { station, line, says: said.says, late, reels })),
           );

@@ -2,6 +2,7 @@
 // when a link is killed is lost.
 
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
+import { chunksOf } from '../../../shared/kit/chunks.ts';
 import type { Place } from './messages.ts';
 
 const EVERY_MS = 300_000;
@@ -60,10 +61,7 @@ export function openFaults(): Faults {
       const all = [...rows.values()];
       rows.clear();
       since = null;
-      return Array.from({ length: Math.ceil(all.length / ROWS_MOST) }, (_, at) => ({
-        misses: all.slice(at * ROWS_MOST, (at + 1) * ROWS_MOST),
-        late,
-      }));
+      return chunksOf(all, ROWS_MOST).map((misses) => ({ misses, late }));
     },
   };
 }

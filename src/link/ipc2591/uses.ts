@@ -2,6 +2,7 @@
 // when a link is killed is lost: it is evidence of a loss, and no count rests on it.
 
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
+import { chunksOf } from '../../../shared/kit/chunks.ts';
 import type { Use } from './messages.ts';
 
 const EVERY_MS = 3_600_000;
@@ -54,9 +55,7 @@ export function openUses(): Uses {
       const all = [...rows.values()];
       rows.clear();
       sinceMs = null;
-      return Array.from({ length: Math.ceil(all.length / ROWS_MOST) }, (_, at) =>
-        all.slice(at * ROWS_MOST, (at + 1) * ROWS_MOST),
-      );
+      return chunksOf(all, ROWS_MOST);
     },
   };
 }

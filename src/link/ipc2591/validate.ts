@@ -7,6 +7,7 @@ import { answerPlaces, answersAs, resultOf } from '../../../shared/floor/interlo
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
 import { type InterlockWhy, interlockWhys } from '../../../shared/floor/vocabulary.ts';
+import { chunksOf } from '../../../shared/kit/chunks.ts';
 import type { FloorWatch } from '../floor.ts';
 import type { NoticeWhat } from '../notices.ts';
 import type { Now, WriteEntry } from '../station-desk.ts';
@@ -104,9 +105,7 @@ export function openValidator(world: {
         return no('expected 1 to 2000 places', 'not-understood', `${SHORT}: ${rows.length} places`);
       const results = await rowsOf(rows);
       if (results === null) return no('not turned on', 'asked-off', SHORT);
-      const pages = Array.from({ length: Math.ceil(results.length / ROWS) }, (_, page) =>
-        results.slice(page * ROWS, (page + 1) * ROWS),
-      );
+      const pages = chunksOf(results, ROWS);
       await Promise.all(pages.map((some) => write('station.answered', { station, line, results: some })));
       if (reply(answerOf(envelope, station, results))) return null;
       return notice('not-replied', SHORT, now);

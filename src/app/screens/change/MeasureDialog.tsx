@@ -6,6 +6,7 @@ import { judgeReading, limitsOf, uncertaintyOf } from '../../../../shared/floor/
 import { expectedValues, type ValueUnit, valueUnits } from '../../../../shared/floor/part-value.ts';
 import type { Changeover } from '../../../../shared/floor/state.ts';
 import { statedValues } from '../../../../shared/floor/stated-values.ts';
+import { twelveFigures } from '../../../../shared/kit/figures.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { keep, readKept } from '../../store/preferences.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -156,7 +157,7 @@ type Expected = ReturnType<typeof expectedValues>[number];
 /** The form as it opens: by what was measured of this part before, else by the one value that its note names. */
 function firstForm(known: ReturnType<typeof lastMeasured>, stated: readonly Expected[]): Form {
   if (known) {
-    const nominal = Number(((known.least + known.most) / 2).toPrecision(12));
+    const nominal = twelveFigures((known.least + known.most) / 2);
     const tolerance = nominal === 0 ? 0 : ((known.most - known.least) / 2 / Math.abs(nominal)) * 100;
     return { ...plain, nominal: String(nominal), unit: known.unit, tolerance: figure(tolerance) };
   }

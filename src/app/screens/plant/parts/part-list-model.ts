@@ -6,6 +6,7 @@ import { partByMakers, productAndPart } from '../../../../../shared/floor/maker-
 import { mostShort } from '../../../../../shared/floor/payload-fields.ts';
 import type { FloorState } from '../../../../../shared/floor/state.ts';
 import type { PackageFamily, PackageKind } from '../../../../../shared/floor/vocabulary.ts';
+import { chunksOf } from '../../../../../shared/kit/chunks.ts';
 import { compareText } from '../../../../../shared/log/order.ts';
 import { parseLengthMm } from '../../../../../shared/sheet/cells.ts';
 import { parseBodySize } from '../../../../../shared/sheet/package-text.ts';
@@ -175,10 +176,10 @@ export function listEntries(parts: readonly ListedPart[], source: string): reado
 type PricedPart = PayloadOf<'parts.priced'>['parts'][number];
 
 function priceEntries(prices: readonly PricedPart[], source: string): readonly DraftEntry[] {
-  return Array.from({ length: Math.ceil(prices.length / MOST_PARTS) }, (_, at): DraftEntry => {
-    const some = prices.slice(at * MOST_PARTS, (at + 1) * MOST_PARTS);
-    return { kind: 'parts.priced', payload: { source: source.slice(0, mostShort), parts: some } };
-  });
+  return chunksOf(prices, MOST_PARTS).map((parts) => ({
+    kind: 'parts.priced',
+    payload: { source: source.slice(0, mostShort), parts },
+  }));
 }
 
 /** A part's form: what is typed as texts. */
