@@ -62,12 +62,31 @@ export function judgeReel(seen: DeskView, ready: ReadyDesk, nowMs: number): Judg
   });
   const drafts: DraftEntry[] = [
     verdictDraft(seen, { act, setup, slot, feeder, reel }, answer),
+    ...followingDrafts(floor, asked, answer, nowMs),
+  ];
+  return { act, answer, question: valueQuestion(floor, asked, reel, answer), drafts };
+}
+
+/** What a verdict brings with it, whatever it is for, behind its own entry: the bag opened, the floor life judged, the reel's last day, what was measured. */
+function followingDrafts(
+  floor: FloorState,
+  asked: {
+    readonly act: VerifyAct;
+    readonly line: string;
+    readonly setup: string;
+    readonly slot: string;
+    readonly reel: ReelInHand;
+  },
+  answer: VerifyAnswer,
+  nowMs: number,
+): readonly DraftEntry[] {
+  const { act, reel } = asked;
+  return [
     ...openedDrafts(floor, { act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
     ...lifeJudgedDrafts(floor, asked, nowMs),
     ...datedDrafts(floor, reel),
     ...measuredDrafts(asked, reel, answer),
   ];
-  return { act, answer, question: valueQuestion(floor, asked, reel, answer), drafts };
 }
 
 /** A verdict at a cart, and what is written in one append: the verdict's own entry first. */
@@ -91,22 +110,19 @@ export function judgeForCart(
 ): CartJudged {
   const { line, setup, cart } = at;
   const { slot, feeder, reel } = ready;
-  const act = 'load' as const;
+  const asked = { act: 'load' as const, line, setup, slot, reel };
   const today = plantDay(floor, line, nowMs);
-  const floorLife = floorLifeOf(floor, { act, line, setup, slot, reel }, nowMs);
-  const answer = verifyForCart(floor, { act, line, setup, slot, feeder, reel, today, floorLife }, cart);
+  const floorLife = floorLifeOf(floor, asked, nowMs);
+  const answer = verifyForCart(floor, { ...asked, feeder, today, floorLife }, cart);
   const isAccepted = answer.verdict === 'accepted';
-  const judged = { act, setup, slot: isAccepted ? null : slot, feeder, reel };
+  const judged = { act: asked.act, setup, slot: isAccepted ? null : slot, feeder, reel };
   const verdict = verdictFacts(line, judged, answer);
   const drafts: Draft[] = [
     { kind: 'reel.verified', payload: answer.verdict === 'held' ? { ...verdict, cart } : verdict },
-    ...openedDrafts(floor, { act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
-    ...lifeJudgedDrafts(floor, { act, line, setup, slot, reel }, nowMs),
-    ...datedDrafts(floor, reel),
-    ...measuredDrafts({ act, line, setup, slot }, reel, answer),
+    ...followingDrafts(floor, asked, answer, nowMs),
   ];
   if (isAccepted) drafts.push(([of = '']) => filledDraft(at, { slot, feeder, reel, answer, of }));
-  return { answer, question: valueQuestion(floor, { line, setup, slot }, reel, answer), drafts };
+  return { answer, question: valueQuestion(floor, asked, reel, answer), drafts };
 }
 
 /**
@@ -131,10 +147,7 @@ export function judgeForFeeder(
   const told = { act: asked.act, setup, slot: isAccepted ? null : slot, feeder, reel };
   const drafts: Draft[] = [
     { kind: 'reel.verified', payload: { ...verdictFacts(line, told, answer), readying: true } },
-    ...openedDrafts(floor, { act: asked.act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
-    ...lifeJudgedDrafts(floor, asked, nowMs),
-    ...datedDrafts(floor, reel),
-    ...measuredDrafts(asked, reel, answer),
+    ...followingDrafts(floor, asked, answer, nowMs),
   ];
   const { supplierPart, lot, dateCode, quantity } = reel;
   const part = answer.part ?? reel.part ?? '';

@@ -15,7 +15,6 @@ import {
   answerWhich,
 } from '../../../shared/desk/take-scan.ts';
 import { answerValue } from '../../../shared/desk/value-question.ts';
-import { mayDo } from '../../../shared/floor/may.ts';
 import type { Scan } from '../../../shared/labels/scan.ts';
 import type { Reason } from '../../../shared/verdict/reasons.ts';
 import { floorWhenDocked } from '../../../shared/verdict/verify-cart.ts';
@@ -67,11 +66,6 @@ export function awayTold(told: DeskTold | null): AwayTold | null {
 /** Nothing on the line, so that each reel is asked for its empty slot. */
 export function awayView(app: Pick<App, 'store'>, line: string, setup: string): DeskView {
   return { line, floor: floorWhenDocked(app.store.floor(), line, setup) };
-}
-
-/** Whether the person signed in may have a reel judged: asked each time, as a tablet that lies idle signs out. */
-export function mayVerify(app: Pick<App, 'store' | 'person'>): boolean {
-  return mayDo('verify-reel', app.person.peek(), app.store.floor().people.size > 0).may;
 }
 
 /** Whether a reel was opened before is not asked away from the line: one that may have been is held there. */

@@ -1,8 +1,8 @@
 // What the desk does with a scan, whoever it turns out to be for; scans wait while an entry is being written or labels cannot be read yet.
 
 import { type Desk, type DeskView, emptyDesk } from '../../../shared/desk/model.ts';
-import { mayDo } from '../../../shared/floor/may.ts';
 import type { Scan } from '../../../shared/labels/scan.ts';
+import { mayVerify } from './may-verify.ts';
 import { type DeskState, goOn, type Judgement, type ShownVerdict, viewOf } from './state.ts';
 import { type JudgedReel, judgedNow, keepVerdict, withWarning } from './verdict.ts';
 
@@ -37,8 +37,7 @@ export function setDesk(state: DeskState, next: Desk): void {
     seen && !state.busy.value && state.shown.value === null ? judgedNow(state, next, seen) : null;
   if (!seen || judged === null) desk.value = seen ? withWarning(state, next, seen) : next;
   // All that decides is there, but the log must say who: the badge is the last thing wanted.
-  else if (!mayDo('verify-reel', app.person.peek(), seen.floor.people.size > 0).may)
-    desk.value = { ...next, told: { tell: 'sign-in' } };
+  else if (!mayVerify(app)) desk.value = { ...next, told: { tell: 'sign-in' } };
   else if (judged.question !== null) desk.value = { ...next, told: null, question: judged.question };
   else keep(state, next, { seen, judged }).catch(() => undefined); // shown by the fault screen
 }

@@ -2,10 +2,10 @@
 // beside it. Loaded when first used. It lies in the platform's top layer, so that one touch or Escape leaves it, wherever it was opened.
 
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { mayDo } from '../../../shared/floor/may.ts';
 import { openSweep, setupProgress } from '../../../shared/floor/progress.ts';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import { useApp, useFloor } from '../app.ts';
+import { mayVerify } from '../desk/may-verify.ts';
 import { useRefusal } from '../may.ts';
 import { useCamera, useSize } from '../scan/CameraView.tsx';
 import { siteFormats } from '../scan/site-formats.ts';
@@ -38,10 +38,7 @@ export function FindOver({ task, onClose, onCheck }: FindOverProps) {
   const floor = useFloor();
   const words = say(findWords);
   const refusal = useRefusal('verify-reel');
-  const find = useFind(
-    task,
-    () => mayDo('verify-reel', app.person.peek(), app.store.floor().people.size > 0).may,
-  );
+  const find = useFind(task, () => mayVerify(app));
   const line = app.line.value ?? '';
   const camera = useCamera({
     ...siteFormats(floor.rules.get(line)?.alsoRead),

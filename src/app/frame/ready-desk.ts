@@ -16,11 +16,11 @@ import {
   awayTold,
   awayView,
   isSameTodo,
-  mayVerify,
   type Todo,
   withoutEarlier,
   withoutUnmeasured,
 } from '../desk/away.ts';
+import { mayVerify } from '../desk/may-verify.ts';
 import { type OneAtATime, oneAtATime } from '../desk/one-at-a-time.ts';
 
 /** What came of the last scan. */

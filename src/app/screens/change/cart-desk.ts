@@ -17,11 +17,11 @@ import {
   awayTold,
   awayView,
   isSameTodo,
-  mayVerify,
   type Todo,
   withoutEarlier,
   withoutUnmeasured,
 } from '../../desk/away.ts';
+import { mayVerify } from '../../desk/may-verify.ts';
 import { oneAtATime } from '../../desk/one-at-a-time.ts';
 import { cartIn } from './cart-model.ts';
 
