@@ -3,7 +3,7 @@
 // an open one goes on ageing wherever it is. Without a sheet nothing is limited, and that is said.
 // Refused: usual hours of our own; makers print others.
 
-import { isUnderBlock } from './blocks.ts';
+import { blockOn } from './blocks.ts';
 import type { Jar } from './fold-paste.ts';
 import type { FloorState } from './state.ts';
 
@@ -127,7 +127,7 @@ export function jarStand(
   const named = { reel: jar.jar, lot: jar.lot, part: jar.paste };
   const found: readonly (readonly [JarFault, boolean])[] = [
     ['expired', jar.expires !== null && jar.expires < today],
-    ['blocked', [...state.blocks.values()].some((block) => isUnderBlock(state, block, named))],
+    ['blocked', blockOn(state, named) !== null],
     ['too-cold', isCold],
     ['out-over', openedMs === null && out !== null && outMs > out],
     ['open-over', openedMs !== null && open !== null && nowMs - openedMs > open],

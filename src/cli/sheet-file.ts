@@ -3,9 +3,8 @@
 
 import { isExchangeFile, xmlRoot } from '../../shared/sheet/exchange.ts';
 import type { SheetRows } from '../../shared/sheet/headers.ts';
-import { fillMerged, mergedRanges, sheetTexts } from '../../shared/sheet/merged.ts';
-import { percentStyles, showPercents } from '../../shared/sheet/percent-cells.ts';
 import type { SheetProblem } from '../../shared/sheet/problems.ts';
+import { readShown } from '../../shared/sheet/shown.ts';
 import {
   type ForeignKind,
   foreignKind,
@@ -83,18 +82,12 @@ async function readWorkbook(bytes: Uint8Array, source: string, table: TableKind)
       `${source}: ${hint[table]}, found a broken workbook: ${(error as Error).message}`,
     );
   }
-  const texts = sheetTexts(bytes);
-  const percents = percentStyles(bytes);
-  const merged = mergedRanges(texts);
+  const asShown = readShown(bytes);
   const pages = sheets.map(({ sheet, data }, at) => ({
     name: sheet,
-    rows: fillMerged(
-      showPercents(
-        data.map((row) => row.map(toSheetCell)),
-        texts[at] ?? '',
-        percents,
-      ),
-      merged[at] ?? [],
+    rows: asShown(
+      data.map((row) => row.map(toSheetCell)),
+      at,
     ),
   }));
   if (table === 'sheet') return { rows: joinPages(pages, table).rows, problems: [] };

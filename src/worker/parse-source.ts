@@ -3,10 +3,9 @@
 import { billRows } from '../../shared/sheet/bill-rows.ts';
 import { isExchangeFile, xmlRoot } from '../../shared/sheet/exchange.ts';
 import { cellText, type SheetRows } from '../../shared/sheet/headers.ts';
-import { fillMerged, mergedRanges, sheetTexts } from '../../shared/sheet/merged.ts';
-import { percentStyles, showPercents } from '../../shared/sheet/percent-cells.ts';
 import { placementRows } from '../../shared/sheet/placement-rows.ts';
 import type { SheetProblem } from '../../shared/sheet/problems.ts';
+import { readShown } from '../../shared/sheet/shown.ts';
 import {
   type ForeignKind,
   foreignKind,
@@ -102,19 +101,14 @@ async function parseWorkbook(
   if (unpacked > mostUnpackedBytes) throw new Unreadable('too-large', String(unpacked));
   if (isOverstated(new Uint8Array(buffer)))
     throw new Unreadable('broken-workbook', 'a part says that it holds more than it can');
-  // The spreadsheet reader may take the bytes over: merged cells and per cents are looked up first.
-  const texts = sheetTexts(new Uint8Array(buffer));
-  const percents = percentStyles(new Uint8Array(buffer));
-  const merged = mergedRanges(texts);
+  // The spreadsheet reader may take the bytes over.
+  const asShown = readShown(new Uint8Array(buffer));
   const sheets = await tools.readWorkbook(buffer).catch((reason: unknown) => {
     throw new Unreadable('broken-workbook', reason instanceof Error ? reason.message : String(reason));
   });
   const pages = sheets.map(({ sheet, data }, at) => ({
     name: sheet,
-    rows: fillMerged(
-      showPercents(inWidth(data.map((row) => row.map(toSheetCell))), texts[at] ?? '', percents),
-      merged[at] ?? [],
-    ),
+    rows: asShown(inWidth(data.map((row) => row.map(toSheetCell))), at),
   }));
   if (!pages.some(({ rows }) => rows.some((row) => row.some((cell) => cellText(cell) !== ''))))
     throw new Unreadable('blank');

@@ -9,6 +9,7 @@ import { type App, useApp, useFloor } from '../../app.ts';
 import { useBehind } from '../../behind.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { knownOf, lookOpenBy, type Standing } from './handover-model.ts';
+import { wholeMinute } from './shift-span.ts';
 
 /** How this tablet stands to its server now. */
 export function useStanding(): Standing {
@@ -39,7 +40,7 @@ function lookNow(app: App, floor: FloorState, { line, watch, without }: OpenOf):
 export function useOpen(of: OpenOf): Open {
   const app = useApp();
   const floor = useFloor();
-  const minute = Math.floor(app.nowMs.value / 60_000);
+  const minute = wholeMinute(app.nowMs.value);
   return useMemo(
     () => lookNow(app, floor, of),
     [of.line, of.without, minute, app.tick.value, of.watch.outlook.value],
