@@ -28,18 +28,42 @@ const share = (_: string, size: string) => `calc(${size}rem / ${ROOT_PX})`;
 type CodeSplitting = Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | undefined>;
 
 /**
- * What every first visit asks for by itself comes in three files: the page and its database, what reads the log into the floor, and the
- * first screen with what works behind it. A file for every module that two parts share was refused: more than eighty small ones pack
- * worse and are asked for one by one. Every other part is fetched when it is used, or while nothing else is to be done.
+ * What every first visit asks for by itself comes in five files: the page and its database, what reads the log into the floor, the
+ * first screen with what works behind it, and once that stands what judges a scan, and the dialogs and calls of a running line. A file for
+ * every module that two parts share was refused: more than a hundred small ones pack worse and are asked for one by one, a third of what
+ * a start costs. Every other part is fetched when it is used, or while nothing else is to be done.
  */
 const groups: CodeSplitting['groups'] = [
   { name: 'start', tags: ['$initial'], priority: 2 },
   { name: (id, look) => (isPartOf(id, ['store/start-store.ts'], look) ? 'open-log' : null), priority: 1 },
   { name: (id, look) => (isPartOf(id, firstScreen, look) ? 'first-screen' : null) },
+  { name: (id, look) => (isPartOf(id, verdicts, look) ? 'verdicts' : null) },
+  { name: (id, look) => (isPartOf(id, soon, look) ? 'soon' : null) },
   // What languages share stays out of the first of them.
   { name: (id, look) => wordsFile(id, look), includeDependenciesRecursively: false },
 ];
 const firstScreen = ['work.ts', 'screens/line/Line.tsx', 'frame/Dock.tsx', 'frame/SyncChip.tsx'];
+const verdicts = ['warm-up.ts', 'frame/VerdictBand.tsx', 'frame/QuestionDialog.tsx'];
+const soon = [
+  'frame/connect.ts',
+  'frame/TypeDialog.tsx',
+  'frame/PeopleDialogs.tsx',
+  'frame/AwayDialog.tsx',
+  'frame/LeadWanted.tsx',
+  'frame/SoundChip.tsx',
+  'frame/WarningChip.tsx',
+  'frame/spoken-verdict.ts',
+  'outlook/other-calls.ts',
+  'outlook/unanswered-call.ts',
+  'outlook/walks.ts',
+  'screens/line/RunDialogs.tsx',
+  'screens/line/CountPanels.tsx',
+  'screens/line/SetRightDialog.tsx',
+  'screens/line/ToldState.tsx',
+  'screens/line/LifeEnds.tsx',
+  'screens/line/Losses.tsx',
+  'screens/line/StencilPaste.tsx',
+];
 
 /**
  * Every language is kept for work without a network, as the next who signs in may speak another: each but English, whose areas come with the
