@@ -73,6 +73,7 @@ export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'setup.offered': 'look',
   'station.interlock-ruled': 'rule-interlock',
   'station.answered': 'look',
+  'station.answered-again': 'look',
   'line.counted-by': 'choose-counter',
   'panels.scrapped': 'count-panels',
   'panels.contained': 'verify-reel',

@@ -174,6 +174,8 @@ export const stationPayloadSchemas = {
         )
         .check(z.maxLength(200)),
     }),
+  /** A link gave answers that the log had already, since it last told of answers: to so many questions, for some of their places or all. */
+  'station.answered-again': () => z.strictObject({ ...station, times: z.int().check(z.minimum(1)) }),
   /** A lead is done with a finding: `finding` is the machine's entry that it came of. Both sides stay in the log. */
   'station.finding-cleared': () =>
     z.strictObject({

@@ -159,6 +159,11 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
     touches: nowhere,
   },
   'station.answered': { schema: schemas['station.answered'], fold: foldInterlock, touches: nowhere },
+  'station.answered-again': {
+    schema: schemas['station.answered-again'],
+    fold: foldInterlock,
+    touches: nowhere,
+  },
   'tape.changed': { schema: schemas['tape.changed'], fold: foldTapes, touches: ofTape },
   'tape.empty': { schema: schemas['tape.empty'], fold: foldTapes, touches: nowhere },
   'parts.used': { schema: schemas['parts.used'], fold: foldTapes, touches: nowhere },

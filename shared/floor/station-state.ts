@@ -152,7 +152,7 @@ export interface Interlock {
   readonly unsure: UnsureResult;
   /** The entry that said so; null before any. */
   readonly ruled: string | null;
-  /** The newest answer; null before the first. */
+  /** What each place was answered last, and when the newest was told; null before the first. */
   readonly last: { readonly atMs: number; readonly results: PayloadOf<'station.answered'>['results'] } | null;
 }
 

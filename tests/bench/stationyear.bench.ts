@@ -8,11 +8,13 @@ import { readdirSync, statSync } from 'node:fs';
 import { loadavg } from 'node:os';
 import { join } from 'node:path';
 import { checkPayload, type EntryKind, type PayloadOf } from '../../shared/floor/kinds.ts';
+import { chunksOf } from '../../shared/kit/chunks.ts';
 import { tickClock } from '../../shared/log/clock.ts';
 import { type Entry, firstPrev } from '../../shared/log/entry.ts';
 import { sealEntry } from '../../shared/log/seal.ts';
 import { openHeld } from '../../src/link/held.ts';
 import { openIdentity } from '../../src/link/identity.ts';
+import { openToldAnswers } from '../../src/link/ipc2591/told-answers.ts';
 import { SPARED_MOST } from '../../src/link/log-budget.ts';
 import { openStationDesk } from '../../src/link/station-desk.ts';
 import { draftText } from '../../src/server/canonical.ts';
@@ -28,6 +30,8 @@ const DAY_SECONDS = 86_400;
 const STOP_EVERY = 1_500;
 const STOP_LASTS = 120;
 const PLACES = 60;
+/** Places that a machine asks of. */
+const ASKED = 150;
 
 interface Line {
   readonly name: string;
@@ -37,6 +41,8 @@ interface Line {
   readonly hours?: number;
   /** Totals that it has left at first. */
   readonly spared: number;
+  /** The machine asks of all its places before each panel, and is answered. */
+  readonly asks?: boolean;
 }
 
 interface Played {
@@ -82,6 +88,24 @@ async function play(line: Line): Promise<Played> {
   const desk = openStationDesk({ station: 'L1-placer', line: 'L1' }, { held, write, start: now() });
   const common = { station: 'L1-placer', line: 'L1' };
   const placeAt = (at: number) => ({ slot: `M1-F-${at}`, reel: `K7PM2Q3-${at}`, feeder: `F-${at}` });
+  const told = openToldAnswers();
+  const answer = async (isEnd: boolean) => {
+    const times = told.again(isEnd ? null : second * 1000);
+    if (times > 0) await write('station.answered-again', { ...common, times });
+  };
+  const ask = async () => {
+    // Every ten minutes a reel is exchanged somewhere.
+    const results = Array.from({ length: ASKED }, (_, at) => ({
+      slot: `M1-F-${at}`,
+      reel: `K7PM2Q3-${at}-${Math.floor((second + (at * 600) / ASKED) / (600 * ASKED))}`,
+      part: `22-0603-${at}`,
+      result: 'Success' as const,
+      why: 'verified' as const,
+    }));
+    const fresh = told.fresh(results, second * 1000);
+    if (fresh.length > 0) await answer(true);
+    for (const some of chunksOf(fresh, 200)) await write('station.answered', { ...common, results: some });
+  };
   let total = 0;
   for (second = 2; second < DAYS * DAY_SECONDS; second += 1) {
     const stands = second % STOP_EVERY < STOP_LASTS || second % DAY_SECONDS >= hours * 3_600;
@@ -89,6 +113,7 @@ async function play(line: Line): Promise<Played> {
     if (isPanel) {
       total += 1;
       waiting.push(second);
+      if (line.asks) await ask();
     }
     if (isPanel || second % 10 === 0) {
       const serial = hasCodes && isPanel ? `BRK-2026-${String(total).padStart(7, '0')}` : null;
@@ -114,6 +139,7 @@ async function play(line: Line): Promise<Played> {
         misses: [0, 1, 2].map((at) => ({ ...placeAt(at), times: 2 })),
       });
     await desk.tick(now());
+    await answer(false);
   }
   await held.close();
   folder.remove();
@@ -140,6 +166,13 @@ const lines: readonly Line[] = [
   { name: 'without codes', panelSeconds: 20, hasCodes: false, spared: SPARED_MOST },
   { name: 'without codes', panelSeconds: 10, hours: 10, hasCodes: false, spared: SPARED_MOST },
   { name: 'without codes, its budget spent', panelSeconds: 8, hasCodes: false, spared: 0 },
+  {
+    name: 'without codes, its machine answered before each panel',
+    panelSeconds: 20,
+    hasCodes: false,
+    spared: SPARED_MOST,
+    asks: true,
+  },
   { name: 'with a code for each panel', panelSeconds: 20, hasCodes: true, spared: SPARED_MOST },
 ];
 for (const line of lines) {

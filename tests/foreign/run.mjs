@@ -268,7 +268,7 @@ async function throughBroker(program) {
         if (child.exitCode !== null) throw new Error(child.text);
         return child.text.includes('completed with');
       },
-      90,
+      300,
     );
   let broker = rabbit(home, ports);
   await up(broker);

@@ -17,6 +17,7 @@ import type { LoadedDesk } from './loaded.ts';
 import { type CountedBy, type Place, readSaid, type Said } from './messages.ts';
 import type { OfferedDesk } from './offered.ts';
 import { type Count, openSteps, type Steps, tellLate } from './steps.ts';
+import { openUnused, type Unused } from './unused.ts';
 import { openUses, type Uses } from './uses.ts';
 import { openValidator, type Reply, VALIDATE } from './validate.ts';
 
@@ -35,9 +36,6 @@ const OF_SILENCE_MS = 5_000;
 /** A machine's clock further off is told, ms. */
 const CLOCK_OFF_MS = 300_000;
 const LAGS_KEPT = 16;
-/** Names of messages that are not used are gathered so long before they are told, ms, and so many of them. */
-const UNUSED_AFTER_MS = 60_000;
-const UNUSED_MOST = 12;
 
 /** What a station of this kind is told. */
 export interface MachineConfig {
@@ -101,7 +99,7 @@ interface Work extends MachineWorld {
   silence: { readonly endMs: number; readonly endWallMs: number; readonly offMs: number | null } | null;
   lags: number[];
   readonly steps: Steps;
-  readonly unused: { readonly names: Set<string>; times: number; sinceMs: number | null };
+  readonly unused: Unused;
   /** Names of messages whose effect is not on the disk yet. */
   readonly open: Set<string>;
 }
@@ -121,7 +119,7 @@ export function openMachine(config: MachineConfig, world: MachineWorld): Machine
     silence: null,
     lags: offMs === null ? [] : [offMs],
     steps: openSteps({ ...world, told: world.journal.told }),
-    unused: { names: new Set(), times: 0, sinceMs: null },
+    unused: openUnused(world.desk),
     open: new Set(),
   };
   const { station, line } = config;
@@ -145,11 +143,19 @@ export function openMachine(config: MachineConfig, world: MachineWorld): Machine
       work.steps.gather(now, isLong);
     },
     silentMs: () => silentMs(work),
-    tick: (now) => tick(work, now),
+    tick: (now) => {
+      tick(work, now);
+      validator?.tick(now, false).catch(work.onFault);
+    },
     settle: async () => {
       const now = work.now();
       await work.steps.settle();
-      await Promise.all([tellUses(work, now, true), tellUnused(work, now), work.asides.tick(now, true)]);
+      await Promise.all([
+        tellUses(work, now, true),
+        work.unused.tick(now, true),
+        work.asides.tick(now, true),
+        validator?.tick(now, true),
+      ]);
     },
   };
 }
@@ -255,7 +261,7 @@ function act(work: Work, heard: Heard): readonly Promise<unknown>[] {
       if (said.code !== null) tellLate(work.steps, journal.uncoded(said.work), said.code);
       return [journal.work(key, said.work, said)];
     case 'panel':
-      if (said.by !== config.counts) return unused(work, name, now);
+      if (said.by !== config.counts) return noUse(work, name, now);
       return isOtherLane(config, said.lane) ? [] : countPanel(work, { ...heard, said });
     case 'no-panel':
       return [];
@@ -280,15 +286,15 @@ function act(work: Work, heard: Heard): readonly Promise<unknown>[] {
     case 'wanted':
       return [work.offered.take(said.wanted)];
     case 'wants-other':
-      if (work.askWanted === null) return unused(work, name, now);
+      if (work.askWanted === null) return noUse(work, name, now);
       work.offered.changed(now);
       return [];
     case 'moved':
-      if (work.askLoaded === null) return unused(work, name, now);
+      if (work.askLoaded === null) return noUse(work, name, now);
       work.loaded.moved(now);
       return [];
     case 'unused':
-      return unused(work, name, now);
+      return noUse(work, name, now);
     case 'unread':
       return [desk.notice('not-understood', `${name}: ${said.why}`, now)];
     default:
@@ -362,30 +368,19 @@ function use(work: Work, { envelope, said, now }: HeardOf<'used'>): readonly Pro
   return [journal.key(envelope.key)];
 }
 
-function unused(work: Work, name: string, now: Now): readonly Promise<unknown>[] {
-  const { unused: of } = work;
-  of.times += 1;
-  of.sinceMs ??= now.ms;
-  if (of.names.size < UNUSED_MOST) of.names.add(name.replace(/^CFX\./, ''));
+function noUse(work: Work, name: string, now: Now): readonly Promise<unknown>[] {
+  work.unused.add(name, now);
   return [];
-}
-
-function tellUnused({ unused: of, desk }: Work, now: Now): Promise<unknown> | null {
-  if (of.times === 0) return null;
-  const { times } = of;
-  [of.times, of.sinceMs] = [0, null];
-  return desk.notice('not-used', [...of.names].sort().join(', '), now, times);
 }
 
 function tick(work: Work, now: Now): void {
   work.steps.tick(now);
   work.loaded.tick(now);
   work.offered.tick(now);
-  const { sinceMs } = work.unused;
   const telling = [
     tellUses(work, now, false),
     work.asides.tick(now, false),
-    sinceMs !== null && now.ms - sinceMs >= UNUSED_AFTER_MS ? tellUnused(work, now) : null,
+    work.unused.tick(now, false),
     // Words of a silence are of the name before: the desk beats with the newest alone.
     work.silence ? work.desk.settle() : null,
   ];

@@ -1,5 +1,5 @@
 // A machine asks whether materials are right where they are (ValidateTopicRequest, topic Materials): answered from the last verdicts where an
-// engineer has turned that on, each answer in the log before it is sent. It is the only thing that is ever said to a machine beside a
+// engineer has turned that on, each answer in the log before it is sent, as a row of its own or as one that the log had already. It is the only thing that is ever said to a machine beside a
 // question, and it is a help beside the machine's own guards, not a safety function: no answer, too, must be safe for it.
 
 import { randomUUID } from 'node:crypto';
@@ -13,6 +13,7 @@ import type { NoticeWhat } from '../notices.ts';
 import type { Now, WriteEntry } from '../station-desk.ts';
 import { asList, asRecord, asText, type Envelope } from './envelope.ts';
 import { type Place, placeOf } from './messages.ts';
+import { openToldAnswers } from './told-answers.ts';
 
 /** The question, and its answer. */
 export const VALIDATE = 'CFX.InformationSystem.TopicValidation.ValidateTopicRequest';
@@ -56,6 +57,8 @@ export type Reply = (envelope: object) => boolean;
 export interface Validator {
   /** Resolves when the answer is in the log and sent. */
   readonly answer: (envelope: Envelope, reply: Reply, now: Now) => Promise<unknown>;
+  /** Tells the log how often it had the answer already; `isEnd`: at once. */
+  readonly tick: (now: Now, isEnd: boolean) => Promise<unknown>;
 }
 
 /** Opens it. */
@@ -68,6 +71,7 @@ export function openValidator(world: {
   readonly notice: (what: NoticeWhat, said: string, now: Now) => Promise<unknown>;
 }): Validator {
   const { station, line, floor, write, notice } = world;
+  const told = openToldAnswers();
   let minute = { fromMs: Number.NEGATIVE_INFINITY, asked: 0 };
 
   const rowsOf = async (rows: readonly unknown[]): Promise<readonly Row[] | null> => {
@@ -87,7 +91,12 @@ export function openValidator(world: {
       return { ...each, reel, part };
     });
   };
+  const tellAgain = async (ms: number | null): Promise<unknown> => {
+    const times = told.again(ms);
+    return times > 0 && write('station.answered-again', { station, line, times });
+  };
   return {
+    tick: ({ ms }, isEnd) => tellAgain(isEnd ? null : ms),
     answer: async (envelope, reply, now) => {
       const no = (why: string, what: NoticeWhat, said: string) => {
         reply(refusalOf(envelope, station, why));
@@ -105,7 +114,10 @@ export function openValidator(world: {
         return no('expected 1 to 2000 places', 'not-understood', `${SHORT}: ${rows.length} places`);
       const results = await rowsOf(rows);
       if (results === null) return no('not turned on', 'asked-off', SHORT);
-      const pages = chunksOf(results, ROWS);
+      const fresh = told.fresh(results, now.ms);
+      // What was said before stands before what is said now.
+      if (fresh.length > 0) await tellAgain(null);
+      const pages = chunksOf(fresh, ROWS);
       await Promise.all(pages.map((some) => write('station.answered', { station, line, results: some })));
       if (reply(answerOf(envelope, station, results))) return null;
       return notice('not-replied', SHORT, now);

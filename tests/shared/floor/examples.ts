@@ -293,6 +293,7 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     line: 'L1',
     results: [{ slot: 'M1-F-001', reel: 'R-100', part: 'R-100', result: 'Success', why: 'verified' }],
   },
+  'station.answered-again': { station: 'exit', line: 'L1', times: 12 },
   'setup.offered': {
     station: 'exit',
     line: 'L1',

@@ -120,6 +120,33 @@ describe('a machine that asks about a reel on a slot', () => {
     story.tell('station.interlock-ruled', { ...station, on: false, unsure: 'Failed' });
     expect(story.floor().interlocks.get('placer')).toMatchObject({ on: false, last: { results } });
   });
+
+  test('keeps what each place was answered last, and when the newest answer was told, also one that the log had', () => {
+    const story = begun();
+    const station = { station: 'placer', line: 'L1' };
+    const row = (slot: string, reel: string, result: 'Success' | 'Failed') =>
+      ({ slot, reel, part: null, result, why: result === 'Success' ? 'verified' : 'other-reel' }) as const;
+    story.tell('station.answered-again', { ...station, times: 3 });
+    expect(story.floor().interlocks.get('placer')).toBeUndefined();
+    story.tell('station.answered', {
+      ...station,
+      results: [row(one, 'K1', 'Success'), row('M1-F-002', 'K2', 'Success'), row('?', 'K8', 'Failed')],
+    });
+    story.tell('station.answered', {
+      ...station,
+      results: [row(one, 'K2', 'Failed'), row('?', 'K9', 'Failed')],
+    });
+    const again = story.tell('station.answered-again', { ...station, times: 1 });
+    expect(story.floor().interlocks.get('placer')?.last).toEqual({
+      atMs: again.hlc.ms,
+      results: [
+        row('M1-F-002', 'K2', 'Success'),
+        row('?', 'K8', 'Failed'),
+        row(one, 'K2', 'Failed'),
+        row('?', 'K9', 'Failed'),
+      ],
+    });
+  });
 });
 
 describe('where the plant gives tickets and none proves it', () => {

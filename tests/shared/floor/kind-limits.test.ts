@@ -176,6 +176,7 @@ test('a number is none below nothing, a size is above it, and these have limits 
       whole 1… reel.sighted copies
       whole 1… reel.sighted looks
       whole 1… setup.taken slots[].positions
+      whole 1… station.answered-again times
       whole 1… station.counted skipped[]
       whole 1…100 reel.packed tray.columns
       whole 1…100 reel.packed tray.rows

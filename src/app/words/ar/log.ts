@@ -66,6 +66,7 @@ const kindsAr: Readonly<Record<EntryKind, string>> = {
   'station.named': 'تغيّر اسم المحطة',
   'station.interlock-ruled': 'ضُبطت الإجابات للآلة',
   'station.answered': 'أُجيبت الآلة',
+  'station.answered-again': 'أُجيبت الآلة كما سبق',
   'setup.offered': 'إعداد تطلبه الآلة',
   'machine.loaded': 'محمّل، بحسب الآلة',
   'panels.scrapped': 'أُتلفت لوحات',

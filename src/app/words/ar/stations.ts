@@ -109,7 +109,7 @@ export const words: Sentences<typeof english> = {
       Failed: 'تُجاب الآلة الآن. عند عدم التأكد يُقال لها لا.',
     },
     last: (clock, right, unsure, wrong) =>
-      sentence`آخر إجابة ${clock}: صحيح ${right}، تحذير ${unsure}، لا ${wrong}.`,
+      sentence`آخر إجابة لكل موضع، أحدثها ${clock}: صحيح ${right}، تحذير ${unsure}، لا ${wrong}.`,
     one: (slot, reel, result, why) => sentence`${slot}، ${reel}: ${result}، ${why}.`,
     results: { Success: 'صحيح', Warning: 'تحذير', Failed: 'لا' },
     whys: {

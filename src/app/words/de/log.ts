@@ -65,6 +65,7 @@ export const words: Sentences<typeof english> = {
     'station.named': 'Station umbenannt',
     'station.interlock-ruled': 'Antworten an die Maschine gesetzt',
     'station.answered': 'Maschine beantwortet',
+    'station.answered-again': 'Maschine beantwortet wie zuvor',
     'setup.offered': 'Rüstung, verlangt die Maschine',
     'machine.loaded': 'Gerüstet, sagt die Maschine',
     'panels.scrapped': 'Nutzen verschrottet',

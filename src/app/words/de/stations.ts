@@ -128,7 +128,7 @@ export const words: Sentences<typeof english> = {
       Failed: 'Der Maschine wird jetzt geantwortet. Wenn unsicher, bekommt sie ein Nein.',
     },
     last: (clock, right, unsure, wrong) =>
-      `Letzte Antwort ${clock}: ${right} richtig, ${unsure} gewarnt, ${wrong} nein.`,
+      `Letzte Antwort je Platz, neueste ${clock}: ${right} richtig, ${unsure} gewarnt, ${wrong} nein.`,
     one: (slot, reel, result, why) => `${slot}, ${reel}: ${result}, ${why}.`,
     results: { Success: 'richtig', Warning: 'gewarnt', Failed: 'nein' },
     whys: {

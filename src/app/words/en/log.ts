@@ -64,6 +64,7 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'station.named': 'Station renamed',
   'station.interlock-ruled': 'Answers to the machine set',
   'station.answered': 'Machine answered',
+  'station.answered-again': 'Machine answered as before',
   'setup.offered': 'Machine asks for a setup',
   'machine.loaded': 'Loaded, says the machine',
   'panels.scrapped': 'Panels scrapped',

@@ -117,7 +117,7 @@ export const words = {
       Failed: 'The machine is answered now. If not sure, it is told no.',
     },
     last: (clock: string, right: string, unsure: string, wrong: string) =>
-      `Last answer ${clock}: ${right} right, ${unsure} warned, ${wrong} no.`,
+      `Last answer for each place, newest ${clock}: ${right} right, ${unsure} warned, ${wrong} no.`,
     one: (slot: string, reel: string, result: string, why: string) => `${slot}, ${reel}: ${result}, ${why}.`,
     results: { Success: 'right', Warning: 'warned', Failed: 'no' },
     whys: {

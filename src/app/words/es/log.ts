@@ -65,6 +65,7 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'station.named': 'Estación con otro nombre',
   'station.interlock-ruled': 'Respuestas a la máquina ajustadas',
   'station.answered': 'Máquina contestada',
+  'station.answered-again': 'Máquina contestada como antes',
   'setup.offered': 'Montaje que pide la máquina',
   'machine.loaded': 'Cargado, dice la máquina',
   'panels.scrapped': 'Paneles desechados',

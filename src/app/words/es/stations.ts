@@ -117,7 +117,7 @@ export const words: Sentences<typeof english> = {
       Failed: 'Ahora se contesta a la máquina. Si no es seguro, oye que no.',
     },
     last: (clock, right, unsure, wrong) =>
-      `Última respuesta ${clock}. Correcta: ${right}, con aviso: ${unsure}, no: ${wrong}.`,
+      `Última respuesta por puesto, la más nueva ${clock}. Correcta: ${right}, con aviso: ${unsure}, no: ${wrong}.`,
     one: (slot, reel, result, why) => `${slot}, ${reel}: ${result}, ${why}.`,
     results: { Success: 'correcta', Warning: 'aviso', Failed: 'no' },
     whys: {

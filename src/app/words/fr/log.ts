@@ -65,6 +65,7 @@ export const words: Sentences<typeof english> = {
     'station.named': 'Station renommée',
     'station.interlock-ruled': 'Réponses à la machine fixées',
     'station.answered': 'Réponse à la machine',
+    'station.answered-again': 'Même réponse à la machine',
     'setup.offered': 'Plan, demande la machine',
     'machine.loaded': 'Chargé, dit la machine',
     'panels.scrapped': 'Flans rebutés',

@@ -127,7 +127,7 @@ export const words: Sentences<typeof english> = {
       Failed: 'On répond maintenant à la machine. En cas de doute, elle entend non.',
     },
     last: (clock, right, unsure, wrong) =>
-      `Dernière réponse ${clock} : ${right} bon, ${unsure} alerte, ${wrong} non.`,
+      `Dernière réponse par place, la plus récente ${clock} : ${right} bon, ${unsure} alerte, ${wrong} non.`,
     one: (slot, reel, result, why) => `${slot}, ${reel} : ${result}, ${why}.`,
     results: { Success: 'bon', Warning: 'alerte', Failed: 'non' },
     whys: {

@@ -65,6 +65,7 @@ export const words: Sentences<typeof english> = {
     'station.named': 'Állomás átnevezve',
     'station.interlock-ruled': 'Válaszok a gépnek beállítva',
     'station.answered': 'A gép választ kapott',
+    'station.answered-again': 'A gép ugyanazt a választ kapta',
     'setup.offered': 'Setup, a gép kéri',
     'machine.loaded': 'A gép szerint felrakva',
     'panels.scrapped': 'Panelek selejtezve',

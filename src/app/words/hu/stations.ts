@@ -123,7 +123,7 @@ export const words: Sentences<typeof english> = {
       Failed: 'A gép mostantól választ kap. Ha nem biztos, nemet.',
     },
     last: (clock, right, unsure, wrong) =>
-      `Utolsó válasz ${clock}: ${right} jó, ${unsure} figyelmeztetés, ${wrong} nem.`,
+      `Utolsó válasz helyenként, a legújabb ${clock}: ${right} jó, ${unsure} figyelmeztetés, ${wrong} nem.`,
     one: (slot, reel, result, why) => `${slot}, ${reel}: ${result}, ${why}.`,
     results: { Success: 'jó', Warning: 'figyelmeztetés', Failed: 'nem' },
     whys: {

@@ -65,6 +65,7 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'station.named': 'ステーションの名前変更',
   'station.interlock-ruled': '機械への回答を設定',
   'station.answered': '機械に回答',
+  'station.answered-again': '機械に前と同じ回答',
   'setup.offered': '機械が段取り表を要求',
   'machine.loaded': '機械の報告：セット',
   'panels.scrapped': 'パネルを廃棄',

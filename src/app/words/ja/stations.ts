@@ -107,7 +107,7 @@ export const words: Sentences<typeof english> = {
       Failed: '今から機械に回答します。不確かなら「いいえ」と返します。',
     },
     last: (clock, right, unsure, wrong) =>
-      `最後の回答${clock}：正しい${right}、警告${unsure}、いいえ${wrong}。`,
+      `場所ごとの最後の回答、最新${clock}：正しい${right}、警告${unsure}、いいえ${wrong}。`,
     one: (slot, reel, result, why) => `${slot}、${reel}：${result}、${why}。`,
     results: { Success: '正しい', Warning: '警告', Failed: 'いいえ' },
     whys: {

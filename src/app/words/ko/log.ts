@@ -65,6 +65,7 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'station.named': '스테이션 이름 변경',
   'station.interlock-ruled': '설비에 대한 응답 설정',
   'station.answered': '설비에 응답',
+  'station.answered-again': '설비에 전과 같은 응답',
   'setup.offered': '설비가 셋업 요청',
   'machine.loaded': '설비 보고: 장착',
   'panels.scrapped': '패널 폐기',

@@ -105,7 +105,7 @@ export const words: Sentences<typeof english> = {
       Failed: '이제 설비에 응답합니다. 확실하지 않으면 아니요라고 합니다.',
     },
     last: (clock, right, unsure, wrong) =>
-      `마지막 응답 ${clock}: 맞음 ${right}, 경고 ${unsure}, 아니요 ${wrong}.`,
+      `자리별 마지막 응답, 최근 ${clock}: 맞음 ${right}, 경고 ${unsure}, 아니요 ${wrong}.`,
     one: (slot, reel, result, why) => `${slot}, ${reel}: ${result}, ${why}.`,
     results: { Success: '맞음', Warning: '경고', Failed: '아니요' },
     whys: {

@@ -65,6 +65,7 @@ const kindsPl: Readonly<Record<EntryKind, string>> = {
   'station.named': 'Zmieniono nazwę stacji',
   'station.interlock-ruled': 'Ustawiono odpowiedzi dla maszyny',
   'station.answered': 'Odpowiedziano maszynie',
+  'station.answered-again': 'Odpowiedziano maszynie jak poprzednio',
   'setup.offered': 'Maszyna prosi o setup',
   'machine.loaded': 'Załadowane, mówi maszyna',
   'panels.scrapped': 'Złomowano panele',

@@ -118,7 +118,7 @@ export const words: Sentences<typeof english> = {
       Failed: 'Maszyna dostaje teraz odpowiedzi. Bez pewności słyszy nie.',
     },
     last: (clock, right, unsure, wrong) =>
-      `Ostatnia odpowiedź ${clock}: ${right} dobrze, ${unsure} z ostrzeżeniem, ${wrong} nie.`,
+      `Ostatnia odpowiedź dla każdego miejsca, najnowsza ${clock}: ${right} dobrze, ${unsure} z ostrzeżeniem, ${wrong} nie.`,
     one: (slot, reel, result, why) => `${slot}, ${reel}: ${result}, ${why}.`,
     results: { Success: 'dobrze', Warning: 'ostrzeżenie', Failed: 'nie' },
     whys: {

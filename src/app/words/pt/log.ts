@@ -65,6 +65,7 @@ const kindsPt: Readonly<Record<EntryKind, string>> = {
   'station.named': 'Estação renomeada',
   'station.interlock-ruled': 'Respostas à máquina definidas',
   'station.answered': 'Máquina respondida',
+  'station.answered-again': 'Máquina respondida como antes',
   'setup.offered': 'Máquina pede um setup',
   'machine.loaded': 'Carregado, diz a máquina',
   'panels.scrapped': 'Painéis refugados',

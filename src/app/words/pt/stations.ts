@@ -118,7 +118,7 @@ export const words: Sentences<typeof english> = {
       Failed: 'A máquina agora recebe resposta. Sem certeza, ela ouve não.',
     },
     last: (clock, right, unsure, wrong) =>
-      `Última resposta ${clock}: ${right} certos, ${unsure} avisados, ${wrong} não.`,
+      `Última resposta por lugar, a mais nova ${clock}: ${right} certos, ${unsure} avisados, ${wrong} não.`,
     one: (slot, reel, result, why) => `${slot}, ${reel}: ${result}, ${why}.`,
     results: { Success: 'certo', Warning: 'avisado', Failed: 'não' },
     whys: {

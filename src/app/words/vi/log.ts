@@ -65,6 +65,7 @@ const kindsVi: Readonly<Record<EntryKind, string>> = {
   'station.named': 'Đổi tên trạm',
   'station.interlock-ruled': 'Đặt trả lời cho máy',
   'station.answered': 'Đã trả lời máy',
+  'station.answered-again': 'Đã trả lời máy như trước',
   'setup.offered': 'Máy yêu cầu setup',
   'machine.loaded': 'Đã lắp, máy báo',
   'panels.scrapped': 'Loại bỏ panel',

@@ -112,7 +112,7 @@ export const words: Sentences<typeof english> = {
       Failed: 'Giờ có trả lời máy. Nếu không chắc thì nó nghe “không”.',
     },
     last: (clock, right, unsure, wrong) =>
-      `Trả lời lần cuối ${clock}: ${right} đúng, ${unsure} cảnh báo, ${wrong} không.`,
+      `Trả lời lần cuối cho từng vị trí, mới nhất ${clock}: ${right} đúng, ${unsure} cảnh báo, ${wrong} không.`,
     one: (slot, reel, result, why) => `${slot}, ${reel}: ${result}, ${why}.`,
     results: { Success: 'đúng', Warning: 'cảnh báo', Failed: 'không' },
     whys: {

@@ -65,6 +65,7 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'station.named': '计数站改名',
   'station.interlock-ruled': '设定对机器的回答',
   'station.answered': '已回答机器',
+  'station.answered-again': '已照旧回答机器',
   'setup.offered': '机器要求站位表',
   'machine.loaded': '机器报告：已上料',
   'panels.scrapped': '拼板报废',

@@ -216,7 +216,39 @@ describe('a machine that asks about its materials', () => {
       heard.push(...(await Promise.all(ten)));
     }
     expect(heard.filter((each) => typeof each === 'object')).toHaveLength(60);
-    expect(of('station.answered')).toHaveLength(60);
+    expect(of('station.answered')).toHaveLength(1);
     expect(of('station.noticed')).toMatchObject([{ what: 'asked-often' }]);
+    await source?.stop();
+    source = null;
+    expect(of('station.answered-again')).toEqual([{ ...station, times: 59 }]);
+  });
+
+  test('is told the same as before without a new row, and each change stands in the log after what was said before it', async () => {
+    const at = await open(true);
+    const rows = [
+      said.location('P1', 'K1', 10),
+      said.location('P2', 'K2', 10),
+      said.location('P9', 'K3', 10),
+    ];
+    const first = await asked(at, materials(rows));
+    expect(await asked(at, materials(rows))).toEqual(first);
+    expect(await asked(at, materials(rows))).toEqual(first);
+    const changed = [rows[0], said.location('P2', 'K1', 10), rows[2]];
+    expect(await asked(at, materials(changed))).toMatchObject({
+      Result: [{ Result: 'Success' }, { Result: 'Failed' }, { Result: 'Warning' }],
+    });
+    expect(await asked(at, materials(rows))).toEqual(first);
+    expect(
+      entries.map(([kind, { results, times }]) => [
+        kind,
+        times ?? (results as { slot: string; reel: string }[]).map(({ slot, reel }) => `${slot} ${reel}`),
+      ]),
+    ).toEqual([
+      ['station.answered', ['M1-F-001 K1', 'M1-F-002 K2', 'P9 K3']],
+      ['station.answered-again', 3],
+      ['station.answered', ['M1-F-002 K1']],
+      ['station.answered-again', 1],
+      ['station.answered', ['M1-F-002 K2']],
+    ]);
   });
 });
