@@ -5,7 +5,7 @@ export const words: Sentences<typeof english> = {
   noSetup: {
     begin: 'Preparar esta planta',
     title: 'No hay montaje elegido para esta línea',
-    help: 'Un jefe elige qué se construye. Un ingeniero importa los montajes.',
+    help: 'Un jefe de turno elige qué se construye. Un ingeniero importa los montajes.',
     choose: 'Elegir un montaje',
     bring: 'Importar un montaje',
   },
@@ -141,7 +141,7 @@ export const words: Sentences<typeof english> = {
     nominal: (seconds) => `${seconds} s por panel, nominal`,
     told: (seconds) => `${seconds} s por panel, medido; paradas según la máquina`,
   },
-  runEnds: (moment) => `la tirada acaba sobre las ${moment}`,
+  runEnds: (moment) => `la tirada acaba hacia las ${moment}`,
   runDone: 'Todos los paneles están contados.',
   inTime: (span) => `en ${span}`,
   overdue: 'ya',
@@ -168,8 +168,8 @@ export const words: Sentences<typeof english> = {
   levels: { quiet: '', soon: 'pronto', due: 'empalme ya', late: 'tarde' },
   acknowledge: 'Voy',
   splice: 'Empalmar',
-  more: 'Todas las posiciones',
-  less: 'Solo pendientes',
+  more: 'Ver todas',
+  less: 'Ver pendientes',
   caution:
     'Empalme y meta la mano solo con la máquina parada o el alimentador fuera de la zona protegida, como dice su manual. Corte lejos de los dedos. Las reglas locales van primero.',
   nowTitle: 'Qué hacer ahora',

@@ -97,7 +97,7 @@ const reasonsEs: ReasonWords = {
   'feeder-lanes': {
     title: 'El alimentador no tiene más carriles',
     say: (f) =>
-      `Pistas del alimentador ${f['feeder']}: ${f['lanes']}. El registro ya lo tiene en ${f['slots']}.`,
+      `Carriles del alimentador ${f['feeder']}: ${f['lanes']}. El registro ya lo tiene en ${f['slots']}.`,
     act: 'Compruebe el código o corrija el número de carriles de su tipo.',
   },
   'feeder-on-cart': {
@@ -192,14 +192,14 @@ export const words: Sentences<typeof english> = {
     sweep: 'Vista',
   },
   refused: 'Rechazada',
-  held: 'Retenida para el jefe',
+  held: 'Retenida para el jefe de turno',
   wants: (slot) => `${slot} pide`,
   says: 'la bobina dice',
   also: 'Además',
   goOn: 'Seguir',
   nextIs: (slot) => `Siguiente: ${slot}`,
   another: 'Escanear otra bobina',
-  callLead: 'Que decida el jefe',
+  callLead: 'Que decida el jefe de turno',
   typeQuantity: 'Teclear la cantidad',
   takeBack: 'Deshacer',
   parts: (count) => plural(count, '1 componente', `${formatCount(count)} componentes`),

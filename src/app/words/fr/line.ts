@@ -177,8 +177,8 @@ export const words: Sentences<typeof english> = {
   levels: { quiet: '', soon: 'bientôt', due: 'à raccorder', late: 'en retard' },
   acknowledge: 'J’y vais',
   splice: 'Raccorder',
-  more: 'Tous les emplacements',
-  less: 'Urgents seulement',
+  more: 'Tout voir',
+  less: 'Voir les urgents',
   caution:
     'Ne raccordez et n’y mettez les mains que machine arrêtée ou feeder hors de la zone protégée, comme le dit son manuel. Coupez à l’opposé des doigts. Les règles locales passent d’abord.',
   nowTitle: 'À faire maintenant',

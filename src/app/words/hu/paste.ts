@@ -33,7 +33,7 @@ export const words: Sentences<typeof english> = {
   stencilOver: (jar, faults) => `Paszta a stencilen, ${jar}: ${faults}.`,
   stencilEnds: (jar, moment) => `Paszta a stencilen, ${jar}: jó eddig: ${moment}.`,
   stencilOverAct: 'Vegye le. Az azóta nyomtatott panelekről műszakvezető dönt.',
-  stencilEndsAct: 'Addigra legyen felengedve a következő tégely.',
+  stencilEndsAct: 'Addigra legyen felmelegedve a következő tégely.',
   jars: 'Pasztás tégelyek',
   noSheet: 'Ennek a pasztának nincs adatlapja: az órák nincsenek ellenőrizve.',
   lot: 'Tétel',
