@@ -145,7 +145,7 @@ export const words: Sentences<typeof english> = {
   runDone: 'Todos los paneles están contados.',
   inTime: (span) => `en ${span}`,
   overdue: 'ya',
-  parts: (count) => plural(count, '1 componente', `${formatCount(count)} componentes`),
+  parts: (count) => plural(count, '1 pieza', `${formatCount(count)} piezas`),
   dueTitle: 'Empalmes por hacer',
   firstOf: (shown, all) => `las primeras ${shown} de ${all}`,
   outlast: (count) =>
@@ -164,7 +164,7 @@ export const words: Sentences<typeof english> = {
   inRange: (early, late) => `en ${early} a ${late}`,
   window: (opens, closes) => `empalme de ${opens} a ${closes}`,
   windowNow: (closes) => `empalme ya, hasta ${closes}`,
-  windowGone: (closes) => `el margen de empalme acabó a las ${closes}`,
+  windowGone: (closes) => `la ventana de empalme acabó a las ${closes}`,
   levels: { quiet: '', soon: 'pronto', due: 'empalme ya', late: 'tarde' },
   acknowledge: 'Voy',
   splice: 'Empalmar',
@@ -196,7 +196,7 @@ export const words: Sentences<typeof english> = {
   },
   remedies: {
     cutEarly: (parts, moment) =>
-      `Corte antes la cinta vieja, a las ${moment}: ${plural(parts, 'se pierde 1 componente', `se pierden unos ${formatCount(parts)} componentes`)}`,
+      `Corte antes la cinta vieja, a las ${moment}: ${plural(parts, 'se pierde 1 pieza', `se pierden unas ${formatCount(parts)} piezas`)}`,
     secondPerson: (moment) => `Una segunda persona sale antes de las ${moment}`,
     secondSlot: (moment) => `Cargue el componente en otra posición antes de las ${moment}`,
   },

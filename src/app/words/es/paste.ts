@@ -28,7 +28,7 @@ export const words: Sentences<typeof english> = {
     'open-over': 'demasiado tiempo abierto',
     'stencil-over': 'demasiado tiempo en la plantilla',
   },
-  thawed: (clock) => `se puede abrir a las ${clock}`,
+  thawed: (clock) => `se puede abrir desde el ${clock}`,
   goodUntil: (clock) => `vale hasta ${clock}`,
   stencilOver: (jar, faults) => `Bote ${jar} en la plantilla: ${faults}.`,
   stencilEnds: (jar, moment) => `Bote ${jar} en la plantilla: vale hasta ${moment}.`,

@@ -135,7 +135,7 @@ export const words: Sentences<typeof english> = {
   runsOut: (clock, early, late) => `hasta las ${clock} (${early} a ${late})`,
   lasts: 'dura toda la tirada',
   needs: (parts, clock) =>
-    `después ${plural(parts, '1 componente más', `${parts} componentes más`)} antes de las ${clock}`,
+    `después ${plural(parts, '1 pieza más', `${parts} piezas más`)} antes de las ${clock}`,
   splicesCostNone:
     'No se sabe cuántas piezas pierde un empalme: no se resta ninguna. Póngalo en las reglas de la línea.',
   outlookHelp: 'Cuánto duran la bobina en marcha y las que esperan. La incertidumbre crece con cada bobina.',

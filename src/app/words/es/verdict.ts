@@ -202,7 +202,7 @@ export const words: Sentences<typeof english> = {
   callLead: 'Que decida el jefe de turno',
   typeQuantity: 'Teclear la cantidad',
   takeBack: 'Deshacer',
-  parts: (count) => plural(count, '1 componente', `${formatCount(count)} componentes`),
+  parts: (count) => plural(count, '1 pieza', `${formatCount(count)} piezas`),
   lot: (lot) => `lote ${lot}`,
   reel: (reel) => `bobina ${reel}`,
   practice: 'escaneo de práctica',

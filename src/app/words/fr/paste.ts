@@ -28,7 +28,7 @@ export const words: Sentences<typeof english> = {
     'open-over': 'ouvert trop longtemps',
     'stencil-over': 'trop longtemps sur le pochoir',
   },
-  thawed: (clock) => `peut être ouvert à ${clock}`,
+  thawed: (clock) => `peut être ouvert dès le ${clock}`,
   goodUntil: (clock) => `bon jusqu’à ${clock}`,
   stencilOver: (jar, faults) => `Pot ${jar} sur le pochoir : ${faults}.`,
   stencilEnds: (jar, moment) => `Pot ${jar} sur le pochoir : bon jusqu’à ${moment}.`,

@@ -28,7 +28,7 @@ export const words: Sentences<typeof english> = {
     'open-over': 'túl sokáig volt nyitva',
     'stencil-over': 'túl sokáig volt a stencilen',
   },
-  thawed: (clock) => `felnyitható ekkor: ${clock}`,
+  thawed: (clock) => `felnyitható ettől: ${clock}`,
   goodUntil: (clock) => `jó eddig: ${clock}`,
   stencilOver: (jar, faults) => `Paszta a stencilen, ${jar}: ${faults}.`,
   stencilEnds: (jar, moment) => `Paszta a stencilen, ${jar}: jó eddig: ${moment}.`,

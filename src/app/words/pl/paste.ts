@@ -28,7 +28,7 @@ export const words: Sentences<typeof english> = {
     'open-over': 'za długo otwarty',
     'stencil-over': 'za długo na szablonie',
   },
-  thawed: (clock) => `można otworzyć o ${clock}`,
+  thawed: (clock) => `można otworzyć od: ${clock}`,
   goodUntil: (clock) => `dobry do ${clock}`,
   stencilOver: (jar, faults) => `Słoik ${jar} na szablonie: ${faults}.`,
   stencilEnds: (jar, moment) => `Słoik ${jar} na szablonie: dobry do ${moment}.`,

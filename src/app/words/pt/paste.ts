@@ -28,7 +28,7 @@ export const words: Sentences<typeof english> = {
     'open-over': 'aberto por tempo demais',
     'stencil-over': 'tempo demais no estêncil',
   },
-  thawed: (clock) => `pode ser aberto às ${clock}`,
+  thawed: (clock) => `pode ser aberto a partir de ${clock}`,
   goodUntil: (clock) => `bom até ${clock}`,
   stencilOver: (jar, faults) => `Pote ${jar} no estêncil: ${faults}.`,
   stencilEnds: (jar, moment) => `Pote ${jar} no estêncil: bom até ${moment}.`,
