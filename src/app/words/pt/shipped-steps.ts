@@ -1,7 +1,7 @@
 // The shipped checklists in Portuguese: every title, heading, text, caution and option, by its English sentence.
 
 export const words: Readonly<Record<string, string>> = {
-  Exchange: 'Troca',
+  Exchange: 'Troca de embalagem',
   'The machine stands and nothing in it moves.': 'A máquina está parada e nada se move nela.',
   'What goes on was accepted for this slot.': 'O que entra foi aceito para este slot.',
   'First pocket and pin 1 lie as on the one before.':
