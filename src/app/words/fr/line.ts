@@ -153,7 +153,7 @@ export const words: Sentences<typeof english> = {
   runEnds: (moment) => `fin de série vers ${moment}`,
   runDone: 'Tous les flans sont comptés.',
   inTime: (span) => `dans ${span}`,
-  overdue: 'maintenant',
+  overdue: 'tout de suite',
   parts: (count) => plural(count, `${formatCount(count)} composant`, `${formatCount(count)} composants`),
   dueTitle: 'Raccords à venir',
   firstOf: (shown, all) => `les ${shown} premiers sur ${all}`,
