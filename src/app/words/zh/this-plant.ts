@@ -30,7 +30,7 @@ export const words: Sentences<typeof english> = {
     labelRules: '标签规则',
   },
   begin: '使用此文件',
-  toSteps: '第一步',
+  toSteps: '首次设置',
   faults: {
     'not-json': '这不是工厂文件。请选择另一家工厂保存的文件。',
     'not-a-plant': '这是另一种文件。请选择另一家工厂保存的文件。',
