@@ -47,7 +47,7 @@ export function MakeReady({ line, slot, onDone }: MakeReadyProps) {
         setup,
         slot,
         onReady: (feeder) => {
-          app.notice.value = { tone: 'plain', text: words.readyDone(feeder, slot) };
+          app.notice.value = { tone: 'plain', text: say(packWords).feeder.readyDone(feeder, slot) };
           onDone();
         },
       }),

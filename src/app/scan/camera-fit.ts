@@ -78,9 +78,18 @@ export interface Tag {
 }
 
 const TAG_HEIGHT = 32;
-/** Width of a character of the tags' type, on average, and of the mark with its margins. */
+/** Width of a letter of the tags' type, on average, of one that is as wide as it is high, and of the mark with its margins. */
 const CHAR_WIDTH = 9.6;
+const WIDE_CHAR_WIDTH = 17;
 const MARK_WIDTH = 34;
+
+/** Han, kana and Hangul are as wide as they are high. */
+const isWide = (letter: string) => /[\u1100-\u11ff\u2e80-\ud7ff\uf900-\ufaff\uff00-\uff60]/.test(letter);
+
+/** About how wide a word is in the tags' type, px. */
+function wordWidthOf(text: string): number {
+  return [...text].reduce((sum, letter) => sum + (isWide(letter) ? WIDE_CHAR_WIDTH : CHAR_WIDTH), 0);
+}
 
 /**
  * Places a tag on the middle of each code, so that none lies on another: with its word where the code is wide enough or
@@ -99,7 +108,7 @@ export function placeTags(
     );
   return codes.map(({ quad, text }) => {
     const around = boxAround(quad);
-    const wordWidth = MARK_WIDTH + text.length * CHAR_WIDTH + 10;
+    const wordWidth = MARK_WIDTH + wordWidthOf(text) + 10;
     const tries: readonly { readonly text: string | null; readonly width: number }[] = [
       { text, width: wordWidth },
       { text: null, width: MARK_WIDTH },

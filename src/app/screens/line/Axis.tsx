@@ -23,7 +23,7 @@ export function Axis(props: {
   return (
     <>
       <i style={{ left: 0 }}>{words.now}</i>
-      {ticksShown(geometry).map((ms) => (
+      {ticksShown(geometry, words.now).map((ms) => (
         <i key={ms} style={{ left: `${toX(ms)}px` }}>
           {formatTime(ms, zone)}
         </i>

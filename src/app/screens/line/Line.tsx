@@ -100,7 +100,7 @@ function Running(props: {
     .map(({ slot }) => slot)
     .join('\n');
   const due = dueSlots(outlook);
-  // Many rows: drawn anew with each look at the line, not with each entry.
+  // Many rows: drawn anew with each look at the line and with another language, not with each entry.
   const rows = useMemo(() => {
     const marked = new Set(blocked.split('\n'));
     const shown = rowsShown(outlook, { all, blocked: marked, most: FIRST_DUE });
@@ -119,7 +119,7 @@ function Running(props: {
         </Button>
       </Timeline>
     );
-  }, [outlook, walks, all, hold, blocked]);
+  }, [outlook, walks, all, hold, blocked, words]);
   // The bar says once for the whole screen why nothing can be pressed.
   const saidInBar = mayCount === null ? null : { reason: mayCount, at: whyId, point: () => undefined };
   const opened = open === null ? undefined : outlook.slots.find(({ slot }) => slot === open);

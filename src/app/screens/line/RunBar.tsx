@@ -15,7 +15,7 @@ import { takeSkipped } from '../../skipped.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
-import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
+import { formatCount, formatNumber, formatSpan, formatTime, say } from '../../words/words.ts';
 import { ByStation } from './Counted.tsx';
 import { sayMoment } from './moment.ts';
 import { SkippedBoards, SkippedDialog } from './SkippedBoards.tsx';
@@ -148,7 +148,7 @@ function Standing({ outlook, hold }: { readonly outlook: Outlook; readonly hold:
 /** The pace, and what it rests on: a machine's word of its stops only while it is heard. */
 export function sayPace({ paceFrom, told, pace }: Outlook): string {
   const from = paceFrom === 'seen' && told?.isHeard ? 'told' : paceFrom;
-  return say(lineWords).pace[from](pace.panelSeconds.toFixed(1));
+  return say(lineWords).pace[from](formatNumber(Math.round(pace.panelSeconds * 10) / 10));
 }
 
 /** Slots named in a chip. */

@@ -5,8 +5,10 @@ const HOUR_MS = 3_600_000;
 /** Hours that the axis of the line may show. */
 export const HORIZONS = [1, 2, 4, 8] as const;
 
-/** What the word for now and half a time of day need beside each other, px of letters of the usual size. */
+/** What a word for now of six letters and half a time of day need beside each other, px of letters of the usual size. */
 const NOW_PX = 80;
+/** What each further letter of that word needs, px. */
+const LETTER_PX = 9;
 /** Between the middles of two labels that do not touch, px of letters of the usual size. */
 const LABEL_PX = 60;
 
@@ -36,8 +38,11 @@ export function axisTicks(fromMs: number, hours: number): readonly number[] {
 }
 
 /** The labelled moments beside the word for now, as many as the width has room for. */
-export function ticksShown({ nowMs, hours, width, scale, toX }: Geometry): readonly number[] {
-  const now = NOW_PX * scale;
+export function ticksShown(
+  { nowMs, hours, width, scale, toX }: Geometry,
+  nowWord: string,
+): readonly number[] {
+  const now = (NOW_PX + Math.max(0, nowWord.length - 6) * LETTER_PX) * scale;
   const every = Math.ceil((4.5 * LABEL_PX * scale) / width);
   return axisTicks(nowMs + (HOUR_MS * hours * now) / width, hours)
     .filter((ms) => toX(ms) < width - (LABEL_PX * scale) / 2)

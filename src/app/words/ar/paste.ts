@@ -29,7 +29,7 @@ export const words: Sentences<typeof english> = {
     'open-over': 'مفتوحة أطول من اللازم',
     'stencil-over': 'على الاستنسل أطول من اللازم',
   },
-  thawed: (clock) => sentence`يجوز فتحها عند ${clock}`,
+  thawed: (clock) => sentence`يجوز فتحها من ${clock}`,
   goodUntil: (clock) => sentence`صالحة حتى ${clock}`,
   stencilOver: (jar, faults) => sentence`المعجون ${jar} على الاستنسل: ${faults}.`,
   stencilEnds: (jar, moment) => sentence`المعجون ${jar} على الاستنسل صالح حتى ${moment}.`,

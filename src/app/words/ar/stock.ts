@@ -37,7 +37,7 @@ export const words: Sentences<typeof english> = {
   places: {
     none: 'لا شيء في مكان له اسم بعد.',
     search: 'ابحث عن مكان',
-    holds: (reels, parts) => sentence`${counted.reels(reels)}، ${counted.parts(parts)}`,
+    holds: (reels, parts) => sentence`${counted.reels(reels)}، ${counted.kinds(parts)}`,
     add: 'وصف مكان',
     show: 'عرض بكراته',
     describe: 'إدخال الهواء فيه',

@@ -51,7 +51,7 @@ export const plantReasonsAr: PlantReasons = {
   'value-outside': {
     title: 'قيمة خاطئة',
     say: measured,
-    act: 'لا تركّبها. ضع البكرة جانبًا، ثم امسح غيرها.',
+    act: 'لا تحمّلها. ضع البكرة جانبًا، ثم امسح غيرها.',
   },
   'value-unsure': {
     title: 'القيمة غير واضحة',

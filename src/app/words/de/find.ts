@@ -3,13 +3,13 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   open: 'Mit der Kamera suchen',
-  sweep: 'Rundgang mit der Kamera',
+  sweep: 'Kontrollrunde mit der Kamera',
   title: 'Rollen suchen',
   help: 'Führen Sie das Tablet langsam an den Etiketten entlang.',
   sweepHelp: 'Halten Sie das Etikett des Platzes und das seiner Rolle im Bild.',
   on: (slot) => `auf ${slot}`,
-  to: (slots) => `auf ${slots} laden`,
-  told: (wanted, barred, read) => `Gesucht: ${wanted} · gesperrt: ${barred} · gelesen: ${read}`,
+  to: (slots) => `auf ${slots} rüsten`,
+  told: (wanted, barred, read) => `Gesucht: ${wanted} · nicht verwenden: ${barred} · gelesen: ${read}`,
   swept: (seen, all) => `Gesehen: ${seen} von ${all}`,
   other: 'Jetzt nicht gesucht',
   unknown: 'Unbekannt',

@@ -33,7 +33,7 @@ export const words: Sentences<typeof english> = {
   stencilOver: (jar, faults) => `Paste ${jar} auf der Schablone: ${faults}.`,
   stencilEnds: (jar, moment) => `Paste ${jar} auf der Schablone ist gut bis ${moment}.`,
   stencilOverAct: 'Nehmen Sie sie ab. Ein Schichtleiter entscheidet über die seitdem gedruckten Nutzen.',
-  stencilEndsAct: 'Halten Sie bis dahin die nächste Dose aufgetaut bereit.',
+  stencilEndsAct: 'Halten Sie bis dahin die nächste Dose erwärmt bereit.',
   jars: 'Pastendosen',
   noSheet: 'Kein Datenblatt dieser Paste: Es werden keine Stunden geprüft.',
   lot: 'Charge',

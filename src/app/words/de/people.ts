@@ -18,7 +18,7 @@ export const words: Sentences<typeof english> = {
   seenTooLongAgo: (name) =>
     `Der Server antwortet nicht, und dieses Tablet hat ${name} zuletzt vor über drei Tagen bestätigt. Versuchen Sie es, wo der Server antwortet.`,
   asking: 'Wird geprüft…',
-  enter: 'Eingeben',
+  enter: 'Fertig',
   erase: 'Löschen',
   nobody:
     'Noch keine Personen auf diesem Tablet. Fügen Sie zuerst einen Ingenieur hinzu; er fügt die anderen hinzu.',

@@ -41,9 +41,9 @@ export const words: Sentences<typeof english> = {
   noCurrency: 'Die Liste nennt keine Währung.',
   pricesNow: 'Preise nach der Teileliste von jetzt.',
   lostAt: (lost) => plural(lost, '1 Bauteil', `${lost} Bauteile`),
-  reasons: 'Warum wurden Rollen abgelehnt oder angehalten?',
+  reasons: 'Warum wurden Rollen abgelehnt oder zurückgehalten?',
   reasonsSome: (refused, held, all) =>
-    `${refused} abgelehnt, ${held} angehalten von ${plural(all, '1 Scan', `${all} Scans`)}.`,
+    `${refused} abgelehnt, ${held} zurückgehalten von ${plural(all, '1 Scan', `${all} Scans`)}.`,
   reasonsNone: (all) => plural(all, '1 Scan, keiner abgelehnt.', `${all} Scans, keiner abgelehnt.`),
   onlyEntered: 'Gezählt aus dem Protokoll dieses Tablets. Was niemand eintrug, fehlt hier.',
   reading: 'Protokoll wird gelesen …',

@@ -27,7 +27,7 @@ export const words = {
     'open-over': 'open for too long',
     'stencil-over': 'too long on the stencil',
   } as Readonly<Record<JarFault, string>>,
-  thawed: (clock: string) => `may be opened at ${clock}`,
+  thawed: (clock: string) => `may be opened from ${clock}`,
   goodUntil: (clock: string) => `good until ${clock}`,
   stencilOver: (jar: string, faults: string) => `Paste ${jar} on the stencil: ${faults}.`,
   stencilEnds: (jar: string, moment: string) => `Paste ${jar} on the stencil is good until ${moment}.`,

@@ -24,7 +24,7 @@ export const words: Sentences<typeof english> = {
     },
     people: {
       title: 'Personas y tarjetas',
-      text: 'Operarios y jefes. Las tarjetas se pueden imprimir aquí.',
+      text: 'Operarios y jefes de turno. Las tarjetas se pueden imprimir aquí.',
       act: 'Añadir personas',
     },
     product: {

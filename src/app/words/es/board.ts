@@ -8,7 +8,7 @@ export const words: Sentences<typeof english> = {
   choosePlacements: 'Elegir archivo de colocación',
   isPlacements: 'Este archivo no nombra posiciones, así que se lee como archivo de colocación.',
   isBill: 'Esto es una lista de materiales. Elija ahora el archivo de colocación de la misma placa.',
-  readAsSheet: 'Leerlo como hoja de preparación',
+  readAsSheet: 'Leerlo como hoja de montaje',
   billColumnsTitle: 'Columnas de la lista de materiales',
   putAway: 'Dejarlo',
   correctColumns: 'Corregir columnas',
@@ -29,7 +29,7 @@ export const words: Sentences<typeof english> = {
     doubled: 'Dos veces en el archivo',
   },
   leftByBill: 'No montados según la lista, o no están en ambos archivos',
-  noSide: 'Elija primero la cara. Cada cara es una preparación propia.',
+  noSide: 'Elija primero la cara. Cada cara es un montaje propio.',
   noParts: 'No hay componentes en esta cara.',
   namedByValue: (count) =>
     `${plural(count, '1 componente no tiene número y se llama', `${count} componentes no tienen número y se llaman`)} por su valor. Las bobinas se comprueban con ese nombre. Añada una lista con números.`,
@@ -38,14 +38,14 @@ export const words: Sentences<typeof english> = {
   filesHelp: 'Corrija arriba una columna, o corrija el archivo y elíjalo otra vez. Los avisos no bloquean.',
   noLine: 'Todavía no se conoce ninguna línea con máquinas y posiciones.',
   noLineHelp:
-    'Solo se proponen posiciones para una línea conocida. Importe antes una hoja de preparación de la línea: dice qué máquinas y posiciones hay. Después elija de nuevo sus archivos.',
+    'Solo se proponen posiciones para una línea conocida. Importe antes una hoja de montaje de la línea: dice qué máquinas y posiciones hay. Después elija de nuevo sus archivos.',
   toSheet: 'Importar antes una hoja',
   chooseLine: 'Elija la línea',
   slotsTitle: 'Posiciones',
   isProposal:
     'Es una propuesta para alimentadores, no un programa de colocación. No dice qué cabezal coloca qué ni cuándo; haga que las posiciones y su programa coincidan.',
   proposalHelp:
-    'Los componentes siguen donde están en la línea o en otras preparaciones. Los nuevos reciben posiciones libres.',
+    'Los componentes siguen donde están en la línea o en otros montajes. Los nuevos reciben posiciones libres.',
   propose: 'Proponer posiciones',
   proposeAgain: 'Proponer otra vez',
   proposing: 'Buscando posiciones…',
@@ -106,7 +106,7 @@ export const words: Sentences<typeof english> = {
   widthUnknown: 'desconocido',
   widthFrom: {
     said: 'Lo dijo usted.',
-    setup: 'De la preparación más nueva con este componente.',
+    setup: 'Del montaje más nuevo con este componente.',
     list: 'De la lista de componentes.',
     usual:
       'Habitual en su encapsulado. Solo cuenta para el sitio; los alimentadores no se comprueban con él.',
@@ -115,7 +115,7 @@ export const words: Sentences<typeof english> = {
   widthsUnknown: (count) =>
     `${plural(count, '1 componente no tiene', `${count} componentes no tienen`)} un ancho de cinta conocido. Cada alimentador cuenta como una posición: toque el componente y diga el ancho de su cinta.`,
   bank: 'Máquina y banco',
-  legend: '■ en esta preparación · □ ahora hay un alimentador',
+  legend: '■ en este montaje · □ ahora hay un alimentador',
   free: (slot) => `${slot} está libre.`,
   here: (slot) => `Ya está en ${slot}.`,
   swaps: (slot, other, back) => `${other} está en ${slot}. Pasa a ${back}.`,

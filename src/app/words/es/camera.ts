@@ -46,7 +46,7 @@ export const words: Sentences<typeof english> = {
     any: 'Muestre un código',
     slot: 'Muestre el código de la posición',
     feeder: 'Muestre el código del alimentador',
-    'old-reel': 'Muestre la bobina montada',
+    'old-reel': 'Muestre la bobina cargada',
     reel: 'Muestre la etiqueta de la bobina',
     'new-reel': 'Muestre la etiqueta de la bobina nueva',
     badge: 'Muestre su tarjeta',

@@ -24,7 +24,7 @@ export const words: Sentences<typeof english> = {
   nothing: 'La línea aún no está montada.',
   shiftStart: 'Inicio de turno',
   splice: 'Lista de empalme',
-  exchange: 'Lista de cambio de envase',
+  exchange: 'Lista de cambio de paquete',
   next: '¿Qué viene después?',
   plan: 'Planear este',
   same: 'montado ahora',
@@ -90,7 +90,7 @@ export const words: Sentences<typeof english> = {
   stepsNone: 'El producto siguiente no pide ningún movimiento.',
   slotsRight: (right, all) => `Posiciones bien: ${right} de ${all}`,
   whys: {
-    held: 'espera a un jefe',
+    held: 'espera al jefe de turno',
     'wrong-feeder': 'pide otro alimentador',
     blocked: 'esta bobina está bloqueada',
   },

@@ -2,7 +2,7 @@ import type { words as english } from '../en/count.ts';
 import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
-  title: (what) => `Cuántos componentes: ${what}`,
+  title: (what) => `Cuántas piezas: ${what}`,
   ways: { typed: 'Tecleado', machine: 'Contador o máquina', weighed: 'Pesado', measured: 'Medido' },
   wayHelp: {
     typed: 'Lo que dice la etiqueta o su propia cuenta.',
@@ -11,7 +11,7 @@ export const words: Sentences<typeof english> = {
     measured: 'Mida sobre la cinta enrollada, no sobre el disco.',
   },
   fields: {
-    parts: 'Componentes',
+    parts: 'Piezas',
     massG: 'Esta bobina, g',
     emptyG: 'Bobina vacía, g',
     fullMassG: 'Bobina llena, g',
@@ -20,7 +20,7 @@ export const words: Sentences<typeof english> = {
     fullOuterMm: 'D de una bobina llena, mm',
     thicknessMm: 'o grosor de la cinta, mm',
     pitchMm: 'Paso, mm',
-    fullParts: 'Componentes en una llena',
+    fullParts: 'Piezas en una llena',
   },
   wrong: {
     missing: 'falta',
@@ -33,7 +33,7 @@ export const words: Sentences<typeof english> = {
   wound: 'cinta enrollada',
   hub: 'núcleo',
   remembered: (parts) => `De una bobina llena de ${parts}, medida antes.`,
-  result: (parts, sd) => plural(parts, `${parts} ± ${sd} componente`, `${parts} ± ${sd} componentes`),
+  result: (parts, sd) => plural(parts, `${parts} ± ${sd} pieza`, `${parts} ± ${sd} piezas`),
   before: (parts, sd, basis) => `El registro dice ${parts} ± ${sd} (${basis}).`,
   beforeUnknown: 'Aún no hay cuenta en el registro.',
   printed: (share, least, isEntered) =>
@@ -54,7 +54,7 @@ export const words: Sentences<typeof english> = {
     combined: 'varias cuentas',
   },
   saved: (slot, parts, sd) =>
-    `${slot}: ahora ${plural(parts, `${parts} ± ${sd} componente`, `${parts} ± ${sd} componentes`)}.`,
+    `${slot}: ahora ${plural(parts, `${parts} ± ${sd} pieza`, `${parts} ± ${sd} piezas`)}.`,
   leftTitle: (slot) => `Descargar ${slot}: ¿qué queda?`,
   leftHelp: 'Lo que queda muestra cuánto perdió el alimentador. Cuéntelo ahora, o que lo cuente el almacén.',
   leftEmpty: 'Nada: está vacía',

@@ -12,7 +12,7 @@ export const words: Sentences<typeof english> = {
   wants: {
     slot: 'escanee la posición',
     feeder: 'escanee el alimentador',
-    'old-reel': 'escanee la bobina montada',
+    'old-reel': 'escanee la bobina cargada',
     reel: 'escanee su etiqueta',
     'new-reel': 'escanee la bobina siguiente',
   },

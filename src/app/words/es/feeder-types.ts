@@ -6,7 +6,7 @@ export const words: Sentences<typeof english> = {
   add: 'Describir un tipo de alimentador',
   name: 'Nombre del tipo',
   nameHelp: 'Como lo llaman sus hojas de montaje.',
-  lanes: 'Pistas',
+  lanes: 'Carriles',
   drive: 'Accionamiento',
   driveHelp: 'Por ejemplo eléctrico o aire. Vacío: no se sabe.',
   pocket: 'Alvéolo más hondo que pasa',

@@ -29,7 +29,7 @@ export const words: Words<'feeds'> = {
     'cut-tape': (count) => plural(count, '1 trozo', `${count} trozos`),
     tray: (count) => plural(count, '1 pila de bandejas', `${count} pilas de bandejas`),
     tube: (count) => plural(count, '1 juego de tubos', `${count} juegos de tubos`),
-    bulk: (count) => plural(count, '1 envase', `${count} envases`),
+    bulk: (count) => plural(count, '1 paquete', `${count} paquetes`),
   },
   dueNow: { splice: 'empalmar ya', exchange: 'cambiar ya', refill: 'rellenar ya' },
 };

@@ -21,6 +21,6 @@ export const words: Sentences<typeof english> = {
   check: 'Comprobar esta posición',
   times: (count) => `${count} × a la vista`,
   kept: (count) => `Bobinas vistas: ${count}. Están en el registro.`,
-  notKept: 'Lo visto no está en el registro. Inicie sesión primero.',
+  notKept: 'Lo visto no está en el registro. Identifíquese primero.',
   barred: 'No usar',
 };

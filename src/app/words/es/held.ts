@@ -11,7 +11,7 @@ export const words: Sentences<typeof english> = {
   hold: 'Retener estos paneles',
   holdTitle: (panels) => `¿Retener ${plural(panels, '1 panel', `${panels} paneles`)}?`,
   holdHelp:
-    'Se retienen todos los paneles que quizá lo lleven, también los que siguen en la línea, hasta que un jefe los firme.',
+    'Se retienen todos los paneles que quizá lo lleven, también los que siguen en la línea, hasta que un jefe de turno los firme.',
   goesOn: 'Sigue en una posición. Quítelo primero: los paneles por venir no se retienen.',
   cause: '¿Por qué se retienen?',
   lifeHelp: 'Se retienen los paneles desde el momento en que terminó su vida en planta.',

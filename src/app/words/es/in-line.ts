@@ -31,7 +31,7 @@ export const words: Sentences<typeof english> = {
   exitCounted: 'Contado:',
   exitBefore: 'Ya escaneado, no se suma:',
   exitOther: 'No es un panel, no se suma:',
-  exitNoRun: 'No hay serie en esta línea. Iníciela primero.',
+  exitNoRun: 'No hay tirada en esta línea. Iníciela primero.',
   exitLost: 'Esta página ha perdido el teclado. Toque aquí antes de escanear.',
   exitLeave: 'Salir de esta pantalla',
 };

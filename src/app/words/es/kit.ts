@@ -57,8 +57,8 @@ export const words: Sentences<typeof english> = {
   shortfalls: (count) =>
     plural(
       count,
-      '1 componente pide más de lo que hay en las bobinas conocidas. Traiga más o avise a un jefe.',
-      `${count} componentes piden más de lo que hay en las bobinas conocidas. Traiga más o avise a un jefe.`,
+      '1 componente pide más de lo que hay en las bobinas conocidas. Traiga más o avise a un jefe de turno.',
+      `${count} componentes piden más de lo que hay en las bobinas conocidas. Traiga más o avise a un jefe de turno.`,
     ),
   carts: 'Carros',
   cart: 'Carro',
@@ -74,7 +74,7 @@ export const words: Sentences<typeof english> = {
   },
   accepted: (slot) => `Correcta: lista para ${slot}.`,
   refused: (why) => `No la ponga: ${why}`,
-  held: (why) => `Retenida: ${why}. Apártela. Un jefe decide en la pantalla Carga.`,
+  held: (why) => `Retenida: ${why}. Apártela. Un jefe de turno decide en la pantalla Carga.`,
   places: (count) => plural(count, '1 lugar listo', `${count} lugares listos`),
   empty: 'Quitar',
   dock: 'Acoplar',

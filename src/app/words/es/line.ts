@@ -5,7 +5,7 @@ export const words: Sentences<typeof english> = {
   noSetup: {
     begin: 'Preparar esta planta',
     title: 'No hay montaje elegido para esta línea',
-    help: 'Un jefe elige qué se construye. Un ingeniero importa los montajes.',
+    help: 'Un jefe de turno elige qué se construye. Un ingeniero importa los montajes.',
     choose: 'Elegir un montaje',
     bring: 'Importar un montaje',
   },
@@ -141,11 +141,11 @@ export const words: Sentences<typeof english> = {
     nominal: (seconds) => `${seconds} s por panel, nominal`,
     told: (seconds) => `${seconds} s por panel, medido; paradas según la máquina`,
   },
-  runEnds: (moment) => `la tirada acaba sobre las ${moment}`,
+  runEnds: (moment) => `la tirada acaba hacia las ${moment}`,
   runDone: 'Todos los paneles están contados.',
   inTime: (span) => `en ${span}`,
   overdue: 'ya',
-  parts: (count) => plural(count, '1 componente', `${formatCount(count)} componentes`),
+  parts: (count) => plural(count, '1 pieza', `${formatCount(count)} piezas`),
   dueTitle: 'Empalmes por hacer',
   firstOf: (shown, all) => `las primeras ${shown} de ${all}`,
   outlast: (count) =>
@@ -164,12 +164,12 @@ export const words: Sentences<typeof english> = {
   inRange: (early, late) => `en ${early} a ${late}`,
   window: (opens, closes) => `empalme de ${opens} a ${closes}`,
   windowNow: (closes) => `empalme ya, hasta ${closes}`,
-  windowGone: (closes) => `el margen de empalme acabó a las ${closes}`,
+  windowGone: (closes) => `la ventana de empalme acabó a las ${closes}`,
   levels: { quiet: '', soon: 'pronto', due: 'empalme ya', late: 'tarde' },
   acknowledge: 'Voy',
   splice: 'Empalmar',
-  more: 'Todas las posiciones',
-  less: 'Solo pendientes',
+  more: 'Ver todas',
+  less: 'Ver pendientes',
   caution:
     'Empalme y meta la mano solo con la máquina parada o el alimentador fuera de la zona protegida, como dice su manual. Corte lejos de los dedos. Las reglas locales van primero.',
   nowTitle: 'Qué hacer ahora',
@@ -196,7 +196,7 @@ export const words: Sentences<typeof english> = {
   },
   remedies: {
     cutEarly: (parts, moment) =>
-      `Corte antes la cinta vieja, a las ${moment}: ${plural(parts, 'se pierde 1 componente', `se pierden unos ${formatCount(parts)} componentes`)}`,
+      `Corte antes la cinta vieja, a las ${moment}: ${plural(parts, 'se pierde 1 pieza', `se pierden unas ${formatCount(parts)} piezas`)}`,
     secondPerson: (moment) => `Una segunda persona sale antes de las ${moment}`,
     secondSlot: (moment) => `Cargue el componente en otra posición antes de las ${moment}`,
   },

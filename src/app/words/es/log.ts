@@ -95,7 +95,7 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'label.withdrawn': 'Regla de etiqueta retirada',
   'reel.named': 'Paquete con identificador nuevo',
   'labels.printed': 'Etiquetas impresas',
-  'reel.packed': 'En qué viene un envase',
+  'reel.packed': 'En qué viene un paquete',
   'bulk.purged': 'Alimentador vaciado',
   'feeder.readied': 'Segundo alimentador preparado',
   'feeder.stripped': 'Alimentador ya no listo',
@@ -181,7 +181,7 @@ export const words: Sentences<typeof english> = {
   exported: (rows, name) =>
     plural(rows, `1 apunte guardado como ${name}.`, `${rows} apuntes guardados como ${name}.`),
   consumption: 'Guardar consumo y desecho (CSV)',
-  consumptionHelp: 'Por serie, componente y bobina: piezas montadas, desechadas y perdidas.',
+  consumptionHelp: 'Por tirada, componente y bobina: piezas montadas, desechadas y perdidas.',
   consumptionSaved: (rows, name) =>
     plural(rows, `1 fila guardada como ${name}.`, `${rows} filas guardadas como ${name}.`),
   exporting: 'Reuniendo apuntes…',
@@ -202,7 +202,7 @@ export const words: Sentences<typeof english> = {
   correctWhy: '¿Por qué?',
   corrected: 'Deshecho. El apunte queda; uno nuevo lo dice.',
   cannotCorrect: 'No se puede deshacer: un apunte más nuevo se apoya en él.',
-  needsLead: 'Solo un jefe puede exportar el registro',
+  needsLead: 'Solo un jefe de turno puede exportar el registro',
   check: 'Comprobar los sellos',
   checking: 'Comprobando…',
   checked: (entries) =>

@@ -73,13 +73,13 @@ export const words: Sentences<typeof english> = {
   ovenAir: 'Humedad relativa en el horno',
   ovenAirs: { dry: '5 % o menos', moist: 'Más, o nadie lo sabe' },
   ovenAirHelp:
-    'Por debajo de 125 °C la tabla vale solo con aire seco. Con otro aire, un jefe debe aceptar el horneado.',
+    'Por debajo de 125 °C la tabla vale solo con aire seco. Con otro aire, un jefe de turno debe aceptar el horneado.',
   ovenAirMissing: 'Elija cómo de seco está el horno',
   celsius: 'Horno, grados Celsius',
   celsiusHelp: 'Muchas cintas y bobinas soportan 40 °C como mucho: mire la etiqueta de la bolsa.',
   bakeCaution: 'Quema: use guantes en el horno. La etiqueta de la bolsa y sus reglas locales van primero.',
   resetHelp:
-    'Apúntelo aquí cuando salga la bobina. Un horneado más corto que el de la tabla para su cuerpo y nivel no recupera vida en planta: debe decidir un jefe.',
+    'Apúntelo aquí cuando salga la bobina. Un horneado más corto que el de la tabla para su cuerpo y nivel no recupera vida en planta: debe decidir un jefe de turno.',
   badHours: 'Ponga de 0 a 9999 horas.',
   badCelsius: 'Ponga de 30 a 150 °C.',
   climate: (f) =>
@@ -93,6 +93,6 @@ export const words: Sentences<typeof english> = {
   ends: (slot, life, out) => `${slot}: la vida en planta acaba ${life}, la bobina duraría hasta ${out}.`,
   isOver: (slot, life) => `${slot}: vida en planta agotada desde ${life}.`,
   endsAct: 'Ponga otra bobina antes. Seque u hornee esta según sus reglas.',
-  overAct: 'Deje de usarla. Un jefe decide sobre lo colocado desde entonces.',
+  overAct: 'Deje de usarla. Un jefe de turno decide sobre lo colocado desde entonces.',
   toBake: (reels) => `vida en planta agotada, hornear antes: ${reels}`,
 };

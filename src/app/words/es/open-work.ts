@@ -8,7 +8,8 @@ const saidEs: Said = {
   'slot-empty': (count) => plural(count, '1 posición sin su bobina', `${count} posiciones sin su bobina`),
   'slot-other': (count) =>
     plural(count, '1 posición tiene otro componente', `${count} posiciones tienen otro componente`),
-  'slot-held': (count) => plural(count, '1 bobina espera a un jefe', `${count} bobinas esperan a un jefe`),
+  'slot-held': (count) =>
+    plural(count, '1 bobina espera a un jefe de turno', `${count} bobinas esperan a un jefe de turno`),
   'measured-wrong': (count) => plural(count, '1 componente mide mal', `${count} componentes miden mal`),
   'looked-wrong': (count) => plural(count, '1 componente está mal', `${count} componentes están mal`),
   'cannot-tell': (count) =>

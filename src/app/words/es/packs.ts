@@ -3,7 +3,7 @@ import { plural } from '../words.ts';
 
 export const words: Words<'packs'> = {
   title: (what) => `${what}: ¿en qué viene?`,
-  open: 'Cambiar el envase',
+  open: 'Cambiar el paquete',
   comesIn: 'Viene en',
   help: {
     tape: 'En bobina. Se empalma la siguiente.',
@@ -82,7 +82,7 @@ export const words: Words<'packs'> = {
     move: 'Mover a otra posición',
     moveTitle: (slot) => `Mover desde ${slot}`,
     moveHelp: 'Pare antes la máquina. Solo se listan posiciones vacías que piden este componente.',
-    moveNone: 'Ninguna posición vacía de esta preparación pide este componente.',
+    moveNone: 'Ninguna posición vacía de este montaje pide este componente.',
     moveTo: (slot) => `Mover a ${slot}`,
     moved: (from, to) => `Movido de ${from} a ${to}.`,
     setAside: 'Apartar',

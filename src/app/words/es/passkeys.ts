@@ -28,7 +28,7 @@ export const words: Sentences<typeof english> = {
   removed: (name) => `Llave de acceso «${name}» quitada.`,
   addedBy: (name, host) => `añadida por ${name}, para la página de ${host}`,
   fell: 'Su cuenta bajó: puede que la hayan copiado. Quítela y cree otra.',
-  unproven: 'Nada prueba quién la añadió. No prueba nada hasta que un jefe lo confirme en Registro.',
+  unproven: 'Nada prueba quién la añadió. No prueba nada hasta que un jefe de turno lo confirme en Registro.',
   signed: 'Firmado',
   byPasskey: (name) => `probado con la llave de acceso de ${name}`,
   pinOnly: 'solo PIN, lo dice la tableta',

@@ -29,8 +29,8 @@ export const words: Sentences<typeof english> = {
   badgeHelp: 'Con el lector, o teclee lo impreso bajo el código.',
   badgeUnknown: 'Tarjeta desconocida. Escanee otra.',
   noPin: (name) => `${name} aún no tiene PIN. Un ingeniero lo pone en Planta.`,
-  clearTitle: 'Decide un jefe',
-  clearHelp: 'Escanee la tarjeta del jefe. Luego ponga PIN y motivo.',
+  clearTitle: 'Decide un jefe de turno',
+  clearHelp: 'Escanee la tarjeta del jefe de turno. Luego ponga PIN y motivo.',
   clearReason: 'Motivo',
   reasons: [
     'Aprobada por ingeniería para este lote',
@@ -45,13 +45,13 @@ export const words: Sentences<typeof english> = {
   cleared: (slot) => `Liberada para ${slot}.`,
   declined: 'Rechazada. La bobina queda fuera de la línea.',
   withoutPasskey: 'Guardar sin ella',
-  ownNotSigned: 'La clave de acceso no firmó; no se guardó nada.',
+  ownNotSigned: 'La llave de acceso no firmó; no se guardó nada.',
   withPasskey: 'Usar la llave de acceso',
   passkeyAsks: 'Ahora se pide la llave de acceso.',
   passkeyFailed:
     'La llave de acceso no firmó y no se escribió nada. Inténtelo otra vez, o cancele y use el PIN.',
   needsRole: (role) => `Necesita: ${role}`,
-  quantityTitle: '¿Cuántos componentes hay en la bobina?',
+  quantityTitle: '¿Cuántas piezas hay en la bobina?',
   quantityHelp: 'Lo impreso o contado. Puede corregirlo después; el registro guarda cada corrección.',
   quantityWrong: 'Ponga un número entero mayor que cero.',
 };

@@ -11,7 +11,7 @@ export const words: Sentences<typeof english> = {
   shown: 'Imagen de la etiqueta',
   notHere: 'La imagen no está en esta tableta. Búsquela en la que leyó la etiqueta.',
   none: 'No se encontró ninguna imagen.',
-  broken: 'Esta imagen no es la que se guardó. Avise a un jefe.',
+  broken: 'Esta imagen no es la que se guardó. Avise a un jefe de turno.',
   failed: 'No se guardó la imagen de la etiqueta. El veredicto vale.',
   exported: 'Guardar también las imágenes de etiquetas',
   saved: (name) => `Guardado como ${name}.`,

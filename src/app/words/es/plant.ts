@@ -65,7 +65,7 @@ export const words: Sentences<typeof english> = {
     badgeHelp: 'Escanee la tarjeta o teclee lo impreso.',
     role: 'Función',
     pin: 'PIN, de 4 a 8 cifras',
-    pinHelp: 'Jefes e ingenieros lo necesitan para decidir. Dice quién lo hizo; no es un candado.',
+    pinHelp: 'Jefes de turno e ingenieros lo necesitan para decidir. Dice quién lo hizo; no es un candado.',
     save: 'Guardar',
     remove: 'Retirar',
     removed: (name) => `${name}: retirado.`,
@@ -74,7 +74,7 @@ export const words: Sentences<typeof english> = {
       `La tarjeta y el PIN de ${name} dejarán de valer. El registro conserva lo que hizo esta persona, con su nombre.`,
     removeSelf: 'Es usted: su sesión se cierra enseguida.',
     removeLast:
-      'Nadie más puede añadir personas aquí. Dé antes a otra persona la función de jefe o ingeniero.',
+      'Nadie más puede añadir personas aquí. Dé antes a otra persona la función de jefe de turno o ingeniero.',
     saved: (name) => `${name}: guardado.`,
     nameMissing: 'Ponga un nombre.',
     badgeTaken: (name) => `Esa tarjeta es de ${name}.`,
@@ -93,8 +93,8 @@ export const words: Sentences<typeof english> = {
     firstPin: 'De cuatro a ocho cifras. Lo necesitará enseguida.',
     pinMissing: 'El primer ingeniero necesita un PIN.',
     stays: {
-      removed: 'No se retiró: nadie más podría añadir personas. Añada antes un jefe o un ingeniero.',
-      role: 'No se bajó la función: nadie más podría añadir personas. Añada antes un jefe o un ingeniero.',
+      removed: 'No se retiró: nadie más podría añadir personas. Añada antes un jefe de turno o un ingeniero.',
+      role: 'No se bajó la función: nadie más podría añadir personas. Añada antes un jefe de turno o un ingeniero.',
     },
     savedNext: (name) => `${name} ya está en la lista`,
     aloneNext: 'De momento es usted la única persona',

@@ -224,7 +224,7 @@ const es: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `El designador ${f['designator']} ya está en la fila ${f['first']}. Cuenta allí.`,
   listPartEmpty: () => 'La fila no tiene referencia, pero otras celdas están llenas. Complétela.',
   listPackingUnknown: (f) =>
-    `«${f['found']}» no es cinta, cinta cortada, bandeja, tubo ni granel; se omite. Corríjalo.`,
+    `«${f['found']}» no es cinta, trozo de cinta, bandeja, tubo ni a granel; se omite. Corríjalo.`,
   listAgeUnreadable: (f) =>
     `El límite de edad «${f['found']}» no es un número de meses; se omite. Escriba 24 o 2 años.`,
   listPriceUnreadable: (f) =>

@@ -79,7 +79,7 @@ export const words: Sentences<typeof english> = {
   foundTitle: 'La máquina y el registro no coinciden',
   found: {
     'tape-differs': (slot, clock, machine, here) =>
-      `${slot}, ${clock}: la máquina sigue con ${machine}, las lecturas dicen ${here}. No se contó nada. Lea la bobina de la posición.`,
+      `${slot}, ${clock}: la máquina sigue con ${machine}, los escaneos dicen ${here}. No se contó nada. Escanee la bobina de la posición.`,
     'told-late': (slot, clock, machine) =>
       `${slot}, ${clock}: la máquina dijo demasiado tarde que había empezado ${machine}. No se contó nada. Cuente la bobina.`,
     'empty-early': (slot, clock, machine, _here, parts) =>
@@ -92,10 +92,10 @@ export const words: Sentences<typeof english> = {
   loads: {
     title: 'Lo que cree la máquina',
     said: (clock, same) =>
-      `Dicho ${clock}. ${plural(same, '1 posición es como dicen las lecturas.', `${formatCount(same)} posiciones son como dicen las lecturas.`)}`,
-    differs: (slot, machine, here) => `${slot}: la máquina cree ${machine}, las lecturas dicen ${here}.`,
+      `Dicho ${clock}. ${plural(same, '1 posición es como dicen los escaneos.', `${formatCount(same)} posiciones son como dicen los escaneos.`)}`,
+    differs: (slot, machine, here) => `${slot}: la máquina cree ${machine}, los escaneos dicen ${here}.`,
     nothing: 'nada',
-    look: 'Abra la posición y lea la bobina de allí. Si las lecturas son correctas, corríjalo en la máquina.',
+    look: 'Abra la posición y escanee la bobina de allí. Si los escaneos son correctos, corríjalo en la máquina.',
     scan: 'Lea la bobina de allí.',
     open: (slot) => `Abrir ${slot}`,
     more: (slots) => plural(slots, 'y 1 más', `y ${formatCount(slots)} más`),
@@ -123,7 +123,7 @@ export const words: Sentences<typeof english> = {
     whys: {
       verified: 'se verificó ahí',
       refused: 'se rechazó ahí',
-      held: 'un veredicto espera a un jefe',
+      held: 'un veredicto espera a un jefe de turno',
       'other-reel': 'ahí se verificó otra bobina',
       'other-part': 'ahí se verificó otro componente',
       'wrong-feeder': 'el alimentador no es el correcto ahí',

@@ -18,14 +18,14 @@ export const words: Sentences<typeof english> = {
     opened: 'Abiertas, vida en planta',
     blocked: 'Bloqueadas',
   },
-  store: { in: 'Entrada', places: 'Sitios', paste: 'Pasta' },
+  store: { in: 'Entrada', places: 'Lugares', paste: 'Pasta' },
   fromFile: 'Recuentos de un archivo',
   goodsIn: {
     place: '¿Adónde van?',
     yes: 'Guardarlas allí',
     placeHelp: 'Escanee primero el código del estante, luego bobina tras bobina.',
     ready: (place) => `Escanee las bobinas para ${place}.`,
-    another: 'Elegir otro sitio',
+    another: 'Elegir otro lugar',
     noId: 'Esta etiqueta no lleva id. Imprima una y escanéela.',
     print: 'Imprimir su etiqueta',
     notRead: (text) => `«${text}» no nombra ninguna bobina. Escanee la etiqueta de la bobina.`,
@@ -34,11 +34,11 @@ export const words: Sentences<typeof english> = {
     put: (count) => plural(count, '1 bobina guardada', `${count} bobinas guardadas`),
   },
   places: {
-    none: 'Aún no hay nada en un sitio con nombre.',
-    search: 'Buscar sitio',
+    none: 'Aún no hay nada en un lugar con nombre.',
+    search: 'Buscar lugar',
     holds: (reels, parts) =>
       `${plural(reels, '1 bobina', `${reels} bobinas`)}, ${plural(parts, '1 componente', `${parts} componentes`)}`,
-    add: 'Describir un sitio',
+    add: 'Describir un lugar',
     show: 'Ver sus bobinas',
     describe: 'Anotar su aire',
     air: '¿Qué hay allí?',
@@ -46,10 +46,10 @@ export const words: Sentences<typeof english> = {
     airHelp: 'Una bobina abierta que se guarda aquí cuenta en este aire desde entonces.',
     celsius: 'Temperatura, °C',
     humidity: 'Humedad, %',
-    save: 'Guardar el sitio',
+    save: 'Guardar el lugar',
     saved: (place) => `${place} está guardado.`,
     wrong: 'Ponga temperatura y humedad como números o déjelas vacías',
-    nameless: 'Ponga el nombre del sitio',
+    nameless: 'Ponga el nombre del lugar',
   },
   split: {
     act: 'Cortar una parte',
@@ -116,7 +116,7 @@ export const words: Sentences<typeof english> = {
   block: 'Bloquear',
   blockTitle: 'Bloquear material',
   blockHelp:
-    'Una bobina bloqueada se rechaza en toda posición y tableta hasta que un jefe levante el bloqueo.',
+    'Una bobina bloqueada se rechaza en toda posición y tableta hasta que un jefe de turno levante el bloqueo.',
   blockWhat: 'Qué se bloquea',
   blockLot: (lot) => `todo el lote ${lot}`,
   blockReel: (reel) => `solo la bobina ${reel}`,
@@ -135,7 +135,7 @@ export const words: Sentences<typeof english> = {
   runsOut: (clock, early, late) => `hasta las ${clock} (${early} a ${late})`,
   lasts: 'dura toda la tirada',
   needs: (parts, clock) =>
-    `después ${plural(parts, '1 componente más', `${parts} componentes más`)} antes de las ${clock}`,
+    `después ${plural(parts, '1 pieza más', `${parts} piezas más`)} antes de las ${clock}`,
   splicesCostNone:
     'No se sabe cuántas piezas pierde un empalme: no se resta ninguna. Póngalo en las reglas de la línea.',
   outlookHelp: 'Cuánto duran la bobina en marcha y las que esperan. La incertidumbre crece con cada bobina.',

@@ -141,7 +141,7 @@ export const words: Sentences<typeof english> = {
       '1 etiqueta que lee la versión actual ya no se lee.',
       `${count} etiquetas que lee la versión actual ya no se leen.`,
     ),
-  approve: 'Pedir aprobación de un jefe',
+  approve: 'Pedir aprobación de un jefe de turno',
   approveTitle: (rule) => `Aprobar la regla «${rule}»`,
   approveHelp: 'Todas las tabletas leerán así las etiquetas de esta clase.',
   approved: (rule) => `Ahora se lee por «${rule}».`,

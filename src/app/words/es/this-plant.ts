@@ -5,14 +5,14 @@ export const words: Sentences<typeof english> = {
   name: 'Nombre de la planta',
   nameHelp: 'Aparece en hojas de carga, tarjetas y exportaciones.',
   zoneHelp: 'Las líneas nuevas empiezan con ella.',
-  nameMissing: 'Escriba el nombre de la planta.',
+  nameMissing: 'Ponga el nombre de la planta.',
   zoneUnknown: 'Elija una zona horaria de la lista.',
   same: 'Nada ha cambiado.',
   save: 'Guardar el nombre',
   saved: (name) => `${name}: guardado.`,
   fileTitle: 'Un archivo para una segunda planta',
   fileHelp:
-    'Contiene líneas, máquinas, bancos, reglas, reglas de piezas, listas de comprobación y reglas de etiquetas. No contiene personas, bobinas, montajes ni historial.',
+    'Contiene líneas, máquinas, bancos, reglas, reglas de componentes, listas y reglas de etiquetas. No contiene personas, bobinas, montajes ni historial.',
   noLine: 'Todavía no hay ninguna línea.',
   fileSave: 'Guardar el archivo',
   fileSaved: (name) => `${name}: guardado.`,
@@ -26,8 +26,8 @@ export const words: Sentences<typeof english> = {
   counts: {
     lines: 'Líneas',
     slots: 'Posiciones',
-    parts: 'Reglas de piezas',
-    checklists: 'Listas de comprobación',
+    parts: 'Reglas de componentes',
+    checklists: 'Listas',
     labelRules: 'Reglas de etiquetas',
   },
   begin: 'Usar este archivo',
@@ -38,8 +38,8 @@ export const words: Sentences<typeof english> = {
     newer: 'Lo escribió una versión más nueva. Actualice primero esta tableta.',
     'no-lines': 'En este archivo no hay ninguna línea. Guárdelo de nuevo en la otra planta.',
     kind: (at, what) =>
-      `La entrada ${at} (${what}) no pertenece a un archivo así. Guárdelo de nuevo en la otra planta.`,
+      `El apunte ${at} (${what}) no pertenece a un archivo así. Guárdelo de nuevo en la otra planta.`,
     payload: (at, what) =>
-      `La entrada ${at} (${what}) está dañada. Guarde el archivo de nuevo en la otra planta.`,
+      `El apunte ${at} (${what}) está dañado. Guarde el archivo de nuevo en la otra planta.`,
   },
 };

@@ -59,7 +59,7 @@ export const words: Sentences<typeof english> = {
   settleTitle: '¿Qué hay en la máquina?',
   settleHelp: 'Vaya a mirar. Después elija qué hay. El otro apunte queda en el registro como descartado.',
   keep: (slot, what, when) => `${slot}: ${what}, ${when}`,
-  keepParts: (count) => plural(count, '1 componente', `${count} componentes`),
+  keepParts: (count) => plural(count, '1 pieza', `${count} piezas`),
   keepBy: (who, tablet) => (who === '' ? `en ${tablet}` : `por ${who} en ${tablet}`),
   keepEmpty: 'la posición está vacía',
   neither: 'Lo resolví de otro modo',

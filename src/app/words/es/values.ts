@@ -16,7 +16,7 @@ export const words: Sentences<typeof english> = {
   cannot: 'Dejar sin medir',
   rule: {
     title: 'Componentes que se miden antes de alimentar',
-    help: 'Una fila por clase de componentes. El valor viene de la lista de componentes o de la nota de la preparación. Sin fila no se comprueba.',
+    help: 'Una fila por clase de componentes. El valor viene de la lista de componentes o de la nota del montaje. Sin fila no se comprueba.',
     begins: 'Las referencias empiezan por (vacío: todas con valor)',
     add: 'Añadir una clase de componentes',
     percent: 'Medidor: ± % de la lectura',

@@ -14,7 +14,7 @@ export const moistureReasonsEs: MoistureReasons = {
     title: 'Horneada demasiado en total',
     say: (f) =>
       `${f['hours']} h por encima de 90 °C hasta ahora; el límite es ${f['most']} h. Sus patillas pueden soldar mal.`,
-    act: 'Debe decidir un jefe. Pregunte al fabricante.',
+    act: 'Debe decidir un jefe de turno. Pregunte al fabricante.',
   },
   'label-time-missing': {
     title: 'Nivel 6: ¿tiempo de la etiqueta?',
@@ -26,7 +26,7 @@ export const moistureReasonsEs: MoistureReasons = {
     title: 'Sin identificador; puede estar ya abierta',
     say: (f) =>
       `Una bobina de este componente${f['lot'] ? `, lote ${f['lot']},` : ''} salió antes de la línea${f['left'] ? ` con ${f['left']} piezas` : ''}. Sin identificador no se distinguen, y no se conoce ${f['floorLife'] === 'true' ? 'la vida en planta' : 'la cuenta'}.`,
-    act: 'Ponga un identificador a la bobina o que decida un jefe.',
+    act: 'Ponga un identificador a la bobina o que decida un jefe de turno.',
   },
   'floor-life-short': {
     title: 'La vida en planta acaba antes que la bobina',

@@ -2,9 +2,9 @@ import type { words as english } from '../en/warning.ts';
 import { formatCount, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
-  soon: (span, clock) => `se acaba en ${span}, sobre las ${clock}. Traiga la bobina siguiente.`,
-  due: (span, clock) => `se puede empalmar ya; se acaba en ${span}, sobre las ${clock}.`,
-  late: (_span, clock) => `pasó su ventana de empalme; la cinta acaba sobre las ${clock}.`,
+  soon: (span, clock) => `se acaba en ${span}, hacia las ${clock}. Traiga la bobina siguiente.`,
+  due: (span, clock) => `se puede empalmar ya; se acaba en ${span}, hacia las ${clock}.`,
+  late: (_span, clock) => `pasó su ventana de empalme; la cinta acaba hacia las ${clock}.`,
   over: (clock, span) => `debía acabarse a las ${clock}, hace ${span}. Vaya a ver.`,
   ifPace: 'Sin paneles contados: si mantuvo su ritmo.',
   ifStarts: 'Si arranca ahora.',
@@ -43,6 +43,6 @@ export const words: Sentences<typeof english> = {
   letRunHelp:
     'Solo esta bobina y solo en esta posición. El bloqueo sigue, y su nombre y motivo quedan en el registro.',
   letRunWhy: '¿Por qué puede seguir?',
-  letRunDone: (slot) => `${slot}: sigue por decisión de un jefe. El bloqueo se mantiene.`,
+  letRunDone: (slot) => `${slot}: sigue por decisión de un jefe de turno. El bloqueo se mantiene.`,
   blockedTape: (reason) => `Bloqueada: ${reason}`,
 };

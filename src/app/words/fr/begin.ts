@@ -44,7 +44,7 @@ export const words: Sentences<typeof english> = {
     },
     label: {
       title: 'Une étiquette imprimée',
-      text: 'Scannez l’étiquette d’un emplacement : elle doit être lue comme cet emplacement.',
+      text: 'Scannez l’étiquette d’un emplacement : elle doit être lue comme cet emplacement.',
       act: 'Tester une étiquette',
     },
     practice: {

@@ -45,7 +45,7 @@ export const words: Sentences<typeof english> = {
   wrongKeyboard: (layout) =>
     `Le lecteur écrit pour un autre clavier, ${layout}. Rien n’a été pris. Réglez le clavier du lecteur, puis scannez à nouveau.`,
   symbolsMissing: (have, of) =>
-    `Un même message tient sur plusieurs codes ; lus jusqu’ici : ${have} sur ${of}. Scannez-les tous dans une seule image de la caméra.`,
+    `Un même message tient sur plusieurs codes ; lus jusqu’ici : ${have} sur ${of}. Scannez-les tous dans une seule image de la caméra.`,
   cartHere: (cart) => `${cart} est un chariot.`,
   cartDoor: (cart) => `Arrimer ${cart} ?`,
   oldReelDiffers: (slot, loaded) => `Ce n’est pas la bobine en ${slot}. Attendue : ${loaded}.`,

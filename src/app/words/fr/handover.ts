@@ -3,10 +3,10 @@ import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   title: 'Relève',
-  openNow: (count) => plural(count, '1 point ouvert', `${count} points ouverts`),
+  openNow: (count) => plural(count, `${count} point ouvert`, `${count} points ouverts`),
   nothing: 'Rien n’est ouvert.',
   more: (count) =>
-    plural(count, '1 autre n’est pas dans la liste.', `${count} autres ne sont pas dans la liste.`),
+    plural(count, `${count} autre n’est pas dans la liste.`, `${count} autres ne sont pas dans la liste.`),
   showAll: (count) => `Voir les ${count}`,
   handOver: 'Passer la ligne',
   takeOver: 'Prendre la ligne',
@@ -40,27 +40,32 @@ export const words: Sentences<typeof english> = {
   },
   since: (at) => `depuis ${at}`,
   due: (at) => `avant ${at}`,
-  ends: (at) => `fin : ${at}`,
-  over: (at) => `dépassée : ${at}`,
-  panels: (count) => plural(count, '1 code de flan', `${count} codes de flan`),
+  ends: (at) => `fin : ${at}`,
+  over: (at) => `dépassée : ${at}`,
+  panels: (count) => plural(count, `${count} code de flan`, `${count} codes de flan`),
   ahead: (splices, lives) => `Raccords jusqu’à ${splices}, durée hors sachet jusqu’à ${lives}.`,
   aheadNoRun: (lives) =>
-    `Aucune série en cours : pas de raccords listés. Durée hors sachet jusqu’à ${lives}.`,
-  synced: (at) => `Synchronisée avec le serveur : ${at}.`,
-  behind: (at) => `Selon cette tablette. Dernière réponse du serveur : ${at}.`,
+    `Aucune série en cours : pas de raccords listés. Durée hors sachet jusqu’à ${lives}.`,
+  synced: (at) => `Synchronisée avec le serveur : ${at}.`,
+  behind: (at) => `Selon cette tablette. Dernière réponse du serveur : ${at}.`,
   neverHeard: 'Selon cette tablette. Le serveur n’a pas encore répondu.',
   alone: 'Selon cette tablette. Elle n’a pas de serveur.',
   otherWindow: 'Selon cette tablette. Une autre fenêtre parle au serveur.',
   toSend: (count) =>
-    plural(count, '1 entrée n’est pas encore envoyée.', `${count} entrées ne sont pas encore envoyées.`),
-  missing: (count) => plural(count, '1 entrée manque encore ici.', `${count} entrées manquent encore ici.`),
+    plural(
+      count,
+      `${count} entrée n’est pas encore envoyée.`,
+      `${count} entrées ne sont pas encore envoyées.`,
+    ),
+  missing: (count) =>
+    plural(count, `${count} entrée manque encore ici.`, `${count} entrées manquent encore ici.`),
   heldStill: (count) =>
     plural(
       count,
-      '1 bobine retenue à la relève attend un chef d’équipe.',
+      `${count} bobine retenue à la relève attend un chef d’équipe.`,
       `${count} bobines retenues à la relève attendent un chef d’équipe.`,
     ),
-  heldShort: (count) => plural(count, '1 retenue à la relève', `${count} retenues à la relève`),
+  heldShort: (count) => plural(count, `${count} retenue à la relève`, `${count} retenues à la relève`),
   decide: 'Décider',
   showHandover: 'Voir la relève',
 };

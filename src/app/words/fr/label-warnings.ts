@@ -84,7 +84,7 @@ function sayFr(warning: LabelWarning): string {
     case 'rule-unclear':
       return `la règle d’étiquette ${quote(warning.rule)} convient de plusieurs façons : non utilisée`;
     case 'full-ascii':
-      return `${quote(warning.text)} ressemble à du Code 39 en ASCII complet : ce serait ${quote(warning.meant)} ; réglez le lecteur ainsi`;
+      return `${quote(warning.text)} ressemble à du Code 39 en ASCII complet : ce serait ${quote(warning.meant)} ; réglez le lecteur ainsi`;
     case 'gs1-unread':
       return `${quote(warning.text)} a un identifiant GS1 qui n’est pas connu ici : gardé comme texte`;
     case 'gs1-check-digit':

@@ -22,7 +22,7 @@ export const words: Sentences<typeof english> = {
   erase: 'Effacer',
   nobody: 'Personne encore sur cette tablette. Ajoutez d’abord un ingénieur ; il ajoute les autres.',
   addFirst: 'Ajouter le premier ingénieur',
-  awayTitle: (name) => `${name} a été déconnecté`,
+  awayTitle: (name) => `Session de ${name} fermée`,
   awayHelp: (name) =>
     `Le travail ouvert est gardé. ${name} s’identifie pour continuer. Pour tout autre, il est fermé.`,
   awayClose: 'Fermer le travail ouvert',
@@ -47,7 +47,7 @@ export const words: Sentences<typeof english> = {
   cleared: (slot) => `Admise pour ${slot}.`,
   declined: 'Refusée. La bobine reste hors de la ligne.',
   withoutPasskey: 'Enregistrer sans',
-  ownNotSigned: 'La clé d’accès n’a pas signé : rien n’est enregistré.',
+  ownNotSigned: 'La clé d’accès n’a pas signé : rien n’est enregistré.',
   withPasskey: 'Utiliser la clé d’accès',
   passkeyAsks: 'La clé d’accès est demandée ensuite.',
   passkeyFailed:

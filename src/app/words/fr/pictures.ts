@@ -11,7 +11,7 @@ export const words: Sentences<typeof english> = {
   shown: 'Image de l’étiquette',
   notHere: 'L’image n’est pas sur cette tablette. Voyez celle qui a lu l’étiquette.',
   none: 'Aucune image trouvée.',
-  broken: 'Cette image n’est pas celle qui a été gardée. Prévenez un responsable.',
+  broken: 'Cette image n’est pas celle qui a été gardée. Prévenez un chef d’équipe.',
   failed: 'L’image de l’étiquette n’a pas été gardée. Le verdict reste valable.',
   exported: 'Enregistrer aussi les images d’étiquettes',
   saved: (name) => `Enregistré sous ${name}.`,

@@ -11,7 +11,7 @@ export const words: Sentences<typeof english> = {
     },
     this: {
       title: 'Cette usine',
-      text: 'Son nom et son fuseau horaire ; un fichier pour une deuxième usine.',
+      text: 'Son nom et son fuseau horaire ; un fichier pour une deuxième usine.',
     },
     setups: {
       title: 'Plans de chargement',
@@ -175,7 +175,7 @@ export const words: Sentences<typeof english> = {
     ignoreDashes: 'Les tirets ne comptent pas',
     code93: 'Lire le Code 93 de ces longueurs',
     itf: 'Lire l’Interleaved 2 of 5 de ces longueurs',
-    lengthsHelp: 'Nombres de caractères, séparés par des espaces. Vide : la caméra ne le lit pas.',
+    lengthsHelp: 'Nombres de caractères, séparés par des espaces. Vide : la caméra ne le lit pas.',
     suffixes: 'Suffixes d’emballage à ignorer, séparés par des espaces',
     feeders: 'Les feeders sont sur la liste de l’usine ; en scanner un à chaque chargement',
     save: 'Enregistrer les règles',
@@ -206,8 +206,8 @@ export const words: Sentences<typeof english> = {
     awake: {
       held: 'L’écran reste allumé pendant le travail',
       free: 'L’écran peut s’éteindre maintenant',
-      refused: 'L’écran peut s’éteindre : la tablette a refusé',
-      unsupported: 'L’écran peut s’éteindre : ce navigateur ne sait pas le garder allumé',
+      refused: 'L’écran peut s’éteindre : la tablette a refusé',
+      unsupported: 'L’écran peut s’éteindre : ce navigateur ne sait pas le garder allumé',
     },
     vibrates: 'Ce navigateur peut vibrer, si la tablette le peut.',
     noVibration: 'Ce navigateur ne peut pas vibrer.',

@@ -75,7 +75,7 @@ export const words: Sentences<typeof english> = {
     noneOf: 'Aucun',
     printed: 'déjà imprimé',
     first: 'Étiquettes parties de la première planche',
-    newBadges: 'Un badge imprimé est nouveau : l’ancien cesse de marcher.',
+    newBadges: 'Un badge imprimé est nouveau : l’ancien cesse de marcher.',
     printMany: (count) => plural(count, `Imprimer ${count} étiquette`, `Imprimer ${count} étiquettes`),
     choose: 'Choisissez d’abord quoi étiqueter',
   },

@@ -5,20 +5,20 @@ export const words: Sentences<typeof english> = {
   title: 'Trace papier',
   asking: 'Demande de la preuve au serveur…',
   proven: (place, size) =>
-    `Prouvé : entrée ${place} sur ${size} du journal de l’usine, signée par la clé de l’usine.`,
-  holds: 'Le code porte la preuve. « reelward log verify --record » la vérifie, sans le journal.',
+    `Prouvé : entrée ${place} sur ${size} du journal de l’usine, signée par la clé de l’usine.`,
+  holds: 'Le code porte la preuve. « reelward log verify --record » la vérifie, sans le journal.',
   seen: (count, names) =>
     plural(
       count,
-      `Vérifié et signé par 1 tablette : ${names}.`,
-      `Vérifié et signé par ${count} tablettes : ${names}.`,
+      `Vérifié et signé par ${count} tablette : ${names}.`,
+      `Vérifié et signé par ${count} tablettes : ${names}.`,
     ),
-  since: (when) => `Pas encore prouvé : pas de serveur depuis ${when}.`,
-  never: 'Pas encore prouvé : aucun serveur joint.',
-  waiting: 'Pas encore prouvé : le serveur n’a pas cette entrée.',
-  noProof: 'Pas prouvé : le serveur n’a donné aucune preuve.',
+  since: (when) => `Pas encore prouvé : pas de serveur depuis ${when}.`,
+  never: 'Pas encore prouvé : aucun serveur joint.',
+  waiting: 'Pas encore prouvé : le serveur n’a pas cette entrée.',
+  noProof: 'Pas prouvé : le serveur n’a donné aucune preuve.',
   later: 'Imprimez de nouveau quand le serveur a l’entrée. Le papier porte alors la preuve.',
-  key: (fingerprint) => `Clé de l’usine : ${fingerprint}`,
+  key: (fingerprint) => `Clé de l’usine : ${fingerprint}`,
   brought: {
     'one-log': 'Ce papier est du même journal que cette tablette.',
     'not-one-log':

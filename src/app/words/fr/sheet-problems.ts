@@ -245,11 +245,11 @@ const fr: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   listAgeUnreadable: (f) =>
     `La limite d’âge « ${f['found']} » n’est pas un nombre de mois ; elle est omise. Écrivez 24 ou 2 ans.`,
   listPriceUnreadable: (f) =>
-    `Le prix « ${f['found']} » n’est pas un nombre supérieur à 0 ; il est omis. Écrivez 0.012 ou 0.012 EUR.`,
+    `Le prix « ${f['found']} » n’est pas un nombre supérieur à 0 ; il est omis. Écrivez 0.012 ou 0.012 EUR.`,
   listPriceUnclear: (f) =>
-    `« ${f['found']} » ne dit pas pour combien de composants vaut le prix. Écrivez Price each ou Price per 1000.`,
+    `« ${f['found']} » ne dit pas pour combien de composants vaut le prix. Écrivez Price each ou Price per 1000.`,
   listToleranceUnclear: (f) =>
-    `« ${f['found']} » a des chiffres seuls inférieurs à 1 : parts ou pour cent ? Ils sont omis. Nommez la colonne Tolerance % ou écrivez 1 % dans les cellules.`,
+    `« ${f['found']} » a des chiffres seuls inférieurs à 1 : parts ou pour cent ? Ils sont omis. Nommez la colonne Tolerance % ou écrivez 1 % dans les cellules.`,
   listReelEmpty: () => 'La rangée n’a pas d’identifiant de bobine ; elle est omise. Complétez-la.',
   listReelTwice: (f) =>
     `La bobine ${f['found']} est déjà à la rangée ${f['first']}. Son dernier compte vaut.`,

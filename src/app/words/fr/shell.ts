@@ -42,10 +42,10 @@ export const words: Sentences<typeof english> = {
   leftAlone: (name, minutes) =>
     plural(
       minutes,
-      `${name} a été déconnecté : ${minutes} minute sans toucher l’écran. Le travail ouvert est gardé.`,
-      `${name} a été déconnecté : ${minutes} minutes sans toucher l’écran. Le travail ouvert est gardé.`,
+      `Session de ${name} fermée : ${minutes} minute sans toucher l’écran. Le travail ouvert est gardé.`,
+      `Session de ${name} fermée : ${minutes} minutes sans toucher l’écran. Le travail ouvert est gardé.`,
     ),
-  shiftOver: (name) => `${name} a été déconnecté : un poste est passé. Le travail ouvert est gardé.`,
+  shiftOver: (name) => `Session de ${name} fermée : un poste est passé. Le travail ouvert est gardé.`,
   notInPractice: 'Pas en exercice',
   fault: {
     'disk-full': {

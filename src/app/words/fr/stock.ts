@@ -74,7 +74,7 @@ export const words: Sentences<typeof english> = {
       'other-part': 'Autre composant ou fabricant : tenez-les à part',
       'other-lot': 'Autre lot ou code date : tenez-les à part',
       opened: 'Ouvert et sensible à l’humidité : tenez-les à part',
-      blocked: 'Bloqué : mettez-le de côté et allez chercher le chef d’équipe',
+      blocked: 'Bloqué : mettez-le de côté et allez chercher le chef d’équipe',
     },
   },
   search: 'Chercher bobine, composant, lot, emplacement ou casier',

@@ -126,9 +126,9 @@ export const words: Sentences<typeof english> = {
       `La règle « ${rule} » convient aussi à ${count} d’entre elles et la lit autrement. Resserrez l’une des deux.`,
       `La règle « ${rule} » convient aussi à ${count} d’entre elles et les lit autrement. Resserrez l’une des deux.`,
     ),
-  readsAnew: (count) => `En dit plus qu’avant : ${count}.`,
+  readsAnew: (count) => `En dit plus qu’avant : ${count}.`,
   variedTitle: 'Étiquettes formées à partir de celle-ci',
-  variedNot: 'Non lue : ici chaque partie doit être aussi longue que sur l’étiquette apprise.',
+  variedNot: 'Non lue : ici chaque partie doit être aussi longue que sur l’étiquette apprise.',
   before: 'avant',
   now: 'avec cette règle',
   lostExamples: (count) =>

@@ -8,12 +8,12 @@ export const words: Sentences<typeof english> = {
     'Cette usine ne donne pas encore de tickets. Ils commencent quand un chef d’équipe saisit un PIN là où le serveur répond.',
   help: 'Ces entrées demandent un chef d’équipe ou un ingénieur et ont été faites sans ticket du serveur. Dans l’atelier elles comptent. Un chef d’équipe qui en sait quelque chose les confirme ou les rejette.',
   stands: {
-    proven: 'prouvé par un ticket',
-    passkey: 'prouvé par une clé d’accès',
-    unproven: 'non prouvé',
-    confirmed: 'confirmé par un chef d’équipe',
-    rejected: 'rejeté par un chef d’équipe',
-    'before-tickets': 'fait avant les tickets',
+    proven: 'prouvée par un ticket',
+    passkey: 'prouvée par une clé d’accès',
+    unproven: 'non prouvée',
+    confirmed: 'confirmée par un chef d’équipe',
+    rejected: 'rejetée par un chef d’équipe',
+    'before-tickets': 'faite avant les tickets',
   },
   right: 'Droit',
   why: {
@@ -49,6 +49,6 @@ export const words: Sentences<typeof english> = {
       `${count} d’entre elles demandent l’accord d’un ingénieur.`,
     ),
   badgeAlone: (name) =>
-    `${name} est identifié par badge seul. Ce qui demande un chef d’équipe reste non prouvé. Identifiez-vous par nom et PIN pour le prouver.`,
+    `${name} : identification par badge seul. Ce qui demande un chef d’équipe reste non prouvé. Identifiez-vous par nom et PIN pour le prouver.`,
   settled: { confirmed: 'confirmé', rejected: 'rejeté' },
 };

@@ -4,7 +4,7 @@ import type { PlantReasons, ReasonFacts } from '../reason-words.ts';
 
 /** What was measured, what is wanted, and what the guard band leaves. */
 const measured = (f: ReasonFacts) =>
-  `Mesuré : ${f['quantity']} ± ${f['uncertainty']} ${f['unit']}. Attendu : ${f['nominal']} ${f['unit']}, de ${f['least']} à ${f['most']}. Avec la bande de garde de ${f['guard']} : de ${f['from']} à ${f['to']}.`;
+  `Mesuré : ${f['quantity']} ± ${f['uncertainty']} ${f['unit']}. Attendu : ${f['nominal']} ${f['unit']}, de ${f['least']} à ${f['most']}. Avec la bande de garde de ${f['guard']} : de ${f['from']} à ${f['to']}.`;
 
 export const plantReasonsFr: PlantReasons = {
   'feeder-unknown': {

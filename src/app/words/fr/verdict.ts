@@ -92,7 +92,7 @@ const reasonsFr: ReasonWords = {
   },
   'feeder-aside': {
     title: 'Feeder mis de côté',
-    say: (f) => `Le feeder ${f['feeder']} ne doit pas servir : ${f['why']}.`,
+    say: (f) => `Le feeder ${f['feeder']} ne doit pas servir : ${f['why']}.`,
     act: 'Prenez un autre feeder. Après l’entretien, notez-le au feeder.',
   },
   'feeder-lanes': {

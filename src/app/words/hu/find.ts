@@ -3,9 +3,9 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   open: 'Keresés kamerával',
-  sweep: 'Körbenézés kamerával',
+  sweep: 'Bejárás kamerával',
   title: 'Tekercsek keresése',
-  help: 'Vigye végig lassan a táblagépet a címkéken.',
+  help: 'Vigye végig lassan a tabletet a címkéken.',
   sweepHelp: 'Tartsa a képen a hely címkéjét és a tekercsének címkéjét.',
   on: (slot) => `itt: ${slot}`,
   to: (slots) => `ide: ${slots}`,

@@ -243,7 +243,7 @@ export const words: Sentences<typeof english> = {
     belongs: 'A helyhez tartozik, mert',
     evidence: 'A képek megmaradnak',
     days: 'Megőrzés',
-    megabytes: 'Hely egy táblagépen',
+    megabytes: 'Hely egy tableten',
     sha256: 'SHA-256 értéke',
     bytes: 'Mérete',
     marginMm: 'Fehér szegély',

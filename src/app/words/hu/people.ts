@@ -46,7 +46,7 @@ export const words: Sentences<typeof english> = {
   cleared: (slot) => `Elfogadva ide: ${slot}.`,
   declined: 'Elutasítva. A tekercs nem kerül a sorra.',
   withoutPasskey: 'Mentés nélküle',
-  ownNotSigned: 'A passkey nem írta alá, ezért semmi sem lett mentve.',
+  ownNotSigned: 'Az azonosítókulcs nem írta alá, ezért semmi sem lett mentve.',
   withPasskey: 'Azonosítókulcs használata',
   passkeyAsks: 'Következik az azonosítókulcs.',
   passkeyFailed:

@@ -12,7 +12,7 @@ export const words: Sentences<typeof english> = {
   saved: (name) => `${name} mentve.`,
   fileTitle: 'Fájl egy második üzemhez',
   fileHelp:
-    'Sorok, gépek, bankok, szabályok, alkatrészszabályok, ellenőrző listák és címkeszabályok vannak benne. Nincsenek benne személyek, tekercsek, felállások és előzmények.',
+    'Sorok, gépek, bankok, szabályok, alkatrészszabályok, ellenőrzőlisták és címkeszabályok vannak benne. Nincsenek benne személyek, tekercsek, setupok és előzmények.',
   noLine: 'Még nincs sor.',
   fileSave: 'Fájl mentése',
   fileSaved: (name) => `${name} mentve.`,
@@ -27,7 +27,7 @@ export const words: Sentences<typeof english> = {
     lines: 'Sorok',
     slots: 'Helyek',
     parts: 'Alkatrészszabályok',
-    checklists: 'Ellenőrző listák',
+    checklists: 'Ellenőrzőlisták',
     labelRules: 'Címkeszabályok',
   },
   begin: 'Fájl használata',

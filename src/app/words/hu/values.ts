@@ -16,7 +16,7 @@ export const words: Sentences<typeof english> = {
   cannot: 'Mérés nélkül hagyás',
   rule: {
     title: 'Adagolás előtt mérendő alkatrészek',
-    help: 'Egy sor egy alkatrészosztály. Az érték az alkatrészlistából vagy a beállítás megjegyzéséből jön. Ha nincs sor: nincs ellenőrzés.',
+    help: 'Egy sor egy alkatrészosztály. Az érték az alkatrészlistából vagy a setup megjegyzéséből jön. Ha nincs sor: nincs ellenőrzés.',
     begins: 'A cikkszámok eleje (üres: mind, amelynek van értéke)',
     add: 'Alkatrészosztály hozzáadása',
     percent: 'Műszer: ± % a mért értékből',

@@ -50,7 +50,7 @@ export const plantReasonsHu: PlantReasons = {
   'value-outside': {
     title: 'Hibás érték',
     say: measured,
-    act: 'Ne töltse be. Tegye félre a tekercset, és olvasson be másikat.',
+    act: 'Ne rakja fel. Tegye félre a tekercset, és olvasson be másikat.',
   },
   'value-unsure': {
     title: 'Az érték nem egyértelmű',

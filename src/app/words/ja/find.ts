@@ -3,7 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   open: 'カメラで探す',
-  sweep: 'カメラで点検',
+  sweep: 'カメラで全数照合',
   title: 'リールを探す',
   help: 'タブレットをラベルに沿ってゆっくり動かしてください。',
   sweepHelp: 'スロットのラベルとそのリールのラベルを画面に入れてください。',
@@ -21,7 +21,7 @@ export const words: Sentences<typeof english> = {
   unsure: (slot) => `${slot}：ラベルからはどのリールか分かりません。`,
   check: 'このスロットを確認',
   times: (count) => `画面に ${count} ×`,
-  kept: (count) => `確認したリール：${count}。記録に残しました。`,
-  notKept: '確認した内容は記録に残っていません。先にサインインしてください。',
+  kept: (count) => `確認したリール：${count}。ログに残しました。`,
+  notKept: '確認した内容はログに残っていません。先にサインインしてください。',
   barred: '使用不可',
 };

@@ -3,7 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   rule: 'ラベルの画像',
-  ruleHelp: 'ロードやスプライスでカメラが読んだラベルの画像を残します。',
+  ruleHelp: 'セットやスプライスでカメラが読んだラベルの画像を残します。',
   keep: '画像を残す',
   days: '保存日数',
   megabytes: '各タブレットの容量、MB',

@@ -42,6 +42,6 @@ export const words: Sentences<typeof english> = {
   reasons: 'リールが拒否・保留された理由は？',
   reasonsSome: (refused, held, all) => `スキャン${all}回のうち拒否${refused}、保留${held}。`,
   reasonsNone: (all) => `スキャン${all}回、拒否なし。`,
-  onlyEntered: 'このタブレットの記録から数えました。誰も入力しなかったことは含まれません。',
-  reading: '記録を読んでいます…',
+  onlyEntered: 'このタブレットのログから数えました。誰も入力しなかったことは含まれません。',
+  reading: 'ログを読んでいます…',
 };

@@ -30,7 +30,7 @@ export const words: Sentences<typeof english> = {
   places: {
     none: '名前のある置き場には、まだ何もありません。',
     search: '置き場を検索',
-    holds: (reels, parts) => `リール${reels}本、部品${parts}個`,
+    holds: (reels, parts) => `リール${reels}本、部品${parts}種`,
     add: '置き場を登録する',
     show: 'リールを表示する',
     describe: '空気の条件を入力する',

@@ -50,7 +50,7 @@ export const plantReasonsJa: PlantReasons = {
   'value-outside': {
     title: '値が違う',
     say: measured,
-    act: '取り付けないでください。リールを別に置き、別のリールをスキャンしてください。',
+    act: 'セットしないでください。リールを別に置き、別のリールをスキャンしてください。',
   },
   'value-unsure': {
     title: '値を判定できない',

@@ -27,7 +27,7 @@ export const words: Sentences<typeof english> = {
   stencilOver: (jar, faults) => `메탈 마스크 위 솔더 페이스트 ${jar}: ${faults}.`,
   stencilEnds: (jar, moment) => `메탈 마스크 위 솔더 페이스트 ${jar}: ${moment}까지 사용 가능.`,
   stencilOverAct: '걷어 내십시오. 그 뒤에 인쇄한 패널은 반장이 결정합니다.',
-  stencilEndsAct: '그때까지 다음 용기를 해동해 두십시오.',
+  stencilEndsAct: '그때까지 다음 용기를 상온에 꺼내 두십시오.',
   jars: '솔더 페이스트 용기',
   noSheet: '이 솔더 페이스트의 사양이 없습니다: 시간을 확인하지 않습니다.',
   lot: '로트',

@@ -228,11 +228,11 @@ const said: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   listAgeUnreadable: (f) =>
     `최대 경과 “${f['found']}”: 개월 수가 아니어서 뺐습니다. 24 또는 2 years로 쓰십시오.`,
   listPriceUnreadable: (f) =>
-    `가격 “${f['found']}”은(는) 0보다 큰 수가 아니어서 제외합니다. 0.012 또는 0.012 EUR로 쓰세요.`,
+    `가격 “${f['found']}”은(는) 0보다 큰 수가 아니어서 제외합니다. 0.012 또는 0.012 EUR로 쓰십시오.`,
   listPriceUnclear: (f) =>
-    `“${f['found']}”은(는) 가격이 몇 개 기준인지 알 수 없습니다. Price each 또는 Price per 1000으로 쓰세요.`,
+    `“${f['found']}”은(는) 가격이 몇 개 기준인지 알 수 없습니다. Price each 또는 Price per 1000으로 쓰십시오.`,
   listToleranceUnclear: (f) =>
-    `“${f['found']}”에 1보다 작은 숫자만 있어 비율인지 퍼센트인지 알 수 없어 뺐습니다. 열 이름을 Tolerance %로 하거나 칸에 1 %로 쓰세요.`,
+    `“${f['found']}”에 1보다 작은 숫자만 있어 비율인지 퍼센트인지 알 수 없어 뺐습니다. 열 이름을 Tolerance %로 하거나 칸에 1 %로 쓰십시오.`,
   listReelEmpty: () => '행에 릴 ID가 없어 뺐습니다. 채우십시오.',
   listReelTwice: (f) => `릴 ${f['found']}: 이미 ${f['first']}행에 있습니다. 마지막 수량을 씁니다.`,
   listCountUnreadable: (f) => `수량 “${f['found']}”: 정수가 아니어서 행을 뺐습니다. 고치십시오.`,

@@ -30,7 +30,7 @@ export const words: Sentences<typeof english> = {
   places: {
     none: '이름 있는 보관 위치에 아직 아무것도 없습니다.',
     search: '보관 위치 검색',
-    holds: (reels, parts) => `릴 ${reels}개, 부품 ${parts}개`,
+    holds: (reels, parts) => `릴 ${reels}개, 부품 ${parts}종`,
     add: '보관 위치 등록',
     show: '릴 보기',
     describe: '공기 조건 입력',

@@ -29,7 +29,7 @@ export const words: Sentences<typeof english> = {
     hold: 'Wstrzymana rolka',
     blocked: 'Zablokowana rolka na linii',
     'panels-held': 'Wstrzymane panele',
-    conflict: 'Tablety są niezgodne',
+    conflict: 'Niezgodność tabletów',
     'station-silent': 'Stacja milczy',
     changeover: 'Otwarte przezbrojenie',
     checklist: 'Otwarta checklista',

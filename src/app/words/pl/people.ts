@@ -18,7 +18,7 @@ export const words: Sentences<typeof english> = {
   seenTooLongAgo: (name) =>
     `Serwer nie odpowiada, a ten tablet potwierdził osobę ${name} ponad trzy dni temu. Spróbuj tam, gdzie serwer odpowiada.`,
   asking: 'Sprawdzanie…',
-  enter: 'Zatwierdź',
+  enter: 'Gotowe',
   erase: 'Skasuj',
   nobody: 'Na tym tablecie nie ma jeszcze osób. Najpierw dodaj inżyniera; on doda pozostałych.',
   addFirst: 'Dodaj pierwszego inżyniera',

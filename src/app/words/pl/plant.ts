@@ -180,7 +180,7 @@ export const words: Sentences<typeof english> = {
     quietTo: 'Do',
     quietHelp: 'Wtedy bez dźwięku i wibracji. Ekran ostrzega nadal.',
     spoken: 'Mów wyniki na głos',
-    spokenHelp: 'Każdy wynik i następna pozycja, własnym głosem tabletu.',
+    spokenHelp: 'Każdy wynik i następny slot, własnym głosem tabletu.',
     noVoice: 'Ten tablet nie ma własnego głosu dla tego języka.',
     beside: 'Ekran i wibracje',
     awake: {

@@ -16,7 +16,7 @@ export const words: Sentences<typeof english> = {
   key: (fingerprint) => `Klucz zakładu: ${fingerprint}`,
   brought: {
     'one-log': 'Ten papier jest z tego samego dziennika co ten tablet.',
-    'not-one-log': 'Ten papier i serwer pokazują dwa różne dzienniki. Wezwij lidera jakości.',
+    'not-one-log': 'Ten papier i serwer pokazują dwa różne dzienniki. Wezwij kierownika jakości.',
     'not-the-plants': 'Ten papier nie jest podpisany kluczem tego zakładu.',
     'no-server': 'Brak serwera. Papier zostanie sprawdzony, gdy serwer odpowie.',
     'not-checked': 'Papieru nie sprawdzono. Zeskanuj go na zsynchronizowanym tablecie.',

@@ -12,7 +12,7 @@ export const words: Sentences<typeof english> = {
   saved: (name) => `${name}: zapisano.`,
   fileTitle: 'Plik dla drugiego zakładu',
   fileHelp:
-    'Zawiera linie, maszyny, banki, reguły, reguły części, listy kontrolne i reguły etykiet. Nie zawiera osób, rolek, setupów ani historii.',
+    'Zawiera linie, maszyny, banki, reguły, reguły indeksów, checklisty i reguły etykiet. Nie zawiera osób, rolek, setupów ani historii.',
   noLine: 'Nie ma jeszcze linii.',
   fileSave: 'Zapisz plik',
   fileSaved: (name) => `${name}: zapisano.`,
@@ -26,8 +26,8 @@ export const words: Sentences<typeof english> = {
   counts: {
     lines: 'Linie',
     slots: 'Sloty',
-    parts: 'Reguły części',
-    checklists: 'Listy kontrolne',
+    parts: 'Reguły indeksów',
+    checklists: 'Checklisty',
     labelRules: 'Reguły etykiet',
   },
   begin: 'Użyj tego pliku',

@@ -7,7 +7,7 @@ export const words: Sentences<typeof english> = {
   which: 'Kod może oznaczać kilka wartości. Wybierz właściwą.',
   wanted: (nominal, least, most, unit) => `Oczekiwane: ${nominal} ${unit}, od ${least} do ${most} ${unit}`,
   meter: (percent, digits, guard) =>
-    `Miernik: ± ${percent} % i ± ${digits} cyfr. Pasmo ochronne: ${guard} % tego.`,
+    `Miernik: ± ${percent} % i ± ${digits} na ostatnim miejscu. Pasmo ochronne: ${guard} % tego.`,
   shows: (unit) => `Miernik pokazuje, w ${unit}`,
   help: 'Wpisz albo niech wpisze miernik.',
   wrong: 'Wpisz liczbę, na przykład 10,02.',

@@ -52,7 +52,7 @@ export const plantReasonsPl: PlantReasons = {
   'value-outside': {
     title: 'Zła wartość',
     say: measured,
-    act: 'Nie zakładaj. Odłóż rolkę i zeskanuj inną.',
+    act: 'Nie ładuj. Odłóż rolkę i zeskanuj inną.',
   },
   'value-unsure': {
     title: 'Wartość niejasna',

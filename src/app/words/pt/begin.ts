@@ -44,7 +44,7 @@ export const words: Sentences<typeof english> = {
     },
     label: {
       title: 'Uma etiqueta impressa',
-      text: 'Leia a etiqueta de um slot: ela deve ser lida como esse slot.',
+      text: 'Escaneie a etiqueta de um slot: ela deve ser lida como esse slot.',
       act: 'Testar uma etiqueta',
     },
     practice: {

@@ -3,9 +3,9 @@ import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   title: 'Passagem de turno',
-  openNow: (count) => plural(count, '1 assunto aberto', `${count} assuntos abertos`),
+  openNow: (count) => plural(count, `${count} assunto aberto`, `${count} assuntos abertos`),
   nothing: 'Nada está aberto.',
-  more: (count) => plural(count, 'Mais 1 fora da lista.', `Mais ${count} fora da lista.`),
+  more: (count) => plural(count, `Mais ${count} fora da lista.`, `Mais ${count} fora da lista.`),
   showAll: (count) => `Ver todos os ${count}`,
   handOver: 'Passar a linha',
   takeOver: 'Assumir a linha',
@@ -41,7 +41,7 @@ export const words: Sentences<typeof english> = {
   due: (at) => `até ${at}`,
   ends: (at) => `fim: ${at}`,
   over: (at) => `acabou: ${at}`,
-  panels: (count) => plural(count, '1 código de painel', `${count} códigos de painel`),
+  panels: (count) => plural(count, `${count} código de painel`, `${count} códigos de painel`),
   ahead: (splices, lives) => `Emendas até ${splices}, floor life até ${lives}.`,
   aheadNoRun: (lives) => `Sem produção: nenhuma emenda na lista. Floor life até ${lives}.`,
   synced: (at) => `Sincronizado com o servidor: ${at}.`,
@@ -50,15 +50,16 @@ export const words: Sentences<typeof english> = {
   alone: 'Pelo que este tablet sabe. Ele não tem servidor.',
   otherWindow: 'Pelo que este tablet sabe. Outra janela fala com o servidor.',
   toSend: (count) =>
-    plural(count, '1 registro ainda não foi enviado.', `${count} registros ainda não foram enviados.`),
-  missing: (count) => plural(count, '1 registro ainda não chegou.', `${count} registros ainda não chegaram.`),
+    plural(count, `${count} registro ainda não foi enviado.`, `${count} registros ainda não foram enviados.`),
+  missing: (count) =>
+    plural(count, `${count} registro ainda não chegou.`, `${count} registros ainda não chegaram.`),
   heldStill: (count) =>
     plural(
       count,
-      '1 rolo retido na passagem espera um líder.',
+      `${count} rolo retido na passagem espera um líder.`,
       `${count} rolos retidos na passagem esperam um líder.`,
     ),
-  heldShort: (count) => plural(count, '1 retido na passagem', `${count} retidos na passagem`),
+  heldShort: (count) => plural(count, `${count} retido na passagem`, `${count} retidos na passagem`),
   decide: 'Decidir',
   showHandover: 'Ver a passagem',
 };

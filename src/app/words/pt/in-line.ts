@@ -27,7 +27,7 @@ export const words: Sentences<typeof english> = {
   wrong: 'Digite números inteiros de 0 a 500, e uma parcela abaixo de 50 %.',
   exitOpen: 'Abrir a tela de saída',
   exitTitle: 'Painéis feitos',
-  exitHelp: 'Leia cada painel ao sair da linha.',
+  exitHelp: 'Escaneie cada painel ao sair da linha.',
   exitCounted: 'Contado:',
   exitBefore: 'Já lido, nada somado:',
   exitOther: 'Não é um painel, nada somado:',

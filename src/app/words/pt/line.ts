@@ -39,7 +39,7 @@ export const words: Sentences<typeof english> = {
     'run-out': 'Rolo acabou',
     splice: 'Emenda',
     jam: 'Enrosco',
-    'pick-errors': 'Erros de coleta',
+    'pick-errors': 'Falhas de coleta',
     'paste-or-print': 'Pasta ou impressão',
     quality: 'Qualidade',
     'no-boards': 'Sem placas',

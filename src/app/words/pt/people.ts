@@ -18,7 +18,7 @@ export const words: Sentences<typeof english> = {
   seenTooLongAgo: (name) =>
     `O servidor não responde, e este tablet confirmou ${name} há mais de três dias. Tente onde o servidor responde.`,
   asking: 'Verificando…',
-  enter: 'Confirmar',
+  enter: 'Pronto',
   erase: 'Apagar',
   nobody: 'Nenhuma pessoa neste tablet ainda. Adicione antes um engenheiro; ele adiciona os outros.',
   addFirst: 'Adicionar o primeiro engenheiro',

@@ -78,7 +78,7 @@ export const words: Sentences<typeof english> = {
     pinWrong: 'De quatro a oito dígitos.',
     hasBadge: 'tem crachá',
     noBadge: 'sem crachá',
-    badgeKept: 'Deixe vazio para manter o crachá. Para trocar, leia ou digite o novo.',
+    badgeKept: 'Deixe vazio para manter o crachá. Para trocar, escaneie ou digite o novo.',
     hasPin: 'tem PIN',
     noPin: 'sem PIN',
     editOf: (name) => `Alterar ${name}`,
@@ -179,7 +179,7 @@ export const words: Sentences<typeof english> = {
     quietTo: 'Até',
     quietHelp: 'Sem som e sem vibração nessas horas. A tela avisa mesmo assim.',
     spoken: 'Dizer os resultados em voz alta',
-    spokenHelp: 'Cada resultado e a próxima posição, pela voz deste tablet.',
+    spokenHelp: 'Cada resultado e o próximo slot, pela voz deste tablet.',
     noVoice: 'Este tablet não tem voz própria para este idioma.',
     beside: 'Tela e vibração',
     awake: {

@@ -1,9 +1,9 @@
 // The shipped checklists in Portuguese: every title, heading, text, caution and option, by its English sentence.
 
 export const words: Readonly<Record<string, string>> = {
-  Exchange: 'Troca',
+  Exchange: 'Troca de embalagem',
   'The machine stands and nothing in it moves.': 'A máquina está parada e nada se move nela.',
-  'What goes on was accepted for this slot.': 'O que entra foi aceito para esta posição.',
+  'What goes on was accepted for this slot.': 'O que entra foi aceito para este slot.',
   'First pocket and pin 1 lie as on the one before.':
     'A primeira cavidade e o pino 1 estão como no anterior.',
   'It is in up to the stop and locked.': 'Está encaixado até o batente e travado.',

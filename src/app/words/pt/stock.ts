@@ -74,7 +74,7 @@ export const words: Sentences<typeof english> = {
       'other-part': 'Outro componente ou fabricante: não junte',
       'other-lot': 'Outro lote ou date code: não junte',
       opened: 'Aberta e sensível à umidade: não junte',
-      blocked: 'Bloqueado: separe e chame o líder',
+      blocked: 'Bloqueada: separe e chame o líder',
     },
   },
   search: 'Busque rolo, componente, lote, slot ou local',

@@ -12,7 +12,7 @@ export const words: Sentences<typeof english> = {
   saved: (name) => `${name}: salvo.`,
   fileTitle: 'Um arquivo para uma segunda planta',
   fileHelp:
-    'Contém linhas, máquinas, bancos, regras, regras de peças, checklists e regras de etiquetas. Não contém pessoas, rolos, setups nem histórico.',
+    'Contém linhas, máquinas, bancos, regras, regras de componentes, checklists e regras de etiquetas. Não contém pessoas, rolos, setups nem histórico.',
   noLine: 'Ainda não há linha.',
   fileSave: 'Salvar o arquivo',
   fileSaved: (name) => `${name}: salvo.`,
@@ -26,7 +26,7 @@ export const words: Sentences<typeof english> = {
   counts: {
     lines: 'Linhas',
     slots: 'Slots',
-    parts: 'Regras de peças',
+    parts: 'Regras de componentes',
     checklists: 'Checklists',
     labelRules: 'Regras de etiquetas',
   },

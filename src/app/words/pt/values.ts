@@ -7,7 +7,7 @@ export const words: Sentences<typeof english> = {
   which: 'O código pode significar vários valores. Escolha o certo.',
   wanted: (nominal, least, most, unit) => `Esperado: ${nominal} ${unit}, de ${least} a ${most} ${unit}`,
   meter: (percent, digits, guard) =>
-    `Medidor: ± ${percent} % e ± ${digits} dígitos. Banda de guarda: ${guard} % disso.`,
+    `Medidor: ± ${percent} % e ± ${digits} na última casa. Banda de guarda: ${guard} % disso.`,
   shows: (unit) => `O medidor mostra, em ${unit}`,
   help: 'Digite, ou deixe o medidor digitar.',
   wrong: 'Digite um número, por exemplo 10,02.',

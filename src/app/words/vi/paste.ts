@@ -28,7 +28,7 @@ export const words: Sentences<typeof english> = {
     'open-over': 'mở quá lâu',
     'stencil-over': 'trên stencil quá lâu',
   },
-  thawed: (clock) => `được mở lúc ${clock}`,
+  thawed: (clock) => `được mở từ ${clock}`,
   goodUntil: (clock) => `dùng được đến ${clock}`,
   stencilOver: (jar, faults) => `Kem hàn ${jar} trên stencil: ${faults}.`,
   stencilEnds: (jar, moment) => `Kem hàn ${jar} trên stencil dùng được đến ${moment}.`,

@@ -46,7 +46,7 @@ export const words: Sentences<typeof english> = {
   cleared: (slot) => `Đã duyệt cho ${slot}.`,
   declined: 'Không duyệt. Cuộn không vào chuyền.',
   withoutPasskey: 'Lưu không cần khóa',
-  ownNotSigned: 'Passkey không ký nên chưa lưu gì.',
+  ownNotSigned: 'Khóa đăng nhập không ký nên chưa lưu gì.',
   withPasskey: 'Dùng khóa đăng nhập',
   passkeyAsks: 'Tiếp theo sẽ hỏi khóa đăng nhập.',
   passkeyFailed: 'Khóa đăng nhập không ký nên chưa ghi gì. Thử lại, hoặc hủy và dùng PIN.',

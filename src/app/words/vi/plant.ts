@@ -177,8 +177,8 @@ export const words: Sentences<typeof english> = {
     quietTo: 'Đến',
     quietHelp: 'Lúc đó không có tiếng và không rung. Màn hình vẫn cảnh báo.',
     spoken: 'Đọc kết quả thành tiếng',
-    spokenHelp: 'Mỗi kết quả và vị trí tiếp theo, bằng giọng của máy tính bảng này.',
-    noVoice: 'Máy tính bảng này không có giọng riêng cho ngôn ngữ này.',
+    spokenHelp: 'Mỗi kết quả và vị trí tiếp theo, bằng giọng của tablet này.',
+    noVoice: 'Tablet này không có giọng riêng cho ngôn ngữ này.',
     beside: 'Màn hình và rung',
     awake: {
       held: 'Màn hình sáng trong khi bạn làm việc',

@@ -3,7 +3,7 @@
 export const words: Readonly<Record<string, string>> = {
   Exchange: 'Thay',
   'The machine stands and nothing in it moves.': 'Máy đứng yên và không có gì chuyển động.',
-  'What goes on was accepted for this slot.': 'Thứ lắp vào đã được chấp nhận cho vị trí này.',
+  'What goes on was accepted for this slot.': 'Thứ lắp vào đã được chấp nhận cho slot này.',
   'First pocket and pin 1 lie as on the one before.': 'Ô đầu tiên và chân 1 nằm như cái trước.',
   'It is in up to the stop and locked.': 'Đã đẩy hết cỡ và khóa.',
   'The first picks after it were watched.': 'Đã theo dõi các lần hút đầu sau khi thay.',

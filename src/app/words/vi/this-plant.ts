@@ -12,7 +12,7 @@ export const words: Sentences<typeof english> = {
   saved: (name) => `Đã lưu ${name}.`,
   fileTitle: 'Tệp cho nhà máy thứ hai',
   fileHelp:
-    'Có chuyền, máy, dãy, quy tắc, quy tắc linh kiện, danh sách kiểm tra và quy tắc nhãn. Không có người, cuộn, setup và lịch sử.',
+    'Có chuyền, máy, dãy, quy tắc, quy tắc linh kiện, checklist và quy tắc nhãn. Không có người, cuộn, setup và lịch sử.',
   noLine: 'Chưa có chuyền nào.',
   fileSave: 'Lưu tệp',
   fileSaved: (name) => `Đã lưu ${name}.`,
@@ -27,7 +27,7 @@ export const words: Sentences<typeof english> = {
     lines: 'Chuyền',
     slots: 'Slot',
     parts: 'Quy tắc linh kiện',
-    checklists: 'Danh sách kiểm tra',
+    checklists: 'Checklist',
     labelRules: 'Quy tắc nhãn',
   },
   begin: 'Dùng tệp này',

@@ -16,7 +16,7 @@ export const words: Sentences<typeof english> = {
   cannot: 'Để không đo',
   rule: {
     title: 'Linh kiện phải đo trước khi cấp liệu',
-    help: 'Mỗi dòng một nhóm linh kiện. Trị số lấy từ danh sách linh kiện hoặc ghi chú của bài gá. Không có dòng: không kiểm.',
+    help: 'Mỗi dòng một nhóm linh kiện. Trị số lấy từ danh sách linh kiện hoặc ghi chú của setup. Không có dòng: không kiểm.',
     begins: 'Mã bắt đầu bằng (trống: mọi mã có trị số)',
     add: 'Thêm nhóm linh kiện',
     percent: 'Máy đo: ± % số đọc',

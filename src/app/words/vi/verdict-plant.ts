@@ -49,7 +49,7 @@ export const plantReasonsVi: PlantReasons = {
   'value-outside': {
     title: 'Sai trị số',
     say: measured,
-    act: 'Không nạp. Để cuộn riêng ra, rồi quét cuộn khác.',
+    act: 'Không lắp. Để cuộn riêng ra, rồi quét cuộn khác.',
   },
   'value-unsure': {
     title: 'Trị số chưa rõ',

@@ -33,7 +33,8 @@ export const words: Sentences<typeof english> = {
   noPart: '这张标签上没有已登记的料号。请输入料号，或请人教会读取该标签。',
   wrongKeyboard: (layout) =>
     `扫描枪按另一种键盘（${layout}）输入，没有采用任何内容。请设置扫描枪的键盘后重新扫描。`,
-  symbolsMissing: (have, of) => `同一条信息的${of}个码只读到${have}个。请在同一个相机画面中扫描全部${of}个。`,
+  symbolsMissing: (have, of) =>
+    `同一条信息的${of}个码只读到${have}个。请在同一个摄像头画面中扫描全部${of}个。`,
   cartHere: (cart) => `${cart} 是料车。`,
   cartDoor: (cart) => `对接 ${cart}？`,
   oldReelDiffers: (slot, loaded) => `这不是 ${slot} 上的料盘。需要：${loaded}。`,

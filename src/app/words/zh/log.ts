@@ -75,7 +75,7 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'reel.unloaded': '料盘下料',
   'reel.counted': '更正数量',
   'reel.put': '料盘放到库位',
-  'reel.sighted': '相机看到料盘',
+  'reel.sighted': '摄像头看到料盘',
   'picture.kept': '已保存标签照片',
   'reel.aired': '料盘开袋或干燥',
   'bake.approved': '允许短烘烤算数',

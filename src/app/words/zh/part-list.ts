@@ -26,7 +26,7 @@ export const words: Sentences<typeof english> = {
     product: '用于产品',
     ageMonths: '料龄限值，月',
     orientation: '方向',
-    price: '单个物料价格',
+    price: '单个元件价格',
     partsPerPrice: '价格对应的数量',
     currency: '币种',
     note: '备注',

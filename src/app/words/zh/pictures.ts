@@ -3,7 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   rule: '标签照片',
-  ruleHelp: '保存相机在上料或接料时读取的每张标签照片。',
+  ruleHelp: '保存摄像头在上料或接料时读取的每张标签照片。',
   keep: '保存照片',
   days: '保存天数',
   megabytes: '每台平板的空间，MB',

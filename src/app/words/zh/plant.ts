@@ -127,7 +127,7 @@ export const words: Sentences<typeof english> = {
     ignoreDashes: '不计连字符',
     code93: '读取这些长度的 Code 93',
     itf: '读取这些长度的 Interleaved 2 of 5',
-    lengthsHelp: '字符数，用空格隔开。留空：相机不读取。',
+    lengthsHelp: '字符数，用空格隔开。留空：摄像头不读取。',
     suffixes: '忽略的包装后缀，用空格隔开',
     feeders: '飞达都在工厂清单上；每次上料都扫一把',
     save: '保存规则',
@@ -151,7 +151,7 @@ export const words: Sentences<typeof english> = {
     quietTo: '到',
     quietHelp: '此时无声音、无振动。屏幕仍会警告。',
     spoken: '读出结果',
-    spokenHelp: '每个结果和下一个料位，用这台平板自己的语音。',
+    spokenHelp: '每个结果和下一个站位，用本平板自己的语音。',
     noVoice: '这台平板没有这种语言的语音。',
     beside: '屏幕和振动',
     awake: {

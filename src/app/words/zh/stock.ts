@@ -24,7 +24,7 @@ export const words: Sentences<typeof english> = {
   places: {
     none: '还没有料盘放在有名称的库位。',
     search: '搜索库位',
-    holds: (reels, parts) => `${reels} 盘，${parts} 个`,
+    holds: (reels, parts) => `${reels} 盘，${parts} 种物料`,
     add: '描述库位',
     show: '查看它的料盘',
     describe: '输入它的空气',

@@ -11,7 +11,7 @@ export const words: Sentences<typeof english> = {
   save: '保存名称',
   saved: (name) => `${name} 已保存。`,
   fileTitle: '给第二家工厂的文件',
-  fileHelp: '包含产线、机器、料台、规则、料件规则、检查表和标签规则。不含人员、料盘、站位表和历史。',
+  fileHelp: '包含产线、机器、料台、规则、料号规则、检查表和标签规则。不含人员、料盘、站位表和历史。',
   noLine: '还没有产线。',
   fileSave: '保存文件',
   fileSaved: (name) => `${name} 已保存。`,
@@ -25,12 +25,12 @@ export const words: Sentences<typeof english> = {
   counts: {
     lines: '产线',
     slots: '站位',
-    parts: '料件规则',
+    parts: '料号规则',
     checklists: '检查表',
     labelRules: '标签规则',
   },
   begin: '使用此文件',
-  toSteps: '第一步',
+  toSteps: '首次设置',
   faults: {
     'not-json': '这不是工厂文件。请选择另一家工厂保存的文件。',
     'not-a-plant': '这是另一种文件。请选择另一家工厂保存的文件。',

@@ -3,7 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   title: (part) => `测量 ${part}`,
-  ask: '供料前，取此料盘的一只物料用仪表测量。',
+  ask: '供料前，从此料盘取一个元件用仪表测量。',
   which: '代码可能表示多个数值。请选正确的一个。',
   wanted: (nominal, least, most, unit) => `要求：${nominal} ${unit}，${least} 到 ${most} ${unit}`,
   meter: (percent, digits, guard) => `仪表：± ${percent} %，± ${digits} 个字。保护带：其 ${guard} %。`,
@@ -15,7 +15,7 @@ export const words: Sentences<typeof english> = {
   cannot: '不测量',
   rule: {
     title: '供料前须测量的物料',
-    help: '每类物料一行。数值取自物料清单或站位表的备注。没有行：不核对。',
+    help: '每类物料一行。数值取自物料表或站位表的备注。没有行：不核对。',
     begins: '料号开头（空：所有有数值的）',
     add: '添加物料类别',
     percent: '仪表：读数的 ± %',

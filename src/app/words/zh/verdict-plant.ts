@@ -49,7 +49,7 @@ export const plantReasonsZh: PlantReasons = {
   'value-outside': {
     title: '数值错误',
     say: measured,
-    act: '不要上料。把料盘放到一边，再扫描另一盘。',
+    act: '不要上料。另放此料盘，再扫描另一盘。',
   },
   'value-unsure': {
     title: '数值不明确',
@@ -58,15 +58,15 @@ export const plantReasonsZh: PlantReasons = {
   },
   'value-unmeasured': {
     title: '数值未测',
-    say: (f) => `产线要求供料前测量一只 ${f['part']}。`,
+    say: (f) => `产线要求供料前测量一个 ${f['part']}。`,
     act: '重新扫描料盘进行测量，或由班长决定。',
   },
   'value-unknown': {
     title: '没有可核对的数值',
     say: (f) =>
       f['lack'] === 'tolerance'
-        ? `物料清单中 ${f['part']} 的数值没有公差。`
-        : `物料清单中没有 ${f['part']} 的数值。`,
+        ? `物料表中 ${f['part']} 的数值没有误差。`
+        : `物料表中没有 ${f['part']} 的数值。`,
     act: '须由班长决定。请在物料中输入数值。',
   },
   'value-within': { title: '数值已核对', say: measured, act: '' },

@@ -84,6 +84,13 @@ describe('placeTags()', () => {
     expect([wide?.text, small?.text]).toEqual(['Supplier part', null]);
   });
 
+  it('gives letters that are as wide as they are high their room', () => {
+    const widthOf = (text: string) => placeTags([{ quad: quad(100, 100, 300, 40), text }], box)[0]?.width;
+    // Han and Hangul are one em wide: 17 px each (Unicode Standard Annex 11, East Asian width W).
+    for (const text of ['供应商料号', '공급사 품번']) expect(widthOf(text)).toBeGreaterThan(34 + 5 * 17);
+    expect(widthOf('Lot')).toBeLessThan(34 + 3 * 17);
+  });
+
   it('lays no tag over another, and none over the edge of the picture', () => {
     const spot = fc.record({
       quad: fc

@@ -15,7 +15,7 @@ import { Icon } from '../../../ui/Icon.tsx';
 import { VerdictShape } from '../../../ui/Shape.tsx';
 import { dockWords } from '../../../words/dock.ts';
 import { scannerWords } from '../../../words/scanner.ts';
-import { say } from '../../../words/words.ts';
+import { formatNumber, say } from '../../../words/words.ts';
 import { LabelTest } from './LabelTest.tsx';
 import {
   type Fitness,
@@ -239,7 +239,8 @@ function Arrived({ scan }: { readonly scan: WedgeScan }) {
       </p>
       <p class="soft">
         {words.characters([...scan.text].length)}
-        {scan.paceMs !== null && ` · ${words.pace(scan.paceMs.toFixed(scan.paceMs < 10 ? 1 : 0))}`}
+        {scan.paceMs !== null &&
+          ` · ${words.pace(formatNumber(Number(scan.paceMs.toFixed(scan.paceMs < 10 ? 1 : 0))))}`}
         {` · ${words.endedBy[scan.endedBy]}`}
       </p>
       {read && (

@@ -80,11 +80,25 @@ test('marks of walks stand at their moment or a little beside it, and not at a t
 test('a narrow axis, or one with large letters, has fewer labels, so that none touch', () => {
   const gap = (width: number, scale: number) => {
     const geometry = geometryOf({ nowMs: 5 * 60_000, zone: 'UTC', width, hours: 2, scale });
-    const at = ticksShown(geometry).map(geometry.toX);
+    const at = ticksShown(geometry, 'now').map(geometry.toX);
     return Math.min(...at.slice(1).map((x, index) => x - (at[index] ?? 0)), at[0] ?? width);
   };
   for (const width of [175, 300, 390, 660]) expect(gap(width, 1)).toBeGreaterThanOrEqual(50);
   for (const width of [370, 660]) expect(gap(width, 2)).toBeGreaterThanOrEqual(100);
+});
+
+test('a long word for now has the room that it needs before the first label', () => {
+  const first = (nowWord: string) => {
+    const moments = Array.from({ length: 30 }, (_, at) => at * 60_000);
+    const at = moments.map((nowMs) => {
+      const geometry = geometryOf({ nowMs, zone: 'UTC', width: 700, hours: 2, scale: 1 });
+      return geometry.toX(ticksShown(geometry, nowWord)[0] ?? Number.POSITIVE_INFINITY);
+    });
+    return Math.min(...at);
+  };
+  // Measured in Chromium with 14 px letters: "maintenant" is 82 px wide, half of "02:30" 19 px.
+  expect(first('maintenant')).toBeGreaterThan(82 + 19);
+  expect(first('now')).toBeLessThan(90);
 });
 
 test('an axis reaches as far as it must', () => {
