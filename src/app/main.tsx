@@ -16,7 +16,7 @@ import { forgetPractice, isPractised, practiceSince, practiceStoreName } from '.
 import { followAddress } from './router.ts';
 import { followLanguage, speakAsBefore, wishedLanguage } from './spoken.ts';
 import type { StoreFault } from './store/database.ts';
-import { keepPreferences, type Preferences, readPreferences } from './store/preferences.ts';
+import { keepPreferences, type Preferences } from './store/preferences.ts';
 import { openStore, type Store, StoreError } from './store/store.ts';
 import { followTouches } from './ui/press.ts';
 import { followFingers } from './ui/still.ts';
@@ -46,10 +46,9 @@ async function start(): Promise<void> {
     tabletName: navigator.platform || 'tablet',
     ...(isDemo() ? { name: demoStoreName } : {}),
   });
-  // A play has a time of its own. Read beside what follows.
-  const followed = clock === tabletClock ? followEntries(tabletClock, store) : Promise.resolve();
-  followed.catch(() => undefined); // thrown below
-  const kept = await readPreferences(store.cache);
+  // A play has a time of its own.
+  if (clock === tabletClock) followEntries(tabletClock, store);
+  const kept = store.preferences;
   const real = createApp({
     store,
     clock,
@@ -65,7 +64,6 @@ async function start(): Promise<void> {
   await speak({ language: wishedLanguage(real), pseudo: kept.pseudo }, document.documentElement);
   if (isDemo()) await (await withWords(import('./demo/demo.ts'))).loadDemo(real, demo);
   const app = await inHand(real);
-  await followed;
   const fault = faultOf([store, app.store]);
   followAddress();
   followTouches();
@@ -89,8 +87,8 @@ async function start(): Promise<void> {
 }
 
 /** What was written tells the clock how late it is at least. */
-async function followEntries(clock: ReturnType<typeof createSteadyClock>, store: Store): Promise<void> {
-  const [newest] = await store.newest(1);
+function followEntries(clock: ReturnType<typeof createSteadyClock>, store: Store): void {
+  const newest = store.position();
   if (newest) clock.sawEntry(newest.hlc.ms);
   store.onChange((entries) => {
     for (const entry of entries) clock.sawEntry(entry.hlc.ms);

@@ -4,8 +4,8 @@ import { applyEntry } from '../../../shared/floor/fold.ts';
 import type { Replica } from '../../../shared/floor/replica.ts';
 import { chainId } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
-import { type Bootstrap, bootstrapKey, type ChainEnd, isIn } from './bootstrap.ts';
-import { entryToRow, type LogDatabase } from './database.ts';
+import { type Bootstrap, type ChainEnd, isIn } from './bootstrap.ts';
+import { bootstrapKey, entryToRow, type LogDatabase } from './database.ts';
 import type { BootstrapPack } from './pack.ts';
 
 /** The bootstrap snapshot that this tablet can give; null where it does not hold and has not folded exactly the whole of every chain. */

@@ -6,7 +6,7 @@
 
 import type { FloorState, FoldPosition } from '../../../shared/floor/state.ts';
 import { chainId, type Entry } from '../../../shared/log/entry.ts';
-import type { LogDatabase } from './database.ts';
+import { bootstrapKey, type LogDatabase } from './database.ts';
 
 /** A chain, and how far it goes. */
 export interface ChainEnd {
@@ -27,14 +27,6 @@ export interface Bootstrap {
   readonly heads: readonly ChainEnd[];
   /** The tablet that folded it, as the server says; null or absent where that is not known. */
   readonly from?: string | null;
-}
-
-/** Its row among the log's small things. */
-export const bootstrapKey = 'borrowed';
-
-/** The bootstrap snapshot that this log still needs. */
-export async function readBootstrap(log: LogDatabase): Promise<Bootstrap | null> {
-  return ((await log.meta.get(bootstrapKey))?.value as Bootstrap | undefined) ?? null; // written by keepBootstrap only
 }
 
 /** Looked up for every entry of a year. */

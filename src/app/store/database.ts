@@ -61,6 +61,14 @@ export function entryToRow(entry: Entry): EntryRow {
   return { tablet, epoch, seq, ms: hlc.ms, n: hlc.n, entry };
 }
 
+/** Among the log's small things: whose tickets count, and a state folded elsewhere that stands in for history. */
+export const trustKey = 'tickets';
+export const bootstrapKey = 'borrowed';
+
+/** In the cache: the fold's snapshot, and where it stands. */
+export const snapshotKey = 'snapshot';
+export const snapshotPlaceKey = 'snapshot-place';
+
 /** Index of the folding order. */
 export const orderIndex = '[ms+n+tablet+epoch+seq]';
 
@@ -72,6 +80,18 @@ export function orderKey(position: OrderKey): (string | number)[] {
 /** Entries up to and including a position of the folding order. */
 export function countUpTo(log: LogDatabase, position: OrderKey): Promise<number> {
   return log.entries.where(orderIndex).between([Dexie.minKey], orderKey(position), true, true).count();
+}
+
+/** Entries read from the log at once. */
+export const READ_CHUNK = 2000;
+
+/** The next entries in folding order after a position, or the first of all: at most a chunk. */
+export async function readAfter(log: LogDatabase, position: OrderKey | null): Promise<readonly Entry[]> {
+  const rows =
+    position === null
+      ? log.entries.orderBy(orderIndex)
+      : log.entries.where(orderIndex).above(orderKey(position));
+  return (await rows.limit(READ_CHUNK).toArray()).map((row) => row.entry);
 }
 
 /** Why the store cannot go on, as far as people can do something about it. */

@@ -1,8 +1,10 @@
 // Clocks put right (see righted.ts) in an open store: the chain goes on in its new life, and all is folded anew.
 
 import { chainId } from '../../../shared/log/entry.ts';
+import { snapshotKey } from './database.ts';
 import type { Identity } from './identity.ts';
 import { loadReplica } from './load.ts';
+import { readAhead } from './read-ahead.ts';
 import { goOnAs, goOnFrom, inTurn, type StoreState, tellWriter } from './state.ts';
 import { findWrong, type Right } from './wrong-clocks.ts';
 
@@ -57,9 +59,9 @@ export async function beginNewLife(state: StoreState): Promise<void> {
 
 async function goOnRighted(state: StoreState, next: Identity): Promise<void> {
   const { log, cache } = state;
-  await cache.kept.delete('snapshot').catch(() => undefined); // of no use, and found so at a start
+  await cache.kept.delete(snapshotKey).catch(() => undefined); // of no use, and found so at a start
   tellWriter(state, (writer) => writer.forgetClock());
   goOnAs(state, next);
-  goOnFrom(state, await loadReplica(log, cache, state.fold));
+  goOnFrom(state, await loadReplica(log, state.fold, await readAhead(log, cache)));
   state.peers.postMessage('righted');
 }

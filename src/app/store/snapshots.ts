@@ -2,6 +2,7 @@
 
 import { FOLD_VERSION } from '../../../shared/floor/fold-version.ts';
 import { snapshotOf } from '../../../shared/floor/replica.ts';
+import { snapshotKey, snapshotPlaceKey } from './database.ts';
 import type { StoreState } from './state.ts';
 
 /** A snapshot is written after this many entries; on a long log after this share of it, since the state to write grows too. */
@@ -31,6 +32,9 @@ export function keepSnapshot(state: StoreState): void {
   const snapshot = snapshotOf(state.replica);
   if (!snapshot) return;
   // Only a shortcut for the next start: if it cannot be kept, the log is folded instead.
-  const row = { key: 'snapshot', value: { version: FOLD_VERSION, name: state.fold.name, snapshot } };
-  state.cache.kept.put(row).catch(() => undefined);
+  const rows = [
+    { key: snapshotKey, value: { version: FOLD_VERSION, name: state.fold.name, snapshot } },
+    { key: snapshotPlaceKey, value: snapshot.position },
+  ];
+  state.cache.kept.bulkPut(rows).catch(() => undefined);
 }

@@ -1,38 +1,44 @@
 // A store whose databases are open: listens to the other windows, reads the log, and folds and writes from then on. Apart from the opening
 // (`store.ts`), which the page's first file does while this one is fetched.
 
-import type { Entry } from '../../../shared/log/entry.ts';
 import { offerBootstrap, takeBootstrap } from './bootstrap-exchange.ts';
 import { orderIndex, orderKey, StoreError, storeFault } from './database.ts';
 import { openingDraft } from './drafts.ts';
 import { append, checkWhereWhole, fold, takeIn, trustTickets } from './folding.ts';
 import { loadReplica, readFrom } from './load.ts';
-import { type OpenDatabases, type StoreOptions, tellFault } from './opening.ts';
+import { type OpenDatabases, type PeerMessage, type StoreOptions, tellFault } from './opening.ts';
+import type { Preferences } from './preferences.ts';
 import { beginNewLife, findOutOfBounds, putBoundsRight, putRight } from './put-right.ts';
 import { keepSoon } from './snapshots.ts';
-import { goOnFrom, guarded, inTurn, makeState, reload, type StoreState, tellWriter } from './state.ts';
+import {
+  foldAsKept,
+  goOnFrom,
+  guarded,
+  inTurn,
+  makeState,
+  reload,
+  type StoreState,
+  tellWriter,
+} from './state.ts';
 import type { Store } from './store.ts';
-import { foldWith } from './this-fold.ts';
-import { readTrust } from './trust.ts';
 
 /** Reads the log of open databases and goes on from there. Rejects with `StoreError` where it cannot be read. */
 export async function startStore(databases: OpenDatabases, options: StoreOptions): Promise<Store> {
   const state = makeState(databases, options);
-  const { log, cache, peers } = state;
+  const { log, peers } = state;
   const { fresh, lost } = databases.found;
-  // Listening starts before the log is read: what another window writes meanwhile waits in `folding`, else it would be missed.
-  peers.onmessage = (
-    message: MessageEvent<readonly Entry[] | 'borrowed' | 'given-back' | 'righted' | 'trusted'>,
-  ) => {
-    const { data } = message;
-    const work = typeof data === 'string' ? inTurn(state, () => reload(state)) : fold(state, data, true);
-    work.catch((error) => tellFault(state, storeFault(error)));
-  };
-  const loading = readTrust(log).then((trust) => {
-    state.fold = foldWith(trust);
-    return loadReplica(log, cache, state.fold);
+  const loading = databases.ahead.then((ahead) => {
+    state.fold = foldAsKept(ahead);
+    return loadReplica(log, state.fold, ahead);
   });
   state.folding = loading.catch(() => undefined); // thrown below
+  // What another window writes meanwhile waits in `folding`.
+  const hear = (told: PeerMessage) => {
+    const work = typeof told === 'string' ? inTurn(state, () => reload(state)) : fold(state, told, true);
+    work.catch((error) => tellFault(state, storeFault(error)));
+  };
+  peers.onmessage = ({ data }: MessageEvent<PeerMessage>) => hear(data);
+  for (const told of databases.heard) hear(told);
   const outOfBounds = fresh ? Promise.resolve(false) : findOutOfBounds(state);
   outOfBounds.catch(() => undefined); // thrown below
   try {
@@ -48,10 +54,10 @@ export async function startStore(databases: OpenDatabases, options: StoreOptions
     await append(state, [wish], null);
   } else if (await outOfBounds) await putBoundsRight(state);
   checkWhereWhole(state);
-  return storeOf(state);
+  return storeOf(state, await databases.preferences);
 }
 
-function storeOf(state: StoreState): Store {
+function storeOf(state: StoreState, preferences: Preferences): Store {
   const { log, cache, options, changeListeners, faultListeners } = state;
   return {
     get identity() {
@@ -59,8 +65,10 @@ function storeOf(state: StoreState): Store {
     },
     log,
     cache,
+    preferences,
     floor: () => state.replica.state,
     count: () => state.replica.count,
+    position: () => state.replica.position,
     append: (drafts, who) => append(state, drafts, who),
     takeIn: (entries) => takeIn(state, entries),
     giveBootstrap: (heads) => offerBootstrap(state, heads),

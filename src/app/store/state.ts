@@ -7,8 +7,9 @@ import { type CacheDatabase, type LogDatabase, StoreError, type StoreFault, stor
 import type { Identity } from './identity.ts';
 import { type Loaded, loadReplica } from './load.ts';
 import { type OpenDatabases, type StoreOptions, tellFault } from './opening.ts';
+import { type ReadAhead, readAhead } from './read-ahead.ts';
 import { type FoldVersion, foldWith } from './this-fold.ts';
-import { readTrust } from './trust.ts';
+import { trustOf } from './trust.ts';
 import type { Writer } from './writer.ts';
 
 /** The state of an open store. */
@@ -39,7 +40,7 @@ export interface StoreState {
 
 /** Makes the state of a store whose databases are open. The floor is an empty one until the log is read. */
 export function makeState(
-  { log, cache, faultListeners, found }: OpenDatabases,
+  { log, cache, peers, faultListeners, found }: OpenDatabases,
   options: StoreOptions,
 ): StoreState {
   const { identity } = found;
@@ -50,7 +51,7 @@ export function makeState(
     options,
     log,
     cache,
-    peers: new BroadcastChannel(`${log.name}-entries`),
+    peers,
     writing,
     changeListeners: new Set(),
     faultListeners,
@@ -101,6 +102,11 @@ export async function guarded<T>(state: StoreState, work: () => Promise<T>): Pro
   }
 }
 
+/** The fold with the trust that is kept. */
+export function foldAsKept({ trust }: Pick<ReadAhead, 'trust'>): FoldVersion {
+  return foldWith(trust === undefined ? null : trustOf(trust));
+}
+
 /** Goes on from a floor that was read anew. */
 export function goOnFrom(state: StoreState, loaded: Loaded): void {
   state.replica = loaded.replica;
@@ -123,7 +129,7 @@ export async function reload(state: StoreState): Promise<void> {
   const { log, cache } = state;
   const found = await log.meta.get('identity');
   if (found) goOnAs(state, found.value as Identity); // written by this store only
-  const trust = await readTrust(log);
-  if (trust?.id !== state.fold.trust?.id) state.fold = foldWith(trust);
-  goOnFrom(state, await loadReplica(log, cache, state.fold));
+  const ahead = await readAhead(log, cache);
+  if (ahead.trust?.id !== state.fold.trust?.id) state.fold = foldAsKept(ahead);
+  goOnFrom(state, await loadReplica(log, state.fold, ahead));
 }

@@ -10,6 +10,7 @@ import type { CacheDatabase, LogDatabase, StoreFault } from './database.ts';
 import type { Identity } from './identity.ts';
 import { openDatabases, type StoreOptions } from './opening.ts';
 import type { BootstrapPack } from './pack.ts';
+import type { Preferences } from './preferences.ts';
 import type { Right } from './wrong-clocks.ts';
 
 export { StoreError } from './database.ts';
@@ -20,10 +21,14 @@ export interface Store {
   readonly identity: Identity;
   readonly log: LogDatabase;
   readonly cache: CacheDatabase;
+  /** This tablet's preferences as they were when it was opened. */
+  readonly preferences: Preferences;
   /** What the log says now. Read only. */
   readonly floor: () => FloorState;
   /** Entries in the log, folded or not. */
   readonly count: () => number;
+  /** Where the newest entry folded stands in the folding order; null before any. */
+  readonly position: () => FoldPosition | null;
   /** Writes entries, all or none; resolves when they are durable and folded. Rejects with `StoreError`. */
   readonly append: (drafts: readonly Draft[], who: string | null) => Promise<readonly Entry[]>;
   /** Takes in entries of other tablets; those already here change nothing. Resolves when durable and folded. */

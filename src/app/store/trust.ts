@@ -5,7 +5,7 @@ import type { SignedBy } from '../../../shared/floor/passkey.ts';
 import type { Trust } from '../../../shared/floor/rights.ts';
 import type { TicketClaims } from '../../../shared/floor/ticket.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
-import type { LogDatabase } from './database.ts';
+import { type LogDatabase, trustKey } from './database.ts';
 
 /** What is kept. */
 export interface KeptTrust {
@@ -25,17 +25,9 @@ export interface TabletTrust extends Trust {
   readonly look: (entries: readonly Entry[]) => Promise<void>;
 }
 
-const KEY = 'tickets';
-
-/** What is kept, ready to be asked; null where the plant gives no tickets, as far as this tablet has heard. */
-export async function readTrust({ meta }: Pick<LogDatabase, 'meta'>): Promise<TabletTrust | null> {
-  const kept = (await meta.get(KEY))?.value as KeptTrust | undefined; // written below only
-  return kept === undefined ? null : trustOf(kept);
-}
-
 /** Keeps it for good. */
 export async function keepTrust({ meta }: Pick<LogDatabase, 'meta'>, kept: KeptTrust): Promise<void> {
-  await meta.put({ key: KEY, value: kept });
+  await meta.put({ key: trustKey, value: kept });
 }
 
 /** Makes it ready to be asked. */
