@@ -66,16 +66,17 @@ const soon = [
 ];
 
 /**
- * Every language is kept for work without a network, as the next who signs in may speak another: each but English, whose areas come with the
- * parts that say them, in two files, what the first screen says and the rest. A file for every area was refused: five hundred to ask for.
+ * Every language is kept for work without a network, as the next who signs in may speak another: each in two files, what the first screen says
+ * and the rest, but of English the rest comes by area, with the parts that say it. A file for every area was refused: five hundred to ask for.
  */
 function wordsFile(id: string, look: Rolldown.ChunkingContext): string | null {
   const [, code, area] = /\/src\/app\/words\/([a-z]{2})\/([a-z-]+)\.ts$/.exec(id) ?? [];
-  if (code === undefined || code === 'en') return null;
+  if (code === undefined) return null;
   const door = path.join(import.meta.dirname, `src/app/words/${area}.ts`);
   // What is no area (the pack, a language's own helpers) is needed by what comes first.
   const isArea = look.getModuleInfo(door) !== null;
-  return !isArea || isPartOf(door, firstScreen, look) ? `words-${code}-first` : `words-${code}`;
+  if (!isArea || isPartOf(door, firstScreen, look)) return `words-${code}-first`;
+  return code === 'en' ? null : `words-${code}`;
 }
 
 /** True for a module that some of these files import, at once or by way of others. */
