@@ -67,11 +67,14 @@ export function startWatch(app: App, alarm: Alarm): Watch {
     callForOpen(warner, next, nowMs);
   };
   const looker = createLooker({ app, line: () => app.line.peek(), remembered, take });
-  effect(() => {
-    app.tick.value;
-    app.line.value;
-    look(looker);
-  });
+  // The page takes scans before it looks for the first time.
+  setTimeout(() =>
+    effect(() => {
+      app.tick.value;
+      app.line.value;
+      look(looker);
+    }),
+  );
   setInterval(() => look(looker), LOOK_EVERY_MS);
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') look(looker);
