@@ -9,7 +9,8 @@ const NO_SCREEN_MS = 10_000;
 const waiting: (() => void)[] = [];
 let stands = false;
 
-function whenIdle(work: () => void): void {
+/** Does something once the page has nothing else to do: a frame that is to be drawn goes before. */
+export function whenIdle(work: () => void): void {
   if ('requestIdleCallback' in globalThis) requestIdleCallback(() => work(), { timeout: LATEST_MS });
   else setTimeout(work, 0); // not every browser tells when it is idle
 }

@@ -2,6 +2,7 @@
 
 import { FOLD_VERSION } from '../../../shared/floor/fold-version.ts';
 import { snapshotOf } from '../../../shared/floor/replica.ts';
+import { whenIdle } from '../device/later.ts';
 import { snapshotKey, snapshotPlaceKey } from './database.ts';
 import type { StoreState } from './state.ts';
 
@@ -15,9 +16,14 @@ function isSnapshotDue({ replica, keptCount }: StoreState): boolean {
   return replica.count - keptCount >= Math.max(SNAPSHOT_EVERY, replica.count * SNAPSHOT_SHARE);
 }
 
-/** Keeps a snapshot where one is due. */
+/** Keeps a snapshot where one is due, once the verdict that made it due is drawn: what a long log comes to takes longer to copy than to judge. */
 export function keepWhereDue(state: StoreState): void {
-  if (isSnapshotDue(state)) keepSnapshot(state);
+  if (state.isKeeping || !isSnapshotDue(state)) return;
+  state.isKeeping = true;
+  whenIdle(() => {
+    state.isKeeping = false;
+    if (!state.isClosed && isSnapshotDue(state)) keepSnapshot(state);
+  });
 }
 
 /** The same soon after a start: one that had to fold much is slow once, not every time until enough is written. */

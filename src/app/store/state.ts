@@ -30,6 +30,8 @@ export interface StoreState {
   /** Entries in the snapshot that the next start goes on from. */
   keptCount: number;
   keeping: ReturnType<typeof setTimeout> | undefined;
+  /** A snapshot is due, and waits for an idle moment. */
+  isKeeping: boolean;
   bootstrap: Bootstrap | null;
   /** Entries of the bootstrap snapshot that are not here yet, and how many when listeners were last told. */
   missing: number;
@@ -61,6 +63,7 @@ export function makeState(
     replica: createReplica(),
     keptCount: 0,
     keeping: undefined,
+    isKeeping: false,
     bootstrap: null,
     missing: 0,
     toldMissing: 0,

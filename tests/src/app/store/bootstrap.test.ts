@@ -2,7 +2,7 @@
 
 import './browser.ts';
 
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { simulateShift } from '../../../../demo/simulate.ts';
 import { applyAll } from '../../../../shared/floor/fold.ts';
 import { emptyState } from '../../../../shared/floor/state.ts';
@@ -10,6 +10,7 @@ import { verifyChains } from '../../../../shared/log/chain.ts';
 import { chainId, type Entry, firstPrev } from '../../../../shared/log/entry.ts';
 import { compareEntries } from '../../../../shared/log/order.ts';
 import { sealEntry } from '../../../../shared/log/seal.ts';
+import { snapshotKey } from '../../../../src/app/store/database.ts';
 import { packBootstrap, unpackBootstrap } from '../../../../src/app/store/pack.ts';
 import { foldName, openStore, type Store } from '../../../../src/app/store/store.ts';
 import { createSyncLog } from '../../../../src/app/store/sync-log.ts';
@@ -59,6 +60,7 @@ const portOf = (store: Store) => createSyncLog(store).snapshots as SnapshotPort;
 async function openOld(): Promise<Store> {
   const first = await open(names.old);
   await first.takeIn(shift.slice(0, before));
+  await vi.waitFor(async () => expect(await first.cache.kept.get(snapshotKey)).toBeDefined());
   await close(first);
   const old = await open(names.old);
   await old.takeIn(shift.slice(before, after));

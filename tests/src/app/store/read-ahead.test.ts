@@ -53,9 +53,10 @@ async function fill() {
     Array.from({ length: 210 }, () => panels(1)),
     null,
   );
+  const databases = { log: new LogDatabase(name), cache: new CacheDatabase(`${name}-cache`) };
+  await vi.waitFor(async () => expect(await databases.cache.kept.get(snapshotKey)).toBeDefined());
   await first.append([panels(2)], null);
   await first.close();
-  const databases = { log: new LogDatabase(name), cache: new CacheDatabase(`${name}-cache`) };
   opened.push(databases.log, databases.cache);
   return databases;
 }

@@ -52,6 +52,12 @@ async function allEntries(store: Store): Promise<Entry[]> {
   return entries;
 }
 
+async function snapshotKept(): Promise<void> {
+  const cache = new CacheDatabase(`${name}-cache`);
+  await vi.waitFor(async () => expect(await cache.kept.get('snapshot')).toBeDefined());
+  cache.close();
+}
+
 const fullFold = (entries: readonly Entry[]) => applyAll(emptyState(), [...entries].sort(compareEntries));
 const panels = (add: number): DraftEntry => ({ kind: 'panels.counted', payload: counted('run-1', add) });
 /** A verdict at a cart, something between, and what stands ready on the cart by that verdict. */
@@ -287,8 +293,8 @@ describe('openStore()', () => {
       Array.from({ length: 250 }, () => panels(1)),
       'ana',
     );
+    await snapshotKept();
     const kept = new CacheDatabase(`${name}-cache`);
-    await vi.waitFor(async () => expect(await kept.kept.get('snapshot')).toBeDefined());
     await first.append(
       [{ kind: 'reel.verified', payload: verified('M1-F-001', 'R-100', { reel: 'K1' }) }],
       'ana',
@@ -313,6 +319,18 @@ describe('openStore()', () => {
     kept.close();
   });
 
+  test('keeps no snapshot before what made it due is told', async () => {
+    const store = await open();
+    const put = vi.spyOn(store.cache.kept, 'bulkPut');
+    await store.append(
+      Array.from({ length: 250 }, () => panels(1)),
+      'ana',
+    );
+    expect(put).not.toHaveBeenCalled();
+    await snapshotKept();
+    expect(put).toHaveBeenCalledTimes(1);
+  });
+
   test('folds anew where an entry came in late after the snapshot', async () => {
     nowMs = startMs + 3_600_000;
     const first = await open();
@@ -321,6 +339,7 @@ describe('openStore()', () => {
       null,
     );
     const late = otherTablet();
+    await snapshotKept();
     await first.takeIn(late);
     await close(first);
     const again = await open();
