@@ -8,7 +8,7 @@ import { append, checkWhereWhole, fold, takeIn, trustTickets } from './folding.t
 import { loadReplica, readFrom } from './load.ts';
 import { type OpenDatabases, type PeerMessage, type StoreOptions, tellFault } from './opening.ts';
 import type { Preferences } from './preferences.ts';
-import { beginNewLife, findOutOfBounds, putBoundsRight, putRight } from './put-right.ts';
+import { beginNewLife, isOutOfBounds, putBoundsRight, putRight } from './put-right.ts';
 import { keepSoon } from './snapshots.ts';
 import {
   foldAsKept,
@@ -39,8 +39,6 @@ export async function startStore(databases: OpenDatabases, options: StoreOptions
   };
   peers.onmessage = ({ data }: MessageEvent<PeerMessage>) => hear(data);
   for (const told of databases.heard) hear(told);
-  const outOfBounds = fresh ? Promise.resolve(false) : findOutOfBounds(state);
-  outOfBounds.catch(() => undefined); // thrown below
   try {
     goOnFrom(state, await loading);
   } catch (error) {
@@ -52,7 +50,7 @@ export async function startStore(databases: OpenDatabases, options: StoreOptions
     const { appVersion, tabletName } = options;
     const wish = await openingDraft(state.identity, { appVersion, tabletName, lost });
     await append(state, [wish], null);
-  } else if (await outOfBounds) await putBoundsRight(state);
+  } else if (isOutOfBounds(state)) await putBoundsRight(state);
   checkWhereWhole(state);
   return storeOf(state, await databases.preferences);
 }

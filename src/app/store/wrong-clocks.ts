@@ -1,5 +1,5 @@
-// Which entries did a clock date too far ahead? Asked at every start; what is done about it stands in righted.ts and is fetched when there is
-// something to do, which is hardly ever.
+// Which entries did a clock date too far ahead? Asked once the true time is known, and at a start that finds its newest entry out of all
+// bounds; what is done about it stands in righted.ts and is fetched when there is something to do, which is hardly ever.
 
 import { aheadLimitMs } from '../../../shared/log/clock.ts';
 import { chainId, clockMsMost, type Entry, isBounded } from '../../../shared/log/entry.ts';
