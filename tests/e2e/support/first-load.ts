@@ -52,7 +52,7 @@ export function askedByStart(name: string | RegExp): readonly ReadonlySet<string
   return [...asked].map((each) => withImports([each]));
 }
 
-/** The words of each language that come with the first screen: English by its pack, every other in one file. */
+/** The words of each language that come with the first screen, in one file. */
 export function languagePacks(): readonly ReadonlySet<string>[] {
-  return askedByStart(/^(pack|words-[a-z]{2}-first)-/);
+  return askedByStart(/^words-[a-z]{2}-first-/);
 }
