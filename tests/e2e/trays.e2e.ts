@@ -80,6 +80,10 @@ it('lanes of one feeder stand side by side on its position, each verified by its
     const frame = page.getByTestId('lanes-50');
     expect(await frame.getAttribute('aria-label')).toBe('50 · 3 lanes');
     expect(await frame.locator('button .head span').allTextContents()).toEqual(['50-1', '50-2', '50-3']);
+    const lanes = await Promise.all(
+      ['1', '2', '3'].map((lane) => boxOf(page, `[data-slot="M3-R-050-${lane}"]`)),
+    );
+    expect(new Set(lanes.map(({ y }) => y)).size).toBe(1);
     const cells = await Promise.all(
       ['1', '2', '3'].map((lane) => boxOf(page, `[data-cell="M3-R-050-${lane}"]`)),
     );

@@ -164,7 +164,7 @@ function OpenBank({ bank, stop, next, chosen, onChoose, onMove }: OpenBankProps)
           const tiles = lanes.map((place) => (
             <Tile
               key={place.slot}
-              place={place}
+              place={lanes.length === 1 ? place : { ...place, positions: 1 }}
               isNext={place.slot === next}
               isChosen={place.slot === chosenHere}
               isStop={place.slot === stop}
