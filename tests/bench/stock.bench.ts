@@ -81,7 +81,7 @@ async function measure(browser: Browser, url: string, packages: number): Promise
     await page.getByTestId('reel-list').waitFor();
   });
   await during('a letter of a search', () => page.getByTestId('reel-search').fill('L'));
-  await during('letters of a search', () => page.getByTestId('reel-search').pressSequentially('T-221'));
+  await during('more letters of it', () => page.getByTestId('reel-search').fill('LT-221'));
   await during('a filter', () => page.getByTestId('reels-filter').selectOption('store'));
   await during('the places, first', async () => {
     await page.getByTestId('stock-store').click();
