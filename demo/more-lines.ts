@@ -7,6 +7,7 @@ import { compareEntries } from '../shared/log/order.ts';
 import { sealEntry } from '../shared/log/seal.ts';
 import { lineId, products } from './setups.ts';
 import { type ShiftSettings, simulateShift } from './simulate.ts';
+import { beaconSetup } from './trays.ts';
 
 /** The most lines that a demo has. */
 export const MOST_LINES = 24;
@@ -30,7 +31,7 @@ export function simulateLines(settings: ShiftSettings, lines: number): readonly 
 
 /** Things of which each line has its own: kind of name -> how it is told from the first line's. */
 function renamer(number: number): (text: string) => string {
-  const setups = new Set<string>(products.map(({ setup }) => setup));
+  const setups = new Set<string>([...products.map(({ setup }) => setup), beaconSetup.setup]);
   const own = `L${number}`;
   return (text) => {
     if (text === lineId) return own;

@@ -8,6 +8,7 @@ import { familyOf, partRows } from './parts.ts';
 import { people } from './people.ts';
 import { blockedLot } from './practice-label.ts';
 import { bankPositions, banks, lineId, machines, products, takenSetup } from './setups.ts';
+import { beaconSetup, stickFeeder, trayLift, traysPacked, traysPut } from './trays.ts';
 
 /** An entry that somebody wants written. */
 export type DraftEntry = {
@@ -40,6 +41,13 @@ export const lineFigures = {
   trailerMm: 40,
   loss: 0.003,
 } as const;
+
+const liftBank = {
+  bank: trayLift.bank,
+  name: trayLift.name,
+  positions: trayLift.positions,
+  holds: 'trays' as const,
+};
 
 const everyDay = [1, 2, 3, 4, 5, 6, 7];
 
@@ -97,11 +105,14 @@ export function plantDrafts(settings: {
       machines: machines.map((machine) => ({
         machine,
         name: `Placer ${machine.slice(1)}`,
-        banks: banks.map((bank) => ({
-          bank,
-          name: bank === 'F' ? 'Front' : 'Rear',
-          positions: bankPositions,
-        })),
+        banks: [
+          ...banks.map((bank) => ({
+            bank,
+            name: bank === 'F' ? 'Front' : 'Rear',
+            positions: bankPositions,
+          })),
+          ...(machine === trayLift.machine ? [liftBank] : []),
+        ],
       })),
     }),
     draft('line.ruled', lineRules(settings.shiftStart)),
@@ -112,9 +123,10 @@ export function plantDrafts(settings: {
       machines: machines.map((machine, at) => ({ machine, least: 0, most: machines.length - 1 - at })),
       missed: 0,
     }),
-    ...feeders.map((feeder) => draft('feeder.known', feeder)),
+    ...[...feeders, stickFeeder].map((feeder) => draft('feeder.known', feeder)),
     ...describedParts(),
     ...products.map((product) => draft('setup.taken', takenSetup(product))),
+    draft('setup.taken', beaconSetup),
     draft('material.blocked', {
       block: 'block-1',
       reel: null,
@@ -122,6 +134,14 @@ export function plantDrafts(settings: {
       part: null,
       reason: 'Supplier recall: parts rotated in their pockets',
     }),
+  ];
+}
+
+/** What the store had before the shift. */
+export function storeDrafts(): readonly DraftEntry[] {
+  return [
+    ...traysPut.map((put) => draft('reel.put', put)),
+    ...traysPacked.map((packed) => draft('reel.packed', packed)),
   ];
 }
 

@@ -12,7 +12,7 @@ import { pasteOf } from './paste.ts';
 import { peopleOf } from './people.ts';
 import { placesOf } from './places.ts';
 import { type Picking, placeParts } from './placing.ts';
-import { breakSpans, draft, plantDrafts, shiftMinutes } from './plant.ts';
+import { breakSpans, draft, plantDrafts, shiftMinutes, storeDrafts } from './plant.ts';
 import { type SplicePolicy, spliceByCount } from './policy.ts';
 import { createReelStore } from './reels.ts';
 import { lineId, products } from './setups.ts';
@@ -94,6 +94,8 @@ function openShift(settings: ShiftSettings): Shift {
   for (const one of plantDrafts({ zone, shiftStart })) {
     log.write(one, { atMs: openMs, who: log.state.people.has(engineer ?? '') ? engineer : null });
   }
+  const handler = peopleOf('operator')[2]?.person ?? '';
+  for (const one of storeDrafts()) log.write(one, { atMs: openMs, who: handler, tablet: 'demo0-store' });
   return {
     world: {
       chance,
@@ -108,7 +110,7 @@ function openShift(settings: ShiftSettings): Shift {
     agenda: createAgenda(),
     hands: shiftHands(),
     lead: peopleOf('lead')[0]?.person ?? '',
-    handler: peopleOf('operator')[2]?.person ?? '',
+    handler,
     setup: products[0].setup,
     run: null,
     panels: 0,

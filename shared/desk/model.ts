@@ -4,6 +4,7 @@
 
 import { slotsWanting } from '../floor/fits.ts';
 import { kindOnSlot, moreBy } from '../floor/packs.ts';
+import { standsOnTrays } from '../floor/place.ts';
 import { slotPhase } from '../floor/progress.ts';
 import type { Recognised } from '../floor/recognise.ts';
 import { type FloorState, slotKey } from '../floor/state.ts';
@@ -191,7 +192,8 @@ export function deskWells(
     ];
   }
   const wells: { well: Well; filled: boolean }[] = [{ well: 'slot', filled: desk.slot !== null }];
-  if (act === 'load' && view.floor.rules.get(view.line)?.feedersKnown) {
+  const onTrays = desk.slot !== null && standsOnTrays(view.floor.lines.get(view.line), desk.slot);
+  if (act === 'load' && view.floor.rules.get(view.line)?.feedersKnown && !onTrays) {
     wells.push({ well: 'feeder', filled: desk.feeder !== null });
   }
   wells.push({ well: 'reel', filled: desk.reel !== null });

@@ -128,9 +128,14 @@ export function isSameSlot(a: string, b: string): boolean {
  * feeder stand on one position side by side: each is a key of its own. A place of its own takes itself, whatever the width.
  */
 export function positionsOf(slot: string, width: number): string[] {
+  return parseSlot(slot).lane === null ? positionsUnder(slot, width) : [placeKey(slot)];
+}
+
+/** Keys of the positions that the feeder on a slot takes as a whole, whichever of its lanes the slot is: what another feeder must leave free. */
+export function positionsUnder(slot: string, width: number): string[] {
   const address = parseSlot(slot);
-  const { position, lane } = address;
-  if (position === null || lane !== null) return [placeKey(slot)];
+  const { position } = address;
+  if (position === null) return [placeKey(slot)];
   const row = bankKey(address);
   return Array.from({ length: width }, (_, step) => `${row}#${position + step}`);
 }

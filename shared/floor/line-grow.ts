@@ -1,6 +1,6 @@
 // Which machines, banks and positions must a line have for a setup's slots?
 // Method: every address of the setup is a place; a bank reaches as far as its last feeder does. What the line has already stays:
-// a setup that uses less takes nothing away. A slot whose text has no number is a place of its own and needs no position.
+// a setup that uses less takes nothing away. A new bank on which the setup has nothing but trays holds trays. A slot whose text has no number is a place of its own and needs no position.
 
 import { compareNatural } from './address.ts';
 import type { SetupSlot } from './kinds.ts';
@@ -44,6 +44,18 @@ function neededPositions(
   return needed;
 }
 
+/** True where all that the setup has on a bank comes in trays. */
+function holdsTrays(
+  line: Pick<Line, 'machines'>,
+  slots: readonly SetupSlot[],
+  at: { readonly machine: string; readonly bank: string },
+): boolean {
+  return slots.every(({ slot, comesIn }) => {
+    const { machine, bank } = placeOnLine(line, slot);
+    return machine !== at.machine || bank !== at.bank || comesIn === 'tray';
+  });
+}
+
 function byPlace(a: GrownBank, b: GrownBank): number {
   return compareNatural(a.machine, b.machine) || compareNatural(a.bank, b.bank);
 }
@@ -71,7 +83,10 @@ export function growLine(line: Line, slots: readonly SetupSlot[], names: PlaceNa
       .sort(([a], [b]) => compareNatural(a, b))
       .map(([bank, positions]) => {
         grown.push({ machine: machine.machine, bank, before: 0, after: positions });
-        return { bank, name: names.bank(bank), positions };
+        const fresh = { bank, name: names.bank(bank), positions };
+        return holdsTrays(line, slots, { machine: machine.machine, bank })
+          ? { ...fresh, holds: 'trays' as const }
+          : fresh;
       });
     return { ...machine, banks: [...banks, ...added] };
   });

@@ -63,6 +63,14 @@ export function isOnLinePlace(state: FloorState, line: string, slot: string): bo
   return position !== null && position <= last;
 }
 
+/** True where trays stand on the slot, as the line's record has it: no feeder goes there. */
+export function standsOnTrays(line: Pick<Line, 'machines'> | undefined, slot: string): boolean {
+  if (line === undefined) return false;
+  const { machine, bank } = placeOnLine(line, slot);
+  const banks = line.machines.find((each) => each.machine === machine)?.banks;
+  return banks?.find((each) => each.bank === bank)?.holds === 'trays';
+}
+
 /** The key of a bank as a line's record names it, as `bankKey` of the slots in it. */
 export function recordedBankKey(machine: string, bank: string): string {
   const stated = (name: string) => (name === NAMELESS ? null : name.toUpperCase());

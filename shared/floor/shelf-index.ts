@@ -1,6 +1,7 @@
 // Which labels on the shelf may a slot take? Thousands of packages bear a few hundred different labels; a slot looks at those whose number may be its own.
-// Method: the index is kept from one question to the next. Reels' records never change, so one walk says which are new or gone since, and those alone
-// are put in and taken out. Refused: to have the fold keep it; every history would pay for it, and a tablet at the line asks for a pick list seldom.
+// Method: the index is kept from one question to the next, and from a state to its copy. Reels' records never change, so one walk says which are new or
+// gone since, and those alone are put in and taken out. Thousands that are new at once, as after a start, may be put in part by part before anybody asks.
+// Refused: to have the fold keep it; every history would pay for it, and a tablet at the line asks for a pick list seldom.
 
 import { comparisonKeys, type PartComparison } from '../labels/part-numbers.ts';
 import type { Reel } from './state.ts';
@@ -21,32 +22,57 @@ interface Group extends SameLabel {
 
 type Answer = (parts: readonly string[]) => readonly SameLabel[];
 
+/** Labels by what their numbers may be taken for, under one plant's rules of comparison. */
+interface Keyed {
+  readonly comparison: PartComparison;
+  /** Those that bear a maker's number alone. */
+  readonly bare: Group[];
+  readonly byKey: Map<string, Group[]>;
+}
+
 interface Shelf {
   /** Every reel as it was last seen, in the order of its map. */
   readonly seen: Reel[];
   readonly byLabel: Map<string, Group>;
-  /** By rules of comparison; made anew once a label comes that was not there. */
-  readonly answers: Map<string, Answer>;
+  /** By rules of comparison. */
+  readonly keyed: Map<string, Keyed>;
+  /** Whose reels they are now: a state and its copy share a shelf. */
+  of: ReadonlyMap<string, Reel>;
 }
 
 const shelves = new WeakMap<ReadonlyMap<string, Reel>, Shelf>();
-/** More changes than these, and all is put in anew. */
+/** The shelf asked last: an entry that comes late makes a copy of the state, which has nearly all of its reels. */
+let latest: Shelf | null = null;
+/** More changes than these among those that were there, or half of them, and all is put in anew. */
 const MOST_CHANGES = 500;
 
 function labelOf(reel: Reel): string {
   return `${reel.part === null ? '' : `=${reel.part}`}\u0000${reel.supplierPart ?? ''}`;
 }
 
-function putIn({ byLabel, answers }: Shelf, reel: Reel): void {
+function putIn({ byLabel, keyed }: Shelf, reel: Reel): void {
   if (reel.at !== null) return;
   const label = labelOf(reel);
   const same = byLabel.get(label);
   if (same === undefined) {
-    byLabel.set(label, { part: reel.part, reels: [reel], sorted: new Map() });
-    answers.clear();
+    const fresh: Group = { part: reel.part, reels: [reel], sorted: new Map() };
+    byLabel.set(label, fresh);
+    for (const each of keyed.values()) keyIn(each, fresh);
   } else {
     same.reels.push(reel);
     same.sorted.clear();
+  }
+}
+
+function keyIn({ comparison, bare, byKey }: Keyed, same: Group): void {
+  if (same.part === null) {
+    bare.push(same);
+    return;
+  }
+  for (const key of comparisonKeys(same.part, comparison)) {
+    const there = byKey.get(key);
+    if (there) there.push(same);
+    else byKey.set(key, [same]);
   }
 }
 
@@ -57,14 +83,23 @@ function takeOut({ byLabel }: Shelf, reel: Reel): void {
   same.sorted.clear();
 }
 
-/** Brings a shelf up to the reels as they are; false where so much changed that it is better made anew. */
-function brought(shelf: Shelf, reels: ReadonlyMap<string, Reel>): boolean {
+/**
+ * Brings a shelf up to the reels as they are, of those at the end that it never saw `most`: how many of them are left; null where so much changed
+ * that it is better made anew.
+ */
+function brought(shelf: Shelf, reels: ReadonlyMap<string, Reel>, most: number): number | null {
   const { seen } = shelf;
-  if (reels.size < seen.length) return false;
+  if (reels.size < seen.length) return null;
+  const until = Math.min(reels.size, seen.length + most);
+  const mostChanges = Math.min(MOST_CHANGES, seen.length / 2);
   const changed: [at: number, reel: Reel][] = [];
   let at = 0;
   for (const reel of reels.values()) {
-    if (seen[at] !== reel && changed.push([at, reel]) > MOST_CHANGES) return false;
+    if (at >= until) break;
+    if (seen[at] !== reel) {
+      changed.push([at, reel]);
+      if (at < seen.length && changed.length > mostChanges) return null;
+    }
     at += 1;
   }
   for (const [place] of changed) {
@@ -75,16 +110,38 @@ function brought(shelf: Shelf, reels: ReadonlyMap<string, Reel>): boolean {
     seen[place] = reel;
     putIn(shelf, reel);
   }
-  return true;
+  return reels.size - until;
 }
 
-function shelfOf(reels: ReadonlyMap<string, Reel>): Shelf {
-  const kept = shelves.get(reels);
-  if (kept !== undefined && brought(kept, reels)) return kept;
-  const shelf: Shelf = { seen: [...reels.values()], byLabel: new Map(), answers: new Map() };
-  for (const reel of shelf.seen) putIn(shelf, reel);
+/** The shelf of these reels, brought up by `most` at once, and how many it lacks then. */
+function shelfOf(reels: ReadonlyMap<string, Reel>, most: number): { shelf: Shelf; left: number } {
+  const kept = shelves.get(reels) ?? latest;
+  const left = kept === null ? null : brought(kept, reels, most);
+  if (kept !== null && left !== null) return remembered(reels, kept, left);
+  const shelf: Shelf = { seen: [], byLabel: new Map(), keyed: new Map(), of: reels };
+  return remembered(reels, shelf, brought(shelf, reels, most) ?? 0);
+}
+
+function remembered(
+  reels: ReadonlyMap<string, Reel>,
+  shelf: Shelf,
+  left: number,
+): { shelf: Shelf; left: number } {
+  shelf.of = reels;
   shelves.set(reels, shelf);
-  return shelf;
+  latest = shelf;
+  return { shelf, left };
+}
+
+/** Puts up to `most` reels in that the index does not have yet, whole and above 0, so that a later question finds them there: how many are left then. */
+export function growShelf(
+  reels: ReadonlyMap<string, Reel>,
+  comparison: PartComparison,
+  most: number,
+): number {
+  const { shelf, left } = shelfOf(reels, most);
+  keyedBy(shelf, comparison);
+  return left;
 }
 
 /**
@@ -92,36 +149,29 @@ function shelfOf(reels: ReadonlyMap<string, Reel>): Shelf {
  * the reels, which compares each with what it was at the question before.
  */
 export function shelfIndex(reels: ReadonlyMap<string, Reel>, comparison: PartComparison): Answer {
-  const shelf = shelfOf(reels);
-  const { ignoreCase, ignoreSpaces, ignoreDashes, packingSuffixes } = comparison;
-  const rules = JSON.stringify([ignoreCase, ignoreSpaces, ignoreDashes, packingSuffixes]);
-  const known = shelf.answers.get(rules);
-  if (known !== undefined) return known;
-  const answer = answerFor(shelf, comparison);
-  shelf.answers.set(rules, answer);
-  return answer;
-}
-
-function answerFor({ byLabel }: Shelf, comparison: PartComparison): Answer {
-  const bare: Group[] = [];
-  const byKey = new Map<string, Group[]>();
-  for (const same of byLabel.values()) {
-    if (same.part === null) bare.push(same);
-    else
-      for (const key of comparisonKeys(same.part, comparison)) {
-        const there = byKey.get(key);
-        if (there) there.push(same);
-        else byKey.set(key, [same]);
-      }
-  }
+  const { shelf } = shelfOf(reels, Number.POSITIVE_INFINITY);
+  const { bare, byKey } = keyedBy(shelf, comparison);
   return (parts) => {
+    // Somebody asked about another state in between.
+    if (shelf.of !== reels) return shelfIndex(reels, comparison)(parts);
     const found = new Set<Group>(bare);
     for (const part of parts)
       for (const key of comparisonKeys(part, comparison))
         for (const same of byKey.get(key) ?? []) found.add(same);
     // The last reel of a label may be gone.
-    return [...found].filter(({ reels }) => reels.length > 0);
+    return [...found].filter(({ reels: there }) => there.length > 0);
   };
+}
+
+function keyedBy(shelf: Shelf, comparison: PartComparison): Keyed {
+  const { ignoreCase, ignoreSpaces, ignoreDashes, packingSuffixes } = comparison;
+  const rules = JSON.stringify([ignoreCase, ignoreSpaces, ignoreDashes, packingSuffixes]);
+  const known = shelf.keyed.get(rules);
+  if (known !== undefined) return known;
+  const keyed: Keyed = { comparison, bare: [], byKey: new Map() };
+  for (const same of shelf.byLabel.values()) keyIn(keyed, same);
+  shelf.keyed.set(rules, keyed);
+  return keyed;
 }
 
 /** The reels of one label in the order in which a line takes them. `compare`: that order's own, the same each time. */

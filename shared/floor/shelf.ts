@@ -17,7 +17,7 @@ import {
 import type { SetupSlot } from './kinds.ts';
 import { orderOn, pickOrderOf } from './pick-order.ts';
 import { plantDay } from './plant-day.ts';
-import { inPickOrder, shelfIndex } from './shelf-index.ts';
+import { growShelf, inPickOrder, shelfIndex } from './shelf-index.ts';
 import type { FloorState, Reel } from './state.ts';
 
 /** A reel off the line whose part a slot takes, and whether it may be used as it is. */
@@ -70,6 +70,27 @@ export function shelfFor(
     const isAlternate = ({ fit }: ShelfReel) => (fit.part === wanted.part ? 0 : 1);
     return found.sort((a, b) => isAlternate(a) - isAlternate(b) || inOrder(a.reel, b.reel));
   };
+}
+
+/** Packages that a step puts into the index. */
+const AT_ONCE = 250;
+
+/**
+ * Makes ready what `shelfFor()` answers a setup's slots from, in steps small enough for a page that draws between them: first the packages are put
+ * into the index, then each slot's are put in order. What a step found is kept for the question, not told.
+ */
+export function* shelfSteps(
+  state: FloorState,
+  at: { readonly line: string; readonly setup: string; readonly nowMs: number },
+  lifeOf?: (reel: Reel, part: string) => FitLife | null,
+): Generator<undefined, undefined> {
+  const comparison = comparisonOf(state, at.line);
+  while (growShelf(state.reels, comparison, AT_ONCE) > 0) yield;
+  const shelf = shelfFor(state, at, lifeOf);
+  for (const wanted of state.setups.get(at.setup)?.slots ?? []) {
+    yield;
+    shelf(wanted);
+  }
 }
 
 /** The answer for one reel, of whose label all is said, with what is said of the reel alone. */

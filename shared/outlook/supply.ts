@@ -37,21 +37,34 @@ export function waitingReels(shelf: readonly ShelfReel[]): readonly Reel[] {
   );
 }
 
-/** Parts on a full reel of a part, as the log has seen them: the largest count. */
+/** Parts on a full reel of a part, as the log has seen them: the largest count. Linear in the reels; for many parts `fullReels()`. */
 export function fullReelOf(floor: FloorState, part: string): number {
-  let largest = floor.fullReels.get(part)?.measured?.parts ?? floor.fullReels.get(part)?.weighed?.parts ?? 0;
-  for (const reel of floor.reels.values())
-    if (reel.part === part) largest = Math.max(largest, reel.count ?? 0);
-  for (const slot of floor.slots.values())
-    for (const tape of slot.tapes) if (tape.part === part) largest = Math.max(largest, tape.count ?? 0);
-  return largest > 0 ? largest : USUAL_REEL;
+  return fullReels(floor)(part);
+}
+
+/** The same for part after part: the reels are walked once. */
+function fullReels(floor: FloorState): (part: string) => number {
+  const largest = new Map<string, number>();
+  const saw = (part: string | null, count: number | null) => {
+    if (part !== null && (count ?? 0) > (largest.get(part) ?? 0)) largest.set(part, count ?? 0);
+  };
+  for (const { part, count } of floor.reels.values()) saw(part, count);
+  for (const { tapes } of floor.slots.values()) for (const { part, count } of tapes) saw(part, count);
+  return (part) => {
+    const { measured, weighed } = floor.fullReels.get(part) ?? {};
+    return Math.max(measured?.parts ?? weighed?.parts ?? 0, largest.get(part) ?? 0) || USUAL_REEL;
+  };
 }
 
 /** Parts on what is to be brought: a full reel, or for trays and tubes as many as what feeds now holds when full. */
-function fullPackageOf(floor: FloorState, { loaded, wanted }: SlotOutlook): number {
+function fullPackageOf(
+  floor: FloorState,
+  { loaded, wanted }: SlotOutlook,
+  fullReel: (part: string) => number,
+): number {
   const { tray, tube } = floor.packs.get(loaded.tapes.at(-1)?.reel ?? '') ?? {};
   if (tray !== undefined) return pocketsOf(tray);
-  return tube === undefined ? fullReelOf(floor, wanted.part) : tube.tubes * tube.parts;
+  return tube === undefined ? fullReel(wanted.part) : tube.tubes * tube.parts;
 }
 
 /**
@@ -107,6 +120,7 @@ export function toSupply(
       { slot, ends, lasts, bring, waiting: found.takes.flatMap((reel) => floor.reels.get(reel) ?? []) },
     ];
   });
+  const fullReel = fullReels(floor);
   const needs = slots.flatMap(({ slot, bring }) =>
     bring === null
       ? []
@@ -115,7 +129,7 @@ export function toSupply(
             part: slot.wanted.part,
             slot: slotNames(floor, outlook, slot),
             parts: bring.parts,
-            reelQuantity: fullPackageOf(floor, slot),
+            reelQuantity: fullPackageOf(floor, slot, fullReel),
             byMs: Math.max(outlook.pace.nowMs, bring.byMs),
             place: uncountedPlace(shelf(slot.wanted)),
             ...(slot.feeds === 'tape' ? {} : { comesIn: slot.feeds }),

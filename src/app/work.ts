@@ -93,6 +93,8 @@ export function startWork(app: App): Work {
       .then(async () => {
         const { warmUp } = await import('./warm-up.ts');
         later(() => warmUp(app, desk));
+        const { warmShelf } = await import('./warm-shelf.ts');
+        warmShelf(app);
       })
       .catch(() => undefined); // asked again by the first scan
   });

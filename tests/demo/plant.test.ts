@@ -6,10 +6,14 @@ import { feeders, takesTape } from '../../demo/feeders.ts';
 import { startLog } from '../../demo/log.ts';
 import { familyOf, partRows, supplierPartsOf } from '../../demo/parts.ts';
 import { people } from '../../demo/people.ts';
-import { lineRules, plantDrafts } from '../../demo/plant.ts';
+import { lineRules, plantDrafts, storeDrafts } from '../../demo/plant.ts';
 import { coveredPositions, lineId, products, takenSetup } from '../../demo/setups.ts';
+import { beaconSetup, trayLift, traysPacked } from '../../demo/trays.ts';
+import { parseSlot } from '../../shared/floor/address.ts';
+import { kindOfPackage } from '../../shared/floor/packs.ts';
 import { isOnLinePlace } from '../../shared/floor/place.ts';
 import { setupProgress } from '../../shared/floor/progress.ts';
+import { pocketsOf } from '../../shared/floor/tray.ts';
 import { verifyChains } from '../../shared/log/chain.ts';
 import { isTapeWidth, listedPitchesMm, positionsForWidth } from '../../shared/sheet/tapes.ts';
 
@@ -17,7 +21,7 @@ const setups = products.map(takenSetup);
 
 function foldPlant() {
   const log = startLog({ epoch: 'test', zone: 'Europe/London' });
-  for (const draft of plantDrafts({ zone: 'Europe/London', shiftStart: 360 })) {
+  for (const draft of [...plantDrafts({ zone: 'Europe/London', shiftStart: 360 }), ...storeDrafts()]) {
     log.write(draft, { atMs: Date.UTC(2026, 5, 1, 6), who: null });
   }
   return log;
@@ -29,8 +33,8 @@ describe('the plant in the log', () => {
     expect([...state.lines.keys()]).toEqual([lineId]);
     expect(state.lines.get(lineId)?.machines).toHaveLength(3);
     expect(state.people.size).toBe(people.length);
-    expect(state.feeders.size).toBe(feeders.length);
-    expect([...state.setups.keys()]).toEqual(products.map((product) => product.setup));
+    expect(state.feeders.size).toBe(feeders.length + 1);
+    expect([...state.setups.keys()]).toEqual([...products.map(({ setup }) => setup), beaconSetup.setup]);
     expect(state.blocks.size).toBe(1);
     expect(state.rules.get(lineId)?.leadSeconds).toBe(600);
     expect(verifyChains(entries).ok).toBe(true);
@@ -46,6 +50,35 @@ describe('the plant in the log', () => {
       for (const supplierPart of supplierPartsOf(slot.part)) {
         expect(state.approvals.get(supplierPart), supplierPart).toEqual([slot.part]);
       }
+    }
+  });
+});
+
+describe('trays and tubes', () => {
+  test('a lift has a tray on each of its places, three of them in turn, and a feeder three lanes on one position', () => {
+    const { state } = foldPlant();
+    const line = state.lines.get(lineId);
+    const lift = line?.machines
+      .find(({ machine }) => machine === 'M3')
+      ?.banks.find(({ bank }) => bank === 'T');
+    expect(lift).toMatchObject({ holds: 'trays', positions: trayLift.positions });
+    const { slots } = beaconSetup;
+    const trays = slots.filter(({ comesIn }) => comesIn === 'tray');
+    for (const { slot } of trays) expect(isOnLinePlace(state, lineId, slot), slot).toBe(true);
+    expect(trays.map(({ turn }) => turn)).toEqual([1, 2, 3, undefined, undefined]);
+    const lanes = slots.filter(({ comesIn }) => comesIn === 'tube').map(({ slot }) => parseSlot(slot));
+    expect(lanes.map(({ position, lane }) => [position, lane])).toEqual([
+      [50, '1'],
+      [50, '2'],
+      [50, '3'],
+    ]);
+  });
+
+  test('a full tray of the store has as many parts as pockets', () => {
+    const { state } = foldPlant();
+    for (const { reel, tray } of traysPacked) {
+      expect(tray && state.reels.get(reel)?.count, reel).toBe(tray && pocketsOf(tray));
+      expect(kindOfPackage(state, reel)).toBe('tray');
     }
   });
 });

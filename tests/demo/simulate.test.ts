@@ -112,7 +112,9 @@ describe('simulateShift()', () => {
     const put = kindsOf('reel.put');
     expect(put.length).toBeGreaterThan(0);
     expect(new Set(put.map((entry) => entry.tablet))).toEqual(new Set(['demo0-store']));
-    for (const { payload } of put) expect(payload['place']).toBe(shelfOf(String(payload['part'])));
+    const cameBack = put.filter(({ payload }) => !String(payload['place']).startsWith('DRY-'));
+    expect(cameBack.length).toBeGreaterThan(0);
+    for (const { payload } of cameBack) expect(payload['place']).toBe(shelfOf(String(payload['part'])));
   });
 
   test('a short shift is the beginning of a longer one', () => {

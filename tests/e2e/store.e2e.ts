@@ -118,6 +118,11 @@ it('a package is cut in two, and two of one lot are joined; two of different lot
     await scan(page, label('R-970602'));
     await expect.poll(() => page.getByTestId('merge-yes').getAttribute('aria-disabled')).not.toBe('true');
     await page.getByTestId('merge-yes').click();
+    // Neither of the two labels says how many there are now.
+    await page.getByTestId('notice').getByRole('button').first().click();
+    await page.getByTestId('label-dialog').waitFor();
+    await page.keyboard.press('Escape');
+    await page.getByTestId('label-dialog').waitFor({ state: 'detached' });
     await expect.poll(() => page.getByTestId('reel-R-970601').textContent()).toContain('7,500');
     await expect.poll(() => page.getByTestId('reel-R-970602').textContent()).toContain('empty');
     await goTo(page, 'log');

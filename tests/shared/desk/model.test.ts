@@ -519,3 +519,19 @@ test('`takeScan()` never throws and never changes the desk that it was given', (
     { numRuns: 300 },
   );
 });
+
+test('where trays stand no feeder is asked for, on a line that knows its feeders too', () => {
+  const view = viewOf((story) => {
+    const banks = [
+      { bank: 'F', name: 'front', positions: 20 },
+      { bank: 'T', name: 'lift', positions: 12, holds: 'trays' as const },
+    ];
+    const machines = [{ machine: 'M1', name: 'first', banks }];
+    story.tell('line.defined', { line: 'L1', name: 'one', zone: 'Europe/London', machines });
+    const slots = [wantedSlot('M1-T-003', 'R-100', { comesIn: 'tray' }), wantedSlot('M1-F-003', 'R-100')];
+    story.tell('setup.taken', { ...brookSetup, setup: 'lift', slots });
+    story.tell('setup.chosen', { line: 'L1', setup: 'lift' });
+  }, true);
+  const readyOn = (slot: string) => isDeskReady(play(view, [scan(slot), scan(label('R-100', 'K-1'))]), view);
+  expect([readyOn('M1-T-003'), readyOn('M1-F-003')]).toEqual([true, false]);
+});

@@ -9,6 +9,7 @@ import {
   isSameSlot,
   parseSlot,
   positionsOf,
+  positionsUnder,
 } from '../../../shared/floor/address.ts';
 
 const address = fc.record({
@@ -74,6 +75,7 @@ describe('positionsOf()', () => {
   test('covers the width; a lane and a place of its own take themselves', () => {
     expect(positionsOf('M1-F-014', 3)).toEqual(['M1-F#14', 'M1-F#15', 'M1-F#16']);
     expect(positionsOf('M1-F-014A', 3)).toEqual(['M1-F#14/A']);
+    expect(positionsUnder('M1-F-014A', 3)).toEqual(positionsOf('M1-F-014', 3));
     expect(positionsOf('left cart', 3)).toEqual(['LEFT CART#']);
     expect(isSameSlot('M1-F-014', 'm1/front/14')).toBe(true);
     expect(isSameSlot('M1-F-014A', 'M1-F-014B')).toBe(false);

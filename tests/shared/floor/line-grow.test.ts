@@ -45,6 +45,21 @@ describe('growLine()', () => {
     expect(grown).toEqual([]);
   });
 
+  test('a new bank holds trays where the setup has nothing else on it', () => {
+    const tray = { comesIn: 'tray' } as const;
+    const slots = [
+      wantedSlot('M1-T-001', 'A', tray),
+      wantedSlot('M1-T-004', 'B', tray),
+      wantedSlot('M1-R-001', 'C', tray),
+      wantedSlot('M1-R-002', 'D'),
+    ];
+    expect(growLine(known, slots, names).line.machines[0]?.banks).toEqual([
+      { bank: 'F', name: 'front', positions: 20 },
+      { bank: 'R', name: 'R', positions: 2 },
+      { bank: 'T', name: 'T', positions: 4, holds: 'trays' },
+    ]);
+  });
+
   test('lengthens a bank and says by how much', () => {
     const { line, grown } = growLine(known, [wantedSlot('M1-F-020', 'A', { positions: 2 })], names);
     expect(line.machines[0]?.banks).toEqual([{ bank: 'F', name: 'front', positions: 21 }]);

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { addMaterial, blockOn, mayBeBlocked } from '../../../shared/floor/blocks.ts';
-import { inPickOrder, shelfIndex } from '../../../shared/floor/shelf-index.ts';
+import { growShelf, inPickOrder, shelfIndex } from '../../../shared/floor/shelf-index.ts';
 import { emptyState, type Reel } from '../../../shared/floor/state.ts';
 import { comparePartNumbers, comparisonKeys } from '../../../shared/labels/part-numbers.ts';
 
@@ -121,4 +121,50 @@ test('a reel that a block is on is always one that may be blocked', () => {
     ),
     { numRuns: 500 },
   );
+});
+
+test('what is put in part by part answers as what is put in at once, also where it was not all in', () => {
+  const comparison = { ignoreCase: true, ignoreSpaces: false, ignoreDashes: false, packingSuffixes: ['-TR'] };
+  const part = fc.option(number, { nil: null });
+  const labels = fc.array(fc.tuple(part, part), { maxLength: 30 });
+  const names = (reels: ReadonlyMap<string, Reel>, asked: string) =>
+    shelfIndex(
+      reels,
+      comparison,
+    )([asked])
+      .flatMap((same) => same.reels.map(({ reel }) => reel))
+      .sort();
+  fc.assert(
+    fc.property(labels, number, fc.integer({ min: 1, max: 9 }), fc.nat(5), (made, asked, most, times) => {
+      const reels = made.map(([own, maker], at) => reelOf(`K-${at}`, own, maker));
+      const whole = names(mapOf(reels), asked);
+      const grown = mapOf(reels);
+      for (let time = 0; time < times; time += 1) growShelf(grown, comparison, most);
+      expect(names(grown, asked)).toEqual(whole);
+      expect(growShelf(grown, comparison, most)).toBe(0);
+    }),
+    { numRuns: 500 },
+  );
+});
+
+test('a part of the reels at a time is put in, and how many are left is told', () => {
+  const reels = mapOf(Array.from({ length: 1200 }, (_, at) => reelOf(`G-${at}`, `P-${at % 3}`, null)));
+  const comparison = { ignoreCase: false, ignoreSpaces: false, ignoreDashes: false, packingSuffixes: [] };
+  const left = Array.from({ length: 4 }, () => growShelf(reels, comparison, 500));
+  expect(left).toEqual([700, 200, 0, 0]);
+});
+
+test('a state and its copy are answered each for itself, in whatever order they are asked', () => {
+  const comparison = { ignoreCase: false, ignoreSpaces: false, ignoreDashes: false, packingSuffixes: [] };
+  const one = mapOf([reelOf('K-1', 'A', null), reelOf('K-2', 'A', null)]);
+  const ofOne = shelfIndex(one, comparison);
+  const other = new Map(one).set('K-3', reelOf('K-3', 'A', null));
+  other.delete('K-1');
+  const ofOther = shelfIndex(other, comparison);
+  const names = (answer: typeof ofOne) => answer(['A']).flatMap((same) => same.reels.map(({ reel }) => reel));
+  expect([names(ofOne), names(ofOther), names(ofOne)].map((each) => each.sort())).toEqual([
+    ['K-1', 'K-2'],
+    ['K-2', 'K-3'],
+    ['K-1', 'K-2'],
+  ]);
 });

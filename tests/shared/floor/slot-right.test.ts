@@ -100,3 +100,18 @@ describe('lookAtLine()', () => {
     expect(surplus(null)).toHaveLength(2);
   });
 });
+
+test('a feeder on positions that a feeder with lanes needs is in the way, a lane beside those that are wanted is not', () => {
+  const story = begun();
+  const lanes = ['1', '2'].map((lane) => wantedSlot(`M1-F-030-${lane}`, `T-${lane}`, { positions: 4 }));
+  story.tell('setup.taken', { ...brookSetup, setup: 'reed', product: 'Reed', slots: lanes });
+  for (const slot of ['M1-F-029', 'M1-F-031', 'M1-F-034', 'M1-F-030-3'])
+    story.tell('reel.verified', verified(slot, 'X-1', { setup: 'another', reel: slot }));
+  const { surplus } = lookAtLine(story.floor(), 'L1', 'reed');
+  expect(surplus.map(({ loaded, isInTheWay }) => [loaded.slot, isInTheWay])).toEqual([
+    ['M1-F-029', false],
+    ['M1-F-030-3', false],
+    ['M1-F-031', true],
+    ['M1-F-034', false],
+  ]);
+});

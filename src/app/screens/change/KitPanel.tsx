@@ -6,6 +6,7 @@ import { jobsToCome } from '../../../../shared/changeover/kept-order.ts';
 import { type KitRow, kitList, type ReelHere } from '../../../../shared/changeover/kit.ts';
 import { lifeOnShelf } from '../../../../shared/desk/floor-life.ts';
 import { placeOf } from '../../../../shared/floor/fold-places.ts';
+import { shelfSteps } from '../../../../shared/floor/shelf.ts';
 import type { Changeover, Reel } from '../../../../shared/floor/state.ts';
 import { moistureOfParts, type PartMoistureKnown } from '../../../../shared/moisture/reel-life.ts';
 import { useApp, useFloor } from '../../app.ts';
@@ -16,9 +17,11 @@ import { reelName } from '../../reel-name.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Field } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
+import { useSlices } from '../../use-slices.ts';
 import { kitWords } from '../../words/kit.ts';
 import { reelLifeText } from '../../words/life-text.ts';
 import { moistureWords } from '../../words/moisture.ts';
+import { stockWords } from '../../words/stock.ts';
 import { formatCount, formatShare, say } from '../../words/words.ts';
 import { CartFill } from './CartFill.tsx';
 import { checklistOf, standingOf, templateOf } from './checklist-desk.ts';
@@ -43,9 +46,13 @@ export function KitPanel({ changeover, isStanding, onChecklist }: KitPanelProps)
   const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size, floor.parts.size]);
   const app = useApp();
   const nowMs = app.clock.nowMs();
-  if (!setup) return null;
-  const loss = floor.rules.get(line)?.loss ?? 0;
   const lifeOf = lifeOnShelf(floor, line, nowMs);
+  const shelf = { line, setup: changeover.setup, nowMs };
+  const isShelved =
+    useSlices(() => shelfSteps(floor, shelf, lifeOf), [floor.reels, changeover.setup]) !== null;
+  if (!setup) return null;
+  if (!isShelved) return <p class="empty">{say(stockWords).looking}</p>;
+  const loss = floor.rules.get(line)?.loss ?? 0;
   const rows =
     wanted === null || wanted <= 0 ? [] : kitList(floor, setup, { panels: wanted, loss, nowMs, lifeOf });
   const short = rows.filter((row) => row.enough === 'no' && row.uncounted === 0).length;

@@ -22,14 +22,16 @@ interface OverviewProps {
   readonly onOpen: (bank: string) => void;
 }
 
-/** Banks of one machine stand below each other, machines side by side where there is room. */
+/** Banks of one machine stand below each other, machines side by side where there is room; those that the setup does not use are left out. */
 export function Overview({ banks, next, open, onOpen }: OverviewProps) {
   const words = say(loadWords);
-  const machines = [...new Set(banks.map(({ machine }) => machine))];
+  const inUse = banks.filter(({ places }) => places.length > 0);
+  const shown = inUse.length > 0 ? inUse : banks;
+  const machines = [...new Set(shown.map(({ machine }) => machine))];
   return (
     <section class="plan" aria-label={words.overview} data-testid="overview">
       {machines.map((machine) => {
-        const these = banks.filter((bank) => bank.machine === machine);
+        const these = shown.filter((bank) => bank.machine === machine);
         return (
           <div class="machine" key={machine}>
             {these.map((bank) => (
@@ -81,12 +83,18 @@ function BankCard({ bank, next, columns, isOpen, onOpen }: BankCardProps) {
         ))}
       </span>
       <span class="cells" style={{ gridTemplateColumns: `repeat(${columns}, minmax(0, 1fr))` }}>
-        {cellsOf(bank).map(({ place, column, span }) => (
+        {cellsOf(bank).map(({ place, column, span, lane }) => (
           <i
             key={place.slot}
             data-cell={place.slot}
             class={`cell ${standingOn(place)}${place.slot === next ? ' next' : ''}`}
-            style={{ gridColumn: `${column} / span ${span}` }}
+            style={{
+              gridColumn: `${column} / span ${span}`,
+              gridRow: 1,
+              ...(lane === null
+                ? {}
+                : { width: `${100 / lane.of}%`, marginLeft: `${(100 * lane.at) / lane.of}%` }),
+            }}
           />
         ))}
       </span>

@@ -4,9 +4,19 @@
 import { type ReadonlySignal, useComputed } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { feederTypeWords } from '../../words/feeder-types.ts';
 import { loadWords } from '../../words/load.ts';
 import { say } from '../../words/words.ts';
-import { bankWith, keyOfBank, type MapBank, type MapPlace, type Standing, standingOn } from './model.ts';
+import {
+  bankWith,
+  keyOfBank,
+  lanesOf,
+  type MapBank,
+  type MapPlace,
+  nameInBank,
+  type Standing,
+  standingOn,
+} from './model.ts';
 import { Overview } from './Overview.tsx';
 import './slotmap.css';
 
@@ -30,6 +40,11 @@ export const marks: Readonly<Record<Standing | 'next', string>> = {
   seen: '◉',
   next: '▸',
 };
+
+/** Trays that stand above each other before the next column begins. */
+const MOST_LEVELS = 6;
+/** Lanes that stand side by side before the next row begins. */
+const MOST_BESIDE = 4;
 
 /** Keys that move within the map; one Tab goes past it. */
 const steps: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowLeft: -1 };
@@ -95,7 +110,10 @@ export function SlotMap({ banks, children, ...props }: SlotMapProps) {
   );
 }
 
-/** Where a key leads from a slot: along the walk, to the same place of the bank above or below, or to an end; null for other keys. */
+/**
+ * Where a key leads from a slot: along the walk, to the same place of the bank above or below, or to an end; null for other keys. Trays of a lift
+ * lie above each other: up and down lead from one to the next.
+ */
 export function moveIn(banks: readonly MapBank[], from: string | null, key: string): string | null {
   const rows = banks.map((bank) => bank.places.map(({ slot }) => slot)).filter((row) => row.length > 0);
   const all = rows.flat();
@@ -105,7 +123,12 @@ export function moveIn(banks: readonly MapBank[], from: string | null, key: stri
   if (key === 'Home') return all[0] ?? null;
   if (key === 'End') return all.at(-1) ?? null;
   if (key !== 'ArrowDown' && key !== 'ArrowUp') return null;
-  const other = rows[row + (key === 'ArrowDown' ? 1 : -1)];
+  const along = key === 'ArrowDown' ? 1 : -1;
+  const within = bankWith(banks, from)?.hasTrays
+    ? rows[row]?.[(rows[row]?.indexOf(from ?? '') ?? 0) + along]
+    : undefined;
+  if (within !== undefined) return within;
+  const other = rows[row + along];
   const column = rows[row]?.indexOf(from ?? '') ?? 0;
   return other?.[Math.min(column, other.length - 1)] ?? from;
 }
@@ -130,24 +153,57 @@ function OpenBank({ bank, stop, next, chosen, onChoose, onMove }: OpenBankProps)
       {bank.hasTrays && <p class="soft">{words.trays}</p>}
       <p class="reach">⚠ {words.caution}</p>
       <fieldset
-        class="slotmap places"
+        class={`slotmap places${bank.hasTrays ? ' lift' : ''}`}
+        style={bank.hasTrays ? { '--levels': Math.min(bank.places.length, MOST_LEVELS) } : {}}
         aria-label={words.mapName}
         onKeyDown={(event) => {
           if (onMove(event.key)) event.preventDefault();
         }}
       >
-        {bank.places.map((place) => (
-          <Tile
-            key={place.slot}
-            place={place}
-            isNext={place.slot === next}
-            isChosen={place.slot === chosenHere}
-            isStop={place.slot === stop}
-            onChoose={onChoose}
-          />
-        ))}
+        {lanesOf(bank.places).map((lanes) => {
+          const tiles = lanes.map((place) => (
+            <Tile
+              key={place.slot}
+              place={lanes.length === 1 ? place : { ...place, positions: 1 }}
+              isNext={place.slot === next}
+              isChosen={place.slot === chosenHere}
+              isStop={place.slot === stop}
+              onChoose={onChoose}
+            />
+          ));
+          return lanes.length === 1 ? tiles : <Lanes lanes={lanes}>{tiles}</Lanes>;
+        })}
       </fieldset>
     </section>
+  );
+}
+
+/** Lanes of one feeder: its positions in one frame, so that they are seen to come and go together. */
+function Lanes(props: { readonly lanes: readonly MapPlace[]; readonly children: ComponentChildren }) {
+  const { lanes, children } = props;
+  const position = lanes[0]?.position ?? '';
+  const feeder = lanes.find(({ loaded }) => loaded?.feeder != null)?.loaded?.feeder ?? null;
+  const name = `${position} · ${say(feederTypeWords).lanesAre(lanes.length)}`;
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset would bring a border and a legend of its own
+    <div
+      class="lanes"
+      role="group"
+      aria-label={name}
+      data-testid={`lanes-${position}`}
+      style={{ '--lanes': Math.min(lanes.length, MOST_BESIDE) }}
+    >
+      <small>
+        {name}
+        {feeder !== null && (
+          <span class="code" translate={false}>
+            {' '}
+            {feeder}
+          </span>
+        )}
+      </small>
+      {children}
+    </div>
   );
 }
 
@@ -161,8 +217,9 @@ interface TileProps {
 
 /** One slot of the open bank: its number, its mark, the part that it wants. */
 function Tile({ place, isNext, isChosen, isStop, onChoose }: TileProps) {
-  const { legend } = say(loadWords);
+  const { legend, inTurn } = say(loadWords);
   const standing = standingOn(place);
+  const turn = place.progress?.wanted.turn;
   const part = place.progress?.wanted.part ?? place.loaded?.tapes.at(-1)?.part ?? null;
   return (
     <button
@@ -175,16 +232,24 @@ function Tile({ place, isNext, isChosen, isStop, onChoose }: TileProps) {
       onClick={() => onChoose(place.slot)}
     >
       <span class="head">
-        <span>{place.position ?? place.slot}</span>
+        <span>{nameInBank(place)}</span>
         <b aria-hidden="true">{isNext ? marks.next : marks[standing]}</b>
       </span>{' '}
       {part !== null && <span class="code part">{part}</span>}
+      {turn !== undefined && <small class="turn">{inTurn(turn)}</small>}
     </button>
   );
 }
 
 /** The slot and how it stands, and what is read on it: who speaks to the tablet says what they see. */
-function nameOf({ slot, position }: MapPlace, standing: string, part: string | null): string {
-  const shown = [position, part].filter((each) => each !== null).join(' ');
-  return shown === '' ? `${slot}: ${standing}` : `${slot}: ${standing} · ${shown}`;
+function nameOf(place: MapPlace, standing: string, part: string | null): string {
+  const turn = place.progress?.wanted.turn;
+  const shown = [
+    place.position === null ? '' : nameInBank(place),
+    part ?? '',
+    turn === undefined ? '' : say(loadWords).inTurn(turn),
+  ].filter((each) => each !== '');
+  return shown.length === 0
+    ? `${place.slot}: ${standing}`
+    : `${place.slot}: ${standing} · ${shown.join(' ')}`;
 }

@@ -1,4 +1,5 @@
-// The slot map as places in a row: each feeder takes its positions, gaps are places that the setup does not use.
+// The slot map as places in a row: each feeder takes its positions, gaps are places that the setup does not use. Lanes of one feeder share
+// its positions and stand side by side on them; trays of a lift are places like any other, one above the other.
 
 import { sortByWalk } from '../../../../shared/floor/address.ts';
 import { placeOnLine } from '../../../../shared/floor/place.ts';
@@ -10,6 +11,8 @@ export interface MapPlace {
   readonly slot: string;
   /** Null = a place of its own, shown by its text. */
   readonly position: number | null;
+  /** The lane of a feeder with several that stands there; null = it has all of the position. */
+  readonly lane: string | null;
   readonly positions: number;
   readonly phase: SlotPhase | 'spare';
   readonly seen: boolean;
@@ -39,12 +42,12 @@ export function mapBanks(line: Line, progress: SetupProgress, sweep: Sweep | nul
   const known = new Set(
     line.machines.flatMap(({ machine, banks }) => banks.map(({ bank }) => `${machine}\n${bank}`)),
   );
-  const put = (place: Omit<MapPlace, 'position'>) => {
-    const { machine, bank, position } = placeOnLine(line, place.slot);
+  const put = (place: Omit<MapPlace, 'position' | 'lane'>) => {
+    const { machine, bank, position, lane } = placeOnLine(line, place.slot);
     const key = `${machine}\n${bank}`;
     const there = placesByBank.get(key);
-    if (there) there.push({ ...place, position });
-    else placesByBank.set(key, [{ ...place, position }]);
+    if (there) there.push({ ...place, position, lane });
+    else placesByBank.set(key, [{ ...place, position, lane }]);
     if (known.has(key)) return;
     known.add(key);
     const machineName = line.machines.find((each) => each.machine === machine)?.name ?? machine;
@@ -77,7 +80,7 @@ export function mapBanks(line: Line, progress: SetupProgress, sweep: Sweep | nul
   }));
 }
 
-function wantedPlace(each: SlotProgress, seen: ReadonlySet<string>): Omit<MapPlace, 'position'> {
+function wantedPlace(each: SlotProgress, seen: ReadonlySet<string>): Omit<MapPlace, 'position' | 'lane'> {
   return {
     slot: each.slot,
     positions: each.wanted.positions,
@@ -91,7 +94,7 @@ function wantedPlace(each: SlotProgress, seen: ReadonlySet<string>): Omit<MapPla
 function extraPlace(
   loaded: SlotState,
   { seen, inTheWay }: Record<'seen' | 'inTheWay', ReadonlySet<string>>,
-): Omit<MapPlace, 'position'> {
+): Omit<MapPlace, 'position' | 'lane'> {
   return {
     slot: loaded.slot,
     positions: 1,
@@ -120,27 +123,53 @@ export function standingOn(place: Pick<MapPlace, 'phase' | 'seen'>): Standing {
   return place.seen ? 'seen' : place.phase;
 }
 
-/** A place as drawn in small: from which column, over how many. */
+/** A place as drawn in small: from which column, over how many; of a lane also which of how many that share them. */
 export interface Cell {
   readonly place: MapPlace;
   /** From 1. */
   readonly column: number;
   readonly span: number;
+  /** Which lane of how many, from 0; null for a place that has its columns alone. */
+  readonly lane: { readonly at: number; readonly of: number } | null;
+}
+
+/** Places of a bank as they belong together: the lanes that share a position in one group, every other place in a group of its own. */
+export function lanesOf(places: readonly MapPlace[]): readonly (readonly MapPlace[])[] {
+  const groups: MapPlace[][] = [];
+  for (const place of places) {
+    const [before] = groups.at(-1) ?? [];
+    const isBeside =
+      place.lane !== null &&
+      place.position !== null &&
+      before?.position === place.position &&
+      before.lane !== null;
+    if (isBeside) groups.at(-1)?.push(place);
+    else groups.push([place]);
+  }
+  return groups;
 }
 
 /**
- * Lays a bank out in columns of one position each. Where two places claim a position, as the lanes of one feeder do, the later one
- * stands behind the earlier: a place is never drawn over another.
+ * Lays a bank out in columns of one position each; lanes share those of their feeder. Where two places claim a position all the same, the later
+ * one stands behind the earlier: a place is never drawn over another.
  */
 export function cellsOf({ places }: Pick<MapBank, 'places'>): readonly Cell[] {
   const cells: Cell[] = [];
   let free = 1;
-  for (const place of places) {
-    const column = Math.max(free, place.position ?? free);
-    cells.push({ place, column, span: place.positions });
-    free = column + place.positions;
+  for (const group of lanesOf(places)) {
+    const column = Math.max(free, group[0]?.position ?? free);
+    const span = Math.max(...group.map(({ positions }) => positions));
+    const of = group.length;
+    cells.push(...group.map((place, at) => ({ place, column, span, lane: of === 1 ? null : { at, of } })));
+    free = column + span;
   }
   return cells;
+}
+
+/** What a place is called within its bank: its position, with the lane as plants write it (`14`, `14A`, `14-2`), else its text. */
+export function nameInBank({ slot, position, lane }: Pick<MapPlace, 'slot' | 'position' | 'lane'>): string {
+  if (position === null) return slot;
+  return lane === null ? String(position) : `${position}${/^\d/.test(lane) ? '-' : ''}${lane}`;
 }
 
 /** Columns that hold each of some banks as far as it is used, so that a position is as wide in all of them; at least 1. */

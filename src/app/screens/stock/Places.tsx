@@ -11,9 +11,10 @@ import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { ChoiceField, Field } from '../../ui/Field.tsx';
+import { useSlices } from '../../use-slices.ts';
 import { stockWords } from '../../words/stock.ts';
 import { formatNumber, say } from '../../words/words.ts';
-import { type PlaceHeld, placesHeld } from './found-reels.ts';
+import { type PlaceHeld, placeSteps } from './found-reels.ts';
 
 /** Places drawn at once; a search narrows the rest. */
 const SHOWN = 60;
@@ -25,7 +26,8 @@ export function Places({ onShow }: { readonly onShow: (place: string) => void })
   const refusal = useRefusal('describe-part');
   const [search, setSearch] = useState('');
   const [open, setOpen] = useState<string | null>(null);
-  const held = placesHeld(floor);
+  const held = useSlices(() => placeSteps(floor), [useApp().tick.value]);
+  if (held === null) return <p class="empty">{all.looking}</p>;
   const query = search.trim().toLowerCase();
   const found = query === '' ? held : held.filter(({ place }) => place.toLowerCase().includes(query));
   return (

@@ -15,13 +15,14 @@ import { reelName } from '../../reel-name.ts';
 import { address } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Field } from '../../ui/Field.tsx';
+import { useSlices } from '../../use-slices.ts';
 import { countWords } from '../../words/count.ts';
 import { reelLifeText } from '../../words/life-text.ts';
 import { printWords } from '../../words/print.ts';
 import { stockWords } from '../../words/stock.ts';
 import { formatCount, say } from '../../words/words.ts';
 import { BlockDialog } from './Blocks.tsx';
-import { type FoundReels, findReels, type ReelFilter, reelFilters } from './found-reels.ts';
+import { type FoundReels, findReels, type ReelFilter, reelFilters, textSteps } from './found-reels.ts';
 import { isUsedUp, LeftOfReel, type Listed, whereText } from './listed.tsx';
 import { PutAway, type PutReel } from './PutAway.tsx';
 import { putOf, type ReelAct, ReelDialog } from './ReelDialog.tsx';
@@ -58,6 +59,7 @@ export function Reels(props: ReelsProps) {
   const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size, floor.parts.size]);
   const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
   const nowMs = app.clock.nowMs();
+  const isRead = useSlices(() => textSteps(floor), [floor.reels]) !== null;
   const isNew =
     props.scanned !== null && props.scanned.reel === props.query && !floor.reels.has(props.scanned.reel);
   const refusal = useRefusal('verify-reel');
@@ -79,6 +81,7 @@ export function Reels(props: ReelsProps) {
   const endOf = (reel: Reel) =>
     reelLife(floor, reel.reel, { line: lineOf(reel), part: moist.get(reel.part ?? '') ?? null, nowMs })
       ?.expiresMs ?? Number.POSITIVE_INFINITY;
+  if (!isRead) return <p class="empty">{words.looking}</p>;
   const { shown, count } = reelsToShow(floor, { query: props.query, filter, endOf });
   return (
     <section class="stack">

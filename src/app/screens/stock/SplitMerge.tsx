@@ -15,6 +15,7 @@ import { useRefusal } from '../../may.ts';
 import { AskFeet } from '../../ui/Ask.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { Field } from '../../ui/Field.tsx';
+import { printWords } from '../../words/print.ts';
 import { stockWords } from '../../words/stock.ts';
 import { formatCount, say } from '../../words/words.ts';
 import { readLabel } from './read-label.ts';
@@ -142,8 +143,16 @@ export function MergeDialog({ reel, onClose }: ReelProps) {
         disabledReason={refusal ?? wrong}
         onYes={() => {
           if (other === undefined) return;
+          // Neither label says any more how many there are.
+          const label = () => {
+            app.labelWanted.value = { reel: reel.reel };
+          };
           app.record([{ kind: 'reel.merged', payload: joined(reel, other) }], {
-            notice: { tone: 'go', text: words.done(other.reel, reel.reel) },
+            notice: {
+              tone: 'go',
+              text: words.done(other.reel, reel.reel),
+              act: { label: say(printWords).label, run: label },
+            },
             next: onClose,
           });
         }}

@@ -1,10 +1,10 @@
 // Which reels does a search find, and which of them are shown? Twenty thousand packages are looked through at every letter typed.
 // Method: the text of a reel's record is made once, since records are replaced and never changed; of what is found only those that are shown are
-// put in order. Refused: sorting all of them at each letter.
+// put in order. Where thousands are to be made, as when the list is opened, that goes in steps. Refused: sorting all of them at each letter.
 
 import { blockReasons } from '../../../../shared/floor/fits.ts';
 import { placeOf } from '../../../../shared/floor/fold-places.ts';
-import { sortByPlace } from '../../../../shared/floor/place-order.ts';
+import { sortByPlaceSteps } from '../../../../shared/floor/place-order.ts';
 import type { FloorState, Reel } from '../../../../shared/floor/state.ts';
 
 /** What the list is narrowed to. */
@@ -118,12 +118,32 @@ export interface PlaceHeld {
   readonly parts: number;
 }
 
-/** Every place at which something lies or that has an air of its own, in walking order; empty packages lie nowhere. Linear in the reels. */
-export function placesHeld(floor: FloorState): readonly PlaceHeld[] {
+/** Reels that a step looks at. */
+const AT_ONCE = 250;
+
+/** Makes the texts that `findReels()` looks through, in steps. */
+export function* textSteps(floor: FloorState): Generator<undefined, true> {
+  let at = 0;
+  for (const reel of floor.reels.values()) {
+    knownOf(reel);
+    at += 1;
+    if (at % AT_ONCE === 0) yield;
+  }
+  return true;
+}
+
+/**
+ * Every place at which something lies or that has an air of its own, in walking order; empty packages lie nowhere. Linear in the reels, in
+ * steps; what changes between two of them may be in or not.
+ */
+export function* placeSteps(floor: FloorState): Generator<undefined, readonly PlaceHeld[]> {
   // Most places hold a few parts: a list is looked through faster than a set is made.
   const held = new Map<string, { reels: number; parts: string[] | Set<string> }>();
   for (const place of floor.placeAirs.keys()) held.set(place, { reels: 0, parts: [] });
+  let at = 0;
   for (const reel of floor.reels.values()) {
+    at += 1;
+    if (at % AT_ONCE === 0) yield;
     const place = placeOf(reel);
     if (place === null || reel.count === 0) continue;
     const there = held.get(place);
@@ -138,7 +158,7 @@ export function placesHeld(floor: FloorState): readonly PlaceHeld[] {
     reels,
     parts: Array.isArray(parts) ? parts.length : parts.size,
   }));
-  return sortByPlace(places, ({ place }) => place);
+  return yield* sortByPlaceSteps(places, ({ place }) => place);
 }
 
 /** Parts of a place that are still kept as a list. */

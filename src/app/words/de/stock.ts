@@ -84,6 +84,7 @@ export const words: Sentences<typeof english> = {
   noReels: 'Noch keine Rolle im Protokoll. Rollen erscheinen hier, sobald sie geprüft sind.',
   noRun: 'Es wird nichts gebaut, also ist nichts zu bringen.',
   computing: 'Was der Lauf noch braucht, wird berechnet …',
+  looking: 'Das Lager wird durchgesehen …',
   noPick: 'Was an der Linie ist, reicht für den Lauf.',
   pickTitle: 'Was das Lager bringen muss',
   pickHelp:

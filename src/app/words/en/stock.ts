@@ -83,6 +83,7 @@ export const words = {
   noReels: 'No reel in the log yet. Reels show here once they are verified.',
   noRun: 'Nothing is being built, so there is nothing to bring.',
   computing: 'Working out what the run still needs …',
+  looking: 'Looking through the store …',
   noPick: 'What is at the line lasts the run.',
   pickTitle: 'What the store must bring',
   pickHelp: 'In walking order of the store. Known reels off the line are counted in and come first.',

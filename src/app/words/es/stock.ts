@@ -84,6 +84,7 @@ export const words: Sentences<typeof english> = {
   noReels: 'Aún no hay bobinas en el registro. Salen aquí al verificarlas.',
   noRun: 'No se construye nada: no hay nada que traer.',
   computing: 'Calculando lo que falta para la tirada …',
+  looking: 'Revisando el almacén…',
   noPick: 'Lo que está en la línea dura toda la tirada.',
   pickTitle: 'Lo que debe traer el almacén',
   pickHelp:

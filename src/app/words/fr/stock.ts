@@ -84,6 +84,7 @@ export const words: Sentences<typeof english> = {
   noReels: 'Aucune bobine au journal. Les bobines s’affichent ici une fois vérifiées.',
   noRun: 'Rien n’est en fabrication : il n’y a rien à apporter.',
   computing: 'Calcul de ce qu’il faut encore à la série …',
+  looking: 'Lecture du magasin…',
   noPick: 'Ce qui est à la ligne suffit à la série.',
   pickTitle: 'Ce que le magasin doit apporter',
   pickHelp:

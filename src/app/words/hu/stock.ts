@@ -83,6 +83,7 @@ export const words: Sentences<typeof english> = {
   noReels: 'Még nincs tekercs a naplóban. A tekercsek ellenőrzés után itt látszanak.',
   noRun: 'Most nem készül semmi, ezért nincs mit hozni.',
   computing: 'Számítás, mi kell még a gyártáshoz …',
+  looking: 'A raktár átnézése…',
   noPick: 'Ami a sornál van, elég a gyártáshoz.',
   pickTitle: 'Mit kell hoznia a raktárnak',
   pickHelp:

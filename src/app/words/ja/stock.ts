@@ -77,6 +77,7 @@ export const words: Sentences<typeof english> = {
   noReels: 'ログにまだリールがありません。照合したリールがここに出ます。',
   noRun: '生産していないため、運ぶものはありません。',
   computing: 'この生産にまだ必要なものを計算中 …',
+  looking: '保管場所を調べています…',
   noPick: 'ラインにある分で生産の終わりまでもちます。',
   pickTitle: '倉庫から運ぶもの',
   pickHelp: '倉庫の歩く順。ライン外のわかっているリールは計算に入れ、先に並べます。',

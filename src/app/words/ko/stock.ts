@@ -77,6 +77,7 @@ export const words: Sentences<typeof english> = {
   noReels: '로그에 아직 릴이 없습니다. 확인된 릴이 여기에 나옵니다.',
   noRun: '생산하는 것이 없어 가져올 것이 없습니다.',
   computing: '생산에 아직 필요한 것을 계산하는 중 …',
+  looking: '보관 자재를 살펴보는 중…',
   noPick: '라인에 있는 것으로 생산 끝까지 갑니다.',
   pickTitle: '창고에서 가져올 것',
   pickHelp: '창고에서 걷는 순서. 라인 밖의 아는 릴은 계산에 넣었고 먼저 나옵니다.',

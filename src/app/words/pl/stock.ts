@@ -90,6 +90,7 @@ export const words: Sentences<typeof english> = {
   noReels: 'W dzienniku nie ma jeszcze rolki. Rolki pokazują się tu po zweryfikowaniu.',
   noRun: 'Nic nie jest budowane, więc nie ma czego przynosić.',
   computing: 'Obliczanie, czego seria jeszcze potrzebuje …',
+  looking: 'Przeglądanie magazynu…',
   noPick: 'To, co jest przy linii, wystarczy do końca serii.',
   pickTitle: 'Co magazyn musi przynieść',
   pickHelp: 'W kolejności obchodu magazynu. Znane rolki poza linią są wliczone i idą najpierw.',

@@ -83,6 +83,7 @@ export const words: Sentences<typeof english> = {
   noReels: 'Nhật ký chưa có cuộn nào. Cuộn hiện ở đây sau khi được xác nhận.',
   noRun: 'Không làm sản phẩm nào nên không cần đem gì.',
   computing: 'Đang tính đợt chạy còn cần gì …',
+  looking: 'Đang xem qua kho…',
   noPick: 'Những gì ở chuyền đủ cho đợt chạy.',
   pickTitle: 'Kho phải đem gì đến',
   pickHelp: 'Theo thứ tự đi trong kho. Cuộn đã biết ngoài chuyền được tính vào và dùng trước.',

@@ -71,6 +71,7 @@ export const words: Sentences<typeof english> = {
   noReels: '日志里还没有料盘。核对过的料盘会显示在这里。',
   noRun: '现在没有生产，没有要送的。',
   computing: '正在计算本次生产还需要什么 …',
+  looking: '正在查看库存…',
   noPick: '线边的料可用到生产结束。',
   pickTitle: '仓库要送什么',
   pickHelp: '按仓库的行走顺序。已知的线外料盘已计入，排在最前。',

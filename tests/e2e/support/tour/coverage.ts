@@ -17,7 +17,8 @@ function views(): readonly { readonly file: string; readonly source: string }[] 
 /** Ids that the tour does not come to, each with why. An entry that is met after all, or is gone from the source, is wrong. */
 export const notMet: Readonly<Record<string, string>> = {
   update: 'A newer version of the app must lie on the server.',
-  'move-to-${to}': 'A part must stand on two slots of one setup, one of them empty: the demo plant has none.',
+  'move-to-${to}':
+    'A part must stand on two slots that are fed by feeders, one of them empty: the demo plant has none.',
   'exit-lost': 'The page must lose the keyboard: exit.e2e.ts.',
   'jar-let': 'A jar must have been held, and a lead decide: nobody does on the tour.',
   'list-page': 'The list must come from a workbook of several sheets.',

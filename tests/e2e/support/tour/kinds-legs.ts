@@ -1,6 +1,7 @@
 // The tour of what parts come in: packages, trays, what lies loose; and of feeders in a run.
 
 import type { Page } from 'playwright-core';
+import { beaconSetup } from '../../../../demo/trays.ts';
 import { reelLabel, scan, scanAll, seeVerdict, showSlot } from '../floor.ts';
 import { closeDialogs, goThere, type Here, type Leg, openBy } from './here.ts';
 
@@ -183,9 +184,31 @@ async function* pieces(here: Here): AsyncGenerator<string> {
   await closeDialogs(page);
 }
 
+/** Another setup on the line, so nothing comes after it. */
+async function* trays(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/line');
+  const resume = page.getByTestId('run-resume');
+  if (await resume.isVisible()) await resume.click();
+  await page.getByTestId('run-stop').click();
+  await page.getByTestId('stop-break').click();
+  await page.getByTestId('run-end').click();
+  await page.getByTestId('run-end-yes').click();
+  await page.getByTestId('run-start').waitFor();
+  await goThere(here, '#/plant/setups');
+  await page.getByTestId(`choose-${beaconSetup.setup}`).click();
+  await goThere(here, '#/load');
+  await showSlot(page, 'M3-R-050-1');
+  await page.getByTestId('lanes-50').waitFor();
+  yield 'load, lanes of one feeder';
+  await showSlot(page, 'M3-T-001');
+  yield 'load, trays of a lift';
+}
+
 export const kindLegs: readonly Leg[] = [
   { name: 'packages', stops: packages },
   { name: 'loose', stops: loose },
   { name: 'feeders', stops: feeders },
   { name: 'pieces', stops: pieces },
+  { name: 'trays', stops: trays },
 ];

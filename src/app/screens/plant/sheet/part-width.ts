@@ -1,7 +1,7 @@
 // How much room does a part's feeder take, and how is that known: by a person's word, by the setups, by what its package usually comes on?
 
 import type { SetupSlot } from '../../../../../shared/floor/kinds.ts';
-import { placeOnLine } from '../../../../../shared/floor/place.ts';
+import { standsOnTrays } from '../../../../../shared/floor/place.ts';
 import type { FloorState, Line } from '../../../../../shared/floor/state.ts';
 import type { ListedFacts } from '../../../../../shared/floor/store-state.ts';
 import type { BoardPart } from '../../../../../shared/sheet/board-parts.ts';
@@ -13,14 +13,6 @@ export type SaidWidths = ReadonlyMap<string, number | 'tray'>;
 
 /** One name for a part, however its capitals are written. */
 export const partKey = (part: string) => part.trim().toUpperCase();
-
-/** The bank that a slot stands on; undefined where the line has none there. */
-function bankAt(line: Pick<Line, 'machines'>, slot: string) {
-  const at = placeOnLine(line, slot);
-  return line.machines
-    .find(({ machine }) => machine === at.machine)
-    ?.banks.find(({ bank }) => bank === at.bank);
-}
 
 /** Whether a line has places for trays. */
 export function hasTrays({ machines }: Pick<Line, 'machines'>): boolean {
@@ -43,7 +35,7 @@ export function knownParts(floor: FloorState): ReadonlyMap<string, KnownPart> {
     const there = floor.lines.get(line);
     for (const about of slots) {
       if (known.has(partKey(about.part))) continue;
-      const isOnTray = there !== undefined && bankAt(there, about.slot)?.holds === 'trays';
+      const isOnTray = standsOnTrays(there, about.slot);
       known.set(partKey(about.part), { about, isOnTray });
     }
   }

@@ -13,6 +13,7 @@ import {
   type MapBank,
   type MapPlace,
   mapBanks,
+  nameInBank,
   progressOfBank,
   standingOn,
 } from '../../../../../src/app/screens/load/model.ts';
@@ -21,6 +22,7 @@ import { beginStory, tellPlant, verified } from '../../../../shared/floor/story.
 const place = (slot: string, position: number | null, more: Partial<MapPlace> = {}): MapPlace => ({
   slot,
   position,
+  lane: null,
   positions: 1,
   phase: 'verified',
   seen: false,
@@ -51,10 +53,20 @@ describe('cellsOf()', () => {
     ]);
   });
 
-  test('puts a place that another stands on behind it: two lanes of one feeder', () => {
-    expect(drawn([place('F2L', 2), place('F2R', 2), place('F3', 3)])).toEqual([
-      ['F2L', 2, 1],
-      ['F2R', 3, 1],
+  test('puts the lanes of one feeder side by side on its positions, and what stands behind it where it is', () => {
+    const stick = (lane: string) => place(`F2-${lane}`, 2, { lane, positions: 3 });
+    const cells = cellsOf({ places: [stick('1'), stick('2'), place('F5', 5)] });
+    expect(cells.map(({ column, span, lane }) => [column, span, lane])).toEqual([
+      [2, 3, { at: 0, of: 2 }],
+      [2, 3, { at: 1, of: 2 }],
+      [5, 1, null],
+    ]);
+  });
+
+  test('puts a place that another stands on behind it, where neither says a lane', () => {
+    expect(drawn([place('F2', 2), place('F02', 2), place('F3', 3)])).toEqual([
+      ['F2', 2, 1],
+      ['F02', 3, 1],
       ['F3', 4, 1],
     ]);
   });
@@ -65,6 +77,15 @@ describe('cellsOf()', () => {
       ['TRAY-B', 2, 1],
     ]);
   });
+});
+
+test.each([
+  ['M1-T-004', 4, null, '4'],
+  ['M1-F-014A', 14, 'A', '14A'],
+  ['M1-F-014-2', 14, '2', '14-2'],
+  ['TRAY-A', null, null, 'TRAY-A'],
+])('nameInBank() of %s tells lanes of one position apart', (slot, position, lane, name) => {
+  expect(nameInBank({ slot, position, lane })).toBe(name);
 });
 
 test('columnsOf() reaches as far as the banks are used, not as far as the machine goes', () => {

@@ -3,7 +3,12 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { comparePlaces } from '../../../../../shared/floor/place-order.ts';
-import { findReels, placesHeld, type ReelFilter } from '../../../../../src/app/screens/stock/found-reels.ts';
+import {
+  findReels,
+  type PlaceHeld,
+  placeSteps,
+  type ReelFilter,
+} from '../../../../../src/app/screens/stock/found-reels.ts';
 import { beginStory, type Story } from '../../../../shared/floor/story.ts';
 
 function put(story: Story, reel: string, part: string, place = 'A1'): void {
@@ -15,6 +20,15 @@ function put(story: Story, reel: string, part: string, place = 'A1'): void {
     via: 'typed' as const,
   };
   story.tell('reel.put', { ...facts, reel, part, place });
+}
+
+/** Every step taken. */
+function placesOf(story: Story): readonly PlaceHeld[] {
+  const steps = placeSteps(story.floor());
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
 }
 
 test('of any reels the first by part and id are shown, and all are counted', () => {
@@ -90,7 +104,7 @@ test('places stand in walking order with what lies there; an empty package lies 
   const counted = { line: null, slot: null, reel: 'K-4', part: 'P-9', lot: null, panels: 0 };
   story.tell('reel.counted', { ...counted, quantity: 0, sd: 0, basis: 'typed' });
   story.tell('place.described', { place: 'OVEN', air: 'bake', celsius: 125, humidity: null });
-  expect(placesHeld(story.floor()).map(({ place, reels, parts }) => [place, reels, parts])).toEqual([
+  expect(placesOf(story).map(({ place, reels, parts }) => [place, reels, parts])).toEqual([
     ['OVEN', 0, 0],
     ['R2', 2, 1],
     ['R10', 1, 1],
@@ -101,5 +115,5 @@ test('places stand in the same order as on every list that is walked along, long
   const story = beginStory();
   const places = ['R02', '1234567890123', 'R2', '999999999999', 'R10'];
   for (const [at, place] of places.entries()) put(story, `K-${at}`, 'P-1', place);
-  expect(placesHeld(story.floor()).map(({ place }) => place)).toEqual([...places].sort(comparePlaces));
+  expect(placesOf(story).map(({ place }) => place)).toEqual([...places].sort(comparePlaces));
 });

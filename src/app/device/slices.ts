@@ -1,0 +1,37 @@
+// Long work in short slices: the page goes on drawing and answering between them. What is done is cut into steps, each far shorter than a frame, by
+// whoever knows it; a slice takes as many as fit. A worker was refused for what the page's own memory holds: to hand it over costs more than the work.
+
+/** A slice goes on for so long, ms: half a frame, so that what a finger does in the other half is drawn with it. */
+const SLICE_MS = 8;
+
+/** Takes steps until there is none or the slice is over; what they came to, or undefined where there are more. */
+export function takeSlice<T>(steps: Iterator<undefined, T>): { readonly came: T } | undefined {
+  const untilMs = performance.now() + SLICE_MS;
+  do {
+    const step = steps.next();
+    if (step.done === true) return { came: step.value };
+  } while (performance.now() < untilMs);
+  return undefined;
+}
+
+/** Takes slice after slice, and tells what the steps came to. Answers with what stops it. */
+export function inSlices<T>(steps: Iterator<undefined, T>, take: (came: T) => void): () => void {
+  let isStopped = false;
+  // A message comes after what the browser has to do meanwhile; a timer would be held back in a row of many.
+  const { port1, port2 } = new MessageChannel();
+  const stop = () => {
+    isStopped = true;
+    port1.close();
+  };
+  port1.onmessage = () => {
+    if (isStopped) return;
+    const done = takeSlice(steps);
+    if (done === undefined) port2.postMessage(null);
+    else {
+      stop();
+      take(done.came);
+    }
+  };
+  port2.postMessage(null);
+  return stop;
+}
