@@ -98,7 +98,8 @@ export const words: Sentences<typeof english> = {
       Warning: '现在回答机器。不确定时给它警告。',
       Failed: '现在回答机器。不确定时对它说否。',
     },
-    last: (clock, right, unsure, wrong) => `各位置最近回答，最新 ${clock}：正确 ${right}，警告 ${unsure}，否 ${wrong}。`,
+    last: (clock, right, unsure, wrong) =>
+      `各位置最近回答，最新 ${clock}：正确 ${right}，警告 ${unsure}，否 ${wrong}。`,
     one: (slot, reel, result, why) => `${slot}，${reel}：${result}，${why}。`,
     results: { Success: '正确', Warning: '警告', Failed: '否' },
     whys: {
