@@ -313,6 +313,7 @@ const known = z.nullable(z.string());
 /** What an answer rests on that nobody has entered; absent from an older server. */
 const guessed = z.optional(z.array(z.enum(['in-line', 'label', 'boards'])));
 const mixed = z.optional(z.boolean()); // lots poured over each other; absent from an older server too
+const madeOf = z.optional(z.array(z.string())); // other reels whose parts are in it; absent where there are none
 const panelRun = {
   run: z.string(),
   line: z.string(),
@@ -325,7 +326,9 @@ const panelRun = {
     z.object({
       slot: z.string(),
       part: z.string(),
-      lots: z.array(z.object({ lot: known, reel: known, supplierPart: known, sure: z.boolean(), mixed })),
+      lots: z.array(
+        z.object({ lot: known, reel: known, supplierPart: known, madeOf, sure: z.boolean(), mixed }),
+      ),
     }),
   ),
 } as const;
@@ -344,6 +347,7 @@ export const tracedSchema = z.object({
       supplierPart: known,
       lot: known,
       dateCode: known,
+      madeOf,
       sure: panels,
       possible: panels,
       guessed,
@@ -354,6 +358,8 @@ export const tracedSchema = z.object({
       at: z.string(),
     }),
   ),
+  /** What the reel asked for is made of and went into; absent where it was never cut nor joined. */
+  parts: z.optional(z.object({ madeOf: z.array(z.string()), wentInto: z.array(z.string()) })),
   /** A panel as it was built last. `runs`: every time that it was built, oldest first; absent from an older server. */
   panel: z.nullable(z.object({ ...panelRun, runs: z.optional(z.array(z.object(panelRun))) })),
   /** True where there are more places than are answered. */
