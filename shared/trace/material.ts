@@ -20,7 +20,7 @@ const facts = ['reel', 'lot', 'part'] as const;
 const otherFacts = ['feeder', 'slot'] as const;
 
 /** What a stretch keeps of its tape's package: its name where it has no id, and what it was made of by then. */
-export function packageOf(
+export function bornWith(
   state: Pick<FloorState, 'madeOf'>,
   { reel }: Tape,
 ): Pick<Stretch, 'unnamed' | 'made'> {

@@ -21,7 +21,7 @@ import { type Bounds, endOfSplice, latestEnd, mostByCount } from './doubt.ts';
 import { boundJoints, guesses } from './joints.ts';
 import { countedSince, endsAt, lagAt, reachOf, runBefore } from './line.ts';
 import { pourOver } from './loose.ts';
-import { packageOf } from './material.ts';
+import { bornWith } from './material.ts';
 import { latest, latestTo } from './order.ts';
 import { boundSeen } from './seen-joint.ts';
 import { type SerialPanel, takeSerial } from './serials.ts';
@@ -288,7 +288,7 @@ function openStretch(
     slot: slot.slot,
     feeder: slot.feeder,
     reel: ownIdOf(tape.reel),
-    ...packageOf(index.state, tape),
+    ...bornWith(index.state, tape),
     part: tape.part,
     supplierPart: tape.supplierPart,
     lot: tape.lot,
@@ -387,6 +387,6 @@ function takeMaterial({ state, open }: TraceIndex, name: string): void {
   for (const [key, { tapes }] of state.slots)
     for (const tape of tapes) {
       const stretch = tape.reel === name ? open.get(key)?.get(tape.entry) : undefined;
-      if (stretch) Object.assign(stretch, packageOf(state, tape));
+      if (stretch) Object.assign(stretch, bornWith(state, tape));
     }
 }

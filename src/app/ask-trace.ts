@@ -2,7 +2,7 @@
 
 import type { PanelRun, TracedPlace } from '../../shared/trace/ask.ts';
 import type { Parts } from '../../shared/trace/material.ts';
-import { tracedSchema } from '../../shared/wire/messages.ts';
+import { tracedSchema } from '../../shared/wire/messages-trace.ts';
 import type { App } from './app.ts';
 
 /** What can be traced. */
