@@ -120,8 +120,14 @@ export function carriedBy(state: Names, question: TraceQuestion): (stretch: Stre
   return (stretch) => {
     if (!isThere(stretch)) return null;
     if (ofPackage.length === 0) return 'surely';
-    const own = nameOf(state, stretch);
-    const material = materialOf(state, stretch) ?? { of: [], all: own === null ? [] : [own] };
+    const material = materialOf(state, stretch);
+    if (material === null) {
+      const isIt = ofPackage.every(([fact, asked]) => {
+        const value = fact === 'reel' ? nameOf(state, stretch) : stretch[fact];
+        return value !== null && asAsked(value) === asked;
+      });
+      return isIt ? 'surely' : null;
+    }
     const found = ofPackage.map(([fact, asked]) => carriedIn(state, stretch, { material, fact, asked }));
     if (found.includes(null)) return null;
     return found.includes('perhaps') ? 'perhaps' : 'surely';
