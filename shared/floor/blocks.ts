@@ -4,6 +4,7 @@
 // Method: each package bears what it was made of; a block is compared with that. Refused: a list of pieces on the block, which knew nothing of a cut before it.
 
 import type { EntryOf, PayloadOf } from './kinds.ts';
+import { isMadeOf } from './made-of.ts';
 import type { FloorState, SlotState, Tape } from './state.ts';
 
 /** Material that must not be used: by reel, lot or part. */
@@ -42,22 +43,15 @@ export function foldBlocks(
   }
 }
 
-/** Parts of one package are in another from now on, and with them what is in the first by now: what is added to that later is not. */
-export function addMaterial(state: Pick<FloorState, 'madeOf'>, to: string, from: string): void {
-  const all = new Set([...(state.madeOf.get(to) ?? []), ...(state.madeOf.get(from) ?? []), from]);
-  all.delete(to);
-  if (all.size > 0) state.madeOf.set(to, [...all]);
-}
-
 /** True where a block names the reel or one whose parts are in it, its lot or its part; every name given must fit. */
 export function isUnderBlock(
-  { madeOf }: Pick<FloorState, 'madeOf'>,
+  state: Pick<FloorState, 'madeOf'>,
   block: Pick<Block, 'reel' | 'lot' | 'part'>,
   reel: { readonly reel: string | null; readonly lot: string | null; readonly part: string | null },
 ): boolean {
   const fits = (named: string | null, found: string | null) => named === null || named === found;
   const isNamed = block.reel !== null || block.lot !== null || block.part !== null;
-  const isIn = block.reel !== null && reel.reel !== null && madeOf.get(reel.reel)?.includes(block.reel);
+  const isIn = block.reel !== null && reel.reel !== null && isMadeOf(state, reel.reel, block.reel);
   return (
     isNamed &&
     (isIn || fits(block.reel, reel.reel)) &&
@@ -93,7 +87,7 @@ export function mayBeBlocked(
     else parts.add(block.part);
   }
   const made =
-    reels.size === 0 ? [] : [...state.madeOf].filter(([, of]) => of.some((each) => reels.has(each)));
+    reels.size === 0 ? [] : [...state.madeOf].filter(([, { of }]) => of.some((each) => reels.has(each)));
   for (const [reel] of made) reels.add(reel);
   return ({ reel, lot, part }) => reels.has(reel) || lots.has(lot) || parts.has(part);
 }

@@ -57,11 +57,21 @@ export function cameWithoutId(state: Pick<FloorState, 'named'>, reel: string): b
  */
 export function asNamed<E extends FloorEntry>(state: Pick<FloorState, 'named'>, entry: E): E {
   const { payload } = entry;
-  if (!('reel' in payload) || typeof payload.reel !== 'string' || hasOwnId(payload.reel)) return entry;
-  const id = idOf(payload.reel);
-  return id === null || state.named.get(id) !== payload.reel
+  if (!('reel' in payload) || typeof payload.reel !== 'string') return entry;
+  const reel = idSince(state, payload.reel);
+  if (entry.kind !== 'reel.merged')
+    return reel === payload.reel ? entry : { ...entry, payload: { ...payload, reel } };
+  const from = idSince(state, entry.payload.from);
+  return reel === payload.reel && from === entry.payload.from
     ? entry
-    : { ...entry, payload: { ...payload, reel: id } };
+    : { ...entry, payload: { ...payload, reel, from } };
+}
+
+/** The id that a package got since it was first named; its name as it is where it got none. */
+export function idSince({ named }: Pick<FloorState, 'named'>, name: string): string {
+  if (hasOwnId(name)) return name;
+  const id = idOf(name);
+  return id !== null && named.get(id) === name ? id : name;
 }
 
 /** The id that the package of an old name gets; null where that names no entry. */

@@ -4,8 +4,9 @@
 // block had not been heard of, is folded all the same: what became of it is under the block too.
 
 import { entryId } from '../log/entry.ts';
-import { addMaterial, blockOn } from './blocks.ts';
+import { blockOn } from './blocks.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
+import { addJoined, addPiece } from './made-of.ts';
 import { isPackageId, packageIdOf } from './package-name.ts';
 import type { FloorState, Reel } from './state.ts';
 import type { Air } from './vocabulary.ts';
@@ -49,7 +50,9 @@ function split(
   const isTaken = state.reels.has(into);
   // The plant's own id of this very cut names nothing else, whoever has scanned it by then.
   const isOwn = isPackageId(into) && into === packageIdOf(entry);
-  if (isOwn || !isTaken) addMaterial(state, into, reel);
+  if (isOwn || !isTaken) addPiece(state, into, reel);
+  // Two packages bear one id: the parts may be in either.
+  else addJoined(state, into, reel);
   // On a slot it is no longer in anybody's hands; an id that is taken already names another package.
   if (isTaken || (from === undefined ? !isOwn : from.at !== null)) return;
   const counted = { reel: into, count: quantity, sd: 0, basis: 'typed' } as const;
@@ -73,7 +76,7 @@ function showingNothing(reel: Reel): Reel {
 }
 
 function merge(state: FloorState, { reel, from, quantity, sd, basis }: PayloadOf<'reel.merged'>): void {
-  addMaterial(state, reel, from);
+  addJoined(state, reel, from);
   const kept = state.reels.get(reel);
   const gone = state.reels.get(from);
   if (kept === undefined || gone === undefined) return;

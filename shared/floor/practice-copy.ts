@@ -6,6 +6,7 @@
 import { chunksOf } from '../kit/chunks.ts';
 import { panelsToGo } from './building.ts';
 import type { EntryKind, PayloadOf, SetupSlot } from './kinds.ts';
+import { isMadeOf } from './made-of.ts';
 import { partByMakers, productAndPart } from './maker-lists.ts';
 import { hasOwnId, ownIdOf } from './reel-id.ts';
 import { slotLeft } from './remaining.ts';
@@ -66,8 +67,8 @@ function peopleAndParts(state: FloorState): ToldEntry[] {
       });
   for (const { block, reel, lot, part, reason } of state.blocks.values()) {
     told.push({ kind: 'material.blocked', payload: { block, reel, lot, part, reason } });
-    for (const [made, of] of state.madeOf)
-      if (reel !== null && of.includes(reel))
+    for (const made of state.madeOf.keys())
+      if (reel !== null && isMadeOf(state, made, reel))
         told.push({ kind: 'material.blocked', payload: { block: made, reel: made, lot, part, reason } });
   }
   for (const { part, measured, weighed } of state.fullReels.values()) {

@@ -4,6 +4,7 @@ import type { Jar, PasteRule, PasteStretch } from './fold-paste.ts';
 import type { PlaceAir } from './fold-store.ts';
 import type { PayloadOf } from './kinds.ts';
 import type { PartPrice } from './kinds-parts.ts';
+import type { Made } from './made-of.ts';
 
 /** What the plant's list says of a part, but for its package and makers: those stand in `parts` and in the approvals. */
 export type ListedFacts = Readonly<
@@ -33,8 +34,8 @@ export interface StoreState {
   readonly placeAirs: Map<string, PlaceAir>;
   /** Line -> whose value is measured before a reel feeds, where somebody said. */
   readonly valueRules: Map<string, ValueRule>;
-  /** Package -> the others whose parts are in it: what it was cut off from, what was joined with it. */
-  readonly madeOf: Map<string, readonly string[]>;
+  /** Package -> what it was cut off from, and what was joined with it. */
+  readonly madeOf: Map<string, Made>;
   /** Reel -> what was measured of it last. */
   readonly values: Map<string, ReelValue>;
   /** Jar -> what was told of it. */

@@ -8,22 +8,10 @@ import { compareText } from '../log/order.ts';
 import { stretchesBeside } from './beside.ts';
 import { guessedOf } from './boards.ts';
 import { placesOf } from './finds.ts';
+import { type Carried, carriedBy, idGiven, lotOf, materialOf, otherLots } from './material.ts';
 import { isVoid, latestTo, numberAt, panelPlace, type Span, toNumbers } from './order.ts';
+import type { TraceQuestion } from './question.ts';
 import type { Guess, Stretch, TraceIndex } from './stretches.ts';
-
-/** Which stretches are asked for; every field given must fit. */
-export interface TraceQuestion {
-  readonly lot?: string;
-  readonly reel?: string;
-  readonly part?: string;
-  readonly feeder?: string;
-  readonly slot?: string;
-  readonly who?: string;
-  readonly run?: string;
-  /** Moments, ISO 8601 with offset: stretches that began within them. */
-  readonly from?: string;
-  readonly to?: string;
-}
 
 /** A stretch as an answer: panels as numbers within the run, and as codes where panels were scanned. */
 export interface TracedPlace {
@@ -37,7 +25,9 @@ export interface TracedPlace {
   readonly supplierPart: string | null;
   readonly lot: string | null;
   readonly dateCode: string | null;
-  /** Panels that surely carry it, but for one case in a million; null where there is none. */
+  /** Other packages whose parts are in it, by cuts and joins; absent where there are none. */
+  readonly madeOf?: readonly string[] | undefined;
+  /** Panels that surely carry what is asked for, but for one case in a million; null where there is none. */
   readonly sure: Span | null;
   /** Panels that may carry it; null where no panel was built while it was there. */
   readonly possible: Span | null;
@@ -54,6 +44,18 @@ export interface TracedPlace {
   readonly at: string;
 }
 
+/** A lot that is on a panel, surely or perhaps. */
+export interface PanelLot {
+  readonly lot: string | null;
+  readonly reel: string | null;
+  readonly supplierPart: string | null;
+  /** Other packages whose parts are in it, by cuts and joins; absent where there are none. */
+  readonly madeOf?: readonly string[] | undefined;
+  readonly sure: boolean;
+  /** True where other lots lay loose with it. */
+  readonly mixed?: boolean | undefined;
+}
+
 /** What one panel carries from one building of it, slot by slot; two lots where the joint cannot be told. */
 export interface PanelRun {
   readonly run: string;
@@ -67,14 +69,7 @@ export interface PanelRun {
   readonly slots: readonly {
     readonly slot: string;
     readonly part: string;
-    readonly lots: readonly {
-      readonly lot: string | null;
-      readonly reel: string | null;
-      readonly supplierPart: string | null;
-      readonly sure: boolean;
-      /** True where other lots lay loose with it. */
-      readonly mixed?: boolean | undefined;
-    }[];
+    readonly lots: readonly PanelLot[];
   }[];
 }
 
@@ -83,51 +78,26 @@ export interface TracedPanel extends PanelRun {
   readonly runs: readonly PanelRun[];
 }
 
-/**
- * A lot, reel, part, feeder or slot as it is looked for: a person types it in any letter case, and labels of one maker differ in it too.
- * Marks and blanks within stay: they may tell two lots apart.
- */
-export function asAsked(text: string): string {
-  return text.normalize('NFC').trim().toLowerCase();
-}
-
-/** Facts of a stretch that are looked for in any letter case. */
-export const askedInAnyCase = ['lot', 'reel', 'part', 'feeder', 'slot'] as const;
-
-/** Which stretches a question asks for: every field given must fit, and the moment at which they began. */
-export function isAskedFor(question: TraceQuestion): (stretch: Stretch) => boolean {
-  const fromMs = question.from === undefined ? Number.NEGATIVE_INFINITY : Date.parse(question.from);
-  const toMs = question.to === undefined ? Number.POSITIVE_INFINITY : Date.parse(question.to);
-  const inAnyCase = askedInAnyCase.flatMap((name) => {
-    const value = question[name];
-    return value === undefined ? [] : [[name, asAsked(value)] as const];
-  });
-  const exact = (['who', 'run'] as const).filter((name) => question[name] !== undefined);
-  return (stretch) => {
-    if (!exact.every((name) => stretch[name] === question[name])) return false;
-    const isOther = inAnyCase.some(([name, value]) => {
-      const found = stretch[name];
-      return found === null || asAsked(found) !== value;
-    });
-    if (isOther) return false;
-    const atMs = Date.parse(stretch.at);
-    return atMs >= fromMs && atMs <= toMs;
-  };
-}
-
 /** Where material was: by lot, reel, part, feeder, slot, person, run or time. Cost: linear in stretches. */
 export function tracePlaces(index: TraceIndex, question: TraceQuestion): readonly TracedPlace[] {
-  return placesWhere(index, isAskedFor(question));
+  const places = placesWhere(index, carriedBy(index.state, question));
+  if (question.reel === undefined) return places;
+  // Who asks by an id that a package got since is told that id.
+  return places.map((place) =>
+    place.reel === null ? { ...place, reel: idGiven(index.state, place) } : place,
+  );
 }
 
-/** Where the material of some stretches was, run by run. Cost: linear in stretches. */
+/** Where the material of some stretches was, run by run; nothing is sure of one that carries it perhaps. Cost: linear in stretches. */
 export function placesWhere(
   index: TraceIndex,
-  isAsked: (stretch: Stretch) => boolean,
+  carried: (stretch: Stretch) => Carried | null,
 ): readonly TracedPlace[] {
   return [...index.stretches, ...stretchesBeside(index.state)]
-    .filter(isAsked)
-    .map((stretch) => toPlace(index, stretch))
+    .flatMap((stretch) => {
+      const how = carried(stretch);
+      return how === null ? [] : [toPlace(index, stretch, how)];
+    })
     .filter((place) => place.possible !== null || !cameAfterEnd(index, place))
     .sort(
       (a, b) =>
@@ -148,12 +118,18 @@ function cameAfterEnd(index: TraceIndex, place: TracedPlace): boolean {
   return run?.phase === 'ended' && Date.parse(place.at) > run.sinceMs;
 }
 
-function toPlace(index: TraceIndex, stretch: Stretch): TracedPlace {
+/** The packages whose parts are in what a stretch was of, where there are others. */
+function madeOfIt({ state }: TraceIndex, stretch: Stretch): Pick<TracedPlace, 'madeOf'> {
+  const of = materialOf(state, stretch)?.of ?? [];
+  return of.length === 0 ? {} : { madeOf: of };
+}
+
+function toPlace(index: TraceIndex, stretch: Stretch, how: Carried): TracedPlace {
   const counted = index.state.runs.get(stretch.run);
   const { sure, possible } = counted
     ? placesOf(index.state, counted, stretch)
     : { sure: null, possible: null };
-  const { line, run, product, slot, feeder, reel, part, supplierPart, lot, dateCode } = stretch;
+  const { line, run, product, slot, feeder, part, supplierPart, dateCode } = stretch;
   const { entry, who, at } = stretch;
   const guessed = guessedOf(index.state, stretch);
   return {
@@ -162,12 +138,13 @@ function toPlace(index: TraceIndex, stretch: Stretch): TracedPlace {
     product,
     slot,
     feeder,
-    reel,
+    reel: stretch.reel,
     part,
     supplierPart,
-    lot,
+    lot: lotOf(index.state, stretch),
     dateCode,
-    sure: counted ? toNumbers(counted, sure) : null,
+    ...madeOfIt(index, stretch),
+    sure: counted && how === 'surely' ? toNumbers(counted, sure) : null,
     possible: counted ? toNumbers(counted, possible) : null,
     guessed,
     mixed: stretch.mixed === true,
@@ -217,7 +194,7 @@ export function tracePanel(index: TraceIndex, panel: string, run?: string): Trac
 }
 
 function panelIn(index: TraceIndex, run: Run, place: number): PanelRun {
-  const bySlot = new Map<string, { part: string; lots: PanelRun['slots'][number]['lots'][number][] }>();
+  const bySlot = new Map<string, { part: string; lots: PanelLot[] }>();
   const guessed = new Set<Guess>();
   for (const stretch of [...index.stretches, ...stretchesBeside(index.state)]) {
     if (stretch.run !== run.run) continue;
@@ -226,8 +203,7 @@ function panelIn(index: TraceIndex, run: Run, place: number): PanelRun {
       places !== null && place >= places.first && place <= places.last;
     if (!isWithin(possible)) continue;
     const there = bySlot.get(stretch.slot) ?? { part: stretch.part, lots: [] };
-    const { lot, reel, supplierPart } = stretch;
-    there.lots.push({ lot, reel, supplierPart, sure: isWithin(sure), mixed: stretch.mixed === true });
+    there.lots.push(...lotsOf(index, stretch, isWithin(sure)));
     bySlot.set(stretch.slot, there);
     for (const each of guessedOf(index.state, stretch)) guessed.add(each);
   }
@@ -243,6 +219,17 @@ function panelIn(index: TraceIndex, run: Run, place: number): PanelRun {
       .sort((a, b) => compareSlots(a[0], b[0]))
       .map(([slot, { part, lots }]) => ({ slot, part, lots })),
   };
+}
+
+/** What a stretch brings to a panel: its own lot, and those of other lots that were joined with it though that was not to be done. */
+function lotsOf(index: TraceIndex, stretch: Stretch, isSure: boolean): readonly PanelLot[] {
+  const { state } = index;
+  const { reel, supplierPart } = stretch;
+  const lot = lotOf(state, stretch);
+  const mixed = stretch.mixed === true;
+  const others = otherLots(state, stretch);
+  const own = { lot, reel, supplierPart, ...madeOfIt(index, stretch), sure: isSure && others.length === 0 };
+  return [{ ...own, mixed }, ...others.map((other) => ({ ...other, sure: false, mixed }))];
 }
 
 function onlyRun(index: TraceIndex): string | null {

@@ -84,12 +84,14 @@ export function foundStretches(state: FloorState): readonly Stretch[] {
       const places = findIn(state, finding, run);
       if (places === null) return [];
       const { line, slot, reel, supplierPart, lot, dateCode, who, entry } = finding;
+      const made = reel === null ? undefined : state.madeOf.get(reel);
       const { reach, isGuess } = reachOf(state, line, slot);
       return [
         {
           line,
           slot,
           reel,
+          ...(made === undefined ? {} : { made: { of: made.of, all: made.all } }),
           supplierPart,
           lot,
           dateCode,

@@ -2,7 +2,8 @@
 // log to come changes it.
 
 import { copyState } from '../floor/state.ts';
-import { addSerial, type SerialPanel, type Stretch, type TraceIndex } from './stretches.ts';
+import { addSerial, type SerialPanel } from './serials.ts';
+import type { Stretch, TraceIndex } from './stretches.ts';
 
 /** A copy that can go on by itself; what never changes is shared. Cost: linear in open stretches and the state's maps. */
 export function copyTrace(index: TraceIndex): TraceIndex {

@@ -8,19 +8,23 @@
 import { newestRun } from '../floor/building.ts';
 import { countOf } from '../floor/counters.ts';
 import { applyFloorEntry } from '../floor/fold.ts';
+import { idSince } from '../floor/fold-print.ts';
 import { type FloorEntry, readFloorEntry } from '../floor/kinds.ts';
+import type { Material } from '../floor/made-of.ts';
 import { ownIdOf } from '../floor/reel-id.ts';
 import { touchesOf } from '../floor/registry.ts';
 import { emptyState, type FloorState, type Run, type SlotState, type Tape } from '../floor/state.ts';
-import { codeKey, tallyOf } from '../floor/tally.ts';
+import { tallyOf } from '../floor/tally.ts';
 import { perPanelOf } from '../floor/wanted.ts';
-import { type Entry, entryId } from '../log/entry.ts';
+import type { Entry } from '../log/entry.ts';
 import { type Bounds, endOfSplice, latestEnd, mostByCount } from './doubt.ts';
 import { boundJoints, guesses } from './joints.ts';
 import { countedSince, endsAt, lagAt, reachOf, runBefore } from './line.ts';
 import { pourOver } from './loose.ts';
+import { bornWith } from './material.ts';
 import { latest, latestTo } from './order.ts';
 import { boundSeen } from './seen-joint.ts';
+import { type SerialPanel, takeSerial } from './serials.ts';
 
 /** A bound on panels, by the order of counting (floor/tally.ts): the tape surely served all inside `sure`, perhaps those inside `possible`; Infinity: no bound. */
 export interface PanelBound {
@@ -43,6 +47,10 @@ export interface Stretch {
   readonly feeder: string | null;
   /** The reel's own id; null where its label had none. */
   readonly reel: string | null;
+  /** What the log calls a package without an id; absent where it has one. */
+  readonly unnamed?: string;
+  /** What its package was made of while it was there; absent where of itself alone. */
+  made?: Material;
   readonly part: string;
   readonly supplierPart: string | null;
   readonly lot: string | null;
@@ -64,14 +72,6 @@ export interface Stretch {
   /** The entry that put the tape on the slot, who wrote it and when. */
   readonly entry: string;
   readonly who: string | null;
-  readonly at: string;
-}
-
-/** A panel that was scanned: its code and its place in the run's order of counting. */
-export interface SerialPanel {
-  readonly run: string;
-  readonly panel: number;
-  readonly serial: string;
   readonly at: string;
 }
 
@@ -117,6 +117,8 @@ export function traceEntry(index: TraceIndex, entry: Entry): void {
   const coded = known.kind === 'panels.counted' || known.kind === 'station.counted' ? known : null;
   const counted = (coded && countOf(state, coded))?.run;
   applyFloorEntry(state, known);
+  if (known.kind === 'reel.split') takeMaterial(index, known.payload.into);
+  else if (known.kind === 'reel.merged') takeMaterial(index, idSince(state, known.payload.reel));
   if (coded) takeSerial(index, coded, counted);
   else if (known.kind === 'run.started') beginRun(index, known, ended);
   else for (const key of touched) compare(index, { key, was: before.get(key) ?? null, entry: known, heldMs });
@@ -286,6 +288,7 @@ function openStretch(
     slot: slot.slot,
     feeder: slot.feeder,
     reel: ownIdOf(tape.reel),
+    ...bornWith(index.state, tape),
     part: tape.part,
     supplierPart: tape.supplierPart,
     lot: tape.lot,
@@ -379,22 +382,11 @@ function reachInto(
   }
 }
 
-type Coded = FloorEntry & { kind: 'panels.counted' | 'station.counted' };
-function takeSerial(index: TraceIndex, entry: Coded, run: Run | undefined): void {
-  const { serial } = entry.payload;
-  if (serial === null || !run) return;
-  const coded = index.state.codes.get(codeKey(run.run, serial));
-  // A code that was counted before has another entry.
-  if (coded?.entry !== entryId(entry)) return;
-  addSerial(index, { run: run.run, panel: coded.tally, serial, at: entry.at });
-}
-
-/** Puts a scanned panel under its code and under its place. */
-export function addSerial(index: TraceIndex, scanned: SerialPanel): void {
-  const { run, panel, serial } = scanned;
-  const others = (index.serials.get(serial) ?? []).filter((each) => each.run !== run || each.panel !== panel);
-  index.serials.set(serial, [...others, scanned]);
-  const byPanel = index.serialByPanel.get(run) ?? new Map<number, string>();
-  byPanel.set(panel, serial);
-  index.serialByPanel.set(run, byPanel);
+/** What was cut or joined into a package that stands on a slot is in what it feeds from then on, and perhaps in what it fed before. */
+function takeMaterial({ state, open }: TraceIndex, name: string): void {
+  for (const [key, { tapes }] of state.slots)
+    for (const tape of tapes) {
+      const stretch = tape.reel === name ? open.get(key)?.get(tape.entry) : undefined;
+      if (stretch) Object.assign(stretch, bornWith(state, tape));
+    }
 }

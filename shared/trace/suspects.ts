@@ -7,11 +7,13 @@ import type { PayloadOf } from '../floor/kinds.ts';
 import type { Run } from '../floor/state.ts';
 import { tallyOf } from '../floor/tally.ts';
 import type { ContainCause } from '../floor/vocabulary.ts';
-import { isAskedFor, serialsBetween, type TraceQuestion } from './ask.ts';
+import { serialsBetween } from './ask.ts';
 import { stretchesBeside } from './beside.ts';
 import { guessedOf } from './boards.ts';
 import { findIn, placesOf, runsOf } from './finds.ts';
+import { type Carried, carriedBy } from './material.ts';
 import { earliest, latestTo, span } from './order.ts';
+import type { TraceQuestion } from './question.ts';
 import type { Guess, Stretch, TraceIndex } from './stretches.ts';
 
 /** Panels of one run that may carry it, by their places in the run's order of counting. */
@@ -50,7 +52,7 @@ export function suspectPanels(index: TraceIndex, question: SuspectQuestion): Sus
     const counted = index.state.runs.get(run);
     if (counted) for (const code of serialsBetween(index, counted, possible)) codes.add(code);
   }
-  const meant = finding ? [] : stretchesOf(index, question);
+  const meant = finding ? [] : stretchesOf(index, question).map(([stretch]) => stretch);
   const isOn = (stretch: Stretch) => stretch.there && index.state.runs.get(stretch.run)?.phase !== 'ended';
   const inLine: readonly Guess[] =
     finding && index.state.inLines.get(finding.line) === undefined ? ['in-line'] : [];
@@ -78,24 +80,28 @@ function afterOf({ afterMs }: SuspectQuestion, stretch: Stretch): number | null 
   return typeof afterMs === 'function' ? afterMs(stretch) : afterMs;
 }
 
-function isMeant(question: SuspectQuestion): (stretch: Stretch) => boolean {
+function meantBy({ state }: TraceIndex, question: SuspectQuestion): (stretch: Stretch) => Carried | null {
   const { material = {}, entry } = question;
-  const fits = isAskedFor(material);
+  const carried = carriedBy(state, material);
   const isNamed = Object.keys(material).length > 0 || entry !== undefined;
   return (stretch) =>
-    isNamed &&
-    (entry === undefined || stretch.entry === entry) &&
-    fits(stretch) &&
-    afterOf(question, stretch) !== null;
+    isNamed && (entry === undefined || stretch.entry === entry) && afterOf(question, stretch) !== null
+      ? carried(stretch)
+      : null;
 }
 
-function stretchesOf(index: TraceIndex, question: SuspectQuestion): readonly Stretch[] {
-  return [...index.stretches, ...stretchesBeside(index.state)].filter(isMeant(question));
+/** The stretches that are meant, each with how it carries what is asked for. */
+function stretchesOf(index: TraceIndex, question: SuspectQuestion): readonly (readonly [Stretch, Carried])[] {
+  const meant = meantBy(index, question);
+  return [...index.stretches, ...stretchesBeside(index.state)].flatMap((stretch) => {
+    const how = meant(stretch);
+    return how === null ? [] : [[stretch, how] as const];
+  });
 }
 
 function stretchRuns(index: TraceIndex, question: SuspectQuestion): readonly SuspectRun[] {
   const found: SuspectRun[] = [];
-  for (const stretch of stretchesOf(index, question)) {
+  for (const [stretch, how] of stretchesOf(index, question)) {
     const run = index.state.runs.get(stretch.run);
     if (!run) continue;
     const after = afterOf(question, stretch);
@@ -105,7 +111,8 @@ function stretchRuns(index: TraceIndex, question: SuspectQuestion): readonly Sus
     const { sure } = placesOf(index.state, run, stretch);
     const possible = span(Math.max(1, came, from.possible), lastOf(run, stretch));
     if (possible === null) continue;
-    const surely = sure === null ? null : span(Math.max(sure.first, from.sure), sure.last);
+    const surely =
+      sure === null || how === 'perhaps' ? null : span(Math.max(sure.first, from.sure), sure.last);
     found.push({ run: run.run, line: run.line, slot: stretch.slot, sure: surely, possible });
   }
   return found.sort((a, b) => startOf(index, a) - startOf(index, b));

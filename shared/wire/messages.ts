@@ -10,6 +10,7 @@ import { entryFaults, type WireCode, wireCodes } from './codes.ts';
 import { headNote, leaf, ms, name, proof, signature } from './fields.ts';
 import { pageEntries } from './limits.ts';
 import { cosignedSchema, cosignSchema, recordAskSchema, recordToldSchema } from './messages-heads.ts';
+import { tracedSchema, traceSchema } from './messages-trace.ts';
 
 /** Tablets travel in a header's comma list. */
 const tabletName = name.check(z.regex(/^[^,]+$/, 'expected no comma'));
@@ -289,79 +290,6 @@ export type ExportRequest = z.infer<typeof exportSchema>;
 /** The answer to an export: where it is fetched, once and until when. */
 export const exportMadeSchema = z.object({ path: z.string(), untilMs: ms });
 export type ExportMade = z.infer<typeof exportMadeSchema>;
-
-const asked = z.optional(z.string().check(z.minLength(1), z.maxLength(200)));
-/** `POST /api/trace`: which panels carry some material (every field given must fit), or what one panel carries. */
-export const traceSchema = z.object({
-  lot: asked,
-  reel: asked,
-  part: asked,
-  feeder: asked,
-  slot: asked,
-  who: asked,
-  run: asked,
-  /** Stretches that began within these moments, ISO 8601 with offset. */
-  from: z.optional(z.iso.datetime({ offset: true })),
-  to: z.optional(z.iso.datetime({ offset: true })),
-  /** A panel's code, or its number within `run`; then only `run` goes with it. */
-  panel: asked,
-});
-export type TraceRequest = z.infer<typeof traceSchema>;
-
-const panels = z.nullable(z.object({ first: z.int(), last: z.int() }));
-const known = z.nullable(z.string());
-/** What an answer rests on that nobody has entered; absent from an older server. */
-const guessed = z.optional(z.array(z.enum(['in-line', 'label', 'boards'])));
-const mixed = z.optional(z.boolean()); // lots poured over each other; absent from an older server too
-const panelRun = {
-  run: z.string(),
-  line: z.string(),
-  product: z.string(),
-  side: z.optional(z.nullable(z.enum(['top', 'bottom']))),
-  panel: z.int(),
-  serial: known,
-  guessed,
-  slots: z.array(
-    z.object({
-      slot: z.string(),
-      part: z.string(),
-      lots: z.array(z.object({ lot: known, reel: known, supplierPart: known, sure: z.boolean(), mixed })),
-    }),
-  ),
-} as const;
-/** The answer to a trace: places for material, a panel for a panel. */
-export const tracedSchema = z.object({
-  places: z.array(
-    z.object({
-      mixed,
-      line: z.string(),
-      run: z.string(),
-      product: z.string(),
-      slot: z.string(),
-      feeder: known,
-      reel: known,
-      part: z.string(),
-      supplierPart: known,
-      lot: known,
-      dateCode: known,
-      sure: panels,
-      possible: panels,
-      guessed,
-      serials: z.array(z.string()),
-      goesOn: z.boolean(),
-      entry: z.string(),
-      who: known,
-      at: z.string(),
-    }),
-  ),
-  /** A panel as it was built last. `runs`: every time that it was built, oldest first; absent from an older server. */
-  panel: z.nullable(z.object({ ...panelRun, runs: z.optional(z.array(z.object(panelRun))) })),
-  /** True where there are more places than are answered. */
-  more: z.boolean(),
-  /** Entries of the log that are not in the answer yet: more than none only while the server makes its index. */
-  behind: z.int().check(z.minimum(0)),
-});
-export type Traced = z.infer<typeof tracedSchema>;
 
 /** Every message by name: what the version speaks for. */
 export const wireMessages = {

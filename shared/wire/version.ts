@@ -40,10 +40,15 @@ export const wireHistory: readonly WireStep[] = [
     change:
       'of a page the last entry of a chain is signed for those before it, which need no signature of their own; a pulled page ends at such an entry where it is cut; tablets sign heads of the log that they checked, and the server says where an entry lies in it, for paper; what version 6 says is unchanged',
   },
+  {
+    version: 8,
+    change:
+      'an answer to a trace by reel follows cuts and joins: it says which other reels have parts in what it names, and where parts of the reel asked for came from and went; what version 7 says is unchanged',
+  },
 ];
 
 /** The version spoken by this code. */
-export const wireVersion = 7;
+export const wireVersion = 8;
 
 /** The version in which receipts and the log's tree were added. */
 export const treeSince = 4;

@@ -1,7 +1,8 @@
 // Asks the server's trace, which keeps an index of the plant's whole log.
 
 import type { PanelRun, TracedPlace } from '../../shared/trace/ask.ts';
-import { tracedSchema } from '../../shared/wire/messages.ts';
+import type { Parts } from '../../shared/trace/material.ts';
+import { tracedSchema } from '../../shared/wire/messages-trace.ts';
 import type { App } from './app.ts';
 
 /** What can be traced. */
@@ -18,6 +19,8 @@ export interface FoundPlaces extends Answered {
   readonly kind: 'places';
   readonly of: TraceKind;
   readonly places: readonly TracedPlace[];
+  /** What the reel asked for is made of and went into; null where it was never cut nor joined, or an older server answers. */
+  readonly parts: Parts | null;
   readonly more: boolean;
 }
 
@@ -43,7 +46,7 @@ export async function askServer(
   if (!caller || (app.sync.value?.backlog ?? 1) > 0) return null;
   const answer = await caller.call('/api/trace', tracedSchema, { json: questionOf(kind, text) });
   if (!answer.ok || answer.value.behind > 0) return null;
-  const { places, panel, more } = answer.value;
+  const { places, parts = null, panel, more } = answer.value;
   const common = { text, by: 'server' } as const;
   if (kind !== 'panel')
     return {
@@ -51,6 +54,7 @@ export async function askServer(
       kind: 'places',
       of: kind,
       places: places.map((each) => ({ ...each, guessed: each.guessed ?? [] })),
+      parts,
       more,
     };
   // An older server knows the newest run of a panel only.

@@ -11,7 +11,7 @@ import type { Entry } from '../../shared/log/entry.ts';
 import { csvHeader, itemToCsv } from '../../shared/log/export-rows.ts';
 import { tracePlaces } from '../../shared/trace/ask.ts';
 import { traceLog } from '../../shared/trace/stretches.ts';
-import { tracedSchema } from '../../shared/wire/messages.ts';
+import { tracedSchema } from '../../shared/wire/messages-trace.ts';
 import { enrolTablet } from '../../src/app/sync/enrol.ts';
 import { makeTicket } from '../../src/server/codes.ts';
 import { openStore } from '../../src/server/stores/open.ts';

@@ -45,6 +45,32 @@ describe('reelward trace', () => {
     ]);
   });
 
+  test('follows a reel into its piece, and says of either where parts came from and went; of others as ever', async () => {
+    const story = beginStory();
+    tellPlant(story);
+    const into = 'K1-cut';
+    const facts = { reel: 'K1', into, part: 'R-100', lot: 'LA', quantity: 500, left: null } as const;
+    story.tell('reel.split', { ...facts, via: 'typed' });
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: into, lot: 'LA', quantity: 500 }));
+    story.tell('run.started', started('r1'));
+    story.tell('panels.counted', counted('r1', 30));
+    const text = story.entries.map((entry) => JSON.stringify(entry)).join('\n');
+    const told = async (...args: readonly string[]) =>
+      JSON.parse((await call(['trace', '-', ...args], text)).out);
+    expect(await told('--reel', 'K1')).toMatchObject({
+      madeOf: [],
+      wentInto: [into],
+      places: [{ reel: into, madeOf: ['K1'], sure: { first: 1 } }],
+    });
+    expect(await told('--reel', into)).toMatchObject({ madeOf: ['K1'], wentInto: [] });
+    expect((await told('--panel', '1')).panel.slots[0].lots).toMatchObject([
+      { lot: 'LA', reel: into, madeOf: ['K1'], sure: true },
+    ]);
+    const plain = JSON.parse((await ask('--reel', 'K1')).out);
+    expect(Object.keys(plain)).toEqual(['question', 'places']);
+    expect(plain.places[0]).not.toHaveProperty('madeOf');
+  });
+
   test('finds what is on a panel, by number and by code', async () => {
     for (const panel of ['30', 'SN-30']) {
       const { code, out } = await ask('--panel', panel);

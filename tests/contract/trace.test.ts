@@ -8,11 +8,13 @@ import { type Entry, firstPrev } from '../../shared/log/entry.ts';
 import { compareEntries } from '../../shared/log/order.ts';
 import { sealEntry } from '../../shared/log/seal.ts';
 import { tracePanel, tracePlaces } from '../../shared/trace/ask.ts';
+import { partsAsked } from '../../shared/trace/material.ts';
 import { type TraceIndex, traceLog } from '../../shared/trace/stretches.ts';
 import { openStore } from '../../src/server/stores/open.ts';
 import type { Store } from '../../src/server/stores/store.ts';
 import { answerPanel, answerPlaces } from '../../src/server/trace/answer.ts';
 import { createTraceKeeper, type TraceKeeper } from '../../src/server/trace/keeper.ts';
+import { play } from '../shared/trace/cut-and-joined.ts';
 import { newFolder, startPostgres, type TestPostgres } from './databases.ts';
 import { toChecked } from './entries.ts';
 
@@ -161,6 +163,62 @@ describe.each(['sqlite', 'postgres'] as const)('the kept trace on %s', (dialect)
       const { places } = await answerPlaces({ store, keeper }, question);
       expect(places, JSON.stringify(question)).toEqual(tracePlaces(whole, question));
     }
+  });
+
+  it('follows cuts and joins as an index does, in whatever order the tablets come and over a restart', async () => {
+    const deed = fc.tuple(
+      fc.constantFrom(
+        'put',
+        'load',
+        'load',
+        'splice',
+        'cut',
+        'cut',
+        'join',
+        'build',
+        'build',
+        'run' as const,
+      ),
+      fc.nat(40),
+      fc.nat(40),
+    );
+    const history = fc.array(deed, { minLength: 600, maxLength: 700, size: 'max' });
+    let followed = 0;
+    for (const deeds of fc.sample(history, { numRuns: 1, seed: 5 })) {
+      const { entries, packages, lots: told } = play(deeds);
+      const index = traceLog(entries);
+      await keeper.stop();
+      await store.close();
+      folder.remove();
+      folder = newFolder();
+      database = dialect === 'postgres' ? ((await postgres?.newDatabase()) ?? null) : null;
+      await open(database);
+      keep();
+      for (const tablet of ['T3', 'T1', 'T2']) {
+        await push(entries.filter((entry) => entry.tablet === tablet));
+        await keeper.caughtUp();
+      }
+      await keeper.stop();
+      keep();
+      await keeper.caughtUp();
+      expect(await store.tracePlace()).not.toBeNull();
+      const questions = [
+        ...packages.map((reel) => ({ reel })),
+        ...told.map((lot) => ({ lot })),
+        ...packages.map((reel) => ({ reel, part: 'R-100', run: 'r1' })),
+      ];
+      for (const question of questions) {
+        const { parts = null, more, ...answer } = await answerPlaces({ store, keeper }, question);
+        const places = tracePlaces(index, question);
+        expect(more).toBe(false);
+        // Of the same first panel, in whatever order.
+        const sorted = (all: readonly object[]) => all.map((each) => JSON.stringify(each)).sort();
+        expect(sorted(answer.places), JSON.stringify(question)).toEqual(sorted(places));
+        expect(parts).toEqual(partsAsked(index.state, question));
+        if ('reel' in question) followed += places.filter(({ reel }) => reel !== question.reel).length;
+      }
+    }
+    expect(followed).toBeGreaterThan(10);
   });
 
   it('is the same whatever the order in which the tablets come', async () => {

@@ -127,6 +127,24 @@ it('a package is cut in two, and two of one lot are joined; two of different lot
     await expect.poll(() => page.getByTestId('reel-R-970602').textContent()).toContain('empty');
     await goTo(page, 'log');
     await expect.poll(() => page.locator('main').textContent()).toContain('Packages joined');
+    // A trace says where parts of a reel came from and went, whichever of them is asked for.
+    const piece = String(split?.payload['into']);
+    const ask = async (reel: string) => {
+      await page.evaluate((hash) => {
+        location.hash = hash;
+      }, `#/log/trace/reel/${reel}`);
+      await page.getByTestId('trace-text').fill(reel);
+      await page.getByTestId('trace-reel').click();
+      await page.getByTestId('trace-ask').click();
+    };
+    await ask('r-970601');
+    await expect.poll(() => page.getByTestId('trace-parts-to').textContent()).toContain(piece);
+    expect(await page.getByTestId('trace-parts-from').textContent()).toContain('R-970602');
+    await ask(piece);
+    await expect
+      .poll(() => page.getByTestId('trace-parts-from').textContent())
+      .toBe('Has parts from R-970601');
+    expect(await page.getByTestId('trace-parts-to').count()).toBe(0);
   });
 });
 

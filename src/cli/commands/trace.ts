@@ -2,7 +2,9 @@
 
 import { isoMoment } from '../../../shared/log/entry-schema.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
-import { type TraceQuestion, tracePanel, tracePlaces } from '../../../shared/trace/ask.ts';
+import { tracePanel, tracePlaces } from '../../../shared/trace/ask.ts';
+import { partsAsked } from '../../../shared/trace/material.ts';
+import type { TraceQuestion } from '../../../shared/trace/question.ts';
 import { traceLog } from '../../../shared/trace/stretches.ts';
 import { type Command, type CommandIo, NotUnderstood, parseCall, printJson } from '../command.ts';
 import { readLogFile } from '../log-file.ts';
@@ -18,6 +20,9 @@ First form: {"question", "places": [{"line", "run", "product", "slot", "feeder",
 Panels are numbers within the run. Around a splice or a change of reel both lots are possible: "sure" are the panels that surely
 carry it, wrong less than once in a million by the line's entered spreads. "guessed" names what nobody has entered: "in-line" (panels
 between machine and counting), "label" (how exact printed counts are), "boards" (which boards of a panel a slot serves: all alike).
+A reel is followed through cuts and joins: panels of its pieces carry it too, and panels of what it was joined with may. Such a place
+has "madeOf", the other reels whose parts are in its own. Asked for a reel that was ever cut or joined, the answer also has "madeOf" (what
+it was cut off from or joined with) and "wentInto" (reels that have parts of it).
 
 Second form: {"panel": {...}, "runs": [{"run", "line", "product", "side", "panel", "serial", "guessed", "slots": [{"slot", "part",
 "lots": [{"lot", "reel", "supplierPart", "sure"}]}]}]}. "runs" has each time that the panel was built (both sides, repeats), oldest
@@ -87,7 +92,7 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
     return 0;
   }
   const places = tracePlaces(index, question);
-  printJson({ question, places }, io);
+  printJson({ question, ...partsAsked(index.state, question), places }, io);
   return places.length > 0 ? 0 : 1;
 }
 

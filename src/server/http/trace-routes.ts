@@ -1,7 +1,7 @@
 // The trace's route: for any tablet of the plant, as the log itself is.
 
 import type { FastifyInstance, FastifyRequest } from 'fastify';
-import { type Traced, traceSchema } from '../../../shared/wire/messages.ts';
+import { type Traced, traceSchema } from '../../../shared/wire/messages-trace.ts';
 import type { ServerContext } from '../context.ts';
 import { TraceAway } from '../trace/remote.ts';
 import { readAs } from './body.ts';

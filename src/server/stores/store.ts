@@ -229,6 +229,8 @@ export interface TraceChange {
 
 /** Which stretches are asked for: every field given must fit. */
 export interface TraceWanted {
+  /** Stretches of these reels too, whatever reel, lot and part are said; the rest must fit. */
+  readonly orReels?: readonly string[];
   readonly run?: string;
   readonly slot?: string;
   readonly feeder?: string;

@@ -7,6 +7,8 @@ import { type StretchesTable, type Tables, traceTableNames } from './tables.ts';
 
 /** Rows in one INSERT: 32,766 parameters at most on SQLite. */
 const ROWS_AT_ONCE = 1_000;
+/** Names in one question: 32,766 parameters at most on SQLite. */
+const NAMES_AT_MOST = 30_000;
 /** Where the place stands among the state's rows: no part has an empty name. */
 const PLACE = { part: '', key: 'place' } as const;
 
@@ -31,10 +33,21 @@ export function traceQueries(
     moveTrace: (change) => transaction((tx) => move(tx, change)),
     traceStretches: async (wanted, limit) => {
       let query = db.selectFrom('trace_stretches').select('body');
-      for (const name of ['run', 'slot', 'feeder', 'reel', 'part', 'lot', 'who'] as const) {
+      for (const name of ['run', 'slot', 'feeder', 'who'] as const) {
         const value = wanted[name];
         if (value !== undefined) query = query.where(name, '=', value);
       }
+      const material = (['reel', 'part', 'lot'] as const).flatMap((name) => {
+        const value = wanted[name];
+        return value === undefined ? [] : [[name, value] as const];
+      });
+      const { orReels = [] } = wanted;
+      // More names than a statement takes: all of them are given, and the asker looks.
+      if (orReels.length < NAMES_AT_MOST)
+        query = query.where((eb) => {
+          const named = eb.and(material.map(([name, value]) => eb(name, '=', value)));
+          return orReels.length === 0 ? named : eb.or([named, eb('reel', 'in', [...orReels])]);
+        });
       if (wanted.fromMs !== undefined) query = query.where('at_ms', '>=', wanted.fromMs);
       if (wanted.toMs !== undefined) query = query.where('at_ms', '<=', wanted.toMs);
       return (await query.orderBy('id').limit(limit).execute()).map((row) => row.body);

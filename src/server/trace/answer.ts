@@ -1,24 +1,13 @@
 // Answers to quality's questions out of the kept index: what the store holds of it and what the keeper holds, joined for the
 // material or the panel asked for, and then asked as any index is.
 
-import {
-  asAsked,
-  askedInAnyCase,
-  isAskedFor,
-  type TracedPanel,
-  type TracedPlace,
-  type TraceQuestion,
-  tracePanel,
-  tracePlaces,
-} from '../../../shared/trace/ask.ts';
+import { type TracedPanel, type TracedPlace, tracePanel, tracePlaces } from '../../../shared/trace/ask.ts';
 import { stretchesBeside } from '../../../shared/trace/beside.ts';
+import { carriedBy, namesToo, type Parts, partsAsked } from '../../../shared/trace/material.ts';
 import { addSettled } from '../../../shared/trace/parts.ts';
-import {
-  emptyTrace,
-  type SerialPanel,
-  type Stretch,
-  type TraceIndex,
-} from '../../../shared/trace/stretches.ts';
+import { asAsked, askedInAnyCase, type TraceQuestion } from '../../../shared/trace/question.ts';
+import type { SerialPanel } from '../../../shared/trace/serials.ts';
+import { emptyTrace, type Stretch, type TraceIndex } from '../../../shared/trace/stretches.ts';
 import type { Store } from '../stores/store.ts';
 import { fromBody } from './fold.ts';
 import type { TraceKeeper } from './keeper.ts';
@@ -29,6 +18,8 @@ const PLACES_AT_MOST = 300;
 /** An answer, and how far the index was behind the log, in entries. */
 export interface TraceAnswer {
   readonly places: readonly TracedPlace[];
+  /** What the reel asked for is made of and went into; absent where it was never cut nor joined. */
+  readonly parts?: Parts | undefined;
   /** True where there are more than are answered. */
   readonly more: boolean;
   readonly behind: number;
@@ -40,13 +31,13 @@ export interface PanelAnswer {
   readonly behind: number;
 }
 
-interface Parts {
+interface Kept {
   readonly store: Pick<Store, 'traceStretches' | 'traceSerials' | 'traceSerial'>;
   readonly keeper: TraceKeeper;
 }
 
 /** Where material was. */
-export async function answerPlaces({ store, keeper }: Parts, question: TraceQuestion): Promise<TraceAnswer> {
+export async function answerPlaces({ store, keeper }: Kept, question: TraceQuestion): Promise<TraceAnswer> {
   const { index, behind } = await keeper.tip();
   const { from, to, ...named } = question;
   const inOneCase = askedInAnyCase.flatMap((name) => {
@@ -59,21 +50,36 @@ export async function answerPlaces({ store, keeper }: Parts, question: TraceQues
     ...(from === undefined ? {} : { fromMs: Date.parse(from) }),
     ...(to === undefined ? {} : { toMs: Date.parse(to) }),
   };
-  const bodies = await store.traceStretches(wanted, PLACES_AT_MOST + 1);
-  const kept = bodies.slice(0, PLACES_AT_MOST).map(fromBody);
-  const newest = index.stretches.filter(isAskedFor(question));
-  const found = stretchesBeside(index.state).filter(isAskedFor(question));
+  const carried = carriedBy(index.state, question);
+  const isMeant = (stretch: Stretch) => carried(stretch) !== null;
+  // Pieces and joined packages stand under names of their own: what is found by those is looked at before it is counted.
+  const orReels = namesToo(index.state, question);
+  const found =
+    orReels.length === 0
+      ? (await store.traceStretches(wanted, PLACES_AT_MOST + 1)).map(fromBody)
+      : (await store.traceStretches({ ...wanted, orReels }, Number.MAX_SAFE_INTEGER))
+          .map(fromBody)
+          .filter(isMeant);
+  const kept = found.slice(0, PLACES_AT_MOST);
+  const newest = index.stretches.filter(isMeant);
+  const beside = stretchesBeside(index.state).filter(isMeant);
   const joined = await join(
     { store, index },
     [...kept, ...newest],
-    found.map(({ run }) => run),
+    beside.map(({ run }) => run),
   );
-  return { places: tracePlaces(joined, question), more: bodies.length > PLACES_AT_MOST, behind };
+  const parts = partsAsked(index.state, question);
+  return {
+    places: tracePlaces(joined, question),
+    ...(parts === null ? {} : { parts }),
+    more: found.length > PLACES_AT_MOST,
+    behind,
+  };
 }
 
 /** What is on one panel: by its code, or by its number within `run`. */
 export async function answerPanel(
-  { store, keeper }: Parts,
+  { store, keeper }: Kept,
   panel: string,
   run: string | undefined,
 ): Promise<PanelAnswer> {
@@ -95,7 +101,7 @@ export async function answerPanel(
 
 /** An index of these stretches, with their runs and scanned panels. */
 async function join(
-  { store, index }: Pick<Parts, 'store'> & { readonly index: TraceIndex },
+  { store, index }: Pick<Kept, 'store'> & { readonly index: TraceIndex },
   stretches: readonly Stretch[],
   named: readonly string[] = [],
 ): Promise<TraceIndex> {

@@ -2,7 +2,7 @@
 // small log; and in a process of its own (child.ts), since a plant's state of a year weighs a few hundred megabytes and folding
 // must hold up nobody who appends.
 
-import type { TraceQuestion } from '../../../shared/trace/ask.ts';
+import type { TraceQuestion } from '../../../shared/trace/question.ts';
 import type { Store } from '../stores/store.ts';
 import { answerPanel, answerPlaces, type PanelAnswer, type TraceAnswer } from './answer.ts';
 import { createTraceKeeper } from './keeper.ts';

@@ -5,7 +5,7 @@ import { FOLD_VERSION } from '../../../shared/floor/fold-version.ts';
 import { copyState, type FloorState } from '../../../shared/floor/state.ts';
 import { packValue, unpackValue } from '../../../shared/kit/pack.ts';
 import type { OrderKey } from '../../../shared/log/order.ts';
-import { asAsked } from '../../../shared/trace/ask.ts';
+import { asAsked } from '../../../shared/trace/question.ts';
 import type { Stretch, TraceIndex } from '../../../shared/trace/stretches.ts';
 import type { TraceRow, TraceStretch } from '../stores/store.ts';
 
@@ -89,13 +89,14 @@ export function putRows(index: TraceIndex, rows: readonly TraceRow[]): void {
 
 /** A stretch as the store keeps it: what is looked for in any letter case stands in one, and the body as it was. */
 export function toRow(stretch: Stretch): TraceStretch {
-  const { run, slot, feeder, reel, part, lot, who, at } = stretch;
+  const { run, slot, feeder, part, lot, who, at } = stretch;
   const inAnyCase = (fact: string | null) => (fact === null ? null : asAsked(fact));
   return {
     run,
     slot: asAsked(slot),
     feeder: inAnyCase(feeder),
-    reel: inAnyCase(reel),
+    // One without an id is found by what the log calls it.
+    reel: inAnyCase(stretch.reel ?? stretch.unnamed ?? null),
     part: asAsked(part),
     lot: inAnyCase(lot),
     who,
@@ -110,7 +111,7 @@ export function fromBody(body: string): Stretch {
 }
 
 /** Names what folded the index: another version of it makes the index anew. Bump the first number when stretches change. */
-const FOLD = `trace-3 floor-${FOLD_VERSION}`;
+const FOLD = `trace-4 floor-${FOLD_VERSION}`;
 
 /** A place as text. */
 export function placeText(place: TracePlace): string {

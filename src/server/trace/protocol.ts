@@ -1,7 +1,7 @@
 // What the server and its trace process say to each other. The address of a database holds a password: it goes by message, never
 // on a command line that others can list.
 
-import type { TraceQuestion } from '../../../shared/trace/ask.ts';
+import type { TraceQuestion } from '../../../shared/trace/question.ts';
 import type { PanelAnswer, TraceAnswer } from './answer.ts';
 
 /** First argument of a process that keeps the trace. */

@@ -2,7 +2,8 @@
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { addMaterial, blockOn, mayBeBlocked } from '../../../shared/floor/blocks.ts';
+import { blockOn, mayBeBlocked } from '../../../shared/floor/blocks.ts';
+import { addJoined } from '../../../shared/floor/made-of.ts';
 import { growShelf, inPickOrder, shelfIndex } from '../../../shared/floor/shelf-index.ts';
 import { emptyState, type Reel } from '../../../shared/floor/state.ts';
 import { comparePartNumbers, comparisonKeys } from '../../../shared/labels/part-numbers.ts';
@@ -111,7 +112,7 @@ test('a reel that a block is on is always one that may be blocked', () => {
       fc.constantFrom('x', 'y'),
       (blocks, reel, joined) => {
         const floor = emptyState();
-        addMaterial(floor, joined, 'x');
+        addJoined(floor, joined, 'x');
         blocks.forEach((block, at) => {
           const more = { reason: '', atMs: 0, done: [], letRun: [] };
           floor.blocks.set(`b${at}`, { block: `b${at}`, ...block, ...more });

@@ -2,7 +2,8 @@
 
 import { describe, expect, test } from 'vitest';
 import { compareEntries } from '../../../shared/log/order.ts';
-import { type TraceQuestion, tracePanel, tracePlaces } from '../../../shared/trace/ask.ts';
+import { tracePanel, tracePlaces } from '../../../shared/trace/ask.ts';
+import type { TraceQuestion } from '../../../shared/trace/question.ts';
 import { type TraceIndex, traceLog } from '../../../shared/trace/stretches.ts';
 import { beginStory, brookSetup, counted, started, tellPlant, unloaded, verified } from '../floor/story.ts';
 

@@ -5,7 +5,7 @@ import { simulateShift } from '../../../demo/simulate.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { tracePanel, tracePlaces } from '../../../shared/trace/ask.ts';
 import { traceLog } from '../../../shared/trace/stretches.ts';
-import { tracedSchema } from '../../../shared/wire/messages.ts';
+import { tracedSchema } from '../../../shared/wire/messages-trace.ts';
 import { enrolAt, newTablet, startTestServer, type TestServer, type TestTablet } from './tablets.ts';
 
 const shift = [...simulateShift({ seed: 8, hours: 2, startMs: Date.UTC(2026, 2, 2, 6) }).entries].sort(

@@ -4,6 +4,7 @@
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { personByBadge } from '../../../../shared/floor/badge.ts';
 import { type PanelRun, type TracedPlace, tracePanel, tracePlaces } from '../../../../shared/trace/ask.ts';
+import { partsAsked } from '../../../../shared/trace/material.ts';
 import type { Guess } from '../../../../shared/trace/stretches.ts';
 import { useApp, useFloor } from '../../app.ts';
 import {
@@ -30,6 +31,7 @@ import { HoldPanels } from './HoldPanels.tsx';
 import { askedByName, askedFrom, type HoldAsked } from './hold-asked.ts';
 import { PictureToOpen } from './LabelPicture.tsx';
 import { lineName, personName, runName, zoneOf } from './names.ts';
+import { ReelParts } from './ReelParts.tsx';
 import { readIndex } from './read-index.ts';
 import { placesToCsv } from './trace-csv.ts';
 
@@ -81,6 +83,7 @@ export function Trace() {
           kind: 'places',
           of: kind,
           places: tracePlaces(index, questionOf(kind, wanted)),
+          parts: partsAsked(index.state, questionOf(kind, wanted)),
           more: false,
         };
   }
@@ -165,6 +168,7 @@ function Places({
   const saidText = floor.people.get(text)?.name ?? text;
   return (
     <>
+      {found.parts !== null && <ReelParts {...found.parts} />}
       {places.length === 0 ? (
         <p class="empty">{words.nothing(saidText)}</p>
       ) : (
@@ -262,6 +266,7 @@ function Place({ place }: { readonly place: TracedPlace }) {
           </>
         )}
       </p>
+      <ReelParts madeOf={place.madeOf ?? []} wentInto={[]} />
       <PictureToOpen of={place.entry} />
       {place.serials.length > 0 && (
         <details>

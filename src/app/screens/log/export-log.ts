@@ -28,6 +28,7 @@ import { nameInFile } from '../../device/save-file.ts';
 import { readPlantKeys } from '../../store/plant-keys.ts';
 import { readSignedHeads, signHead, withHeads } from '../../store/signed-heads.ts';
 import type { Store } from '../../store/store.ts';
+import { createEndSigner } from './sign-ends.ts';
 
 /** The exported file and how many entries it holds. */
 export interface ExportedFile {
@@ -55,12 +56,20 @@ export async function exportStore(
   const floor = store.floor();
   const trust = store.trust();
   const rightOf = (entry: Entry) => standOfKind(floor, entry, trust) ?? '';
+  const textOf = (item: ExportItem, known: PeopleNames) =>
+    format === 'csv' ? itemToCsv(item, known, rightOf) : `${itemToJson(item)}\n`;
+  const ends = createEndSigner(store.identity);
   const put = (whole: ExportItem) => {
     const item = withoutSecrets(whole);
-    if (!isOmitted(item)) rows += 1;
-    if (format === 'csv') parts.push(itemToCsv(item, names, rightOf));
-    else if (format === 'json') parts.push(`${itemToJson(item)}\n`);
-    else items.push(item);
+    const at = format === 'xlsx' ? items.push(item) - 1 : parts.push(textOf(item, names)) - 1;
+    if (isOmitted(item)) return;
+    rows += 1;
+    const name = names.get(item.who ?? '');
+    const known = new Map(item.who === null || name === undefined ? [] : [[item.who, name]]);
+    ends.take(item, (signed) => {
+      if (format === 'xlsx') items[at] = signed;
+      else parts[at] = textOf(signed, known);
+    });
   };
   const { tablet } = store.identity;
   await signHead(store.log, store.identity);
@@ -72,6 +81,7 @@ export async function exportStore(
     }
   });
   for (const item of exporter.end()) put(item);
+  await ends.end();
   if (format === 'json') parts.push(...(await plantLine(store)));
   if (format === 'xlsx') return { blob: await workbook(items, names, rightOf), rows };
   // A byte order mark, so that spreadsheets take the CSV for UTF-8.

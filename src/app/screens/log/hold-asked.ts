@@ -1,13 +1,14 @@
 // Which panels may carry what should not be on them, asked from wherever that is told: a verdict, a clearing, a block, a floor life, a name.
 
 import { isUnderBlock } from '../../../../shared/floor/blocks.ts';
-import { entryInName, nameByEntry } from '../../../../shared/floor/reel-id.ts';
+import { hasOwnId, nameByEntry } from '../../../../shared/floor/reel-id.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import { type ContainCause, containCauses } from '../../../../shared/floor/vocabulary.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { lifeEndedMs, moistureOfParts } from '../../../../shared/moisture/reel-life.ts';
-import { isAskedFor, type TraceQuestion } from '../../../../shared/trace/ask.ts';
 import { foundStretches } from '../../../../shared/trace/finds.ts';
+import { carriedBy } from '../../../../shared/trace/material.ts';
+import type { TraceQuestion } from '../../../../shared/trace/question.ts';
 import type { Stretch, TraceIndex } from '../../../../shared/trace/stretches.ts';
 import { type SuspectQuestion, type Suspects, suspectPanels } from '../../../../shared/trace/suspects.ts';
 
@@ -46,7 +47,7 @@ export function askedFrom(
       return { cause, of, ask: reel === null ? { entry: of } : { material: { reel } } };
     case 'blocked': {
       const block = floor.blocks.get(of);
-      return block ? { cause, of, ask: askOfBlock(block) } : null;
+      return block ? { cause, of, ask: { material: namesIn(block) } } : null;
     }
     case undefined:
       return null;
@@ -70,7 +71,7 @@ export function askedOfEntry(
       return {
         cause: 'blocked',
         of: text('block'),
-        ask: askOfBlock({ reel: text('reel'), lot: text('lot'), part: text('part') }),
+        ask: { material: namesIn({ reel: text('reel'), lot: text('lot'), part: text('part') }) },
       };
     case 'reel.verified': {
       const isOn = text('verdict') === 'accepted' && text('act') !== 'sweep' && text('cart') === null;
@@ -86,12 +87,6 @@ export function askedOfEntry(
 
 /** What a block, a find or a stay names; null where it leaves a name open. */
 type Named = Readonly<Record<keyof Material, string | null>>;
-
-/** A reel without an id of its own is known by the entry that first named it. */
-function askOfBlock(block: Named): HoldAsked['ask'] {
-  const entry = block.reel === null ? null : entryInName(block.reel);
-  return entry === null ? { material: namesIn(block) } : { entry };
-}
 
 function namesIn({ reel, lot, part }: Named): Material {
   const named = Object.entries({ reel, lot, part }).filter(([, value]) => value !== null);
@@ -115,7 +110,15 @@ export function panelsAsked(index: TraceIndex, asked: HoldAsked, nowMs: number):
 
 /** What the panels are held for by name, as far as it is known. */
 export function materialAsked(index: TraceIndex, { ask }: HoldAsked): Material {
-  if (ask.material) return ask.material;
+  const { material } = ask;
+  // What the log calls a reel without an id says nothing to anybody.
+  if (material && (material.reel === undefined || hasOwnId(material.reel))) return material;
+  if (material) {
+    const carried = carriedBy(index.state, material);
+    const own = index.stretches.find((stretch) => stretch.reel === null && carried(stretch) !== null);
+    const { reel: _, ...others } = material;
+    return own ? namesIn(own) : others;
+  }
   const found = ask.finding === undefined ? undefined : index.state.findings.get(ask.finding);
   const there = found ?? index.stretches.find((stretch) => stretch.entry === ask.entry);
   return there ? namesIn(there) : {};
@@ -124,8 +127,9 @@ export function materialAsked(index: TraceIndex, { ask }: HoldAsked): Material {
 /** The entry or the block that tells why, where a person asked by a name: for its cause the newest that is about it; null where none is. */
 export function sourceOf(index: TraceIndex, { cause, of, ask }: HoldAsked): string | null {
   if (of !== null) return of;
-  const fits = isAskedFor(ask.material ?? {});
-  const meant = index.stretches.filter(fits);
+  const carried = carriedBy(index.state, ask.material ?? {});
+  const isMeant = (stretch: Stretch) => carried(stretch) !== null;
+  const meant = index.stretches.filter(isMeant);
   if (cause === 'blocked') {
     const blocks = [...index.state.blocks.values()].filter((block) =>
       meant.some((stretch) => isUnderBlock(index.state, block, stretch)),
@@ -133,6 +137,6 @@ export function sourceOf(index: TraceIndex, { cause, of, ask }: HoldAsked): stri
     const newest = blocks.at(-1);
     if (newest) return newest.block;
   }
-  const found = cause === 'wrong-reel' ? foundStretches(index.state).filter(fits).at(-1) : undefined;
+  const found = cause === 'wrong-reel' ? foundStretches(index.state).filter(isMeant).at(-1) : undefined;
   return (found ?? meant.at(-1))?.entry ?? null;
 }

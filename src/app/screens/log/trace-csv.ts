@@ -1,6 +1,7 @@
 // The answer of a trace for a spreadsheet, in the same words and numbers whatever language the page speaks: column names as the export
 // has them, numbers plain, moments by ISO 8601, and names of people and lines beside their ids.
 
+import { hasOwnId } from '../../../../shared/floor/reel-id.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import { guardFormula } from '../../../../shared/log/export-rows.ts';
 import type { TracedPlace } from '../../../../shared/trace/ask.ts';
@@ -28,6 +29,7 @@ export const traceColumns = [
   'who',
   'whoName',
   'guessed',
+  'madeOf',
 ] as const;
 
 /** The places as CSV (RFC 4180) with a byte order mark; texts that look like formulas are guarded. */
@@ -58,6 +60,7 @@ export function placesToCsv(places: readonly TracedPlace[], floor: FloorState): 
       who,
       who === null ? null : (floor.people.get(who)?.name ?? null),
       place.guessed.join(' '),
+      place.madeOf?.filter(hasOwnId).join(' ') ?? '',
     ];
   });
   return toCsv(traceColumns, rows);

@@ -37,6 +37,8 @@ export const words: Sentences<typeof english> = {
   builtTimes: (count) =>
     count === 1 ? 'عُدّت في تشغيل واحد:' : sentence`عُدّت في ${countedAfter.runs(count)}، الأقدم أولًا:`,
   noLot: 'لا دفعة على الملصق',
+  partsFrom: (reels) => sentence`فيها قطع من ${reels}`,
+  partsTo: (reels) => sentence`انتقلت قطع منها إلى ${reels}`,
   save: 'حفظ بصيغة CSV',
   why: 'قرب الوصلة أو تغيير البكرة لا تُعرف اللوحة بالضبط، لذلك تُعرض الدفعتان. «يقينًا» تخطئ أقل من مرة في المليون بحسب التفاوتات المدخلة للخط.',
   guessed: {

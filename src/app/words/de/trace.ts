@@ -34,6 +34,8 @@ export const words: Sentences<typeof english> = {
   notSure: '(vielleicht)',
   builtTimes: (count) => plural(count, 'In 1 Lauf gezählt:', `In ${count} Läufen gezählt, älteste zuerst:`),
   noLot: 'keine Charge auf dem Etikett',
+  partsFrom: (reels) => `Hat Bauteile aus ${reels}`,
+  partsTo: (reels) => `Bauteile daraus sind in ${reels}`,
   save: 'Als CSV speichern',
   why: 'Nahe einem Spleiß oder Rollenwechsel ist der genaue Nutzen nicht bekannt, daher werden beide Chargen gezeigt. „Sicher“ ist nach den für die Linie eingegebenen Streuungen seltener als einmal in einer Million falsch.',
   guessed: {

@@ -35,6 +35,8 @@ export const words = {
   builtTimes: (count: number) =>
     plural(count, 'Counted in 1 run:', `Counted in ${count} runs, oldest first:`),
   noLot: 'no lot on the label',
+  partsFrom: (reels: string) => `Has parts from ${reels}`,
+  partsTo: (reels: string) => `Parts of it went to ${reels}`,
   save: 'Save as CSV',
   why: 'Near a splice or a change of reel the exact panel is not known, so both lots are shown. “Surely” is wrong less than once in a million by the spreads entered for the line.',
   guessed: {

@@ -35,6 +35,8 @@ export const words: Sentences<typeof english> = {
   builtTimes: (count) =>
     plural(count, 'Contado en 1 tirada:', `Contado en ${count} tiradas, de la más antigua:`),
   noLot: 'sin lote en la etiqueta',
+  partsFrom: (reels) => `Tiene componentes de ${reels}`,
+  partsTo: (reels) => `Componentes suyos pasaron a ${reels}`,
   save: 'Guardar como CSV',
   why: 'Junto a un empalme o un cambio de bobina no se sabe el panel exacto: se muestran los dos lotes. «Seguro» falla menos de una vez en un millón con los márgenes indicados para la línea.',
   guessed: {

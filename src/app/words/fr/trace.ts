@@ -36,6 +36,8 @@ export const words: Sentences<typeof english> = {
   builtTimes: (count) =>
     plural(count, `Compté dans ${count} série :`, `Compté dans ${count} séries, la plus ancienne d’abord :`),
   noLot: 'pas de lot sur l’étiquette',
+  partsFrom: (reels) => `Contient des composants de ${reels}`,
+  partsTo: (reels) => `Des composants en sont passés dans ${reels}`,
   save: 'Enregistrer en CSV',
   why: 'Près d’un raccord ou d’un changement de bobine, le flan exact n’est pas connu : les deux lots sont montrés. « À coup sûr » est faux moins d’une fois sur un million selon les dispersions saisies pour la ligne.',
   guessed: {

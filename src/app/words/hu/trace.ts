@@ -35,6 +35,8 @@ export const words: Sentences<typeof english> = {
   builtTimes: (count) =>
     count === 1 ? '1 gyártásban számolva:' : `${count} gyártásban számolva, a legrégebbi elöl:`,
   noLot: 'nincs tétel a címkén',
+  partsFrom: (reels) => `Alkatrészek vannak benne innen: ${reels}`,
+  partsTo: (reels) => `Alkatrészei ide kerültek: ${reels}`,
   save: 'Mentés CSV-ként',
   why: 'Toldás vagy tekercscsere közelében a pontos panel nem ismert, ezért mindkét tétel látszik. A „biztosan” a sorhoz megadott szórások szerint egymillióból egynél ritkábban téves.',
   guessed: {

@@ -34,6 +34,8 @@ export const words: Sentences<typeof english> = {
   notSure: '（可能性あり）',
   builtTimes: (count) => `${count}回の生産で計数、古い順：`,
   noLot: 'ラベルにロットなし',
+  partsFrom: (reels) => `${reels} の部品を含む`,
+  partsTo: (reels) => `この部品は ${reels} にも入っている`,
   save: 'CSV で保存する',
   why: 'スプライスやリール交換の前後では、正確なパネルがわからないため、両方のロットを示します。ラインに入力されたばらつきでは、「確実」が違う確率は100万回に1回未満です。',
   guessed: {

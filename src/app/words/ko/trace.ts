@@ -34,6 +34,8 @@ export const words: Sentences<typeof english> = {
   notSure: '(가능성 있음)',
   builtTimes: (count) => `생산 ${count}회에서 셌음, 오래된 것부터:`,
   noLot: '라벨에 로트 없음',
+  partsFrom: (reels) => `다음 릴의 부품 포함: ${reels}`,
+  partsTo: (reels) => `부품이 옮겨진 릴: ${reels}`,
   save: 'CSV로 저장',
   why: '스플라이스나 릴 교체 근처에서는 정확한 패널을 알 수 없어 두 로트를 모두 보여 줍니다. 라인에 입력된 편차로 보면 “확실”이 틀릴 확률은 백만 번에 한 번보다 작습니다.',
   guessed: {

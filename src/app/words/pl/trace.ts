@@ -41,6 +41,8 @@ export const words: Sentences<typeof english> = {
   builtTimes: (count) =>
     plural(count, `Policzony w ${count} serii:`, `Policzony w ${count} seriach, najstarsza najpierw:`),
   noLot: 'brak partii na etykiecie',
+  partsFrom: (reels) => `Zawiera komponenty z: ${reels}`,
+  partsTo: (reels) => `Komponenty z niej trafiły do: ${reels}`,
   save: 'Zapisz jako CSV',
   why: 'Blisko łączenia lub wymiany rolki dokładny panel jest nieznany, więc pokazane są obie partie. „Na pewno” myli się rzadziej niż raz na milion według rozrzutów podanych dla linii.',
   guessed: {

@@ -35,6 +35,8 @@ export const words: Sentences<typeof english> = {
   builtTimes: (count) =>
     plural(count, `Contado em ${count} produção:`, `Contado em ${count} produções, a mais antiga primeiro:`),
   noLot: 'sem lote na etiqueta',
+  partsFrom: (reels) => `Tem componentes de ${reels}`,
+  partsTo: (reels) => `Componentes dele foram para ${reels}`,
   save: 'Salvar em CSV',
   why: 'Perto de uma emenda ou troca de rolo não se sabe o painel exato, por isso os dois lotes aparecem. “Com certeza” erra menos de uma vez em um milhão pelas dispersões informadas para a linha.',
   guessed: {

@@ -34,6 +34,8 @@ export const words: Sentences<typeof english> = {
   notSure: '(có thể)',
   builtTimes: (count) => `Được đếm trong ${count} đợt chạy, cũ nhất trước:`,
   noLot: 'nhãn không có lô',
+  partsFrom: (reels) => `Có linh kiện từ ${reels}`,
+  partsTo: (reels) => `Linh kiện của nó đã sang ${reels}`,
   save: 'Lưu thành CSV',
   why: 'Gần chỗ nối liệu hoặc đổi cuộn không biết chính xác panel nào nên hiện cả hai lô. “Chắc chắn” sai ít hơn một lần trong một triệu theo các độ lệch đã nhập cho chuyền.',
   guessed: {

@@ -34,6 +34,8 @@ export const words: Sentences<typeof english> = {
   notSure: '（可能）',
   builtTimes: (count) => `在 ${count} 次生产中计数，从旧到新：`,
   noLot: '标签上没有批次',
+  partsFrom: (reels) => `含有来自 ${reels} 的物料`,
+  partsTo: (reels) => `其中的物料已转到 ${reels}`,
   save: '存为 CSV',
   why: '在接料或换盘附近，确切的拼板未知，所以两个批次都显示。按产线输入的波动，“确定”出错的机会不到百万分之一。',
   guessed: {

@@ -182,6 +182,18 @@ async function* pieces(here: Here): AsyncGenerator<string> {
   await page.getByTestId('split-yes').click();
   await page.getByTestId('label-dialog').waitFor();
   await closeDialogs(page);
+  await goThere(here, '#/log/trace');
+  const ask = async (reel: string) => {
+    await page.getByTestId('trace-reel').click();
+    await page.getByTestId('trace-text').fill(reel);
+    await page.getByTestId('trace-ask').click();
+  };
+  await ask('R-981008');
+  const into = await page.getByTestId('trace-parts-to').textContent();
+  yield 'trace, a reel that a piece was cut off';
+  await ask(/\S+$/.exec(into ?? '')?.[0] ?? '');
+  await page.getByTestId('trace-parts-from').waitFor();
+  yield 'trace, a piece';
 }
 
 /** Another setup on the line, so nothing comes after it. */

@@ -40,7 +40,8 @@ test('an export of a tablet that has heard of no list is claimed', async () => {
   expect(report.claims[0].why).toBe('own-word-for-its-key');
 });
 
-test('an export of a tablet that has the plant’s list brings it along, and is proven by it', async () => {
+/** The tablet has the plant's list, with its own key on it. */
+async function hearOfPlant() {
   const entries: Entry[] = [];
   await store.readAll((some) => void entries.push(...some));
   const key = pointOf(entries[0]?.payload['key'] as { readonly x: string; readonly y: string }); // as WebCrypto writes it
@@ -49,11 +50,78 @@ test('an export of a tablet that has the plant’s list brings it along, and is 
   const keys = [{ tablet: store.identity.tablet, key, since: at, until: null }];
   const text = plantListText({ plantKey: plant.ed25519, plant: 'Brae Works', at, keys });
   await keepPlantKeys(store.log, plant.signNote(text));
+  return { plant, at };
+}
+
+test('an export of a tablet that has the plant’s list brings it along, and is proven by it', async () => {
+  const { plant, at } = await hearOfPlant();
   const { code, rows, report } = await verdictOn('json');
   expect({ code, rows }).toEqual({ code: 0, rows: 2 });
   expect(report).toMatchObject({ ok: true, entries: 2, tablets: 1, proven: 2, claimed: 0 });
   expect(report.plant).toMatchObject({ name: 'Brae Works', fingerprint: plant.fingerprint, listAt: at });
   expect((await verdictOn('csv')).report).toMatchObject({ ok: true, entries: 2, proven: 0, claimed: 2 });
+});
+
+/** A part of the log: what was counted, without what was written between and after. */
+async function partOfLog(): Promise<readonly string[]> {
+  await hearOfPlant();
+  for (const run of ['run-2', 'run-3']) {
+    await store.append([{ kind: 'reel.dated', payload: { reel: `K-${run}`, expires: '2027-01-31' } }], 'ana');
+    await store.append([{ kind: 'panels.counted', payload: counted(run, 1) }], 'ana');
+    await store.append([{ kind: 'panels.counted', payload: counted(run, 2) }], 'ana');
+  }
+  await store.append([{ kind: 'reel.dated', payload: { reel: 'K-9', expires: '2027-01-31' } }], 'ana');
+  const { blob, rows } = await exportStore(store, { kinds: ['panels.counted'] }, 'json');
+  expect(rows).toBe(5);
+  return (await blob.text()).trimEnd().split('\n');
+}
+
+const verify = async (lines: readonly string[]) => {
+  const { code, out } = await call(['log', 'verify', '-'], `${lines.join('\n')}\n`);
+  return { code, report: JSON.parse(out) };
+};
+
+test('a part that leaves out the heads is proven all the same, each stretch by its own end', async () => {
+  const lines = await partOfLog();
+  const { code, report } = await verify(lines);
+  expect({ code, proven: report.proven, claimed: report.claimed }).toEqual({
+    code: 0,
+    proven: 5,
+    claimed: 0,
+  });
+  expect(report.provenBy).toMatchObject([{ tablet: store.identity.tablet, entries: 5 }]);
+});
+
+test('of a part in which an entry was altered, left out, swapped or signed from elsewhere nothing of that is proven', async () => {
+  const lines = await partOfLog();
+  const at = lines.flatMap((line, place) => (line.includes('"panels.counted"') ? [place] : []));
+  const [one = 0, two = 0, three = 0] = at;
+  const changed = (place: number, change: (entry: Entry) => object) =>
+    lines.map((line, each) => (each === place ? JSON.stringify(change(JSON.parse(line) as Entry)) : line));
+  const sigOf = (place: number) => (JSON.parse(lines[place] ?? '') as Entry).sig;
+  expect([sigOf(one), sigOf(two), sigOf(three)].map((sig) => sig !== null)).toEqual([true, false, true]);
+  const files = [
+    // Altered before a signed end, and at one.
+    changed(two, (entry) => ({ ...entry, payload: { ...entry.payload, add: 7 } })),
+    changed(three, (entry) => ({ ...entry, payload: { ...entry.payload, add: 7 } })),
+    // The signed end is left out.
+    lines.filter((_, place) => place !== three),
+    // Two change places, by their numbers.
+    lines.map((line, place) => {
+      const other = place === two ? three : place === three ? two : null;
+      if (other === null) return line;
+      return JSON.stringify({ ...JSON.parse(lines[other] ?? ''), seq: JSON.parse(line).seq });
+    }),
+    // The signature of another end.
+    changed(three, (entry) => ({ ...entry, sig: sigOf(one) })),
+  ];
+  for (const [file, some] of files.entries()) {
+    const { code, report } = await verify(some);
+    expect(report.proven, `file ${file}`).toBeLessThan(
+      some.filter((line) => line.includes('"panels.counted"')).length,
+    );
+    if (file !== 2) expect(code, `file ${file}`).toBe(1);
+  }
 });
 
 test('each file that leaves the log says of which plant and from when it is', () => {

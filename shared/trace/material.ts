@@ -1,0 +1,208 @@
+// Does what stood on a slot carry the material that is asked for? The one door for it: a reel, a lot or a part is looked for in the package
+// itself, in what it was cut off from, and in what was joined with it. A piece surely carries what all its parts went through; out of a join,
+// which of the two a panel got nobody can tell, so that each is possible and none sure (both are recorded, as LEVELS.md has it for a joint).
+// What was joined counts from then on: panels built before do not carry it. A piece was one ever since, however its cut was told late.
+
+import { idSince } from '../floor/fold-print.ts';
+import type { Material } from '../floor/made-of.ts';
+import { hasOwnId, nameByEntry, ownIdOf } from '../floor/reel-id.ts';
+import type { FloorState, Tape } from '../floor/state.ts';
+import { compareText } from '../log/order.ts';
+import { asAsked, type TraceQuestion } from './question.ts';
+import type { Stretch } from './stretches.ts';
+
+/** How a stretch carries what is asked for: surely on each of its sure panels, or perhaps. */
+export type Carried = 'surely' | 'perhaps';
+
+type Names = Pick<FloorState, 'madeOf' | 'named' | 'reels'>;
+/** What a package is asked by. */
+const facts = ['reel', 'lot', 'part'] as const;
+const otherFacts = ['feeder', 'slot'] as const;
+
+/** What a stretch keeps of its tape's package: its name where it has no id, and what it was made of by then. */
+export function bornWith(
+  state: Pick<FloorState, 'madeOf'>,
+  { reel }: Tape,
+): Pick<Stretch, 'unnamed' | 'made'> {
+  const made = state.madeOf.get(reel);
+  return {
+    ...(hasOwnId(reel) ? {} : { unnamed: reel }),
+    ...(made === undefined ? {} : { made: { of: made.of, all: made.all } }),
+  };
+}
+
+/** The package of a stretch as it is called by now; null where nothing names it. */
+function nameOf(state: Names, { reel, unnamed }: Pick<Stretch, 'reel' | 'unnamed'>): string | null {
+  return reel ?? (unnamed === undefined ? null : idSince(state, unnamed));
+}
+
+/** What the package of a stretch was made of while it was there; null where of itself alone. */
+export function materialOf(
+  state: Names,
+  stretch: Pick<Stretch, 'reel' | 'unnamed' | 'made'>,
+): Material | null {
+  const own = nameOf(state, stretch);
+  const cutOf = (name: string) => state.madeOf.get(name)?.cut ?? null;
+  if (own === null || (stretch.made === undefined && cutOf(own) === null)) return null;
+  const called = (names: readonly string[]) => names.map((name) => idSince(state, name));
+  const { of, all }: Material = stretch.made ?? { of: [], all: [own] };
+  // A cut that was told later than what became of the piece.
+  const wider = new Set([own, ...called(of)].flatMap((name) => [name, ...(cutOf(name)?.of ?? [])]));
+  wider.delete(own);
+  return {
+    of: [...wider],
+    all: [...new Set(called(all).flatMap((name) => [name, ...(cutOf(name)?.all ?? [])]))],
+  };
+}
+
+/** The id that a package without one got since, by the entry that put it on; null where it got none, or another entry had named it. */
+export function idGiven(state: Pick<FloorState, 'named'>, { entry }: Pick<Stretch, 'entry'>): string | null {
+  return ownIdOf(idSince(state, nameByEntry(entry)));
+}
+
+/** A lot or part of a package, as the log has it last. */
+const factOf = (state: Names, name: string, fact: 'lot' | 'part'): string | null =>
+  state.reels.get(name)?.[fact] ?? null;
+
+/** How material is of the reel, lot or part asked for; null where it is not. */
+function carriedIn(
+  state: Names,
+  stretch: Pick<Stretch, 'reel' | 'unnamed' | 'lot' | 'part'>,
+  of: { readonly material: Material; readonly fact: (typeof facts)[number]; readonly asked: string },
+): Carried | null {
+  const { material, fact, asked } = of;
+  const own = nameOf(state, stretch);
+  const isAsked = (value: string | null) => value !== null && asAsked(value) === asked;
+  if (fact === 'reel') {
+    if (!isAsked(own) && !material.of.some(isAsked)) return null;
+    return material.all.some(isAsked) && isOneThing(state, stretch, material) ? 'surely' : 'perhaps';
+  }
+  const values = material.of.map((name) => ({ name, value: factOf(state, name, fact) }));
+  values.push({ name: own ?? '', value: stretch[fact] });
+  if (!values.some(({ value }) => isAsked(value))) return null;
+  // Where all parts went through it, one label that tells nothing may be told by another; where only some did, each must say it.
+  const isSure = values.every(({ name, value }) =>
+    value === null ? material.all.includes(name) : isAsked(value),
+  );
+  return isSure ? 'surely' : 'perhaps';
+}
+
+/** False where labels of what all parts are said to have gone through contradict each other. */
+function isOneThing(
+  state: Names,
+  stretch: Pick<Stretch, 'reel' | 'unnamed' | 'lot' | 'part'>,
+  { all }: Material,
+): boolean {
+  const own = nameOf(state, stretch);
+  return (['lot', 'part'] as const).every((fact) => {
+    const told = all.map((name) => (name === own ? stretch[fact] : factOf(state, name, fact)));
+    return new Set(told.flatMap((value) => (value === null ? [] : [asAsked(value)]))).size <= 1;
+  });
+}
+
+/** How stretches carry what a question asks for: every field given must fit, and the moment at which they began; null for those that do not. */
+export function carriedBy(state: Names, question: TraceQuestion): (stretch: Stretch) => Carried | null {
+  const fromMs = question.from === undefined ? Number.NEGATIVE_INFINITY : Date.parse(question.from);
+  const toMs = question.to === undefined ? Number.POSITIVE_INFINITY : Date.parse(question.to);
+  const isTimed = question.from !== undefined || question.to !== undefined;
+  const wanted = <F extends (typeof facts)[number] | (typeof otherFacts)[number]>(names: readonly F[]) =>
+    names.flatMap((name) => {
+      const value = question[name];
+      return value === undefined ? [] : [[name, asAsked(value)] as const];
+    });
+  const [ofPackage, ofPlace] = [wanted(facts), wanted(otherFacts)];
+  const exact = (['who', 'run'] as const).filter((name) => question[name] !== undefined);
+  const isThere = (stretch: Stretch) => {
+    if (!exact.every((name) => stretch[name] === question[name])) return false;
+    if (!ofPlace.every(([name, value]) => asAsked(stretch[name] ?? '') === value)) return false;
+    // Reading a moment costs more than all the rest.
+    const atMs = isTimed ? Date.parse(stretch.at) : 0;
+    return atMs >= fromMs && atMs <= toMs;
+  };
+  return (stretch) => {
+    if (!isThere(stretch)) return null;
+    if (ofPackage.length === 0) return 'surely';
+    const material = materialOf(state, stretch);
+    if (material === null) {
+      const isIt = ofPackage.every(([fact, asked]) => {
+        const value = fact === 'reel' ? nameOf(state, stretch) : stretch[fact];
+        return value !== null && asAsked(value) === asked;
+      });
+      return isIt ? 'surely' : null;
+    }
+    const found = ofPackage.map(([fact, asked]) => carriedIn(state, stretch, { material, fact, asked }));
+    if (found.includes(null)) return null;
+    return found.includes('perhaps') ? 'perhaps' : 'surely';
+  };
+}
+
+/**
+ * Other names under which stretches may carry what a question asks for, in one letter case: pieces, what was joined, and names from before a
+ * package got its id. For those who look stretches up by their names. Cost: linear in packages that were cut, joined or named.
+ */
+export function namesToo(state: Names, question: TraceQuestion): readonly string[] {
+  const asked = facts.flatMap((fact) => {
+    const value = question[fact];
+    return value === undefined ? [] : [[fact, asAsked(value)] as const];
+  });
+  const found = new Set<string>();
+  for (const [fact, value] of asked) {
+    const isAsked = (name: string) =>
+      asAsked((fact === 'reel' ? name : factOf(state, name, fact)) ?? '') === value;
+    // Whatever has the part asked for by its own label is found by that.
+    const isFound = (name: string) => fact === 'part' && isAsked(name);
+    for (const [name, { of }] of state.madeOf) if (of.some(isAsked) && !isFound(name)) found.add(name);
+    if (fact === 'reel') for (const name of state.named.keys()) if (isAsked(name)) found.add(name);
+  }
+  const before = [...found].flatMap((name) => state.named.get(name) ?? []);
+  return [...new Set([...found, ...before].map(asAsked))];
+}
+
+/** What became of a reel and what it is made of, by cuts and joins: null where none was ever cut off, joined or taken. */
+export interface Parts {
+  /** Packages whose parts are in it: what it was cut off from, what was joined with it. */
+  readonly madeOf: readonly string[];
+  /** Packages that have parts of it. */
+  readonly wentInto: readonly string[];
+}
+
+/** The parts of the reel that a question names; null where it names none, or one that was never cut nor joined. */
+export function partsAsked(state: Names, { reel }: TraceQuestion): Parts | null {
+  if (reel === undefined) return null;
+  const isAsked = (name: string) => asAsked(name) === asAsked(reel);
+  const madeOf: string[] = [];
+  const wentInto: string[] = [];
+  for (const [name, { of }] of state.madeOf) {
+    if (isAsked(name)) madeOf.push(...of);
+    else if (of.some(isAsked)) wentInto.push(name);
+  }
+  if (madeOf.length + wentInto.length === 0) return null;
+  return { madeOf: madeOf.sort(compareText), wentInto: wentInto.sort(compareText) };
+}
+
+/** The lot of a stretch: its label's, else that of what all its parts went through. */
+export function lotOf(state: Names, stretch: Stretch): string | null {
+  if (stretch.lot !== null) return stretch.lot;
+  const lots = new Set(materialOf(state, stretch)?.all.flatMap((name) => factOf(state, name, 'lot') ?? []));
+  const [only, ...others] = lots;
+  return others.length === 0 ? (only ?? null) : null;
+}
+
+/** Packages of another lot, or of one that nobody told, out of which parts of a stretch may be: what was joined though that was not to be done. */
+export function otherLots(
+  state: Names,
+  stretch: Stretch,
+): readonly {
+  readonly reel: string | null;
+  readonly lot: string | null;
+  readonly supplierPart: string | null;
+}[] {
+  const material = materialOf(state, stretch);
+  const own = lotOf(state, stretch);
+  return (material?.of ?? []).flatMap((name) => {
+    const lot = factOf(state, name, 'lot');
+    const isSame = lot === null || own === null ? lot === own : asAsked(lot) === asAsked(own);
+    if (isSame || (lot === null && material?.all.includes(name))) return [];
+    return [{ reel: ownIdOf(name), lot, supplierPart: state.reels.get(name)?.supplierPart ?? null }];
+  });
+}
