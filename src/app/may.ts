@@ -8,12 +8,12 @@ import { say } from './words/words.ts';
 /** What leaves the floor is not done with a floor that is thrown away. */
 const notInPractice: readonly Act[] = ['export-log', 'enrol-tablet'];
 
-/** Null where the act is allowed, else why not. */
-export function useRefusal(act: Act): string | null {
+/** Null where the act is allowed, else why not. `isTried`: in practice it is gone through, and leaves nothing. */
+export function useRefusal(act: Act, isTried = false): string | null {
   const app = useApp();
   const floor = useFloor();
   const words = say(shellWords);
-  if (app.practice && notInPractice.includes(act)) return words.notInPractice;
+  if (app.practice && !isTried && notInPractice.includes(act)) return words.notInPractice;
   const may = mayDo(act, app.person.value, floor.people.size > 0);
   if (may.may) return null;
   return may.why === 'nobody-signed-in' && may.needs === 'operator'

@@ -1,4 +1,4 @@
-// Above every screen while practising: the word, how to end it, and what the real line warns of meanwhile.
+// Above every screen while practising: the word, how to end it, what the real line warns of meanwhile, and the guide that is followed.
 
 import type { Practice } from '../app.ts';
 import { Button } from '../ui/Button.tsx';
@@ -6,10 +6,15 @@ import { Icon } from '../ui/Icon.tsx';
 import { PracticeShape, practiceMark } from '../ui/PracticeMark.tsx';
 import { practiceWords } from '../words/practice.ts';
 import { say } from '../words/words.ts';
+import { guideNow } from './guide-progress.ts';
+import { lazy } from './lazy.tsx';
+
+const GuideBand = lazy(() => import('./GuideBand.tsx').then((module) => module.GuideBand));
 
 export function PracticeBand({ practice }: { readonly practice: Practice }) {
   const words = say(practiceWords);
   const told = practiceMark.value?.told ?? null;
+  const guide = guideNow.value;
   return (
     <section class="practice-band" aria-label={words.word} data-testid="practice-band">
       <b>
@@ -19,6 +24,7 @@ export function PracticeBand({ practice }: { readonly practice: Practice }) {
       <Button onPress={() => void practice.end()} testId="practice-end">
         {words.end}
       </Button>
+      {guide !== null && <GuideBand key={guide} guide={guide} />}
       {told !== null && (
         <p class="real" role="alert" data-testid="practice-real">
           <Icon name="bell" size={22} />

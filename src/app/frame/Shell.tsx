@@ -29,6 +29,7 @@ const SignInDialog = lazyTask(() => import('./PeopleDialogs.tsx').then((module) 
 const ClearDialog = lazyTask(() => import('./PeopleDialogs.tsx').then((module) => module.ClearDialog));
 const AwayDialog = lazyTask(() => import('./AwayDialog.tsx').then((module) => module.AwayDialog));
 const QuantityDialog = lazyTask(() => import('./PeopleDialogs.tsx').then((module) => module.QuantityDialog));
+const HelpDialog = lazy(() => import('./HelpDialog.tsx').then((module) => module.HelpDialog));
 
 const icons: Readonly<Record<NavScreen, IconName>> = {
   line: 'line',
@@ -42,6 +43,7 @@ const icons: Readonly<Record<NavScreen, IconName>> = {
 /** What lies over the screen, one at a time. */
 type Over =
   | { readonly over: 'type' }
+  | { readonly over: 'help' }
   | { readonly over: 'sign-in' }
   | { readonly over: 'clear'; readonly entry: string }
   | { readonly over: 'quantity' };
@@ -127,6 +129,7 @@ export function Shell({ desk, counts, banner, status, warned, children }: ShellP
         status={status}
         warned={warned(leave)}
         onAway={leave}
+        onHelp={() => setOver({ over: 'help' })}
         onSignIn={() => setOver({ over: 'sign-in' })}
       />
       <main ref={main} data-testid={`screen-${place.value.screen}`}>
@@ -163,6 +166,7 @@ export function Shell({ desk, counts, banner, status, warned, children }: ShellP
       )}
       <Notices />
       {over?.over === 'type' && <TypeDialog onClose={close} />}
+      {over?.over === 'help' && <HelpDialog onClose={close} />}
       {over?.over === 'sign-in' && <SignInDialog onClose={close} />}
       {over?.over === 'clear' && (
         <ClearDialog
@@ -231,9 +235,10 @@ function TopBar(props: {
   readonly status: ComponentChildren;
   readonly warned: ComponentChildren;
   readonly onAway: () => void;
+  readonly onHelp: () => void;
   readonly onSignIn: () => void;
 }) {
-  const { status, warned, onAway, onSignIn } = props;
+  const { status, warned, onAway, onHelp, onSignIn } = props;
   const app = useApp();
   const floor = useFloor();
   const words = say(shellWords);
@@ -276,6 +281,16 @@ function TopBar(props: {
       >
         <Icon name="search" size={20} />
       </a>
+      <button
+        type="button"
+        class="chip help"
+        aria-label={words.help}
+        aria-haspopup="dialog"
+        onClick={onHelp}
+        data-testid="open-help"
+      >
+        <Icon name="question" size={20} />
+      </button>
       <button type="button" class="chip" onClick={onSignIn} data-testid="sign-in">
         <Icon name="person" size={20} />
         {person?.name ?? words.signIn}

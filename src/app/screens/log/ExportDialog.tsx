@@ -17,6 +17,7 @@ import { Dialog } from '../../ui/Dialog.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { logWords } from '../../words/log.ts';
 import { picturesWords } from '../../words/pictures.ts';
+import { practiceWords } from '../../words/practice.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
 import { whileBusy } from './busy.ts';
@@ -62,7 +63,8 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
   const words = say(logWords);
   const told = useFiltersTold(filters);
   const notWhole = useNotWhole();
-  const refused = useRefusal('export-log') ?? notWhole;
+  const refused = useRefusal('export-log', true) ?? notWhole;
+  const refusedPictures = useRefusal('export-log') ?? notWhole; // those that lie here are of the real line
 
   /** Does one of them, with the dialog out of the way. */
   function begin(text: string, work: () => Promise<void>): void {
@@ -77,8 +79,8 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
     const filter = toExportFilter(filters, app.clock.nowMs());
     const { blob, rows } = await exportStore(app.store, filter, format);
     const name = exportName(format, app.clock.nowMs(), plantName(app));
-    saveFile(name, blob);
-    recordExport(app, { format, filter, rows }, words.exported(rows, name));
+    leave(app, name, blob);
+    recordExport(app, { format, filter, rows }, toldOf(app, name, words.exported(rows, name)));
   }
 
   /** What the runs shown took: those of the line and of the time that the filters name. */
@@ -88,9 +90,9 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
     const fromMs = from === undefined ? null : Date.parse(from);
     const rows = consumptionOf(index, { line: line ?? null, fromMs });
     const name = 'consumption.csv';
-    saveFile(name, new Blob([consumptionToCsv(rows, index.state)], { type: 'text/csv' }));
+    leave(app, name, new Blob([consumptionToCsv(rows, index.state)], { type: 'text/csv' }));
     const filter = { line: line ?? null, from: from ?? null };
-    const told = words.consumptionSaved(rows.length, name);
+    const told = toldOf(app, name, words.consumptionSaved(rows.length, name));
     recordExport(app, { format: 'consumption', filter, rows: rows.length }, told);
   }
 
@@ -136,7 +138,7 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
           </div>
           <SavePictures
             filters={filters}
-            refused={refused}
+            refused={refusedPictures}
             onSave={() => begin(words.exporting, savePictures)}
           />
           <div class="row">
@@ -173,6 +175,16 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
 const fromMsOf = (from: string | undefined) => (from === undefined ? 0 : Date.parse(from));
 
 const plantName = (app: App) => app.store.floor().plant.get(THE_PLANT)?.name ?? '';
+
+/** Saves the file; in practice nothing leaves, as a file of made-up entries looks like any other one. */
+function leave(app: App, name: string, blob: Blob): void {
+  if (app.practice === null) saveFile(name, blob);
+}
+
+/** What the person is told of it. */
+function toldOf(app: App, name: string, saved: string): string {
+  return app.practice === null ? saved : say(practiceWords).notSaved(name);
+}
 
 /**
  * Tells the log what left it, and then the person: a notice goes with the next entry, so that it must not come before this one. A write that

@@ -4,6 +4,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../app.ts';
 import { type PracticeLabel as DemoLabel, practiceLabels as demoLabels } from '../../demo/demo.ts';
 import { deviceClock } from '../../device/clock.ts';
+import { followGuide } from '../../frame/guide-progress.ts';
 import { beginPractice, isPractised } from '../../practice.ts';
 import { Button } from '../../ui/Button.tsx';
 import { code128Bars } from '../../ui/code128.ts';
@@ -11,6 +12,7 @@ import { Icon } from '../../ui/Icon.tsx';
 import { visible } from '../../ui/visible.ts';
 import { practiceWords } from '../../words/practice.ts';
 import { say } from '../../words/words.ts';
+import { Guides } from './Guides.tsx';
 import { type PracticeLabel, practiceLabels } from './practice-labels.ts';
 
 export function Practice() {
@@ -30,16 +32,27 @@ function Begin() {
     }
   };
   return (
-    <section class="card stack">
-      <h2>{words.title}</h2>
-      <p>{floor.lines.size > 0 ? words.about : words.aboutNew}</p>
-      {floor.lines.size > 0 && <p>{words.warns}</p>}
-      <div>
-        <Button tone="act" large testId="practice-start" onPress={() => void begin()}>
-          <Icon name="load" /> {words.start}
-        </Button>
-      </div>
-    </section>
+    <div class="stack">
+      <section class="card stack">
+        <h2>{words.title}</h2>
+        <p>{floor.lines.size > 0 ? words.about : words.aboutNew}</p>
+        {floor.lines.size > 0 && <p>{words.warns}</p>}
+        <div>
+          <Button
+            tone="act"
+            large
+            testId="practice-start"
+            onPress={() => {
+              followGuide(null);
+              void begin();
+            }}
+          >
+            <Icon name="load" /> {words.start}
+          </Button>
+        </div>
+      </section>
+      <Guides onBegin={() => void begin()} />
+    </div>
   );
 }
 
@@ -59,6 +72,7 @@ function Labels() {
   if (labels.length === 0 && more.length === 0) return <p class="empty">{words.nothing}</p>;
   return (
     <div class="stack">
+      <Guides onBegin={() => undefined} />
       <div class="row">
         <p class="grow soft">{words.labelsHelp}</p>
         <Button onPress={() => window.print()} testId="practice-print">

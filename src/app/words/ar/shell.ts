@@ -29,6 +29,7 @@ export const words: Sentences<typeof english> = {
   offlineReady: 'جاهز للعمل دون اتصال',
   gettingReady: 'يستعد للعمل دون اتصال…',
   toSend: (count) => sentence`للإرسال: ${count}`,
+  help: 'مساعدة',
   skipToDock: 'الانتقال إلى الكتابة والكاميرا',
   done: 'تم',
   cancel: 'إلغاء',

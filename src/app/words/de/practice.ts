@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
   warns: 'Warnungen der echten Linie erscheinen weiterhin.',
   start: 'Übung starten',
   taken: 'Die Übung ist in einem anderen Fenster dieses Tablets offen. Beenden Sie sie dort zuerst.',
+  notSaved: (name) => `Übung: Es wird keine Datei gespeichert. Auf der echten Linie wäre es ${name}.`,
   labels: 'Etiketten zum Üben',
   labelsHelp:
     'Tippen Sie auf ein Etikett, statt zu scannen: der Platz, sein Feeder, wenn verlangt, seine Rolle.',

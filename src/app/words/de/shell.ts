@@ -28,6 +28,7 @@ export const words: Sentences<typeof english> = {
   offlineReady: 'Bereit für Arbeit ohne Netz',
   gettingReady: 'Vorbereitung für Arbeit ohne Netz…',
   toSend: (count) => `${count} zu senden`,
+  help: 'Hilfe',
   skipToDock: 'Zu „Tippen“ und „Kamera“ springen',
   done: 'Fertig',
   cancel: 'Abbrechen',

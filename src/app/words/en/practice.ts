@@ -11,6 +11,7 @@ export const words = {
   warns: 'Warnings of the real line still show.',
   start: 'Start practice',
   taken: 'Practice is open in another window of this tablet. End it there first.',
+  notSaved: (name: string) => `Practice: no file is saved. On the real line it would be ${name}.`,
   labels: 'Labels to practise with',
   labelsHelp: 'Tap a label instead of scanning: the slot, its feeder if wanted, its reel.',
   print: 'Print the labels',

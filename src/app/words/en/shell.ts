@@ -27,6 +27,7 @@ export const words = {
   offlineReady: 'Ready to work offline',
   gettingReady: 'Getting ready for offline…',
   toSend: (count: string) => `${count} to send`,
+  help: 'Help',
   skipToDock: 'Skip to Type and Camera',
   done: 'Done',
   cancel: 'Cancel',

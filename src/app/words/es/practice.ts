@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
   warns: 'Los avisos de la línea de verdad siguen saliendo.',
   start: 'Empezar la práctica',
   taken: 'La práctica está abierta en otra ventana de esta tableta. Termínela allí primero.',
+  notSaved: (name) => `Práctica: no se guarda ningún archivo. En la línea real sería ${name}.`,
   labels: 'Etiquetas para practicar',
   labelsHelp: 'Toque una etiqueta en vez de escanear: la posición, su alimentador si se pide, su bobina.',
   print: 'Imprimir las etiquetas',

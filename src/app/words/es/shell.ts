@@ -28,6 +28,7 @@ export const words: Sentences<typeof english> = {
   offlineReady: 'Listo para trabajar sin red',
   gettingReady: 'Preparando el trabajo sin red…',
   toSend: (count) => `${count} por enviar`,
+  help: 'Ayuda',
   skipToDock: 'Saltar a Teclear y Cámara',
   done: 'Hecho',
   cancel: 'Cancelar',

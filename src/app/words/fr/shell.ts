@@ -28,6 +28,7 @@ export const words: Sentences<typeof english> = {
   offlineReady: 'Prêt à travailler hors ligne',
   gettingReady: 'Préparation du hors ligne…',
   toSend: (count) => `${count} à envoyer`,
+  help: 'Aide',
   skipToDock: 'Aller à Saisir et Caméra',
   done: 'Terminé',
   cancel: 'Annuler',

@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
   warns: 'Az igazi sor figyelmeztetései továbbra is látszanak.',
   start: 'Gyakorlás indítása',
   taken: 'A gyakorlás a tablet egy másik ablakában nyitva van. Előbb ott fejezze be.',
+  notSaved: (name) => `Gyakorlás: nem mentődik fájl. A valódi soron ez lenne: ${name}.`,
   labels: 'Címkék gyakorláshoz',
   labelsHelp: 'Beolvasás helyett érintsen meg egy címkét: a hely, a feedere, ha kell, a tekercse.',
   print: 'Címkék nyomtatása',

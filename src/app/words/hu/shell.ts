@@ -28,6 +28,7 @@ export const words: Sentences<typeof english> = {
   offlineReady: 'Hálózat nélkül is használható',
   gettingReady: 'Felkészülés hálózat nélküli munkára…',
   toSend: (count) => `${count} küldésre vár`,
+  help: 'Súgó',
   skipToDock: 'Ugrás: Beírás és Kamera',
   done: 'Kész',
   cancel: 'Mégse',

@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
   warns: '本物のラインの警告は引き続き出ます。',
   start: '練習を始める',
   taken: 'このタブレットの別のウィンドウで練習中です。先にそちらで終えてください。',
+  notSaved: (name) => `練習：ファイルは保存しません。実際のラインでは ${name} になります。`,
   labels: '練習用ラベル',
   labelsHelp: 'スキャンの代わりにラベルをタップします：スロット、必要ならフィーダー、リール。',
   print: 'ラベルを印刷する',

@@ -28,6 +28,7 @@ export const words: Sentences<typeof english> = {
   offlineReady: 'オフラインで使えます',
   gettingReady: 'オフラインの準備中…',
   toSend: (count) => `送信待ち${count}件`,
+  help: 'ヘルプ',
   skipToDock: '「入力」と「カメラ」へ移動',
   done: '完了',
   cancel: 'キャンセル',

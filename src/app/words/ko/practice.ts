@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
   warns: '진짜 라인의 경고는 계속 보입니다.',
   start: '연습 시작',
   taken: '이 태블릿의 다른 창에서 연습이 열려 있습니다. 먼저 거기서 끝내십시오.',
+  notSaved: (name) => `연습: 파일을 저장하지 않습니다. 실제 라인에서는 ${name}이 됩니다.`,
   labels: '연습용 라벨',
   labelsHelp: '스캔 대신 라벨을 누르십시오: 슬롯, 필요하면 피더, 릴.',
   print: '라벨 인쇄',

@@ -28,6 +28,7 @@ export const words: Sentences<typeof english> = {
   offlineReady: '오프라인 작업 가능',
   gettingReady: '오프라인 준비 중…',
   toSend: (count) => `보낼 것 ${count}건`,
+  help: '도움말',
   skipToDock: '“입력”과 “카메라”로 건너뛰기',
   done: '완료',
   cancel: '취소',

@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
   warns: 'Ostrzeżenia prawdziwej linii nadal się pokazują.',
   start: 'Zacznij ćwiczenie',
   taken: 'Ćwiczenie jest otwarte w innym oknie tego tabletu. Najpierw zakończ je tam.',
+  notSaved: (name) => `Ćwiczenie: żaden plik nie powstaje. Na prawdziwej linii byłby to ${name}.`,
   labels: 'Etykiety do ćwiczeń',
   labelsHelp: 'Dotknij etykiety zamiast skanować: slot, jego podajnik, jeśli potrzebny, jego rolka.',
   print: 'Drukuj etykiety',

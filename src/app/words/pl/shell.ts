@@ -29,6 +29,7 @@ export const words: Sentences<typeof english> = {
   offlineReady: 'Gotowe do pracy bez sieci',
   gettingReady: 'Przygotowanie do pracy bez sieci…',
   toSend: (count) => `${count} do wysłania`,
+  help: 'Pomoc',
   skipToDock: 'Przejdź do Wpisz i Kamera',
   done: 'Gotowe',
   cancel: 'Anuluj',

@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
   warns: 'Os avisos da linha real continuam aparecendo.',
   start: 'Iniciar treino',
   taken: 'O treino está aberto em outra janela deste tablet. Encerre-o lá antes.',
+  notSaved: (name) => `Treino: nenhum arquivo é salvo. Na linha real seria ${name}.`,
   labels: 'Etiquetas para treinar',
   labelsHelp: 'Toque em uma etiqueta em vez de escanear: o slot, o feeder se pedido, o rolo.',
   print: 'Imprimir as etiquetas',

@@ -28,6 +28,7 @@ export const words: Sentences<typeof english> = {
   offlineReady: 'Pronto para uso sem rede',
   gettingReady: 'Preparando o uso sem rede…',
   toSend: (count) => `${count} a enviar`,
+  help: 'Ajuda',
   skipToDock: 'Ir para Digitar e Câmera',
   done: 'Pronto',
   cancel: 'Cancelar',

@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
   warns: 'Cảnh báo của chuyền thật vẫn hiện.',
   start: 'Bắt đầu tập',
   taken: 'Buổi tập đang mở ở cửa sổ khác của tablet này. Kết thúc ở đó trước.',
+  notSaved: (name) => `Tập: không lưu tệp nào. Trên chuyền thật sẽ là ${name}.`,
   labels: 'Nhãn để tập',
   labelsHelp: 'Chạm nhãn thay vì quét: slot, feeder của nó nếu cần, cuộn của nó.',
   print: 'In nhãn',

@@ -28,6 +28,7 @@ export const words: Sentences<typeof english> = {
   offlineReady: 'Sẵn sàng chạy không mạng',
   gettingReady: 'Đang chuẩn bị để chạy không mạng…',
   toSend: (count) => `${count} chờ gửi`,
+  help: 'Trợ giúp',
   skipToDock: 'Đến thẳng Gõ và Camera',
   done: 'Xong',
   cancel: 'Hủy',

@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
   warns: '真实产线的预警仍会显示。',
   start: '开始练习',
   taken: '练习已在本平板的另一个窗口打开。请先在那里结束。',
+  notSaved: (name) => `练习：不保存文件。在真实产线上会是 ${name}。`,
   labels: '练习用标签',
   labelsHelp: '点标签代替扫描：先站位，需要时点其飞达，再点其料盘。',
   print: '打印标签',

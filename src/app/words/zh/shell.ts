@@ -28,6 +28,7 @@ export const words: Sentences<typeof english> = {
   offlineReady: '可离线工作',
   gettingReady: '正在准备离线…',
   toSend: (count) => `待发送 ${count} 条`,
+  help: '帮助',
   skipToDock: '跳到“输入”和“摄像头”',
   done: '完成',
   cancel: '取消',

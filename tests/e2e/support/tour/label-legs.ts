@@ -176,6 +176,9 @@ async function* sheet(here: Here): AsyncGenerator<string> {
 async function* practice(here: Here): AsyncGenerator<string> {
   const { page } = here;
   await warn(here);
+  await openBy(here, 'open-help');
+  await page.getByTestId('help-practise').waitFor();
+  yield 'help of the line';
   await goThere(here, '#/plant/practice');
   await page.getByTestId('practice-start').click();
   await page.getByTestId('practice-print').waitFor();
@@ -196,8 +199,18 @@ async function* practice(here: Here): AsyncGenerator<string> {
   await goThere(here, '#/log');
   await openBy(here, 'log-export');
   await page.getByTestId('export-csv').waitFor();
-  yield 'practice, the log and its export refused';
+  yield 'practice, the log and its export';
   await closeDialogs(page);
+  await goThere(here, '#/plant/practice');
+  await page.getByTestId('guide-start-operator').click();
+  await page.getByTestId('guide').waitFor();
+  await page.getByTestId('guide-skip').click();
+  yield 'practice, a guide';
+  await page.getByTestId('guide-leave').click();
+  await page.getByTestId('guide-again-operator').waitFor();
+  await goThere(here, '#/plant/sheet');
+  await page.getByTestId('sheet-example').waitFor();
+  yield 'practice, an example sheet, after a guide was left';
   await endPractice(here);
   yield 'practice, ended';
 }

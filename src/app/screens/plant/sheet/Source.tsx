@@ -3,15 +3,25 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { BillSummary, SheetRole } from '../../../../worker/sheet-protocol.ts';
+import { useApp } from '../../../app.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { AreaField, ChoiceField, Field, SelectField } from '../../../ui/Field.tsx';
 import { FileButton } from '../../../ui/FileButton.tsx';
 import { boardWords } from '../../../words/board.ts';
+import { guideWords } from '../../../words/guide.ts';
 import { sheetWords } from '../../../words/sheet.ts';
 import { formatCount, say } from '../../../words/words.ts';
 import { lacking } from './model.ts';
 import { Offers } from './Offers.tsx';
 import type { SheetInHand, SheetSession } from './session.ts';
+
+/** A sheet to practise with: parts of our own making on four slots. */
+const exampleSheet = [
+  'Product,Side,Revision,Slot,Part,Qty per panel,Tape width,Pitch',
+  ...['RES-1001,12', 'CAP-2002,8', 'CAP-2003,6', 'DIO-3004,2'].map(
+    (partAndQty, at) => `Practice sensor,top,A,M1-F-00${at + 1},${partAndQty},8,4`,
+  ),
+].join('\n');
 
 /** A button that opens the device's own picker of files. */
 export function SourceButton(props: {
@@ -39,8 +49,21 @@ export function ChooseSheet({ session }: { readonly session: SheetSession }) {
   const [text, setText] = useState('');
   const [over, setOver] = useState(false);
   const board = say(boardWords);
+  const isPractice = useApp().practice !== null;
   return (
     <div class="stack">
+      {isPractice && (
+        <div>
+          <Button
+            tone="act"
+            large
+            testId="sheet-example"
+            onPress={() => void session.open('sheet', 'example.csv', exampleSheet)}
+          >
+            {say(guideWords).example}
+          </Button>
+        </div>
+      )}
       {/* biome-ignore lint/a11y/noStaticElementInteractions: a drop is a shortcut; the button inside does the same */}
       <section
         class={`card drop${over ? ' over' : ''}`}
