@@ -3,6 +3,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../app.ts';
 import type { Alarm } from '../../device/alarm.ts';
+import { engineLacks } from '../../device/lacks.ts';
 import type { Offline } from '../../device/offline.ts';
 import type { QuietHours } from '../../device/quiet.ts';
 import type { Speaker } from '../../device/speech.ts';
@@ -37,6 +38,7 @@ export function ThisTablet({
       <Quiet />
       <Spoken speaker={speaker} />
       <Screen awake={awake.value} />
+      <Lacks />
       <Storage />
       <OfflineCopy offline={offline} />
     </div>
@@ -241,8 +243,27 @@ function Screen({ awake }: { readonly awake: Awake }) {
         </span>
       </p>
       <small>
-        {'vibrate' in navigator ? words.vibrates : words.noVibration} {words.closedApp}
+        {'vibrate' in navigator && words.vibrates} {words.closedApp}
       </small>
+    </GroupField>
+  );
+}
+
+/** What this browser cannot do, each with what it means for work. */
+function Lacks() {
+  const words = say(plantWords).tablet.lacks;
+  const lacks = engineLacks();
+  return (
+    <GroupField label={words.title}>
+      {lacks.length === 0 ? (
+        <p>{words.none}</p>
+      ) : (
+        <ul data-testid="lacks">
+          {lacks.map((lack) => (
+            <li key={lack}>{words[lack]}</li>
+          ))}
+        </ul>
+      )}
     </GroupField>
   );
 }

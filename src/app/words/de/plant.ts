@@ -204,7 +204,17 @@ export const words: Sentences<typeof english> = {
       unsupported: 'Der Bildschirm kann dunkel werden: dieser Browser hält ihn nicht an',
     },
     vibrates: 'Dieser Browser kann vibrieren, wenn das Tablet es kann.',
-    noVibration: 'Dieser Browser kann nicht vibrieren.',
+    lacks: {
+      title: 'Was diesem Browser fehlt',
+      none: 'Nichts, was Reelward nutzt.',
+      awake:
+        'Er kann den Bildschirm nicht anlassen. Stellen Sie die Bildschirmzeit des Tablets auf das Längste.',
+      vibration: 'Er kann nicht vibrieren. Warnungen sind zu hören und zu sehen.',
+      keeps:
+        'Er kann nicht zusagen, das Protokoll zu behalten. Verbinden Sie den Server, dann liegen die Einträge auch dort.',
+      serial:
+        'Er öffnet keine serielle Schnittstelle. Stellen Sie den Scanner auf Tasten, wie eine Tastatur.',
+    },
     closedApp: 'Ist die App zu oder das Tablet gesperrt, kommt keine Warnung.',
     storage: 'Speicher',
     kept: {

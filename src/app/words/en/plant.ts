@@ -188,7 +188,14 @@ export const words = {
       unsupported: 'The screen may go dark: this browser cannot keep it on',
     },
     vibrates: 'This browser can vibrate, where the tablet can.',
-    noVibration: 'This browser cannot vibrate.',
+    lacks: {
+      title: 'What this browser lacks',
+      none: 'Nothing that Reelward uses.',
+      awake: 'It cannot keep the screen on. Set the tablet’s own screen time to the longest.',
+      vibration: 'It cannot vibrate. Warnings sound and show.',
+      keeps: 'It cannot promise to keep the log. Join the server, so that entries are there too.',
+      serial: 'It opens no serial port. Set the scanner to send keys, as a keyboard does.',
+    },
     closedApp: 'No warning comes while the app is closed or the tablet is locked.',
     storage: 'Storage',
     kept: {

@@ -193,7 +193,15 @@ export const words: Sentences<typeof english> = {
       unsupported: 'La pantalla puede apagarse: este navegador no la mantiene encendida',
     },
     vibrates: 'Este navegador puede vibrar, si la tableta puede.',
-    noVibration: 'Este navegador no puede vibrar.',
+    lacks: {
+      title: 'Lo que le falta a este navegador',
+      none: 'Nada de lo que usa Reelward.',
+      awake: 'No puede mantener la pantalla encendida. Ponga el tiempo de pantalla de la tableta al máximo.',
+      vibration: 'No puede vibrar. Los avisos suenan y se ven.',
+      keeps:
+        'No puede prometer que guarda el registro. Conecte el servidor, para que las entradas estén también allí.',
+      serial: 'No abre puerto serie. Ponga el escáner en modo teclado.',
+    },
     closedApp: 'No llega ningún aviso con la aplicación cerrada o la tableta bloqueada.',
     storage: 'Memoria',
     kept: {

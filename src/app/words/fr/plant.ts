@@ -210,7 +210,15 @@ export const words: Sentences<typeof english> = {
       unsupported: 'L’écran peut s’éteindre : ce navigateur ne sait pas le garder allumé',
     },
     vibrates: 'Ce navigateur peut vibrer, si la tablette le peut.',
-    noVibration: 'Ce navigateur ne peut pas vibrer.',
+    lacks: {
+      title: 'Ce qui manque à ce navigateur',
+      none: 'Rien de ce que Reelward utilise.',
+      awake: 'Il ne peut pas garder l’écran allumé. Réglez la veille de la tablette au plus long.',
+      vibration: 'Il ne peut pas vibrer. Les alertes sonnent et s’affichent.',
+      keeps:
+        'Il ne peut pas promettre de garder le journal. Reliez le serveur, pour que les entrées y soient aussi.',
+      serial: 'Il n’ouvre pas de port série. Réglez le scanner en mode clavier.',
+    },
     closedApp: 'Aucun avertissement ne vient si l’application est fermée ou la tablette verrouillée.',
     storage: 'Stockage',
     kept: {

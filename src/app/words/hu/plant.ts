@@ -201,7 +201,15 @@ export const words: Sentences<typeof english> = {
       unsupported: 'A képernyő elsötétülhet: ez a böngésző nem tartja bekapcsolva',
     },
     vibrates: 'Ez a böngésző tud rezegni, ha a tablet tud.',
-    noVibration: 'Ez a böngésző nem tud rezegni.',
+    lacks: {
+      title: 'Ami ebből a böngészőből hiányzik',
+      none: 'Semmi, amit a Reelward használ.',
+      awake: 'Nem tudja bekapcsolva tartani a képernyőt. Állítsa a táblagép képernyőidejét a leghosszabbra.',
+      vibration: 'Nem tud rezegni. A figyelmeztetés hallható és látható.',
+      keeps:
+        'Nem tudja megígérni, hogy megőrzi a naplót. Csatlakoztassa a szervert, hogy a bejegyzések ott is meglegyenek.',
+      serial: 'Nem nyit soros portot. Állítsa a leolvasót billentyűzet módra.',
+    },
     closedApp: 'Bezárt alkalmazásnál vagy zárolt tabletnél nem jön figyelmeztetés.',
     storage: 'Tárhely',
     kept: {

@@ -190,7 +190,14 @@ export const words: Sentences<typeof english> = {
       unsupported: 'Ekran może zgasnąć: ta przeglądarka go nie utrzyma',
     },
     vibrates: 'Ta przeglądarka może wibrować, jeśli tablet potrafi.',
-    noVibration: 'Ta przeglądarka nie może wibrować.',
+    lacks: {
+      title: 'Czego tej przeglądarce brakuje',
+      none: 'Niczego, czego używa Reelward.',
+      awake: 'Nie utrzyma włączonego ekranu. Ustaw w tablecie najdłuższy czas ekranu.',
+      vibration: 'Nie wibruje. Ostrzeżenia słychać i widać.',
+      keeps: 'Nie obieca, że zachowa dziennik. Połącz serwer, by wpisy były też tam.',
+      serial: 'Nie otwiera portu szeregowego. Ustaw skaner w tryb klawiatury.',
+    },
     closedApp: 'Gdy aplikacja jest zamknięta lub tablet zablokowany, ostrzeżeń nie ma.',
     storage: 'Pamięć',
     kept: {

@@ -189,7 +189,14 @@ export const words: Sentences<typeof english> = {
       unsupported: 'A tela pode apagar: este navegador não a mantém ligada',
     },
     vibrates: 'Este navegador pode vibrar, se o tablet puder.',
-    noVibration: 'Este navegador não pode vibrar.',
+    lacks: {
+      title: 'O que falta a este navegador',
+      none: 'Nada que o Reelward use.',
+      awake: 'Ele não mantém a tela ligada. Ponha o tempo de tela do tablet no máximo.',
+      vibration: 'Ele não vibra. Os avisos tocam e aparecem.',
+      keeps: 'Ele não promete guardar o registro. Conecte o servidor, para que as entradas fiquem lá também.',
+      serial: 'Ele não abre porta serial. Ponha o leitor em modo teclado.',
+    },
     closedApp: 'Nenhum aviso chega com o aplicativo fechado ou o tablet bloqueado.',
     storage: 'Armazenamento',
     kept: {

@@ -187,7 +187,14 @@ export const words: Sentences<typeof english> = {
       unsupported: 'Màn hình có thể tắt: trình duyệt này không giữ sáng được',
     },
     vibrates: 'Trình duyệt này rung được, nếu máy rung được.',
-    noVibration: 'Trình duyệt này không rung được.',
+    lacks: {
+      title: 'Trình duyệt này thiếu gì',
+      none: 'Không thiếu gì mà Reelward dùng.',
+      awake: 'Không giữ được màn hình sáng. Hãy đặt thời gian màn hình của máy dài nhất.',
+      vibration: 'Không rung được. Cảnh báo kêu và hiện ra.',
+      keeps: 'Không hứa giữ được nhật ký. Hãy nối máy chủ, để các mục cũng có ở đó.',
+      serial: 'Không mở được cổng nối tiếp. Hãy đặt máy quét gửi phím như bàn phím.',
+    },
     closedApp: 'Không có cảnh báo khi ứng dụng đóng hoặc máy bị khóa.',
     storage: 'Bộ nhớ',
     kept: {

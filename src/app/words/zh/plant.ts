@@ -161,7 +161,14 @@ export const words: Sentences<typeof english> = {
       unsupported: '屏幕可能变暗：此浏览器不能保持亮屏',
     },
     vibrates: '如果平板能振动，此浏览器就能振动。',
-    noVibration: '此浏览器不能振动。',
+    lacks: {
+      title: '此浏览器缺什么',
+      none: 'Reelward 用到的都不缺。',
+      awake: '它不能让屏幕一直亮着。请把平板的熄屏时间设为最长。',
+      vibration: '它不能振动。警告会响，也会显示。',
+      keeps: '它不能保证保留日志。请连接服务器，让记录在那里也有一份。',
+      serial: '它打不开串口。请把扫描枪设为键盘模式。',
+    },
     closedApp: '应用关闭或平板锁定时，没有警告。',
     storage: '存储',
     kept: {
