@@ -27,8 +27,8 @@ if (unknown.length > 0) {
 function installBaselines(bench) {
   const { dependencies } = JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8'));
   const source = readFileSync(path.join(folder, `${bench}.bench.ts`), 'utf8');
-  const isAsked = Object.keys(dependencies).some((each) => source.includes(`'${each}'`));
-  if (!isAsked || existsSync(path.join(folder, 'node_modules'))) return;
+  const asked = Object.keys(dependencies).filter((each) => source.includes(`'${each}'`));
+  if (asked.every((each) => existsSync(path.join(folder, 'node_modules', each)))) return;
   const quiet = ['--no-audit', '--no-fund', '--no-package-lock', '--ignore-scripts'];
   spawnSync('npm', ['install', ...quiet], { cwd: folder, stdio: ['ignore', 'inherit', 'inherit'] });
 }

@@ -65,8 +65,10 @@ async function overMarionette(port) {
       const colon = bytes.indexOf(':');
       const length = Number(bytes.subarray(0, colon));
       if (colon < 0 || bytes.length < colon + 1 + length) return;
-      const [, number, error, value] = JSON.parse(bytes.subarray(colon + 1, colon + 1 + length));
+      const answer = JSON.parse(bytes.subarray(colon + 1, colon + 1 + length));
       bytes = bytes.subarray(colon + 1 + length);
+      if (!Array.isArray(answer)) continue; // it says first what it is
+      const [, number, error, value] = answer;
       const waiting = open.get(number);
       open.delete(number);
       if (error) waiting?.reject(new Error(`${error.error} ${error.message}`));
@@ -99,14 +101,23 @@ async function overMarionette(port) {
   };
 }
 
+/** Every process that was started here. */
+export const children = new Set();
+
+/** Starts a program that ends with the run. */
+export function start(program, args, options = {}) {
+  const child = spawn(program, args, { stdio: 'ignore', ...options });
+  children.add(child);
+  return child;
+}
+
 /** Starts Firefox with a profile of its own in a folder. */
 export async function startFirefox(program, folder) {
   const profile = path.join(folder, 'firefox');
   mkdirSync(profile);
   // Port 0: it chooses one and writes it down.
   writeFileSync(path.join(profile, 'user.js'), 'user_pref("marionette.port", 0);\n');
-  const child = spawn(program, ['--headless', '--marionette', '--no-remote', '--profile', profile], {
-    stdio: 'ignore',
+  const child = start(program, ['--headless', '--marionette', '--no-remote', '--profile', profile], {
     env: { ...process.env, HOME: folder },
   });
   const file = path.join(profile, 'MarionetteActivePort');
@@ -117,8 +128,7 @@ export async function startFirefox(program, folder) {
 /** Starts WebKitGTK's small browser on a display. */
 export async function startWebKit({ driver, browser }, folder, display) {
   const port = 20_000 + (process.pid % 20_000);
-  const child = spawn(driver, [`--port=${port}`], {
-    stdio: 'ignore',
+  const child = start(driver, [`--port=${port}`], {
     env: { ...process.env, HOME: folder, XDG_CACHE_HOME: folder, DISPLAY: display, GDK_BACKEND: 'x11' },
   });
   const isUp = () =>

@@ -12,8 +12,9 @@ import { say } from '../../words/words.ts';
 
 /** `onBegin`: what follows the choice, as long as the window does not practise yet. */
 export function Guides({ onBegin }: { readonly onBegin: () => void }) {
+  const app = useApp();
   const words = say(guideWords);
-  if (guideNow.value !== null && useApp().practice !== null) return null;
+  if (guideNow.value !== null && app.practice !== null) return null; // the band has it
   return (
     <section class="card stack" data-testid="guides">
       <h2>{words.title}</h2>

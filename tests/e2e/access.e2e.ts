@@ -1,0 +1,190 @@
+// Without a pointer, without colours, without motion: the five main tasks at the keyboard with what a screen reader is told, verdicts by
+// contrast, words and outline, and stillness for those who asked for it.
+// Contrast: WCAG 2.2, definition of contrast ratio; 7:1 is its 1.4.6 (AAA), 3:1 for outlines its 1.4.11.
+
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { goOn, reelLabel, scanAll } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
+
+const demo = useDemo();
+
+const place = { slot: 'M2-F-026', feeder: 'F-0113', part: '25-0023-113' } as const;
+const reelCodes = (part: string, reel: string, quantity = true) => [
+  `P${part}`,
+  ...(quantity ? ['Q4000'] : []),
+  '1TLT-9800',
+  `3S${reel}`,
+];
+
+const labelOf = (part: string, reel: string) =>
+  reelLabel({ P: part, Q: '4000', '1T': 'LT-9800', '3S': reel });
+
+const focused = (page: Page) =>
+  page.evaluate(() => (document.activeElement as HTMLElement | null)?.dataset['testid'] ?? null);
+
+/** Goes on by Tab until a control has the focus, and presses Enter there. */
+async function press(page: Page, testId: string, most = 80): Promise<void> {
+  await page.getByTestId(testId).waitFor();
+  for (let tabs = 0; tabs <= most; tabs += 1) {
+    if ((await focused(page)) === testId) {
+      await page.keyboard.press('Enter');
+      return;
+    }
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`${testId} is further than ${most} tabs`);
+}
+
+/** The same for what stands in the dock, by the way that skips all before it. */
+async function pressInDock(page: Page, testId: string): Promise<void> {
+  await page.getByTestId(testId).waitFor();
+  await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+  await press(page, 'skip-to-dock', 3);
+  await press(page, testId, 4);
+}
+
+/** Types a label into the dialog, a line for each code, and enters it. */
+async function typeLabel(page: Page, ...codes: readonly string[]): Promise<void> {
+  await pressInDock(page, 'dock-type');
+  await page.getByTestId('typed').waitFor();
+  // All at once: keys as fast as a machine sends them are a scanner's.
+  await page.getByTestId('typed').fill(codes.join('\n'));
+  await press(page, 'typed-done', 5);
+}
+
+/** What a reader of the screen is told of a verdict: its words stand in an alert, as the heading of it. */
+async function hears(page: Page, verdict: string): Promise<string> {
+  const band = page.locator(`[role=alert][data-verdict=${verdict}]`);
+  await band.waitFor();
+  return (await band.getByRole('heading', { level: 1 }).textContent()) ?? '';
+}
+
+async function leave(page: Page): Promise<void> {
+  await press(page, 'verdict-go-on');
+  await page.getByTestId('verdict').waitFor({ state: 'detached' });
+}
+
+it('loads, is refused, has a hold decided, splices and answers a warning by the keyboard alone', () =>
+  demo.onTablet(async ({ page }) => {
+    await typeLabel(page, place.slot, ...reelCodes('25-0023-311', 'R-980101'));
+    expect(await hears(page, 'refused')).toBe('Wrong part');
+    await leave(page);
+    await pressInDock(page, 'dock-clear');
+    await typeLabel(page, place.slot, place.feeder, ...reelCodes(place.part, 'R-980102', false));
+    expect(await hears(page, 'held')).not.toBe('');
+    await press(page, 'verdict-clear');
+    await page.getByRole('dialog').waitFor();
+    await page.getByTestId('badge').fill('BADGE-3301');
+    await press(page, 'badge-enter', 20);
+    await page.locator('.pinpad').waitFor();
+    await page.keyboard.type('3301', { delay: 120 });
+    await press(page, 'pin-enter', 30);
+    await page.getByRole('button', { name: 'Counted by hand' }).press('Enter');
+    await press(page, 'clear-accept', 20);
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+    await typeLabel(page, place.slot, ...reelCodes(place.part, 'R-980103'));
+    expect(await hears(page, 'accepted')).toContain(place.slot);
+    await leave(page);
+    await press(page, 'nav-line');
+    const warning = page.getByTestId('warning');
+    await warning.waitFor();
+    expect(await warning.getAttribute('role')).toBe('alert');
+    await press(page, 'warning-ack');
+    await page.locator('[role=status]', { hasText: /./ }).or(page.getByTestId('now')).first().waitFor();
+  }));
+
+/** The least contrast of the texts of the verdict that is shown, and that of its shape; `outline`: the shape's own lines. */
+function measured(page: Page) {
+  return page.getByTestId('verdict').evaluate((band) => {
+    const pen = document.createElement('canvas').getContext('2d', { willReadFrequently: true });
+    if (!pen) throw new TypeError('no canvas');
+    const channels = (css: string) => {
+      pen.clearRect(0, 0, 1, 1);
+      pen.fillStyle = css;
+      pen.fillRect(0, 0, 1, 1);
+      return [...pen.getImageData(0, 0, 1, 1).data];
+    };
+    const luminance = ([r = 0, g = 0, b = 0]: readonly number[]) => {
+      const [red, green, blue] = [r, g, b].map((each) =>
+        each / 255 <= 0.04045 ? each / 255 / 12.92 : ((each / 255 + 0.055) / 1.055) ** 2.4,
+      ) as [number, number, number];
+      return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+    };
+    const ground = (element: Element): number => {
+      for (let at: Element | null = element; at; at = at.parentElement) {
+        const colour = channels(getComputedStyle(at).backgroundColor);
+        if ((colour[3] ?? 0) === 255) return luminance(colour);
+      }
+      return 1;
+    };
+    const ratio = (element: Element) => {
+      const [light, dark] = [luminance(channels(getComputedStyle(element).color)), ground(element)].sort(
+        (a, b) => b - a,
+      ) as [number, number];
+      return (light + 0.05) / (dark + 0.05);
+    };
+    const saying = [...band.querySelectorAll('h1, p, span, b, mark, button')].filter(
+      (each) =>
+        [...each.childNodes].some(({ nodeType, textContent }) => nodeType === 3 && textContent?.trim()) &&
+        each.getClientRects().length > 0,
+    );
+    const shape = band.querySelector('.shape');
+    return {
+      texts: saying.map((each) => [Number(ratio(each).toFixed(2)), each.textContent] as const),
+      shape: shape ? ratio(shape) : 0,
+      outline: shape?.firstElementChild?.innerHTML ?? '',
+      title: band.querySelector('h1')?.textContent ?? '',
+    };
+  });
+}
+
+it('tells a verdict by words and outline, at 7 to 1, in both themes', () =>
+  demo.onTablet(async ({ page }) => {
+    const seen: { readonly outline: string; readonly title: string }[] = [];
+    const lookAtBoth = async () => {
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await page.emulateMedia({ colorScheme });
+        await page.waitForFunction(
+          (theme) => document.documentElement.dataset['theme'] === theme,
+          colorScheme,
+        );
+        const { texts, shape, outline, title } = await measured(page);
+        expect(texts.length).toBeGreaterThan(3);
+        expect(texts.filter(([contrast]) => contrast < 7)).toEqual([]);
+        expect(shape).toBeGreaterThanOrEqual(3);
+        if (colorScheme === 'dark') seen.push({ outline, title });
+      }
+      await goOn(page);
+    };
+    await scanAll(page, place.slot, labelOf('25-0023-311', 'R-980110'));
+    await lookAtBoth();
+    await page.getByTestId('dock-clear').click();
+    await scanAll(page, place.slot, place.feeder, reelLabel({ P: place.part, '3S': 'R-980111' }));
+    await lookAtBoth();
+    const clear = page.getByTestId('dock-clear');
+    if (await clear.isVisible()) await clear.click();
+    await scanAll(page, place.slot, place.feeder, labelOf(place.part, 'R-980112'));
+    await lookAtBoth();
+    expect(new Set(seen.map(({ outline }) => outline)).size).toBe(3);
+    expect(new Set(seen.map(({ title }) => title)).size).toBe(3);
+  }));
+
+it('moves nothing for a person who asked for less motion', () =>
+  demo.onTablet(async ({ page }) => {
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    const moving = () =>
+      page.evaluate(
+        () =>
+          [...document.querySelectorAll('*')].filter((each) => {
+            const { animationDuration, transitionDuration } = getComputedStyle(each);
+            return [animationDuration, transitionDuration].some((list) =>
+              list.split(',').some((time) => Number.parseFloat(time) * (time.includes('ms') ? 1 : 1000) > 1),
+            );
+          }).length,
+      );
+    expect(await moving()).toBe(0);
+    await scanAll(page, place.slot, labelOf('25-0023-311', 'R-980120'));
+    expect(await moving()).toBe(0);
+    await page.emulateMedia({ reducedMotion: 'no-preference' });
+  }));
