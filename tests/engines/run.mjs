@@ -2,7 +2,7 @@
 // export. It installs both by apt where they are missing and it may. Not part of `npm test`; it wants a build (`npm run build`).
 
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -174,21 +174,36 @@ async function work(page) {
   );
 }
 
+/** The export as a file: the one that the browser saved, or what it was handed. */
+async function savedFile(page, own) {
+  if (page.saves !== null) {
+    const whole = () => readdirSync(page.saves).find((name) => name.endsWith('.ndjson'));
+    await until(
+      'a saved file',
+      () => whole() !== undefined && !readdirSync(page.saves).some((name) => name.endsWith('.part')),
+    );
+    return path.join(page.saves, whole());
+  }
+  await until('the export', () => page.run('return globalThis.exported !== undefined;'));
+  const file = path.join(own, 'export.ndjson');
+  writeFileSync(file, await page.run('return await globalThis.exported;'));
+  return file;
+}
+
 /** What leaves the log, checked by the command line. */
 async function exportLog(page, own) {
   await page.scan('BADGE-4401\n');
   await until('somebody else signed in', async () => (await page.text('[data-testid=sign-in]')) !== 'Ailsa');
-  await page.run(`const { createObjectURL } = URL;
-    URL.createObjectURL = (blob) => {
-      globalThis.exported = blob.text();
-      return createObjectURL.call(URL, blob);
-    };`);
+  if (page.saves === null)
+    await page.run(`const { createObjectURL } = URL;
+      URL.createObjectURL = (blob) => {
+        globalThis.exported = blob.text();
+        return createObjectURL.call(URL, blob);
+      };`);
   await page.tap('[data-testid=nav-log]');
   await page.tap('[data-testid=log-export]');
   await page.tap('[data-testid=export-json]');
-  await until('the export', () => page.run('return globalThis.exported !== undefined;'));
-  const file = path.join(own, 'export.jsonl');
-  writeFileSync(file, await page.run('return await globalThis.exported;'));
+  const file = await savedFile(page, own);
   const told = execFileSync(process.execPath, [cli, 'log', 'verify', file], { encoding: 'utf8', cwd: root });
   const { entries, ok } = JSON.parse(told);
   check('the export is whole', [entries > 3, ok], [true, true]);

@@ -41,7 +41,6 @@ async function overHttp(port, capabilities) {
     told,
     send: {
       go: (url) => ask('POST', `${at}/url`, { url }),
-      reload: () => ask('POST', `${at}/refresh`, {}),
       script: (script, args) => ask('POST', `${at}/execute/async`, { script, args }),
       find: (css) => ask('POST', `${at}/element`, { using: 'css selector', value: css }),
       click: (id) => ask('POST', `${at}/element/${id}/click`, {}),
@@ -89,7 +88,6 @@ async function overMarionette(port) {
     told,
     send: {
       go: (url) => ask('WebDriver:Navigate', { url }),
-      reload: () => ask('WebDriver:Refresh'),
       script: (script, args) => ask('WebDriver:ExecuteAsyncScript', { script, args, sandbox: null }),
       find: (css) => ask('WebDriver:FindElement', { using: 'css selector', value: css }),
       click: (id) => ask('WebDriver:ElementClick', { id }),
@@ -116,13 +114,19 @@ export async function startFirefox(program, folder) {
   const profile = path.join(folder, 'firefox');
   mkdirSync(profile);
   // Port 0: it chooses one and writes it down.
-  writeFileSync(path.join(profile, 'user.js'), 'user_pref("marionette.port", 0);\n');
+  const saves = path.join(folder, 'saved');
+  mkdirSync(saves);
+  const wishes = { 'marionette.port': 0, 'browser.download.folderList': 2, 'browser.download.dir': saves };
+  const lines = Object.entries(wishes).map(
+    (wish) => `user_pref(${wish.map((each) => JSON.stringify(each)).join()});\n`,
+  );
+  writeFileSync(path.join(profile, 'user.js'), lines.join(''));
   const child = start(program, ['--headless', '--marionette', '--no-remote', '--profile', profile], {
     env: { ...process.env, HOME: folder },
   });
   const file = path.join(profile, 'MarionetteActivePort');
   await until('Firefox', () => existsSync(file) && readFileSync(file, 'utf8').trim() !== '');
-  return aPage(await overMarionette(Number(readFileSync(file, 'utf8'))), child);
+  return { ...(await aPage(await overMarionette(Number(readFileSync(file, 'utf8'))), child)), saves };
 }
 
 /** Starts WebKitGTK's small browser on a display. */
@@ -138,7 +142,11 @@ export async function startWebKit({ driver, browser }, folder, display) {
     );
   await until('WebKitWebDriver', isUp);
   const options = { binary: browser, args: ['--automation'] };
-  return aPage(await overHttp(port, { 'webkitgtk:browserOptions': options }), child);
+  // It asks nobody where to save, and saves nothing: what is handed to it is looked at.
+  return {
+    ...(await aPage(await overHttp(port, { 'webkitgtk:browserOptions': options }), child)),
+    saves: null,
+  };
 }
 
 function aPage({ told, send }, child) {
@@ -157,7 +165,11 @@ function aPage({ told, send }, child) {
     name: `${told.browserName} ${told.browserVersion}`,
     run,
     go: send.go,
-    reload: send.reload,
+    // By the page itself: Firefox's own command goes past the service worker, as a person's reload does not.
+    reload: async () => {
+      await run('globalThis.isOld = true; setTimeout(() => location.reload(), 0);');
+      await until('a page made anew', () => run('return globalThis.isOld === undefined;').catch(() => false));
+    },
     picture: async (file) => writeFileSync(file, Buffer.from(await send.picture(), 'base64')),
     see: (css) => until(css, () => run('return document.querySelector(a0) !== null;', css)),
     gone: (css) => until(`no ${css}`, () => run('return document.querySelector(a0) === null;', css)),
