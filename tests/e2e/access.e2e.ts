@@ -59,6 +59,7 @@ async function leave(page: Page): Promise<void> {
 
 it('loads, is refused, has a hold decided, splices and answers a warning by the keyboard alone', () =>
   demo.onTablet(async ({ page }) => {
+    await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
     await press(page, 'skip-to-dock', 3);
     await typeLabel(page, place.slot, ...reelCodes('25-0023-311', 'R-980101'));
     expect(await hears(page, 'refused')).toBe('Wrong part');
