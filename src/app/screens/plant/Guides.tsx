@@ -60,7 +60,6 @@ function GuideRow({ guide, onBegin }: { readonly guide: Guide; readonly onBegin:
       )}
       {done < of && (
         <Button
-          tone={guide === 'operator' ? 'act' : 'plain'}
           testId={`guide-start-${guide}`}
           disabledReason={guide === 'lead' && floor.people.size === 0 ? words.noLead : obstacle}
           onPress={begin}
