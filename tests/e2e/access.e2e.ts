@@ -1,5 +1,4 @@
-// Without a pointer, without colours, without motion: the five main tasks at the keyboard with what a screen reader is told, verdicts by
-// contrast, words and outline, and stillness for those who asked for it.
+// Without colours and without motion: verdicts by contrast, words and outline, and stillness for those who asked for it.
 // Contrast: WCAG 2.2, definition of contrast ratio; 7:1 is its 1.4.6 (AAA), 3:1 for outlines its 1.4.11.
 
 import type { Page } from 'playwright-core';
@@ -10,84 +9,8 @@ import { useDemo } from './support/use-demo.ts';
 const demo = useDemo();
 
 const place = { slot: 'M2-F-026', feeder: 'F-0113', part: '25-0023-113' } as const;
-const reelCodes = (part: string, reel: string, quantity = true) => [
-  `P${part}`,
-  ...(quantity ? ['Q4000'] : []),
-  '1TLT-9800',
-  `3S${reel}`,
-];
-
 const labelOf = (part: string, reel: string) =>
   reelLabel({ P: part, Q: '4000', '1T': 'LT-9800', '3S': reel });
-
-const focused = (page: Page) =>
-  page.evaluate(() => (document.activeElement as HTMLElement | null)?.dataset['testid'] ?? null);
-
-/** Goes on by Tab until a control has the focus, and presses Enter there. */
-async function press(page: Page, testId: string, most = 120): Promise<void> {
-  await page.getByTestId(testId).waitFor();
-  for (let tabs = 0; tabs <= most; tabs += 1) {
-    if ((await focused(page)) === testId) {
-      await page.keyboard.press('Enter');
-      return;
-    }
-    await page.keyboard.press('Tab');
-  }
-  throw new Error(`${testId} is further than ${most} tabs`);
-}
-
-/** Types a label into the dialog, a line for each code, and enters it. */
-async function typeLabel(page: Page, ...codes: readonly string[]): Promise<void> {
-  await press(page, 'dock-type');
-  await page.getByTestId('typed').waitFor();
-  // All at once: keys as fast as a machine sends them are a scanner's.
-  await page.getByTestId('typed').fill(codes.join('\n'));
-  await press(page, 'typed-done', 5);
-}
-
-/** What a reader of the screen is told of a verdict: its words stand in an alert, as the heading of it. */
-async function hears(page: Page, verdict: string): Promise<string> {
-  const band = page.locator(`[role=alert][data-verdict=${verdict}]`);
-  await band.waitFor();
-  return (await band.getByRole('heading', { level: 1 }).textContent()) ?? '';
-}
-
-async function leave(page: Page): Promise<void> {
-  await press(page, 'verdict-go-on');
-  await page.getByTestId('verdict').waitFor({ state: 'detached' });
-}
-
-it('loads, is refused, has a hold decided, splices and answers a warning by the keyboard alone', () =>
-  demo.onTablet(async ({ page }) => {
-    await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
-    await press(page, 'skip-to-dock', 3);
-    await typeLabel(page, place.slot, ...reelCodes('25-0023-311', 'R-980101'));
-    expect(await hears(page, 'refused')).toBe('Wrong part');
-    await leave(page);
-    await press(page, 'dock-clear');
-    await typeLabel(page, place.slot, place.feeder, ...reelCodes(place.part, 'R-980102', false));
-    expect(await hears(page, 'held')).not.toBe('');
-    await press(page, 'verdict-clear');
-    await page.getByRole('dialog').waitFor();
-    await page.getByTestId('badge').fill('BADGE-3301');
-    await press(page, 'badge-enter', 20);
-    await page.locator('.pinpad').waitFor();
-    for (const digit of '3301')
-      await page.locator('.pinpad').getByRole('button', { name: digit, exact: true }).press('Enter');
-    await press(page, 'pin-enter', 30);
-    await page.getByRole('button', { name: 'Counted by hand' }).press('Enter');
-    await press(page, 'clear-accept', 20);
-    await page.getByRole('dialog').waitFor({ state: 'detached' });
-    await typeLabel(page, place.slot, ...reelCodes(place.part, 'R-980103'));
-    expect(await hears(page, 'accepted')).toContain(place.slot);
-    await leave(page);
-    await press(page, 'nav-line');
-    const warning = page.getByTestId('warning');
-    await warning.waitFor();
-    expect(await warning.getAttribute('role')).toBe('alert');
-    await press(page, 'warning-ack');
-    await page.locator('[role=status]', { hasText: /./ }).or(page.getByTestId('now')).first().waitFor();
-  }));
 
 /** The least contrast of the texts of the verdict that is shown, and that of its shape; `outline`: the shape's own lines. */
 function measured(page: Page) {
