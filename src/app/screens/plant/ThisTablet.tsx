@@ -18,6 +18,7 @@ import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, languageOf, say } from '../../words/words.ts';
 import type { Work } from '../../work.ts';
+import { PushNotes } from './PushNotes.tsx';
 
 const MEGABYTE = 1_048_576;
 
@@ -37,6 +38,7 @@ export function ThisTablet({
       <Quiet />
       <Spoken speaker={speaker} />
       <Screen awake={awake.value} />
+      <PushNotes />
       <Storage />
       <OfflineCopy offline={offline} />
     </div>
