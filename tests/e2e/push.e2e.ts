@@ -8,7 +8,7 @@ import type { Browser, CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { newReceiver } from '../src/server/push/receiver.ts';
 import { startBrowser } from './support/browser.ts';
-import { goTo } from './support/floor.ts';
+import { goTo, pad } from './support/floor.ts';
 import { joinPlant } from './support/joined.ts';
 import { look } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
@@ -98,7 +98,11 @@ describe('messages while the app is closed', () => {
     await page.getByTestId('person-badge').fill('E-1');
     await page.getByTestId('person-pin').fill('4401');
     await page.getByTestId('person-save').click();
-    await confirm(page, 'E-1', '4401');
+    // The first person is asked to sign in.
+    await page.locator('dialog').getByRole('button', { name: 'Elif' }).click();
+    await page.locator('.pinpad').waitFor();
+    await pad(page, '4401');
+    await page.locator('dialog[open]').waitFor({ state: 'detached' });
     await page.goto(`${server.url}#/plant/tablet`);
     await expect.poll(() => page.getByTestId('push-standing').getAttribute('data-on')).toBe('false');
     expect(arrived).toEqual([]);

@@ -5,7 +5,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startBrowser, waitReady } from './support/browser.ts';
 import { giveClock, pass } from './support/clock.ts';
-import { goTo, readLog, scan } from './support/floor.ts';
+import { goTo, pad, readLog, scan } from './support/floor.ts';
 import { joinPlant, untilSent } from './support/joined.ts';
 import { look } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
@@ -47,7 +47,11 @@ async function prepare(): Promise<void> {
   await lead.getByTestId('person-badge').fill('E-1');
   await lead.getByTestId('person-pin').fill('4401');
   await lead.getByTestId('person-save').click();
-  await confirm(lead, 'E-1', '4401');
+  // The first person is asked to sign in.
+  await lead.locator('dialog').getByRole('button', { name: 'Elif' }).click();
+  await lead.locator('.pinpad').waitFor();
+  await pad(lead, '4401');
+  await lead.locator('dialog[open]').waitFor({ state: 'detached' });
   await lead.goto(`${server.url}#/plant/sheet`);
   await lead
     .getByTestId('sheet-paste')
