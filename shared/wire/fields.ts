@@ -4,6 +4,8 @@ import * as z from 'zod/mini';
 
 /** A name on the wire: of a tablet, a life of a log, a person. */
 export const name = z.string().check(z.minLength(1), z.maxLength(64), z.regex(/^[\x21-\x7e]+$/));
+/** P-256 public key: the uncompressed point (65 bytes), base64url. */
+export const publicKey = z.string().check(z.regex(/^[A-Za-z0-9_-]{87}$/, 'expected 65 bytes, base64url'));
 /** Milliseconds since 1970. */
 export const ms = z.int().check(z.minimum(0));
 /** ECDSA P-256, r and s joined: 64 bytes, base64url. */

@@ -7,9 +7,17 @@ import { roles } from '../kit/roles.ts';
 import { entrySchema } from '../log/entry-schema.ts';
 import { exportFormats } from '../log/export-formats.ts';
 import { entryFaults, type WireCode, wireCodes } from './codes.ts';
-import { headNote, leaf, ms, name, proof, signature } from './fields.ts';
+import { headNote, leaf, ms, name, proof, publicKey, signature } from './fields.ts';
 import { pageEntries } from './limits.ts';
 import { cosignedSchema, cosignSchema, recordAskSchema, recordToldSchema } from './messages-heads.ts';
+import {
+  pushInfoSchema,
+  pushQuietSchema,
+  pushSubscribedSchema,
+  pushSubscribeSchema,
+  pushTellSchema,
+  pushToldSchema,
+} from './messages-push.ts';
 import { tracedSchema, traceSchema } from './messages-trace.ts';
 
 /** Tablets travel in a header's comma list. */
@@ -24,9 +32,6 @@ const words = z
     z.maxLength(120),
     z.regex(/^[^\u0000-\u001f\u007f]+$/, 'expected text without control characters'),
   );
-
-/** P-256 public key: the uncompressed point (65 bytes), base64url. */
-export const publicKey = z.string().check(z.regex(/^[A-Za-z0-9_-]{87}$/, 'expected 65 bytes, base64url'));
 
 /** A chain and how far it is held. */
 export const markSchema = z.object({ tablet: name, epoch: name, seq: z.int().check(z.minimum(0)) });
@@ -67,6 +72,8 @@ export const enrolSchema = z.object({
   publicKey,
   /** What people call it, e.g. "Line 2 front". */
   name: words,
+  /** True where it wrote nothing yet but that it was opened: only such a one may be a wall screen. Absent before version 9. */
+  fresh: z.optional(z.boolean()),
 });
 export type Enrol = z.infer<typeof enrolSchema>;
 
@@ -77,6 +84,8 @@ export const enrolledSchema = z.object({
   serverEpoch: name,
   serverMs: ms,
   serverKey: publicKey,
+  /** True for a wall screen: it reads, and sends nothing. Absent before version 9. */
+  screen: z.optional(z.boolean()),
 });
 export type Enrolled = z.infer<typeof enrolledSchema>;
 
@@ -253,8 +262,11 @@ export type PinsKept = z.infer<typeof pinsKeptSchema>;
 /** Header that carries the token of a checked person. */
 export const personHeader = 'reelward-person';
 
-/** `POST /api/codes`: a lead's tablet makes an enrolment code; `replaces` names the active tablet whose place the new one takes. */
-export const codeRequestSchema = z.object({ replaces: z.optional(name) });
+/**
+ * `POST /api/codes`: a lead's tablet makes an enrolment code; `replaces` names the active tablet whose place the new one takes. `screen`: it
+ * lets a wall screen in and nothing else.
+ */
+export const codeRequestSchema = z.object({ replaces: z.optional(name), screen: z.optional(z.boolean()) });
 /** The answer to a request for a code. */
 export const codeMadeSchema = z.object({ code: z.string(), path: z.string(), untilMs: ms });
 export type CodeMade = z.infer<typeof codeMadeSchema>;
@@ -270,6 +282,8 @@ export const tabletsSchema = z.object({
       revokedMs: z.nullable(ms),
       /** How far its clock was off when it last pushed, in ms; positive is ahead. */
       clockOffMs: z.nullable(z.int()),
+      /** True for a wall screen; absent before version 9. */
+      screen: z.optional(z.boolean()),
     }),
   ),
 });
@@ -324,4 +338,10 @@ export const wireMessages = {
   exportMade: exportMadeSchema,
   trace: traceSchema,
   traced: tracedSchema,
+  pushInfo: pushInfoSchema,
+  pushSubscribe: pushSubscribeSchema,
+  pushSubscribed: pushSubscribedSchema,
+  pushQuiet: pushQuietSchema,
+  pushTell: pushTellSchema,
+  pushTold: pushToldSchema,
 } as const;

@@ -45,10 +45,15 @@ export const wireHistory: readonly WireStep[] = [
     change:
       'an answer to a trace by reel follows cuts and joins: it says which other reels have parts in what it names, and where parts of the reel asked for came from and went; what version 7 says is unchanged',
   },
+  {
+    version: 9,
+    change:
+      'a code may be for a wall screen, which reads and sends nothing, and joining says whether the tablet wrote anything yet; a tablet may be told of what waits by Web Push; what version 8 says is unchanged',
+  },
 ];
 
 /** The version spoken by this code. */
-export const wireVersion = 8;
+export const wireVersion = 9;
 
 /** The version in which receipts and the log's tree were added. */
 export const treeSince = 4;

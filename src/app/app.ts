@@ -56,6 +56,8 @@ export interface App {
   readonly connection: Signal<Connection | null>;
   /** A short word at the foot of the screen; the newest replaces the older. */
   readonly notice: Signal<Notice | null>;
+  /** True on a wall screen, which was let in to read: it shows all lines, signs nobody in and writes nothing. */
+  readonly isScreen: boolean;
   /** Set while this window practises: then all above is of the floor practised on, and nothing of the plant's. */
   readonly practice: Practice | null;
   /** Codes of a label that nothing here reads, on the way to the page where it can be taught. */

@@ -21,10 +21,12 @@ export interface AppParts {
   readonly version: string;
   readonly preferences: Signal<Preferences>;
   readonly practice: Practice | null;
+  readonly isScreen?: boolean;
 }
 
 /** Makes the services of a floor; they follow its store and its clock. */
-export function createApp({ store, clock, watch, version, preferences, practice }: AppParts): App {
+export function createApp(parts: AppParts): App {
+  const { store, clock, watch, version, preferences, practice, isScreen = false } = parts;
   const tick = signal(0);
   let tickWaits = false;
   store.onChange(() => {
@@ -48,6 +50,7 @@ export function createApp({ store, clock, watch, version, preferences, practice 
     nowMs,
     preferences,
     practice,
+    isScreen,
     clockSlip: watch.clockSlip,
     trustClock: watch.trustClock,
     sawServerTime: watch.sawServerTime,
@@ -61,7 +64,7 @@ export function createApp({ store, clock, watch, version, preferences, practice 
     }),
     person: computed(() => {
       tick.value;
-      return store.floor().people.get(preferences.value.person ?? '') ?? null;
+      return isScreen ? null : (store.floor().people.get(preferences.value.person ?? '') ?? null);
     }),
     write: (drafts) => store.append(drafts, app.person.value?.person ?? null),
     record: (drafts, { notice, next } = {}) => {

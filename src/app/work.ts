@@ -80,9 +80,10 @@ export function startWork(app: App): Work {
   // In practice only the real line calls out loud.
   const alarm = createAlarm(() => {
     const { sound, quiet } = app.preferences.value;
-    return app.practice === null && sound && !isQuiet(quiet, new Date(app.clock.nowMs()));
+    return app.practice === null && !app.isScreen && sound && !isQuiet(quiet, new Date(app.clock.nowMs()));
   });
   callForBlocked(app, alarm);
+  followMessages(app);
   soundAtSignIn(app, alarm);
   const speaker = createSpeaker();
   void keepDesk(app, desk);
@@ -104,7 +105,7 @@ export function startWork(app: App): Work {
   // Whoever works here, a line that runs, and screens that hang where people look up to them.
   const awake = keepAwake(() => {
     const { wall, exit } = app.preferences.value;
-    const isWatched = wall || exit || place.value.screen === 'wall';
+    const isWatched = app.isScreen || wall || exit || place.value.screen === 'wall';
     return isWatched || app.person.value !== null || watch.outlook.value !== null;
   });
   return { desk, alarm, offline, watch, speaker, awake, unanswered };
@@ -120,13 +121,36 @@ function callOnceItStands(
   },
 ): void {
   later(() => {
-    Promise.all([import('./outlook/other-calls.ts'), import('./outlook/unanswered-call.ts')]).then(
-      ([{ callForOthers }, { callForUnanswered }]) => {
+    Promise.all([
+      import('./outlook/other-calls.ts'),
+      import('./outlook/unanswered-call.ts'),
+      import('./outlook/push-call.ts'),
+    ]).then(
+      ([{ callForOthers }, { callForUnanswered }, { callByPush }]) => {
         callForOthers(app, to.watch, to.alarm);
         callForUnanswered(app, to.alarm, to.unanswered);
+        callByPush(app);
       },
       () => setTimeout(() => callOnceItStands(app, to), ASK_AGAIN_MS), // out of reach
     );
+  });
+}
+
+/** A tap on a message opens its line: by the address in a new window, by word of the service worker in one that is open. */
+function followMessages(app: App): void {
+  const show = (line: string | undefined) => {
+    if (line === undefined || !app.store.floor().lines.has(line) || app.line.peek() === line) return;
+    app.preferences.value = { ...app.preferences.peek(), line };
+  };
+  effect(() => {
+    const { screen, rest } = place.value;
+    if (screen === 'line') show(rest[0]);
+  });
+  navigator.serviceWorker?.addEventListener('message', (event) => {
+    const { type, line } = (event.data ?? {}) as { readonly type?: unknown; readonly line?: unknown }; // looked at here
+    if (type !== 'open-line' || typeof line !== 'string') return;
+    show(line);
+    goTo('line');
   });
 }
 

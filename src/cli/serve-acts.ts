@@ -60,7 +60,8 @@ function findAct(
   { values, io }: { readonly values: ServeValues; readonly io: CommandIo },
 ): ((store: Store) => Promise<number>) | null {
   if (act === 'enrol' && object === undefined)
-    return (store) => enrol(store, { url: addressOf(values), replaces: values.replaces }, io);
+    return (store) =>
+      enrol(store, { url: addressOf(values), replaces: values.replaces, screen: values.screen }, io);
   if (act === 'tablets' && object === undefined) return (store) => tablets(store, io);
   if (act === 'keys' && object === undefined) return (store) => keys(store, readPlant(values.plant), io);
   if (act === 'head') return (store) => head(store, object ?? '0', io);
@@ -81,15 +82,24 @@ const darkOnLight = { on: '\u001b[40m  ', off: '\u001b[107m  ', lf: '\u001b[0m\n
 
 async function enrol(
   store: Store,
-  { url, replaces }: { readonly url: string; readonly replaces: string | undefined },
+  {
+    url,
+    replaces,
+    screen,
+  }: {
+    readonly url: string;
+    readonly replaces: string | undefined;
+    readonly screen: boolean | undefined;
+  },
   io: CommandIo,
 ): Promise<number> {
   const known = replaces === undefined || (await store.findTablet(replaces));
   if (!known) throw new StoreRefused(`--replaces: no tablet is called ${replaces}; see serve tablets`);
-  const code = await makeCode(store, nowMs(), replaces);
+  const code = await makeCode(store, nowMs(), { replaces, screen });
   const link = `${url.replace(/\/$/, '')}${code.path}`;
   if (process.stderr.isTTY) io.stderr(`${generate(link).toString(darkOnLight)}\u001b[0m\n`);
-  io.stderr(`Code ${code.code}, for one tablet within ten minutes. Or open on it: ${link}\n`);
+  const what = screen === true ? 'wall screen, which only shows,' : 'tablet';
+  io.stderr(`Code ${code.code}, for one ${what} within ten minutes. Or open on it: ${link}\n`);
   return 0;
 }
 
@@ -97,9 +107,10 @@ async function tablets(store: Store, io: CommandIo): Promise<number> {
   const list = await store.listTablets();
   const moment = (ms: number | null) => (ms === null ? null : new Date(ms).toISOString());
   printJson(
-    list.map(({ tablet, name, enrolledMs, seenMs, revokedMs, clockOffMs }) => ({
+    list.map(({ tablet, name, enrolledMs, seenMs, revokedMs, clockOffMs, screen }) => ({
       tablet,
       name,
+      screen,
       enrolled: moment(enrolledMs),
       seen: moment(seenMs),
       revoked: moment(revokedMs),

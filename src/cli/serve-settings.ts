@@ -26,10 +26,13 @@ export const serveOptions = {
   cert: { type: 'string' },
   key: { type: 'string' },
   url: { type: 'string' },
+  'push-contact': { type: 'string' },
+  'push-service': { type: 'string' },
   links: { type: 'string' },
   keep: { type: 'string' },
   replace: { type: 'boolean' },
   replaces: { type: 'string' },
+  screen: { type: 'boolean' },
 } as const;
 
 /** Parsed options. */
@@ -70,7 +73,24 @@ export function readSettings(values: ServeValues): ServerSettings {
     people: plantPeople,
     logLevel: readLevel(values.log ?? 'warn'),
     https,
+    ...readPush(values),
   };
+}
+
+/** Messages go out only where somebody says whom a push service may call about them. */
+function readPush(values: ServeValues): Pick<ServerSettings, 'push'> {
+  const { 'push-contact': contact, 'push-service': service } = values;
+  if (contact === undefined) {
+    if (service === undefined) return {};
+    throw new NotUnderstood('--push-service: expected --push-contact with it');
+  }
+  if (!/^(mailto:[^@\s]+@[^@\s]+|https:\/\/\S+)$/.test(contact))
+    throw new NotUnderstood(`--push-contact: expected e.g. mailto:it@plant.example, found ${contact}`);
+  if (service === undefined) return { push: { contact, service: null } };
+  const origin = URL.canParse(service) ? new URL(service).origin : 'null';
+  if (!/^https?:/.test(origin))
+    throw new NotUnderstood(`--push-service: expected e.g. https://push.plant.example, found ${service}`);
+  return { push: { contact, service: origin } };
 }
 
 function readHttps(values: ServeValues): HttpsSettings | null {

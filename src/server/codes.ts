@@ -17,18 +17,26 @@ export function readCode(typed: string): string {
   return typed.toUpperCase().replace(/[^0-9A-Z]/g, '');
 }
 
-/** Makes an enrolment code: 10 of 30 signs, 49 bits, good for ten minutes. `replaces`: the active tablet whose place may be taken by it. */
+/** What an enrolment code is good for. */
+export interface CodeUse {
+  /** The active tablet whose place may be taken by it. */
+  readonly replaces?: string | undefined;
+  /** True where it lets a wall screen in, and nothing that writes. */
+  readonly screen?: boolean | undefined;
+}
+
+/** Makes an enrolment code: 10 of 30 signs, 49 bits, good for ten minutes. */
 export async function makeCode(
   store: Pick<Store, 'addOneTime'>,
   nowMs: number,
-  replaces?: string,
+  use: CodeUse = {},
 ): Promise<CodeMade> {
   const plain = Array.from({ length: CODE_LENGTH }, () => ALPHABET[randomInt(ALPHABET.length)]).join('');
   const untilMs = nowMs + codeLifeMs;
   await store.addOneTime({
     hash: hashOf(plain),
     purpose: 'enrol',
-    detail: JSON.stringify({ replaces }),
+    detail: JSON.stringify(use),
     untilMs,
   });
   const code = `${plain.slice(0, 5)}-${plain.slice(5)}`;

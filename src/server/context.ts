@@ -8,6 +8,7 @@ import type { Metrics } from './metrics.ts';
 import type { PeopleBook } from './people/book.ts';
 import type { PinSeal } from './people/pin-seal.ts';
 import type { TicketDesk } from './people/tickets.ts';
+import type { PushDesk } from './push/desk.ts';
 import type { Quotas } from './quotas.ts';
 import type { SeenBook } from './seen.ts';
 import type { ServerSettings } from './settings.ts';
@@ -32,6 +33,7 @@ export interface ServerContext {
   readonly pinSeal: PinSeal;
   readonly trace: TraceDesk;
   readonly metrics: Metrics;
+  readonly push: PushDesk;
   readonly quotas: Quotas;
   readonly health: StoreHealth;
   readonly serverEpoch: string;

@@ -18,6 +18,7 @@ import { createPeopleBook } from './people/book.ts';
 import { createPinSeal } from './people/pin-seal.ts';
 import { createTicketDesk } from './people/tickets.ts';
 import { addPlantMetrics } from './plant-metrics.ts';
+import { createPushDesk } from './push/desk.ts';
 import { createQuotas } from './quotas.ts';
 import { createSeenBook } from './seen.ts';
 import type { ServerSettings } from './settings.ts';
@@ -208,11 +209,13 @@ async function createContext(
   const health = watchStore({ store, onTrouble });
   const seen = createSeenBook(store, onFault);
   const { registry, tablets } = metrics;
-  addPlantMetrics({ registry, tablets, folder: settings.folder, store, health, seen });
+  const push = createPushDesk({ settings: settings.push ?? null, store, secret: key.secret, nowMs });
+  addPlantMetrics({ registry, tablets, folder: settings.folder, store, health, seen, push });
   return {
     settings,
     store,
     metrics,
+    push,
     quotas: createQuotas(),
     health,
     signatures,

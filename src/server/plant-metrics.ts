@@ -5,6 +5,7 @@ import { statfsSync } from 'node:fs';
 import { Gauge, type Registry } from 'prom-client';
 import { wireVersion } from '../../shared/wire/version.ts';
 import type { StoreHealth } from './health.ts';
+import type { PushDesk } from './push/desk.ts';
 import type { SeenBook } from './seen.ts';
 import { signaturesTo } from './signatures.ts';
 import { backupMade } from './stores/backup.ts';
@@ -23,6 +24,7 @@ export interface PlantMetricsParts {
   readonly store: Pick<Store, 'head' | 'readMeta' | 'listTablets' | 'measure'>;
   readonly health: Pick<StoreHealth, 'troubles'>;
   readonly seen: Pick<SeenBook, 'wires' | 'write'>;
+  readonly push: Pick<PushDesk, 'counts'>;
 }
 
 /** Adds them to the registry. */
@@ -37,6 +39,17 @@ export function addPlantMetrics(parts: PlantMetricsParts): void {
     collect() {
       const { bavail, bsize } = statfsSync(parts.folder);
       this.set(bavail * bsize);
+    },
+  });
+  new Gauge({
+    name: 'reelward_push_messages',
+    help: 'Messages to closed apps since the server began, by whether they reached their push service',
+    labelNames: ['end'],
+    registers,
+    collect() {
+      const { sent, failed } = parts.push.counts();
+      this.set({ end: 'sent' }, sent);
+      this.set({ end: 'failed' }, failed);
     },
   });
   new Gauge({

@@ -2,6 +2,7 @@
 
 import type { FastifyInstance } from 'fastify';
 import type { PeopleFold } from './people/known.ts';
+import type { PushSettings } from './push/desk.ts';
 import type { Migrated } from './stores/migrate.ts';
 
 /** Times in ms since 1970. */
@@ -32,6 +33,8 @@ export interface ServerSettings {
   readonly https: HttpsSettings | null;
   /** Port on which this computer alone may ask what the server counts; absent, only those who hold the key ask, at the server's own port. */
   readonly metricsPort?: number;
+  /** How messages reach leads while no app is open; absent, none are sent and nothing leaves the server. */
+  readonly push?: PushSettings;
   /** Told where the store's schema was brought forward. */
   readonly onMigrated?: (migrated: Migrated) => void;
   /** The program that keeps the trace in a process of its own; absent, the server's own process does. */

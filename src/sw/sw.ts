@@ -3,6 +3,7 @@
 
 import { cleanupOutdatedCaches, createHandlerBoundToURL, precacheAndRoute } from 'workbox-precaching';
 import { NavigationRoute, registerRoute } from 'workbox-routing';
+import { takePush } from './push.ts';
 
 declare const self: ServiceWorkerGlobalScope & {
   readonly __WB_MANIFEST: { readonly url: string; readonly revision: string | null }[];
@@ -17,6 +18,8 @@ registerRoute(
     denylist: [/^\/api\//, /^\/ca/, /^\/export/, /^\/demo\//, /^\/health/, /^\/metrics/],
   }),
 );
+
+takePush();
 
 self.addEventListener('message', (event) => {
   if ((event.data as { type?: string } | null)?.type === 'SKIP_WAITING') void self.skipWaiting();

@@ -50,7 +50,7 @@ const messages: { readonly [Name in keyof typeof wireMessages]: unknown } = {
     facts: { offMs: 4, name: null, isOff: true },
   },
   info: {
-    wire: 7,
+    wire: 9,
     wireFloor: 1,
     ...answer,
     plant: 'Brae Works',
@@ -106,6 +106,18 @@ const messages: { readonly [Name in keyof typeof wireMessages]: unknown } = {
   export: { format: 'csv', from: moment, to: null, line: 'L1' },
   exportMade: { path: '/export/x', untilMs: ms },
   trace: { lot: 'LT-1', from: moment },
+  pushInfo: { key: key.publicKey, reaches: true, on: false },
+  pushSubscribe: {
+    endpoint: 'https://push.example/x',
+    publicKey: key.publicKey,
+    auth: 'a'.repeat(22),
+    zone: 'Europe/London',
+    quiet: { from: '22:00', to: '06:00' },
+  },
+  pushSubscribed: { kept: false, why: 'unreached' },
+  pushQuiet: { zone: 'UTC', quiet: null },
+  pushTell: { notices: [{ key: 'k', kind: 'warning', line: 'L2', lineName: 'Line 2', slot: 'M1-F-022' }] },
+  pushTold: { sent: 1 },
   traced: {
     places: [
       {

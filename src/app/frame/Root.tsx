@@ -44,6 +44,7 @@ export function Root({ work, fault, storage }: RootProps) {
   const blocked = blockedTapes(floor, app.line.value ?? '').length;
   const room = roomLeft(storage.value);
   const warnings = ready?.watch.warnings.value ?? [];
+  if (app.isScreen) return ready && <WallScreen {...ready} />;
   if (app.preferences.value.exit) return ready && <Exit alarm={ready.alarm} />;
   if (place.value.screen === 'wall' || app.preferences.value.wall)
     return ready && <Wall watch={ready.watch} />;
@@ -94,6 +95,22 @@ export function Root({ work, fault, storage }: RootProps) {
         />
       )}
     </Shell>
+  );
+}
+
+/** A screen that was let in to show the lines; once it is shut out, all that it shows is how it is let in again. */
+function WallScreen({ watch, offline }: Work) {
+  const app = useApp();
+  const waits = offline.updateWaits.value;
+  // Nobody is there to be asked, and nothing is in hand.
+  useEffect(() => {
+    if (waits) void offline.update();
+  }, [waits]);
+  if (app.sync.value?.phase !== 'refused') return <Wall watch={watch} />;
+  return (
+    <main class="joining" data-testid="screen-shut">
+      <Server />
+    </main>
   );
 }
 
@@ -170,6 +187,7 @@ const Change = screen(() => import('../screens/change/Change.tsx').then((module)
 const Search = screen(() => import('../screens/search/Search.tsx').then((module) => module.Search));
 const Lines = screen(() => import('../screens/lines/Lines.tsx').then((module) => module.Lines));
 const Wall = screen(() => import('../screens/lines/Wall.tsx').then((module) => module.Wall));
+const Server = screen(() => import('../screens/plant/server/Server.tsx').then((module) => module.Server));
 const Exit = screen(() => import('../screens/line/Exit.tsx').then((module) => module.Exit));
 const Log = screen(() => import('../screens/log/Log.tsx').then((module) => module.Log));
 

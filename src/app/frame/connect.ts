@@ -52,7 +52,7 @@ export async function connect(app: App): Promise<Connection | null> {
       return memory.enrolled ? createCaller(world, key, { clockOffMs: memory.clockOffMs }) : null;
     },
     enrol: async (code, name) => {
-      const enrolled = await enrolTablet({ log, key, world }, { code, name });
+      const enrolled = await enrolTablet({ log, key, world }, { code, name, canBeScreen: true });
       if (enrolled.ok) sync.restart();
       return enrolled;
     },

@@ -2,6 +2,7 @@
 
 import type { Result } from '../../../shared/kit/result.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
+import type { JoinedPlant } from './enrol.ts';
 import type { Caller, CallFailure } from './http.ts';
 import type { KeptRecord } from './ports.ts';
 import type { BroughtHead } from './witness.ts';
@@ -10,7 +11,7 @@ import type { BroughtHead } from './witness.ts';
 export interface Connection {
   /** Signed calls; null where the tablet is not enrolled or has no key. */
   readonly caller: () => Promise<Caller | null>;
-  readonly enrol: (code: string, name: string) => Promise<Result<{ readonly plant: string }, CallFailure>>;
+  readonly enrol: (code: string, name: string) => Promise<Result<JoinedPlant, CallFailure>>;
   /** Hands the server PINs that were set on this tablet and did not come to it yet. */
   readonly handPins: () => Promise<void>;
   readonly syncNow: () => void;

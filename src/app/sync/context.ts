@@ -49,6 +49,9 @@ export function openSyncContext(parts: SyncParts): SyncContext {
   };
 }
 
+/** True on a wall screen: what it holds of its own is sent to nobody. */
+export const isScreen = ({ memory }: Pick<SyncContext, 'memory'>) => memory.enrolled?.screen === true;
+
 /** Writes a change of the memory down, with how far the clock is off by now. */
 export async function remember(context: SyncContext, change: Partial<SyncMemory>): Promise<void> {
   context.memory = { ...context.memory, ...change, clockOffMs: Math.round(context.caller.clockOffMs()) };
@@ -94,7 +97,7 @@ export function noteAcks(context: SyncContext, acks: readonly ChainMark[]): Prom
 export async function tellBacklog(context: SyncContext): Promise<void> {
   let backlog = 0;
   for (const head of await context.log.heads()) {
-    if (head.tablet === context.key.tablet)
+    if (head.tablet === context.key.tablet && !isScreen(context))
       backlog += Math.max(0, head.seq - (context.memory.acked[chainId(head)] ?? 0));
   }
   context.status({ backlog, clockOffMs: Math.round(context.caller.clockOffMs()) });

@@ -12,19 +12,36 @@ export function readEnrolCode(text: string): string | null {
   return /^[0-9A-Z]{10}$/.test(plain) ? `${plain.slice(0, 5)}-${plain.slice(5)}` : null;
 }
 
-/** Enrols this tablet; what was written before goes to the server with the first sync. */
+/** Where a tablet was let in, and whether as a wall screen. */
+export interface JoinedPlant {
+  readonly plant: string;
+  readonly screen: boolean;
+}
+
+/**
+ * Enrols this tablet; what was written before goes to the server with the first sync. A wall screen sends nothing: the server lets one in
+ * only where nothing was written but that the app was opened.
+ */
 export async function enrolTablet(
   parts: { readonly log: SyncLog; readonly key: SyncKey; readonly world: SyncWorld },
-  request: { readonly code: string; readonly name: string },
-): Promise<Result<{ readonly plant: string }, CallFailure>> {
+  request: {
+    readonly code: string;
+    readonly name: string;
+    /** True where what joins can show a wall screen, which a link cannot. */
+    readonly canBeScreen?: boolean;
+  },
+): Promise<Result<JoinedPlant, CallFailure>> {
   const { log, key, world } = parts;
   const memory = await log.readMemory();
   const caller = createCaller(world, key, { clockOffMs: memory.clockOffMs });
-  const json = { ...request, tablet: key.tablet, publicKey: key.publicKey };
+  const { code, name, canBeScreen = false } = request;
+  const own = (await log.heads()).filter(({ tablet }) => tablet === key.tablet);
+  const fresh = canBeScreen && (memory.enrolled?.screen === true || own.every(({ seq }) => seq <= 1));
+  const json = { code, name, tablet: key.tablet, publicKey: key.publicKey, fresh };
   const enrolled = await caller.call('/api/enrol', enrolledSchema, { json });
   if (!enrolled.ok) return enrolled;
-  const { plant, serverKey } = enrolled.value;
+  const { plant, serverKey, screen = false } = enrolled.value;
   const clockOffMs = Math.round(caller.clockOffMs());
-  await log.writeMemory({ ...memory, enrolled: { plant, serverKey }, clockOffMs });
-  return ok({ plant });
+  await log.writeMemory({ ...memory, enrolled: { plant, serverKey, screen }, clockOffMs });
+  return ok({ plant, screen });
 }

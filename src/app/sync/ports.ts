@@ -11,6 +11,8 @@ export interface SyncMemory {
   readonly enrolled: {
     readonly plant: string;
     readonly serverKey: string;
+    /** True on a wall screen: it reads the plant's log, and nothing that it holds is ever sent. */
+    readonly screen?: boolean;
   } | null;
   /** Which life of the server the rest belongs to. */
   readonly serverEpoch: string | null;

@@ -1,7 +1,17 @@
 // The steps of a sync, each safe to repeat: names of entries decide what is new, at both ends.
 
 import type { Live } from '../../../shared/wire/messages.ts';
-import { askClocks, offerHeads, openSyncContext, type SyncParts, takeNote, tellBacklog } from './context.ts';
+import {
+  askClocks,
+  isScreen,
+  offerHeads,
+  openSyncContext,
+  type SyncContext,
+  type SyncParts,
+  takeNote,
+  tellBacklog,
+} from './context.ts';
+import { checkHeads } from './heads.ts';
 import type { CallFailure } from './http.ts';
 import { askPlantKeys } from './plant-keys.ts';
 import { askRecords } from './records.ts';
@@ -40,6 +50,20 @@ export interface SyncSteps {
 /** Makes the steps around one memory. */
 export function createSyncSteps(parts: SyncParts): SyncSteps {
   const context = openSyncContext(parts);
+  const steps = stepsOf(context);
+  return isScreen(context) ? { ...steps, ...readsOnly(context) } : steps;
+}
+
+/** What a wall screen does in place of what sends: it checks the server's heads like any tablet, signs none, and has nothing that waits. */
+function readsOnly(context: SyncContext): Pick<SyncSteps, 'push' | 'heads' | 'pictures'> {
+  return {
+    push: async () => null,
+    heads: (onlyWaiting) => checkHeads(context, onlyWaiting),
+    pictures: async () => 'done',
+  };
+}
+
+function stepsOf(context: SyncContext): SyncSteps {
   return {
     start: () => offerHeads(context),
     push: () => pushAll(context),

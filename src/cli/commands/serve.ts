@@ -60,6 +60,12 @@ Serves the app and keeps the log of all tablets. Tablets go on without it and sy
                    an own certificate (chain) and key as PEM instead; SIGHUP, or an
                    hour, takes up those that were put in their place
 
+  --push-contact mailto:NAME@HOST
+                   lets leads ask for messages that reach them while the app is closed:
+                   the server then calls the push service of their browsers' makers,
+                   encrypted, and must reach it; the contact is told to that service.
+                   --push-service URL: the address of a push service of the plant's own
+
   check            looks at options, store, certificate, ports, disk and clock, changes
                    nothing, and says one line each
 
@@ -71,7 +77,8 @@ Serves the app and keeps the log of all tablets. Tablets go on without it and sy
 
   enrol            prints a one-time code for a tablet, good for ten minutes;
                    --replaces TABLET: it may take the place of that active tablet,
-                   e.g. one whose storage was lost
+                   e.g. one whose storage was lost; --screen: for a wall screen, which
+                   shows all lines and can write nothing
   tablets          lists the tablets as JSON
   revoke TABLET    shuts a tablet out at once
   keys             prints the list of the tablets' keys, signed by the plant's key, for

@@ -18,6 +18,7 @@ import { addGate } from './gate.ts';
 import { isKey, openMetricsKey } from './metrics-key.ts';
 import { addPeopleRoutes } from './people-routes.ts';
 import { addPictureRoutes } from './picture-routes.ts';
+import { addPushRoutes } from './push-routes.ts';
 import { Refused, toRefusal, toRefused } from './refuse.ts';
 import { addStaticRoutes } from './static-routes.ts';
 import { addSyncRoutes } from './sync-routes.ts';
@@ -133,6 +134,7 @@ export async function createApp(context: ServerContext, tls: TlsFiles | null): P
   addExportRoutes(app, context);
   addTraceRoutes(app, context);
   addPictureRoutes(app, context);
+  addPushRoutes(app, context);
   context.settings.addRoutes?.(app);
   await addStaticRoutes(app, context.settings.appRoot, context.nowMs);
   return app;
@@ -183,6 +185,11 @@ function createFastify(context: ServerContext, tls: TlsFiles | null): FastifyIns
 /** Whoever asks how the server stands waits no longer for the database than this, ms. */
 const HEALTH_MS = 1_500;
 
+/** How messages went since the server began, where it sends any. No reason to call it unwell: its log does not hang on them. */
+function pushTold({ push }: ServerContext): object {
+  return push.key === null ? {} : { push: push.counts() };
+}
+
 function addOperationRoutes(app: FastifyInstance, context: ServerContext): void {
   // One question at a time: a database that says nothing would take a connection for each.
   let asking: Promise<number> | null = null;
@@ -205,7 +212,7 @@ function addOperationRoutes(app: FastifyInstance, context: ServerContext): void 
       health.answered();
       const upSeconds = Math.floor((context.nowMs() - context.startedMs) / 1000);
       const why = health.troubles();
-      const told = { store: store.dialect, entries, upSeconds };
+      const told = { store: store.dialect, entries, upSeconds, ...pushTold(context) };
       if (why.length === 0) return { ok: true, ...told };
       return reply.code(503).send({ ok: false, degraded: why, ...told });
     } catch (error) {

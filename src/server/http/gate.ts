@@ -32,6 +32,7 @@ export function addGate(app: FastifyInstance, context: ServerContext): void {
     if (!route.startsWith('/api/') || OPEN.has(route)) return;
     try {
       const proved = await checkHeaders(request, context);
+      refuseScreen(request, proved);
       refuseSpent(request, reply, { proved, context });
       takeBudget(request, reply, { proved, budget });
       passed.set(request, proved);
@@ -42,6 +43,23 @@ export function addGate(app: FastifyInstance, context: ServerContext): void {
       throw error;
     }
   });
+}
+
+/** All that a wall screen may ask: what the log says, and whether it is still the same log. It brings nothing and stands for nobody. */
+const READS = new Set([
+  'GET /api/pull',
+  'GET /api/live',
+  'GET /api/snapshot',
+  'GET /api/checkpoint',
+  'GET /api/keys',
+  'POST /api/offer',
+  'POST /api/tree',
+]);
+
+/** Refuses what a wall screen may not do: a list of what it may, so that a new route is closed to it by itself. */
+function refuseScreen(request: FastifyRequest, { tablet }: Passed): void {
+  if (tablet.screen && !READS.has(`${request.method} ${request.routeOptions.url ?? ''}`))
+    throw new Refused('role-lacking', 'a wall screen only reads', { screen: true });
 }
 
 async function checkHeaders(request: FastifyRequest, context: ServerContext): Promise<Passed> {

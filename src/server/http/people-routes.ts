@@ -17,7 +17,7 @@ import {
   type Tablets,
 } from '../../../shared/wire/messages.ts';
 import { ticketsSince, wireHeader } from '../../../shared/wire/version.ts';
-import { makeCode, makeTicket, readCode } from '../codes.ts';
+import { type CodeUse, makeCode, makeTicket, readCode } from '../codes.ts';
 import type { ServerContext } from '../context.ts';
 import { hashOf, randomToken } from '../keys.ts';
 import type { KnownPerson } from '../people/known.ts';
@@ -54,7 +54,7 @@ export function addPeopleRoutes(app: FastifyInstance, context: ServerContext): v
 
 async function enrol(request: FastifyRequest, context: ServerContext): Promise<Enrolled> {
   checkWire(request);
-  const { code, tablet, publicKey, name } = readAs(enrolSchema, request.body);
+  const { code, tablet, publicKey, name, fresh = false } = readAs(enrolSchema, request.body);
   // Signed by the key that it brings: nobody can enrol a key that is not theirs, nor copy the request.
   const proof = await checkProof(request, publicKey, context);
   if (proof.tablet !== tablet) throw new Refused('signature-wrong', 'the proof names another tablet');
@@ -62,8 +62,11 @@ async function enrol(request: FastifyRequest, context: ServerContext): Promise<E
   const taken = await store.takeOneTime(hashOf(readCode(code)), 'enrol', context.nowMs());
   if (!taken)
     throw new Refused('code-wrong', 'the code is unknown, used or over ten minutes old: ask for a new one');
+  const { replaces, screen = false } = JSON.parse(taken.detail) as CodeUse; // written by makeCode
+  // What it wrote would never come in; an older app does not say, and would go on writing.
+  if (screen && !fresh)
+    throw new Refused('code-wrong', 'a wall screen must have written nothing yet', { screen: true });
   const known = await store.findTablet(tablet);
-  const { replaces } = JSON.parse(taken.detail) as { readonly replaces?: string }; // written by makeCode
   if (known?.revokedMs === null && known.publicKey !== publicKey && replaces !== tablet) {
     throw new Refused(
       'tablet-active',
@@ -73,14 +76,15 @@ async function enrol(request: FastifyRequest, context: ServerContext): Promise<E
       },
     );
   }
-  await store.enrolTablet({ tablet, publicKey, name }, context.nowMs());
-  request.log.warn({ act: 'enrolled', tablet, name, ip: request.ip }, 'tablet enrolled');
+  await store.enrolTablet({ tablet, publicKey, name, screen }, context.nowMs());
+  request.log.warn({ act: 'enrolled', tablet, name, screen, ip: request.ip }, 'tablet enrolled');
   return {
     tablet,
     plant: context.settings.plant,
     serverEpoch,
     serverMs: context.nowMs(),
     serverKey: context.key.publicKey,
+    screen,
   };
 }
 
@@ -133,12 +137,12 @@ async function newCode(request: FastifyRequest, context: ServerContext): Promise
   checkWire(request);
   const tablet = await requireTablet(request, context);
   const session = await requireRole(request, tablet, { roles: ['lead', 'engineer'], context });
-  const { replaces } = readAs(codeRequestSchema, request.body ?? {});
+  const use = readAs(codeRequestSchema, request.body ?? {});
   request.log.warn(
-    { act: 'code', tablet: tablet.tablet, person: session.person, replaces },
+    { act: 'code', tablet: tablet.tablet, person: session.person, ...use },
     'enrolment code made',
   );
-  return makeCode(context.store, context.nowMs(), replaces);
+  return makeCode(context.store, context.nowMs(), use);
 }
 
 async function listTablets(request: FastifyRequest, context: ServerContext): Promise<Tablets> {

@@ -98,6 +98,8 @@ async function offer(request: FastifyRequest, context: ServerContext): Promise<O
   const { tablet } = await requireTablet(request, context);
   const { heads } = readAs(offerSchema, request.body);
   const { serverEpoch, store } = context;
+  // One that only listens, as a wall screen does, is heard of here every few minutes.
+  context.seen.note(tablet, context.nowMs(), null);
   const acks = [...(await store.marks(heads))];
   // Somebody may have brought another chain under its name before it was let in: of its own it then has sent nothing.
   for (const [at, ack] of acks.entries()) {

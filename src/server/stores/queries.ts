@@ -10,6 +10,7 @@ import { quarantineSignatures } from './forms.ts';
 import { newEpoch } from './migrate.ts';
 import { type PackedRow, packedColumns, wholeBody } from './packed.ts';
 import { peopleQueries } from './people-queries.ts';
+import { pushQueries } from './push-table.ts';
 import type { Signal, Store, StoredEntry } from './store.ts';
 import type { Dialect, EntriesTable, Tables } from './tables.ts';
 import { broughtQueries, oneTimeQueries, revokedQueries, tabletQueries } from './tablet-queries.ts';
@@ -73,6 +74,7 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
     ...revokedQueries(db),
     ...broughtQueries(db),
     ...oneTimeQueries(db),
+    ...pushQueries(db),
     ...peopleQueries(db),
     ...traceQueries(db, parts.appendTransaction),
     claimNonce: parts.claimNonce,

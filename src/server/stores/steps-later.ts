@@ -48,3 +48,12 @@ export async function shorterOrder({ schema }: Kysely<Tables>): Promise<void> {
   await schema.dropIndex('entries_order').execute();
   await schema.createIndex('entries_order').on('entries').columns(['hlc_ms', 'hlc_n']).execute();
 }
+
+/** Wall screens among the tablets. */
+export async function wallScreens({ schema }: Kysely<Tables>, dialect: Dialect): Promise<void> {
+  const { whole } = columnTypes(dialect);
+  await schema
+    .alterTable('tablets')
+    .addColumn('screen', whole, (c) => c.notNull().defaultTo(0))
+    .execute();
+}

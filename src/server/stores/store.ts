@@ -2,6 +2,7 @@
 // Appending is serialised and durable before it is answered; positions are 1, 2, 3 … in commit order, so that a reader
 // who has seen position n has been able to see all before it. The same test body runs on every store.
 
+import type { QuietHours } from '../../../shared/kit/quiet-hours.ts';
 import type { ClockReading } from '../../../shared/log/entry.ts';
 import type { OrderKey } from '../../../shared/log/order.ts';
 import type { LeafRange } from '../../../shared/log/tree.ts';
@@ -90,6 +91,8 @@ export interface Tablet {
   readonly seenMs: number | null;
   readonly revokedMs: number | null;
   readonly clockOffMs: number | null;
+  /** True for a wall screen: it reads the log and sends nothing. */
+  readonly screen: boolean;
 }
 
 /** A key that a tablet has or had. */
@@ -114,6 +117,17 @@ export interface OneTime {
   /** JSON of what it is good for. */
   readonly detail: string;
   readonly untilMs: number;
+}
+
+/** Where and with which keys a tablet's browser takes messages, who asked for them there, and when none are to come by its zone. */
+export interface PushSubscriptionKept {
+  readonly tablet: string;
+  readonly endpoint: string;
+  readonly publicKey: string;
+  readonly auth: string;
+  readonly person: string;
+  readonly zone: string;
+  readonly quiet: QuietHours | null;
 }
 
 /** A person who was checked on a tablet, kept under the hash of its token. */
@@ -308,14 +322,14 @@ export interface Store {
    */
   readonly quarantineSignatures: (nowMs: number) => Promise<readonly string[]>;
 
-  /** Enrols a tablet, or enrols it anew: not revoked any more, and its newest key is the one that counts. */
+  /** Enrols a tablet, or enrols it anew: not revoked any more, and its newest key is the one that counts. `screen`: as a wall screen. */
   readonly enrolTablet: (
-    tablet: { tablet: string; name: string; publicKey: string },
+    tablet: { tablet: string; name: string; publicKey: string; screen?: boolean },
     nowMs: number,
   ) => Promise<void>;
-  /** Every key that the tablet ever had, newest first. */
+  /** Every key that the tablet ever had, newest first; none of a wall screen, whose word counts for nothing. */
   readonly tabletKeys: (tablet: string) => Promise<readonly string[]>;
-  /** Every key of every tablet, in the order of names; `revokedMs`: when its tablet was shut out. */
+  /** Every key of every tablet but wall screens, in the order of names; `revokedMs`: when its tablet was shut out. */
   readonly allKeys: () => Promise<readonly TabletKey[]>;
   readonly findTablet: (tablet: string) => Promise<Tablet | null>;
   readonly listTablets: () => Promise<readonly Tablet[]>;
@@ -327,6 +341,16 @@ export interface Store {
   /** False where there is none of that name, or it is revoked already. */
   readonly revokeTablet: (tablet: string, nowMs: number) => Promise<boolean>;
 
+  /** Keeps a tablet's subscription in place of the one before it. */
+  readonly keepPush: (subscription: PushSubscriptionKept) => Promise<void>;
+  /** Changes a tablet's quiet hours, where it has a subscription. */
+  readonly quietPush: (tablet: string, zone: string, quiet: QuietHours | null) => Promise<void>;
+  /** Forgets a tablet's subscription; with `endpoint`, only that one. */
+  readonly forgetPush: (tablet: string, endpoint?: string) => Promise<void>;
+  /** Subscriptions of tablets that are let in, in the order of their names. */
+  readonly allPush: () => Promise<readonly PushSubscriptionKept[]>;
+  /** Notes that something was told, until when it is no news; false where it was told before. */
+  readonly claimTold: (key: string, nowMs: number, untilMs: number) => Promise<boolean>;
   readonly addOneTime: (code: OneTime) => Promise<void>;
   /** Uses a code up; null where it is unknown, used or expired. */
   readonly takeOneTime: (hash: string, purpose: OneTime['purpose'], nowMs: number) => Promise<OneTime | null>;

@@ -3,7 +3,8 @@
 import { type ColumnType, type Kysely, sql } from 'kysely';
 import { columnTypes, type Dialect } from './column-types.ts';
 import { type PicturesTable, pictureTables } from './picture-tables.ts';
-import { secretTables, shorterOrder } from './steps-later.ts';
+import { type PushTable, pushTable, type ToldTable } from './push-table.ts';
+import { secretTables, shorterOrder, wallScreens } from './steps-later.ts';
 
 export interface EntriesTable {
   pos: number;
@@ -64,6 +65,8 @@ export interface Tables {
     seen_ms: number | null;
     revoked_ms: number | null;
     clock_off_ms: number | null;
+    /** 1 for a wall screen, 0 for a tablet. */
+    screen: number;
   };
   /** Every key that a tablet ever had: old entries were signed with old keys. */
   tablet_keys: { tablet: string; public_key: string; since_ms: number };
@@ -107,6 +110,8 @@ export interface Tables {
     bytes: ColumnType<Uint8Array, Uint8Array, Uint8Array>;
   };
   pictures: PicturesTable;
+  push_subscriptions: PushTable;
+  push_told: ToldTable;
   /** Subtrees of the log's hash tree, every eighth level from the eighth on; `id` names level and index. */
   tree_nodes: { id: number; hash: string };
   trace_state: { part: string; key: string; value: string };
@@ -143,8 +148,8 @@ export const backupTables = [
   'pictures',
 ] as const;
 
-/** What is good for minutes: no backup carries it, and nothing of it is left after a restore. */
-export const passingTables = ['one_time', 'sessions', 'nonces'] as const;
+/** What is good for minutes, or with this server's key alone: no backup carries it, and nothing of it is left after a restore. */
+export const passingTables = ['one_time', 'sessions', 'nonces', 'push_subscriptions', 'push_told'] as const;
 
 /** The row of `meta` that holds the server's private key: it stays where it was made. */
 export const serverKeyName = 'server_key';
@@ -173,6 +178,8 @@ export const steps: readonly Step[] = [
   secretTables,
   shorterOrder,
   pictureTables,
+  wallScreens,
+  pushTable,
 ];
 
 async function firstTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> {

@@ -15,6 +15,7 @@ function toTablet(row: Tables['tablets']): Tablet {
     seenMs: row.seen_ms,
     revokedMs: row.revoked_ms,
     clockOffMs: row.clock_off_ms,
+    screen: row.screen === 1,
   };
 }
 
@@ -28,8 +29,14 @@ export function tabletQueries(
   return {
     enrolTablet: (enrolment, nowMs) =>
       db.transaction().execute(async (tx) => {
-        const { tablet, name, publicKey } = enrolment;
-        const row = { name, public_key: publicKey, enrolled_ms: nowMs, revoked_ms: null };
+        const { tablet, name, publicKey, screen = false } = enrolment;
+        const row = {
+          name,
+          public_key: publicKey,
+          enrolled_ms: nowMs,
+          revoked_ms: null,
+          screen: screen ? 1 : 0,
+        };
         await tx
           .insertInto('tablets')
           .values({ tablet, ...row, seen_ms: null, clock_off_ms: null })
@@ -46,8 +53,10 @@ export function tabletQueries(
     tabletKeys: async (tablet) => {
       const rows = await db
         .selectFrom('tablet_keys')
-        .select('public_key')
-        .where('tablet', '=', tablet)
+        .innerJoin('tablets', 'tablets.tablet', 'tablet_keys.tablet')
+        .select('tablet_keys.public_key')
+        .where('tablet_keys.tablet', '=', tablet)
+        .where('screen', '=', 0)
         .orderBy('since_ms', 'desc')
         .execute();
       return rows.map((row) => row.public_key);
@@ -57,6 +66,7 @@ export function tabletQueries(
         .selectFrom('tablet_keys')
         .innerJoin('tablets', 'tablets.tablet', 'tablet_keys.tablet')
         .select(['tablet_keys.tablet', 'tablet_keys.public_key', 'since_ms', 'revoked_ms'])
+        .where('screen', '=', 0)
         .orderBy('tablet_keys.tablet')
         .orderBy('since_ms')
         .execute();
@@ -110,6 +120,7 @@ export function revokedQueries(db: Kysely<Tables>): Pick<Store, 'revokedTablets'
         .where('revoked_ms', 'is', null)
         .executeTakeFirst();
       await db.deleteFrom('sessions').where('tablet', '=', tablet).execute();
+      await db.deleteFrom('push_subscriptions').where('tablet', '=', tablet).execute();
       return Number(changed.numUpdatedRows) > 0;
     },
   };

@@ -12,8 +12,8 @@ export interface PlantServer {
   readonly folder: string;
   /** The code that the server told at its first start. */
   readonly firstCode: string;
-  /** A fresh one-time code, made in the terminal. */
-  readonly newCode: () => Promise<string>;
+  /** A fresh one-time code, made in the terminal: for a tablet, or for a wall screen. */
+  readonly newCode: (what?: 'tablet' | 'screen') => Promise<string>;
   /** Runs an act of the command line on the server's store; fails where it fails. */
   readonly act: (...args: readonly string[]) => Promise<string>;
   /** Ends it as a power cut does. */
@@ -26,14 +26,14 @@ export interface PlantServer {
 
 const cli = path.join(dist, 'cli/reelward.js');
 
-/** Starts a server with nothing in it. */
-export async function startServe(): Promise<PlantServer> {
+/** Starts a server with nothing in it. `options`: more of its command line. */
+export async function startServe(options: readonly string[] = []): Promise<PlantServer> {
   const folder = await mkdtemp(path.join(tmpdir(), 'reelward-serve-'));
   const port = await freePort();
   const data = path.join(folder, 'data');
   let child: ChildProcess | null = null;
   const start = async (isFirst: boolean) => {
-    const args = ['serve', '--port', String(port), '--data', data, '--plant', 'Brae Works'];
+    const args = ['serve', '--port', String(port), '--data', data, '--plant', 'Brae Works', ...options];
     const started = await launch(args, isFirst);
     child = started.child;
     return started.told;
@@ -51,7 +51,7 @@ export async function startServe(): Promise<PlantServer> {
     url: `http://127.0.0.1:${port}/`,
     folder,
     firstCode: codeIn(told),
-    newCode: async () => codeIn(await act('enrol')),
+    newCode: async (what) => codeIn(await act('enrol', ...(what === 'screen' ? ['--screen'] : []))),
     act,
     kill: () => end('SIGKILL'),
     start: async () => void (await start(false)),

@@ -109,9 +109,9 @@ describe('an enrolment code', () => {
       error: { code: 'tablet-active' },
     });
     expect(await offer(real)).toMatchObject({ ok: true });
-    const other = await makeCode(plant.server.running.store, Date.now(), 'tabB');
+    const other = await makeCode(plant.server.running.store, Date.now(), { replaces: 'tabB' });
     expect(await enrolTablet(thief, { code: other.code, name: 'Line 1' })).toMatchObject({ ok: false });
-    const meant = await makeCode(plant.server.running.store, Date.now(), 'tabA');
+    const meant = await makeCode(plant.server.running.store, Date.now(), { replaces: 'tabA' });
     expect(await enrolTablet(thief, { code: meant.code, name: 'Line 1' })).toMatchObject({ ok: true });
     expect(await offer(thief)).toMatchObject({ ok: true });
   });

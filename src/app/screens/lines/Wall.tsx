@@ -1,5 +1,5 @@
 // The wall screen: all lines in letters for across the hall, without a person and without an act. It stays awake, says how old what it shows
-// is, and takes no scan.
+// is, and takes no scan. One that was let in to read knows no way out.
 
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../app.ts';
@@ -7,12 +7,14 @@ import type { Watch } from '../../outlook/watch.ts';
 import { signOut } from '../../person/sign-in.ts';
 import { goTo } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
+import { Icon } from '../../ui/Icon.tsx';
 import { linesWords } from '../../words/all-lines.ts';
 import { shellWords } from '../../words/shell.ts';
 import { syncWords } from '../../words/sync.ts';
 import { formatSpan, formatTime, say } from '../../words/words.ts';
 import { LineRow } from './LineRow.tsx';
 import { Quiet, Summary } from './Summary.tsx';
+import { useHeard } from './use-heard.ts';
 import { useLines } from './use-lines.ts';
 import './lines.css';
 import './wall.css';
@@ -47,9 +49,10 @@ export function Wall({ watch }: { readonly watch: Watch }) {
       <header>
         <h1>{say(shellWords).nav.lines}</h1>
         <Summary lines={lines} />
-        <Link nowMs={nowMs} />
+        {!app.isScreen && <Link nowMs={nowMs} />}
         <b class="clock">{formatTime(nowMs, zone)}</b>
       </header>
+      {app.isScreen && <Heard nowMs={nowMs} zone={zone} />}
       {lines.length === 0 && <p class="empty">{say(shellWords).noLine}</p>}
       <div class="all-lines">
         {lines.map((seen) => (
@@ -64,7 +67,7 @@ export function Wall({ watch }: { readonly watch: Watch }) {
         ))}
       </div>
       <Quiet tablets={quiet} />
-      {isTouched && <WayOut />}
+      {isTouched && (app.isScreen ? <NoWayOut /> : <WayOut />)}
     </main>
   );
 }
@@ -81,6 +84,36 @@ function Link({ nowMs }: { readonly nowMs: number }) {
     <span class={`chip ${isHeard ? 'go' : 'stop'}`}>
       {isHeard ? `✓ ${words.live}` : `✕ ${words.unreached(span)}`}
     </span>
+  );
+}
+
+/** On a screen that only reads: since when it has heard nothing, over a restart too; nothing while it hears. */
+function Heard({ nowMs, zone }: { readonly nowMs: number; readonly zone: string }) {
+  const words = say(linesWords);
+  const heard = useHeard(nowMs);
+  if (heard === 'now' || heard === 'not-read') return null;
+  return (
+    <p class="banner stop" role="alert" data-testid="wall-unheard">
+      <Icon name="warn" />
+      <span>
+        {heard === 'never' ? (
+          <b>{words.unheardEver}</b>
+        ) : (
+          <>
+            <b>{words.unheard(formatTime(heard, zone), formatSpan(Math.max(0, nowMs - heard) / 1000))}</b>{' '}
+            {words.unheardHelp}
+          </>
+        )}
+      </span>
+    </p>
+  );
+}
+
+function NoWayOut() {
+  return (
+    <div class="way-out" data-testid="wall-reads">
+      <p>{say(linesWords).readsOnly}</p>
+    </div>
   );
 }
 

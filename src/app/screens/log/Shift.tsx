@@ -1,7 +1,7 @@
 // The shift's report: its questions, each with its answer and the bars that show it; as a file, as a picture, on paper.
 
 import { useComputed } from '@preact/signals';
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { FloorEntry } from '../../../../shared/floor/kinds.ts';
 import { plantDay } from '../../../../shared/floor/plant-day.ts';
 import { shiftAt } from '../../../../shared/forecast/calendar.ts';
@@ -17,6 +17,7 @@ import { shellWords } from '../../words/shell.ts';
 import { shiftWords } from '../../words/shift.ts';
 import { formatDay, formatTime, say } from '../../words/words.ts';
 import { Handover } from './Handover.tsx';
+import { layOnePage } from './one-page.ts';
 import type { Bar, Plot } from './plot.ts';
 import { plotToCsv, plotToPng } from './shift-files.ts';
 import { shiftPlots } from './shift-plots.ts';
@@ -47,10 +48,35 @@ function useEntries(sinceMs: number | null): readonly FloorEntry[] | null {
   return entries;
 }
 
+/** Puts the report on one page whenever the browser prints it, by the button or by its own menu. */
+function useOnePage() {
+  const report = useRef<HTMLElement>(null);
+  useEffect(() => {
+    let end = () => {};
+    const begin = () => {
+      end();
+      if (report.current) end = layOnePage(report.current);
+    };
+    const over = () => {
+      end();
+      end = () => {};
+    };
+    addEventListener('beforeprint', begin);
+    addEventListener('afterprint', over);
+    return () => {
+      over();
+      removeEventListener('beforeprint', begin);
+      removeEventListener('afterprint', over);
+    };
+  }, []);
+  return report;
+}
+
 export function Shift({ watch }: { readonly watch: Watch }) {
   const app = useApp();
   const floor = useFloor();
   const words = say(shiftWords);
+  const paper = useOnePage();
   const line = app.line.value;
   const minuteMs = useComputed(() => wholeMinute(app.nowMs.value)).value;
   const plan = line === null ? null : linePlan(floor, line);
@@ -80,7 +106,7 @@ export function Shift({ watch }: { readonly watch: Watch }) {
     `${formatDay(fromMs, zone)} – ${isSameDay ? formatTime(toMs, zone) : formatDay(toMs, zone)}`,
   );
   return (
-    <section class="shift" data-testid="shift">
+    <section class="shift" data-testid="shift" ref={paper}>
       <div class="shift-head">
         <h2>{title}</h2>
         <ChoiceField<ShiftChoice>
@@ -117,7 +143,6 @@ export function Shift({ watch }: { readonly watch: Watch }) {
 
 function PlotCard({ plot, title }: { readonly plot: Plot; readonly title: string }) {
   const words = say(shiftWords);
-  const largest = Math.max(...plot.bars.map(({ value }) => value), 0) || 1;
   const savePicture = () => {
     void plotToPng(plot, title, document.documentElement.dir === 'rtl').then((picture) => {
       if (picture) saveFile(`${plot.id}.png`, picture);
@@ -127,42 +152,42 @@ function PlotCard({ plot, title }: { readonly plot: Plot; readonly title: string
     <section class="card plot" data-testid={`plot-${plot.id}`}>
       <h3>{plot.question}</h3>
       <p>{plot.answer}</p>
-      {plot.bars.length > 0 && (
-        <>
-          {plot.isByHour ? (
-            <Hours bars={plot.bars} largest={largest} />
-          ) : (
-            <ul>
-              {plot.bars.map(({ name, value, text, isCode }) => (
-                <li key={`${name} ${text}`}>
-                  <span class={isCode ? 'code' : ''}>{name}</span>
-                  <i style={{ inlineSize: `${Math.round((value / largest) * 100)}%` }} aria-hidden="true" />
-                  <span>{text}</span>
-                </li>
-              ))}
-            </ul>
-          )}
-          <div class="row">
-            <Button
-              tone="quiet"
-              label={words.asRows(plot.question)}
-              onPress={() => saveFile(`${plot.id}.csv`, new Blob([plotToCsv(plot)], { type: 'text/csv' }))}
-              testId={`csv-${plot.id}`}
-            >
-              {words.rows}
-            </Button>
-            <Button
-              tone="quiet"
-              label={words.asPicture(plot.question)}
-              onPress={savePicture}
-              testId={`png-${plot.id}`}
-            >
-              {words.picture}
-            </Button>
-          </div>
-        </>
-      )}
+      {plot.bars.length > 0 && <Bars plot={plot} />}
+      <div class="row">
+        <Button
+          tone="quiet"
+          label={words.asRows(plot.question)}
+          onPress={() => saveFile(`${plot.id}.csv`, new Blob([plotToCsv(plot)], { type: 'text/csv' }))}
+          testId={`csv-${plot.id}`}
+        >
+          {words.rows}
+        </Button>
+        <Button
+          tone="quiet"
+          label={words.asPicture(plot.question)}
+          onPress={savePicture}
+          testId={`png-${plot.id}`}
+        >
+          {words.picture}
+        </Button>
+      </div>
     </section>
+  );
+}
+
+function Bars({ plot: { bars, isByHour } }: { readonly plot: Plot }) {
+  const largest = Math.max(...bars.map(({ value }) => value), 0) || 1;
+  if (isByHour) return <Hours bars={bars} largest={largest} />;
+  return (
+    <ul>
+      {bars.map(({ name, value, text, isCode }) => (
+        <li key={`${name} ${text}`}>
+          <span class={isCode ? 'code' : ''}>{name}</span>
+          <i style={{ inlineSize: `${Math.round((value / largest) * 100)}%` }} aria-hidden="true" />
+          <span>{text}</span>
+        </li>
+      ))}
+    </ul>
   );
 }
 

@@ -19,6 +19,7 @@ import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, languageOf, say } from '../../words/words.ts';
 import type { Work } from '../../work.ts';
+import { PushNotes } from './PushNotes.tsx';
 
 const MEGABYTE = 1_048_576;
 
@@ -39,6 +40,7 @@ export function ThisTablet({
       <Spoken speaker={speaker} />
       <Screen awake={awake.value} />
       <Lacks />
+      <PushNotes />
       <Storage />
       <OfflineCopy offline={offline} />
     </div>

@@ -40,4 +40,8 @@ export const words: Sentences<typeof english> = {
   stay: 'البدء هنا دائمًا',
   stayNoMore: 'عدم البدء هنا بعد الآن',
   leave: 'مغادرة شاشة الحائط',
+  unheard: (clock, span) => sentence`لا أخبار منذ ${clock}، أي منذ ${span}.`,
+  unheardHelp: 'ما يظهر هنا من ذلك الوقت. انظر إلى الخطوط.',
+  unheardEver: 'لا أخبار من الخادم بعد. افحص الشبكة.',
+  readsOnly: 'هذه الشاشة تعرض فقط. يستطيع المشرف منعها من جهاز.',
 };

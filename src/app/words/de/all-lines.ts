@@ -41,4 +41,8 @@ export const words: Sentences<typeof english> = {
   stay: 'Immer hier starten',
   stayNoMore: 'Nicht mehr hier starten',
   leave: 'Wandanzeige verlassen',
+  unheard: (clock, span) => `Seit ${clock} nichts gehört, seit ${span}.`,
+  unheardHelp: 'Was hier steht, ist von da. Sehen Sie an den Linien nach.',
+  unheardEver: 'Vom Server noch nichts gehört. Prüfen Sie das Netz.',
+  readsOnly: 'Diese Anzeige zeigt nur. Ein Schichtleiter kann sie an einem Tablet ausschließen.',
 };

@@ -107,6 +107,13 @@ export const words: Sentences<typeof english> = {
   leadOffline:
     'Nur der Server lässt Tablets zu, und er antwortet jetzt nicht. Versuchen Sie es wieder, wenn er antwortet.',
   newCode: 'Neuer Code für ein Tablet',
+  newScreenCode: 'Code für eine Wandanzeige',
+  codeForScreen:
+    'Öffnen Sie an der Anzeige die App und tippen Sie diesen Code. Sie zeigt alle Linien und kann nichts ändern.',
+  codeUntilScreen: (span) => `Für eine Wandanzeige, gültig für ${span}.`,
+  isScreen: 'Wandanzeige',
+  screenNotEmpty:
+    'Eine Wandanzeige muss leer beginnen, dieses Tablet hat ein Protokoll. Nehmen Sie einen anderen Browser und einen neuen Code.',
   codeFor:
     'Scannen Sie das am neuen Tablet mit seiner Kamera, oder öffnen Sie dort die App und tippen Sie den Code.',
   codeUntil: (span) => `Für ein Tablet, gültig für ${span}.`,

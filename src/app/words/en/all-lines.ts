@@ -39,4 +39,8 @@ export const words = {
   stay: 'Always start here',
   stayNoMore: 'Stop starting here',
   leave: 'Leave the wall screen',
+  unheard: (clock: string, span: string) => `Nothing heard since ${clock}, for ${span}.`,
+  unheardHelp: 'What stands here is from then. Look at the lines.',
+  unheardEver: 'Nothing heard from the server yet. Check the network.',
+  readsOnly: 'This screen only shows. A lead can shut it out on a tablet.',
 } as const;

@@ -96,6 +96,12 @@ export const words = {
   leadOpen: 'Let tablets in or shut them out',
   leadOffline: 'Only the server lets tablets in, and it does not answer now. Try again when it does.',
   newCode: 'Make a new code for a tablet',
+  newScreenCode: 'Make a code for a wall screen',
+  codeForScreen: 'On the screen, open the app and type this code. It shows all lines and can change nothing.',
+  codeUntilScreen: (span: string) => `For one wall screen, good for ${span}.`,
+  isScreen: 'wall screen',
+  screenNotEmpty:
+    'A wall screen must start empty, and this tablet has a log. Use another browser and a new code.',
   codeFor: 'On the new tablet, scan this with its camera, or open the app there and type the code.',
   codeUntil: (span: string) => `For one tablet, good for ${span}.`,
   codeOver: 'This code has expired.',

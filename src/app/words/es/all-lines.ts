@@ -40,4 +40,8 @@ export const words: Sentences<typeof english> = {
   stay: 'Empezar siempre aquí',
   stayNoMore: 'No empezar más aquí',
   leave: 'Salir de la pantalla de pared',
+  unheard: (clock, span) => `Sin noticias desde las ${clock}, hace ${span}.`,
+  unheardHelp: 'Lo que se ve es de entonces. Mire las líneas.',
+  unheardEver: 'Aún sin noticias del servidor. Revise la red.',
+  readsOnly: 'Esta pantalla solo muestra. Un jefe de turno puede excluirla desde una tableta.',
 };

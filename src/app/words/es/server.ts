@@ -102,6 +102,13 @@ export const words: Sentences<typeof english> = {
   leadOpen: 'Admitir o excluir tabletas',
   leadOffline: 'Solo el servidor admite tabletas, y ahora no responde. Inténtelo cuando responda.',
   newCode: 'Código nuevo para una tableta',
+  newScreenCode: 'Código para una pantalla de pared',
+  codeForScreen:
+    'En la pantalla, abra la aplicación y teclee este código. Muestra todas las líneas y no puede cambiar nada.',
+  codeUntilScreen: (span) => `Para una pantalla de pared, vale ${span}.`,
+  isScreen: 'pantalla de pared',
+  screenNotEmpty:
+    'Una pantalla de pared debe empezar vacía, y esta tableta tiene un registro. Use otro navegador y un código nuevo.',
   codeFor: 'En la tableta nueva, escanéelo con su cámara, o abra allí la aplicación y teclee el código.',
   codeUntil: (span) => `Para una tableta, vale ${span}.`,
   codeOver: 'Este código ha caducado.',

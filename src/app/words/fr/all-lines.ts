@@ -41,4 +41,8 @@ export const words: Sentences<typeof english> = {
   stay: 'Toujours démarrer ici',
   stayNoMore: 'Ne plus démarrer ici',
   leave: 'Quitter l’écran mural',
+  unheard: (clock, span) => `Rien reçu depuis ${clock}, soit ${span}.`,
+  unheardHelp: 'Ce qui est affiché date de là. Regardez les lignes.',
+  unheardEver: 'Encore rien reçu du serveur. Vérifiez le réseau.',
+  readsOnly: 'Cet écran ne fait qu’afficher. Un chef d’équipe peut l’exclure depuis une tablette.',
 };

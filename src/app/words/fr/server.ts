@@ -106,6 +106,13 @@ export const words: Sentences<typeof english> = {
   leadOffline:
     'Seul le serveur admet des tablettes, et il ne répond pas maintenant. Réessayez quand il répondra.',
   newCode: 'Nouveau code pour une tablette',
+  newScreenCode: 'Code pour un écran mural',
+  codeForScreen:
+    'Sur l’écran, ouvrez l’application et saisissez ce code. Il affiche toutes les lignes et ne peut rien changer.',
+  codeUntilScreen: (span) => `Pour un écran mural, valable ${span}.`,
+  isScreen: 'écran mural',
+  screenNotEmpty:
+    'Un écran mural doit démarrer vide, et cette tablette a un journal. Prenez un autre navigateur et un nouveau code.',
   codeFor:
     'Sur la nouvelle tablette, scannez ceci avec sa caméra, ou ouvrez-y l’application et saisissez le code.',
   codeUntil: (span) => `Pour une tablette, valable ${span}.`,

@@ -40,4 +40,8 @@ export const words: Sentences<typeof english> = {
   stay: 'Mindig itt induljon',
   stayNoMore: 'Ne itt induljon többé',
   leave: 'Kilépés a fali kijelzőből',
+  unheard: (clock, span) => `${clock} óta nincs hír, ${span} telt el.`,
+  unheardHelp: 'Ami itt látszik, akkori. Nézze meg a sorokat.',
+  unheardEver: 'A szervertől még nem jött hír. Ellenőrizze a hálózatot.',
+  readsOnly: 'Ez a kijelző csak mutat. Egy műszakvezető egy tableten zárhatja ki.',
 };

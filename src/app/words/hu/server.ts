@@ -96,6 +96,13 @@ export const words: Sentences<typeof english> = {
   leadOpen: 'Tabletek beengedése, kizárása',
   leadOffline: 'Tableteket csak a szerver enged be, és most nem válaszol. Próbálja újra, ha válaszol.',
   newCode: 'Új kód egy tabletnek',
+  newScreenCode: 'Kód egy fali kijelzőnek',
+  codeForScreen:
+    'A kijelzőn nyissa meg az alkalmazást, és írja be ezt a kódot. Minden sort mutat, és semmit sem módosíthat.',
+  codeUntilScreen: (span) => `Egy fali kijelzőre, érvényes: ${span}.`,
+  isScreen: 'fali kijelző',
+  screenNotEmpty:
+    'A fali kijelzőnek üresen kell indulnia, ezen a tableten viszont van napló. Használjon másik böngészőt és új kódot.',
   codeFor:
     'Az új tableten olvassa be ezt a kamerájával, vagy nyissa meg ott az alkalmazást, és írja be a kódot.',
   codeUntil: (span) => `Egy tabletre, érvényes: ${span}.`,

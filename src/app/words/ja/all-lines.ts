@@ -39,4 +39,8 @@ export const words: Sentences<typeof english> = {
   stay: '起動時に必ずここを開く',
   stayNoMore: '起動時にここを開かない',
   leave: '壁掛け画面を終える',
+  unheard: (clock, span) => `${clock}から受信なし（${span}）。`,
+  unheardHelp: 'ここの表示はその時のものです。ラインを確認してください。',
+  unheardEver: 'サーバーからまだ受信していません。ネットワークを確認してください。',
+  readsOnly: 'この画面は表示だけです。班長がタブレットで締め出せます。',
 };

@@ -96,6 +96,12 @@ export const words: Sentences<typeof english> = {
   leadOffline:
     'タブレットを受け入れられるのはサーバーだけで、今は応答がありません。応答してから試してください。',
   newCode: 'タブレット用の新しいコード',
+  newScreenCode: '壁掛け画面用のコード',
+  codeForScreen: '画面でアプリを開き、このコードを入力してください。全ラインを表示し、何も変更できません。',
+  codeUntilScreen: (span) => `壁掛け画面1台用、${span}有効。`,
+  isScreen: '壁掛け画面',
+  screenNotEmpty:
+    '壁掛け画面は空の状態から始めます。このタブレットには記録があります。別のブラウザーと新しいコードを使ってください。',
   codeFor: '新しいタブレットのカメラでこれを読むか、そこでアプリを開いてコードを入力してください。',
   codeUntil: (span) => `タブレット1台用、${span}有効。`,
   codeOver: 'このコードは期限切れです。',

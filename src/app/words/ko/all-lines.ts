@@ -39,4 +39,8 @@ export const words: Sentences<typeof english> = {
   stay: '항상 여기서 시작',
   stayNoMore: '더는 여기서 시작하지 않기',
   leave: '현황판 끝내기',
+  unheard: (clock, span) => `${clock}부터 소식 없음, ${span}째.`,
+  unheardHelp: '여기 보이는 것은 그때의 상황입니다. 라인을 확인하십시오.',
+  unheardEver: '서버에서 아직 소식이 없습니다. 네트워크를 확인하십시오.',
+  readsOnly: '이 현황판은 보여 주기만 합니다. 반장이 태블릿에서 차단할 수 있습니다.',
 };

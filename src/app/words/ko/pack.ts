@@ -44,6 +44,7 @@ export const later: Pack['later'] = {
   plant: () => import('./plant.ts'),
   practice: () => import('./practice.ts'),
   print: () => import('./print.ts'),
+  push: () => import('./push.ts'),
   record: () => import('./record.ts'),
   refusal: () => import('./refusal.ts'),
   scanner: () => import('./scanner.ts'),

@@ -95,6 +95,13 @@ export const words: Sentences<typeof english> = {
   leadOpen: '태블릿 받아들이기 또는 차단',
   leadOffline: '태블릿은 서버만 받아들일 수 있는데 지금 응답하지 않습니다. 응답하면 다시 시도하십시오.',
   newCode: '태블릿용 새 코드',
+  newScreenCode: '현황판용 코드',
+  codeForScreen:
+    '현황판에서 앱을 열고 이 코드를 입력하십시오. 모든 라인을 보여 주며 아무것도 바꿀 수 없습니다.',
+  codeUntilScreen: (span) => `현황판 한 대용, ${span} 동안 유효.`,
+  isScreen: '현황판',
+  screenNotEmpty:
+    '현황판은 빈 상태로 시작해야 하는데 이 태블릿에는 기록이 있습니다. 다른 브라우저와 새 코드를 쓰십시오.',
   codeFor: '새 태블릿의 카메라로 이것을 스캔하거나, 거기서 앱을 열고 코드를 입력하십시오.',
   codeUntil: (span) => `태블릿 한 대용, ${span} 동안 유효.`,
   codeOver: '이 코드는 만료되었습니다.',

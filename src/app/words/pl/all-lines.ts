@@ -50,4 +50,8 @@ export const words: Sentences<typeof english> = {
   stay: 'Zawsze zaczynaj tutaj',
   stayNoMore: 'Nie zaczynaj już tutaj',
   leave: 'Opuść ekran ścienny',
+  unheard: (clock, span) => `Brak wieści od ${clock}, od ${span}.`,
+  unheardHelp: 'To, co tu widać, jest z tamtej chwili. Sprawdź na liniach.',
+  unheardEver: 'Jeszcze brak wieści z serwera. Sprawdź sieć.',
+  readsOnly: 'Ten ekran tylko pokazuje. Lider może go wykluczyć na tablecie.',
 };

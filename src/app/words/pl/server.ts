@@ -100,6 +100,13 @@ export const words: Sentences<typeof english> = {
   leadOpen: 'Wpuść lub wyklucz tablety',
   leadOffline: 'Tylko serwer wpuszcza tablety, a teraz nie odpowiada. Spróbuj, gdy odpowie.',
   newCode: 'Nowy kod dla tabletu',
+  newScreenCode: 'Kod dla ekranu ściennego',
+  codeForScreen:
+    'Na ekranie otwórz aplikację i wpisz ten kod. Pokazuje wszystkie linie i nic nie może zmienić.',
+  codeUntilScreen: (span) => `Dla jednego ekranu ściennego, ważny ${span}.`,
+  isScreen: 'ekran ścienny',
+  screenNotEmpty:
+    'Ekran ścienny musi zacząć pusty, a ten tablet ma dziennik. Użyj innej przeglądarki i nowego kodu.',
   codeFor: 'Na nowym tablecie zeskanuj to kamerą albo otwórz tam aplikację i wpisz kod.',
   codeUntil: (span) => `Dla jednego tabletu, ważny ${span}.`,
   codeOver: 'Ten kod wygasł.',

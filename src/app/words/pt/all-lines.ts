@@ -40,4 +40,8 @@ export const words: Sentences<typeof english> = {
   stay: 'Sempre começar aqui',
   stayNoMore: 'Não começar mais aqui',
   leave: 'Sair da tela de parede',
+  unheard: (clock, span) => `Nada recebido desde ${clock}, há ${span}.`,
+  unheardHelp: 'O que está aqui é de então. Olhe as linhas.',
+  unheardEver: 'Ainda nada recebido do servidor. Verifique a rede.',
+  readsOnly: 'Esta tela só mostra. Um líder pode excluí-la em um tablet.',
 };

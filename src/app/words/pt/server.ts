@@ -97,6 +97,13 @@ export const words: Sentences<typeof english> = {
   leadOpen: 'Admitir ou excluir tablets',
   leadOffline: 'Só o servidor admite tablets, e ele não responde agora. Tente quando responder.',
   newCode: 'Novo código para um tablet',
+  newScreenCode: 'Código para uma tela de parede',
+  codeForScreen:
+    'Na tela, abra o aplicativo e digite este código. Ela mostra todas as linhas e não pode mudar nada.',
+  codeUntilScreen: (span) => `Para uma tela de parede, vale por ${span}.`,
+  isScreen: 'tela de parede',
+  screenNotEmpty:
+    'Uma tela de parede precisa começar vazia, e este tablet tem registros. Use outro navegador e um novo código.',
   codeFor: 'No tablet novo, escaneie isto com a câmera, ou abra o aplicativo e digite o código.',
   codeUntil: (span) => `Para um tablet, vale por ${span}.`,
   codeOver: 'Este código expirou.',

@@ -39,4 +39,8 @@ export const words: Sentences<typeof english> = {
   stay: 'Luôn bắt đầu ở đây',
   stayNoMore: 'Thôi bắt đầu ở đây',
   leave: 'Rời màn hình treo tường',
+  unheard: (clock, span) => `Không nhận được gì từ ${clock}, đã ${span}.`,
+  unheardHelp: 'Những gì ở đây là từ lúc đó. Hãy xem tại chuyền.',
+  unheardEver: 'Chưa nhận được gì từ máy chủ. Kiểm tra mạng.',
+  readsOnly: 'Màn hình này chỉ hiển thị. Trưởng ca có thể loại nó ra trên một tablet.',
 };

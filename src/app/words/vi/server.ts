@@ -94,6 +94,12 @@ export const words: Sentences<typeof english> = {
   leadOpen: 'Cho vào hoặc loại tablet',
   leadOffline: 'Chỉ máy chủ cho tablet vào, mà giờ nó không trả lời. Thử lại khi nó trả lời.',
   newCode: 'Mã mới cho một tablet',
+  newScreenCode: 'Mã cho một màn hình treo tường',
+  codeForScreen: 'Trên màn hình, mở ứng dụng và gõ mã này. Nó hiện mọi chuyền và không đổi được gì.',
+  codeUntilScreen: (span) => `Cho một màn hình treo tường, dùng được trong ${span}.`,
+  isScreen: 'màn hình treo tường',
+  screenNotEmpty:
+    'Màn hình treo tường phải bắt đầu trống, mà tablet này đã có nhật ký. Hãy dùng trình duyệt khác và mã mới.',
   codeFor: 'Trên tablet mới, quét mã này bằng camera, hoặc mở ứng dụng ở đó và gõ mã.',
   codeUntil: (span) => `Cho một tablet, dùng được trong ${span}.`,
   codeOver: 'Mã này đã hết hạn.',

@@ -39,4 +39,8 @@ export const words: Sentences<typeof english> = {
   stay: '每次都从这里启动',
   stayNoMore: '不再从这里启动',
   leave: '退出看板',
+  unheard: (clock, span) => `自 ${clock} 起没有消息，已 ${span}。`,
+  unheardHelp: '这里显示的是那时的状况。请到产线查看。',
+  unheardEver: '还没有收到服务器的消息。请检查网络。',
+  readsOnly: '此看板只显示。班长可在平板上将它排除。',
 };

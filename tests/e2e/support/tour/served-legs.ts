@@ -12,6 +12,7 @@ import type { PlantServer } from '../serve.ts';
 import { closeDialogs, confirm, goThere, type Here, type Leg, openBy } from './here.ts';
 import { rightLegs } from './right-legs.ts';
 import { stationLegs } from './station-legs.ts';
+import { wallLeg } from './wall-leg.ts';
 import { boardWithoutLine, fromPlantFile } from './way-legs.ts';
 
 const sheet =
@@ -217,6 +218,9 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     await page.getByTestId('badge').waitFor();
     yield 'server, who asks';
     await confirm(page, 'E-1', '4401');
+    await page.getByTestId('new-screen-code').click();
+    await page.getByTestId('made-code').waitFor();
+    yield 'server, a code for a wall screen';
     await page.getByTestId('new-code').click();
     await page.getByTestId('made-code').waitFor();
     yield 'server, tablets and a code';
@@ -317,6 +321,7 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     { name: 'restored', stops: restored },
     { name: 'forked', stops: forked },
     { name: 'clocks', stops: clocks },
+    wallLeg(server),
     { name: 'taken', stops: taken },
   ];
 }

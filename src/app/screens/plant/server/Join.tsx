@@ -47,7 +47,12 @@ export function Join({ connection, code: brought, again }: JoinProps) {
     setJoining(true);
     try {
       const joined = await connection.enrol(read, name.trim());
-      if (!joined.ok) return setWrong(sayCause(words, joined.error.code));
+      if (!joined.ok) {
+        const isTaken = joined.error.facts['screen'] === true;
+        return setWrong(isTaken ? words.screenNotEmpty : sayCause(words, joined.error.code));
+      }
+      // What may write and what may not is known from the page's start.
+      if (joined.value.screen !== app.isScreen) return location.reload();
       app.notice.value = { tone: 'go', text: words.joined(joined.value.plant) };
       goTo('plant', 'server');
     } finally {

@@ -75,7 +75,7 @@ interface DeskProps {
 function Desk({ connection, token, onFailure, onFine }: DeskProps) {
   const app = useApp();
   const words = say(serverWords);
-  const [code, setCode] = useState<CodeMade | null>(null);
+  const [code, setCode] = useState<NewCode | null>(null);
   const [tablets, setTablets] = useState<readonly Tablet[]>([]);
   const [going, setGoing] = useState<Tablet | null>(null);
 
@@ -87,11 +87,11 @@ function Desk({ connection, token, onFailure, onFine }: DeskProps) {
   }
   useEffect(() => void look(), []);
 
-  async function newCode(): Promise<void> {
-    const made = await makeCode(connection, token);
+  async function newCode(screen: boolean): Promise<void> {
+    const made = await makeCode(connection, token, { screen });
     if (!made.ok) return onFailure(made.error);
     onFine();
-    setCode(made.value);
+    setCode({ ...made.value, screen });
   }
 
   async function shutOut(tablet: Tablet): Promise<void> {
@@ -105,8 +105,11 @@ function Desk({ connection, token, onFailure, onFine }: DeskProps) {
   return (
     <div class="stack">
       <div class="row">
-        <Button tone="act" large testId="new-code" onPress={() => void newCode()}>
+        <Button tone="act" large testId="new-code" onPress={() => void newCode(false)}>
           {words.newCode}
+        </Button>
+        <Button large testId="new-screen-code" onPress={() => void newCode(true)}>
+          {words.newScreenCode}
         </Button>
         <Button onPress={() => void look()}>{words.list}</Button>
       </div>
@@ -134,7 +137,10 @@ function Desk({ connection, token, onFailure, onFine }: DeskProps) {
   );
 }
 
-function CodeCard({ code }: { readonly code: CodeMade }) {
+/** A code, and whether it is for a wall screen. */
+type NewCode = CodeMade & { readonly screen: boolean };
+
+function CodeCard({ code }: { readonly code: NewCode }) {
   const app = useApp();
   const words = say(serverWords);
   app.nowMs.value; // its time runs out
@@ -147,8 +153,8 @@ function CodeCard({ code }: { readonly code: CodeMade }) {
         <p class="made code" translate={false} data-testid="made-code">
           {code.code}
         </p>
-        <p>{words.codeFor}</p>
-        <p class="soft">{words.codeUntil(formatSpan(leftSeconds))}</p>
+        <p>{code.screen ? words.codeForScreen : words.codeFor}</p>
+        <p class="soft">{(code.screen ? words.codeUntilScreen : words.codeUntil)(formatSpan(leftSeconds))}</p>
       </div>
     </div>
   );
@@ -164,7 +170,8 @@ function TabletRow({ tablet, onRevoke }: { readonly tablet: Tablet; readonly onR
   return (
     <div class="listed" data-testid="tablet">
       <span class="grow">
-        <b>{name}</b> {isOwn && <span class="chip">{words.thisOne}</span>}{' '}
+        <b>{name}</b> {tablet.screen === true && <span class="chip">{words.isScreen}</span>}{' '}
+        {isOwn && <span class="chip">{words.thisOne}</span>}{' '}
         {revokedMs !== null && <span class="chip stop">✕ {words.isOut}</span>}{' '}
         {isOff && <span class="chip care">! {words.clockOff(formatSpan(Math.abs(clockOffMs) / 1000))}</span>}
         <br />

@@ -23,9 +23,13 @@ async function call<S extends z.ZodMiniType>(
   return caller ? caller.call(path, ask.schema, ask) : fail(notJoined);
 }
 
-/** A one-time code for a new tablet. */
-export function makeCode(connection: Connection, person: string): Promise<Result<CodeMade, CallFailure>> {
-  return call(connection, '/api/codes', { schema: codeMadeSchema, method: 'POST', json: {}, person });
+/** A one-time code for a new tablet, or for a wall screen. */
+export function makeCode(
+  connection: Connection,
+  person: string,
+  use: { readonly screen: boolean },
+): Promise<Result<CodeMade, CallFailure>> {
+  return call(connection, '/api/codes', { schema: codeMadeSchema, method: 'POST', json: use, person });
 }
 
 /** Every tablet that ever joined: those seen last come first, those shut out last. */

@@ -1,0 +1,75 @@
+// Tells the server what leads have to know whose app is closed: it sends them messages where they asked for some. Every tablet that is open
+// tells what it sees; the server says each thing once.
+
+import { effect } from '@preact/signals';
+import { blockedTapes } from '../../../shared/floor/blocks.ts';
+import { buildingOn } from '../../../shared/floor/building.ts';
+import { type FloorState, needKey } from '../../../shared/floor/state.ts';
+import { unanswered } from '../../../shared/outlook/unanswered.ts';
+import { type PushNotice, pushNoticesMost, pushToldSchema } from '../../../shared/wire/messages-push.ts';
+import type { App } from '../app.ts';
+import { blockedNeed } from './blocked-call.ts';
+import { stoodOffer } from './stood.ts';
+
+/** It looks again after this long. */
+const LOOK_EVERY_MS = 30_000;
+/** A line that stands for so long without a word is told. Common practice; no standard has a figure. */
+const STOOD_MS = 10 * 60_000;
+/** The wire's bound for a key. */
+const KEY_CHARS = 300;
+
+/** All that waits on the plant's lines, each with a key that is the same on every tablet. */
+export function openNotices(floor: FloorState, nowMs: number): readonly PushNotice[] {
+  const notice = (kind: PushNotice['kind'], line: string, slot: string | null, of: string): PushNotice => ({
+    key: [kind, line, slot ?? '', of].join(' ').slice(0, KEY_CHARS),
+    kind,
+    line,
+    lineName: floor.lines.get(line)?.name ?? line,
+    slot,
+  });
+  const warnings = unanswered(floor, nowMs).map(({ line, slot, need, level }) =>
+    notice('warning', line, slot, `${level} ${need}`),
+  );
+  const others = [...floor.lines.keys()].flatMap((line) => {
+    const run = buildingOn(floor, line);
+    if (run?.phase !== 'running') return [];
+    const blocked = blockedTapes(floor, line)
+      .filter(({ slot, block }) => !floor.acknowledged.has(needKey(line, slot, blockedNeed(block))))
+      .map(({ slot, tape, block }) => notice('blocked', line, slot, `${block.block} ${tape.entry}`));
+    const stoodMs = stoodOffer(floor, line, nowMs);
+    const stood =
+      stoodMs !== null && nowMs - stoodMs >= STOOD_MS
+        ? [notice('stood', line, null, `${run.run} ${Math.round(stoodMs)}`)]
+        : [];
+    return [...blocked, ...stood];
+  });
+  return [...warnings, ...others];
+}
+
+/** Starts telling, while the server is heard. */
+export function callByPush(app: App): void {
+  const told = new Set<string>();
+  const post = async (path: string, json: object) => {
+    const caller = await app.connection.peek()?.caller();
+    return caller ? caller.call(path, pushToldSchema, { json }) : null;
+  };
+  async function look(): Promise<void> {
+    if (app.practice !== null || app.isScreen || app.sync.peek()?.phase !== 'live') return;
+    const notices = openNotices(app.store.floor(), app.clock.nowMs())
+      .filter(({ key }) => !told.has(key))
+      .slice(0, pushNoticesMost);
+    if (notices.length === 0) return;
+    const answer = await post('/api/push/tell', { notices });
+    // A server of before there were messages is not asked again; one that does not answer is, at the next look.
+    if (answer?.ok || answer?.error.code === 'not-found') for (const { key } of notices) told.add(key);
+  }
+  setInterval(() => void look(), LOOK_EVERY_MS);
+  let quietBefore = JSON.stringify(app.preferences.peek().quiet);
+  effect(() => {
+    const { quiet } = app.preferences.value;
+    if (JSON.stringify(quiet) === quietBefore) return;
+    quietBefore = JSON.stringify(quiet);
+    const { timeZone } = Intl.DateTimeFormat().resolvedOptions();
+    void post('/api/push/quiet', { zone: timeZone, quiet });
+  });
+}

@@ -1,0 +1,20 @@
+export const words = {
+  title: 'Messages while the app is closed',
+  promise:
+    'For leads: unanswered warnings, blocked reels in use, lines that stand still. One may come late or never: keep a tablet open.',
+  way: 'They go, encrypted, over the service of this browser’s maker. The plant’s server must reach it.',
+  noBrowser: 'This browser takes no messages.',
+  noServer: 'No server answers. Join it first, or try again when it does.',
+  off: 'The plant’s server is not set up for this.',
+  unreached: 'The plant’s server cannot reach the service. No messages here.',
+  denied: 'The browser blocks messages. Allow them in its settings for this page.',
+  turnOn: 'Turn on messages',
+  turnOff: 'Turn off messages',
+  isOn: 'Messages come here.',
+  isOff: 'Messages are off here.',
+  wrong: 'That did not work. Try again.',
+  first: 'Messages arrive here.',
+  warning: (line: string, slot: string) => `${line}: nobody answers the warning for ${slot}.`,
+  blocked: (line: string, slot: string) => `${line}: a blocked reel is in use on ${slot}.`,
+  stood: (line: string) => `${line} stands still.`,
+} as const;

@@ -1,0 +1,63 @@
+// What leads are told while their app is closed: the same thing by the same key on every tablet, and nothing that somebody answered.
+
+import { describe, expect, it } from 'vitest';
+import { ESCALATE_MS } from '../../../../shared/outlook/unanswered.ts';
+import { pushNoticeSchema } from '../../../../shared/wire/messages-push.ts';
+import { openNotices } from '../../../../src/app/outlook/push-call.ts';
+import { beginStory, started, tellPlant, verified } from '../../../shared/floor/story.ts';
+
+const due = '2026-03-02T06:10:00.000Z';
+
+/** A line that runs, with a reel on a slot for which a warning was raised. */
+function running() {
+  const story = beginStory();
+  tellPlant(story);
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', quantity: 4 }));
+  story.tell('run.started', started('r1'));
+  const [slot] = [...story.floor().slots.values()];
+  const need = slot?.tapes.at(-1)?.entry ?? '';
+  const raise = (level: 'due' | 'late') =>
+    story.tell('warning.raised', { line: 'L1', slot: 'M1-F-001', need, level, due });
+  raise('due');
+  const atMs = story.entries.at(-1)?.hlc.ms ?? 0;
+  const open = (afterMs: number, kind: string) =>
+    openNotices(story.floor(), atMs + afterMs).filter((each) => each.kind === kind);
+  return { story, need, raise, open };
+}
+
+describe('`openNotices()`', () => {
+  it('tells a warning that nobody answered for a while, by line and slot, once a level', () => {
+    const { story, need, raise, open } = running();
+    expect(open(ESCALATE_MS - 1, 'warning')).toEqual([]);
+    const [told] = open(ESCALATE_MS, 'warning');
+    expect(told).toMatchObject({ line: 'L1', slot: 'M1-F-001' });
+    expect(pushNoticeSchema.safeParse(told).success).toBe(true);
+    raise('due'); // another tablet raised it too
+    expect(open(2 * ESCALATE_MS, 'warning').map(({ key }) => key)).toEqual([told?.key]);
+    raise('late');
+    const [louder] = open(2 * ESCALATE_MS, 'warning');
+    expect(louder?.key).not.toBe(told?.key);
+    story.tell('warning.acknowledged', { line: 'L1', slot: 'M1-F-001', need, level: 'late' });
+    expect(open(2 * ESCALATE_MS, 'warning')).toEqual([]);
+  });
+
+  it('tells a blocked reel in use at once, until somebody says that they go', () => {
+    const { story, open } = running();
+    story.tell('reel.verified', { ...verified('M1-R-003', 'R-100', { reel: 'K2', lot: 'LOT7' }) });
+    story.tell('material.blocked', { block: 'b1', reel: null, lot: 'LOT7', part: null, reason: 'cracked' });
+    expect(open(0, 'blocked')).toMatchObject([{ line: 'L1', slot: 'M1-R-003' }]);
+    const answered = { line: 'L1', slot: 'M1-R-003', need: 'blocked b1', level: 'late' } as const;
+    story.tell('warning.acknowledged', answered);
+    expect(open(0, 'blocked')).toEqual([]);
+  });
+
+  it('tells a line that stands without a word, and not one that people stopped', () => {
+    const { story, open } = running();
+    expect(open(60_000, 'stood')).toEqual([]);
+    const [told] = open(60 * 60_000, 'stood');
+    expect(told).toMatchObject({ line: 'L1', slot: null });
+    expect(open(61 * 60_000, 'stood').map(({ key }) => key)).toEqual([told?.key]);
+    story.tell('run.stopped', { run: 'r1', line: 'L1', reason: 'other', note: '' });
+    expect(open(60 * 60_000, 'stood')).toEqual([]);
+  });
+});
