@@ -1,6 +1,6 @@
 // Runs the desk: takes scans, asks for the verdict when everything is there, writes it down, and only then shows it.
 
-import { effect, type Signal } from '@preact/signals';
+import { effect, type Signal, untracked } from '@preact/signals';
 import type { Desk, DeskView } from '../../../shared/desk/model.ts';
 import type { Recognised } from '../../../shared/floor/recognise.ts';
 import type { MeasuredPart } from '../../../shared/floor/value-check.ts';
@@ -21,6 +21,7 @@ import {
   takeEnough,
   undoVerdict,
 } from './answers.ts';
+import { followLine } from './lines.ts';
 import { type DeskOthers, goOn, openDesk, type ShownVerdict, type StepOnScreen, viewOf } from './state.ts';
 import { getReady, setDesk, takeAtDesk } from './taking.ts';
 
@@ -73,6 +74,10 @@ export function createDesk(app: App, others: DeskOthers): DeskRun {
   effect(() => {
     if (app.person.value && desk.peek().told?.tell === 'sign-in')
       setDesk(state, { ...desk.peek(), told: null });
+  });
+  effect(() => {
+    app.line.value;
+    untracked(() => followLine(state));
   });
   return {
     desk,

@@ -1,9 +1,10 @@
-// A blocked reel stands on a slot of this line: said above every screen, on every tablet of the line, until it is off or a lead lets it run.
+// A blocked reel stands on a slot of a line of this tablet: said above every screen, on every tablet of the line, until it is off or a lead lets it run.
 
 import { useState } from 'preact/hooks';
 import { type BlockedTape, blockedTapes } from '../../../shared/floor/blocks.ts';
 import { needKey, slotKey } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
+import { lineToTell } from '../line-in-hand.ts';
 import { useRefusal } from '../may.ts';
 import { blockedNeed } from '../outlook/blocked-call.ts';
 import { Banner } from '../ui/Banner.tsx';
@@ -38,10 +39,12 @@ export function BlockedBanner() {
   const [over, setOver] = useState<{ readonly over: 'off' | 'let-run'; readonly of: BlockedTape } | null>(
     null,
   );
-  const [first, ...rest] = blockedTapes(floor, app.line.value ?? '');
+  const lines = [app.line.value ?? '', ...app.beside.value];
+  const [first, ...rest] = lines.flatMap((each) => blockedTapes(floor, each));
   if (!first) return null;
   const { line, slot, block } = first;
   const loaded = over ? floor.slots.get(slotKey(over.of.line, over.of.slot)) : undefined;
+  const name = lineToTell(app, line);
   const what = [block.lot, block.reel, block.part].filter((each) => each !== null).join(' · ');
   const need = blockedNeed(block);
   const isHeard = floor.acknowledged.has(needKey(line, slot, need));
@@ -53,7 +56,7 @@ export function BlockedBanner() {
         tone="stop"
         testId="blocked"
         picture={<VerdictShape verdict="refused" size={44} />}
-        slot={slot}
+        slot={name === null ? slot : `${name} · ${slot}`}
         short={short.join(' · ')}
         act={
           <Button
