@@ -2,6 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { JsonObject } from '../../shared/log/entry.ts';
 import { startBrowser } from './support/browser.ts';
 import { pass } from './support/clock.ts';
 import { type RunningDemo, startDemo } from './support/demo.ts';
@@ -13,6 +14,7 @@ import {
   reelLabel,
   scan,
   seeVerdict,
+  signIn,
   steady,
 } from './support/floor.ts';
 import { look } from './support/look.ts';
@@ -44,13 +46,17 @@ async function onBoth(work: (page: Page) => Promise<void>): Promise<void> {
 const lineOf = (page: Page) => page.locator('.topbar .whereabouts b').textContent();
 
 /** The id of a reel that runs on a line, and its slot, as its last load in the log says. */
-async function runningOn(page: Page, line: string): Promise<{ reel: string; slot: string; part: string }> {
+async function runningOn(
+  page: Page,
+  line: string,
+  isWanted: (payload: JsonObject) => boolean = () => true,
+): Promise<{ reel: string; slot: string; part: string }> {
   const off = new Set<unknown>();
   for (const { kind, payload } of [...(await readLog(page))].reverse()) {
     if (payload['line'] !== line) continue;
     if (kind === 'reel.unloaded') off.add(payload['slot']);
     const { slot, reel, part, verdict } = payload;
-    if (kind !== 'reel.verified' || verdict !== 'accepted' || off.has(slot)) continue;
+    if (kind !== 'reel.verified' || verdict !== 'accepted' || off.has(slot) || !isWanted(payload)) continue;
     if (typeof slot === 'string' && typeof reel === 'string' && typeof part === 'string')
       return { reel, slot, part };
   }
@@ -133,5 +139,34 @@ describe('a tablet of two lines', () => {
       expect(seen).toContain('TWO-1');
       const told = (await ownEntries(page, 'reel.verified')).map(({ payload }) => payload['line']);
       expect(told.filter((line) => line !== 'L3')).toEqual([]);
+    }));
+
+  it('says on which line a blocked reel stands, and one tap goes there', () =>
+    onBoth(async (page) => {
+      const lotsOn = async (line: string) =>
+        new Set(
+          (await readLog(page)).flatMap(({ payload }) => (payload['line'] === line ? [payload['lot']] : [])),
+        );
+      const here = await lotsOn('L2');
+      const { reel } = await runningOn(page, 'L3', ({ lot }) => typeof lot === 'string' && !here.has(lot));
+      const lot = (await readLog(page)).find(({ payload }) => payload['reel'] === reel)?.payload['lot'];
+      await signIn(page, 'BADGE-3301');
+      await page.evaluate(() => {
+        location.hash = '#/plant/parts/blocks';
+      });
+      await page.getByTestId('block-add').click();
+      await page.getByTestId('block-value').fill(String(lot));
+      await page.getByTestId('block-reason').fill('Cracked bodies');
+      await steady(page);
+      await page.getByTestId('block-save').click();
+      const banner = page.getByTestId('blocked');
+      await banner.waitFor();
+      expect(await banner.textContent()).toContain('Line 3 · M');
+      await look(page, { where: 'blocked on the other line' });
+      await steady(page);
+      await page.getByTestId('blocked-show').click();
+      await expect.poll(() => lineOf(page)).toBe('Line 3');
+      expect(await page.getByTestId('blocked-show').count()).toBe(0);
+      await page.getByTestId('beside-L2').waitFor();
     }));
 });

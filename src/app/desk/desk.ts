@@ -35,6 +35,8 @@ export interface DeskRun {
   readonly busy: Signal<boolean>;
   /** The scan step that is next on the screen; whoever shows a checklist sets it. */
   readonly step: Signal<StepOnScreen | null>;
+  /** What was in hand on lines that were left for another, by line. */
+  readonly left: Map<string, Desk>;
   readonly view: () => DeskView | null;
   readonly take: (scan: Scan) => boolean;
   /** Fetches what reads labels and judges reels; scans wait for it. */
@@ -84,6 +86,7 @@ export function createDesk(app: App, others: DeskOthers): DeskRun {
     shown,
     busy,
     step,
+    left: state.left,
     view: () => viewOf(state),
     take: (scan) => takeAtDesk(state, scan),
     getReady: () => getReady(state),

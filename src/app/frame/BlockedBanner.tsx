@@ -4,9 +4,10 @@ import { useState } from 'preact/hooks';
 import { type BlockedTape, blockedTapes } from '../../../shared/floor/blocks.ts';
 import { needKey, slotKey } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
-import { lineToTell } from '../line-in-hand.ts';
+import { lineToTell, takeLine } from '../line-in-hand.ts';
 import { useRefusal } from '../may.ts';
 import { blockedNeed } from '../outlook/blocked-call.ts';
+import { goTo } from '../router.ts';
 import { Banner } from '../ui/Banner.tsx';
 import { Button } from '../ui/Button.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
@@ -70,6 +71,17 @@ export function BlockedBanner() {
         }
         rest={
           <>
+            {line !== app.line.value && (
+              <Button
+                testId="blocked-show"
+                onPress={() => {
+                  takeLine(app, line);
+                  goTo('line');
+                }}
+              >
+                {words.showLine(name ?? line)}
+              </Button>
+            )}
             <a class="button" href={traceAddress(first)} data-testid="blocked-trace">
               {words.blockedTrace}
             </a>

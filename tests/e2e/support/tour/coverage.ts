@@ -23,6 +23,7 @@ export const notMet: Readonly<Record<string, string>> = {
   'jar-let': 'A jar must have been held, and a lead decide: nobody does on the tour.',
   'list-page': 'The list must come from a workbook of several sheets.',
   'part-picture-gone': 'A part must have got a picture from a file: part-list.e2e.ts.',
+  'blocked-show': 'A reel that is blocked must stand on the other line: two-lines.e2e.ts.',
   unanswered: 'A warning must wait on another line that runs: alerts.e2e.ts.',
   'unanswered-go': 'A warning must wait on another line that runs: alerts.e2e.ts.',
   'unanswered-show': 'A warning must wait on another line that runs: alerts.e2e.ts.',
