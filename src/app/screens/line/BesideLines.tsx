@@ -5,6 +5,7 @@ import { loudestOf } from '../../../../shared/outlook/line.ts';
 import { walksTogetherMs } from '../../../../shared/outlook/together.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { sayNext, stateLooks } from '../../frame/glance-text.ts';
+import { holdText } from '../../frame/hold-text.ts';
 import { sayWarning, warningTone } from '../../frame/warning-text.ts';
 import { takeLine } from '../../line-in-hand.ts';
 import type { LineBeside } from '../../outlook/beside.ts';
@@ -44,7 +45,9 @@ function Row({ line, watch, here }: LineBeside & Pick<BesideProps, 'here'>) {
   const loudest = loudestOf(watch.warnings.value);
   const tone = loudest === null ? '' : warningTone(loudest);
   const isAlone = (floor.crews.get(line) ?? 1) === 1 && (floor.crews.get(app.line.value ?? '') ?? 1) === 1;
-  const togetherMs = isAlone ? walksTogetherMs(here.walks.value, walks) : null;
+  // What hangs on a line that stands, or on a pace that nobody counts, calls nobody to two places.
+  const holds = holdText(outlook) !== null || holdText(here.outlook.value) !== null;
+  const togetherMs = isAlone && !holds ? walksTogetherMs(here.walks.value, walks) : null;
   const open = watch.warnings.value.length;
   return (
     <button
@@ -53,7 +56,6 @@ function Row({ line, watch, here }: LineBeside & Pick<BesideProps, 'here'>) {
       data-testid={`beside-${line}`}
       data-state={glance.state}
       data-level={loudest?.warning.level ?? 'quiet'}
-      aria-label={[name, told(glance), say(warningWords).showLine(name)].join('. ')}
       onClick={() => takeLine(app, line)}
     >
       <Icon name={tone === '' ? stateLooks[glance.state].icon : tone === 'stop' ? 'warn' : 'bell'} />
@@ -69,6 +71,7 @@ function Row({ line, watch, here }: LineBeside & Pick<BesideProps, 'here'>) {
         )}
       </span>
       {togetherMs !== null && <span class="also">{words.together(formatTime(togetherMs, zone))}</span>}
+      <span class="hidden">{say(warningWords).showLine(name)}</span>
       <Icon name="right" />
     </button>
   );
