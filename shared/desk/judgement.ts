@@ -5,7 +5,6 @@ import type { Draft } from '../floor/draft.ts';
 import type { DraftEntry, PayloadOf } from '../floor/kinds.ts';
 import { kindComing } from '../floor/packs.ts';
 import { plantDay } from '../floor/plant-day.ts';
-import { recognise } from '../floor/recognise.ts';
 import { type FloorState, slotKey } from '../floor/state.ts';
 import type { VerifyAct } from '../floor/vocabulary.ts';
 import type { Scan } from '../labels/scan.ts';
@@ -15,10 +14,13 @@ import { type VerifyAnswer, verifyReel } from '../verdict/verify.ts';
 import { verifyForCart } from '../verdict/verify-cart.ts';
 import { datedDrafts, floorLifeOf, lifeJudgedDrafts, openedDrafts } from './floor-life.ts';
 import { type Desk, type DeskQuestion, type DeskView, deskAct, type ReelInHand } from './model.ts';
+import { namedIn } from './named-in.ts';
 import { continuesLabel } from './pieces.ts';
+import { isOpenBeside } from './scan-line.ts';
 import { measuredDrafts, valueQuestion } from './value-question.ts';
 
 export { personByBadge } from '../floor/badge.ts';
+export { lineOfScan } from './scan-line.ts';
 export { offerToStep } from './step-offer.ts';
 export {
   answerCameBefore,
@@ -258,7 +260,7 @@ const noReel: ReelInHand = {
 /** True where a scan only goes on with the label of a reel that was judged already: nothing that the plant knows, and no new part. */
 export function isTrailing(seen: DeskView, judged: ReelInHand, scan: Scan): boolean {
   const texts = scan.codes.map(({ text }) => text);
-  const isKnown = texts.some((text) => recognise(seen.floor, seen.line, text).length > 0);
+  const isKnown = texts.some((text) => namedIn(seen, text).length > 0);
   return !isKnown && continuesLabel(judged.codes, texts);
 }
 
@@ -288,7 +290,8 @@ function earlyQuestion(seen: DeskView, desk: Desk, nowMs: number): EarlyQuestion
 /** Why a lead must decide on the reel in hand, as soon as it is known; null where there is no reason, or not yet. */
 export function leadWanted(seen: DeskView, desk: Desk, nowMs: number): Reason | null {
   const question = earlyQuestion(seen, desk, nowMs);
-  return question && heldAlready(seen.floor, question);
+  const reason = question && heldAlready(seen.floor, question);
+  return isOpenBeside(seen, desk, (view) => leadWanted(view, desk, nowMs)) ? null : reason;
 }
 
 /**
@@ -303,6 +306,8 @@ export function judgeEarly(
   const question = earlyQuestion(seen, desk, nowMs);
   const answer = question && refusedAlready(seen.floor, question);
   if (question === null || answer === null) return null;
+  // What the line in hand cannot use may be for the other line of this tablet: its slot decides.
+  if (isOpenBeside(seen, desk, (view) => judgeEarly(view, desk, nowMs))) return null;
   const { act, setup, slot, feeder } = question;
   const reel = desk.reel ?? desk.partial ?? { ...noReel, via: desk.via ?? 'typed' };
   const judged =

@@ -146,6 +146,8 @@ export const emptyDesk: Desk = {
 export interface DeskView {
   readonly floor: FloorState;
   readonly line: string;
+  /** The other lines that the tablet serves; absent where it serves one. */
+  readonly beside?: readonly string[];
 }
 
 /** What would be done with the slot in hand. */

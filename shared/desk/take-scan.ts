@@ -3,7 +3,7 @@
 
 import { isFullAddress } from '../floor/address.ts';
 import { siteRules } from '../floor/fold-labels.ts';
-import { type Recognised, recognise } from '../floor/recognise.ts';
+import type { Recognised } from '../floor/recognise.ts';
 import { hasOwnId } from '../floor/reel-id.ts';
 import { type FloorState, type ReadyFeeder, slotKey } from '../floor/state.ts';
 import type { Source } from '../floor/vocabulary.ts';
@@ -25,6 +25,7 @@ import {
   type ReelInHand,
   takeKnown,
 } from './model.ts';
+import { namedIn } from './named-in.ts';
 import { arePieces, joinPieces } from './pieces.ts';
 import { comesOut, isOnSlot, readsAsRunning, runsOn } from './runs-already.ts';
 
@@ -117,7 +118,7 @@ export function answerWhich(desk: Desk, known: Recognised, view: DeskView): Desk
 
 /** What a code may be besides a reel, which is a label's matter. */
 function recognised(code: ScannedCode, view: DeskView): readonly Recognised[] {
-  return recognise(view.floor, view.line, code.text).filter((each) => each.is !== 'reel');
+  return namedIn(view, code.text).filter((each) => each.is !== 'reel');
 }
 
 /** The scan's codes, and before them those that an open question keeps waiting; a newer label replaces the one that waits. */
@@ -327,15 +328,16 @@ export function checkStanding(desk: Desk): Desk {
   return { ...emptyDesk, mode: 'check', slot: told.slot, atSlot: true, reel: told.reel, via: desk.via };
 }
 
-/** What the setup in hand knows, so that a bare code can be told. */
-export function expectation(view: DeskView) {
-  const setup = view.floor.setups.get(view.floor.chosen.get(view.line) ?? '');
+/** What the setups of the lines in hand know, so that a bare code can be told. */
+export function expectation({ floor, line, beside = [] }: DeskView) {
   const parts = new Set<string>();
-  for (const slot of setup?.slots ?? []) {
-    parts.add(slot.part);
-    for (const alternate of slot.alternates) parts.add(alternate);
+  for (const each of [line, ...beside]) {
+    for (const slot of floor.setups.get(floor.chosen.get(each) ?? '')?.slots ?? []) {
+      parts.add(slot.part);
+      for (const alternate of slot.alternates) parts.add(alternate);
+    }
   }
-  return { parts, supplierParts: new Set(view.floor.approvals.keys()) };
+  return { parts, supplierParts: new Set(floor.approvals.keys()) };
 }
 
 /** The reel that a text names: as the log writes it, or one of the plant's own ids as people type it. */

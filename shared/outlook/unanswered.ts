@@ -24,17 +24,17 @@ export interface Unanswered {
 
 /**
  * Warnings at `due` or `late` raised at least `ESCALATE_MS` ago on slots of lines that run, at the level at which they still stand and
- * nobody took note of them, longest waiting first. `without`: a line that is not looked at. What a tablet has not heard of yet it cannot tell: somebody may have answered on one that is offline.
+ * nobody took note of them, longest waiting first. `without`: lines that are not looked at. What a tablet has not heard of yet it cannot tell: somebody may have answered on one that is offline.
  */
 export function unanswered(
   floor: FloorState,
   nowMs: number,
-  without: string | null = null,
+  without: readonly (string | null)[] = [],
 ): readonly Unanswered[] {
   const waiting = new Map<string, Unanswered[]>();
   for (const loaded of floor.slots.values()) {
     const { line, slot } = loaded;
-    if (line === without) continue;
+    if (without.includes(line)) continue;
     const need = needOf(loaded);
     const key = needKey(line, slot, need);
     const raised = floor.raised.get(key);

@@ -37,6 +37,8 @@ export interface App {
   readonly preferences: Signal<Preferences>;
   /** The line in hand: the preferred one, else the plant's first; null where the plant has none. */
   readonly line: ReadonlySignal<string | null>;
+  /** Lines that this tablet serves besides the one in hand: their warnings sound here, and their scans are taken. */
+  readonly beside: ReadonlySignal<readonly string[]>;
   /** Who is signed in on this tablet. */
   readonly person: ReadonlySignal<Person | null>;
   /** Writes entries as the person signed in; resolves when durable. */

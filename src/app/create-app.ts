@@ -4,6 +4,8 @@ import { computed, type Signal, signal } from '@preact/signals';
 import type { App, LabelWanted, Notice, Practice } from './app.ts';
 import { afterPaint } from './device/after-paint.ts';
 import type { Clock } from './device/clock.ts';
+import { linesBeside } from './line-in-hand.ts';
+import { sameList } from './same-list.ts';
 import { createRawScans } from './scan/raw.ts';
 import { createScanStream } from './scan/scan.ts';
 import type { SkippedNext } from './skipped.ts';
@@ -42,6 +44,13 @@ export function createApp(parts: AppParts): App {
   setInterval(() => {
     if (document.visibilityState === 'visible') nowMs.value = clock.nowMs();
   }, 1000);
+  const line = computed(() => {
+    tick.value;
+    const { lines } = store.floor();
+    const wanted = preferences.value.line;
+    return wanted !== null && lines.has(wanted) ? wanted : (lines.keys().next().value ?? null);
+  });
+  let beside: readonly string[] = [];
   const app: App = {
     store,
     clock,
@@ -56,11 +65,13 @@ export function createApp(parts: AppParts): App {
     sawServerTime: watch.sawServerTime,
     scans: createScanStream(),
     rawScans: createRawScans(),
-    line: computed(() => {
+    line,
+    beside: computed(() => {
       tick.value;
       const { lines } = store.floor();
-      const wanted = preferences.value.line;
-      return wanted !== null && lines.has(wanted) ? wanted : (lines.keys().next().value ?? null);
+      // The same lines are no change: what follows them is not told at each entry.
+      beside = sameList(beside, linesBeside(preferences.value.serves, line.value, lines));
+      return beside;
     }),
     person: computed(() => {
       tick.value;

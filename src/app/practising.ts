@@ -10,6 +10,7 @@ import type { App } from './app.ts';
 import { createApp } from './create-app.ts';
 import { createAlarm } from './device/alarm.ts';
 import { deviceClock } from './device/clock.ts';
+import { createWarner } from './outlook/warn.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
 import { forgetPractice, holdPractice, practiceSince, practiceStoreName } from './practice.ts';
 import type { Preferences } from './store/preferences.ts';
@@ -53,10 +54,8 @@ export async function startPractising(real: App): Promise<App | null> {
     preferences,
     practice,
   });
-  watch.value = startWatch(
-    real,
-    createAlarm(() => real.preferences.peek().sound),
-  );
+  const alarm = createAlarm(() => real.preferences.peek().sound);
+  watch.value = startWatch(real, { warner: createWarner(real, alarm), remembered: new Map() });
   effect(() => {
     document.title = `${say(practiceWords).word} · Reelward`;
   });

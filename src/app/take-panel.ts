@@ -18,9 +18,9 @@ export function takePanel(
   run: string,
   { serial, scan }: { readonly serial: string; readonly scan: Pick<Scan, 'via'> },
 ): PanelTaken | null {
-  const line = app.line.value;
-  if (line === null) return null;
   const floor = app.store.floor();
+  const line = floor.runs.get(run)?.line ?? app.line.value;
+  if (line === null) return null;
   const machine = machineAt(app, line);
   if (machine !== null) {
     const payload = { line, machine: machine.machine, serial, via: scan.via };

@@ -12,7 +12,9 @@ import { type Offline, startOffline } from './device/offline.ts';
 import { isQuiet } from './device/quiet.ts';
 import { createSpeaker, type Speaker } from './device/speech.ts';
 import { type Awake, keepAwake } from './device/wake.ts';
+import { type LineBeside, watchBeside } from './outlook/beside.ts';
 import { callForBlocked } from './outlook/blocked-call.ts';
+import { createWarner } from './outlook/warn.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
 import { startPresence } from './person/left-alone.ts';
 import { signIn } from './person/sign-in.ts';
@@ -29,6 +31,8 @@ const ASK_AGAIN_MS = 15_000;
 export interface Work {
   readonly desk: DeskRun;
   readonly watch: Watch;
+  /** The other lines that the tablet serves. */
+  readonly beside: ReadonlySignal<readonly LineBeside[]>;
   readonly alarm: Alarm;
   readonly offline: Offline;
   readonly speaker: Speaker;
@@ -99,16 +103,19 @@ export function startWork(app: App): Work {
       })
       .catch(() => undefined); // asked again by the first scan
   });
-  const watch = startWatch(app, alarm);
+  const memory = { warner: createWarner(app, alarm), remembered: new Map() };
+  const watch = startWatch(app, memory);
+  const beside = watchBeside(app, memory);
   const unanswered = signal<readonly Unanswered[]>([]);
-  callOnceItStands(app, { watch, alarm, unanswered });
+  callOnceItStands(app, { watch, beside, alarm, unanswered });
   // Whoever works here, a line that runs, and screens that hang where people look up to them.
   const awake = keepAwake(() => {
     const { wall, exit } = app.preferences.value;
-    const isWatched = app.isScreen || wall || exit || place.value.screen === 'wall';
+    const isWatched =
+      app.isScreen || wall || exit || place.value.screen === 'wall' || app.beside.value.length > 0;
     return isWatched || app.person.value !== null || watch.outlook.value !== null;
   });
-  return { desk, alarm, offline, watch, speaker, awake, unanswered };
+  return { desk, alarm, offline, watch, beside, speaker, awake, unanswered };
 }
 
 /** What is heard beside this line's run-outs and blocked reels: nobody is late for it by the moment in which it is fetched. */
@@ -116,6 +123,7 @@ function callOnceItStands(
   app: App,
   to: {
     readonly watch: Watch;
+    readonly beside: ReadonlySignal<readonly LineBeside[]>;
     readonly alarm: Alarm;
     readonly unanswered: Signal<readonly Unanswered[]>;
   },
@@ -127,7 +135,7 @@ function callOnceItStands(
       import('./outlook/push-call.ts'),
     ]).then(
       ([{ callForOthers }, { callForUnanswered }, { callByPush }]) => {
-        callForOthers(app, to.watch, to.alarm);
+        callForOthers(app, to, to.alarm);
         callForUnanswered(app, to.alarm, to.unanswered);
         callByPush(app);
       },

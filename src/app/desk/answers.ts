@@ -3,6 +3,7 @@
 import { emptyDesk, leaveQuestion as left, takeKnown } from '../../../shared/desk/model.ts';
 import type { Recognised } from '../../../shared/floor/recognise.ts';
 import type { MeasuredPart } from '../../../shared/floor/value-check.ts';
+import { bringToLine } from './lines.ts';
 import { type DeskState, viewOf } from './state.ts';
 import { setDesk, settle } from './taking.ts';
 
@@ -10,6 +11,7 @@ import { setDesk, settle } from './taking.ts';
 export function chooseKnown(state: DeskState, known: Recognised): void {
   const { desk, judgement } = state;
   const { question } = desk.value;
+  if (known.is === 'slot' && known.line !== state.line) bringToLine(state, known.line);
   const seen = viewOf(state);
   if (question?.ask === 'which' && seen && judgement)
     settle(state, judgement.answerWhich(desk.value, known, seen), question.rest);
@@ -103,10 +105,9 @@ export function clearDesk({ desk, shown }: DeskState): void {
 /** Takes the shown verdict back. Resolves when that is durable. */
 export async function undoVerdict(state: DeskState): Promise<void> {
   const last = state.shown.value;
-  const seen = viewOf(state);
-  if (!last || !seen) return;
+  if (!last) return;
   const reason = 'taken back on the verdict screen';
-  const payload = { of: last.entry, line: seen.line, slot: last.slot, reason };
+  const payload = { of: last.entry, line: last.line, slot: last.slot, reason };
   await state.app.write([{ kind: 'entry.corrected', payload }]);
   state.shown.value = null;
 }

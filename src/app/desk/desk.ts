@@ -1,6 +1,6 @@
 // Runs the desk: takes scans, asks for the verdict when everything is there, writes it down, and only then shows it.
 
-import { effect, type Signal } from '@preact/signals';
+import { effect, type Signal, untracked } from '@preact/signals';
 import type { Desk, DeskView } from '../../../shared/desk/model.ts';
 import type { Recognised } from '../../../shared/floor/recognise.ts';
 import type { MeasuredPart } from '../../../shared/floor/value-check.ts';
@@ -21,6 +21,7 @@ import {
   takeEnough,
   undoVerdict,
 } from './answers.ts';
+import { followLine } from './lines.ts';
 import { type DeskOthers, goOn, openDesk, type ShownVerdict, type StepOnScreen, viewOf } from './state.ts';
 import { getReady, setDesk, takeAtDesk } from './taking.ts';
 
@@ -34,6 +35,8 @@ export interface DeskRun {
   readonly busy: Signal<boolean>;
   /** The scan step that is next on the screen; whoever shows a checklist sets it. */
   readonly step: Signal<StepOnScreen | null>;
+  /** What was in hand on lines that were left for another, by line. */
+  readonly left: Map<string, Desk>;
   readonly view: () => DeskView | null;
   readonly take: (scan: Scan) => boolean;
   /** Fetches what reads labels and judges reels; scans wait for it. */
@@ -74,11 +77,16 @@ export function createDesk(app: App, others: DeskOthers): DeskRun {
     if (app.person.value && desk.peek().told?.tell === 'sign-in')
       setDesk(state, { ...desk.peek(), told: null });
   });
+  effect(() => {
+    app.line.value;
+    untracked(() => followLine(state));
+  });
   return {
     desk,
     shown,
     busy,
     step,
+    left: state.left,
     view: () => viewOf(state),
     take: (scan) => takeAtDesk(state, scan),
     getReady: () => getReady(state),

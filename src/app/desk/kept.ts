@@ -16,21 +16,47 @@ interface KeptDesk {
   readonly person: string | null;
   readonly line: string | null;
   readonly atMs: number;
-  readonly desk: Pick<Desk, 'slot' | 'atSlot' | 'feeder' | 'reel' | 'partial' | 'oldSeen' | 'old'>;
+  readonly desk: Kept;
+  /** What was left on the other line of the tablet; absent where an older version kept it. */
+  readonly left?: readonly (readonly [line: string, desk: Kept])[];
 }
 
-const isEmpty = ({ slot, feeder, reel, partial }: KeptDesk['desk']) =>
+type Kept = Pick<Desk, 'slot' | 'atSlot' | 'feeder' | 'reel' | 'partial' | 'oldSeen' | 'old'>;
+
+interface Now {
+  readonly person: string | null;
+  readonly line: string | null;
+  readonly nowMs: number;
+}
+
+const isEmpty = ({ slot, feeder, reel, partial }: Kept) =>
   slot === null && feeder === null && reel === null && partial === null;
 
 /** The desk that comes back; null where nothing was kept for this person on this line, or it is too old. */
-export function deskFrom(
-  kept: KeptDesk | null,
-  now: { readonly person: string | null; readonly line: string | null; readonly nowMs: number },
-): Desk | null {
-  if (kept === null || kept.person === null || kept.person !== now.person || kept.line !== now.line)
-    return null;
-  if (isEmpty(kept.desk) || now.nowMs - kept.atMs > LONGEST_MS) return null;
-  return { ...emptyDesk, ...kept.desk, told: { tell: 'came-back', atMs: kept.atMs } };
+export function deskFrom(kept: KeptDesk | null, now: Now): Desk | null {
+  return isTheirs(kept, now) && kept.line === now.line ? backOf(kept.desk, kept.atMs) : null;
+}
+
+/** What comes back on the lines that were left for another, each in its turn. */
+export function leftFrom(kept: KeptDesk | null, now: Now): readonly (readonly [line: string, desk: Desk])[] {
+  if (!isTheirs(kept, now)) return [];
+  return (kept.left ?? []).flatMap(([line, desk]) => {
+    const back = backOf(desk, kept.atMs);
+    return back === null || line === now.line ? [] : [[line, back] as const];
+  });
+}
+
+function isTheirs(kept: KeptDesk | null, now: Now): kept is KeptDesk {
+  if (kept === null || kept.person === null || kept.person !== now.person) return false;
+  return now.nowMs - kept.atMs <= LONGEST_MS;
+}
+
+function backOf(desk: Kept, atMs: number): Desk | null {
+  return isEmpty(desk) ? null : { ...emptyDesk, ...desk, told: { tell: 'came-back', atMs } };
+}
+
+function keptOf({ slot, atSlot, feeder, reel, partial, oldSeen, old }: Desk): Kept {
+  return { slot, atSlot, feeder, reel, partial, oldSeen, old };
 }
 
 /** Brings back what was kept and keeps what is scanned from now on; what came back waits until its person says to go on. */
@@ -41,14 +67,16 @@ export async function keepDesk(app: App, run: DeskRun): Promise<void> {
   const now = { person: app.person.peek()?.person ?? null, line: app.line.peek(), nowMs: app.clock.nowMs() };
   const back = isFresh ? deskFrom(kept, now) : null;
   if (back) run.desk.value = back;
+  for (const [line, desk] of leftFrom(kept, now)) if (!run.left.has(line)) run.left.set(line, desk);
   let last = '';
   effect(() => {
-    const { slot, atSlot, feeder, reel, partial, oldSeen, old } = run.desk.value;
+    const desk = keptOf(run.desk.value);
     const person = app.person.value?.person ?? null;
-    const desk = { slot, atSlot, feeder, reel, partial, oldSeen, old };
-    const text = JSON.stringify([person, desk]);
+    const line = app.line.value;
+    const left = [...run.left].map(([other, waits]) => [other, keptOf(waits)] as const);
+    const text = JSON.stringify([person, line, desk, left]);
     if (text === last) return;
     last = text;
-    void keep(cache, KEY, { person, line: app.line.peek(), atMs: app.clock.nowMs(), desk });
+    void keep(cache, KEY, { person, line, atMs: app.clock.nowMs(), desk, left } satisfies KeptDesk);
   });
 }

@@ -13,6 +13,7 @@ import type { App } from '../app.ts';
 export interface ShownVerdict {
   readonly entry: string;
   readonly act: VerifyAct;
+  readonly line: string;
   /** Null where a reel was refused before any slot was scanned. */
   readonly slot: string | null;
   readonly feeder: string | null;
@@ -53,6 +54,10 @@ export interface DeskState {
   readonly step: Signal<StepOnScreen | null>;
   /** Scans that came while an entry was being written, or before labels can be read. */
   readonly waiting: Scan[];
+  /** What was in hand on lines that were left for another, by line. */
+  readonly left: Map<string, Desk>;
+  /** The line that `desk` is at; null before there is one. */
+  line: string | null;
   judgement: Judgement | null;
   loading: Promise<void> | null;
 }
@@ -67,22 +72,36 @@ export function openDesk(app: App, others: DeskOthers): DeskState {
     busy: signal(false),
     step: signal<StepOnScreen | null>(null),
     waiting: [],
+    left: new Map(),
+    line: app.line.peek(),
     judgement: null,
     loading: null,
   };
 }
 
-/** The floor and the line that the desk is at; null where there is no line yet. */
-export function viewOf({ app }: DeskState): DeskView | null {
+/** The floor and the line that the desk is at; null where there is no line yet. A check walks one line, whatever else the tablet serves. */
+export function viewOf({ app, desk }: DeskState): DeskView | null {
   const line = app.line.value;
-  return line === null ? null : { floor: app.store.floor(), line };
+  if (line === null) return null;
+  return { floor: app.store.floor(), line, beside: desk.peek().mode === 'work' ? app.beside.value : [] };
 }
 
 /** Ends the shown verdict: an accepted one goes on, a refused one keeps slot and feeder for the next reel. */
-export function goOn({ desk, shown }: DeskState): void {
+export function goOn(state: DeskState): void {
+  const { shown } = state;
   const last = shown.value;
   shown.value = null;
   if (!last || last.verdict === 'accepted') return;
   const rest = last.bad === 'feeder' ? { feeder: null } : { reel: null, partial: null };
-  desk.value = { ...desk.value, ...rest };
+  changeDesk(state, last.line, (desk) => ({ ...desk, ...rest }));
+}
+
+/** Changes what is in hand on a line, which may have been left for another meanwhile. */
+export function changeDesk(
+  { desk, left, line: now }: DeskState,
+  line: string,
+  change: (desk: Desk) => Desk,
+): void {
+  if (line === now) desk.value = change(desk.value);
+  else left.set(line, change(left.get(line) ?? emptyDesk));
 }

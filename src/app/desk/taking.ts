@@ -2,6 +2,7 @@
 
 import { type Desk, type DeskView, emptyDesk } from '../../../shared/desk/model.ts';
 import type { Scan } from '../../../shared/labels/scan.ts';
+import { bringToLine } from './lines.ts';
 import { mayVerify } from './may-verify.ts';
 import { type DeskState, goOn, type Judgement, type ShownVerdict, viewOf } from './state.ts';
 import { type JudgedReel, judgedNow, keepVerdict, withWarning } from './verdict.ts';
@@ -54,13 +55,20 @@ async function keep(
 /** Takes a scan; false where it is not for the desk. */
 export function takeAtDesk(state: DeskState, scan: Scan): boolean {
   const { desk, shown, judgement, waiting } = state;
-  const seen = viewOf(state);
-  if (judgement === null || (seen && state.busy.value)) {
+  const here = viewOf(state);
+  if (judgement === null || (here && state.busy.value)) {
     waiting.push(scan);
     if (judgement === null) getReady(state).catch(() => undefined); // offline and not kept: the next scan asks again
     return true;
   }
-  if (!seen) return takeBadge(state, judgement, scan);
+  if (!here) return takeBadge(state, judgement, scan);
+  const isMeantForStep = state.step.peek()?.isMeant === true;
+  const line = isMeantForStep ? here.line : judgement.lineOfScan(desk.peek(), scan, here);
+  if (line !== here.line) {
+    if (shown.value) goOn(state);
+    bringToLine(state, line);
+  }
+  const seen = viewOf(state) ?? here;
   if (giveToStep(state, { seen, scan, offer: judgement.offerToStep })) return true;
   // A new scan answers a shown verdict: nobody should have to tap between two reels.
   if (shown.value?.act === 'splice') {

@@ -12,7 +12,7 @@ import {
 import { nextMissing } from '../../../shared/floor/progress.ts';
 import { wantedOn } from '../../../shared/floor/wanted.ts';
 import { entryId } from '../../../shared/log/entry.ts';
-import type { DeskState, ShownVerdict } from './state.ts';
+import { changeDesk, type DeskState, type ShownVerdict } from './state.ts';
 
 /** A write that takes longer shows the filled wells meanwhile; before that, drawing them would only delay the verdict. */
 const SLOW_WRITE_MS = 150;
@@ -40,27 +40,29 @@ export function withWarning({ app, judgement, shown }: DeskState, next: Desk, se
 
 /** Writes a verdict down and shows it. Rejects where it could not be written: nothing scanned is lost then. */
 export async function keepVerdict(
-  { app, desk, shown, busy }: DeskState,
+  state: DeskState,
   ready: Desk,
   { seen, judged }: { readonly seen: DeskView; readonly judged: JudgedReel },
 ): Promise<void> {
+  const { app, shown, busy } = state;
   const setup = seen.floor.chosen.get(seen.line) ?? '';
+  // Whoever goes to the other line meanwhile has something else in hand there.
+  const putDown = (desk: Desk) => changeDesk(state, seen.line, () => desk);
   busy.value = true;
-  const slow = setTimeout(() => {
-    desk.value = ready;
-  }, SLOW_WRITE_MS);
+  const slow = setTimeout(() => putDown(ready), SLOW_WRITE_MS);
   const wanted = ready.slot === null ? null : (wantedOn(seen.floor, setup, ready.slot)?.part ?? null);
   try {
     const [entry] = await app.write(judged.drafts);
     const next = nextMissing(app.store.floor(), seen.line);
     batch(() => {
-      const told = { entry: entry ? entryId(entry) : '', wanted, next, atMs: app.clock.nowMs() };
+      const entered = entry ? entryId(entry) : '';
+      const told = { entry: entered, line: seen.line, wanted, next, atMs: app.clock.nowMs() };
       shown.value = shownOf(ready, judged, told);
-      desk.value = leftOnDesk(ready, judged.answer.verdict === 'accepted');
+      putDown(leftOnDesk(ready, judged.answer.verdict === 'accepted'));
       busy.value = false;
     });
   } catch (error) {
-    desk.value = ready; // nothing scanned is lost
+    putDown(ready); // nothing scanned is lost
     busy.value = false;
     throw error;
   } finally {
@@ -77,7 +79,7 @@ function leftOnDesk(ready: Desk, isAccepted: boolean): Desk {
 function shownOf(
   { slot, feeder }: Desk,
   { act, answer, reel }: JudgedReel,
-  told: Pick<ShownVerdict, 'entry' | 'wanted' | 'next' | 'atMs'>,
+  told: Pick<ShownVerdict, 'entry' | 'line' | 'wanted' | 'next' | 'atMs'>,
 ): ShownVerdict {
   const { verdict, reasons } = answer;
   const isFeeder = verdict === 'refused' && reasons[0]?.code.startsWith('feeder-') === true;

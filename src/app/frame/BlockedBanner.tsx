@@ -1,11 +1,13 @@
-// A blocked reel stands on a slot of this line: said above every screen, on every tablet of the line, until it is off or a lead lets it run.
+// A blocked reel stands on a slot of a line of this tablet: said above every screen, on every tablet of the line, until it is off or a lead lets it run.
 
 import { useState } from 'preact/hooks';
 import { type BlockedTape, blockedTapes } from '../../../shared/floor/blocks.ts';
 import { needKey, slotKey } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
+import { lineToTell, takeLine } from '../line-in-hand.ts';
 import { useRefusal } from '../may.ts';
 import { blockedNeed } from '../outlook/blocked-call.ts';
+import { goTo } from '../router.ts';
 import { Banner } from '../ui/Banner.tsx';
 import { Button } from '../ui/Button.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
@@ -38,10 +40,12 @@ export function BlockedBanner() {
   const [over, setOver] = useState<{ readonly over: 'off' | 'let-run'; readonly of: BlockedTape } | null>(
     null,
   );
-  const [first, ...rest] = blockedTapes(floor, app.line.value ?? '');
+  const lines = [app.line.value ?? '', ...app.beside.value];
+  const [first, ...rest] = lines.flatMap((each) => blockedTapes(floor, each));
   if (!first) return null;
   const { line, slot, block } = first;
   const loaded = over ? floor.slots.get(slotKey(over.of.line, over.of.slot)) : undefined;
+  const name = lineToTell(app, line);
   const what = [block.lot, block.reel, block.part].filter((each) => each !== null).join(' · ');
   const need = blockedNeed(block);
   const isHeard = floor.acknowledged.has(needKey(line, slot, need));
@@ -53,7 +57,7 @@ export function BlockedBanner() {
         tone="stop"
         testId="blocked"
         picture={<VerdictShape verdict="refused" size={44} />}
-        slot={slot}
+        slot={name === null ? slot : `${name} · ${slot}`}
         short={short.join(' · ')}
         act={
           <Button
@@ -67,6 +71,17 @@ export function BlockedBanner() {
         }
         rest={
           <>
+            {line !== app.line.value && (
+              <Button
+                testId="blocked-show"
+                onPress={() => {
+                  takeLine(app, line);
+                  goTo('line');
+                }}
+              >
+                {words.showLine(name ?? line)}
+              </Button>
+            )}
             <a class="button" href={traceAddress(first)} data-testid="blocked-trace">
               {words.blockedTrace}
             </a>

@@ -2,10 +2,18 @@
 
 import type { VNode } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { type Desk, deskAct, deskWells, suggestedSlots, type Well } from '../../../shared/desk/model.ts';
-import { useApp, useFloor } from '../app.ts';
+import {
+  type Desk,
+  type DeskView,
+  deskAct,
+  deskWells,
+  suggestedSlots,
+  type Well,
+} from '../../../shared/desk/model.ts';
+import { type App, useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
 import { later } from '../device/later.ts';
+import { lineToTell } from '../line-in-hand.ts';
 import { goTo, place } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
@@ -44,6 +52,15 @@ function wellText(desk: Desk, well: Well): string | null {
 function slotHint(homes: readonly string[]): string {
   const words = say(dockWords);
   return homes.length === 0 ? words.belongsNowhere : words.belongs(homes.slice(0, 3).join(', '));
+}
+
+/** Slots that the reel in hand may go to on the line in hand; where there is none, those of the other lines that the tablet serves. */
+function homesIn(app: App, desk: Desk, view: DeskView): readonly string[] {
+  const own = suggestedSlots(desk, view);
+  if (own.length > 0) return own;
+  return app.beside.value.flatMap((line) =>
+    suggestedSlots(desk, { ...view, line }).map((slot) => `${lineToTell(app, line)} · ${slot}`),
+  );
 }
 
 /** Told beside the wells and not instead of them: the task goes on. */
@@ -132,9 +149,10 @@ export function Dock({ desk, isCameraOpen, onCamera, onType }: DockProps) {
   const told = toldText(state, floor.lines.get(line ?? '')?.zone ?? 'UTC');
   const unread = unreadLabel(state);
   const view = line === null ? null : { floor, line };
+  const lineName = line === null ? null : lineToTell(app, line);
   const wells = view ? deskWells(state, view) : [];
   const act = view !== null && state.slot !== null ? deskAct(state, view) : 'load';
-  const homes = view && state.slot === null ? suggestedSlots(state, view) : [];
+  const homes = view && state.slot === null ? homesIn(app, state, view) : [];
   const refused = desk.shown.value?.verdict === 'refused' ? desk.shown.value : null;
   // One blue act a screen: the line has its own, and so has what was told.
   const tellsAct = state.told?.tell === 'cart' || state.told?.tell === 'came-back';
@@ -168,6 +186,7 @@ export function Dock({ desk, isCameraOpen, onCamera, onType }: DockProps) {
             >
               <small>
                 {well === refused?.bad && '✕ '}
+                {well === 'slot' && lineName !== null && `${lineName} · `}
                 {instead === null ? words.wells[name] : say(feedWords).comesNext[instead]}
                 {well === 'reel' && state.partial && ` ${reelName(state.partial)}`}
               </small>

@@ -1,7 +1,8 @@
-// A slot of this line is about to run dry and nobody has answered for a while: the chip of the top bar is not enough any more.
+// A slot of a line of this tablet is about to run dry and nobody has answered for a while: the chip of the top bar is not enough any more.
 
 import { needKey } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
+import { lineToTell, takeLine } from '../line-in-hand.ts';
 import { useRefusal } from '../may.ts';
 import type { Watch } from '../outlook/watch.ts';
 import { address } from '../router.ts';
@@ -15,22 +16,27 @@ import { sayWarning, warningTone } from './warning-text.ts';
 /** A late warning takes a band of its own after this long without an answer, ms: by then it has called three times. */
 const LATE_BAND_MS = 45_000;
 
-export function LateBanner({ watch }: { readonly watch: Watch }) {
+export function LateBanner({ watches }: { readonly watches: readonly Watch[] }) {
   const app = useApp();
   const floor = useFloor();
   const words = say(warningWords);
   const heard = useRefusal('acknowledge-warning');
-  const late = watch.warnings.value.filter(
-    (slot) =>
-      slot.warning.level === 'late' &&
-      warningTone(slot) === 'stop' &&
-      app.nowMs.value - slot.warning.sinceMs >= LATE_BAND_MS,
-  );
+  const late = watches
+    .flatMap((watch) => watch.warnings.value)
+    .filter(
+      (slot) =>
+        slot.warning.level === 'late' &&
+        warningTone(slot) === 'stop' &&
+        app.nowMs.value - slot.warning.sinceMs >= LATE_BAND_MS,
+    );
   const [first, ...rest] = late;
   if (!first) return null;
   const { line } = first.loaded;
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
-  const said = sayWarning(first, { outlook: watch.outlook.value, nowMs: app.nowMs.value, zone });
+  const outlook = watches.map((watch) => watch.outlook.value).find((each) => each?.line === line) ?? null;
+  const name = lineToTell(app, line);
+  const slot = name === null ? first.slot : `${name} · ${first.slot}`;
+  const said = sayWarning(first, { outlook, nowMs: app.nowMs.value, zone });
   const short = rest.length > 0 ? `${said.short} · ${words.shortMore(rest.length)}` : said.short;
   return (
     <Banner
@@ -38,21 +44,21 @@ export function LateBanner({ watch }: { readonly watch: Watch }) {
       tone="stop"
       testId="late"
       picture={<VerdictShape verdict="refused" size={44} />}
-      slot={first.slot}
+      slot={slot}
       short={short}
       act={
         <Button
           tone="act"
           testId="late-go"
-          label={`${words.acknowledge}: ${first.slot}`}
+          label={`${words.acknowledge}: ${slot}`}
           disabledReason={heard}
-          onPress={() => void watch.acknowledge(late).catch(() => undefined)}
+          onPress={() => void watches[0]?.acknowledge(late).catch(() => undefined)}
         >
           {words.acknowledge}
         </Button>
       }
       rest={
-        <a class="button" href={address('line')}>
+        <a class="button" href={address('line')} onClick={() => takeLine(app, line)}>
           {words.show}
         </a>
       }

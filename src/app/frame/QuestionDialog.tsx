@@ -1,6 +1,9 @@
 // One question at a time: a code that two lists know, or a text on the label whose meaning is not certain.
 
 import type { DeskQuestion } from '../../../shared/desk/model.ts';
+import type { Recognised } from '../../../shared/floor/recognise.ts';
+import type { FloorState } from '../../../shared/floor/state.ts';
+import { useFloor } from '../app.ts';
 import type { Answers } from '../desk/away.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
@@ -9,6 +12,13 @@ import { refusalWords } from '../words/refusal.ts';
 import { shellWords } from '../words/shell.ts';
 import { formatCount, say } from '../words/words.ts';
 import { ValueDialog, valueKey } from './ValueDialog.tsx';
+
+/** The name of the line that a slot or a panel is on; null for what is on none. */
+function lineOf(floor: FloorState, known: Recognised): string | null {
+  const line =
+    known.is === 'slot' ? known.line : known.is === 'panel' ? floor.runs.get(known.run)?.line : null;
+  return line == null ? null : (floor.lines.get(line)?.name ?? line);
+}
 
 export function QuestionDialog({
   desk,
@@ -19,6 +29,7 @@ export function QuestionDialog({
 }) {
   const words = say(dockWords);
   const shell = say(shellWords);
+  const floor = useFloor();
   if (question.ask === 'value')
     return <ValueDialog key={valueKey(question)} desk={desk} question={question} />;
   if (question.ask === 'runs-here') {
@@ -55,14 +66,25 @@ export function QuestionDialog({
     );
   }
   if (question.ask !== 'meaning') {
+    // The same code on two lines is told apart by its line.
+    const nameOf = (option: Recognised) => {
+      const line = lineOf(floor, option);
+      const isTwice = question.options.filter(({ is }) => is === option.is).length > 1;
+      return isTwice && line !== null ? `${words.is[option.is]} · ${line}` : words.is[option.is];
+    };
     const which = question.ask === 'which';
     return (
       <Dialog title={which ? words.whichTitle : words.meaningTitle} onClose={desk.leaveQuestion}>
         <p>{which ? words.whichText(question.text) : words.unlistedFeeder(question.text)}</p>
         <div class="acts">
           {question.options.map((option) => (
-            <Button key={option.is} large onPress={() => desk.chooseKnown(option)}>
-              {words.is[option.is]}
+            <Button
+              key={`${option.is} ${lineOf(floor, option) ?? ''}`}
+              large
+              testId={`which-${option.is}`}
+              onPress={() => desk.chooseKnown(option)}
+            >
+              {nameOf(option)}
             </Button>
           ))}
           <Button large tone="quiet" onPress={desk.leaveQuestion}>

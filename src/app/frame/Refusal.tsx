@@ -8,6 +8,7 @@ import { differingCharacters } from '../../../shared/labels/part-difference.ts';
 import { type Reason, reasonVerdicts } from '../../../shared/verdict/reasons.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun, ShownVerdict } from '../desk/desk.ts';
+import { lineToTell } from '../line-in-hand.ts';
 import { Button } from '../ui/Button.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
 import { whichPanels } from '../which-panels.ts';
@@ -98,7 +99,7 @@ function WhereTo({ shown }: { readonly shown: ShownVerdict }) {
   const app = useApp();
   const floor = useFloor();
   const more = say(refusalWords);
-  const line = app.line.value ?? '';
+  const { line } = shown;
   if (shown.bad === 'feeder') {
     const feeder = feederFor(floor, line, shown.slot);
     return (
@@ -158,7 +159,7 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
   const floor = useFloor();
   const words = say(verdictWords);
   const more = say(refusalWords);
-  const line = app.line.value ?? '';
+  const { line } = shown;
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
   const [unloading, setUnloading] = useState<string | null>(null);
   const inTheWay = unloadFirst(line, shown);
@@ -183,7 +184,9 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
       <div class="head">
         <VerdictShape verdict="refused" size={112} />
         <div>
-          <p class="kind">{words.refused}</p>
+          <p class="kind">
+            {[words.refused, lineToTell(app, line)].filter((each) => each !== null).join(' · ')}
+          </p>
           <h1>{words.reasons[first.code].title}</h1>
           <p>
             {words.reasons[first.code].act} {shown.act === 'load' && more.nothingLoaded}

@@ -41,9 +41,15 @@ export function Root({ work, fault, storage }: RootProps) {
   }, [ready]);
   if (fault.value) return <FaultCurtain fault={fault.value} />;
   const holds = [...floor.holds.values()].filter((hold) => hold.facts.line === app.line.value).length;
-  const blocked = blockedTapes(floor, app.line.value ?? '').length;
+  const blocked = [app.line.value ?? '', ...app.beside.value].flatMap((line) =>
+    blockedTapes(floor, line),
+  ).length;
   const room = roomLeft(storage.value);
-  const warnings = ready?.watch.warnings.value ?? [];
+  const beside = ready?.beside.value.map(({ watch }) => watch) ?? [];
+  const watches = ready ? [ready.watch, ...beside] : [];
+  const warnings = watches.flatMap((watch) => watch.warnings.value);
+  // The line in hand and those beside it have bands of their own there.
+  const isOnLine = place.value.screen === 'line';
   if (app.isScreen) return ready && <WallScreen {...ready} />;
   if (app.preferences.value.exit) return ready && <Exit alarm={ready.alarm} />;
   if (place.value.screen === 'wall' || app.preferences.value.wall)
@@ -61,10 +67,7 @@ export function Root({ work, fault, storage }: RootProps) {
         )
       }
       warned={(onLeave) =>
-        // The line has a band of its own for it.
-        ready && warnings.length > 0 && place.value.screen !== 'line' ? (
-          <WarningChip warnings={warnings} watch={ready.watch} onLeave={onLeave} />
-        ) : null
+        warnings.length > 0 && !isOnLine ? <WarningChip watches={watches} onLeave={onLeave} /> : null
       }
       banner={
         <>
@@ -74,9 +77,9 @@ export function Root({ work, fault, storage }: RootProps) {
             </p>
           )}
           {blocked > 0 && <BlockedBanner />}
-          {ready &&
-            place.value.screen !== 'line' &&
-            warnings.some(({ warning }) => warning.level === 'late') && <LateBanner watch={ready.watch} />}
+          {!isOnLine && warnings.some(({ warning }) => warning.level === 'late') && (
+            <LateBanner watches={watches} />
+          )}
           {ready && ready.unanswered.value.length > 0 && <UnansweredBanner open={ready.unanswered.value} />}
           {floor.handovers.has(app.line.value ?? '') && <HandoverBanner key={app.line.value} />}
           {floor.counters.has(app.line.value ?? '') && <SilentStation />}
@@ -191,7 +194,7 @@ const Server = screen(() => import('../screens/plant/server/Server.tsx').then((m
 const Exit = screen(() => import('../screens/line/Exit.tsx').then((module) => module.Exit));
 const Log = screen(() => import('../screens/log/Log.tsx').then((module) => module.Log));
 
-function Screen({ desk, watch, ...device }: Work) {
+function Screen({ desk, watch, beside, ...device }: Work) {
   switch (place.value.screen) {
     case 'load':
       return <Load desk={desk} />;
@@ -208,6 +211,6 @@ function Screen({ desk, watch, ...device }: Work) {
     case 'plant':
       return <Plant {...device} />;
     default:
-      return <Line desk={desk} watch={watch} />;
+      return <Line desk={desk} watch={watch} beside={beside.value} />;
   }
 }

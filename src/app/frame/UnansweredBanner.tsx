@@ -3,6 +3,7 @@
 import { needKey } from '../../../shared/floor/state.ts';
 import type { Unanswered } from '../../../shared/outlook/unanswered.ts';
 import { useApp, useFloor } from '../app.ts';
+import { takeLine } from '../line-in-hand.ts';
 import { useRefusal } from '../may.ts';
 import { goTo } from '../router.ts';
 import { Banner } from '../ui/Banner.tsx';
@@ -47,7 +48,7 @@ export function UnansweredBanner({ open }: { readonly open: readonly Unanswered[
         <Button
           testId="unanswered-show"
           onPress={() => {
-            app.preferences.value = { ...app.preferences.value, line };
+            takeLine(app, line);
             goTo('line');
           }}
         >

@@ -4,6 +4,7 @@ import { slotKey } from '../../../shared/floor/state.ts';
 import { reasonVerdicts } from '../../../shared/verdict/reasons.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun, ShownVerdict } from '../desk/desk.ts';
+import { lineToTell } from '../line-in-hand.ts';
 import { address } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { PracticeMark } from '../ui/PracticeMark.tsx';
@@ -20,8 +21,10 @@ import './verdict.css';
 function Facts({ shown }: { readonly shown: ShownVerdict }) {
   const words = say(verdictWords);
   const { reel } = shown;
+  const line = lineToTell(useApp(), shown.line);
   return (
     <p class="facts">
+      {line !== null && <span>{line}</span>}
       <span class="code">{shown.slot}</span>
       <span class="code">{reel.part ?? reel.supplierPart}</span>
       {reel.quantity !== null && <span>{words.parts(reel.quantity)}</span>}
@@ -53,7 +56,7 @@ function LabelDoor({ desk, shown }: Pick<BandProps, 'desk' | 'shown'>) {
   const app = useApp();
   const floor = useFloor();
   const { slot, act, entry } = shown;
-  const there = slot === null ? undefined : floor.slots.get(slotKey(app.line.value ?? '', slot));
+  const there = slot === null ? undefined : floor.slots.get(slotKey(shown.line, slot));
   const last = there?.tapes.at(-1);
   if (last?.entry !== entry || act === 'sweep') return null;
   if (act !== 'splice' && act !== 'refill' && last.comesIn !== 'bulk') return null;

@@ -1,7 +1,9 @@
-// The loudest open warning, in the top bar of every screen but the line's, whose band says it in full. It goes only with its warning.
+// The loudest open warning of the lines that the tablet serves, in the top bar of every screen but the line's, which says it in full. It goes
+// only with its warning; a tap goes to its line.
 
-import { loudestOf, type SlotOutlook } from '../../../shared/outlook/line.ts';
+import { loudestOf } from '../../../shared/outlook/line.ts';
 import { useApp, useFloor } from '../app.ts';
+import { lineToTell, takeLine } from '../line-in-hand.ts';
 import type { Watch } from '../outlook/watch.ts';
 import { address } from '../router.ts';
 import { Icon } from '../ui/Icon.tsx';
@@ -10,21 +12,26 @@ import { say } from '../words/words.ts';
 import { sayWarning, warningTone } from './warning-text.ts';
 
 export function WarningChip(props: {
-  readonly warnings: readonly SlotOutlook[];
-  readonly watch: Watch;
+  /** The watches over the lines that the tablet serves. */
+  readonly watches: readonly Watch[];
   /** Leaves what lies over the screen, as the navigation does. */
   readonly onLeave: () => void;
 }) {
   const app = useApp();
   const floor = useFloor();
   const words = say(warningWords);
-  const { warnings, watch, onLeave } = props;
+  const { watches, onLeave } = props;
+  const warnings = watches.flatMap((watch) => watch.warnings.value);
   const loudest = loudestOf(warnings);
   if (!loudest) return null;
-  const zone = floor.lines.get(loudest.loaded.line)?.zone ?? 'UTC';
-  const said = sayWarning(loudest, { outlook: watch.outlook.value, nowMs: app.nowMs.value, zone });
+  const { line } = loudest.loaded;
+  const zone = floor.lines.get(line)?.zone ?? 'UTC';
+  const outlook = watches.map((watch) => watch.outlook.value).find((each) => each?.line === line) ?? null;
+  const said = sayWarning(loudest, { outlook, nowMs: app.nowMs.value, zone });
   const more = warnings.length - 1;
-  const whole = `${loudest.slot} ${said.long}${more > 0 ? ` ${words.more(more)}` : ''}`;
+  const name = lineToTell(app, line);
+  const slot = name === null ? loudest.slot : `${name} · ${loudest.slot}`;
+  const whole = `${slot} ${said.long}${more > 0 ? ` ${words.more(more)}` : ''}`;
   const tone = warningTone(loudest);
   return (
     <div class="warned" role="alert">
@@ -34,14 +41,17 @@ export function WarningChip(props: {
         title={whole}
         data-testid="warning"
         data-level={loudest.warning.level}
-        onClick={onLeave}
+        onClick={() => {
+          onLeave();
+          takeLine(app, line);
+        }}
       >
         <Icon name={tone === 'stop' ? 'warn' : 'bell'} size={20} />
         <span class="hidden">
           {whole} {words.show}
         </span>
         <span class="brief" aria-hidden="true">
-          <b class="code">{loudest.slot}</b>
+          <b class="code">{slot}</b>
           <span class="short">{said.short}</span>
           {more > 0 && <span>{words.shortMore(more)}</span>}
         </span>

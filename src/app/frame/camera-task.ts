@@ -12,10 +12,10 @@ import {
   missingPieces,
   type Well,
 } from '../../../shared/desk/model.ts';
+import { namedIn } from '../../../shared/desk/named-in.ts';
 import { arePieces } from '../../../shared/desk/pieces.ts';
 import { expectation, takeScan } from '../../../shared/desk/take-scan.ts';
 import { siteRules } from '../../../shared/floor/fold-labels.ts';
-import { recognise } from '../../../shared/floor/recognise.ts';
 import { wantedOn } from '../../../shared/floor/wanted.ts';
 import { parseLabel } from '../../../shared/labels/label.ts';
 import { joinPortions } from '../../../shared/labels/portions.ts';
@@ -51,7 +51,7 @@ export function nameOfCode(
   view: DeskView,
   company: readonly ScannedCode[] = [code],
 ): CodeName | null {
-  const known = recognise(view.floor, view.line, code.text)[0];
+  const known = namedIn(view, code.text)[0];
   switch (known?.is) {
     case 'slot':
       return { is: 'slot', text: known.slot };
@@ -107,7 +107,7 @@ function readLabel(codes: readonly ScannedCode[], view: DeskView) {
 
 /** The codes that are no slot, feeder, badge, panel, cart or place of the plant. */
 function ofLabel(codes: readonly ScannedCode[], view: DeskView): readonly ScannedCode[] {
-  return codes.filter(({ text }) => recognise(view.floor, view.line, text).every(({ is }) => is === 'reel'));
+  return codes.filter(({ text }) => namedIn(view, text).every(({ is }) => is === 'reel'));
 }
 
 /** What a label says by the codes read of it so far; null where they say nothing of a reel. */

@@ -1,4 +1,4 @@
-// Makes a blocked reel on this line heard: at once, and again until somebody says that they go. The banner stays longer than the sound.
+// Makes a blocked reel on a line of this tablet heard: at once, and again until somebody says that they go. The banner stays longer than the sound.
 
 import { effect } from '@preact/signals';
 import type { Block } from '../../../shared/floor/blocks.ts';
@@ -18,9 +18,9 @@ export function callForBlocked(app: App, alarm: Pick<Alarm, 'call'>): void {
   const called = new Set<string>();
   function look(again: boolean): void {
     const floor = app.store.floor();
-    const unheard = blockedTapes(floor, app.line.peek() ?? '').filter(
-      ({ line, slot, block }) => !floor.acknowledged.has(needKey(line, slot, blockedNeed(block))),
-    );
+    const unheard = [app.line.peek() ?? '', ...app.beside.peek()]
+      .flatMap((line) => blockedTapes(floor, line))
+      .filter(({ line, slot, block }) => !floor.acknowledged.has(needKey(line, slot, blockedNeed(block))));
     const isNew = unheard.some(({ tape, block }) => !called.has(`${tape.entry} ${block.block}`));
     for (const { tape, block } of unheard) called.add(`${tape.entry} ${block.block}`);
     if (isNew || (again && unheard.length > 0)) alarm.call('late');
@@ -28,6 +28,7 @@ export function callForBlocked(app: App, alarm: Pick<Alarm, 'call'>): void {
   effect(() => {
     app.tick.value;
     app.line.value;
+    app.beside.value;
     look(false);
   });
   setInterval(() => look(true), CALL_EVERY_MS);

@@ -1,7 +1,7 @@
 // What else is heard beside run-outs: a reel whose floor life is over or ends soon on a running line, and reels that would run short as soon as
 // the next run begins. Each is called once at each level; the screen says it as long as it is so.
 
-import { effect } from '@preact/signals';
+import { effect, type ReadonlySignal } from '@preact/signals';
 import { buildingOn } from '../../../shared/floor/building.ts';
 import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import { beginsShort } from '../../../shared/outlook/begin.ts';
@@ -16,8 +16,17 @@ const SOON_MS = 30 * 60_000;
 /** A whole line is looked at for its beginning no more often than this. */
 const BEGIN_EVERY_MS = 30_000;
 
-/** Starts calling. */
-export function callForOthers(app: App, watch: Pick<Watch, 'outlook'>, alarm: Pick<Alarm, 'call'>): void {
+type Seen = Pick<Watch, 'outlook'>;
+
+/** Starts calling, for the line in hand and those beside it. */
+export function callForOthers(
+  app: App,
+  {
+    watch,
+    beside,
+  }: { readonly watch: Seen; readonly beside: ReadonlySignal<readonly { readonly watch: Seen }[]> },
+  alarm: Pick<Alarm, 'call'>,
+): void {
   const called = new Set<string>();
   const isNew = (key: string): boolean => {
     if (called.has(key)) return false;
@@ -36,30 +45,34 @@ export function callForOthers(app: App, watch: Pick<Watch, 'outlook'>, alarm: Pi
   const lookAtEnds = () => {
     import('./life-ends.ts').then(
       ({ lifeEnds }) => {
-        const outlook = watch.outlook.peek();
-        if (outlook !== null) callEnds(lifeEnds(app.store.floor(), outlook), outlook.pace.nowMs);
+        for (const { outlook } of [watch, ...beside.peek().map((each) => each.watch)]) {
+          const seen = outlook.peek();
+          if (seen !== null) callEnds(lifeEnds(app.store.floor(), seen), seen.pace.nowMs);
+        }
       },
       () => undefined,
     );
   };
   effect(() => {
-    if (watch.outlook.value !== null) later(lookAtEnds);
+    const seen = [watch, ...beside.value.map((each) => each.watch)].map(({ outlook }) => outlook.value);
+    if (seen.some((outlook) => outlook !== null)) later(lookAtEnds);
   });
-  let lookedMs = Number.NEGATIVE_INFINITY;
-  const lookAtBegin = () => {
-    const line = app.line.peek();
+  const lookedMs = new Map<string, number>();
+  const lookAtBegin = (line: string) => {
     const nowMs = app.clock.nowMs();
     const floor = app.store.floor();
-    if (line === null || buildingOn(floor, line) !== null || Math.abs(nowMs - lookedMs) < BEGIN_EVERY_MS)
-      return;
-    lookedMs = nowMs;
+    const isSeen = Math.abs(nowMs - (lookedMs.get(line) ?? Number.NEGATIVE_INFINITY)) < BEGIN_EVERY_MS;
+    if (buildingOn(floor, line) !== null || isSeen) return;
+    lookedMs.set(line, nowMs);
     const short = beginsShort(floor, line, { nowMs, calendar: lineCalendar(floor, line, nowMs) });
     const fresh = short.filter(({ need }) => isNew(`short ${line} ${need}`));
     if (fresh.length > 0) alarm.call('soon');
   };
   effect(() => {
     app.tick.value;
-    app.line.value;
-    later(lookAtBegin);
+    const lines = [app.line.value, ...app.beside.value];
+    later(() => {
+      for (const line of lines) if (line !== null) lookAtBegin(line);
+    });
   });
 }

@@ -25,7 +25,7 @@ export function callForUnanswered(
     const nowMs = app.clock.nowMs();
     const person = app.person.peek();
     const leads = person !== null && isAtLeast(person.role, 'lead') && app.practice === null;
-    const found = leads ? unanswered(app.store.floor(), nowMs, app.line.peek()) : [];
+    const found = leads ? unanswered(app.store.floor(), nowMs, [app.line.peek(), ...app.beside.peek()]) : [];
     if (found.length > 0 || open.peek().length > 0) open.value = found;
     const isDue = found.filter(({ line, slot, need, level }) => {
       const key = `${needKey(line, slot, need)}#${level}`;
@@ -44,6 +44,7 @@ export function callForUnanswered(
   });
   effect(() => {
     app.line.value;
+    app.beside.value;
     app.person.value;
     look();
   });

@@ -1,22 +1,21 @@
-// Watches the line: a new outlook with every change and every few seconds, its walks, its warnings.
+// Watches a line: a new outlook with every change and every few seconds, its walks, its warnings.
 
-import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
+import { computed, effect, type ReadonlySignal, signal, untracked } from '@preact/signals';
 import { needKey } from '../../../shared/floor/state.ts';
 import type { WarningState } from '../../../shared/forecast/warnings.ts';
 import { type Outlook, openWarnings, type SlotOutlook } from '../../../shared/outlook/line.ts';
 import type { Supply } from '../../../shared/outlook/supply.ts';
 import type { WalkPlan } from '../../../shared/outlook/walks.ts';
 import type { App } from '../app.ts';
-import type { Alarm } from '../device/alarm.ts';
 import { hasScreen, later } from '../device/later.ts';
 import { createLooker, look } from './look.ts';
 import type { SupplyAsked } from './supply.ts';
-import { callForOpen, createWarner, raiseNew } from './warn.ts';
+import { callForOpen, raiseNew, type Warner } from './warn.ts';
 
 /** A new look at the clock after this long. */
 const LOOK_EVERY_MS = 5000;
 
-/** The watch over the line in hand. */
+/** The watch over a line. */
 export interface Watch {
   /** Null where nothing is being built. */
   readonly outlook: ReadonlySignal<Outlook | null>;
@@ -30,12 +29,20 @@ export interface Watch {
   readonly acknowledge: (slots: readonly SlotOutlook[]) => Promise<void>;
 }
 
-/** Starts the watch. */
-export function startWatch(app: App, alarm: Alarm): Watch {
+/** What all watches of a tablet share, so that a line that is taken in hand neither warns anew nor forgets that it did. */
+export interface WatchMemory {
+  readonly warner: Warner;
+  readonly remembered: Map<string, WarningState>;
+}
+
+/** Starts the watch over a line; it follows the signals that `line` reads. */
+export function startWatch(
+  app: App,
+  { warner, remembered }: WatchMemory,
+  line: () => string | null = () => app.line.value,
+): Watch {
   const outlook = signal<Outlook | null>(null);
   const walks = signal<WalkPlan | null>(null);
-  const remembered = new Map<string, WarningState>();
-  const warner = createWarner(app, alarm);
   // One store screen asks for it: it comes with the first question.
   let supplier: Promise<SupplyAsked> | null = null;
   // Nobody goes before the first screen stands.
@@ -57,6 +64,7 @@ export function startWatch(app: App, alarm: Alarm): Watch {
     );
   };
   const take = (next: Outlook | null, nowMs: number) => {
+    if (next?.line !== outlook.peek()?.line) walks.value = null;
     outlook.value = next;
     planWalks();
     if (!next) return;
@@ -66,22 +74,24 @@ export function startWatch(app: App, alarm: Alarm): Watch {
     }
     callForOpen(warner, next, nowMs);
   };
-  const looker = createLooker({ app, line: () => app.line.peek(), remembered, take });
+  const looker = createLooker({ app, line: () => untracked(line), remembered, take });
   // The page takes scans before it looks for the first time.
   setTimeout(() =>
     effect(() => {
       app.tick.value;
-      app.line.value;
-      look(looker);
+      line();
+      untracked(() => look(looker));
     }),
   );
   setInterval(() => look(looker), LOOK_EVERY_MS);
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') look(looker);
   });
+  // Until another line was looked at, nothing is known of it.
+  const seen = computed(() => (outlook.value?.line === line() ? outlook.value : null));
   return {
-    outlook,
-    warnings: computed(() => (outlook.value ? openWarnings(outlook.value) : [])),
+    outlook: seen,
+    warnings: computed(() => (seen.value ? openWarnings(seen.value) : [])),
     walks,
     askSupply: (of, answered) => {
       supplier ??= import('./supply.ts').then(({ startSupply }) => startSupply(app));

@@ -7,6 +7,8 @@ import type { CacheDatabase } from './database.ts';
 /** This tablet's own preferences; they are not part of the log. */
 export interface Preferences {
   readonly line: string | null;
+  /** The two lines that this tablet serves, where its people answer for two; empty where it serves the line in hand alone. */
+  readonly serves: readonly string[];
   readonly person: string | null;
   /** Spoken here where nobody is signed in who chose a language: a tag of BCP 47. */
   readonly language: string;
@@ -45,6 +47,7 @@ export interface Preferences {
 
 export const firstPreferences: Preferences = {
   line: null,
+  serves: [],
   person: null,
   language: 'en',
   pseudo: null,

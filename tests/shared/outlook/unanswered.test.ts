@@ -65,9 +65,9 @@ test('computes nothing of a line that is left out', () => {
   }
   const floor = story.floor();
   const heard = { ...floor, current: new Told(floor.current), calendars: new Told(floor.calendars) };
-  expect(unanswered(heard, atMs + ESCALATE_MS, 'L1')).toEqual([]);
+  expect(unanswered(heard, atMs + ESCALATE_MS, ['L1'])).toEqual([]);
   expect(asked).toEqual([]);
-  expect(unanswered(heard, atMs + ESCALATE_MS, 'L2')).toHaveLength(1);
+  expect(unanswered(heard, atMs + ESCALATE_MS, ['L2'])).toHaveLength(1);
   expect(asked).toContain('L1');
 });
 

@@ -11,6 +11,7 @@ import { hasScreen, later, screenStands } from '../../device/later.ts';
 import { holdText } from '../../frame/hold-text.ts';
 import { lazy } from '../../frame/lazy.tsx';
 import { useRefusal } from '../../may.ts';
+import type { LineBeside } from '../../outlook/beside.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { address } from '../../router.ts';
 import { AroundButton } from '../../ui/ActGroup.tsx';
@@ -28,6 +29,7 @@ import './line.css';
 const FIRST_DUE = 40;
 
 // What the first look at the line does not need.
+const BesideLines = lazy(() => import('./BesideLines.tsx').then((module) => module.BesideLines));
 const NoSetup = lazy(() => import('../../frame/NoSetup.tsx').then((module) => module.NoSetup));
 const BeginsShort = lazy(() => import('./BeginsShort.tsx').then((module) => module.BeginsShort));
 const StartDialog = lazy(() => import('./StartDialog.tsx').then((module) => module.StartDialog));
@@ -42,7 +44,23 @@ const Losses = lazy(() => import('./Losses.tsx').then((module) => module.Losses)
 const recipesTold = ({ stations }: FloorState): boolean =>
   [...stations.values()].some(({ recipe }) => recipe !== null);
 
-export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: Watch }) {
+interface LineProps {
+  readonly desk: DeskRun;
+  readonly watch: Watch;
+  /** The other lines that the tablet serves. */
+  readonly beside: readonly LineBeside[];
+}
+
+export function Line({ desk, watch, beside }: LineProps) {
+  return (
+    <>
+      {beside.length > 0 && <BesideLines beside={beside} here={watch} />}
+      <LineInHand desk={desk} watch={watch} />
+    </>
+  );
+}
+
+function LineInHand({ desk, watch }: Pick<LineProps, 'desk' | 'watch'>) {
   const app = useApp();
   const floor = useFloor();
   const words = say(lineWords);

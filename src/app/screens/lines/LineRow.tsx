@@ -1,35 +1,21 @@
 // One line at one glance: what is built, how it stands, the next hour of walks, what waits, who counts.
 
-import type { LineGlance, LineStateName } from '../../../../shared/outlook/glance.ts';
-import { Icon, type IconName } from '../../ui/Icon.tsx';
+import type { LineGlance } from '../../../../shared/outlook/glance.ts';
+import { sayNext, stateLooks } from '../../frame/glance-text.ts';
+import { Icon } from '../../ui/Icon.tsx';
 import { linesWords } from '../../words/all-lines.ts';
 import { lineWords } from '../../words/line.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import type { SeenLine } from './use-lines.ts';
 
-/** Shape and colour of each state; its word stands beside it. */
-export const stateLooks: Readonly<
-  Record<LineStateName, { readonly icon: IconName; readonly tone: 'go' | 'care' | 'stop' | 'act' | 'plain' }>
-> = {
-  running: { icon: 'play', tone: 'go' },
-  stopped: { icon: 'pause', tone: 'stop' },
-  silent: { icon: 'warn', tone: 'care' },
-  changing: { icon: 'change', tone: 'act' },
-  loading: { icon: 'load', tone: 'plain' },
-  ready: { icon: 'check', tone: 'go' },
-  idle: { icon: 'more', tone: 'plain' },
-};
-
 /** What the axis shows, ms. */
 const HOUR_MS = 3_600_000;
-/** Slots named of the next walk. */
-const NAMED = 3;
 
 interface LineRowProps {
   readonly seen: SeenLine;
   readonly nowMs: number;
-  /** True for the line of this tablet. */
+  /** True for a line of this tablet. */
   readonly isHere: boolean;
 }
 
@@ -137,23 +123,6 @@ function NextHour({ seen, nowMs }: { readonly seen: SeenLine; readonly nowMs: nu
       <span class="say">{sayNext(glance, { nowMs, isLooking })}</span>
     </span>
   );
-}
-
-function sayNext(
-  { walks, missed, zone, run }: LineGlance,
-  { nowMs, isLooking }: { readonly nowMs: number; readonly isLooking: boolean },
-): string {
-  const words = say(linesWords);
-  const [miss] = missed;
-  if (miss) return words.missed(miss.slot, formatTime(miss.byMs, zone));
-  const [walk] = walks;
-  if (!walk) return run === null ? '' : isLooking ? words.looking : words.noWalk;
-  const when =
-    walk.startMs - nowMs < 60_000
-      ? words.now
-      : say(lineWords).soon(formatTime(walk.startMs, zone), spanOf(walk.startMs - nowMs));
-  const named = walk.slots.slice(0, NAMED).join(', ');
-  return words.nextWalk(when, walk.slots.length, walk.slots.length > NAMED ? `${named}, …` : named);
 }
 
 /** What waits for somebody, each with its sign and word. */

@@ -1,6 +1,7 @@
 // All lines of the plant, for those who answer for more than one: a tap opens a line on this tablet.
 
 import { useApp } from '../../app.ts';
+import { takeLine } from '../../line-in-hand.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { address, goTo } from '../../router.ts';
 import { Icon } from '../../ui/Icon.tsx';
@@ -17,7 +18,7 @@ export function Lines({ watch }: { readonly watch: Watch }) {
   const words = say(linesWords);
   const { nowMs, lines, quiet } = useLines(watch);
   const open = (line: string) => {
-    app.preferences.value = { ...app.preferences.peek(), line };
+    takeLine(app, line);
     goTo('line');
   };
   return (
@@ -42,7 +43,11 @@ export function Lines({ watch }: { readonly watch: Watch }) {
               data-state={seen.glance.state}
               onClick={() => open(line)}
             >
-              <LineRow seen={seen} nowMs={nowMs} isHere={line === app.line.value} />
+              <LineRow
+                seen={seen}
+                nowMs={nowMs}
+                isHere={line === app.line.value || app.beside.value.includes(line)}
+              />
             </button>
           );
         })}

@@ -1,10 +1,10 @@
 // How many lines stand how, and which tablets nothing was heard of.
 
 import { lineStates } from '../../../../shared/outlook/glance.ts';
+import { stateLooks } from '../../frame/glance-text.ts';
 import { Icon } from '../../ui/Icon.tsx';
 import { linesWords } from '../../words/all-lines.ts';
 import { formatCount, formatSpan, say } from '../../words/words.ts';
-import { stateLooks } from './LineRow.tsx';
 import type { QuietTablet, SeenLine } from './use-lines.ts';
 
 export function Summary({ lines }: { readonly lines: readonly SeenLine[] }) {

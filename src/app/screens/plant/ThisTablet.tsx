@@ -9,6 +9,7 @@ import type { QuietHours } from '../../device/quiet.ts';
 import type { Speaker } from '../../device/speech.ts';
 import { askToKeep, readStorage, roomLeft, type StorageHealth } from '../../device/storage.ts';
 import type { Awake } from '../../device/wake.ts';
+import { serveLines } from '../../line-in-hand.ts';
 import { machineAt } from '../../panels-at.ts';
 import { wishedLanguage } from '../../spoken.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -33,6 +34,7 @@ export function ThisTablet({
     <div class="form card">
       <Name />
       <Line />
+      <OtherLine />
       <PanelsAt />
       <Looks />
       <Sound alarm={alarm} />
@@ -71,7 +73,6 @@ function Name() {
 function Line() {
   const app = useApp();
   const floor = useFloor();
-  const { preferences } = app;
   if (floor.lines.size <= 1) return null;
   return (
     <ChoiceField
@@ -79,8 +80,31 @@ function Line() {
       value={app.line.value}
       choices={[...floor.lines.values()].map(({ line, name }) => ({ value: line, text: name }))}
       onChoose={(line) => {
-        preferences.value = { ...preferences.value, line };
+        const other = app.beside.value.find((each) => each !== line) ?? null;
+        serveLines(app, line, other);
       }}
+    />
+  );
+}
+
+/** The second line that its people answer for, where there is one. */
+function OtherLine() {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(plantWords).tablet;
+  const line = app.line.value;
+  if (floor.lines.size <= 1 || line === null) return null;
+  const others = [...floor.lines.values()].filter((each) => each.line !== line);
+  return (
+    <ChoiceField<string | null>
+      label={words.alsoServes}
+      value={app.beside.value[0] ?? null}
+      choices={[
+        { value: null, text: words.alsoNone, testId: 'also-none' },
+        ...others.map((each) => ({ value: each.line, text: each.name, testId: `also-${each.line}` })),
+      ]}
+      onChoose={(other) => serveLines(app, line, other)}
+      help={words.alsoHelp}
     />
   );
 }

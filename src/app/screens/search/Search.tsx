@@ -8,6 +8,7 @@ import { findTexts, type HitsOfKind } from '../../../../shared/search/index-of-t
 import { useApp, useFloor } from '../../app.ts';
 import { useNotWhole } from '../../behind.ts';
 import { afterPaint } from '../../device/after-paint.ts';
+import { takeLine } from '../../line-in-hand.ts';
 import { goBack, place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Field } from '../../ui/Field.tsx';
@@ -195,8 +196,7 @@ function Row({ told }: { readonly told: Told }) {
       href={told.href}
       data-testid="find"
       onClick={() => {
-        if (line !== null && line !== app.line.value)
-          app.preferences.value = { ...app.preferences.peek(), line };
+        if (line !== null && line !== app.line.value) takeLine(app, line);
       }}
     >
       <b class={told.isCode ? 'code' : ''} translate={told.isCode ? false : undefined}>

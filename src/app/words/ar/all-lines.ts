@@ -21,6 +21,7 @@ export const words: Sentences<typeof english> = {
   noWalk: 'لا وصلة مستحقة.',
   missed: (slot, clock) => sentence`لا أحد يصل إلى ${slot} قبل ${clock}.`,
   looking: 'يُحسب…',
+  together: (clock) => sentence`الخطان يحتاجان إليك عند ${clock}.`,
   warnings: (count) => counted.warnings(count),
   holds: (count) => sentence`للمشرف: ${count}`,
   blocked: (count) => sentence`محظورة: ${counted.reels(count)}`,

@@ -15,6 +15,7 @@ export const words: Sentences<typeof english> = {
     wall: 'شاشة الحائط',
   },
   noLine: 'لا يوجد خط بعد',
+  nowOn: (line) => sentence`الآن على ${line}`,
   noSetup: 'لم يُختر إعداد',
   side: { top: 'الوجه العلوي', bottom: 'الوجه السفلي' },
   revision: (revision) => sentence`مراجعة ${revision}`,

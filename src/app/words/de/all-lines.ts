@@ -21,6 +21,7 @@ export const words: Sentences<typeof english> = {
   noWalk: 'Kein Spleiß fällig.',
   missed: (slot, clock) => `Niemand erreicht ${slot} bis ${clock}.`,
   looking: 'Wird berechnet…',
+  together: (clock: string) => `Beide Linien brauchen Sie um ${clock}.`,
   warnings: (count) => plural(count, '1 Warnung', `${count} Warnungen`),
   holds: (count) => plural(count, '1 für den Schichtleiter', `${count} für den Schichtleiter`),
   blocked: (count) => plural(count, '1 gesperrte Rolle', `${count} gesperrte Rollen`),

@@ -229,6 +229,10 @@ export const words: Sentences<typeof english> = {
     id: 'Tablet-ID',
     entries: (count) => plural(count, '1 Eintrag im Protokoll', `${count} Einträge im Protokoll`),
     line: 'Benutzte Linie',
+    alsoServes: 'Betreut auch',
+    alsoNone: 'Keine weitere Linie',
+    alsoHelp:
+      'Warnungen beider Linien ertönen hier. Scannen Sie einen Platz der anderen Linie, um zu ihr zu wechseln.',
     save: 'Namen speichern',
     saved: 'Gespeichert.',
   },

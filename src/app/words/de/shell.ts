@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
     wall: 'Wandanzeige',
   },
   noLine: 'Noch keine Linie',
+  nowOn: (line: string) => `Jetzt an ${line}`,
   noSetup: 'keine Rüstung gewählt',
   side: { top: 'oben', bottom: 'unten' },
   revision: (revision) => `Rev. ${revision}`,

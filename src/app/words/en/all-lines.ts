@@ -20,6 +20,7 @@ export const words = {
   noWalk: 'No splice due.',
   missed: (slot: string, clock: string) => `Nobody reaches ${slot} by ${clock}.`,
   looking: 'Working it out…',
+  together: (clock: string) => `Both lines need you at ${clock}.`,
   warnings: (count: number) => plural(count, '1 warning', `${count} warnings`),
   holds: (count: number) => plural(count, '1 for the lead', `${count} for the lead`),
   blocked: (count: number) => plural(count, '1 blocked reel', `${count} blocked reels`),

@@ -13,6 +13,7 @@ export const words = {
     wall: 'Wall screen',
   },
   noLine: 'No line yet',
+  nowOn: (line: string) => `Now on ${line}`,
   noSetup: 'no setup chosen',
   side: { top: 'top', bottom: 'bottom' },
   revision: (revision: string) => `rev ${revision}`,

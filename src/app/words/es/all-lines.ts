@@ -21,6 +21,7 @@ export const words: Sentences<typeof english> = {
   noWalk: 'Ningún empalme pendiente.',
   missed: (slot, clock) => `Nadie llega a ${slot} antes de las ${clock}.`,
   looking: 'Calculando…',
+  together: (clock: string) => `Ambas líneas le necesitan a las ${clock}.`,
   warnings: (count) => plural(count, '1 aviso', `${count} avisos`),
   holds: (count) => plural(count, '1 para el jefe de turno', `${count} para el jefe de turno`),
   blocked: (count) => plural(count, '1 bobina bloqueada', `${count} bobinas bloqueadas`),

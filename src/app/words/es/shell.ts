@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
     wall: 'Pantalla de pared',
   },
   noLine: 'Aún no hay línea',
+  nowOn: (line: string) => `Ahora en ${line}`,
   noSetup: 'sin montaje elegido',
   side: { top: 'cara superior', bottom: 'cara inferior' },
   revision: (revision) => `rev. ${revision}`,

@@ -21,6 +21,7 @@ export const words: Sentences<typeof english> = {
   noWalk: 'Aucun raccord à faire.',
   missed: (slot, clock) => `Personne n’atteint ${slot} avant ${clock}.`,
   looking: 'Calcul en cours…',
+  together: (clock: string) => `Les deux lignes ont besoin de vous à ${clock}.`,
   warnings: (count) => plural(count, `${count} alerte`, `${count} alertes`),
   holds: (count) => plural(count, `${count} pour le chef d’équipe`, `${count} pour le chef d’équipe`),
   blocked: (count) => plural(count, `${count} bobine bloquée`, `${count} bobines bloquées`),

@@ -233,6 +233,10 @@ export const words: Sentences<typeof english> = {
     id: 'ID de la tablette',
     entries: (count) => plural(count, `${count} entrée au journal`, `${count} entrées au journal`),
     line: 'Ligne utilisée',
+    alsoServes: 'Sert aussi',
+    alsoNone: 'Aucune autre ligne',
+    alsoHelp:
+      'Les alertes des deux lignes sonnent ici. Scannez un emplacement de l’autre ligne pour y aller.',
     save: 'Enregistrer le nom',
     saved: 'Enregistré.',
   },

@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
     wall: 'Écran mural',
   },
   noLine: 'Pas encore de ligne',
+  nowOn: (line: string) => `Maintenant sur ${line}`,
   noSetup: 'aucun plan choisi',
   side: { top: 'dessus', bottom: 'dessous' },
   revision: (revision) => `rév. ${revision}`,

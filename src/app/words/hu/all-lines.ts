@@ -20,6 +20,7 @@ export const words: Sentences<typeof english> = {
   noWalk: 'Nincs esedékes toldás.',
   missed: (slot, clock) => `Senki nem ér oda eddig: ${clock}. Hely: ${slot}.`,
   looking: 'Számítás…',
+  together: (clock: string) => `Mindkét sornál szükség van Önre: ${clock}.`,
   warnings: (count) => `${count} figyelmeztetés`,
   holds: (count) => `${count} a műszakvezetőnek`,
   blocked: (count) => `${count} zárolt tekercs`,

@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
     wall: 'Fali kijelző',
   },
   noLine: 'Még nincs sor',
+  nowOn: (line: string) => `Most: ${line}`,
   noSetup: 'nincs setup kiválasztva',
   side: { top: 'felső oldal', bottom: 'alsó oldal' },
   revision: (revision) => `rev. ${revision}`,

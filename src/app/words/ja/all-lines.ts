@@ -20,6 +20,7 @@ export const words: Sentences<typeof english> = {
   noWalk: 'スプライスの予定なし。',
   missed: (slot, clock) => `${clock}までに${slot}に着ける人がいません。`,
   looking: '計算中…',
+  together: (clock: string) => `${clock} に両方のラインで作業が必要です。`,
   warnings: (count) => `警告${count}件`,
   holds: (count) => `班長待ち${count}件`,
   blocked: (count) => `使用禁止リール${count}本`,

@@ -203,6 +203,10 @@ export const words: Sentences<typeof english> = {
     id: 'タブレットID',
     entries: (count) => `ログの記録${count}件`,
     line: '使用中のライン',
+    alsoServes: 'ほかに担当するライン',
+    alsoNone: 'ほかになし',
+    alsoHelp:
+      '両方のラインの警告がここで鳴ります。もう一方のスロットを読み取ると、そのラインに切り替わります。',
     save: '名前を保存する',
     saved: '保存しました。',
   },

@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
     wall: '壁掛け画面',
   },
   noLine: 'まだラインなし',
+  nowOn: (line: string) => `今は ${line}`,
   noSetup: '段取り表が未選択',
   side: { top: '表面', bottom: '裏面' },
   revision: (revision) => `改訂${revision}`,

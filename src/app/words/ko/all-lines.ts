@@ -20,6 +20,7 @@ export const words: Sentences<typeof english> = {
   noWalk: '할 스플라이스 없음.',
   missed: (slot, clock) => `${slot}: ${clock}까지 갈 수 있는 사람이 없습니다.`,
   looking: '계산 중…',
+  together: (clock: string) => `${clock}에 두 라인 모두 작업이 필요합니다.`,
   warnings: (count) => `경고 ${count}건`,
   holds: (count) => `반장 대기 ${count}건`,
   blocked: (count) => `사용 금지 릴 ${count}개`,

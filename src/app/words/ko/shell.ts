@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
     wall: '현황판',
   },
   noLine: '아직 라인 없음',
+  nowOn: (line: string) => `지금 ${line}`,
   noSetup: '셋업 선택 안 됨',
   side: { top: '윗면', bottom: '아랫면' },
   revision: (revision) => `리비전 ${revision}`,

@@ -21,6 +21,7 @@ export const words: Sentences<typeof english> = {
   noWalk: 'Nie ma łączeń do zrobienia.',
   missed: (slot, clock) => `${slot}: nikt nie dotrze do ${clock}.`,
   looking: 'Obliczanie…',
+  together: (clock: string) => `Obie linie potrzebują Cię o ${clock}.`,
   warnings: (count) =>
     byNumber(count, {
       one: `${count} ostrzeżenie`,

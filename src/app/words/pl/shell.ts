@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
     wall: 'Ekran ścienny',
   },
   noLine: 'Nie ma jeszcze linii',
+  nowOn: (line: string) => `Teraz: ${line}`,
   noSetup: 'nie wybrano setupu',
   side: { top: 'góra', bottom: 'dół' },
   revision: (revision) => `rew. ${revision}`,

@@ -21,6 +21,7 @@ export const words: Sentences<typeof english> = {
   noWalk: 'Nenhuma emenda pendente.',
   missed: (slot, clock) => `Ninguém chega a ${slot} até ${clock}.`,
   looking: 'Calculando…',
+  together: (clock: string) => `As duas linhas precisam de você às ${clock}.`,
   warnings: (count) => plural(count, `${count} aviso`, `${count} avisos`),
   holds: (count) => `${count} para o líder`,
   blocked: (count) => plural(count, `${count} rolo bloqueado`, `${count} rolos bloqueados`),

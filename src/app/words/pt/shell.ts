@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
     wall: 'Tela de parede',
   },
   noLine: 'Nenhuma linha ainda',
+  nowOn: (line: string) => `Agora: ${line}`,
   noSetup: 'nenhum setup escolhido',
   side: { top: 'superior', bottom: 'inferior' },
   revision: (revision) => `rev ${revision}`,

@@ -20,6 +20,7 @@ export const words: Sentences<typeof english> = {
   noWalk: 'Không có lần nối nào đến hạn.',
   missed: (slot, clock) => `Không ai tới ${slot} kịp trước ${clock}.`,
   looking: 'Đang tính…',
+  together: (clock: string) => `Cả hai chuyền đều cần bạn lúc ${clock}.`,
   warnings: (count) => `${count} cảnh báo`,
   holds: (count) => `${count} chờ trưởng ca`,
   blocked: (count) => `${count} cuộn bị chặn`,

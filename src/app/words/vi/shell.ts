@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
     wall: 'Màn hình treo tường',
   },
   noLine: 'Chưa có chuyền',
+  nowOn: (line: string) => `Đang ở ${line}`,
   noSetup: 'chưa chọn setup',
   side: { top: 'mặt trên', bottom: 'mặt dưới' },
   revision: (revision) => `rev ${revision}`,

@@ -20,6 +20,7 @@ export const words: Sentences<typeof english> = {
   noWalk: '没有要接的料。',
   missed: (slot, clock) => `${clock} 之前没有人能赶到 ${slot}。`,
   looking: '正在计算…',
+  together: (clock: string) => `两条产线都在 ${clock} 需要您。`,
   warnings: (count) => `${count} 条预警`,
   holds: (count) => `${count} 项等班长`,
   blocked: (count) => `${count} 盘已禁用`,

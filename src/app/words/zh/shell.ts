@@ -14,6 +14,7 @@ export const words: Sentences<typeof english> = {
     wall: '看板',
   },
   noLine: '还没有产线',
+  nowOn: (line: string) => `现在是 ${line}`,
   noSetup: '未选站位表',
   side: { top: '顶面', bottom: '底面' },
   revision: (revision) => `版本 ${revision}`,

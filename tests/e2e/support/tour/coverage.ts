@@ -25,6 +25,7 @@ export const notMet: Readonly<Record<string, string>> = {
   'part-picture-gone': 'A part must have got a picture from a file: part-list.e2e.ts.',
   'push-standing': 'The server must be set up to send messages: push.e2e.ts.',
   'push-wrong': 'The server must be set up to send messages: push.e2e.ts.',
+  'blocked-show': 'A reel that is blocked must stand on the other line: two-lines.e2e.ts.',
   unanswered: 'A warning must wait on another line that runs: alerts.e2e.ts.',
   'unanswered-go': 'A warning must wait on another line that runs: alerts.e2e.ts.',
   'unanswered-show': 'A warning must wait on another line that runs: alerts.e2e.ts.',

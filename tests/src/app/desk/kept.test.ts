@@ -1,7 +1,7 @@
 // What was in hand when the browser closed comes back for the person who scanned it, on the same line, within a shift; for nobody else.
 
 import { describe, expect, test } from 'vitest';
-import { deskFrom } from '../../../../src/app/desk/kept.ts';
+import { deskFrom, leftFrom } from '../../../../src/app/desk/kept.ts';
 
 const desk = {
   slot: 'M1-F-001',
@@ -33,5 +33,23 @@ describe('deskFrom()', () => {
     expect(deskFrom(kept, { ...now, nowMs: 1000 + 8 * 3_600_000 + 1 })).toBeNull();
     expect(deskFrom({ ...kept, desk: { ...desk, slot: null, feeder: null } }, now)).toBeNull();
     expect(deskFrom(null, now)).toBeNull();
+  });
+});
+
+describe('leftFrom()', () => {
+  const both = { ...kept, left: [['L2', { ...desk, slot: 'M1-F-009' }]] as const };
+
+  test('brings back what waited on the other line, for its person, within a shift', () => {
+    expect(leftFrom(both, now)).toMatchObject([
+      ['L2', { slot: 'M1-F-009', told: { tell: 'came-back', atMs: 1000 } }],
+    ]);
+    expect(leftFrom(both, { ...now, person: 'bo' })).toEqual([]);
+    expect(leftFrom(both, { ...now, nowMs: 1000 + 8 * 3_600_000 + 1 })).toEqual([]);
+  });
+
+  test('brings nothing back that an older version did not keep, or that is of the line in hand', () => {
+    expect(leftFrom(kept, now)).toEqual([]);
+    expect(leftFrom(both, { ...now, line: 'L2' })).toEqual([]);
+    expect(leftFrom(null, now)).toEqual([]);
   });
 });

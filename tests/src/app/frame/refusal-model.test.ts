@@ -39,6 +39,7 @@ const inHand: ReelInHand = {
 const refused = (reason: Reason, more: Partial<ShownVerdict> = {}): ShownVerdict => ({
   entry: 'T1/e/1',
   act: 'load',
+  line: 'L1',
   slot: 'M1-F-002',
   feeder: null,
   reel: inHand,

@@ -19,7 +19,7 @@ test('calls at once, again after a while, and no more once somebody has taken no
   story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'LOT7' }));
   const tick = signal(0);
   const heard: string[] = [];
-  const app = { tick, line: signal('L1'), store: { floor: () => story.floor() } };
+  const app = { tick, line: signal('L1'), beside: signal([]), store: { floor: () => story.floor() } };
   callForBlocked(app as unknown as App, { call: (level) => heard.push(level) }); // the part of the app that it asks
   vi.advanceTimersByTime(60_000);
   expect(heard).toEqual([]);

@@ -54,8 +54,14 @@ test('a floor life that is over is called for, and no second time while it stand
   const heard: string[] = [];
   const clock = { nowMs: () => startMs };
   // The part of the app that it asks; no line is chosen, so that its beginning is not looked at.
-  const app = { tick: signal(0), line: signal(null), clock, store: { floor: () => floor } } as unknown as App;
-  callForOthers(app, { outlook }, { call: (level) => heard.push(level) });
+  const app = {
+    tick: signal(0),
+    line: signal(null),
+    beside: signal([]),
+    clock,
+    store: { floor: () => floor },
+  } as unknown as App;
+  callForOthers(app, { watch: { outlook }, beside: signal([]) }, { call: (level) => heard.push(level) });
   screenStands();
   outlook.value = outlookAt(167.7);
   await expect.poll(() => heard).toEqual(['due']);

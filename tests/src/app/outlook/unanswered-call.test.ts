@@ -41,7 +41,7 @@ function away() {
   const person = signal<{ readonly role: string } | null>({ role: 'lead' });
   const clock = { nowMs: () => raisedMs + ESCALATE_MS };
   const store = { floor: () => floor };
-  const app = { tick, line, person, clock, store, practice: null } as unknown as App; // the part of it that is asked
+  const app = { tick, line, beside: signal([]), person, clock, store, practice: null } as unknown as App; // the part of it that is asked
   const open = signal<readonly Unanswered[]>([]);
   const heard: string[] = [];
   callForUnanswered(app, { call: (level) => heard.push(level) }, open);

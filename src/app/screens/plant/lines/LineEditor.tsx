@@ -10,6 +10,7 @@ import {
 } from '../../../../../shared/floor/slot-ranges.ts';
 import type { Line } from '../../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../../app.ts';
+import { takeLine } from '../../../line-in-hand.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Field } from '../../../ui/Field.tsx';
@@ -55,7 +56,7 @@ export function LineEditor({ line, onClose, onSaved }: LineEditorProps) {
     app.record(lineDrafts(form, id, read.machines), {
       notice: { tone: 'go', text: words.saved(form.name.trim()) },
       next: () => {
-        if (form.line === null) app.preferences.value = { ...app.preferences.value, line: id };
+        if (form.line === null) takeLine(app, id);
         onSaved();
       },
     });

@@ -4,6 +4,7 @@ import { effect } from '@preact/signals';
 import { keepChoice } from '../../../../../shared/sheet/choice.ts';
 import { sheetFields } from '../../../../../shared/sheet/fields.ts';
 import { type App, useApp, useFloor } from '../../../app.ts';
+import { takeLine } from '../../../line-in-hand.ts';
 import { useRefusal } from '../../../may.ts';
 import { address, goTo } from '../../../router.ts';
 import { Button } from '../../../ui/Button.tsx';
@@ -158,7 +159,7 @@ function TakenCard({ taken, session }: { readonly taken: Taken; readonly session
             const { line, setup } = taken;
             app.record([{ kind: 'setup.chosen', payload: { line, setup } }], {
               next: () => {
-                app.preferences.value = { ...app.preferences.value, line };
+                takeLine(app, line);
                 app.notice.value = { tone: 'go', text: setups.chosenNow(taken.product) };
                 session.clear();
                 goTo('load');

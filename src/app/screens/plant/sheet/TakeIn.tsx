@@ -6,6 +6,7 @@ import type { SheetDiff } from '../../../../../shared/sheet/diff.ts';
 import type { SheetSlot } from '../../../../../shared/sheet/slot.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { newId } from '../../../device/ids.ts';
+import { takeLine } from '../../../line-in-hand.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { ChoiceField, Field } from '../../../ui/Field.tsx';
@@ -74,7 +75,7 @@ export function TakeIn(props: TakeInProps) {
       const boardsPerPanel = placements ? choices.boardsPerPanel : (boardsOfForm(form) ?? 1);
       await app.write(takeDrafts(form, plan, { setup, source, boardsPerPanel }));
       const { line } = plan.line;
-      if (plan.isNewLine) app.preferences.value = { ...app.preferences.value, line };
+      if (plan.isNewLine) takeLine(app, line);
       session.clear();
       session.taken.value = { setup, line, product: form.product.trim(), revision: form.revision.trim() };
     } finally {

@@ -1,0 +1,44 @@
+// Which line is in hand, and which ones the tablet serves besides: one place changes it, so that whatever follows it changes with it.
+
+import type { App } from './app.ts';
+import { shellWords } from './words/shell.ts';
+import { say } from './words/words.ts';
+
+/** The lines served besides the one in hand; a line that the plant does not know any more is none. */
+export function linesBeside(
+  serves: readonly string[],
+  line: string | null,
+  lines: ReadonlyMap<string, unknown>,
+): readonly string[] {
+  return serves.filter((each) => each !== line && lines.has(each));
+}
+
+/** Takes a line in hand. The other line that the tablet serves stays served: its warnings go on to sound. */
+export function takeLine({ preferences }: Pick<App, 'preferences'>, line: string): void {
+  const now = preferences.peek();
+  if (now.line !== line) preferences.value = { ...now, line };
+}
+
+/** The tablet serves these two lines, or with null for the second the first alone. */
+export function serveLines(
+  { preferences }: Pick<App, 'preferences'>,
+  line: string,
+  other: string | null,
+): void {
+  preferences.value = {
+    ...preferences.peek(),
+    line,
+    serves: other === null || other === line ? [] : [line, other],
+  };
+}
+
+/** The name of a line where the tablet serves several, so that nobody mixes them up; null where it serves one. */
+export function lineToTell(app: Pick<App, 'beside' | 'store'>, line: string): string | null {
+  return app.beside.value.length === 0 ? null : (app.store.floor().lines.get(line)?.name ?? line);
+}
+
+/** Says at the foot of the screen which line is in hand now. */
+export function tellLine(app: App, line: string): void {
+  const name = app.store.floor().lines.get(line)?.name ?? line;
+  app.notice.value = { tone: 'plain', text: say(shellWords).nowOn(name) };
+}

@@ -1,0 +1,10 @@
+// The tour of a tablet that serves two lines of a plant.
+
+import { it } from 'vitest';
+import { startDemo } from './support/demo.ts';
+import { twoLineLegs } from './support/tour/two-line-legs.ts';
+import { useTour } from './support/tour/use-tour.ts';
+
+const tour = useTour('lines', () => startDemo(['--lines', '2']));
+
+it('the tour of a tablet that serves two lines', { timeout: 600_000 }, () => tour.go(twoLineLegs));

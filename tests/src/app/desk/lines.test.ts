@@ -1,0 +1,121 @@
+// Going from one line of the tablet to the other: what was in hand is there again, on the line where it belongs; a reel comes along.
+
+import { computed, signal } from '@preact/signals';
+import { expect, test } from 'vitest';
+import { type Desk, emptyDesk, type ReelInHand } from '../../../../shared/desk/model.ts';
+import type { App } from '../../../../src/app/app.ts';
+import { bringToLine, followLine } from '../../../../src/app/desk/lines.ts';
+import { type DeskState, goOn, openDesk, type ShownVerdict } from '../../../../src/app/desk/state.ts';
+import { linesBeside, serveLines, takeLine } from '../../../../src/app/line-in-hand.ts';
+import { firstPreferences, type Preferences } from '../../../../src/app/store/preferences.ts';
+
+const lines = new Map([
+  ['L1', { name: 'Line 1' }],
+  ['L2', { name: 'Line 2' }],
+]);
+
+function tablet() {
+  const preferences = signal<Preferences>({ ...firstPreferences, line: 'L1', serves: ['L1', 'L2'] });
+  const line = computed(() => preferences.value.line);
+  const beside = computed(() => linesBeside(preferences.value.serves, line.value, lines));
+  const store = { floor: () => ({ lines }) };
+  // The part of the app that a desk without scans asks.
+  const app = { preferences, line, beside, store, notice: signal(null) } as unknown as App;
+  const none = () => undefined;
+  const state = openDesk(app, { onBadge: none, onPanel: none, onTakeOut: none });
+  return { app, state };
+}
+const tap = ({ app, state }: { app: App; state: DeskState }, line: string) => {
+  takeLine(app, line);
+  followLine(state);
+};
+const reel = { reel: 'K1', part: 'R-100' } as ReelInHand; // nothing here looks into it
+const atSlot: Desk = { ...emptyDesk, slot: 'M1-F-001', atSlot: true, oldSeen: true };
+
+test('a tap to the other line leaves the slot on its own, and coming back brings it back', () => {
+  const here = tablet();
+  const { state } = here;
+  state.desk.value = { ...atSlot, reel };
+  tap(here, 'L2');
+  expect(state.desk.value).toEqual(emptyDesk);
+  state.desk.value = { ...emptyDesk, slot: 'M1-F-009' };
+  tap(here, 'L1');
+  expect(state.desk.value).toEqual({ ...atSlot, reel });
+  tap(here, 'L2');
+  expect(state.desk.value.slot).toBe('M1-F-009');
+});
+
+test('a reel that no slot was scanned for comes along by a tap', () => {
+  const here = tablet();
+  here.state.desk.value = { ...emptyDesk, reel };
+  tap(here, 'L2');
+  expect(here.state.desk.value.reel).toBe(reel);
+});
+
+test('a reel in hand is put by where something waits on the other line, and is not lost', () => {
+  const here = tablet();
+  here.state.desk.value = atSlot;
+  tap(here, 'L2');
+  here.state.desk.value = { ...emptyDesk, reel };
+  tap(here, 'L1');
+  expect(here.state.desk.value).toEqual(atSlot);
+  tap(here, 'L2');
+  expect(here.state.desk.value.reel).toBe(reel);
+});
+
+test('a scan brings the reel to the other line, and the slot waits on its own without it', () => {
+  const here = tablet();
+  const { app, state } = here;
+  state.desk.value = { ...atSlot, reel };
+  bringToLine(state, 'L2');
+  expect(app.line.value).toBe('L2');
+  expect(app.beside.value).toEqual(['L1']);
+  expect(state.desk.value).toEqual({ ...emptyDesk, reel });
+  expect(app.notice.value?.text).toContain('Line 2');
+  followLine(state); // the line in hand has changed: nothing more to do
+  expect(state.desk.value.reel).toBe(reel);
+  state.desk.value = emptyDesk;
+  tap(here, 'L1');
+  expect(state.desk.value).toEqual(atSlot);
+});
+
+test('a scan for the other line with nothing in hand goes on with what waits there', () => {
+  const here = tablet();
+  here.state.desk.value = { ...emptyDesk, slot: 'M1-F-001', feeder: 'FD-1' };
+  tap(here, 'L2');
+  bringToLine(here.state, 'L1');
+  expect(here.state.desk.value).toMatchObject({ slot: 'M1-F-001', feeder: 'FD-1' });
+});
+
+test('a check of a line waits where it is', () => {
+  const here = tablet();
+  here.state.desk.value = { ...emptyDesk, mode: 'sweep' };
+  tap(here, 'L2');
+  expect(here.state.desk.value.mode).toBe('work');
+  tap(here, 'L1');
+  expect(here.state.desk.value.mode).toBe('sweep');
+});
+
+test('a refusal that is answered after the tablet went on keeps its own line’s slot and drops its reel', () => {
+  const here = tablet();
+  const { state } = here;
+  state.desk.value = { ...atSlot, reel };
+  tap(here, 'L2');
+  const refused = { line: 'L1', verdict: 'refused', bad: 'reel' } as ShownVerdict; // what goOn() asks
+  state.shown.value = refused;
+  goOn(state);
+  expect(state.desk.value).toEqual(emptyDesk);
+  tap(here, 'L1');
+  expect(state.desk.value).toEqual(atSlot);
+});
+
+test('a line is served beside another or alone; a line that the plant lost is none', () => {
+  const { app } = tablet();
+  serveLines(app, 'L2', 'L1');
+  expect([app.line.value, ...app.beside.value]).toEqual(['L2', 'L1']);
+  takeLine(app, 'L1');
+  expect([app.line.value, ...app.beside.value]).toEqual(['L1', 'L2']);
+  serveLines(app, 'L1', null);
+  expect(app.beside.value).toEqual([]);
+  expect(linesBeside(['L1', 'gone'], 'L1', lines)).toEqual([]);
+});
