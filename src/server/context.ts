@@ -37,6 +37,8 @@ export interface ServerContext {
   readonly serverEpoch: string;
   readonly nowMs: () => number;
   readonly startedMs: number;
+  /** Proofs of requests of before are refused: with the process its memory of used ones begins, with a database that fell away that of the database. */
+  readonly proofsFromMs: () => number;
   /** When the certificate in use ends; null without HTTPS of its own. */
   readonly certificateEndsMs: () => number | null;
 }

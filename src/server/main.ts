@@ -85,7 +85,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
     database: settings.database,
     nowMs,
     onFault: fault,
-    serves: true,
+    role: 'server',
     ...(settings.onMigrated ? { onMigrated: settings.onMigrated } : {}),
   });
   closers.push(store.close);
@@ -118,7 +118,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   });
   onTrouble = (trouble, where) => {
     app.log.error({ store: trouble, where }, storeWords[trouble]);
-    if (trouble === 'restored') end(storeWords[trouble]);
+    if (trouble === 'restored' || trouble === 'lost') end(storeWords[trouble]);
   };
   for (const error of faults) fault(error as Error);
   for (const entry of unsigned) app.log.warn({ entry }, 'signature set aside: it is none by its form');
@@ -132,7 +132,9 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   );
   const port = portOf(app.server) ?? settings.port;
   const url = settings.publicUrl ?? `${certificate ? 'https' : 'http'}://${shownHost(settings)}:${port}`;
-  const sweep = setInterval(() => void store.sweep(nowMs()).catch(fault), SWEEP_MS);
+  const sweep = setInterval(() => {
+    if (store.leads()) store.sweep(nowMs()).catch(fault);
+  }, SWEEP_MS);
   sweep.unref();
   closers.push(() => clearInterval(sweep));
   if (certificate) closers.push(renewing(app.server as unknown as SecureServer, certificate, fault)); // made with TLS
@@ -206,6 +208,12 @@ async function createContext(
   const tickets = createTicketDesk({ store, key, plant: settings.plant });
   const heads = createHeadSigner(key.plant);
   const health = watchStore({ store, onTrouble });
+  let proofsFromMs = nowMs();
+  store.watch(({ kind }) => {
+    if (kind !== 'back') return;
+    proofsFromMs = nowMs();
+    health.answered();
+  });
   const seen = createSeenBook(store, onFault);
   const { registry, tablets } = metrics;
   addPlantMetrics({ registry, tablets, folder: settings.folder, store, health, seen });
@@ -229,6 +237,7 @@ async function createContext(
     serverEpoch,
     nowMs,
     startedMs: nowMs(),
+    proofsFromMs: () => proofsFromMs,
     certificateEndsMs,
   };
 }

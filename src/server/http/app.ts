@@ -18,6 +18,7 @@ import { addGate } from './gate.ts';
 import { isKey, openMetricsKey } from './metrics-key.ts';
 import { addPeopleRoutes } from './people-routes.ts';
 import { addPictureRoutes } from './picture-routes.ts';
+import { sharedRates } from './rates.ts';
 import { Refused, toRefusal, toRefused } from './refuse.ts';
 import { addStaticRoutes } from './static-routes.ts';
 import { addSyncRoutes } from './sync-routes.ts';
@@ -58,6 +59,7 @@ const troubleCodes: Readonly<Record<StoreTrouble, WireCode>> = {
   'read-only': 'store-read-only',
   away: 'store-away',
   restored: 'store-away',
+  lost: 'store-away',
   damaged: 'server-fault',
   'text-changed': 'server-fault',
   'log-broken': 'server-fault',
@@ -115,7 +117,7 @@ export async function createApp(context: ServerContext, tls: TlsFiles | null): P
     crossOriginOpenerPolicy: isSecure ? { policy: 'same-origin' } : false,
     originAgentCluster: isSecure,
   });
-  await app.register(rateLimit, { global: false });
+  await app.register(rateLimit, { global: false, ...sharedRates(context.store, context.nowMs) });
   // Answers only: requests are unpacked by our own reader, which also hashes them.
   await app.register(compress, { globalDecompression: false, threshold: 1024, encodings: ['gzip'] });
   app.addHook('onRequest', async (request, reply) => {

@@ -10,6 +10,7 @@ import { quarantineSignatures } from './forms.ts';
 import { newEpoch } from './migrate.ts';
 import { type PackedRow, packedColumns, wholeBody } from './packed.ts';
 import { peopleQueries } from './people-queries.ts';
+import { rateQueries } from './shared-counts.ts';
 import type { Signal, Store, StoredEntry } from './store.ts';
 import type { Dialect, EntriesTable, Tables } from './tables.ts';
 import { broughtQueries, oneTimeQueries, revokedQueries, tabletQueries } from './tablet-queries.ts';
@@ -25,6 +26,7 @@ export interface StoreParts {
   readonly claimNonce: Store['claimNonce'];
   readonly tell: (signal: Signal) => Promise<void>;
   readonly watch: Store['watch'];
+  readonly leads: Store['leads'];
   readonly backupTo: Store['backupTo'];
   readonly quickCheck: Store['quickCheck'];
   readonly bytes: () => Promise<number>;
@@ -73,11 +75,13 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
     ...revokedQueries(db),
     ...broughtQueries(db),
     ...oneTimeQueries(db),
+    ...rateQueries(db),
     ...peopleQueries(db),
     ...traceQueries(db, parts.appendTransaction),
     claimNonce: parts.claimNonce,
     tell: parts.tell,
     watch: parts.watch,
+    leads: parts.leads,
     backupTo: parts.backupTo,
     quickCheck: parts.quickCheck,
     measure: async () => {
@@ -92,12 +96,15 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
       await db.deleteFrom('one_time').where('until_ms', '<', nowMs).execute();
       await db.deleteFrom('sessions').where('until_ms', '<', nowMs).execute();
       await db.deleteFrom('nonces').where('until_ms', '<', nowMs).execute();
+      await db.deleteFrom('rates').where('until_ms', '<', nowMs).execute();
       await db.deleteFrom('pictures').where('until_ms', '<', nowMs).execute();
     },
   };
 }
 
-function metaQueries(db: Kysely<Tables>): Pick<Store, 'serverEpoch' | 'readMeta' | 'keepMeta' | 'writeMeta'> {
+function metaQueries(
+  db: Kysely<Tables>,
+): Pick<Store, 'serverEpoch' | 'readMeta' | 'keepMeta' | 'writeMeta' | 'swapMeta'> {
   const readMeta = async (key: string) =>
     (await db.selectFrom('meta').select('value').where('key', '=', key).executeTakeFirst())?.value ?? null;
   const keepMeta = async (key: string, value: string) => {
@@ -117,6 +124,23 @@ function metaQueries(db: Kysely<Tables>): Pick<Store, 'serverEpoch' | 'readMeta'
         .values({ key, value })
         .onConflict((conflict) => conflict.column('key').doUpdateSet({ value }))
         .execute();
+    },
+    swapMeta: async (key, before, value) => {
+      const changed =
+        before === null
+          ? await db
+              .insertInto('meta')
+              .values({ key, value })
+              .onConflict((conflict) => conflict.column('key').doNothing())
+              .executeTakeFirst()
+          : await db
+              .updateTable('meta')
+              .set({ value })
+              .where('key', '=', key)
+              .where('value', '=', before)
+              .executeTakeFirst();
+      const rows = 'numUpdatedRows' in changed ? changed.numUpdatedRows : changed.numInsertedOrUpdatedRows;
+      return Number(rows ?? 0) > 0;
     },
     serverEpoch: () => keepMeta('server_epoch', newEpoch()),
   };
@@ -297,7 +321,7 @@ function quarantineQueries(db: Kysely<Tables>): Pick<Store, 'quarantined' | 'qua
 }
 
 /** The newest folded state of each fold. */
-function snapshotQueries(db: Kysely<Tables>): Pick<Store, 'putSnapshot' | 'snapshot'> {
+function snapshotQueries(db: Kysely<Tables>): Pick<Store, 'putSnapshot' | 'snapshot' | 'snapshotPos'> {
   return {
     putSnapshot: async ({ fold, cursor, tablet, atMs, bytes }) => {
       const row = { pos: cursor.pos, root: cursor.root, tablet, at_ms: atMs, bytes: Buffer.from(bytes) };
@@ -310,12 +334,14 @@ function snapshotQueries(db: Kysely<Tables>): Pick<Store, 'putSnapshot' | 'snaps
         .execute();
     },
     snapshot: async (fold) => {
-      let query = db.selectFrom('snapshots').selectAll().orderBy('pos', 'desc').limit(1);
-      if (fold !== null) query = query.where('fold', '=', fold);
-      const row = await query.executeTakeFirst();
+      const row = await db.selectFrom('snapshots').selectAll().where('fold', '=', fold).executeTakeFirst();
       if (!row) return null;
       const { pos, root, tablet, bytes } = row;
       return { fold: row.fold, cursor: { pos, root }, tablet, atMs: row.at_ms, bytes };
+    },
+    snapshotPos: async () => {
+      const row = await db.selectFrom('snapshots').select('pos').orderBy('pos', 'desc').executeTakeFirst();
+      return row?.pos ?? 0;
     },
   };
 }

@@ -3,6 +3,7 @@
 import { type ColumnType, type Kysely, sql } from 'kysely';
 import { columnTypes, type Dialect } from './column-types.ts';
 import { type PicturesTable, pictureTables } from './picture-tables.ts';
+import { type RatesTable, rateTables } from './shared-counts.ts';
 import { secretTables, shorterOrder } from './steps-later.ts';
 
 export interface EntriesTable {
@@ -107,6 +108,7 @@ export interface Tables {
     bytes: ColumnType<Uint8Array, Uint8Array, Uint8Array>;
   };
   pictures: PicturesTable;
+  rates: RatesTable;
   /** Subtrees of the log's hash tree, every eighth level from the eighth on; `id` names level and index. */
   tree_nodes: { id: number; hash: string };
   trace_state: { part: string; key: string; value: string };
@@ -144,7 +146,7 @@ export const backupTables = [
 ] as const;
 
 /** What is good for minutes: no backup carries it, and nothing of it is left after a restore. */
-export const passingTables = ['one_time', 'sessions', 'nonces'] as const;
+export const passingTables = ['one_time', 'sessions', 'nonces', 'rates'] as const;
 
 /** The row of `meta` that holds the server's private key: it stays where it was made. */
 export const serverKeyName = 'server_key';
@@ -173,6 +175,7 @@ export const steps: readonly Step[] = [
   secretTables,
   shorterOrder,
   pictureTables,
+  rateTables,
 ];
 
 async function firstTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> {
