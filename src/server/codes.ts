@@ -1,6 +1,7 @@
 // One-time codes and tickets: short enough to type, kept only as their hash, used up by the first who brings them.
 
 import { randomInt } from 'node:crypto';
+import { userInfo } from 'node:os';
 import { codeLifeMs } from '../../shared/wire/limits.ts';
 import type { CodeMade, ExportMade, ExportRequest } from '../../shared/wire/messages.ts';
 import { hashOf, randomToken } from './keys.ts';
@@ -17,18 +18,39 @@ export function readCode(typed: string): string {
   return typed.toUpperCase().replace(/[^0-9A-Z]/g, '');
 }
 
-/** Makes an enrolment code: 10 of 30 signs, 49 bits, good for ten minutes. `replaces`: the active tablet whose place may be taken by it. */
+/** Who asked for something: a person at a tablet, or whoever sits at the server's terminal, by the account there. */
+export interface AskedBy {
+  readonly person: string | null;
+  readonly account: string | null;
+}
+
+/** Whoever sits at this computer. */
+export function terminal(): AskedBy {
+  return { person: null, account: userInfo().username };
+}
+
+/** What a code is good for. */
+export interface CodeDetail {
+  readonly replaces?: string;
+  readonly by?: AskedBy;
+}
+
+/**
+ * Makes an enrolment code: 10 of 30 signs, 49 bits, good for ten minutes. `replaces`: the active tablet whose place may be taken by it; `by`: who
+ * asked for it.
+ */
 export async function makeCode(
   store: Pick<Store, 'addOneTime'>,
   nowMs: number,
   replaces?: string,
+  by: AskedBy = terminal(),
 ): Promise<CodeMade> {
   const plain = Array.from({ length: CODE_LENGTH }, () => ALPHABET[randomInt(ALPHABET.length)]).join('');
   const untilMs = nowMs + codeLifeMs;
   await store.addOneTime({
     hash: hashOf(plain),
     purpose: 'enrol',
-    detail: JSON.stringify({ replaces }),
+    detail: JSON.stringify({ replaces, by } satisfies { readonly [K in keyof CodeDetail]: unknown }),
     untilMs,
   });
   const code = `${plain.slice(0, 5)}-${plain.slice(5)}`;

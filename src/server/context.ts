@@ -5,6 +5,7 @@ import type { StoreHealth } from './health.ts';
 import type { ServerKey } from './keys.ts';
 import type { LiveHub } from './live.ts';
 import type { Metrics } from './metrics.ts';
+import type { OwnChain } from './own-chain.ts';
 import type { PeopleBook } from './people/book.ts';
 import type { PinSeal } from './people/pin-seal.ts';
 import type { TicketDesk } from './people/tickets.ts';
@@ -25,6 +26,8 @@ export interface ServerContext {
   readonly seen: SeenBook;
   readonly live: LiveHub;
   readonly key: ServerKey;
+  /** What the server writes itself. */
+  readonly own: OwnChain;
   readonly heads: HeadSigner;
   readonly witnesses: Witnesses;
   readonly people: PeopleBook;

@@ -10,10 +10,11 @@ import { storeWords, watchStore } from './health.ts';
 import { createApp } from './http/app.ts';
 import { createMetricsServer } from './http/metrics-server.ts';
 import { createTrustServer } from './http/trust-page.ts';
-import { openServerKey } from './keys.ts';
+import { openServerKey, type ServerKey } from './keys.ts';
 import { CannotStart, lanAddresses, listen, shownHost } from './listen.ts';
 import { createLiveHub } from './live.ts';
 import { createMetrics, type Metrics } from './metrics.ts';
+import { createOwnChain, type OwnChain } from './own-chain.ts';
 import { createPeopleBook } from './people/book.ts';
 import { createPinSeal } from './people/pin-seal.ts';
 import { createTicketDesk } from './people/tickets.ts';
@@ -228,6 +229,7 @@ async function createContext(
     seen,
     live,
     key,
+    own: openOwnChain(settings, store, key),
     heads,
     witnesses: createWitnesses({ store, heads, origin: key.plant.ed25519.name, nowMs }),
     people: createPeopleBook(store, settings.people, tickets.trust),
@@ -240,6 +242,12 @@ async function createContext(
     proofsFromMs: () => proofsFromMs,
     certificateEndsMs,
   };
+}
+
+/** Nothing is written where no version is told: a log that a test or the demo counts. */
+function openOwnChain({ app, clock }: ServerSettings, store: Store, key: ServerKey): OwnChain {
+  if (app === undefined) return { tell: async () => undefined };
+  return createOwnChain({ store, key, app, nowMs: clock.nowMs });
 }
 
 function openDesk(settings: ServerSettings, store: Store, onFault: (error: Error) => void): TraceDesk {

@@ -32,6 +32,8 @@ export interface ServerSettings {
   readonly https: HttpsSettings | null;
   /** Port on which this computer alone may ask what the server counts; absent, only those who hold the key ask, at the server's own port. */
   readonly metricsPort?: number;
+  /** The program's version; given, the server writes into the plant's log what is done to its tablets and to the log. */
+  readonly app?: string;
   /** Told where the store's schema was brought forward. */
   readonly onMigrated?: (migrated: Migrated) => void;
   /** The program that keeps the trace in a process of its own; absent, the server's own process does. */

@@ -11,7 +11,7 @@ import { newEpoch } from './migrate.ts';
 import { type PackedRow, packedColumns, wholeBody } from './packed.ts';
 import { peopleQueries } from './people-queries.ts';
 import { rateQueries } from './shared-counts.ts';
-import type { Signal, Store, StoredEntry } from './store.ts';
+import type { ChainEnd, Signal, Store, StoredEntry } from './store.ts';
 import type { Dialect, EntriesTable, Tables } from './tables.ts';
 import { broughtQueries, oneTimeQueries, revokedQueries, tabletQueries } from './tablet-queries.ts';
 import { traceQueries } from './trace-queries.ts';
@@ -150,13 +150,21 @@ function metaQueries(
 function chainQueries(
   db: Kysely<Tables>,
   parts: StoreParts,
-): Pick<Store, 'append' | 'head' | 'rootAt' | 'tree' | 'treeHashes' | 'heads' | 'marks'> {
+): Pick<Store, 'append' | 'appendNext' | 'head' | 'rootAt' | 'tree' | 'treeHashes' | 'heads' | 'marks'> {
   return {
     append: async (batches, nowMs) => {
       const { appendTransaction, insertEntries } = parts;
       const results = await appendTransaction((tx) => appendBatches(tx, batches, { nowMs, insertEntries }));
       if (results.some((result) => result.added > 0)) await parts.tell({ kind: 'appended' });
       return results;
+    },
+    appendNext: async ({ tablet, epoch }, make, nowMs) => {
+      const { appendTransaction, insertEntries } = parts;
+      await appendTransaction(async (tx) => {
+        const entries = make(await endOf(tx, { tablet, epoch }));
+        await appendBatches(tx, [{ sender: tablet, entries }], { nowMs, insertEntries });
+      });
+      await parts.tell({ kind: 'appended' });
     },
     head: () => readHead(db),
     rootAt: async (pos) => {
@@ -188,6 +196,21 @@ function chainQueries(
       return chains.map(({ tablet, epoch }) => ({ tablet, epoch, seq: held.get(`${tablet}/${epoch}`) ?? 0 }));
     },
   };
+}
+
+async function endOf(
+  tx: Transaction<Tables>,
+  { tablet, epoch }: { readonly tablet: string; readonly epoch: string },
+): Promise<ChainEnd | null> {
+  const row = await tx
+    .selectFrom('entries')
+    .select(['seq', 'hash', 'hlc_ms', 'hlc_n'])
+    .where('tablet', '=', tablet)
+    .where('epoch', '=', epoch)
+    .orderBy('seq', 'desc')
+    .limit(1)
+    .executeTakeFirst();
+  return row ? { seq: row.seq, hash: row.hash, hlc: { ms: row.hlc_ms, n: row.hlc_n } } : null;
 }
 
 /** Comes before every entry. */

@@ -248,6 +248,13 @@ export type Signal =
   /** Told within a process alone: a database that was away is back. */
   | { readonly kind: 'back' };
 
+/** Where a chain ends in the log. */
+export interface ChainEnd {
+  readonly seq: number;
+  readonly hash: string;
+  readonly hlc: ClockReading;
+}
+
 export interface Store {
   readonly dialect: 'sqlite' | 'postgres';
   /** Random at creation, another one after a backup was put back. */
@@ -264,6 +271,12 @@ export interface Store {
     batches: readonly { readonly sender: string; readonly entries: readonly Checked[] }[],
     nowMs: number,
   ) => Promise<readonly Appended[]>;
+  /** Appends to one chain what `make` makes of its end, null for none, in the append itself: whoever else extends it comes before or after. */
+  readonly appendNext: (
+    chain: { readonly tablet: string; readonly epoch: string },
+    make: (end: ChainEnd | null) => readonly Checked[],
+    nowMs: number,
+  ) => Promise<void>;
   readonly head: () => Promise<LogHead>;
   /** The running hash at a position; null where the log does not reach it. */
   readonly rootAt: (pos: number) => Promise<string | null>;
@@ -317,6 +330,8 @@ export interface Store {
     tablet: { tablet: string; name: string; publicKey: string },
     nowMs: number,
   ) => Promise<void>;
+  /** Keeps a key of a chain that no tablet writes. */
+  readonly keepKey: (tablet: string, publicKey: string, nowMs: number) => Promise<void>;
   /** Every key that the tablet ever had, newest first. */
   readonly tabletKeys: (tablet: string) => Promise<readonly string[]>;
   /** Every key of every tablet, in the order of names; `revokedMs`: when its tablet was shut out. */

@@ -23,7 +23,14 @@ export function tabletQueries(
   db: Kysely<Tables>,
 ): Pick<
   Store,
-  'enrolTablet' | 'tabletKeys' | 'allKeys' | 'findTablet' | 'listTablets' | 'present' | 'touchTablets'
+  | 'enrolTablet'
+  | 'keepKey'
+  | 'tabletKeys'
+  | 'allKeys'
+  | 'findTablet'
+  | 'listTablets'
+  | 'present'
+  | 'touchTablets'
 > {
   return {
     enrolTablet: (enrolment, nowMs) =>
@@ -43,6 +50,13 @@ export function tabletQueries(
           )
           .execute();
       }),
+    keepKey: async (tablet, publicKey, nowMs) => {
+      await db
+        .insertInto('tablet_keys')
+        .values({ tablet, public_key: publicKey, since_ms: nowMs })
+        .onConflict((conflict) => conflict.columns(['tablet', 'public_key']).doNothing())
+        .execute();
+    },
     tabletKeys: async (tablet) => {
       const rows = await db
         .selectFrom('tablet_keys')
@@ -55,7 +69,7 @@ export function tabletQueries(
     allKeys: async () => {
       const rows = await db
         .selectFrom('tablet_keys')
-        .innerJoin('tablets', 'tablets.tablet', 'tablet_keys.tablet')
+        .leftJoin('tablets', 'tablets.tablet', 'tablet_keys.tablet')
         .select(['tablet_keys.tablet', 'tablet_keys.public_key', 'since_ms', 'revoked_ms'])
         .orderBy('tablet_keys.tablet')
         .orderBy('since_ms')
