@@ -215,6 +215,12 @@ function addOperationRoutes(app: FastifyInstance, context: ServerContext): void 
       return reply.code(503).send({ ok: false, degraded: why ? [why] : [], store: store.dialect });
     }
   });
+  // For whoever chooses among several servers: one that reaches the database serves, whatever is wrong with the log that all of them share.
+  app.get('/ready', async (_, reply) => {
+    reply.header('cache-control', 'no-store');
+    const entries = await end().catch(() => null);
+    return entries === null ? reply.code(503).send({ ready: false }) : { ready: true };
+  });
   const metricsKey = openMetricsKey(context.settings.folder);
   app.get('/metrics', async (request, reply) => {
     if (!isKey(request.headers.authorization, metricsKey))
