@@ -14,7 +14,7 @@ import { openStore } from '../../src/server/stores/open.ts';
 import type { Store } from '../../src/server/stores/store.ts';
 import { newFolder, startPostgres, type TestPostgres } from '../contract/databases.ts';
 import { joinChain, type TestChain } from '../src/server/chains.ts';
-import { boss, newClock, newTablet, startTestServer, type TestServer, until } from '../src/server/tablets.ts';
+import { boss, newClock, newTablet, startTestServer, type TestServer } from '../src/server/tablets.ts';
 import { call } from './call.ts';
 
 const account = userInfo().username;

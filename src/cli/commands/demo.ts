@@ -143,7 +143,7 @@ async function serveDemo(
   const lines = readNumber(values.lines ?? '1', { name: '--lines', whole: true, from: 1, to: MOST_LINES });
   const { play, lines: _lines, seed: _, export: _export, hours, start, ...serving } = values;
   // The shift that plays is all that its log has.
-  const { app: _, ...read } = readSettings({ ...serving, plant: 'Brae Works' });
+  const { app: _app, ...read } = readSettings({ ...serving, plant: 'Brae Works' });
   const settings = await choosePort(read, values, io);
   if (!existsSync(join(settings.appRoot, 'index.html'))) {
     throw new NotUnderstood(
