@@ -146,7 +146,7 @@ export const backupTables = [
 ] as const;
 
 /** What is good for minutes: no backup carries it, and nothing of it is left after a restore. */
-export const passingTables = ['one_time', 'sessions', 'nonces', 'rates'] as const;
+export const passingTables = ['one_time', 'sessions', 'nonces'] as const;
 
 /** The row of `meta` that holds the server's private key: it stays where it was made. */
 export const serverKeyName = 'server_key';

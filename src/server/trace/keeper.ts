@@ -32,6 +32,8 @@ const LATEST_MS = 10_000;
 export interface TraceTip {
   /** What the store's part of the index does not hold: open stretches, and all of the newest time. Read only. */
   readonly index: TraceIndex;
+  /** The place up to which the store has the rest; null where it has nothing of this index. */
+  readonly base: string | null;
   /** Entries of the log that are not in the index yet. */
   readonly behind: number;
 }
@@ -110,7 +112,7 @@ export function createTraceKeeper({ store, nowMs, onFault }: KeeperParts): Trace
       const { pos } = await store.head();
       // A little behind is caught up with here; more than that is said.
       if (held.isLoaded && pos - held.tipPlace.count <= TIP_AT_MOST) await caughtUp();
-      return { index: held.tip, behind: Math.max(0, pos - held.tipPlace.count) };
+      return { index: held.tip, base: held.base, behind: Math.max(0, pos - held.tipPlace.count) };
     },
     stop: async () => {
       unwatch();
