@@ -3,7 +3,6 @@
 // fork however many write. Its life is named after the log's: after a restore it begins anew.
 // Refused: a chain for each process, whose openings would be most of what it says; lines of the server's own log alone, which nobody exports.
 
-import type { EntryOf } from '../../shared/floor/kinds.ts';
 import { formatMoment } from '../../shared/kit/moment.ts';
 import { tickClock } from '../../shared/log/clock.ts';
 import { type ClockReading, type Entry, firstPrev } from '../../shared/log/entry.ts';
@@ -17,13 +16,28 @@ export const ownTablet = 'server';
 /** What it is called. */
 const NAME = 'Server';
 
-/** What a server tells of what was done to the plant. */
-export type OwnKind = 'tablet.let-in' | 'tablet.shut-out' | 'log.fetched' | 'log.restored';
+interface By {
+  readonly person: string | null;
+  readonly account: string | null;
+}
 
-/** One thing to tell. */
-export type OwnDraft = {
-  readonly [K in OwnKind]: { readonly kind: K; readonly payload: EntryOf<K>['payload'] };
-}[OwnKind];
+/** One thing that a server tells of what was done to the plant; the floor knows the same shapes (`kinds-server.ts`). */
+export type OwnDraft =
+  | {
+      readonly kind: 'tablet.let-in';
+      readonly payload: By & { readonly tablet: string; readonly name: string };
+    }
+  | { readonly kind: 'tablet.shut-out'; readonly payload: By & { readonly tablet: string } }
+  | {
+      readonly kind: 'log.fetched';
+      readonly payload: {
+        readonly format: string;
+        readonly filter: string;
+        readonly tablet: string;
+        readonly person: string;
+      };
+    }
+  | { readonly kind: 'log.restored'; readonly payload: By & { readonly entries: number } };
 
 /** Writes the chain. */
 export interface OwnChain {

@@ -184,7 +184,7 @@ it('the settings of servers that share a cluster are understood, and the configu
   ]);
   expect(answer.out.split('\n').slice(0, 2)).toEqual([
     'good    configuration: understood',
-    'wrong   store: --database: nobody answers at 127.0.0.1:9,127.0.0.1:11/brae; is PostgreSQL started, and the address right?',
+    'WRONG   store: --database: nobody answers at 127.0.0.1:9,127.0.0.1:11/brae; is PostgreSQL started, and the address right?',
   ]);
   const { database } = JSON.parse(readFileSync(file, 'utf8')) as { readonly database: string };
   const { urls } = readAddress(database);

@@ -13,7 +13,13 @@ import { peopleQueries } from './people-queries.ts';
 import { rateQueries } from './shared-counts.ts';
 import type { ChainEnd, Signal, Store, StoredEntry } from './store.ts';
 import type { Dialect, EntriesTable, Tables } from './tables.ts';
-import { broughtQueries, oneTimeQueries, revokedQueries, tabletQueries } from './tablet-queries.ts';
+import {
+  broughtQueries,
+  keyQueries,
+  oneTimeQueries,
+  revokedQueries,
+  tabletQueries,
+} from './tablet-queries.ts';
 import { traceQueries } from './trace-queries.ts';
 import { edgeAt, rangeHashes, readEdge, stateOf } from './tree.ts';
 
@@ -72,6 +78,7 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
     ...snapshotQueries(db),
     ...pictureQueries(db),
     ...tabletQueries(db),
+    ...keyQueries(db),
     ...revokedQueries(db),
     ...broughtQueries(db),
     ...oneTimeQueries(db),

@@ -249,11 +249,7 @@ export type Signal =
   | { readonly kind: 'back' };
 
 /** Where a chain ends in the log. */
-export interface ChainEnd {
-  readonly seq: number;
-  readonly hash: string;
-  readonly hlc: ClockReading;
-}
+export type ChainEnd = Pick<Checked, 'seq' | 'hash' | 'hlc'>;
 
 export interface Store {
   readonly dialect: 'sqlite' | 'postgres';

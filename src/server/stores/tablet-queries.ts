@@ -21,17 +21,7 @@ function toTablet(row: Tables['tablets']): Tablet {
 /** Tablets: who they are, and since when. */
 export function tabletQueries(
   db: Kysely<Tables>,
-): Pick<
-  Store,
-  | 'enrolTablet'
-  | 'keepKey'
-  | 'tabletKeys'
-  | 'allKeys'
-  | 'findTablet'
-  | 'listTablets'
-  | 'present'
-  | 'touchTablets'
-> {
+): Pick<Store, 'enrolTablet' | 'findTablet' | 'listTablets' | 'present' | 'touchTablets'> {
   return {
     enrolTablet: (enrolment, nowMs) =>
       db.transaction().execute(async (tx) => {
@@ -50,6 +40,33 @@ export function tabletQueries(
           )
           .execute();
       }),
+    findTablet: async (tablet) => {
+      const row = await db.selectFrom('tablets').selectAll().where('tablet', '=', tablet).executeTakeFirst();
+      return row ? toTablet(row) : null;
+    },
+    listTablets: async () =>
+      (await db.selectFrom('tablets').selectAll().orderBy('enrolled_ms').orderBy('tablet').execute()).map(
+        toTablet,
+      ),
+    present: () => readPresent(db),
+    touchTablets: (seen) =>
+      db.transaction().execute(async (tx) => {
+        // In one order, so that two processes that write the same tablets do not wait for each other in a circle.
+        const ordered = [...seen].sort((one, other) => compareText(one.tablet, other.tablet));
+        for (const { tablet, seenMs, clockOffMs } of ordered) {
+          await tx
+            .updateTable('tablets')
+            .set({ seen_ms: seenMs, ...(clockOffMs === null ? {} : { clock_off_ms: clockOffMs }) })
+            .where('tablet', '=', tablet)
+            .execute();
+        }
+      }),
+  };
+}
+
+/** Keys of tablets, of now and of before. */
+export function keyQueries(db: Kysely<Tables>): Pick<Store, 'keepKey' | 'tabletKeys' | 'allKeys'> {
+  return {
     keepKey: async (tablet, publicKey, nowMs) => {
       await db
         .insertInto('tablet_keys')
@@ -81,27 +98,6 @@ export function tabletQueries(
         revokedMs: revoked_ms,
       }));
     },
-    findTablet: async (tablet) => {
-      const row = await db.selectFrom('tablets').selectAll().where('tablet', '=', tablet).executeTakeFirst();
-      return row ? toTablet(row) : null;
-    },
-    listTablets: async () =>
-      (await db.selectFrom('tablets').selectAll().orderBy('enrolled_ms').orderBy('tablet').execute()).map(
-        toTablet,
-      ),
-    present: () => readPresent(db),
-    touchTablets: (seen) =>
-      db.transaction().execute(async (tx) => {
-        // In one order, so that two processes that write the same tablets do not wait for each other in a circle.
-        const ordered = [...seen].sort((one, other) => compareText(one.tablet, other.tablet));
-        for (const { tablet, seenMs, clockOffMs } of ordered) {
-          await tx
-            .updateTable('tablets')
-            .set({ seen_ms: seenMs, ...(clockOffMs === null ? {} : { clock_off_ms: clockOffMs }) })
-            .where('tablet', '=', tablet)
-            .execute();
-        }
-      }),
   };
 }
 

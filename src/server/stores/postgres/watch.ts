@@ -68,12 +68,7 @@ export async function watchDatabase(primary: Primary, { onFault, onBack, role }:
     }, AGAIN_MS);
   };
   const connect = async () => {
-    const next = new pg.Client({
-      connectionString: await primary.url(),
-      keepAlive: true,
-      connectionTimeoutMillis: CONNECT_MS,
-      options: LET_GO,
-    });
+    const next = newClient(await primary.url());
     const gone = (error: Error) => {
       if (closed || client !== next) return;
       onFault(error);
@@ -90,30 +85,15 @@ export async function watchDatabase(primary: Primary, { onFault, onBack, role }:
     await next.query('listen reelward');
     client = next;
     await contest(next);
-    pulse(next, gone);
+    pulse({ ask: () => contest(next), isOver: () => closed || client !== next, gone });
   };
   /** Takes the lead where nobody has it; a process that fell away left it. */
   const contest = async (asked: pg.Client) => {
     if (role === null || isLeading) return void (await asked.query('select 1'));
-    const text = 'select pg_try_advisory_lock($1) as leads';
-    const { rows } = await asked.query<{ leads: boolean }>(text, [LEADING_LOCKS[role]]);
-    if (!rows[0]?.leads || client !== asked) return;
+    if (!(await takeLock(asked, LEADING_LOCKS[role])) || client !== asked) return;
     isLeading = true;
     // What the one before left undone is looked for.
     tell({ kind: 'appended' });
-  };
-  const pulse = (asked: pg.Client, gone: (error: Error) => void) => {
-    const next = setTimeout(() => {
-      if (closed || client !== asked) return;
-      const silent = () => gone(Object.assign(new Error('the database fell silent'), { code: 'ETIMEDOUT' }));
-      let limit = setTimeout(() => {
-        limit = setTimeout(silent, HALF_SILENT_MS);
-      }, HALF_SILENT_MS);
-      contest(asked)
-        .then(() => pulse(asked, gone), gone)
-        .finally(() => clearTimeout(limit));
-    }, PULSE_MS);
-    next.unref();
   };
   await connect();
   return {
@@ -129,6 +109,42 @@ export async function watchDatabase(primary: Primary, { onFault, onBack, role }:
       await client?.end();
     },
   };
+}
+
+/** Asks once a second until it is over; tells where no answer comes. */
+function pulse(parts: {
+  readonly ask: () => Promise<void>;
+  readonly isOver: () => boolean;
+  readonly gone: (error: Error) => void;
+}): void {
+  const { ask, isOver, gone } = parts;
+  const timer = setTimeout(() => {
+    if (isOver()) return;
+    const silent = () => gone(Object.assign(new Error('the database fell silent'), { code: 'ETIMEDOUT' }));
+    let limit = setTimeout(() => {
+      limit = setTimeout(silent, HALF_SILENT_MS);
+    }, HALF_SILENT_MS);
+    ask()
+      .then(() => pulse(parts), gone)
+      .finally(() => clearTimeout(limit));
+  }, PULSE_MS);
+  timer.unref();
+}
+
+/** Takes a lock where nobody has it. */
+async function takeLock(client: pg.Client, key: number): Promise<boolean> {
+  const text = 'select pg_try_advisory_lock($1) as taken';
+  const { rows } = await client.query<{ taken: boolean }>(text, [key]);
+  return rows[0]?.taken ?? false;
+}
+
+function newClient(connectionString: string): pg.Client {
+  return new pg.Client({
+    connectionString,
+    keepAlive: true,
+    connectionTimeoutMillis: CONNECT_MS,
+    options: LET_GO,
+  });
 }
 
 function connectionEnded(): Error {
