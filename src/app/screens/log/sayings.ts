@@ -251,7 +251,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   act: oneOf(() => say(logWords).acts),
   slot: text,
   reel: text,
-  tablet: (value, _, floor) => floor.tablets.get(String(value))?.name ?? text(value, _, floor),
+  tablet: (v, { payload }, floor) => ('name' in payload ? null : (floor.tablets.get(`${v}`)?.name ?? null)),
   account: text,
   quantity,
   lot: text,
