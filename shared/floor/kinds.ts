@@ -20,6 +20,7 @@ import { plantPayloadSchemas, weekly } from './kinds-plant.ts';
 import { printPayloadSchemas } from './kinds-print.ts';
 import { reelPayloadSchemas } from './kinds-reels.ts';
 import { rightPayloadSchemas } from './kinds-rights.ts';
+import { serverPayloadSchemas } from './kinds-server.ts';
 import { skippedSchema, stationPayloadSchemas } from './kinds-stations.ts';
 import { storePayloadSchemas } from './kinds-store.ts';
 import { valuePayloadSchemas } from './kinds-values.ts';
@@ -288,6 +289,7 @@ export const payloadSchemas = {
   ...plantPayloadSchemas,
   ...panelPayloadSchemas,
   ...stationPayloadSchemas,
+  ...serverPayloadSchemas,
   'log.exported': () => z.strictObject({ format: short, filter: text, rows: whole }),
   'state.differed': () => z.strictObject({ from: orNull(id), entries: whole, parts: z.array(short) }),
   ...changePayloadSchemas,

@@ -6,8 +6,20 @@ import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { NotUnderstood } from './command.ts';
 
-/** The address with the password that the file has for it; as it is where it names one, where PGPASSWORD does, or where the file has none. */
+/**
+ * The address with the password that the file has for it; as it is where it names one, where PGPASSWORD does, or where the file has none. Of several
+ * hosts it is the password of the first that has one: they are one database.
+ */
 export function withPassword(database: string, env: NodeJS.ProcessEnv): string {
+  const [, head = '', hosts = '', rest = ''] =
+    /^(\w+:\/\/(?:[^@/]*@)?)([^/?]*,[^/?]*)(.*)$/.exec(database) ?? [];
+  for (const host of hosts === '' ? [] : hosts.split(',')) {
+    const one = withPassword(head + host + rest, env);
+    if (one === head + host + rest) continue;
+    const { username, password } = new URL(one);
+    return `${head.split('//', 1)[0]}//${username}:${password}@${hosts}${rest}`;
+  }
+  if (hosts !== '') return database;
   const address = readAddress(database);
   if (address?.password !== '' || env['PGPASSWORD'] !== undefined) return database;
   const named = env['PGPASSFILE'];
@@ -22,7 +34,7 @@ function readAddress(database: string): URL | null {
   try {
     return new URL(database);
   } catch {
-    return null; // several hosts, or a mistake: the driver reads or refuses it
+    return null; // a mistake: the driver refuses it
   }
 }
 

@@ -4,8 +4,9 @@ import { writeFileSync } from 'node:fs';
 import { generate } from 'lean-qr';
 import { formatGrowth } from '../../shared/log/head-growth.ts';
 import { proofFromTexts } from '../../shared/log/tree-head.ts';
-import { makeCode } from '../server/codes.ts';
+import { makeCode, terminal } from '../server/codes.ts';
 import { openServerKey } from '../server/keys.ts';
+import { createOwnChain, type OwnDraft } from '../server/own-chain.ts';
 import { signedKeys } from '../server/plant-key.ts';
 import { makeBackup } from '../server/stores/backup.ts';
 import { type Migrated, StoreRefused } from '../server/stores/migrate.ts';
@@ -18,6 +19,7 @@ import { type CommandIo, NotUnderstood, printJson } from './command.ts';
 import { readOtherPlant } from './plant-file.ts';
 import { beginPlant } from './serve-begin.ts';
 import { readPlace, readPlant, readPublicUrl, type ServeValues } from './serve-settings.ts';
+import { ownVersion } from './version.ts';
 
 /** For messages about the call. */
 export const actNames =
@@ -148,8 +150,15 @@ async function revoke(store: Store, tablet: string, io: CommandIo): Promise<numb
   const revoked = await store.revokeTablet(tablet, nowMs());
   // Another process that serves PostgreSQL hears this at once; one that serves the folder at the tablet's next request.
   await store.tell({ kind: 'revoked', tablet });
+  if (revoked) await tellLog(store, { kind: 'tablet.shut-out', payload: { tablet, ...terminal() } });
   io.stderr(revoked ? `${tablet} is shut out\n` : `${tablet}: no such tablet, or shut out already\n`);
   return revoked ? 0 : 1;
+}
+
+/** Writes into the plant's log what was done here. */
+async function tellLog(store: Store, draft: OwnDraft): Promise<void> {
+  const key = await openServerKey(store);
+  await createOwnChain({ store, key, app: ownVersion(), nowMs }).tell(draft);
 }
 
 /** What was quarantined: who brought it, when and why it is no part of the log; with a file, the entries themselves too. */
@@ -207,6 +216,23 @@ async function restore(
   },
   io: CommandIo,
 ): Promise<number> {
+  const entries = await putBack(file, place, io);
+  // Its own lock would keep this out of the log.
+  const store = await openStore(place);
+  try {
+    await tellLog(store, { kind: 'log.restored', payload: { entries, ...terminal() } });
+  } finally {
+    await store.close();
+  }
+  return 0;
+}
+
+/** Returns how many entries were restored. */
+async function putBack(
+  file: string,
+  place: StoreChoice & { readonly replace: boolean },
+  io: CommandIo,
+): Promise<number> {
   const unlock = await lockPlace(place);
   try {
     const { entries, keptAt, letIn } = await restoreInto({ file, ...place });
@@ -216,7 +242,7 @@ async function restore(
       const names = letIn.map(({ tablet, name }) => `  ${tablet}  ${name}\n`).join('');
       io.stderr(`Let in as the backup says; shut out with serve revoke who should not be:\n${names}`);
     }
-    return 0;
+    return entries;
   } finally {
     await unlock();
   }

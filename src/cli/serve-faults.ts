@@ -15,6 +15,8 @@ export function hasPassword(database: string | undefined): boolean {
 /** A database as people may read it: host, port and name. */
 export function shownDatabase(database: string): string {
   try {
+    const several = /^\w+:\/\/(?:[^@/]*@)?([^/?]*,[^/?]*)([^?]*)/.exec(database);
+    if (several) return `${several[1]}${several[2]}`;
     const { host, pathname } = new URL(database);
     return host === '' ? database.slice(0, database.indexOf(':')) : host + pathname;
   } catch {

@@ -6,6 +6,7 @@ import { plantPeople } from '../server/people/fold.ts';
 import type { HttpsSettings, ServerSettings } from '../server/settings.ts';
 import { NotUnderstood } from './command.ts';
 import { withPassword } from './pgpass.ts';
+import { ownVersion } from './version.ts';
 
 /** Options of the command and its acts. */
 export const serveOptions = {
@@ -72,6 +73,7 @@ export function readSettings(values: ServeValues): ServerSettings {
     clock: { nowMs: () => Date.now() },
     people: plantPeople,
     logLevel: readLevel(values.log ?? 'warn'),
+    app: ownVersion(),
     https,
     ...readPush(values),
   };

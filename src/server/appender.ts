@@ -1,8 +1,10 @@
 // Joins appends that wait at the same time into one transaction: one flush to the disk for all of them. A plant of three
 // hundred tablets then costs a few flushes a second instead of three hundred.
 
+import { setTimeout as pause } from 'node:timers/promises';
 import { chainId } from '../../shared/log/entry.ts';
 import type { Appended, Checked, Store } from './stores/store.ts';
+import { troubleOf } from './stores/trouble.ts';
 
 /** Entries in one transaction at most: bounds how long a flush holds the others up. */
 const ENTRIES_AT_ONCE = 2_000;
@@ -11,6 +13,12 @@ const BACKLOG_ENTRIES = 250;
 const BACKLOG_MS = 2;
 /** How long a page waits for the one before it, ms: pages of a backlog overtake each other on the way by less. */
 const PARKED_MS = 400;
+/**
+ * While the database is away, pages are offered to it again so often and for so long, ms: what was taken in without an answer is known by its
+ * hash and taken once. Less than a tablet waits for its answer.
+ */
+const AGAIN_MS = 200;
+const AWAY_MOST_MS = 7_000;
 /** Chains whose end is remembered. */
 const CHAINS_KNOWN = 5_000;
 
@@ -130,18 +138,34 @@ async function run(queue: Queue): Promise<void> {
   queue.running = null;
 }
 
-/** What fails together is tried one by one: nobody waits for, or fails with, what somebody else brought. */
+/** What fails together is tried one by one: nobody waits for, or fails with, what somebody else brought. Where the database is away, all wait for it. */
 async function write(queue: Queue, some: readonly Waiting[]): Promise<void> {
   try {
-    const results = await queue.store.append(some, queue.nowMs());
+    const results = await appendSafely(queue, some);
     some.forEach((one, index) => {
       const result = results[index];
       if (result) one.resolve(result);
       else one.reject(new RangeError('Cannot answer an append as the store must answer each batch'));
     });
   } catch (error) {
-    const [only] = some;
-    if (some.length === 1) only?.reject(error);
+    if (some.length === 1 || isAway(error)) for (const one of some) one.reject(error);
     else for (const one of some) await write(queue, [one]);
+  }
+}
+
+function isAway(error: unknown): boolean {
+  return troubleOf(error) === 'away';
+}
+
+/** Appends, again where the database fell away in the middle: an append is the same however often it is made. */
+async function appendSafely(queue: Queue, some: readonly Waiting[]): Promise<readonly Appended[]> {
+  const untilMs = performance.now() + AWAY_MOST_MS;
+  for (;;) {
+    try {
+      return await queue.store.append(some, queue.nowMs());
+    } catch (error) {
+      if (!isAway(error) || performance.now() > untilMs) throw error;
+      await pause(AGAIN_MS);
+    }
   }
 }

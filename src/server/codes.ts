@@ -1,6 +1,7 @@
 // One-time codes and tickets: short enough to type, kept only as their hash, used up by the first who brings them.
 
 import { randomInt } from 'node:crypto';
+import { userInfo } from 'node:os';
 import { codeLifeMs } from '../../shared/wire/limits.ts';
 import type { CodeMade, ExportMade, ExportRequest } from '../../shared/wire/messages.ts';
 import { hashOf, randomToken } from './keys.ts';
@@ -17,6 +18,17 @@ export function readCode(typed: string): string {
   return typed.toUpperCase().replace(/[^0-9A-Z]/g, '');
 }
 
+/** Who asked for something: a person at a tablet, or whoever sits at the server's terminal, by the account there. */
+export interface AskedBy {
+  readonly person: string | null;
+  readonly account: string | null;
+}
+
+/** Whoever sits at this computer. */
+export function terminal(): AskedBy {
+  return { person: null, account: userInfo().username };
+}
+
 /** What an enrolment code is good for. */
 export interface CodeUse {
   /** The active tablet whose place may be taken by it. */
@@ -25,18 +37,24 @@ export interface CodeUse {
   readonly screen?: boolean | undefined;
 }
 
-/** Makes an enrolment code: 10 of 30 signs, 49 bits, good for ten minutes. */
+/** What is kept with a code: what it is good for, and who asked for it. */
+export interface CodeDetail extends CodeUse {
+  readonly by?: AskedBy;
+}
+
+/** Makes an enrolment code: 10 of 30 signs, 49 bits, good for ten minutes. `by`: who asked for it. */
 export async function makeCode(
   store: Pick<Store, 'addOneTime'>,
   nowMs: number,
   use: CodeUse = {},
+  by: AskedBy = terminal(),
 ): Promise<CodeMade> {
   const plain = Array.from({ length: CODE_LENGTH }, () => ALPHABET[randomInt(ALPHABET.length)]).join('');
   const untilMs = nowMs + codeLifeMs;
   await store.addOneTime({
     hash: hashOf(plain),
     purpose: 'enrol',
-    detail: JSON.stringify(use),
+    detail: JSON.stringify({ ...use, by } satisfies CodeDetail),
     untilMs,
   });
   const code = `${plain.slice(0, 5)}-${plain.slice(5)}`;

@@ -5,6 +5,7 @@ import type { StoreHealth } from './health.ts';
 import type { ServerKey } from './keys.ts';
 import type { LiveHub } from './live.ts';
 import type { Metrics } from './metrics.ts';
+import type { OwnChain } from './own-chain.ts';
 import type { PeopleBook } from './people/book.ts';
 import type { PinSeal } from './people/pin-seal.ts';
 import type { TicketDesk } from './people/tickets.ts';
@@ -26,6 +27,8 @@ export interface ServerContext {
   readonly seen: SeenBook;
   readonly live: LiveHub;
   readonly key: ServerKey;
+  /** What the server writes itself. */
+  readonly own: OwnChain;
   readonly heads: HeadSigner;
   readonly witnesses: Witnesses;
   readonly people: PeopleBook;
@@ -39,6 +42,8 @@ export interface ServerContext {
   readonly serverEpoch: string;
   readonly nowMs: () => number;
   readonly startedMs: number;
+  /** Proofs of requests of before are refused: with the process its memory of used ones begins, with a database that fell away that of the database. */
+  readonly proofsFromMs: () => number;
   /** When the certificate in use ends; null without HTTPS of its own. */
   readonly certificateEndsMs: () => number | null;
 }

@@ -16,6 +16,7 @@ export const storeWords: Readonly<Record<StoreTrouble, string>> = {
   'text-changed': 'an entry was changed in the store: compare with a backup; its tablet holds the original',
   'log-broken': 'the log was changed in the store: compare with a backup',
   restored: 'a backup was put into the database under this server: it must be started again',
+  lost: 'the database went back to an earlier log, as after a copy that lagged behind took over: start the server again; tablets offer what is missing',
 };
 
 /** What is known of whether the store is intact. */
@@ -34,12 +35,12 @@ export interface StoreHealth {
 }
 
 export interface HealthParts {
-  readonly store: Pick<Store, 'dialect' | 'sealedPage' | 'quickCheck'>;
+  readonly store: Pick<Store, 'dialect' | 'sealedPage' | 'quickCheck' | 'leads'>;
   /** Told of each trouble once, when it is found: where it is, in words. */
   readonly onTrouble: (trouble: StoreTrouble, where: string) => void;
 }
 
-/** The first look waits until the tablets are answered again, then one a day. */
+/** The first look waits until the tablets are answered again, then one a day, by the process that leads: whoever takes over from it begins anew. */
 const FIRST_MS = 60_000;
 const EVERY_MS = DAY_MS;
 /** These end with the next entry that is written; the others stay until the program is started on an intact store. */
@@ -72,8 +73,12 @@ export function watchStore({ store, onTrouble }: HealthParts): StoreHealth {
       });
     return looking;
   };
-  const first = setTimeout(() => void look(), FIRST_MS).unref();
-  const daily = setInterval(() => void look(), EVERY_MS).unref();
+  let lookedMs = Number.NEGATIVE_INFINITY;
+  const due = setInterval(() => {
+    if (!store.leads() || performance.now() - lookedMs < EVERY_MS) return;
+    lookedMs = performance.now();
+    void look();
+  }, FIRST_MS).unref();
   return {
     troubles: () => storeTroubles.filter((trouble) => found.has(trouble)),
     met: (error) => {
@@ -93,8 +98,7 @@ export function watchStore({ store, onTrouble }: HealthParts): StoreHealth {
     look,
     stop: async () => {
       isStopped = true;
-      clearTimeout(first);
-      clearInterval(daily);
+      clearInterval(due);
       await looking;
     },
   };

@@ -101,7 +101,7 @@ export function createLiveHub({ store, serverEpoch, start, onFault }: LiveOption
   const paced = createPaced({ work: flush, onFault, pauseMs: 0, latestMs: 0, apartMs: PACE_MS });
   const unwatch = store.watch((signal: Signal) => {
     if (signal.kind === 'appended') paced.ask();
-    else endOf(listeners, signal.tablet);
+    else if (signal.kind === 'revoked') endOf(listeners, signal.tablet);
   });
   const beat = setInterval(() => sendAll(listeners, ': beat\n\n'), BEAT_MS);
   beat.unref();

@@ -10,10 +10,11 @@ import { storeWords, watchStore } from './health.ts';
 import { createApp } from './http/app.ts';
 import { createMetricsServer } from './http/metrics-server.ts';
 import { createTrustServer } from './http/trust-page.ts';
-import { openServerKey } from './keys.ts';
+import { openServerKey, type ServerKey } from './keys.ts';
 import { CannotStart, lanAddresses, listen, shownHost } from './listen.ts';
 import { createLiveHub } from './live.ts';
 import { createMetrics, type Metrics } from './metrics.ts';
+import { createOwnChain, type OwnChain } from './own-chain.ts';
 import { createPeopleBook } from './people/book.ts';
 import { createPinSeal } from './people/pin-seal.ts';
 import { createTicketDesk } from './people/tickets.ts';
@@ -86,7 +87,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
     database: settings.database,
     nowMs,
     onFault: fault,
-    serves: true,
+    role: 'server',
     ...(settings.onMigrated ? { onMigrated: settings.onMigrated } : {}),
   });
   closers.push(store.close);
@@ -119,7 +120,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   });
   onTrouble = (trouble, where) => {
     app.log.error({ store: trouble, where }, storeWords[trouble]);
-    if (trouble === 'restored') end(storeWords[trouble]);
+    if (trouble === 'restored' || trouble === 'lost') end(storeWords[trouble]);
   };
   for (const error of faults) fault(error as Error);
   for (const entry of unsigned) app.log.warn({ entry }, 'signature set aside: it is none by its form');
@@ -133,7 +134,9 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   );
   const port = portOf(app.server) ?? settings.port;
   const url = settings.publicUrl ?? `${certificate ? 'https' : 'http'}://${shownHost(settings)}:${port}`;
-  const sweep = setInterval(() => void store.sweep(nowMs()).catch(fault), SWEEP_MS);
+  const sweep = setInterval(() => {
+    if (store.leads()) store.sweep(nowMs()).catch(fault);
+  }, SWEEP_MS);
   sweep.unref();
   closers.push(() => clearInterval(sweep));
   if (certificate) closers.push(renewing(app.server as unknown as SecureServer, certificate, fault)); // made with TLS
@@ -207,6 +210,12 @@ async function createContext(
   const tickets = createTicketDesk({ store, key, plant: settings.plant });
   const heads = createHeadSigner(key.plant);
   const health = watchStore({ store, onTrouble });
+  let proofsFromMs = nowMs();
+  store.watch(({ kind }) => {
+    if (kind !== 'back') return;
+    proofsFromMs = nowMs();
+    health.answered();
+  });
   const seen = createSeenBook(store, onFault);
   const { registry, tablets } = metrics;
   const push = createPushDesk({ settings: settings.push ?? null, store, secret: key.secret, nowMs });
@@ -223,6 +232,7 @@ async function createContext(
     seen,
     live,
     key,
+    own: openOwnChain(settings, store, key),
     heads,
     witnesses: createWitnesses({ store, heads, origin: key.plant.ed25519.name, nowMs }),
     people: createPeopleBook(store, settings.people, tickets.trust),
@@ -232,8 +242,15 @@ async function createContext(
     serverEpoch,
     nowMs,
     startedMs: nowMs(),
+    proofsFromMs: () => proofsFromMs,
     certificateEndsMs,
   };
+}
+
+/** Nothing is written where no version is told: a log that a test or the demo counts. */
+function openOwnChain({ app, clock }: ServerSettings, store: Store, key: ServerKey): OwnChain {
+  if (app === undefined) return { tell: async () => undefined };
+  return createOwnChain({ store, key, app, nowMs: clock.nowMs });
 }
 
 function openDesk(settings: ServerSettings, store: Store, onFault: (error: Error) => void): TraceDesk {

@@ -35,6 +35,8 @@ export interface ServerSettings {
   readonly metricsPort?: number;
   /** How messages reach leads while no app is open; absent, none are sent and nothing leaves the server. */
   readonly push?: PushSettings;
+  /** The program's version; given, the server writes into the plant's log what is done to its tablets and to the log. */
+  readonly app?: string;
   /** Told where the store's schema was brought forward. */
   readonly onMigrated?: (migrated: Migrated) => void;
   /** The program that keeps the trace in a process of its own; absent, the server's own process does. */

@@ -20,8 +20,6 @@ export function signatureFault(
 
 /** The walk along the log. */
 export interface SignatureWalk {
-  /** Something was appended: the walk goes on when nothing more has come for a while. */
-  readonly look: () => void;
   /** This signature was found to hold before its answer: the walk need not check it again. */
   readonly proved: (entry: Pick<Checked, 'hash' | 'sig'>) => void;
   /** Resolves when the walk has come to the log's end. */
@@ -30,7 +28,7 @@ export interface SignatureWalk {
 }
 
 export interface WalkParts {
-  readonly store: Pick<Store, 'signedPage' | 'tabletKeys' | 'readMeta' | 'writeMeta'>;
+  readonly store: Pick<Store, 'signedPage' | 'tabletKeys' | 'readMeta' | 'writeMeta' | 'watch' | 'leads'>;
   /** Told of each signature that does not hold. */
   readonly onDiffers: (entry: SignedEntry) => void;
   readonly onFault: (error: Error) => void;
@@ -52,7 +50,7 @@ function nameOf({ hash, sig }: Pick<Checked, 'hash' | 'sig'>): string {
   return `${hash} ${sig}`;
 }
 
-/** Starts the walk; what an earlier process left is gone on with. */
+/** Starts the walk, which goes on as the log grows, in the one process that leads; what an earlier one left is gone on with. */
 export function createSignatureWalk({ store, onDiffers, onFault }: WalkParts): SignatureWalk {
   const proved = new Set<string>();
 
@@ -63,6 +61,7 @@ export function createSignatureWalk({ store, onDiffers, onFault }: WalkParts): S
     await turn(); // the tablets go first
   };
   const walk = async () => {
+    if (!store.leads()) return;
     const keys = new Map<string, readonly string[]>();
     let pos = Number((await store.readMeta(signaturesTo)) ?? 0);
     let kept = pos;
@@ -70,7 +69,7 @@ export function createSignatureWalk({ store, onDiffers, onFault }: WalkParts): S
       if (pos > kept) await store.writeMeta(signaturesTo, String(pos));
       kept = pos;
     };
-    while (!paced.isStopped()) {
+    while (!paced.isStopped() && store.leads()) {
       const rows = await store.signedPage(pos, ROWS_AT_ONCE);
       for (const row of rows) {
         if (paced.isStopped()) return;
@@ -86,14 +85,19 @@ export function createSignatureWalk({ store, onDiffers, onFault }: WalkParts): S
   };
   // Where the store fails, the next look begins where the walk was kept.
   const paced = createPaced({ work: walk, onFault, pauseMs: IDLE_MS, latestMs: LATEST_MS });
+  const unwatch = store.watch((signal) => {
+    if (signal.kind === 'appended') paced.ask();
+  });
   paced.ask();
   return {
-    look: paced.ask,
     proved: (entry) => {
       if (proved.size >= PROVED_KEPT) proved.clear();
       proved.add(nameOf(entry));
     },
     drained: async () => void (await paced.now()),
-    stop: paced.stop,
+    stop: () => {
+      unwatch();
+      return paced.stop();
+    },
   };
 }

@@ -16,18 +16,27 @@ export interface HeadSigner {
 /** Heads remembered. */
 const HEADS_KEPT = 16;
 
+/** The store holds another log than the one whose head was signed. */
+class LogForked extends Error {
+  readonly code = 'REELWARD_LOST';
+  constructor(size: number) {
+    super(`the log's first ${size} entries are not those that were signed before`);
+  }
+}
+
 /** Makes it. */
 export function createHeadSigner(key: PlantKey): HeadSigner {
-  const signed = new Map<string, string>();
+  const signed = new Map<number, { readonly root: string; readonly note: string }>();
   return {
     sign: ({ size, root }) => {
-      const name = `${size} ${root}`;
-      const known = signed.get(name);
-      if (known !== undefined) return known;
+      const known = signed.get(size);
+      if (known?.root === root) return known.note;
+      // A second log would be made out of the first, and proved by the plant itself.
+      if (known) throw new LogForked(size);
       const head = { origin: key.ed25519.name, size, root: fromHex(root, 32) ?? emptyRoot };
       const note = key.signNote(treeHeadText(head));
       if (signed.size >= HEADS_KEPT) signed.clear();
-      signed.set(name, note);
+      signed.set(size, { root, note });
       return note;
     },
   };

@@ -60,7 +60,7 @@ type Kept = z.infer<typeof keptSchema>;
 
 /** What it needs. */
 export interface WitnessParts {
-  readonly store: Pick<Store, 'readMeta' | 'writeMeta' | 'treeHashes' | 'placed'>;
+  readonly store: Pick<Store, 'readMeta' | 'swapMeta' | 'treeHashes' | 'placed'>;
   readonly heads: HeadSigner;
   /** The name of the plant's key. */
   readonly origin: string;
@@ -75,17 +75,21 @@ const headOf = (note: string) => parseTreeHead(parseNote(note)?.text ?? '');
 /** Makes it. */
 export function createWitnesses({ store, heads, origin, nowMs }: WitnessParts): Witnesses {
   let turn: Promise<unknown> = Promise.resolve();
-  /** One after the other: each reads what is kept and writes it anew. */
+  /** One after the other in this process: each reads what is kept and writes it anew. */
   const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
     const done = turn.then(work, work);
     turn = done.catch(() => undefined); // told to whoever asked
     return done;
   };
-  const read = async (): Promise<Kept> => {
-    const text = await store.readMeta(META);
-    return text === null ? [] : keptSchema.parse(JSON.parse(text));
+  const read = async (): Promise<Kept> => keptOf(await store.readMeta(META));
+  /** Writes what the work makes of what is kept; once more where another process wrote meanwhile, so that no signature is lost. */
+  const change = async <T>(work: (kept: Kept) => Promise<Change<T>>): Promise<T> => {
+    for (;;) {
+      const before = await store.readMeta(META);
+      const { kept, told } = await work(keptOf(before));
+      if (kept === null || (await store.swapMeta(META, before, JSON.stringify(kept)))) return told;
+    }
   };
-  const write = (kept: Kept) => store.writeMeta(META, JSON.stringify(kept));
   /** The proof that the log begins with a head; null where it does not, as after an older copy was put back. */
   const growth = async (head: SignedHead, tree: TreeState): Promise<readonly string[] | null> => {
     if (head.origin !== origin || head.size > tree.size) return null;
@@ -111,23 +115,20 @@ export function createWitnesses({ store, heads, origin, nowMs }: WitnessParts): 
     }
     return null;
   };
-  const wanted = async (tree: TreeState): Promise<string | null> => {
-    if (tree.size === 0) return null;
-    const kept = await read();
+  const wanted = async (tree: TreeState, kept: Kept): Promise<Change<string>> => {
     const [newest] = kept;
     const head = newest ? headOf(newest.note) : null;
     if (newest && head && (await growth(head, tree)) !== null) {
       const age = nowMs() - newest.atMs;
-      if (head.size === tree.size || (age >= 0 && age < PUT_UP_MS)) return newest.note;
+      if (head.size === tree.size || (age >= 0 && age < PUT_UP_MS)) return { kept: null, told: newest.note };
     }
     const note = heads.sign(tree);
     const before = kept.filter((one) => cosignatures(one.note) > 0);
-    await write([{ atMs: nowMs(), note }, ...before].slice(0, HEADS_KEPT));
-    return note;
+    return { kept: [{ atMs: nowMs(), note }, ...before].slice(0, HEADS_KEPT), told: note };
   };
   return {
-    wanted: (tree) => inTurn(() => wanted(tree)),
-    take: (key, said) => inTurn(() => takeIn({ read, write }, key, said)),
+    wanted: async (tree) => (tree.size === 0 ? null : inTurn(() => change((kept) => wanted(tree, kept)))),
+    take: (key, said) => inTurn(() => change(async (kept) => takeIn(kept, key, said))),
     held,
     placeOf: async (name, tree) => {
       const there = await store.placed(name);
@@ -147,20 +148,29 @@ export function createWitnesses({ store, heads, origin, nowMs }: WitnessParts): 
   };
 }
 
-async function takeIn(
-  { read, write }: { readonly read: () => Promise<Kept>; readonly write: (kept: Kept) => Promise<void> },
+/** What becomes of what is kept, null for nothing, and what is told. */
+interface Change<T> {
+  readonly kept: Kept | null;
+  readonly told: T;
+}
+
+function keptOf(text: string | null): Kept {
+  return text === null ? [] : keptSchema.parse(JSON.parse(text));
+}
+
+function takeIn(
+  kept: Kept,
   key: { readonly tablet: string; readonly key: string },
   { size, seconds, sig }: Cosign,
-): Promise<boolean> {
-  const kept = await read();
+): Change<boolean> {
+  const left = (told: boolean) => ({ kept: null, told });
   const one = kept.find(({ note }) => headOf(note)?.size === size);
   const note = one && parseNote(one.note);
-  if (!one || !note || !canWitness(key.tablet)) return false;
-  if (!signatureHolds(key.key, tabletCosignedText(note.text, seconds), sig)) return false;
+  if (!one || !note || !canWitness(key.tablet)) return left(false);
+  if (!signatureHolds(key.key, tabletCosignedText(note.text, seconds), sig)) return left(false);
   const id = tabletKeyId(key);
-  if (note.signatures.some((each) => each.name === key.tablet && each.id === id)) return true;
-  if (cosignatures(one.note) >= cosignaturesMost) return false;
+  if (note.signatures.some((each) => each.name === key.tablet && each.id === id)) return left(true);
+  if (cosignatures(one.note) >= cosignaturesMost) return left(false);
   const signed = { ...one, note: addTabletCosignature(one.note, key, { seconds, sig }) };
-  await write(kept.map((each) => (each === one ? signed : each)));
-  return true;
+  return { kept: kept.map((each) => (each === one ? signed : each)), told: true };
 }

@@ -14,6 +14,7 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { expect, inject, it } from 'vitest';
+import { readAddress } from '../../src/server/stores/postgres/hosts.ts';
 import { openSqlite } from '../../src/server/stores/sqlite/open.ts';
 import { type Step, steps } from '../../src/server/stores/tables.ts';
 import { freePort } from '../contract/databases.ts';
@@ -166,6 +167,32 @@ it('every setting on it is understood', async () => {
     const answer = await call(['serve', 'check', '--config', file, '--data', cli.folder]);
     expect([answer.out.split('\n')[0], answer.err]).toEqual(['good    configuration: understood', '']);
   }
+});
+
+it('the settings of servers that share a cluster are understood, and the configuration of Patroni and HAProxy names their addresses', async () => {
+  const file = join(cli.folder, 'server.json');
+  cpSync(`${deploy}/cluster/server.json`, file);
+  const answer = await call([
+    'serve',
+    'check',
+    '--config',
+    file,
+    '--data',
+    cli.folder,
+    '--database',
+    'postgres://u@127.0.0.1:9,127.0.0.1:11/brae?target_session_attrs=read-write',
+  ]);
+  expect(answer.out.split('\n').slice(0, 2)).toEqual([
+    'good    configuration: understood',
+    'WRONG   store: --database: nobody answers at 127.0.0.1:9,127.0.0.1:11/brae; is PostgreSQL started, and the address right?',
+  ]);
+  const { database } = JSON.parse(readFileSync(file, 'utf8')) as { readonly database: string };
+  const { urls } = readAddress(database);
+  expect(urls).toEqual(['10.0.0.11', '10.0.0.12'].map((host) => `postgres://reelward@${host}:5432/brae`));
+  const patroni = readFileSync(`${deploy}/cluster/patroni.yml`, 'utf8');
+  expect(patroni).toContain('listen: 10.0.0.11:5432');
+  const proxy = readFileSync(`${deploy}/cluster/haproxy.cfg`, 'utf8');
+  expect(proxy).toContain('httpchk GET /ready');
 });
 
 it('the way back from a newer program keeps the plant’s key and who was shut out', async () => {

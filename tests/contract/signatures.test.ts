@@ -64,7 +64,6 @@ describe.each(['sqlite', 'postgres'] as const)('`createSignatureWalk()` on %s', 
     const walk = startWalk();
     await walk.drained();
     await append(chainWith(2, [4], first.at(-1)));
-    walk.look();
     await expect.poll(() => told, { timeout: 10_000 }).toEqual(['t1/e1/1', 't1/e1/4']);
     await walk.stop();
   });

@@ -142,7 +142,9 @@ async function serveDemo(
     values.play === undefined ? null : readNumber(values.play, { name: '--play', from: 0.1, to: 600 });
   const lines = readNumber(values.lines ?? '1', { name: '--lines', whole: true, from: 1, to: MOST_LINES });
   const { play, lines: _lines, seed: _, export: _export, hours, start, ...serving } = values;
-  const settings = await choosePort(readSettings({ ...serving, plant: 'Brae Works' }), values, io);
+  // The shift that plays is all that its log has.
+  const { app: _app, ...read } = readSettings({ ...serving, plant: 'Brae Works' });
+  const settings = await choosePort(read, values, io);
   if (!existsSync(join(settings.appRoot, 'index.html'))) {
     throw new NotUnderstood(
       `the app is not built: expected ${join(settings.appRoot, 'index.html')}; run "npm run build"`,

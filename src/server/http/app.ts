@@ -19,6 +19,7 @@ import { isKey, openMetricsKey } from './metrics-key.ts';
 import { addPeopleRoutes } from './people-routes.ts';
 import { addPictureRoutes } from './picture-routes.ts';
 import { addPushRoutes } from './push-routes.ts';
+import { sharedRates } from './rates.ts';
 import { Refused, toRefusal, toRefused } from './refuse.ts';
 import { addStaticRoutes } from './static-routes.ts';
 import { addSyncRoutes } from './sync-routes.ts';
@@ -59,6 +60,7 @@ const troubleCodes: Readonly<Record<StoreTrouble, WireCode>> = {
   'read-only': 'store-read-only',
   away: 'store-away',
   restored: 'store-away',
+  lost: 'store-away',
   damaged: 'server-fault',
   'text-changed': 'server-fault',
   'log-broken': 'server-fault',
@@ -116,7 +118,7 @@ export async function createApp(context: ServerContext, tls: TlsFiles | null): P
     crossOriginOpenerPolicy: isSecure ? { policy: 'same-origin' } : false,
     originAgentCluster: isSecure,
   });
-  await app.register(rateLimit, { global: false });
+  await app.register(rateLimit, { global: false, ...sharedRates(context.store, context.nowMs) });
   // Answers only: requests are unpacked by our own reader, which also hashes them.
   await app.register(compress, { globalDecompression: false, threshold: 1024, encodings: ['gzip'] });
   app.addHook('onRequest', async (request, reply) => {
@@ -219,6 +221,12 @@ function addOperationRoutes(app: FastifyInstance, context: ServerContext): void 
       const why = health.met(error);
       return reply.code(503).send({ ok: false, degraded: why ? [why] : [], store: store.dialect });
     }
+  });
+  // For whoever chooses among several servers: one that reaches the database serves, whatever is wrong with the log that all of them share.
+  app.get('/ready', async (_, reply) => {
+    reply.header('cache-control', 'no-store');
+    const entries = await end().catch(() => null);
+    return entries === null ? reply.code(503).send({ ready: false }) : { ready: true };
   });
   const metricsKey = openMetricsKey(context.settings.folder);
   app.get('/metrics', async (request, reply) => {

@@ -17,9 +17,10 @@ import {
   type Tablets,
 } from '../../../shared/wire/messages.ts';
 import { ticketsSince, wireHeader } from '../../../shared/wire/version.ts';
-import { type CodeUse, makeCode, makeTicket, readCode } from '../codes.ts';
+import { type CodeDetail, makeCode, makeTicket, readCode } from '../codes.ts';
 import type { ServerContext } from '../context.ts';
 import { hashOf, randomToken } from '../keys.ts';
+import { ownTablet } from '../own-chain.ts';
 import type { KnownPerson } from '../people/known.ts';
 import { checkPerson, takePins } from '../people/pin.ts';
 import type { Tablet } from '../stores/store.ts';
@@ -58,11 +59,13 @@ async function enrol(request: FastifyRequest, context: ServerContext): Promise<E
   // Signed by the key that it brings: nobody can enrol a key that is not theirs, nor copy the request.
   const proof = await checkProof(request, publicKey, context);
   if (proof.tablet !== tablet) throw new Refused('signature-wrong', 'the proof names another tablet');
+  if (tablet === ownTablet)
+    throw new Refused('tablet-active', 'this name is the server’s own: join under another', { name: tablet });
   const { store, serverEpoch } = context;
   const taken = await store.takeOneTime(hashOf(readCode(code)), 'enrol', context.nowMs());
   if (!taken)
     throw new Refused('code-wrong', 'the code is unknown, used or over ten minutes old: ask for a new one');
-  const { replaces, screen = false } = JSON.parse(taken.detail) as CodeUse; // written by makeCode
+  const { replaces, screen = false, by } = JSON.parse(taken.detail) as CodeDetail; // written by makeCode
   // What it wrote would never come in; an older app does not say, and would go on writing.
   if (screen && !fresh)
     throw new Refused('code-wrong', 'a wall screen must have written nothing yet', { screen: true });
@@ -77,6 +80,8 @@ async function enrol(request: FastifyRequest, context: ServerContext): Promise<E
     );
   }
   await store.enrolTablet({ tablet, publicKey, name, screen }, context.nowMs());
+  const asked = by ?? { person: null, account: null };
+  await context.own.tell({ kind: 'tablet.let-in', payload: { tablet, name, ...asked } });
   request.log.warn({ act: 'enrolled', tablet, name, screen, ip: request.ip }, 'tablet enrolled');
   return {
     tablet,
@@ -142,7 +147,7 @@ async function newCode(request: FastifyRequest, context: ServerContext): Promise
     { act: 'code', tablet: tablet.tablet, person: session.person, ...use },
     'enrolment code made',
   );
-  return makeCode(context.store, context.nowMs(), use);
+  return makeCode(context.store, context.nowMs(), use, { person: session.person, account: null });
 }
 
 async function listTablets(request: FastifyRequest, context: ServerContext): Promise<Tablets> {
@@ -164,6 +169,8 @@ async function revoke(
   const asked = readAs(revokeSchema, request.body);
   const revoked = await context.store.revokeTablet(asked.tablet, context.nowMs());
   await context.store.tell({ kind: 'revoked', tablet: asked.tablet });
+  const by = { person: session.person, account: null };
+  if (revoked) await context.own.tell({ kind: 'tablet.shut-out', payload: { tablet: asked.tablet, ...by } });
   request.log.warn({ act: 'revoked', tablet: asked.tablet, person: session.person }, 'tablet revoked');
   return { revoked };
 }
@@ -177,5 +184,11 @@ async function makeExport(request: FastifyRequest, context: ServerContext): Prom
     { act: 'export', tablet: tablet.tablet, person: session.person, ...asked },
     'export asked for',
   );
+  const { format, ...filter } = asked;
+  // Before the link is given: nobody takes the log away without a trace.
+  await context.own.tell({
+    kind: 'log.fetched',
+    payload: { format, filter: JSON.stringify(filter), tablet: tablet.tablet, person: session.person },
+  });
   return makeTicket(context.store, asked, context.nowMs());
 }

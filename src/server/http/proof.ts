@@ -17,8 +17,8 @@ import { Refused } from './refuse.ts';
 export interface ProofContext {
   readonly store: Store;
   readonly nowMs: () => number;
-  /** Proofs older than the process are refused: its memory of used ones begins here. */
-  readonly startedMs: number;
+  /** Proofs of before are refused: the memory of used ones begins here. */
+  readonly proofsFromMs: () => number;
 }
 
 /** What asking for a person needs besides. */
@@ -82,7 +82,7 @@ export async function checkProof(
 export function checkTime(request: FastifyRequest, context: Omit<ProofContext, 'store'>): void {
   const { timeMs } = readProof(request);
   const nowMs = context.nowMs();
-  if (Math.abs(timeMs - nowMs) <= signatureWindowMs && timeMs >= context.startedMs) return;
+  if (Math.abs(timeMs - nowMs) <= signatureWindowMs && timeMs >= context.proofsFromMs()) return;
   throw new Refused('time-off', "sign again with the server's time", { offMs: timeMs - nowMs });
 }
 

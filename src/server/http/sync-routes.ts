@@ -141,7 +141,6 @@ async function push(request: FastifyRequest, context: ServerContext): Promise<Pu
   done();
   metrics.entries.inc(appended.added);
   if (appended.added > 0) context.health.wrote();
-  context.signatures.look();
   context.quotas.spend(tablet.tablet, { quarantined: appended.faults.length });
   for (const { id, fault } of appended.faults) {
     metrics.quarantined.inc({ fault });
@@ -150,7 +149,7 @@ async function push(request: FastifyRequest, context: ServerContext): Promise<Pu
   context.seen.note(tablet.tablet, nowMs, sentMs - nowMs);
   const ahead = checked.filter((entry) => entry.aheadMs > 0).slice(0, 20);
   if (ahead[0]) request.log.warn({ tablet: tablet.tablet, aheadMs: ahead[0].aheadMs }, 'clock ahead');
-  const last = await lastSnapshot(context);
+  const isWanted = await wantsSnapshot(context, appended.head.pos);
   const speaks = Number(request.headers[wireHeader]);
   const isOlder = speaks < codesSince;
   const { tree, places } = appended;
@@ -165,7 +164,7 @@ async function push(request: FastifyRequest, context: ServerContext): Promise<Pu
       id: `${entry.tablet}/${entry.epoch}/${entry.seq}`,
       aheadMs: entry.aheadMs,
     })),
-    snapshotWanted: appended.head.pos - last > snapshotEvery,
+    snapshotWanted: isWanted,
     receipt,
   };
 }
@@ -199,15 +198,15 @@ function readPush(body: unknown): {
   return { sentMs: push.sentMs, entries: push.entries.map(readEntry), brought: push.brought ?? [] };
 }
 
-/** Position of the newest snapshot, remembered per process: read once, then raised by each new one. */
+/** Position of the newest snapshot that this process knows of: asked again where it seems too old. */
 const snapshotPositions = new WeakMap<ServerContext, number>();
 
-async function lastSnapshot(context: ServerContext): Promise<number> {
-  const known = snapshotPositions.get(context);
-  if (known !== undefined) return known;
-  const pos = (await context.store.snapshot(null))?.cursor.pos ?? 0;
-  snapshotPositions.set(context, pos);
-  return pos;
+async function wantsSnapshot(context: ServerContext, pos: number): Promise<boolean> {
+  if (pos - (snapshotPositions.get(context) ?? 0) <= snapshotEvery) return false;
+  // Another process may have taken one since.
+  const last = await context.store.snapshotPos();
+  snapshotPositions.set(context, last);
+  return pos - last > snapshotEvery;
 }
 
 /** Reads `after` and makes sure that it names a place in this very log. */

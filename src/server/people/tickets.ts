@@ -42,7 +42,7 @@ export interface TicketDesk {
 }
 
 interface Desk {
-  readonly store: Pick<Store, 'readMeta' | 'writeMeta' | 'keepMeta' | 'heads' | 'listTablets'>;
+  readonly store: Pick<Store, 'readMeta' | 'swapMeta' | 'keepMeta' | 'heads' | 'listTablets'>;
   readonly key: Pick<ServerKey, 'publicKey' | 'secret' | 'plant'>;
   readonly plant: string;
 }
@@ -89,8 +89,9 @@ async function begin({ store, key }: Desk, nowMs: number): Promise<void> {
   });
   const note = key.plant.signNote(text);
   // Two processes on one store may both begin: the first counts. A line that another key drew is drawn anew.
-  const kept = parseTicketStart(parseNote(await store.keepMeta(ticketStartName, note))?.text ?? '');
-  if (kept?.origin !== key.plant.ed25519.name) await store.writeMeta(ticketStartName, note);
+  const kept = await store.keepMeta(ticketStartName, note);
+  const start = parseTicketStart(parseNote(kept)?.text ?? '');
+  if (start?.origin !== key.plant.ed25519.name) await store.swapMeta(ticketStartName, kept, note);
 }
 
 async function signTicket(

@@ -12,20 +12,27 @@ export interface StoreChoice {
   readonly database: string | null;
   readonly nowMs: () => number;
   readonly onFault?: (error: Error) => void;
-  /** True for a server, which must be alone with others of its kind: no backup may be put in under it. A data folder has its own lock. */
-  readonly serves?: boolean;
+  /** What a process that stays does: servers must be alone with others of their kind, as no backup may be put in under one. A data folder has its own lock. Absent for an act. */
+  readonly role?: 'server' | 'trace';
   /** Told where the store's schema was brought forward. */
   readonly onMigrated?: (migrated: Migrated) => void;
 }
 
 /** Opens the store that the settings name. */
 export async function openStore(choice: StoreChoice): Promise<Store> {
-  const { folder, database, nowMs, onFault, onMigrated, serves = false } = choice;
+  const { folder, database, nowMs, onFault, onMigrated, role } = choice;
   const told = onMigrated ? { onMigrated } : {};
   if (database === null) return openSqlite({ folder, nowMs, ...told });
   // Loaded when wanted only: a server with the embedded store need not hold the other's driver.
   const { openPostgres } = await import('./postgres/open.ts');
-  return openPostgres({ url: database, folder, nowMs, serves, ...told, ...(onFault ? { onFault } : {}) });
+  return openPostgres({
+    url: database,
+    folder,
+    nowMs,
+    ...(role ? { role } : {}),
+    ...told,
+    ...(onFault ? { onFault } : {}),
+  });
 }
 
 /** Opens the store that the settings name where there is one; an act on a store does not make it. */

@@ -11,9 +11,16 @@ import { newEpoch } from './migrate.ts';
 import { type PackedRow, packedColumns, wholeBody } from './packed.ts';
 import { peopleQueries } from './people-queries.ts';
 import { pushQueries } from './push-table.ts';
-import type { Signal, Store, StoredEntry } from './store.ts';
+import { rateQueries } from './shared-counts.ts';
+import type { ChainEnd, Signal, Store, StoredEntry } from './store.ts';
 import type { Dialect, EntriesTable, Tables } from './tables.ts';
-import { broughtQueries, oneTimeQueries, revokedQueries, tabletQueries } from './tablet-queries.ts';
+import {
+  broughtQueries,
+  keyQueries,
+  oneTimeQueries,
+  revokedQueries,
+  tabletQueries,
+} from './tablet-queries.ts';
 import { traceQueries } from './trace-queries.ts';
 import { edgeAt, rangeHashes, readEdge, stateOf } from './tree.ts';
 
@@ -26,6 +33,7 @@ export interface StoreParts {
   readonly claimNonce: Store['claimNonce'];
   readonly tell: (signal: Signal) => Promise<void>;
   readonly watch: Store['watch'];
+  readonly leads: Store['leads'];
   readonly backupTo: Store['backupTo'];
   readonly quickCheck: Store['quickCheck'];
   readonly bytes: () => Promise<number>;
@@ -71,15 +79,18 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
     ...snapshotQueries(db),
     ...pictureQueries(db),
     ...tabletQueries(db),
+    ...keyQueries(db),
     ...revokedQueries(db),
     ...broughtQueries(db),
     ...oneTimeQueries(db),
     ...pushQueries(db),
+    ...rateQueries(db),
     ...peopleQueries(db),
     ...traceQueries(db, parts.appendTransaction),
     claimNonce: parts.claimNonce,
     tell: parts.tell,
     watch: parts.watch,
+    leads: parts.leads,
     backupTo: parts.backupTo,
     quickCheck: parts.quickCheck,
     measure: async () => {
@@ -94,12 +105,15 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
       await db.deleteFrom('one_time').where('until_ms', '<', nowMs).execute();
       await db.deleteFrom('sessions').where('until_ms', '<', nowMs).execute();
       await db.deleteFrom('nonces').where('until_ms', '<', nowMs).execute();
+      await db.deleteFrom('rates').where('until_ms', '<', nowMs).execute();
       await db.deleteFrom('pictures').where('until_ms', '<', nowMs).execute();
     },
   };
 }
 
-function metaQueries(db: Kysely<Tables>): Pick<Store, 'serverEpoch' | 'readMeta' | 'keepMeta' | 'writeMeta'> {
+function metaQueries(
+  db: Kysely<Tables>,
+): Pick<Store, 'serverEpoch' | 'readMeta' | 'keepMeta' | 'writeMeta' | 'swapMeta'> {
   const readMeta = async (key: string) =>
     (await db.selectFrom('meta').select('value').where('key', '=', key).executeTakeFirst())?.value ?? null;
   const keepMeta = async (key: string, value: string) => {
@@ -120,6 +134,23 @@ function metaQueries(db: Kysely<Tables>): Pick<Store, 'serverEpoch' | 'readMeta'
         .onConflict((conflict) => conflict.column('key').doUpdateSet({ value }))
         .execute();
     },
+    swapMeta: async (key, before, value) => {
+      const changed =
+        before === null
+          ? await db
+              .insertInto('meta')
+              .values({ key, value })
+              .onConflict((conflict) => conflict.column('key').doNothing())
+              .executeTakeFirst()
+          : await db
+              .updateTable('meta')
+              .set({ value })
+              .where('key', '=', key)
+              .where('value', '=', before)
+              .executeTakeFirst();
+      const rows = 'numUpdatedRows' in changed ? changed.numUpdatedRows : changed.numInsertedOrUpdatedRows;
+      return Number(rows ?? 0) > 0;
+    },
     serverEpoch: () => keepMeta('server_epoch', newEpoch()),
   };
 }
@@ -128,13 +159,21 @@ function metaQueries(db: Kysely<Tables>): Pick<Store, 'serverEpoch' | 'readMeta'
 function chainQueries(
   db: Kysely<Tables>,
   parts: StoreParts,
-): Pick<Store, 'append' | 'head' | 'rootAt' | 'tree' | 'treeHashes' | 'heads' | 'marks'> {
+): Pick<Store, 'append' | 'appendNext' | 'head' | 'rootAt' | 'tree' | 'treeHashes' | 'heads' | 'marks'> {
   return {
     append: async (batches, nowMs) => {
       const { appendTransaction, insertEntries } = parts;
       const results = await appendTransaction((tx) => appendBatches(tx, batches, { nowMs, insertEntries }));
       if (results.some((result) => result.added > 0)) await parts.tell({ kind: 'appended' });
       return results;
+    },
+    appendNext: async ({ tablet, epoch }, make, nowMs) => {
+      const { appendTransaction, insertEntries } = parts;
+      await appendTransaction(async (tx) => {
+        const entries = make(await endOf(tx, { tablet, epoch }));
+        await appendBatches(tx, [{ sender: tablet, entries }], { nowMs, insertEntries });
+      });
+      await parts.tell({ kind: 'appended' });
     },
     head: () => readHead(db),
     rootAt: async (pos) => {
@@ -166,6 +205,21 @@ function chainQueries(
       return chains.map(({ tablet, epoch }) => ({ tablet, epoch, seq: held.get(`${tablet}/${epoch}`) ?? 0 }));
     },
   };
+}
+
+async function endOf(
+  tx: Transaction<Tables>,
+  { tablet, epoch }: { readonly tablet: string; readonly epoch: string },
+): Promise<ChainEnd | null> {
+  const row = await tx
+    .selectFrom('entries')
+    .select(['seq', 'hash', 'hlc_ms', 'hlc_n'])
+    .where('tablet', '=', tablet)
+    .where('epoch', '=', epoch)
+    .orderBy('seq', 'desc')
+    .limit(1)
+    .executeTakeFirst();
+  return row ? { seq: row.seq, hash: row.hash, hlc: { ms: row.hlc_ms, n: row.hlc_n } } : null;
 }
 
 /** Comes before every entry. */
@@ -299,7 +353,7 @@ function quarantineQueries(db: Kysely<Tables>): Pick<Store, 'quarantined' | 'qua
 }
 
 /** The newest folded state of each fold. */
-function snapshotQueries(db: Kysely<Tables>): Pick<Store, 'putSnapshot' | 'snapshot'> {
+function snapshotQueries(db: Kysely<Tables>): Pick<Store, 'putSnapshot' | 'snapshot' | 'snapshotPos'> {
   return {
     putSnapshot: async ({ fold, cursor, tablet, atMs, bytes }) => {
       const row = { pos: cursor.pos, root: cursor.root, tablet, at_ms: atMs, bytes: Buffer.from(bytes) };
@@ -312,12 +366,14 @@ function snapshotQueries(db: Kysely<Tables>): Pick<Store, 'putSnapshot' | 'snaps
         .execute();
     },
     snapshot: async (fold) => {
-      let query = db.selectFrom('snapshots').selectAll().orderBy('pos', 'desc').limit(1);
-      if (fold !== null) query = query.where('fold', '=', fold);
-      const row = await query.executeTakeFirst();
+      const row = await db.selectFrom('snapshots').selectAll().where('fold', '=', fold).executeTakeFirst();
       if (!row) return null;
       const { pos, root, tablet, bytes } = row;
       return { fold: row.fold, cursor: { pos, root }, tablet, atMs: row.at_ms, bytes };
+    },
+    snapshotPos: async () => {
+      const row = await db.selectFrom('snapshots').select('pos').orderBy('pos', 'desc').executeTakeFirst();
+      return row?.pos ?? 0;
     },
   };
 }

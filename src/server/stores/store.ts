@@ -258,7 +258,14 @@ export interface TraceWanted {
 }
 
 /** What other processes on the same database are told. */
-export type Signal = { readonly kind: 'appended' } | { readonly kind: 'revoked'; readonly tablet: string };
+export type Signal =
+  | { readonly kind: 'appended' }
+  | { readonly kind: 'revoked'; readonly tablet: string }
+  /** Told within a process alone: a database that was away is back. */
+  | { readonly kind: 'back' };
+
+/** Where a chain ends in the log. */
+export type ChainEnd = Pick<Checked, 'seq' | 'hash' | 'hlc'>;
 
 export interface Store {
   readonly dialect: 'sqlite' | 'postgres';
@@ -269,11 +276,19 @@ export interface Store {
   readonly keepMeta: (key: string, value: string) => Promise<string>;
   /** Keeps a value in place of the one before it. */
   readonly writeMeta: (key: string, value: string) => Promise<void>;
+  /** Keeps a value where `before` is what is kept now, null for nothing; false where it is not. */
+  readonly swapMeta: (key: string, before: string | null, value: string) => Promise<boolean>;
   /** Appends batches in one durable transaction, one after the other. `sender` is the tablet that brought each. */
   readonly append: (
     batches: readonly { readonly sender: string; readonly entries: readonly Checked[] }[],
     nowMs: number,
   ) => Promise<readonly Appended[]>;
+  /** Appends to one chain what `make` makes of its end, null for none, in the append itself: whoever else extends it comes before or after. */
+  readonly appendNext: (
+    chain: { readonly tablet: string; readonly epoch: string },
+    make: (end: ChainEnd | null) => readonly Checked[],
+    nowMs: number,
+  ) => Promise<void>;
   readonly head: () => Promise<LogHead>;
   /** The running hash at a position; null where the log does not reach it. */
   readonly rootAt: (pos: number) => Promise<string | null>;
@@ -327,6 +342,8 @@ export interface Store {
     tablet: { tablet: string; name: string; publicKey: string; screen?: boolean },
     nowMs: number,
   ) => Promise<void>;
+  /** Keeps a key of a chain that no tablet writes. */
+  readonly keepKey: (tablet: string, publicKey: string, nowMs: number) => Promise<void>;
   /** Every key that the tablet ever had, newest first; none of a wall screen, whose word counts for nothing. */
   readonly tabletKeys: (tablet: string) => Promise<readonly string[]>;
   /** Every key of every tablet but wall screens, in the order of names; `revokedMs`: when its tablet was shut out. */
@@ -354,6 +371,12 @@ export interface Store {
   readonly addOneTime: (code: OneTime) => Promise<void>;
   /** Uses a code up; null where it is unknown, used or expired. */
   readonly takeOneTime: (hash: string, purpose: OneTime['purpose'], nowMs: number) => Promise<OneTime | null>;
+  /** Counts one more of this name within a window that began with the first of them; ms. */
+  readonly countRate: (
+    name: string,
+    nowMs: number,
+    windowMs: number,
+  ) => Promise<{ readonly count: number; readonly untilMs: number }>;
   /** False where the nonce was claimed before. */
   readonly claimNonce: (nonce: string, nowMs: number, untilMs: number) => Promise<boolean>;
   readonly addSession: (session: Session) => Promise<void>;
@@ -367,7 +390,9 @@ export interface Store {
   readonly keepPin: (pin: KeptPin) => Promise<void>;
   readonly findPin: (pin: string) => Promise<KeptPin | null>;
   readonly putSnapshot: (snapshot: Snapshot) => Promise<void>;
-  readonly snapshot: (fold: string | null) => Promise<Snapshot | null>;
+  readonly snapshot: (fold: string) => Promise<Snapshot | null>;
+  /** How far the newest one of any fold goes; 0 for none. */
+  readonly snapshotPos: () => Promise<number>;
   /** Keeps a picture; one that is there stays as it is. */
   readonly putPicture: (picture: Picture) => Promise<void>;
   readonly pictureOf: (entry: string) => Promise<Picture | null>;
@@ -391,6 +416,8 @@ export interface Store {
   readonly tell: (signal: Signal) => Promise<void>;
   /** Told of appends and revocations, also by other processes on the same database. */
   readonly watch: (listener: (signal: Signal) => void) => () => void;
+  /** True for the one process on a database that does what is to be done once for all of them; another takes over where it ends. */
+  readonly leads: () => boolean;
   /** Writes a whole copy to one SQLite file, whichever the store, while others go on writing. */
   readonly backupTo: (file: string) => Promise<void>;
   /** Its size on the disk, bytes, and how many entries it keeps aside. */

@@ -4,6 +4,7 @@ import { type ColumnType, type Kysely, sql } from 'kysely';
 import { columnTypes, type Dialect } from './column-types.ts';
 import { type PicturesTable, pictureTables } from './picture-tables.ts';
 import { type PushTable, pushTable, type ToldTable } from './push-table.ts';
+import { type RatesTable, rateTables } from './shared-counts.ts';
 import { secretTables, shorterOrder, wallScreens } from './steps-later.ts';
 
 export interface EntriesTable {
@@ -112,6 +113,7 @@ export interface Tables {
   pictures: PicturesTable;
   push_subscriptions: PushTable;
   push_told: ToldTable;
+  rates: RatesTable;
   /** Subtrees of the log's hash tree, every eighth level from the eighth on; `id` names level and index. */
   tree_nodes: { id: number; hash: string };
   trace_state: { part: string; key: string; value: string };
@@ -180,6 +182,7 @@ export const steps: readonly Step[] = [
   pictureTables,
   wallScreens,
   pushTable,
+  rateTables,
 ];
 
 async function firstTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> {

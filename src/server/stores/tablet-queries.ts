@@ -1,6 +1,6 @@
 // The store's questions about tablets, their keys and the codes that let one in.
 
-import type { Kysely } from 'kysely';
+import { type Kysely, sql } from 'kysely';
 import { compareText } from '../../../shared/log/order.ts';
 import { readPresent } from './present.ts';
 import type { Store, Tablet } from './store.ts';
@@ -22,10 +22,7 @@ function toTablet(row: Tables['tablets']): Tablet {
 /** Tablets: who they are, and since when. */
 export function tabletQueries(
   db: Kysely<Tables>,
-): Pick<
-  Store,
-  'enrolTablet' | 'tabletKeys' | 'allKeys' | 'findTablet' | 'listTablets' | 'present' | 'touchTablets'
-> {
+): Pick<Store, 'enrolTablet' | 'findTablet' | 'listTablets' | 'present' | 'touchTablets'> {
   return {
     enrolTablet: (enrolment, nowMs) =>
       db.transaction().execute(async (tx) => {
@@ -50,33 +47,6 @@ export function tabletQueries(
           )
           .execute();
       }),
-    tabletKeys: async (tablet) => {
-      const rows = await db
-        .selectFrom('tablet_keys')
-        .innerJoin('tablets', 'tablets.tablet', 'tablet_keys.tablet')
-        .select('tablet_keys.public_key')
-        .where('tablet_keys.tablet', '=', tablet)
-        .where('screen', '=', 0)
-        .orderBy('since_ms', 'desc')
-        .execute();
-      return rows.map((row) => row.public_key);
-    },
-    allKeys: async () => {
-      const rows = await db
-        .selectFrom('tablet_keys')
-        .innerJoin('tablets', 'tablets.tablet', 'tablet_keys.tablet')
-        .select(['tablet_keys.tablet', 'tablet_keys.public_key', 'since_ms', 'revoked_ms'])
-        .where('screen', '=', 0)
-        .orderBy('tablet_keys.tablet')
-        .orderBy('since_ms')
-        .execute();
-      return rows.map(({ tablet, public_key, since_ms, revoked_ms }) => ({
-        tablet,
-        publicKey: public_key,
-        sinceMs: since_ms,
-        revokedMs: revoked_ms,
-      }));
-    },
     findTablet: async (tablet) => {
       const row = await db.selectFrom('tablets').selectAll().where('tablet', '=', tablet).executeTakeFirst();
       return row ? toTablet(row) : null;
@@ -98,6 +68,49 @@ export function tabletQueries(
             .execute();
         }
       }),
+  };
+}
+
+/** True for a key of a tablet, and for one of a chain that no tablet writes. */
+const isNoScreen = sql<boolean>`coalesce(screen, 0) = 0`;
+
+/** Keys of tablets, of now and of before. */
+export function keyQueries(db: Kysely<Tables>): Pick<Store, 'keepKey' | 'tabletKeys' | 'allKeys'> {
+  return {
+    keepKey: async (tablet, publicKey, nowMs) => {
+      await db
+        .insertInto('tablet_keys')
+        .values({ tablet, public_key: publicKey, since_ms: nowMs })
+        .onConflict((conflict) => conflict.columns(['tablet', 'public_key']).doNothing())
+        .execute();
+    },
+    tabletKeys: async (tablet) => {
+      const rows = await db
+        .selectFrom('tablet_keys')
+        .leftJoin('tablets', 'tablets.tablet', 'tablet_keys.tablet')
+        .select('tablet_keys.public_key')
+        .where('tablet_keys.tablet', '=', tablet)
+        .where(isNoScreen)
+        .orderBy('since_ms', 'desc')
+        .execute();
+      return rows.map((row) => row.public_key);
+    },
+    allKeys: async () => {
+      const rows = await db
+        .selectFrom('tablet_keys')
+        .leftJoin('tablets', 'tablets.tablet', 'tablet_keys.tablet')
+        .select(['tablet_keys.tablet', 'tablet_keys.public_key', 'since_ms', 'revoked_ms'])
+        .where(isNoScreen)
+        .orderBy('tablet_keys.tablet')
+        .orderBy('since_ms')
+        .execute();
+      return rows.map(({ tablet, public_key, since_ms, revoked_ms }) => ({
+        tablet,
+        publicKey: public_key,
+        sinceMs: since_ms,
+        revokedMs: revoked_ms,
+      }));
+    },
   };
 }
 

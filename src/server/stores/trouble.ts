@@ -9,6 +9,7 @@ export const storeTroubles = [
   'text-changed',
   'log-broken',
   'restored',
+  'lost',
 ] as const;
 export type StoreTrouble = (typeof storeTroubles)[number];
 
@@ -18,6 +19,7 @@ const meanings: readonly (readonly [RegExp, StoreTrouble])[] = [
   [/^(SQLITE_READONLY\w*|EROFS|SQLITE_CANTOPEN\w*|25006)$/, 'read-only'],
   [/^(SQLITE_CORRUPT\w*|SQLITE_NOTADB|XX001|XX002)$/, 'damaged'],
   [/^REELWARD_RESTORED$/, 'restored'],
+  [/^REELWARD_LOST$/, 'lost'],
   [/^(ECONNREFUSED|ECONNRESET|ETIMEDOUT|EHOSTUNREACH|ENETUNREACH|EPIPE|57P0[123]|08\w{3})$/, 'away'],
 ];
 

@@ -10,7 +10,7 @@ import type { SerialPanel } from '../../../shared/trace/serials.ts';
 import { emptyTrace, type Stretch, type TraceIndex } from '../../../shared/trace/stretches.ts';
 import type { Store } from '../stores/store.ts';
 import { fromBody } from './fold.ts';
-import type { TraceKeeper } from './keeper.ts';
+import type { TraceKeeper, TraceTip } from './keeper.ts';
 
 /** Places in one answer; a common part of a year has more, and each can name hundreds of panels. */
 const PLACES_AT_MOST = 300;
@@ -31,14 +31,46 @@ export interface PanelAnswer {
   readonly behind: number;
 }
 
+type Rows = Pick<Store, 'traceStretches' | 'traceSerials' | 'traceSerial'>;
+
 interface Kept {
-  readonly store: Pick<Store, 'traceStretches' | 'traceSerials' | 'traceSerial'>;
+  readonly store: Rows & Pick<Store, 'tracePlace'>;
   readonly keeper: TraceKeeper;
 }
 
+const TIMES_MOST = 5;
+
+/** What lies in the store is of another index, or on its way out. */
+const nothing: Rows = {
+  traceStretches: async () => [],
+  traceSerials: async () => [],
+  traceSerial: async () => [],
+};
+
+/** An answer out of the tip and of what the store has beside it: once more where the store's part moved on meanwhile, as both would tell of the same. */
+async function answered<T>(
+  { store, keeper }: Kept,
+  answer: (tip: TraceTip, rows: Rows) => Promise<T>,
+): Promise<T> {
+  for (let times = 1; ; times += 1) {
+    const tip = await keeper.tip();
+    if (tip.base === null) return answer(tip, nothing);
+    const told = await answer(tip, store);
+    // Of one that is far behind the answer says so.
+    if (times === TIMES_MOST || (await store.tracePlace()) === tip.base) return told;
+  }
+}
+
 /** Where material was. */
-export async function answerPlaces({ store, keeper }: Kept, question: TraceQuestion): Promise<TraceAnswer> {
-  const { index, behind } = await keeper.tip();
+export function answerPlaces(kept: Kept, question: TraceQuestion): Promise<TraceAnswer> {
+  return answered(kept, (tip, rows) => placesOf(tip, rows, question));
+}
+
+async function placesOf(
+  { index, behind }: TraceTip,
+  store: Rows,
+  question: TraceQuestion,
+): Promise<TraceAnswer> {
   const { from, to, ...named } = question;
   const inOneCase = askedInAnyCase.flatMap((name) => {
     const value = named[name];
@@ -78,12 +110,15 @@ export async function answerPlaces({ store, keeper }: Kept, question: TraceQuest
 }
 
 /** What is on one panel: by its code, or by its number within `run`. */
-export async function answerPanel(
-  { store, keeper }: Kept,
-  panel: string,
-  run: string | undefined,
+export function answerPanel(kept: Kept, panel: string, run: string | undefined): Promise<PanelAnswer> {
+  return answered(kept, (tip, rows) => panelOf(tip, rows, { panel, run }));
+}
+
+async function panelOf(
+  { index, behind }: TraceTip,
+  store: Rows,
+  { panel, run }: { readonly panel: string; readonly run: string | undefined },
 ): Promise<PanelAnswer> {
-  const { index, behind } = await keeper.tip();
   const scanned = [...(await store.traceSerial(panel)), ...(index.serials.get(panel) ?? [])];
   const found = [...new Set(scanned.map((each) => each.run))].filter(
     (each) => run === undefined || each === run,
@@ -101,7 +136,7 @@ export async function answerPanel(
 
 /** An index of these stretches, with their runs and scanned panels. */
 async function join(
-  { store, index }: Pick<Kept, 'store'> & { readonly index: TraceIndex },
+  { store, index }: { readonly store: Rows; readonly index: TraceIndex },
   stretches: readonly Stretch[],
   named: readonly string[] = [],
 ): Promise<TraceIndex> {

@@ -15,7 +15,7 @@ export async function keepTraceAsChild(): Promise<never> {
   const listeners = new Set<(signal: Signal) => void>();
   let desk: Promise<TraceDesk> | null = null;
   const open = async (folder: string, database: string | null): Promise<TraceDesk> => {
-    const store = await openStore({ folder, database, nowMs: Date.now, onFault });
+    const store = await openStore({ folder, database, nowMs: Date.now, onFault, role: 'trace' });
     return createLocalDesk({ store: hearing(store, listeners), nowMs: Date.now, onFault });
   };
   const answer = async (message: Exclude<ToChild, { say: 'open' } | { say: 'appended' }>) => {

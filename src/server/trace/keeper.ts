@@ -1,8 +1,9 @@
 // Keeps the trace's index of a log that grows, so that a question costs what its answer costs and not what the log costs.
 // Method: what is old enough is folded once, in folding order, and kept in the store (settled); the newest hour is folded in
 // memory on a copy of it (the tip), since entries of other tablets may still belong between. An entry that comes later than that
-// makes the index anew, in the background. All in small pieces: tablets are answered in between. Folding at each question was
-// refused: a year takes minutes.
+// makes the index anew, in the background. All in small pieces: tablets are answered in between. Of several processes on one database
+// one leads and writes; the others fold to where it came, and read what it wrote only where they cannot. Folding at each question
+// was refused: a year takes minutes.
 
 import { setImmediate as turn } from 'node:timers/promises';
 import { copyState } from '../../../shared/floor/state.ts';
@@ -31,6 +32,8 @@ const LATEST_MS = 10_000;
 export interface TraceTip {
   /** What the store's part of the index does not hold: open stretches, and all of the newest time. Read only. */
   readonly index: TraceIndex;
+  /** The place up to which the store has the rest; null where it has nothing of this index. */
+  readonly base: string | null;
   /** Entries of the log that are not in the index yet. */
   readonly behind: number;
 }
@@ -109,7 +112,7 @@ export function createTraceKeeper({ store, nowMs, onFault }: KeeperParts): Trace
       const { pos } = await store.head();
       // A little behind is caught up with here; more than that is said.
       if (held.isLoaded && pos - held.tipPlace.count <= TIP_AT_MOST) await caughtUp();
-      return { index: held.tip, behind: Math.max(0, pos - held.tipPlace.count) };
+      return { index: held.tip, base: held.base, behind: Math.max(0, pos - held.tipPlace.count) };
     },
     stop: async () => {
       unwatch();
@@ -123,7 +126,8 @@ async function keepUp(held: Held): Promise<void> {
   try {
     if (!held.isLoaded) await load(held);
     while (!held.isStopped() && (await lookAt(held))) await turn();
-    while (!held.isStopped() && (await isSettlingDue(held)) && (await settle(held))) await turn();
+    if (!held.store.leads()) await follow(held);
+    else while (!held.isStopped() && (await isSettlingDue(held)) && (await settle(held))) await turn();
     await foldTip(held);
   } catch (error) {
     held.isLoaded = false;
@@ -236,6 +240,35 @@ async function commit(held: Held): Promise<void> {
   held.base = to;
   held.written = { state: copyState(settled.state), open };
   tipAnew(held);
+}
+
+/** Goes to the place to which the process that leads has come. */
+async function follow(held: Held): Promise<void> {
+  const told = await held.store.tracePlace();
+  const to = readPlaceText(told);
+  // A program of another version leads: its index is none for this one, which keeps its own in memory.
+  if (told === held.base || to === null) return;
+  if (!(await foldTo(held, to))) return load(held);
+  takeSettled(held.settled);
+  held.base = told;
+  held.written = asWritten(held.settled);
+  tipAnew(held);
+}
+
+/** Folds up to a place; false where the entries on the way to it are not those that led there. */
+async function foldTo(held: Held, to: TracePlace): Promise<boolean> {
+  const { position } = to;
+  if (position === null || to.count < held.place.count) return false;
+  while (!held.isStopped() && held.place.count < to.count) {
+    const entries = await readOrdered(held.store, held.place);
+    const some = entries.filter((entry) => compareEntries(entry, position) <= 0);
+    for (const entry of some) traceEntry(held.settled, entry);
+    held.place = after(held.place, some);
+    if (some.length < AT_ONCE) break;
+    await turn();
+  }
+  const last = held.place.position;
+  return held.place.count === to.count && last !== null && compareEntries(last, position) === 0;
 }
 
 async function isSettlingDue({ store, place, nowMs }: Held): Promise<boolean> {

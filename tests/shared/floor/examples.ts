@@ -508,6 +508,10 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     dpi: 203,
   },
   'labels.size-withdrawn': { size: 'Shelf' },
+  'tablet.let-in': { tablet: 'b8-rear', name: 'Rear', person: 'ana', account: null },
+  'tablet.shut-out': { tablet: 'b8-rear', person: null, account: 'keeper' },
+  'log.fetched': { format: 'json', filter: '{}', tablet: 'b7-front', person: 'ana' },
+  'log.restored': { entries: 1200, person: null, account: 'keeper' },
   'log.exported': { format: 'csv', filter: '{}', rows: 10 },
   'state.differed': { from: 'b7-front', entries: 1200, parts: ['slots', 'reels'] },
   'checklist.template': {

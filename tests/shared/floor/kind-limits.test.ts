@@ -82,6 +82,7 @@ test('a name that others refer to has 1 to 64 characters, a text up to 200, and 
       0–20 checklist.template steps[].unit
       0–2000 conflict.settled conflict
       0–2000 log.exported filter
+      0–2000 log.fetched filter
       0–2000 panels.contained codes[]
       0–40 jar.told from
       0–2000 reel.sighted codes[]

@@ -190,7 +190,7 @@ describe('a request', () => {
   });
 
   it('that was signed before this server started is refused, since its nonce may be used', async () => {
-    const response = await send({ timeMs: server.running.context.startedMs - 1 });
+    const response = await send({ timeMs: server.running.context.proofsFromMs() - 1 });
     expect([response.status, await codeOf(response)]).toEqual([401, 'time-off']);
   });
 

@@ -25,7 +25,9 @@ export function allFacts(entry: Entry, floor: FloorState): readonly ToldFact[] {
 /** Facts worth a word in the list, in this order. Verdict, reasons and source stand beside them as marks. */
 const inRow: readonly FactName[] = [
   'name',
+  'tablet',
   'person',
+  'account',
   'role',
   'credential',
   'title',

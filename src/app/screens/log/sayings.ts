@@ -140,6 +140,7 @@ const title: Say = (value) =>
     ? sayText(value as Readonly<Record<string, string>>)
     : null;
 
+const ofAnother = ['passkey.added', 'tablet.let-in']; // whose name is not the person's
 /** How each fact is told; a fact that is missing here is a compile error. */
 const sayings: Readonly<Record<FactName, Say>> = {
   name: text,
@@ -147,7 +148,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   key: nothing,
   previous: nothing,
   person: (value, entry, floor) =>
-    typeof value === 'string' && (entry.kind === 'passkey.added' || !('name' in entry.payload))
+    typeof value === 'string' && (ofAnother.includes(entry.kind) || !('name' in entry.payload))
       ? personName(floor, value)
       : null,
   language: (value) => (typeof value === 'string' ? tongues[languageOf(value)].name : null),
@@ -250,6 +251,8 @@ const sayings: Readonly<Record<FactName, Say>> = {
   act: oneOf(() => say(logWords).acts),
   slot: text,
   reel: text,
+  tablet: (v, { payload }, floor) => ('name' in payload ? null : (floor.tablets.get(`${v}`)?.name ?? null)),
+  account: text,
   quantity,
   lot: text,
   dateCode: text,

@@ -5,6 +5,8 @@ import { counted, sentence } from './counted.ts';
 
 const namesAr: Readonly<Record<FactName, string>> = {
   name: 'الاسم',
+  tablet: 'الجهاز',
+  account: 'الحساب على الخادم',
   app: 'إصدار التطبيق',
   key: 'يوقّع قيوده بـ',
   previous: 'السجل السابق',

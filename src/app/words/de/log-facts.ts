@@ -4,6 +4,8 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   names: {
     name: 'Name',
+    tablet: 'Tablet',
+    account: 'Konto am Server',
     app: 'App-Version',
     key: 'Signiert ihre Einträge',
     previous: 'Protokoll davor',

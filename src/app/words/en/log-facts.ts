@@ -3,6 +3,8 @@ import { plural } from '../words.ts';
 
 const namesEn: Readonly<Record<FactName, string>> = {
   name: 'Name',
+  tablet: 'Tablet',
+  account: 'Account at the server',
   app: 'App version',
   key: 'Signs its entries',
   previous: 'Log before it',

@@ -4,6 +4,8 @@ import { plural, type Sentences } from '../words.ts';
 
 const namesEs: Readonly<Record<FactName, string>> = {
   name: 'Nombre',
+  tablet: 'Tableta',
+  account: 'Cuenta en el servidor',
   app: 'Versión',
   key: 'Firma sus apuntes',
   previous: 'Registro anterior',

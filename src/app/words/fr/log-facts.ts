@@ -4,6 +4,8 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   names: {
     name: 'Nom',
+    tablet: 'Tablette',
+    account: 'Compte sur le serveur',
     app: 'Version de l’application',
     key: 'Signe ses entrées',
     previous: 'Journal précédent',

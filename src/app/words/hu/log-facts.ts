@@ -4,6 +4,8 @@ import type { Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   names: {
     name: 'Név',
+    tablet: 'Tablet',
+    account: 'Fiók a szerveren',
     app: 'Alkalmazásverzió',
     key: 'Ezzel ír alá',
     previous: 'Előző napló',

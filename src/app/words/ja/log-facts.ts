@@ -4,6 +4,8 @@ import type { Sentences } from '../words.ts';
 
 const names: Readonly<Record<FactName, string>> = {
   name: '名前',
+  tablet: 'タブレット',
+  account: 'サーバーのアカウント',
   app: 'アプリの版',
   key: '記録の署名鍵',
   previous: '前のログ',

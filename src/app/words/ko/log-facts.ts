@@ -4,6 +4,8 @@ import type { Sentences } from '../words.ts';
 
 const names: Readonly<Record<FactName, string>> = {
   name: '이름',
+  tablet: '태블릿',
+  account: '서버 계정',
   app: '앱 버전',
   key: '기록 서명 키',
   previous: '앞 로그',

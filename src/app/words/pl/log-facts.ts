@@ -4,6 +4,8 @@ import { byNumber, type Sentences } from '../words.ts';
 
 const namesPl: Readonly<Record<FactName, string>> = {
   name: 'Nazwa',
+  tablet: 'Tablet',
+  account: 'Konto na serwerze',
   app: 'Wersja aplikacji',
   key: 'Podpisuje swoje wpisy',
   previous: 'Dziennik przed nim',

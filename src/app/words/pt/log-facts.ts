@@ -4,6 +4,8 @@ import { plural, type Sentences } from '../words.ts';
 
 const namesPt: Readonly<Record<FactName, string>> = {
   name: 'Nome',
+  tablet: 'Tablet',
+  account: 'Conta no servidor',
   app: 'Versão do aplicativo',
   key: 'Assina seus registros',
   previous: 'Log anterior',

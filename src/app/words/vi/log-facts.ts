@@ -4,6 +4,8 @@ import type { Sentences } from '../words.ts';
 
 const namesVi: Readonly<Record<FactName, string>> = {
   name: 'Tên',
+  tablet: 'Tablet',
+  account: 'Tài khoản trên máy chủ',
   app: 'Phiên bản ứng dụng',
   key: 'Ký các mục của mình',
   previous: 'Nhật ký trước đó',

@@ -4,6 +4,8 @@ import type { Sentences } from '../words.ts';
 
 const names: Readonly<Record<FactName, string>> = {
   name: '名称',
+  tablet: '平板',
+  account: '服务器上的账户',
   app: '应用版本',
   key: '记录签名密钥',
   previous: '之前的日志',

@@ -3,16 +3,28 @@
 
 import pg from 'pg';
 import { CONNECT_MS } from './client.ts';
-import { probeDatabase } from './probe.ts';
+import { findHost, readAddress } from './hosts.ts';
 
 /** Key of the lock: any number that nothing else in the database uses. Servers share it; a restore has it alone. */
 export const SERVING_LOCK = 7_236_003;
 
+/** What of the plant's work one process does for all: the server's share, and that of the trace. Keys of the locks that say which one. */
+export const LEADING_LOCKS = { server: 7_236_004, trace: 7_236_005 } as const;
+
+/** A process that stays, by what it does. */
+export type Role = keyof typeof LEADING_LOCKS;
+
+/**
+ * For connections that hold a lock others wait for: a computer that is gone, and a process that stands still in the middle of an append, give it
+ * back within seconds, and not after the two hours of the operating system. Times in s, ms where the name is a timeout.
+ */
+export const LET_GO =
+  '-c tcp_keepalives_idle=5 -c tcp_keepalives_interval=2 -c tcp_keepalives_count=3 -c tcp_user_timeout=10000 -c idle_in_transaction_session_timeout=5000';
+
 /** Takes the database for a restore; null where a server runs on it. Returns the release. */
-export async function lockDatabase(url: string): Promise<(() => Promise<void>) | null> {
-  await probeDatabase(url);
+export async function lockDatabase(database: string): Promise<(() => Promise<void>) | null> {
   const client = new pg.Client({
-    connectionString: url,
+    connectionString: await findHost(readAddress(database)),
     keepAlive: true,
     connectionTimeoutMillis: CONNECT_MS,
   });

@@ -1,69 +1,99 @@
-// How one server process hears of what another appended: LISTEN on a connection of its own. A broken connection is made
-// anew, and everybody is told to look again, since notices sent meanwhile are gone.
+// How one server process hears of what another appended: LISTEN on a connection of its own, which also asks once a second whether the database
+// is there, so that one that fell silent is told within five seconds. A broken connection is made anew, and everybody is told to look again, since
+// notices sent meanwhile are gone. The same connection holds the locks of whoever serves, and of the one process that leads the others.
 
 import pg from 'pg';
 import { StoreRefused } from '../migrate.ts';
 import type { Signal, Store } from '../store.ts';
 import { CONNECT_MS } from './client.ts';
-import { SERVING_LOCK } from './serving.ts';
+import type { Primary } from './primary.ts';
+import { LEADING_LOCKS, LET_GO, type Role, SERVING_LOCK } from './serving.ts';
 
 const AGAIN_MS = 1_000;
+/** How often it is asked, and how long half of its silence may last, ms: in two halves, since a timer that fires late says of this process alone that it was busy. */
+const PULSE_MS = 1_000;
+const HALF_SILENT_MS = 1_800;
 
-/** Listens until closed. `serves`: holds, as long as it listens, that no backup may be put in. */
-export async function watchDatabase(
-  url: string,
-  {
-    onFault,
-    onBack,
-    serves,
-  }: {
-    readonly onFault: (error: Error) => void;
-    /** Told each time that a connection stands again after one broke. */
-    readonly onBack: () => void;
-    readonly serves: boolean;
-  },
-): Promise<{ readonly watch: Store['watch']; readonly close: () => Promise<void> }> {
+/** What the watch is told to do. */
+export interface WatchParts {
+  readonly onFault: (error: Error) => void;
+  /** Told each time that a connection stands again after one broke. */
+  readonly onBack: () => void;
+  /** What the process is, as long as it listens; null for an act, which holds no lock. */
+  readonly role: Role | null;
+}
+
+/** A watch over the database. */
+export interface Watch {
+  readonly watch: Store['watch'];
+  /** True while this process holds the lock of the one that leads. */
+  readonly leads: () => boolean;
+  readonly close: () => Promise<void>;
+}
+
+/** Listens until closed. A process that serves holds, as long as it listens, that no backup may be put in. */
+export async function watchDatabase(primary: Primary, { onFault, onBack, role }: WatchParts): Promise<Watch> {
   const listeners = new Set<(signal: Signal) => void>();
+  const tell = (signal: Signal) => {
+    for (const listener of listeners) listener(signal);
+  };
   let client: pg.Client | null = null;
   let timer: NodeJS.Timeout | null = null;
   let closed = false;
+  let isLeading = false;
 
+  const lost = (error: Error) => {
+    if (closed) return;
+    client = null;
+    isLeading = false;
+    primary.lost(error);
+    again();
+  };
   const again = () => {
     if (closed || timer) return;
     timer = setTimeout(() => {
       timer = null;
       connect().then(
         () => {
+          primary.found();
           onBack();
-          for (const listener of listeners) listener({ kind: 'appended' });
+          tell({ kind: 'back' });
+          tell({ kind: 'appended' });
         },
         (error: Error) => {
           onFault(error);
-          again();
+          lost(error);
         },
       );
     }, AGAIN_MS);
   };
   const connect = async () => {
-    const next = new pg.Client({
-      connectionString: url,
-      keepAlive: true,
-      connectionTimeoutMillis: CONNECT_MS,
-    });
-    next.on('error', (error) => {
+    const next = newClient(await primary.url());
+    const gone = (error: Error) => {
+      if (closed || client !== next) return;
       onFault(error);
-      if (client === next) client = null;
-      again();
-    });
-    next.on('end', again);
+      lost(error);
+    };
+    next.on('error', gone);
+    next.on('end', () => gone(connectionEnded()));
     next.on('notification', (notice) => {
       const signal = readSignal(notice.payload ?? '');
-      if (signal) for (const listener of listeners) listener(signal);
+      if (signal) tell(signal);
     });
     await next.connect();
-    if (serves) await serving(next);
+    if (role === 'server') await serving(next);
     await next.query('listen reelward');
     client = next;
+    await contest(next);
+    pulse({ ask: () => contest(next), isOver: () => closed || client !== next, gone });
+  };
+  /** Takes the lead where nobody has it; a process that fell away left it. */
+  const contest = async (asked: pg.Client) => {
+    if (role === null || isLeading) return void (await asked.query('select 1'));
+    if (!(await takeLock(asked, LEADING_LOCKS[role])) || client !== asked) return;
+    isLeading = true;
+    // What the one before left undone is looked for.
+    tell({ kind: 'appended' });
   };
   await connect();
   return {
@@ -71,6 +101,8 @@ export async function watchDatabase(
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
+    // An act works for itself alone.
+    leads: () => role === null || isLeading,
     close: async () => {
       closed = true;
       if (timer) clearTimeout(timer);
@@ -79,12 +111,51 @@ export async function watchDatabase(
   };
 }
 
+/** Asks once a second until it is over; tells where no answer comes. */
+function pulse(parts: {
+  readonly ask: () => Promise<void>;
+  readonly isOver: () => boolean;
+  readonly gone: (error: Error) => void;
+}): void {
+  const { ask, isOver, gone } = parts;
+  const timer = setTimeout(() => {
+    if (isOver()) return;
+    const silent = () => gone(Object.assign(new Error('the database fell silent'), { code: 'ETIMEDOUT' }));
+    let limit = setTimeout(() => {
+      limit = setTimeout(silent, HALF_SILENT_MS);
+    }, HALF_SILENT_MS);
+    ask()
+      .then(() => pulse(parts), gone)
+      .finally(() => clearTimeout(limit));
+  }, PULSE_MS);
+  timer.unref();
+}
+
+/** Takes a lock where nobody has it. */
+async function takeLock(client: pg.Client, key: number): Promise<boolean> {
+  const text = 'select pg_try_advisory_lock($1) as taken';
+  const { rows } = await client.query<{ taken: boolean }>(text, [key]);
+  return rows[0]?.taken ?? false;
+}
+
+function newClient(connectionString: string): pg.Client {
+  return new pg.Client({
+    connectionString,
+    keepAlive: true,
+    connectionTimeoutMillis: CONNECT_MS,
+    options: LET_GO,
+  });
+}
+
+function connectionEnded(): Error {
+  return Object.assign(new Error('connection terminated'), { code: 'ECONNRESET' });
+}
+
 async function serving(client: pg.Client): Promise<void> {
   const { rows } = await client.query<{ free: boolean }>('select pg_try_advisory_lock_shared($1) as free', [
     SERVING_LOCK,
   ]);
   if (rows[0]?.free) return;
-  client.removeAllListeners('end');
   await client.end();
   throw new StoreRefused('--database: a backup is being put into it; start the server when that is done');
 }

@@ -158,6 +158,8 @@ function createSqliteStore(raw: Database.Database, db: Kysely<Tables>): Store {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
+    // One process serves a data folder.
+    leads: () => true,
     backupTo: async (file) => copyInto(raw, file),
     quickCheck: () => quickCheck(raw.name),
     bytes: async () => fileBytes(raw.name),

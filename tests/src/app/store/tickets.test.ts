@@ -80,7 +80,10 @@ async function beginPlant(store: Store) {
     store: {
       keepMeta,
       readMeta: async (name) => meta.get(name) ?? null,
-      writeMeta: async (name, value) => void meta.set(name, value),
+      swapMeta: async (name, _, value) => {
+        meta.set(name, value);
+        return true;
+      },
       heads: async () => [{ tablet, epoch, seq: store.count(), hash: '0'.repeat(64) }],
       listTablets: async () => [],
     },

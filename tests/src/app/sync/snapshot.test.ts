@@ -125,7 +125,7 @@ afterAll(async () => {
 describe('a new tablet', () => {
   it('starts from the state that another one gave, and ends with the whole log, folded here', async () => {
     await old.give();
-    expect((await server.running.store.snapshot(null))?.tablet).toBe(old.store.identity.tablet);
+    expect(await server.running.store.snapshotPos()).toBeGreaterThan(0);
     const fresh = await join();
     await until('the bootstrap snapshot', () => fresh.store.floor().runs.size > 0);
     expect(fresh.store.floor().slots).toEqual(old.store.floor().slots);

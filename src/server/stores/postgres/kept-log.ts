@@ -1,0 +1,105 @@
+// The log that this process has seen is the one that it goes on with. A backup may be put in while nothing stood between; a copy that lagged behind
+// may take the place of the host that fell away. Whoever appended or signed on top would make a second log out of the first.
+
+import { type Kysely, sql, type Transaction } from 'kysely';
+import { firstRoot } from '../append.ts';
+import { newEpoch } from '../migrate.ts';
+import type { LogHead } from '../store.ts';
+import type { Tables } from '../tables.ts';
+import type { Primary } from './primary.ts';
+import { SERVING_LOCK } from './serving.ts';
+
+/** Key of the append lock: any number that nothing else in the database uses. */
+const APPEND_LOCK = 7_236_002;
+
+/** A backup is being put into the database, or was since this process opened it. */
+class RestoredUnder extends Error {
+  readonly code = 'REELWARD_RESTORED';
+  constructor() {
+    super('a backup was put into the database under this process');
+  }
+}
+
+/** Entries that this process saw in the log are not in it any more. */
+class LogLost extends Error {
+  readonly code = 'REELWARD_LOST';
+  constructor({ pos }: LogHead) {
+    super(`the database does not hold the log as it was up to entry ${pos} any more`);
+  }
+}
+
+/** Keeps an eye on the log. */
+export interface KeptLog {
+  /** The name of the log that is served from now on. */
+  readonly begin: (epoch: string) => void;
+  /** The log reached this far. */
+  readonly saw: (head: LogHead | undefined) => void;
+  /** Rejects where the database holds another log than the one that was seen. */
+  readonly look: () => Promise<void>;
+  /** Runs work that no other process's overlaps, on that log only. */
+  readonly appendTransaction: <T>(work: (tx: Transaction<Tables>) => Promise<T>) => Promise<T>;
+}
+
+interface Found {
+  readonly free: boolean;
+  readonly epoch: string | null;
+  readonly root: string | null;
+}
+
+/** Starts with nothing seen. */
+export function keepLog(db: Kysely<Tables>, primary: Pick<Primary, 'lost'>): KeptLog {
+  let epoch: string | null = null;
+  let seen: LogHead = { pos: 0, root: firstRoot };
+  /** `asked`: how far the log was seen to reach when it was asked. */
+  const judge = (found: Found | undefined, asked: LogHead) => {
+    // Nothing is acknowledged that the restore would take away again, nor under the name of a log that is no more.
+    if (!found?.free || (epoch !== null && found.epoch !== epoch)) throw new RestoredUnder();
+    if (asked.pos > 0 && found.root !== asked.root) throw new LogLost(asked);
+  };
+  /** Whoever serves this database stops and starts again under another name of the log, so that tablets offer what it lacks. */
+  const renamed = async <T>(work: () => Promise<T>): Promise<T> => {
+    try {
+      return await work();
+    } catch (error) {
+      if (error instanceof LogLost && epoch !== null)
+        await db
+          .updateTable('meta')
+          .set({ value: newEpoch() })
+          .where('key', '=', 'server_epoch')
+          .where('value', '=', epoch)
+          .execute();
+      // The host was put back to a copy that is read only, and did not cut its connections.
+      if ((error as { code?: unknown }).code === '25006') primary.lost(error as Error);
+      throw error;
+    }
+  };
+  return {
+    begin: (now) => {
+      epoch = now;
+    },
+    saw: (head) => {
+      if (head && head.pos > seen.pos) seen = head;
+    },
+    look: () =>
+      renamed(async () => {
+        const asked = seen;
+        const { rows } = await sql<Found>`
+          select true as free, (select value from meta where key = 'server_epoch') as epoch,
+            (select root from entries where pos = ${asked.pos}) as root`.execute(db);
+        judge(rows[0], asked);
+      }),
+    appendTransaction: (work) =>
+      renamed(() =>
+        db.transaction().execute(async (tx) => {
+          const asked = seen;
+          const { rows } = await sql<Found>`
+            select pg_advisory_xact_lock(${sql.lit(APPEND_LOCK)}),
+              pg_try_advisory_xact_lock_shared(${sql.lit(SERVING_LOCK)}) as free,
+              (select value from meta where key = 'server_epoch') as epoch,
+              (select root from entries where pos = ${asked.pos}) as root`.execute(tx);
+          judge(rows[0], asked);
+          return work(tx);
+        }),
+      ),
+  };
+}
