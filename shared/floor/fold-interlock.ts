@@ -4,12 +4,24 @@ import { entryId } from '../log/entry.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import { type FloorState, slotKey } from './state.ts';
 
-/** Places of a station whose last answer is kept. */
-const PLACES_MOST = 2_000;
+/** Answers that are kept of places that are no slot: the line's own slots are all kept. */
+const ELSEWHERE_MOST = 100;
 
-/** A slot has one last answer; of places that are no slot each reel has its own. */
-const placeOf = ({ slot, reel, part }: PayloadOf<'station.answered'>['results'][number]) =>
-  slot === null || slot === '?' ? `?\t${reel}\t${part}` : slot;
+type Row = PayloadOf<'station.answered'>['results'][number];
+
+const isSlot = ({ slot }: Row): boolean => slot !== null && slot !== '?';
+
+/** What each place was answered last: a slot by its name, of places that are no slot each reel, until it is answered of elsewhere. */
+function lastOf(before: readonly Row[], results: readonly Row[]): Row[] {
+  const slots = new Set(results.filter(isSlot).map(({ slot }) => slot));
+  const reels = new Set(results.map(({ reel, part }) => `${reel}\t${part}`));
+  const rest = before.filter((row) =>
+    isSlot(row) ? !slots.has(row.slot) : !reels.has(`${row.reel}\t${row.part}`),
+  );
+  const all = [...rest, ...results];
+  const elsewhere = all.filter((row) => !isSlot(row)).slice(-ELSEWHERE_MOST);
+  return [...all.filter(isSlot), ...elsewhere];
+}
 
 /** Applies one entry to what is answered: the engineer's word, an answer, a verdict that refused a reel or let it on. */
 export function foldInterlock(
@@ -32,11 +44,8 @@ export function foldInterlock(
         ruled: null,
         last: null,
       };
-      const before = there.last?.results ?? [];
-      const isSaid = new Set(results.map(placeOf));
-      const rest = before.filter((row) => !isSaid.has(placeOf(row)));
-      const all = [...rest, ...results].slice(-PLACES_MOST);
-      state.interlocks.set(station, { ...there, last: { atMs: entry.hlc.ms, results: all } });
+      const last = { atMs: entry.hlc.ms, results: lastOf(there.last?.results ?? [], results) };
+      state.interlocks.set(station, { ...there, last });
       return;
     }
     case 'station.answered-again': {

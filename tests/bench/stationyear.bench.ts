@@ -91,7 +91,9 @@ async function play(line: Line): Promise<Played> {
   const told = openToldAnswers();
   const answer = async (isEnd: boolean) => {
     const times = told.again(isEnd ? null : second * 1000);
-    if (times > 0) await write('station.answered-again', { ...common, times });
+    if (times === 0) return;
+    await write('station.answered-again', { ...common, times });
+    told.toldAgain(times);
   };
   const ask = async () => {
     // Every ten minutes a reel is exchanged somewhere.
@@ -102,9 +104,10 @@ async function play(line: Line): Promise<Played> {
       result: 'Success' as const,
       why: 'verified' as const,
     }));
-    const fresh = told.fresh(results, second * 1000);
+    const fresh = told.fresh(results);
     if (fresh.length > 0) await answer(true);
     for (const some of chunksOf(fresh, 200)) await write('station.answered', { ...common, results: some });
+    told.told(results, fresh, second * 1000);
   };
   let total = 0;
   for (second = 2; second < DAYS * DAY_SECONDS; second += 1) {

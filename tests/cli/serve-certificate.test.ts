@@ -76,7 +76,7 @@ it('a certificate that does not name the host, ends soon, or whose key others ma
   chmodSync(join(cli.folder, 'key.pem'), 0o644);
   const port = await freePort();
   const server = cli.run('serve', '--port', String(port), '--host', 'other.example', ...files);
-  await until('the address', () => server.err().includes('The plant'));
+  await until('all three', () => server.err().includes('Certificate: --key'));
   expect(server.err()).toContain('does not name other.example, so tablets refuse it there');
   expect(server.err()).toMatch(
     /Certificate: --cert .*: ends on \d{4}-\d\d-\d\d; put the next one in its place/,

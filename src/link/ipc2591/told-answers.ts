@@ -12,34 +12,47 @@ const PLACES_MOST = 20_000;
 
 /** What a link has told of its answers since it was started. */
 export interface ToldAnswers {
-  /** The rows of a question that the log does not have yet; the others are counted. `ms`: of a clock that never jumps. */
-  readonly fresh: (rows: readonly Row[], ms: number) => readonly Row[];
-  /** To how many questions it gave such, once; 0 where none, or where that may wait: it is `ms` now; null = it may not wait. */
+  /** The rows of a question that the log does not have yet. */
+  readonly fresh: (rows: readonly Row[]) => readonly Row[];
+  /** All rows of a question are in the log now, `fresh` of them anew: the others are counted. `ms`: of a clock that never jumps. */
+  readonly told: (rows: readonly Row[], fresh: readonly Row[], ms: number) => void;
+  /** To how many questions it gave answers that the log had; 0 where to none, or where that may wait: it is `ms` now; null = it may not wait. */
   readonly again: (ms: number | null) => number;
+  /** So many of them are in the log now. */
+  readonly toldAgain: (times: number) => void;
 }
 
 /** Opens it with nothing told: the first answer after a start is whole. */
 export function openToldAnswers(): ToldAnswers {
-  const told = new Map<string, string>();
-  let counted = { times: 0, fromMs: 0 };
+  const known = new Map<string, string>();
+  let [times, fromMs] = [0, 0];
   return {
-    fresh: (rows, ms) => {
-      if (told.size > PLACES_MOST) told.clear();
-      const fresh = rows.filter((row) => told.get(keyOf(row)) !== textOf(row));
-      for (const row of fresh) told.set(keyOf(row), textOf(row));
-      if (fresh.length < rows.length)
-        counted = { times: counted.times + 1, fromMs: counted.times === 0 ? ms : counted.fromMs };
-      return fresh;
+    fresh: (rows) => {
+      const texts = textsOf(rows);
+      return rows.filter((row) => known.get(keyOf(row)) !== texts.get(keyOf(row)));
     },
-    again: (ms) => {
-      const { times, fromMs } = counted;
-      if (ms !== null && ms - fromMs < AGAIN_AFTER_MS) return 0;
-      counted = { times: 0, fromMs: 0 };
-      return times;
+    told: (rows, fresh, ms) => {
+      if (known.size > PLACES_MOST) known.clear();
+      for (const [key, text] of textsOf(rows)) known.set(key, text);
+      if (fresh.length === rows.length) return;
+      if (times === 0) fromMs = ms;
+      times += 1;
+    },
+    again: (ms) => (ms !== null && ms - fromMs < AGAIN_AFTER_MS ? 0 : times),
+    toldAgain: (many) => {
+      times -= many;
     },
   };
 }
 
-/** A slot has one answer at a time; of places that are no slot each reel has its own. */
+/** A slot has its answers at a time, one or one a lane; of places that are no slot each reel has its own. */
 const keyOf = ({ slot, reel, part }: Row) => (slot === null || slot === '?' ? `?\t${reel}\t${part}` : slot);
-const textOf = ({ reel, part, result, why }: Row) => [reel, part, result, why].join('\t');
+
+function textsOf(rows: readonly Row[]): ReadonlyMap<string, string> {
+  const texts = new Map<string, string>();
+  for (const row of rows) {
+    const { reel, part, result, why } = row;
+    texts.set(keyOf(row), `${texts.get(keyOf(row)) ?? ''}\n${[reel, part, result, why].join('\t')}`);
+  }
+  return texts;
+}

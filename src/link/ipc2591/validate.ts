@@ -91,12 +91,29 @@ export function openValidator(world: {
       return { ...each, reel, part };
     });
   };
-  const tellAgain = async (ms: number | null): Promise<unknown> => {
+  // One after the other: what the first of two questions has still to write, the second would take for said.
+  let turn: Promise<unknown> = Promise.resolve();
+  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
+    const done = turn.then(work, work);
+    turn = done;
+    return done;
+  };
+  const tellAgain = async (ms: number | null): Promise<void> => {
     const times = told.again(ms);
-    return times > 0 && write('station.answered-again', { station, line, times });
+    if (times === 0) return;
+    await write('station.answered-again', { station, line, times });
+    told.toldAgain(times);
+  };
+  const tell = async (results: readonly Row[], ms: number): Promise<void> => {
+    const fresh = told.fresh(results);
+    // What was said before stands before what is said now.
+    if (fresh.length > 0) await tellAgain(null);
+    const pages = chunksOf(fresh, ROWS);
+    await Promise.all(pages.map((some) => write('station.answered', { station, line, results: some })));
+    told.told(results, fresh, ms);
   };
   return {
-    tick: ({ ms }, isEnd) => tellAgain(isEnd ? null : ms),
+    tick: ({ ms }, isEnd) => inTurn(() => tellAgain(isEnd ? null : ms)),
     answer: async (envelope, reply, now) => {
       const no = (why: string, what: NoticeWhat, said: string) => {
         reply(refusalOf(envelope, station, why));
@@ -114,11 +131,7 @@ export function openValidator(world: {
         return no('expected 1 to 2000 places', 'not-understood', `${SHORT}: ${rows.length} places`);
       const results = await rowsOf(rows);
       if (results === null) return no('not turned on', 'asked-off', SHORT);
-      const fresh = told.fresh(results, now.ms);
-      // What was said before stands before what is said now.
-      if (fresh.length > 0) await tellAgain(null);
-      const pages = chunksOf(fresh, ROWS);
-      await Promise.all(pages.map((some) => write('station.answered', { station, line, results: some })));
+      await inTurn(() => tell(results, now.ms));
       if (reply(answerOf(envelope, station, results))) return null;
       return notice('not-replied', SHORT, now);
     },

@@ -141,11 +141,19 @@ describe('a machine that asks about a reel on a slot', () => {
       atMs: again.hlc.ms,
       results: [
         row('M1-F-002', 'K2', 'Success'),
-        row('?', 'K8', 'Failed'),
         row(one, 'K2', 'Failed'),
+        row('?', 'K8', 'Failed'),
         row('?', 'K9', 'Failed'),
       ],
     });
+    // Reels at places that are no slot come and go; slots stay, however long nothing new was said of them.
+    for (let reel = 0; reel < 300; reel += 1)
+      story.tell('station.answered', { ...station, results: [row('?', `X${reel}`, 'Failed')] });
+    story.tell('station.answered', { ...station, results: [row(one, 'X299', 'Success')] });
+    const kept = story.floor().interlocks.get('placer')?.last?.results ?? [];
+    expect(kept.slice(0, 2)).toEqual([row('M1-F-002', 'K2', 'Success'), row(one, 'X299', 'Success')]);
+    expect(kept.some(({ slot, reel }) => slot === '?' && reel === 'X299')).toBe(false);
+    expect(kept.length).toBeLessThan(110);
   });
 });
 

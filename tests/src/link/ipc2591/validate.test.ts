@@ -245,7 +245,7 @@ describe('a machine that asks about its materials', () => {
       ]),
     ).toEqual([
       ['station.answered', ['M1-F-001 K1', 'M1-F-002 K2', 'P9 K3']],
-      ['station.answered-again', 3],
+      ['station.answered-again', 2],
       ['station.answered', ['M1-F-002 K1']],
       ['station.answered-again', 1],
       ['station.answered', ['M1-F-002 K2']],
