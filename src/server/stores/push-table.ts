@@ -2,7 +2,7 @@
 
 import type { Kysely } from 'kysely';
 import { columnTypes, type Dialect } from './column-types.ts';
-import type { PushSubscriptionKept, Store } from './store.ts';
+import type { PushStore, PushSubscriptionKept } from './push-store.ts';
 import type { Tables } from './tables.ts';
 
 /** Keys are base64url. */
@@ -57,7 +57,7 @@ const toKept = (row: PushTable): PushSubscriptionKept => ({
 /** Subscriptions of tablets that are let in. */
 export function pushQueries(
   db: Kysely<Tables>,
-): Pick<Store, 'keepPush' | 'forgetPush' | 'allPush' | 'quietPush' | 'claimTold'> {
+): Pick<PushStore, 'keepPush' | 'forgetPush' | 'allPush' | 'quietPush' | 'claimTold'> {
   return {
     keepPush: async ({ tablet, publicKey, quiet, ...rest }) => {
       const row = {

@@ -10,6 +10,7 @@ import { quarantineSignatures } from './forms.ts';
 import { newEpoch } from './migrate.ts';
 import { type PackedRow, packedColumns, wholeBody } from './packed.ts';
 import { peopleQueries } from './people-queries.ts';
+import { pictureQueries } from './picture-queries.ts';
 import { pushQueries } from './push-table.ts';
 import { rateQueries } from './shared-counts.ts';
 import type { ChainEnd, Signal, Store, StoredEntry } from './store.ts';
@@ -374,29 +375,6 @@ function snapshotQueries(db: Kysely<Tables>): Pick<Store, 'putSnapshot' | 'snaps
     snapshotPos: async () => {
       const row = await db.selectFrom('snapshots').select('pos').orderBy('pos', 'desc').executeTakeFirst();
       return row?.pos ?? 0;
-    },
-  };
-}
-
-/** Pictures of labels, by the verdict that was made on them. */
-function pictureQueries(db: Kysely<Tables>): Pick<Store, 'putPicture' | 'pictureOf'> {
-  return {
-    putPicture: async ({ sha256, of, untilMs, bytes }) => {
-      await db
-        .insertInto('pictures')
-        .values({ sha256, of_entry: of, until_ms: untilMs, bytes: Buffer.from(bytes) })
-        .onConflict((conflict) => conflict.column('sha256').doNothing())
-        .execute();
-    },
-    pictureOf: async (entry) => {
-      const row = await db
-        .selectFrom('pictures')
-        .selectAll()
-        .where('of_entry', '=', entry)
-        .orderBy('sha256')
-        .limit(1)
-        .executeTakeFirst();
-      return row ? { sha256: row.sha256, of: row.of_entry, untilMs: row.until_ms, bytes: row.bytes } : null;
     },
   };
 }

@@ -2,14 +2,15 @@
 // Appending is serialised and durable before it is answered; positions are 1, 2, 3 … in commit order, so that a reader
 // who has seen position n has been able to see all before it. The same test body runs on every store.
 
-import type { QuietHours } from '../../../shared/kit/quiet-hours.ts';
 import type { ClockReading } from '../../../shared/log/entry.ts';
 import type { OrderKey } from '../../../shared/log/order.ts';
 import type { LeafRange } from '../../../shared/log/tree.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import type { Cursor } from '../../../shared/wire/cursor.ts';
 import type { Brought, ChainMark, Head } from '../../../shared/wire/messages.ts';
+import type { PictureStore } from './picture-store.ts';
 import type { Present } from './present.ts';
+import type { PushStore } from './push-store.ts';
 import type { TreeState } from './tree.ts';
 
 /** An entry that was read, hashed and judged, ready to be appended. `body` is the RFC 8785 text that `hash` covers. */
@@ -119,17 +120,6 @@ export interface OneTime {
   readonly untilMs: number;
 }
 
-/** Where and with which keys a tablet's browser takes messages, who asked for them there, and when none are to come by its zone. */
-export interface PushSubscriptionKept {
-  readonly tablet: string;
-  readonly endpoint: string;
-  readonly publicKey: string;
-  readonly auth: string;
-  readonly person: string;
-  readonly zone: string;
-  readonly quiet: QuietHours | null;
-}
-
 /** A person who was checked on a tablet, kept under the hash of its token. */
 export interface Session {
   readonly hash: string;
@@ -181,15 +171,6 @@ export interface Snapshot {
   readonly cursor: Cursor;
   readonly tablet: string;
   readonly atMs: number;
-  readonly bytes: Uint8Array;
-}
-
-/** The picture of a label, under the SHA-256 of its bytes (hex). */
-export interface Picture {
-  readonly sha256: string;
-  /** The verdict's entry. */
-  readonly of: string;
-  readonly untilMs: number;
   readonly bytes: Uint8Array;
 }
 
@@ -267,7 +248,7 @@ export type Signal =
 /** Where a chain ends in the log. */
 export type ChainEnd = Pick<Checked, 'seq' | 'hash' | 'hlc'>;
 
-export interface Store {
+export interface Store extends PushStore, PictureStore {
   readonly dialect: 'sqlite' | 'postgres';
   /** Random at creation, another one after a backup was put back. */
   readonly serverEpoch: () => Promise<string>;
@@ -358,16 +339,6 @@ export interface Store {
   /** False where there is none of that name, or it is revoked already. */
   readonly revokeTablet: (tablet: string, nowMs: number) => Promise<boolean>;
 
-  /** Keeps a tablet's subscription in place of the one before it. */
-  readonly keepPush: (subscription: PushSubscriptionKept) => Promise<void>;
-  /** Changes a tablet's quiet hours, where it has a subscription. */
-  readonly quietPush: (tablet: string, zone: string, quiet: QuietHours | null) => Promise<void>;
-  /** Forgets a tablet's subscription; with `endpoint`, only that one. */
-  readonly forgetPush: (tablet: string, endpoint?: string) => Promise<void>;
-  /** Subscriptions of tablets that are let in, in the order of their names. */
-  readonly allPush: () => Promise<readonly PushSubscriptionKept[]>;
-  /** Notes that something was told, until when it is no news; false where it was told before. */
-  readonly claimTold: (key: string, nowMs: number, untilMs: number) => Promise<boolean>;
   readonly addOneTime: (code: OneTime) => Promise<void>;
   /** Uses a code up; null where it is unknown, used or expired. */
   readonly takeOneTime: (hash: string, purpose: OneTime['purpose'], nowMs: number) => Promise<OneTime | null>;
@@ -393,9 +364,6 @@ export interface Store {
   readonly snapshot: (fold: string) => Promise<Snapshot | null>;
   /** How far the newest one of any fold goes; 0 for none. */
   readonly snapshotPos: () => Promise<number>;
-  /** Keeps a picture; one that is there stays as it is. */
-  readonly putPicture: (picture: Picture) => Promise<void>;
-  readonly pictureOf: (entry: string) => Promise<Picture | null>;
   /** The place of the log that the trace's index was made up to; null where there is none. */
   readonly tracePlace: () => Promise<string | null>;
   /** The index's state, some rows at a time, after a row in the order of part and key. */
