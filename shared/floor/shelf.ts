@@ -77,13 +77,13 @@ const AT_ONCE = 250;
 
 /**
  * Makes ready what `shelfFor()` answers a setup's slots from, in steps small enough for a page that draws between them: first the packages are put
- * into the index, then each slot's are put in order. What a step found is kept for the question, not told.
+ * into the index, then each slot's are put in order. What a step found is kept for the question; at the end comes only that it is ready.
  */
 export function* shelfSteps(
   state: FloorState,
   at: { readonly line: string; readonly setup: string; readonly nowMs: number },
   lifeOf?: (reel: Reel, part: string) => FitLife | null,
-): Generator<undefined, undefined> {
+): Generator<undefined, true> {
   const comparison = comparisonOf(state, at.line);
   while (growShelf(state.reels, comparison, AT_ONCE) > 0) yield;
   const shelf = shelfFor(state, at, lifeOf);
@@ -91,6 +91,7 @@ export function* shelfSteps(
     yield;
     shelf(wanted);
   }
+  return true;
 }
 
 /** The answer for one reel, of whose label all is said, with what is said of the reel alone. */

@@ -23,5 +23,6 @@ export function useSlices<T>(make: () => Iterator<undefined, T>, of: readonly un
       drawAnew((times) => times + 1);
     });
   }, [open]);
-  return newest.current?.came ?? null;
+  // Steps may come to undefined: that they came to anything is the answer then.
+  return newest.current === null ? null : newest.current.came;
 }

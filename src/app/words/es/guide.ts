@@ -51,10 +51,10 @@ export const words: Sentences<typeof english> = {
     },
     hold: {
       ask: 'Toque una etiqueta de posición y luego la bobina sin cantidad.',
-      seen: (slot) => `${slot}: retenida. Debe decidir un jefe.`,
+      seen: (slot) => `${slot}: retenida. Debe decidir un jefe de turno.`,
     },
     clear: {
-      ask: 'Decida como jefe: tarjeta, PIN, motivo.',
+      ask: 'Decida como jefe de turno: tarjeta, PIN, motivo.',
       seen: 'Decidido, con su nombre en el registro.',
     },
     export: {

@@ -4,7 +4,7 @@ import type { Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: 'Mensajes con la aplicación cerrada',
   promise:
-    'Para jefes de turno: avisos sin respuesta, carretes bloqueados en uso, líneas paradas. Alguno puede llegar tarde o nunca: deje una tableta abierta.',
+    'Para jefes de turno: avisos sin respuesta, bobinas bloqueadas en uso, líneas paradas. Alguno puede llegar tarde o nunca: deje una tableta abierta.',
   way: 'Viajan cifrados por el servicio del fabricante de este navegador. El servidor de la planta debe alcanzarlo.',
   noBrowser: 'Este navegador no acepta mensajes.',
   noServer: 'Ningún servidor responde. Únase primero, o inténtelo cuando responda.',
@@ -18,6 +18,6 @@ export const words: Sentences<typeof english> = {
   wrong: 'No funcionó. Inténtelo de nuevo.',
   first: 'Los mensajes llegan aquí.',
   warning: (line, slot) => `${line}: nadie responde al aviso de ${slot}.`,
-  blocked: (line, slot) => `${line}: hay un carrete bloqueado en uso en ${slot}.`,
+  blocked: (line, slot) => `${line}: hay una bobina bloqueada en uso en ${slot}.`,
   stood: (line) => `${line} está parada.`,
 };

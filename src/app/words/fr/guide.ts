@@ -3,7 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   title: 'Exercice guidé',
-  about: 'Une étape à la fois. Partez s’il le faut : il reprend à la même étape.',
+  about: 'Une étape à la fois. Partez s’il le faut : il reprend à la même étape.',
   guides: {
     operator: 'Trois bobines, dont une mauvaise. Un raccord. Une alerte.',
     lead: 'Une bobine retenue à décider. Un export.',
@@ -23,19 +23,19 @@ export const words: Sentences<typeof english> = {
   steps: {
     first: {
       ask: 'Touchez une étiquette d’emplacement, puis sa bonne bobine.',
-      seen: (slot) => `${slot} : acceptée.`,
+      seen: (slot) => `${slot} : acceptée.`,
     },
     wrong: {
-      ask: (group) => `Touchez une étiquette d’emplacement, puis une mauvaise bobine. Voir « ${group} ».`,
-      seen: (slot) => `${slot} : refusée. Cette bobine ne doit pas y aller.`,
+      ask: (group) => `Touchez une étiquette d’emplacement, puis une mauvaise bobine. Voir « ${group} ».`,
+      seen: (slot) => `${slot} : refusée. Cette bobine ne doit pas y aller.`,
     },
     second: {
       ask: 'Touchez un autre emplacement, puis sa bonne bobine.',
-      seen: (slot) => `${slot} : acceptée.`,
+      seen: (slot) => `${slot} : acceptée.`,
     },
     splice: {
-      ask: (group) => `Raccord : sous « ${group} », touchez un emplacement, puis sa bobine.`,
-      seen: (slot) => `${slot} : raccordée.`,
+      ask: (group) => `Raccord : sous « ${group} », touchez un emplacement, puis sa bobine.`,
+      seen: (slot) => `${slot} : raccordée.`,
     },
     run: {
       ask: 'Lancez la série sur la ligne.',
@@ -43,35 +43,35 @@ export const words: Sentences<typeof english> = {
     },
     warning: {
       ask: 'Comptez des flans sur la ligne jusqu’à une alerte.',
-      seen: (slot) => `${slot} : alerte.`,
+      seen: (slot) => `${slot} : alerte.`,
     },
     answer: {
-      ask: (act) => `Touchez « ${act} » près de l’alerte, ou raccordez cet emplacement.`,
+      ask: (act) => `Touchez « ${act} » près de l’alerte, ou raccordez cet emplacement.`,
       seen: 'L’alerte a sa réponse.',
     },
     hold: {
       ask: 'Touchez une étiquette d’emplacement, puis la bobine sans quantité.',
-      seen: (slot) => `${slot} : retenue. Un chef d’équipe doit décider.`,
+      seen: (slot) => `${slot} : retenue. Un chef d’équipe doit décider.`,
     },
     clear: {
-      ask: 'Décidez en chef d’équipe : badge, PIN, raison.',
+      ask: 'Décidez en chef d’équipe : badge, PIN, raison.',
       seen: 'Décidé, avec votre nom dans le journal.',
     },
     export: {
       ask: (act) =>
-        `Dans le journal, touchez « ${act} », puis CSV. En exercice, aucun fichier n’est enregistré.`,
+        `Dans le journal, touchez « ${act} », puis CSV. En exercice, aucun fichier n’est enregistré.`,
       seen: 'Export demandé. Aucun fichier n’a été enregistré.',
     },
     open: {
-      ask: (page) => `Ouvrez « ${page} ».`,
-      seen: (page) => `« ${page} » est ouvert.`,
+      ask: (page) => `Ouvrez « ${page} ».`,
+      seen: (page) => `« ${page} » est ouvert.`,
     },
     take: {
-      ask: (example, act) => `Touchez « ${example} ». Regardez ce qui change, puis touchez « ${act} ».`,
-      seen: (product) => `${product} : importé.`,
+      ask: (example, act) => `Touchez « ${example} ». Regardez ce qui change, puis touchez « ${act} ».`,
+      seen: (product) => `${product} : importé.`,
     },
     look: {
-      ask: (page) => `Trouvez-le sous « ${page} ».`,
+      ask: (page) => `Trouvez-le sous « ${page} ».`,
       seen: 'Il est dans la liste.',
     },
   },

@@ -2,7 +2,7 @@ import type { words as english } from '../en/help.ts';
 import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
-  title: (screen) => `Aide : ${screen}`,
+  title: (screen) => `Aide : ${screen}`,
   practise: 'S’exercer avec un guide',
   lines: {
     line: [
@@ -13,7 +13,7 @@ export const words: Sentences<typeof english> = {
     load: [
       'Touchez un banc pour voir ses emplacements. La ligne montre ce qui reste à charger.',
       'Scannez l’emplacement, puis la bobine.',
-      'Rond : acceptée. Octogone : refusée. Losange : retenue pour le chef d’équipe.',
+      'Rond : acceptée. Octogone : refusée. Losange : retenue pour le chef d’équipe.',
     ],
     change: [
       'Choisissez le produit suivant. Chaque geste figure alors dans une liste.',
@@ -42,7 +42,7 @@ export const words: Sentences<typeof english> = {
     ],
     lines: [
       'Chaque rangée est une ligne, avec sa série et sa prochaine tournée.',
-      'Cloche : une alerte attend. Losange : une bobine est retenue.',
+      'Cloche : une alerte attend. Losange : une bobine est retenue.',
       'Touchez une rangée pour travailler sur cette ligne.',
     ],
   },

@@ -14,7 +14,7 @@ export const words: Sentences<typeof english> = {
   warns: 'Les alertes de la vraie ligne s’affichent toujours.',
   start: 'Commencer l’exercice',
   taken: 'L’exercice est ouvert dans une autre fenêtre de cette tablette. Finissez-le d’abord là-bas.',
-  notSaved: (name) => `Exercice : aucun fichier n’est enregistré. Sur la vraie ligne, ce serait ${name}.`,
+  notSaved: (name) => `Exercice : aucun fichier n’est enregistré. Sur la vraie ligne, ce serait ${name}.`,
   labels: 'Étiquettes pour s’exercer',
   labelsHelp:
     'Touchez une étiquette au lieu de scanner : l’emplacement, son feeder s’il est demandé, sa bobine.',

@@ -204,7 +204,7 @@ export const words: Sentences<typeof english> = {
     lacks: {
       title: 'Ami ebből a böngészőből hiányzik',
       none: 'Semmi, amit a Reelward használ.',
-      awake: 'Nem tudja bekapcsolva tartani a képernyőt. Állítsa a táblagép képernyőidejét a leghosszabbra.',
+      awake: 'Nem tudja bekapcsolva tartani a képernyőt. Állítsa a tablet képernyőidejét a leghosszabbra.',
       vibration: 'Nem tud rezegni. A figyelmeztetés hallható és látható.',
       keeps:
         'Nem tudja megígérni, hogy megőrzi a naplót. Csatlakoztassa a szervert, hogy a bejegyzések ott is meglegyenek.',

@@ -211,7 +211,7 @@ export const words: Sentences<typeof english> = {
     line: '사용 중인 라인',
     alsoServes: '함께 맡는 라인',
     alsoNone: '다른 라인 없음',
-    alsoHelp: '두 라인의 경고가 모두 여기에서 울립니다. 다른 라인으로 가려면 그 라인의 슬롯을 스캔하세요.',
+    alsoHelp: '두 라인의 경고가 모두 여기에서 울립니다. 다른 라인으로 가려면 그 라인의 슬롯을 스캔하십시오.',
     save: '이름 저장',
     saved: '저장했습니다.',
   },

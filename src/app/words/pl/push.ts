@@ -4,7 +4,7 @@ import type { Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   title: 'Wiadomości przy zamkniętej aplikacji',
   promise:
-    'Dla liderów: ostrzeżenia bez odpowiedzi, zablokowane szpule w użyciu, stojące linie. Któraś może przyjść późno lub wcale: zostaw jeden tablet otwarty.',
+    'Dla liderów: ostrzeżenia bez odpowiedzi, zablokowane rolki w użyciu, stojące linie. Któraś może przyjść późno lub wcale: zostaw jeden tablet otwarty.',
   way: 'Idą zaszyfrowane przez usługę producenta tej przeglądarki. Serwer zakładu musi ją osiągać.',
   noBrowser: 'Ta przeglądarka nie przyjmuje wiadomości.',
   noServer: 'Żaden serwer nie odpowiada. Najpierw dołącz albo spróbuj później.',
@@ -18,6 +18,6 @@ export const words: Sentences<typeof english> = {
   wrong: 'Nie udało się. Spróbuj ponownie.',
   first: 'Wiadomości tu docierają.',
   warning: (line, slot) => `${line}: nikt nie odpowiada na ostrzeżenie dla ${slot}.`,
-  blocked: (line, slot) => `${line}: zablokowana szpula jest w użyciu na ${slot}.`,
+  blocked: (line, slot) => `${line}: zablokowana rolka jest w użyciu na ${slot}.`,
   stood: (line) => `${line} stoi.`,
 };

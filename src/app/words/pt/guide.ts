@@ -55,10 +55,10 @@ export const words: Sentences<typeof english> = {
     },
     clear: {
       ask: 'Decida como líder: crachá, PIN, motivo.',
-      seen: 'Decidido, com seu nome no registro.',
+      seen: 'Decidido, com seu nome no log.',
     },
     export: {
-      ask: (act) => `No registro, toque em “${act}”, depois em CSV. No treino nenhum arquivo é salvo.`,
+      ask: (act) => `No log, toque em “${act}”, depois em CSV. No treino nenhum arquivo é salvo.`,
       seen: 'Exportação pedida. Nenhum arquivo foi salvo.',
     },
     open: {

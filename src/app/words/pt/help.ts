@@ -28,7 +28,7 @@ export const words: Sentences<typeof english> = {
     log: [
       'Cada ato fica aqui com hora e pessoa. Nada é removido.',
       'Do lote aos painéis, ou do painel aos rolos.',
-      'Veja o turno, passe o turno e exporte o registro.',
+      'Veja o turno, passe o turno e exporte o log.',
     ],
     plant: [
       'Importe um setup e escolha o que produzir.',

@@ -194,7 +194,7 @@ export const words: Sentences<typeof english> = {
       none: 'Nada que o Reelward use.',
       awake: 'Ele não mantém a tela ligada. Ponha o tempo de tela do tablet no máximo.',
       vibration: 'Ele não vibra. Os avisos tocam e aparecem.',
-      keeps: 'Ele não promete guardar o registro. Conecte o servidor, para que as entradas fiquem lá também.',
+      keeps: 'Ele não promete guardar o log. Conecte o servidor, para que as entradas fiquem lá também.',
       serial: 'Ele não abre porta serial. Ponha o leitor em modo teclado.',
     },
     closedApp: 'Nenhum aviso chega com o aplicativo fechado ou o tablet bloqueado.',

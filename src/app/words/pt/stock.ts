@@ -84,7 +84,7 @@ export const words: Sentences<typeof english> = {
   noReels: 'Nenhum rolo no log ainda. Os rolos aparecem aqui depois de verificados.',
   noRun: 'Nada está sendo produzido, por isso não há o que trazer.',
   computing: 'Calculando o que a produção ainda precisa …',
-  looking: 'A percorrer o armazém…',
+  looking: 'Percorrendo o estoque…',
   noPick: 'O que está na linha dura a produção toda.',
   pickTitle: 'O que o estoque precisa trazer',
   pickHelp: 'Na ordem de caminho do estoque. Rolos conhecidos fora da linha são incluídos e vêm primeiro.',

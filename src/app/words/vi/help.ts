@@ -18,7 +18,7 @@ export const words: Sentences<typeof english> = {
     change: [
       'Chọn sản phẩm kế tiếp. Mỗi lần chuyển có trong danh sách.',
       'Làm từng lần chuyển và quét thứ lắp vào.',
-      'Xong danh sách kiểm tra, kiểm panel đầu. Rồi cho chạy.',
+      'Xong checklist, kiểm panel đầu. Rồi cho chạy.',
     ],
     stock: [
       'Xem cuộn nào cần mang ra, và trước lúc nào.',

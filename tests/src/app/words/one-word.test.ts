@@ -20,6 +20,7 @@ const notSaid: { readonly [L in Language]?: readonly (readonly [word: RegExp, in
     [/\b(número de pieza|números de pieza)\b/i, 'referencia'],
     [/\bdescongela/i, 'atemperar'],
     [/\bbobina montada\b/i, 'bobina cargada'],
+    [/\bcarretes?\b/i, 'bobina'],
   ],
   fr: [
     [/\bsetups?\b/i, 'plan'],
@@ -33,6 +34,8 @@ const notSaid: { readonly [L in Language]?: readonly (readonly [word: RegExp, in
     [/\bdescongela/i, 'climatizar'],
     [/\bfeederes\b/i, 'feeders'],
     [/\b(d[ao]s?|nest[ae]|no) fábrica\b/i, 'planta'],
+    [/\bno registro\b/i, 'log'],
+    [/\barmazém\b/i, 'estoque'],
   ],
   pl: [
     [/\brozmro/i, 'ogrzewać'],
