@@ -108,7 +108,9 @@ export function carriedBy(state: Names, question: TraceQuestion): (stretch: Stre
   const wanted = <F extends (typeof facts)[number] | (typeof otherFacts)[number]>(names: readonly F[]) =>
     names.flatMap((name) => {
       const value = question[name];
-      return value === undefined ? [] : [[name, asAsked(value)] as const];
+      if (value === undefined) return [];
+      // An entry of the log has the name that a package had then.
+      return [[name, asAsked(name === 'reel' ? idSince(state, value) : value)] as const];
     });
   const [ofPackage, ofPlace] = [wanted(facts), wanted(otherFacts)];
   const exact = (['who', 'run'] as const).filter((name) => question[name] !== undefined);
@@ -143,7 +145,8 @@ export function carriedBy(state: Names, question: TraceQuestion): (stretch: Stre
 export function namesToo(state: Names, question: TraceQuestion): readonly string[] {
   const asked = facts.flatMap((fact) => {
     const value = question[fact];
-    return value === undefined ? [] : [[fact, asAsked(value)] as const];
+    if (value === undefined) return [];
+    return [[fact, asAsked(fact === 'reel' ? idSince(state, value) : value)] as const];
   });
   const found = new Set<string>();
   for (const [fact, value] of asked) {
@@ -169,7 +172,8 @@ export interface Parts {
 /** The parts of the reel that a question names; null where it names none, or one that was never cut nor joined. */
 export function partsAsked(state: Names, { reel }: TraceQuestion): Parts | null {
   if (reel === undefined) return null;
-  const isAsked = (name: string) => asAsked(name) === asAsked(reel);
+  const asked = asAsked(idSince(state, reel));
+  const isAsked = (name: string) => asAsked(name) === asked;
   const madeOf: string[] = [];
   const wentInto: string[] = [];
   for (const [name, { of }] of state.madeOf) {

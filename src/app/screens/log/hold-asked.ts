@@ -1,6 +1,7 @@
 // Which panels may carry what should not be on them, asked from wherever that is told: a verdict, a clearing, a block, a floor life, a name.
 
 import { isUnderBlock } from '../../../../shared/floor/blocks.ts';
+import { idSince } from '../../../../shared/floor/fold-print.ts';
 import { hasOwnId, nameByEntry } from '../../../../shared/floor/reel-id.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import { type ContainCause, containCauses } from '../../../../shared/floor/vocabulary.ts';
@@ -111,9 +112,11 @@ export function panelsAsked(index: TraceIndex, asked: HoldAsked, nowMs: number):
 /** What the panels are held for by name, as far as it is known. */
 export function materialAsked(index: TraceIndex, { ask }: HoldAsked): Material {
   const { material } = ask;
-  // What the log calls a reel without an id says nothing to anybody.
-  if (material && (material.reel === undefined || hasOwnId(material.reel))) return material;
-  if (material) {
+  if (material && material.reel === undefined) return material;
+  if (material?.reel !== undefined) {
+    const reel = idSince(index.state, material.reel);
+    // What the log calls a reel without an id says nothing to anybody.
+    if (hasOwnId(reel)) return { ...material, reel };
     const carried = carriedBy(index.state, material);
     const own = index.stretches.find((stretch) => stretch.reel === null && carried(stretch) !== null);
     const { reel: _, ...others } = material;
