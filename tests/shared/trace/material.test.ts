@@ -22,6 +22,9 @@ const deed: fc.Arbitrary<Deed> = fc.tuple(
     'load',
     'splice',
     'unload',
+    'unload',
+    'back',
+    'back',
     'cut',
     'cut',
     'join',
@@ -257,6 +260,17 @@ describe('a reel that was asked for', () => {
     join(story, 'K-1', 'K-2');
     build(story, 2);
     expect(placesOf(story, 'K-2')).toEqual([['r1', null, [1, 4]]]);
+  });
+
+  test('may be in what it was joined with while that was told to be off the slot in error', () => {
+    const story = on('K-1', 'LA');
+    build(story, 3);
+    const mistake = off(story, 'K-1');
+    join(story, 'K-1', 'K-2');
+    story.tell('entry.corrected', { of: idOf(mistake), line: 'L1', slot, reason: 'slip' });
+    build(story, 3);
+    expect(placesOf(story, 'K-2')).toEqual([['r1', null, [1, 6]]]);
+    expect(placesOf(story, 'K-1')).toEqual([['r1', null, [1, 6]]]);
   });
 
   test('does not surely have the panels of a piece whose label contradicts its own', () => {
