@@ -3,10 +3,11 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { isUnderBlock } from '../../../shared/floor/blocks.ts';
 import { packageIdOf } from '../../../shared/floor/package-name.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { tracePanel, tracePlaces } from '../../../shared/trace/ask.ts';
-import { namesToo, partsAsked } from '../../../shared/trace/material.ts';
+import { carriedBy, namesToo, partsAsked } from '../../../shared/trace/material.ts';
 import type { Span } from '../../../shared/trace/order.ts';
 import { type TraceIndex, traceLog } from '../../../shared/trace/stretches.ts';
 import { suspectPanels } from '../../../shared/trace/suspects.ts';
@@ -82,9 +83,29 @@ function expectPanelsTrue(index: TraceIndex, { panels }: Played): void {
   }
 }
 
+/** What stands on the slot is under a block by a reel or lot exactly where the trace finds that in it; how often by a lot not its own. */
+function expectBlocksAgree(index: TraceIndex, { packages, lots }: Played): number {
+  const { state } = index;
+  const asked = [...packages.map((reel) => ({ reel })), ...lots.map((lot) => ({ lot }))];
+  const tapes = [...state.slots.values()].flatMap((each) => each.tapes);
+  const there = tapes.flatMap((tape) => {
+    const stretch = index.stretches.filter((each) => each.there && each.entry === tape.entry).at(-1);
+    return stretch ? [{ tape, stretch }] : [];
+  });
+  let others = 0;
+  for (const each of asked)
+    for (const { tape, stretch } of there) {
+      const isUnder = isUnderBlock(state, { reel: null, lot: null, part: null, ...each }, tape);
+      expect(isUnder, JSON.stringify(each)).toBe(carriedBy(state, each)(stretch) !== null);
+      if (isUnder && 'lot' in each && tape.lot !== each.lot) others += 1;
+    }
+  return others;
+}
+
 test('in any history of loads, splices, cuts and joins no panel is left out and nothing sure is wrong', () => {
   let followed = 0;
   let sure = 0;
+  let blocked = 0;
   fc.assert(
     fc.property(fc.array(deed, { minLength: 10, maxLength: 60 }), (deeds) => {
       const played = play(deeds);
@@ -109,11 +130,13 @@ test('in any history of loads, splices, cuts and joins no panel is left out and 
         expectTrue(played, tracePlaces(index, { lot: name }), { name, may: isOf, is: isOf });
       }
       expectPanelsTrue(index, played);
+      blocked += expectBlocksAgree(index, played);
     }),
     { numRuns: 200 },
   );
   expect(followed).toBeGreaterThan(100);
   expect(sure).toBeGreaterThan(3);
+  expect(blocked).toBeGreaterThan(20);
 });
 
 /** A line on which a reel is before its run starts. */
