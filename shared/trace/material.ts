@@ -5,7 +5,7 @@
 
 import { idSince } from '../floor/fold-print.ts';
 import type { Material } from '../floor/made-of.ts';
-import { hasOwnId, nameByEntry, ownIdOf } from '../floor/reel-id.ts';
+import { hasOwnId, ownIdOf } from '../floor/reel-id.ts';
 import type { FloorState, Tape } from '../floor/state.ts';
 import { compareText } from '../log/order.ts';
 import { asAsked, type TraceQuestion } from './question.ts';
@@ -32,7 +32,10 @@ export function bornWith(
 }
 
 /** The package of a stretch as it is called by now; null where nothing names it. */
-function nameOf(state: Names, { reel, unnamed }: Pick<Stretch, 'reel' | 'unnamed'>): string | null {
+export function nameOf(
+  state: Pick<FloorState, 'named'>,
+  { reel, unnamed }: Pick<Stretch, 'reel' | 'unnamed'>,
+): string | null {
   return reel ?? (unnamed === undefined ? null : idSince(state, unnamed));
 }
 
@@ -55,9 +58,12 @@ export function materialOf(
   };
 }
 
-/** The id that a package without one got since, by the entry that put it on; null where it got none, or another entry had named it. */
-export function idGiven(state: Pick<FloorState, 'named'>, { entry }: Pick<Stretch, 'entry'>): string | null {
-  return ownIdOf(idSince(state, nameByEntry(entry)));
+/** The id of the package of a stretch, though it got that since; null where it has none. */
+export function idNow(
+  state: Pick<FloorState, 'named'>,
+  stretch: Pick<Stretch, 'reel' | 'unnamed'>,
+): string | null {
+  return ownIdOf(nameOf(state, stretch) ?? undefined);
 }
 
 /** A lot or part of a package, as the log has it last. */

@@ -266,6 +266,23 @@ describe('a reel that was asked for', () => {
     );
   });
 
+  test('is told by its id where another entry than that which put it on had named it', () => {
+    const story = begun();
+    const first = load(story, null, { lot: 'LA' });
+    const was = `~${idOf(first)}`;
+    off(story, null);
+    load(story, was, { lot: 'LA' });
+    story.tell('run.started', started('r1'));
+    build(story, 2);
+    const reel = packageIdOf(idOf(first));
+    const label = { part: 'R-100', supplierPart: null, lot: 'LA', dateCode: null, quantity: 80 } as const;
+    story.tell('reel.named', { ...label, reel, was, sd: 0, basis: 'label', via: 'typed' });
+    const index = indexOf(story);
+    for (const question of [{ reel }, { lot: 'LA' }])
+      expect(tracePlaces(index, question).map((place) => place.reel)).toEqual([reel]);
+    expect(tracePanel(index, '1', 'r1')?.slots[0]?.lots.map((lot) => lot.reel)).toEqual([reel]);
+  });
+
   test('may be in another that was there under the id that its piece was given', () => {
     const story = on('K-2');
     build(story, 2);
