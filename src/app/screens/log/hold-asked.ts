@@ -8,7 +8,7 @@ import { type ContainCause, containCauses } from '../../../../shared/floor/vocab
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { lifeEndedMs, moistureOfParts } from '../../../../shared/moisture/reel-life.ts';
 import { foundStretches } from '../../../../shared/trace/finds.ts';
-import { carriedBy } from '../../../../shared/trace/material.ts';
+import { carriedBy, nameOf } from '../../../../shared/trace/material.ts';
 import type { TraceQuestion } from '../../../../shared/trace/question.ts';
 import type { Stretch, TraceIndex } from '../../../../shared/trace/stretches.ts';
 import { type SuspectQuestion, type Suspects, suspectPanels } from '../../../../shared/trace/suspects.ts';
@@ -99,12 +99,12 @@ export function panelsAsked(index: TraceIndex, asked: HoldAsked, nowMs: number):
   const { cause, ask } = asked;
   if (cause !== 'floor-life' || ask.finding !== undefined) return suspectPanels(index, { cause, ...ask });
   const parts = moistureOfParts(index.state);
-  const afterMs = ({ reel, entry, line, part, at }: Stretch) =>
-    lifeEndedMs(index.state, reel ?? nameByEntry(entry), {
-      line,
+  const afterMs = (stretch: Stretch) =>
+    lifeEndedMs(index.state, nameOf(index.state, stretch) ?? nameByEntry(stretch.entry), {
+      line: stretch.line,
       nowMs,
-      part: parts.get(part) ?? null,
-      openedMs: Date.parse(at),
+      part: parts.get(stretch.part) ?? null,
+      openedMs: Date.parse(stretch.at),
     });
   return suspectPanels(index, { cause, ...ask, afterMs });
 }

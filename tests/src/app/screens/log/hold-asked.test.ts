@@ -279,6 +279,24 @@ describe('the panels of a floor life that had ended', () => {
     expect(heldBy(story, life('K1', entryId(loaded)), startMs + 150 * HOUR * 1000).runs).toEqual([]);
   });
 
+  test('count from when the bag was opened, before the load, for a reel that got its id later', () => {
+    const story = begun();
+    const msl3 = { msl: '3', family: null, pins: null, bodyMm: null, bodyXMm: null, bodyYMm: null } as const;
+    story.tell('part.described', { part: 'R-100', ...msl3, isStacked: null, source: '' });
+    const loaded = loadedBy(story, null, 'LA', 60 * HOUR);
+    const facts = { part: 'R-100', supplierPart: null, quantity: null, lot: null, dateCode: null } as const;
+    const from = new Date(startMs).toISOString();
+    const air = { air: 'floor', from, celsius: null, humidity: null, via: 'typed' } as const;
+    story.tell('reel.aired', { ...facts, ...air, reel: `~${entryId(loaded)}` });
+    story.tell('run.started', started('r1'));
+    scan(story, 1, 10, 100 * HOUR);
+    scan(story, 11, 20, 200 * HOUR);
+    const given = named(story, loaded);
+    // Since the load 168 hours are over only after 228.
+    for (const reel of [given, null])
+      expect(heldBy(story, life(reel, entryId(loaded)), startMs + 210 * HOUR * 1000).codes[0]).toBe('PN11');
+  });
+
   test('are asked from the entry that tells how long the reel was out', () => {
     const { story } = aged();
     const aired: Entry = story.tell('reel.aired', {
