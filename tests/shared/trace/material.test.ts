@@ -11,7 +11,7 @@ import { carriedBy, namesToo, partsAsked } from '../../../shared/trace/material.
 import type { Span } from '../../../shared/trace/order.ts';
 import { type TraceIndex, traceLog } from '../../../shared/trace/stretches.ts';
 import { suspectPanels } from '../../../shared/trace/suspects.ts';
-import { idOf, type Story, started, unloaded } from '../floor/story.ts';
+import { idOf, type Story, started, unloaded, verified } from '../floor/story.ts';
 import { type Deed, type Part, type Played, play, slot } from './cut-and-joined.ts';
 import { begun, build, indexOf, load, placesOf } from './line-story.ts';
 
@@ -321,6 +321,38 @@ describe('a reel that was asked for', () => {
     load(story, piece, { lot: 'LX' });
     build(story, 3);
     expect(placesOf(story, 'K-1')[1]).toEqual(['r1', null, [2, 4]]);
+  });
+});
+
+describe('a reel that was found where it did not belong', () => {
+  function found(reel: string | null) {
+    const story = on('K-1', 'LA');
+    build(story, 3);
+    const refused = { act: 'sweep', verdict: 'refused', reasons: [{ code: 'not-the-loaded-reel' }] } as const;
+    const facts = { ...refused, reel, lot: 'LR', run: 'r1' };
+    const sweep = story.tell('reel.verified', verified(slot, 'C-200', facts));
+    return { story, sweep };
+  }
+
+  test('has on those panels what it was joined with while it may have stood there, and nothing later', () => {
+    const { story } = found('K-2');
+    join(story, 'K-2', 'K-3');
+    expect(placesOf(story, 'K-3')).toEqual([['r1', null, [1, 3]]]);
+    off(story, 'K-1');
+    join(story, 'K-2', 'K-4');
+    expect(placesOf(story, 'K-3')).toEqual([['r1', null, [1, 3]]]);
+    expect(placesOf(story, 'K-4')).toEqual([]);
+  });
+
+  test('is found by the id that it got since', () => {
+    const { story, sweep } = found(null);
+    const reel = packageIdOf(idOf(sweep));
+    const label = { part: 'C-200', supplierPart: null, lot: 'LR', dateCode: null, quantity: 80 } as const;
+    const was = `~${idOf(sweep)}`;
+    story.tell('reel.named', { ...label, reel, was, sd: 0, basis: 'label', via: 'typed' });
+    expect(tracePlaces(indexOf(story), { reel }).map((place) => [place.reel, place.possible])).toEqual([
+      [reel, { first: 1, last: 3 }],
+    ]);
   });
 });
 
