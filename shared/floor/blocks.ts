@@ -1,11 +1,14 @@
 // Which material must not be used, and which of it stands on a slot all the same? A block names a reel, a lot or a part; what it names is
 // under it wherever it is, on a slot too, and so is what was cut off from it or joined with it, before the block or after. A lead may let one reel run on
 // where it stands, for a reason; the block itself stays.
-// Method: each package bears what it was made of; a block is compared with that. Refused: a list of pieces on the block, which knew nothing of a cut before it.
+// Method: each package bears what it was made of; a block is compared with that, by reel, lot and part as the trace compares them. Refused: a list of pieces on the block, which knew nothing of a cut before it.
 
 import type { EntryOf, PayloadOf } from './kinds.ts';
-import { isMadeOf } from './made-of.ts';
+import { madeOf } from './made-of.ts';
 import type { FloorState, SlotState, Tape } from './state.ts';
+
+/** What a package is named by. */
+const facts = ['reel', 'lot', 'part'] as const;
 
 /** Material that must not be used: by reel, lot or part. */
 export type BlockFacts = Readonly<PayloadOf<'material.blocked'>>;
@@ -43,53 +46,56 @@ export function foldBlocks(
   }
 }
 
-/** True where a block names the reel or one whose parts are in it, its lot or its part; every name given must fit. */
+/** What a block is compared with: a package, as its label or the log names it. */
+type Named = { readonly [fact in 'reel' | 'lot' | 'part']: string | null };
+type Known = Pick<FloorState, 'madeOf' | 'reels' | 'forgotten'>;
+
+/** A package and all whose parts are in it, as far as they are known by now. */
+function namedIn(state: Known, own: Named): readonly Named[] {
+  const of = own.reel === null ? [] : madeOf(state, own.reel).of;
+  if (of.length === 0) return [own];
+  const told = of.map((reel) => {
+    const { lot = null, part = null } = state.reels.get(reel) ?? state.forgotten.get(reel) ?? {};
+    return { reel, lot, part };
+  });
+  return [own, ...told];
+}
+
+/**
+ * True where a block names the package or what is in it by cuts and joins: every name given must fit one of these, as a lot that nobody told of
+ * a piece is told of what it was cut off from.
+ */
 export function isUnderBlock(
-  state: Pick<FloorState, 'madeOf'>,
+  state: Known,
   block: Pick<Block, 'reel' | 'lot' | 'part'>,
-  reel: { readonly reel: string | null; readonly lot: string | null; readonly part: string | null },
+  reel: Named,
 ): boolean {
-  const fits = (named: string | null, found: string | null) => named === null || named === found;
-  const isNamed = block.reel !== null || block.lot !== null || block.part !== null;
-  const isIn = block.reel !== null && reel.reel !== null && isMadeOf(state, reel.reel, block.reel);
-  return (
-    isNamed &&
-    (isIn || fits(block.reel, reel.reel)) &&
-    fits(block.lot, reel.lot) &&
-    fits(block.part, reel.part)
-  );
+  const names = facts.filter((fact) => block[fact] !== null);
+  if (names.length === 0) return false;
+  const all = namedIn(state, reel);
+  return names.every((fact) => all.some((each) => each[fact] === block[fact]));
 }
 
 /** The block that a reel falls under, null where none does. */
-export function blockOn(
-  state: FloorState,
-  reel: { readonly reel: string | null; readonly lot: string | null; readonly part: string | null },
-): string | null {
+export function blockOn(state: FloorState, reel: Named): string | null {
   for (const block of state.blocks.values()) if (isUnderBlock(state, block, reel)) return block.block;
   return null;
 }
 
 /**
- * Answers for many reels whether a block may be on them, so that only those are asked about which a name of a block fits: its reel or what was made
- * of it, else its lot, else its part. True for every reel that `blockOn` has a block for.
+ * Answers for many reels whether a block may be on them, so that only those are asked about which a name of a block fits: its reel, else its lot,
+ * else its part, of the package or of what is in it. True for every reel that `blockOn` has a block for.
  */
-export function mayBeBlocked(
-  state: FloorState,
-): (reel: {
-  readonly reel: string | null;
-  readonly lot: string | null;
-  readonly part: string | null;
-}) => boolean {
+export function mayBeBlocked(state: FloorState): (reel: Named) => boolean {
+  if (state.blocks.size === 0) return () => false;
   const [reels, lots, parts] = [new Set<string | null>(), new Set<string | null>(), new Set<string | null>()];
   for (const block of state.blocks.values()) {
     if (block.reel !== null) reels.add(block.reel);
     else if (block.lot !== null) lots.add(block.lot);
-    else parts.add(block.part);
+    else if (block.part !== null) parts.add(block.part);
   }
-  const made =
-    reels.size === 0 ? [] : [...state.madeOf].filter(([, { of }]) => of.some((each) => reels.has(each)));
-  for (const [reel] of made) reels.add(reel);
-  return ({ reel, lot, part }) => reels.has(reel) || lots.has(lot) || parts.has(part);
+  const mayBe = ({ reel, lot, part }: Named) => reels.has(reel) || lots.has(lot) || parts.has(part);
+  return (reel) => namedIn(state, reel).some(mayBe);
 }
 
 /** A blocked reel that stands on a slot. */

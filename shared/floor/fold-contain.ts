@@ -5,8 +5,10 @@
 
 import { entryId } from '../log/entry.ts';
 import { newestRun } from './building.ts';
+import { idSince } from './fold-print.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
-import { hasOwnId } from './reel-id.ts';
+import type { Material } from './made-of.ts';
+import { hasOwnId, nameByEntry } from './reel-id.ts';
 import { type FloorState, slotKey } from './state.ts';
 import { codeKey, tallyOf } from './tally.ts';
 import { joins } from './vocabulary.ts';
@@ -37,6 +39,8 @@ export interface Finding {
   readonly since: Check | null;
   /** When it was right again, or changed; null while it is not. */
   readonly until: Check | null;
+  /** What the reel was made of by `until`; null where of itself alone, and while it may stand there still. */
+  readonly made: Material | null;
 }
 
 /** Panels held until a lead signs them. */
@@ -133,7 +137,7 @@ function takeVerdict(state: FloorState, entry: EntryOf<'reel.verified'>): void {
   const found = checkOf(state, entry, line);
   const facts = { line, slot, reel, part, supplierPart, lot, dateCode, who: entry.who };
   const since = state.checks.get(key) ?? null;
-  state.findings.set(found.entry, { ...facts, entry: found.entry, found, since, until: null });
+  state.findings.set(found.entry, { ...facts, entry: found.entry, found, since, until: null, made: null });
 }
 
 /** What stands on the slot from now on is another thing. */
@@ -144,7 +148,10 @@ function endFindings(
 ): void {
   for (const [key, finding] of state.findings) {
     if (finding.line !== at.line || finding.slot !== at.slot || finding.until !== null) continue;
-    state.findings.set(key, { ...finding, until: checkOf(state, entry, at.line) });
+    const name = idSince(state, finding.reel ?? nameByEntry(finding.entry));
+    const { of, all } = state.madeOf.get(name) ?? {};
+    const made = of && all ? { of, all } : null;
+    state.findings.set(key, { ...finding, until: checkOf(state, entry, at.line), made });
   }
 }
 

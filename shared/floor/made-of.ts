@@ -65,8 +65,3 @@ export function addJoined(state: MadeState, to: string, from: string): void {
     cut: kept.cut,
   });
 }
-
-/** True where parts of one package may be in another. */
-export function isMadeOf({ madeOf: made }: MadeState, name: string, from: string): boolean {
-  return made.get(name)?.of.includes(from) ?? false;
-}

@@ -4,9 +4,9 @@
 // Refused: going on from a copy of the folded state, which a log without these entries could neither show nor trace.
 
 import { chunksOf } from '../kit/chunks.ts';
+import { isUnderBlock } from './blocks.ts';
 import { panelsToGo } from './building.ts';
 import type { EntryKind, PayloadOf, SetupSlot } from './kinds.ts';
-import { isMadeOf } from './made-of.ts';
 import { partByMakers, productAndPart } from './maker-lists.ts';
 import { hasOwnId, ownIdOf } from './reel-id.ts';
 import { slotLeft } from './remaining.ts';
@@ -67,9 +67,17 @@ function peopleAndParts(state: FloorState): ToldEntry[] {
       });
   for (const { block, reel, lot, part, reason } of state.blocks.values()) {
     told.push({ kind: 'material.blocked', payload: { block, reel, lot, part, reason } });
-    for (const made of state.madeOf.keys())
-      if (reel !== null && isMadeOf(state, made, reel))
-        told.push({ kind: 'material.blocked', payload: { block: made, reel: made, lot, part, reason } });
+  }
+  // Cuts and joins are history: what is under a block by them is told by its name alone.
+  for (const reel of state.madeOf.keys()) {
+    const { lot = null, part = null } = state.reels.get(reel) ?? {};
+    const block = [...state.blocks.values()].find((each) => isUnderBlock(state, each, { reel, lot, part }));
+    if (!block) continue;
+    const { reason } = block;
+    told.push({
+      kind: 'material.blocked',
+      payload: { block: reel, reel, lot: null, part: null, reason },
+    });
   }
   for (const { part, measured, weighed } of state.fullReels.values()) {
     const none = { outerMm: null, hubMm: null, massG: null, emptyG: null };

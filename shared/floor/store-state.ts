@@ -36,6 +36,8 @@ export interface StoreState {
   readonly valueRules: Map<string, ValueRule>;
   /** Package -> what it was cut off from, and what was joined with it. */
   readonly madeOf: Map<string, Made>;
+  /** Reel -> what its label said, of one that a station link has forgotten and that a block may yet name by that; none elsewhere. */
+  readonly forgotten: Map<string, { readonly lot: string | null; readonly part: string | null }>;
   /** Reel -> what was measured of it last. */
   readonly values: Map<string, ReelValue>;
   /** Jar -> what was told of it. */
@@ -58,6 +60,7 @@ export function emptyStore(): StoreState {
     placeAirs: new Map(),
     valueRules: new Map(),
     madeOf: new Map(),
+    forgotten: new Map(),
     values: new Map(),
     jars: new Map(),
     pasteRules: new Map(),

@@ -8,7 +8,7 @@ import { compareText } from '../log/order.ts';
 import { stretchesBeside } from './beside.ts';
 import { guessedOf } from './boards.ts';
 import { placesOf } from './finds.ts';
-import { type Carried, carriedBy, idGiven, lotOf, materialOf, otherLots } from './material.ts';
+import { type Carried, carriedBy, idNow, lotOf, materialOf, otherLots } from './material.ts';
 import { isVoid, latestTo, numberAt, panelPlace, type Span, toNumbers } from './order.ts';
 import type { TraceQuestion } from './question.ts';
 import type { Guess, Stretch, TraceIndex } from './stretches.ts';
@@ -80,12 +80,7 @@ export interface TracedPanel extends PanelRun {
 
 /** Where material was: by lot, reel, part, feeder, slot, person, run or time. Cost: linear in stretches. */
 export function tracePlaces(index: TraceIndex, question: TraceQuestion): readonly TracedPlace[] {
-  const places = placesWhere(index, carriedBy(index.state, question));
-  if (question.reel === undefined) return places;
-  // Who asks by an id that a package got since is told that id.
-  return places.map((place) =>
-    place.reel === null ? { ...place, reel: idGiven(index.state, place) } : place,
-  );
+  return placesWhere(index, carriedBy(index.state, question));
 }
 
 /** Where the material of some stretches was, run by run; nothing is sure of one that carries it perhaps. Cost: linear in stretches. */
@@ -138,7 +133,7 @@ function toPlace(index: TraceIndex, stretch: Stretch, how: Carried): TracedPlace
     product,
     slot,
     feeder,
-    reel: stretch.reel,
+    reel: idNow(index.state, stretch),
     part,
     supplierPart,
     lot: lotOf(index.state, stretch),
@@ -224,7 +219,8 @@ function panelIn(index: TraceIndex, run: Run, place: number): PanelRun {
 /** What a stretch brings to a panel: its own lot, and those of other lots that were joined with it though that was not to be done. */
 function lotsOf(index: TraceIndex, stretch: Stretch, isSure: boolean): readonly PanelLot[] {
   const { state } = index;
-  const { reel, supplierPart } = stretch;
+  const { supplierPart } = stretch;
+  const reel = idNow(state, stretch);
   const lot = lotOf(state, stretch);
   const mixed = stretch.mixed === true;
   const others = otherLots(state, stretch);

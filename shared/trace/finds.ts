@@ -1,6 +1,8 @@
 // Where may a reel have stood that was found where it did not belong? Anywhere since its slot was last seen to be right.
 
 import type { Finding } from '../floor/fold-contain.ts';
+import { idSince } from '../floor/fold-print.ts';
+import { hasOwnId, nameByEntry, ownIdOf } from '../floor/reel-id.ts';
 import type { FloorState, Run } from '../floor/state.ts';
 import { tallyOf } from '../floor/tally.ts';
 import { perPanelOf } from '../floor/wanted.ts';
@@ -83,15 +85,18 @@ export function foundStretches(state: FloorState): readonly Stretch[] {
     runsOf(state, finding.line).flatMap((run): Stretch[] => {
       const places = findIn(state, finding, run);
       if (places === null) return [];
-      const { line, slot, reel, supplierPart, lot, dateCode, who, entry } = finding;
-      const made = reel === null ? undefined : state.madeOf.get(reel);
+      const { line, slot, supplierPart, lot, dateCode, who, entry } = finding;
+      const name = finding.reel ?? nameByEntry(entry);
+      // What is joined with it while it may stand there may come on panels; what is joined later may not.
+      const made = finding.until === null ? state.madeOf.get(idSince(state, name)) : finding.made;
       const { reach, isGuess } = reachOf(state, line, slot);
       return [
         {
           line,
           slot,
-          reel,
-          ...(made === undefined ? {} : { made: { of: made.of, all: made.all } }),
+          reel: ownIdOf(name),
+          ...(hasOwnId(name) ? {} : { unnamed: name }),
+          ...(made ? { made: { of: made.of, all: made.all } } : {}),
           supplierPart,
           lot,
           dateCode,

@@ -5,7 +5,7 @@
 
 import { idSince } from '../floor/fold-print.ts';
 import type { Material } from '../floor/made-of.ts';
-import { hasOwnId, nameByEntry, ownIdOf } from '../floor/reel-id.ts';
+import { hasOwnId, ownIdOf } from '../floor/reel-id.ts';
 import type { FloorState, Tape } from '../floor/state.ts';
 import { compareText } from '../log/order.ts';
 import { asAsked, type TraceQuestion } from './question.ts';
@@ -32,7 +32,10 @@ export function bornWith(
 }
 
 /** The package of a stretch as it is called by now; null where nothing names it. */
-function nameOf(state: Names, { reel, unnamed }: Pick<Stretch, 'reel' | 'unnamed'>): string | null {
+export function nameOf(
+  state: Pick<FloorState, 'named'>,
+  { reel, unnamed }: Pick<Stretch, 'reel' | 'unnamed'>,
+): string | null {
   return reel ?? (unnamed === undefined ? null : idSince(state, unnamed));
 }
 
@@ -55,9 +58,12 @@ export function materialOf(
   };
 }
 
-/** The id that a package without one got since, by the entry that put it on; null where it got none, or another entry had named it. */
-export function idGiven(state: Pick<FloorState, 'named'>, { entry }: Pick<Stretch, 'entry'>): string | null {
-  return ownIdOf(idSince(state, nameByEntry(entry)));
+/** The id of the package of a stretch, though it got that since; null where it has none. */
+export function idNow(
+  state: Pick<FloorState, 'named'>,
+  stretch: Pick<Stretch, 'reel' | 'unnamed'>,
+): string | null {
+  return ownIdOf(nameOf(state, stretch) ?? undefined);
 }
 
 /** A lot or part of a package, as the log has it last. */
@@ -108,7 +114,9 @@ export function carriedBy(state: Names, question: TraceQuestion): (stretch: Stre
   const wanted = <F extends (typeof facts)[number] | (typeof otherFacts)[number]>(names: readonly F[]) =>
     names.flatMap((name) => {
       const value = question[name];
-      return value === undefined ? [] : [[name, asAsked(value)] as const];
+      if (value === undefined) return [];
+      // An entry of the log has the name that a package had then.
+      return [[name, asAsked(name === 'reel' ? idSince(state, value) : value)] as const];
     });
   const [ofPackage, ofPlace] = [wanted(facts), wanted(otherFacts)];
   const exact = (['who', 'run'] as const).filter((name) => question[name] !== undefined);
@@ -143,7 +151,8 @@ export function carriedBy(state: Names, question: TraceQuestion): (stretch: Stre
 export function namesToo(state: Names, question: TraceQuestion): readonly string[] {
   const asked = facts.flatMap((fact) => {
     const value = question[fact];
-    return value === undefined ? [] : [[fact, asAsked(value)] as const];
+    if (value === undefined) return [];
+    return [[fact, asAsked(fact === 'reel' ? idSince(state, value) : value)] as const];
   });
   const found = new Set<string>();
   for (const [fact, value] of asked) {
@@ -169,7 +178,8 @@ export interface Parts {
 /** The parts of the reel that a question names; null where it names none, or one that was never cut nor joined. */
 export function partsAsked(state: Names, { reel }: TraceQuestion): Parts | null {
   if (reel === undefined) return null;
-  const isAsked = (name: string) => asAsked(name) === asAsked(reel);
+  const asked = asAsked(idSince(state, reel));
+  const isAsked = (name: string) => asAsked(name) === asked;
   const madeOf: string[] = [];
   const wentInto: string[] = [];
   for (const [name, { of }] of state.madeOf) {

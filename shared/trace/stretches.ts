@@ -218,6 +218,8 @@ function stand(
   now.tapes.forEach((tape, place) => {
     const known = open.get(tape.entry);
     if (known) {
+      // What was cut or joined into it while it was told to be off is in it too.
+      if (!known.there) Object.assign(known, bornWith(state, tape));
       known.there = true;
       return;
     }

@@ -3,7 +3,7 @@
 // on a slot, on a cart, on hold or in a contradiction names takes no part in that, and whatever names it next tells all that counts of it; its
 // name is kept, since a reel that was never scanned gets another answer. So is it with runs that ended, and with floor lives, dates and what was measured, which
 // verdicts have judged before. Property: `tests/src/link/floor-thin.test.ts` compares every answer with that of the whole floor.
-// What packages were cut off from or joined with is kept: a block may name any of them.
+// What packages were cut off from or joined with is kept, and the lot and part of what is forgotten: a block may name any of them.
 // Refused: to forget by age, which would answer of a reel that comes back as of one that nobody knows.
 
 import { isPackageId } from '../../shared/floor/package-name.ts';
@@ -25,10 +25,14 @@ export function thinState(state: FloorState, known: Set<string>): void {
     // An id of the plant's own may yet be told to be that of a package on a slot.
     if (reel.at !== null || named.has(name) || isPackageId(name)) continue;
     state.reels.delete(name);
+    state.forgotten.set(name, { lot: reel.lot, part: reel.part });
     known.add(name);
   }
   // A package that came without an id and got one since has that name no more.
-  for (const was of state.named.values()) known.delete(was);
+  for (const was of state.named.values()) {
+    known.delete(was);
+    state.forgotten.delete(was);
+  }
   const newest = new Map([...state.runs.values()].map((run) => [run.line, run.run]));
   for (const [name, run] of state.runs)
     if (run.phase === 'ended' && !named.has(name) && newest.get(run.line) !== name) state.runs.delete(name);

@@ -1,7 +1,7 @@
 // A blocked lot that stands on a slot is found there at once, however the block arrives, till the reel is off or a lead lets it run.
 
 import { describe, expect, test } from 'vitest';
-import { blockedTapes } from '../../../shared/floor/blocks.ts';
+import { blockedTapes, blockOn, mayBeBlocked } from '../../../shared/floor/blocks.ts';
 import { applyAll } from '../../../shared/floor/fold.ts';
 import { createReplica, foldIn } from '../../../shared/floor/replica.ts';
 import { emptyState } from '../../../shared/floor/state.ts';
@@ -83,5 +83,44 @@ describe('a lot that is blocked while it runs', () => {
     expect(blockedTapes(replica.state, 'L1')).toMatchObject([{ sinceLoaded: 24, sinceBlocked: 4 }]);
     expect(replica.state).toEqual(applyAll(emptyState(), [...story.entries].sort(compareEntries)));
     expect(idOf(late)).toContain('T2');
+  });
+});
+
+describe('a lot that was told of a reel after it was cut or joined', () => {
+  const label = { part: 'R-100', supplierPart: null, lot: null, dateCode: null, quantity: 100 } as const;
+  const put = (story: Story, reel: string) =>
+    story.tell('reel.put', { ...label, reel, place: 'A1', via: 'typed' });
+  const merge = (story: Story, reel: string, from: string) => {
+    const facts = {
+      part: 'R-100',
+      lot: null,
+      quantity: 200,
+      sd: 0,
+      basis: 'combined',
+      via: 'typed',
+    } as const;
+    story.tell('reel.merged', { ...facts, reel, from });
+  };
+
+  test('is under the block in a piece and in what it was joined with, whose own labels say none', () => {
+    const story = beginStory();
+    tellPlant(story);
+    for (const reel of ['S', 'G', 'K']) put(story, reel);
+    const cut = { reel: 'S', into: 'P', part: 'R-100', lot: null, quantity: 10, left: 90 } as const;
+    story.tell('reel.split', { ...cut, via: 'typed' });
+    merge(story, 'K', 'G');
+    for (const reel of ['S', 'G']) {
+      story.tell('reel.verified', verified('M1-R-003', 'R-100', { reel, lot: 'LOT7' }));
+      story.tell('reel.unloaded', unloaded('M1-R-003', { reel, lot: 'LOT7' }));
+    }
+    block(story);
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'P' }));
+    const floor = story.floor();
+    const on = (reel: string) => blockOn(floor, { reel, lot: null, part: 'R-100' });
+    expect(['P', 'K', 'X'].map(on)).toEqual(['b1', 'b1', null]);
+    const { reels } = floor;
+    const suspects = [...reels.values()].filter(mayBeBlocked(floor)).map(({ reel }) => reel);
+    expect(suspects).toEqual(expect.arrayContaining(['S', 'G', 'P', 'K']));
+    expect(blockedTapes(floor, 'L1')).toMatchObject([{ slot: 'M1-F-001', tape: { reel: 'P' } }]);
   });
 });

@@ -105,6 +105,19 @@ describe('copyForPractice()', () => {
     expect(['K-1', 'K-2', 'K-3'].map(isBlocked)).toEqual([true, true, false]);
   });
 
+  test('holds back a piece of a blocked lot whose own label says none', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const cut = { reel: 'K-1', part: 'R-100', lot: null, quantity: 10, left: 90, via: 'typed' } as const;
+    story.tell('reel.split', { ...cut, into: 'K-2' });
+    const label = { part: 'R-100', supplierPart: null, lot: 'LOT7', dateCode: null, quantity: 90 } as const;
+    story.tell('reel.put', { ...label, reel: 'K-1', place: 'A1', via: 'typed' });
+    story.tell('material.blocked', { block: 'b', reel: null, lot: 'LOT7', part: null, reason: 'cracked' });
+    const copy = foldTold(copyForPractice(story.floor(), 'L1'));
+    const isBlocked = (reel: string) => blockOn(copy, { reel, lot: null, part: 'R-100' }) !== null;
+    expect(['K-2', 'K-3'].map(isBlocked)).toEqual([true, false]);
+  });
+
   test('answers nothing for a line that nobody knows', () => {
     expect(copyForPractice(emptyState(), 'L9')).toEqual([]);
   });

@@ -109,10 +109,11 @@ test('a reel that a block is on is always one that may be blocked', () => {
     fc.property(
       fc.array(facts, { maxLength: 3 }),
       facts,
-      fc.constantFrom('x', 'y'),
-      (blocks, reel, joined) => {
+      fc.tuple(fc.constantFrom('x', 'y'), facts),
+      (blocks, reel, [joined, { lot, part }]) => {
         const floor = emptyState();
         addJoined(floor, joined, 'x');
+        floor.reels.set('x', { ...reelOf('x', 'x', null), lot, part });
         blocks.forEach((block, at) => {
           const more = { reason: '', atMs: 0, done: [], letRun: [] };
           floor.blocks.set(`b${at}`, { block: `b${at}`, ...block, ...more });

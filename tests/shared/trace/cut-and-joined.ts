@@ -4,7 +4,16 @@
 import { packageIdOf } from '../../../shared/floor/package-name.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
-import { beginStory, counted, type Story, started, tellPlant, unloaded, verified } from '../floor/story.ts';
+import {
+  beginStory,
+  counted,
+  idOf,
+  type Story,
+  started,
+  tellPlant,
+  unloaded,
+  verified,
+} from '../floor/story.ts';
 
 export const slot = 'M1-F-001';
 const PER_PANEL = 2;
@@ -18,7 +27,7 @@ export interface Part {
 
 /** What is done: numbers choose among what there is. */
 export type Deed = readonly [
-  act: 'put' | 'load' | 'splice' | 'unload' | 'cut' | 'join' | 'build' | 'run',
+  act: 'put' | 'load' | 'splice' | 'unload' | 'back' | 'cut' | 'join' | 'build' | 'run',
   one: number,
   other: number,
 ];
@@ -45,6 +54,8 @@ interface World {
   readonly packages: Package[];
   readonly on: Package[];
   readonly panels: Map<string, readonly Part[]>;
+  /** The newest unload, while nothing was put on since, and what it took off. */
+  off: { readonly entry: string; readonly was: Package } | null;
   run: number;
   built: number;
   second: number;
@@ -149,15 +160,39 @@ function mount(world: World, act: 'load' | 'splice', one: number): void {
     },
   );
   on.push(next);
+  world.off = null;
 }
 
 function unload(world: World): void {
   const [last, ...others] = [...world.on].reverse();
   if (!last || others.some(({ parts }) => parts.length > 0)) return;
-  world.story.tell('reel.unloaded', unloaded(slot, { ...facts(last), run: runOf(world), basis: 'machine' }), {
-    at: world.second,
-  });
+  const entry = world.story.tell(
+    'reel.unloaded',
+    unloaded(slot, { ...facts(last), run: runOf(world), basis: 'machine' }),
+    {
+      at: world.second,
+    },
+  );
   world.on.splice(0);
+  world.off = others.length > 0 ? null : { entry: idOf(entry), was: last };
+}
+
+/** An unload is taken back: the reel was on its slot all along, whatever was cut off it or joined with it since. It is counted then. */
+function back(world: World): void {
+  const { story, off, second } = world;
+  if (off === null || off.was.parts.length === 0) return;
+  story.tell('entry.corrected', { of: off.entry, line: 'L1', slot, reason: 'slip' }, { at: second });
+  const count = {
+    ...facts(off.was),
+    line: 'L1',
+    slot,
+    sd: 0,
+    basis: 'machine',
+    panels: world.built,
+  } as const;
+  story.tell('reel.counted', count, { at: second });
+  world.on.push(off.was);
+  world.off = null;
 }
 
 const runOf = ({ run }: World) => `r${run}`;
@@ -202,6 +237,7 @@ export function play(deeds: readonly Deed[]): Played {
     panels: new Map(),
     run: 0,
     built: 0,
+    off: null,
     second: 20,
     cuts: 0,
     lots: 0,
@@ -213,6 +249,7 @@ export function play(deeds: readonly Deed[]): Played {
     else if (act === 'cut') cut(world, one, other);
     else if (act === 'join') join(world, one, other);
     else if (act === 'unload') unload(world);
+    else if (act === 'back') back(world);
     else if (act === 'build') build(world, 1 + (one % 9));
     else if (act === 'run') begin(world);
     else mount(world, act, one);

@@ -3,14 +3,15 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { isUnderBlock } from '../../../shared/floor/blocks.ts';
 import { packageIdOf } from '../../../shared/floor/package-name.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { tracePanel, tracePlaces } from '../../../shared/trace/ask.ts';
-import { namesToo, partsAsked } from '../../../shared/trace/material.ts';
+import { carriedBy, namesToo, partsAsked } from '../../../shared/trace/material.ts';
 import type { Span } from '../../../shared/trace/order.ts';
 import { type TraceIndex, traceLog } from '../../../shared/trace/stretches.ts';
 import { suspectPanels } from '../../../shared/trace/suspects.ts';
-import { idOf, type Story, started, unloaded } from '../floor/story.ts';
+import { idOf, type Story, started, unloaded, verified } from '../floor/story.ts';
 import { type Deed, type Part, type Played, play, slot } from './cut-and-joined.ts';
 import { begun, build, indexOf, load, placesOf } from './line-story.ts';
 
@@ -22,6 +23,9 @@ const deed: fc.Arbitrary<Deed> = fc.tuple(
     'load',
     'splice',
     'unload',
+    'unload',
+    'back',
+    'back',
     'cut',
     'cut',
     'join',
@@ -79,9 +83,29 @@ function expectPanelsTrue(index: TraceIndex, { panels }: Played): void {
   }
 }
 
+/** What stands on the slot is under a block by a reel or lot exactly where the trace finds that in it; how often by a lot not its own. */
+function expectBlocksAgree(index: TraceIndex, { packages, lots }: Played): number {
+  const { state } = index;
+  const asked = [...packages.map((reel) => ({ reel })), ...lots.map((lot) => ({ lot }))];
+  const tapes = [...state.slots.values()].flatMap((each) => each.tapes);
+  const there = tapes.flatMap((tape) => {
+    const stretch = index.stretches.filter((each) => each.there && each.entry === tape.entry).at(-1);
+    return stretch ? [{ tape, stretch }] : [];
+  });
+  let others = 0;
+  for (const each of asked)
+    for (const { tape, stretch } of there) {
+      const isUnder = isUnderBlock(state, { reel: null, lot: null, part: null, ...each }, tape);
+      expect(isUnder, JSON.stringify(each)).toBe(carriedBy(state, each)(stretch) !== null);
+      if (isUnder && 'lot' in each && tape.lot !== each.lot) others += 1;
+    }
+  return others;
+}
+
 test('in any history of loads, splices, cuts and joins no panel is left out and nothing sure is wrong', () => {
   let followed = 0;
   let sure = 0;
+  let blocked = 0;
   fc.assert(
     fc.property(fc.array(deed, { minLength: 10, maxLength: 60 }), (deeds) => {
       const played = play(deeds);
@@ -106,11 +130,13 @@ test('in any history of loads, splices, cuts and joins no panel is left out and 
         expectTrue(played, tracePlaces(index, { lot: name }), { name, may: isOf, is: isOf });
       }
       expectPanelsTrue(index, played);
+      blocked += expectBlocksAgree(index, played);
     }),
     { numRuns: 200 },
   );
   expect(followed).toBeGreaterThan(100);
   expect(sure).toBeGreaterThan(3);
+  expect(blocked).toBeGreaterThan(20);
 });
 
 /** A line on which a reel is before its run starts. */
@@ -240,6 +266,23 @@ describe('a reel that was asked for', () => {
     );
   });
 
+  test('is told by its id where another entry than that which put it on had named it', () => {
+    const story = begun();
+    const first = load(story, null, { lot: 'LA' });
+    const was = `~${idOf(first)}`;
+    off(story, null);
+    load(story, was, { lot: 'LA' });
+    story.tell('run.started', started('r1'));
+    build(story, 2);
+    const reel = packageIdOf(idOf(first));
+    const label = { part: 'R-100', supplierPart: null, lot: 'LA', dateCode: null, quantity: 80 } as const;
+    story.tell('reel.named', { ...label, reel, was, sd: 0, basis: 'label', via: 'typed' });
+    const index = indexOf(story);
+    for (const question of [{ reel }, { lot: 'LA' }])
+      expect(tracePlaces(index, question).map((place) => place.reel)).toEqual([reel]);
+    expect(tracePanel(index, '1', 'r1')?.slots[0]?.lots.map((lot) => lot.reel)).toEqual([reel]);
+  });
+
   test('may be in another that was there under the id that its piece was given', () => {
     const story = on('K-2');
     build(story, 2);
@@ -259,6 +302,17 @@ describe('a reel that was asked for', () => {
     expect(placesOf(story, 'K-2')).toEqual([['r1', null, [1, 4]]]);
   });
 
+  test('may be in what it was joined with while that was told to be off the slot in error', () => {
+    const story = on('K-1', 'LA');
+    build(story, 3);
+    const mistake = off(story, 'K-1');
+    join(story, 'K-1', 'K-2');
+    story.tell('entry.corrected', { of: idOf(mistake), line: 'L1', slot, reason: 'slip' });
+    build(story, 3);
+    expect(placesOf(story, 'K-2')).toEqual([['r1', null, [1, 6]]]);
+    expect(placesOf(story, 'K-1')).toEqual([['r1', null, [1, 6]]]);
+  });
+
   test('does not surely have the panels of a piece whose label contradicts its own', () => {
     const story = on('K-1', 'LA');
     build(story, 1);
@@ -267,6 +321,38 @@ describe('a reel that was asked for', () => {
     load(story, piece, { lot: 'LX' });
     build(story, 3);
     expect(placesOf(story, 'K-1')[1]).toEqual(['r1', null, [2, 4]]);
+  });
+});
+
+describe('a reel that was found where it did not belong', () => {
+  function found(reel: string | null) {
+    const story = on('K-1', 'LA');
+    build(story, 3);
+    const refused = { act: 'sweep', verdict: 'refused', reasons: [{ code: 'not-the-loaded-reel' }] } as const;
+    const facts = { ...refused, reel, lot: 'LR', run: 'r1' };
+    const sweep = story.tell('reel.verified', verified(slot, 'C-200', facts));
+    return { story, sweep };
+  }
+
+  test('has on those panels what it was joined with while it may have stood there, and nothing later', () => {
+    const { story } = found('K-2');
+    join(story, 'K-2', 'K-3');
+    expect(placesOf(story, 'K-3')).toEqual([['r1', null, [1, 3]]]);
+    off(story, 'K-1');
+    join(story, 'K-2', 'K-4');
+    expect(placesOf(story, 'K-3')).toEqual([['r1', null, [1, 3]]]);
+    expect(placesOf(story, 'K-4')).toEqual([]);
+  });
+
+  test('is found by the id that it got since', () => {
+    const { story, sweep } = found(null);
+    const reel = packageIdOf(idOf(sweep));
+    const label = { part: 'C-200', supplierPart: null, lot: 'LR', dateCode: null, quantity: 80 } as const;
+    const was = `~${idOf(sweep)}`;
+    story.tell('reel.named', { ...label, reel, was, sd: 0, basis: 'label', via: 'typed' });
+    expect(tracePlaces(indexOf(story), { reel }).map((place) => [place.reel, place.possible])).toEqual([
+      [reel, { first: 1, last: 3 }],
+    ]);
   });
 });
 

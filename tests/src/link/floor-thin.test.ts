@@ -235,6 +235,24 @@ describe('a floor without what no answer asks for', () => {
     expect(answer).toMatchObject({ result: 'Failed', why: 'blocked' });
   });
 
+  test('knows the lot of a reel that it forgot before that was joined with another', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const label = { part: 'R-100', supplierPart: null, dateCode: null, quantity: 500 };
+    for (const [reel, lot] of [
+      ['G', 'L-1'],
+      ['K', 'L-2'],
+    ] as const)
+      story.tell('reel.put', { ...label, lot, reel, place: 'A', via: 'typed' });
+    const facts = { part: 'R-100', lot: null, quantity: 90, sd: 0, basis: 'combined', via: 'typed' } as const;
+    story.tell('reel.merged', { ...facts, reel: 'K', from: 'G' });
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K', lot: 'L-2' }));
+    story.tell('material.blocked', { block: 'B', reel: null, lot: 'L-1', part: null, reason: 'cracked' });
+    compare(story.entries, 'L1', 1, { slots, reels: ['G', 'K'] });
+    const asked = [{ slot: 'M1-F-001', reel: 'K', part: 'R-100', feeder: null }];
+    expect(answerPlaces(story.floor(), 'L1', asked, 'Warning')).toMatchObject([{ why: 'blocked' }]);
+  });
+
   test('answers as the whole one does over a shift', () => {
     const { entries } = simulateShift({ seed: 3, hours: 8, startMs: Date.UTC(2026, 2, 2, 6) });
     const line = String(entries.find(({ kind }) => kind === 'line.defined')?.payload['line']);

@@ -1,13 +1,14 @@
 // Which panels may carry what should not be on them, asked from wherever that is told: a verdict, a clearing, a block, a floor life, a name.
 
 import { isUnderBlock } from '../../../../shared/floor/blocks.ts';
+import { idSince } from '../../../../shared/floor/fold-print.ts';
 import { hasOwnId, nameByEntry } from '../../../../shared/floor/reel-id.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import { type ContainCause, containCauses } from '../../../../shared/floor/vocabulary.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { lifeEndedMs, moistureOfParts } from '../../../../shared/moisture/reel-life.ts';
 import { foundStretches } from '../../../../shared/trace/finds.ts';
-import { carriedBy } from '../../../../shared/trace/material.ts';
+import { carriedBy, nameOf } from '../../../../shared/trace/material.ts';
 import type { TraceQuestion } from '../../../../shared/trace/question.ts';
 import type { Stretch, TraceIndex } from '../../../../shared/trace/stretches.ts';
 import { type SuspectQuestion, type Suspects, suspectPanels } from '../../../../shared/trace/suspects.ts';
@@ -98,12 +99,12 @@ export function panelsAsked(index: TraceIndex, asked: HoldAsked, nowMs: number):
   const { cause, ask } = asked;
   if (cause !== 'floor-life' || ask.finding !== undefined) return suspectPanels(index, { cause, ...ask });
   const parts = moistureOfParts(index.state);
-  const afterMs = ({ reel, entry, line, part, at }: Stretch) =>
-    lifeEndedMs(index.state, reel ?? nameByEntry(entry), {
-      line,
+  const afterMs = (stretch: Stretch) =>
+    lifeEndedMs(index.state, nameOf(index.state, stretch) ?? nameByEntry(stretch.entry), {
+      line: stretch.line,
       nowMs,
-      part: parts.get(part) ?? null,
-      openedMs: Date.parse(at),
+      part: parts.get(stretch.part) ?? null,
+      openedMs: Date.parse(stretch.at),
     });
   return suspectPanels(index, { cause, ...ask, afterMs });
 }
@@ -111,9 +112,11 @@ export function panelsAsked(index: TraceIndex, asked: HoldAsked, nowMs: number):
 /** What the panels are held for by name, as far as it is known. */
 export function materialAsked(index: TraceIndex, { ask }: HoldAsked): Material {
   const { material } = ask;
-  // What the log calls a reel without an id says nothing to anybody.
-  if (material && (material.reel === undefined || hasOwnId(material.reel))) return material;
-  if (material) {
+  if (material && material.reel === undefined) return material;
+  if (material?.reel !== undefined) {
+    const reel = idSince(index.state, material.reel);
+    // What the log calls a reel without an id says nothing to anybody.
+    if (hasOwnId(reel)) return { ...material, reel };
     const carried = carriedBy(index.state, material);
     const own = index.stretches.find((stretch) => stretch.reel === null && carried(stretch) !== null);
     const { reel: _, ...others } = material;

@@ -1,8 +1,10 @@
 // From wherever it is asked which panels carry something wrong: the right panels, the right cause, and the entry or block that tells it.
 
 import { describe, expect, test } from 'vitest';
+import { packageIdOf } from '../../../../../shared/floor/package-name.ts';
 import { type Entry, entryId } from '../../../../../shared/log/entry.ts';
 import { compareEntries } from '../../../../../shared/log/order.ts';
+import { namesToo } from '../../../../../shared/trace/material.ts';
 import { traceLog } from '../../../../../shared/trace/stretches.ts';
 import { heldPayload } from '../../../../../src/app/screens/log/held-model.ts';
 import {
@@ -65,6 +67,21 @@ const loadedBy = (story: Story, reel: string | null, lot: string, at?: number) =
     verified(slot, 'R-100', { reel, lot, quantity: 5000 }),
     at === undefined ? {} : { at },
   );
+
+/** The package that an entry named first gets its id; the id. */
+function named(story: Story, first: Entry): string {
+  const reel = packageIdOf(entryId(first));
+  const label = {
+    part: 'R-100',
+    supplierPart: null,
+    lot: 'LA',
+    dateCode: null,
+    quantity: 80,
+    sd: 0,
+  } as const;
+  story.tell('reel.named', { ...label, reel, was: `~${entryId(first)}`, basis: 'label', via: 'typed' });
+  return reel;
+}
 
 describe('the panels of a hold that was cleared in error', () => {
   test('are those since its clearing, asked from the entry in the log, and name it', () => {
@@ -182,6 +199,20 @@ describe('the panels of blocked material', () => {
     const blocked = story.tell('material.blocked', { block: 'b1', reel, lot: null, part: null, reason: 'x' });
     expect(heldBy(story, askedOfEntry(story.floor(), blocked)).codes).toEqual(['PN1', 'PN2', 'PN3']);
   });
+
+  test('of a reel that got its id after the block are found by the entry, and told by the id', () => {
+    const story = begun();
+    const loaded = loadedBy(story, null, 'LA');
+    story.tell('run.started', started('r1'));
+    scan(story, 1, 3);
+    const reel = `~${entryId(loaded)}`;
+    const blocked = story.tell('material.blocked', { block: 'b1', reel, lot: null, part: null, reason: 'x' });
+    const given = named(story, loaded);
+    const floor = story.floor();
+    for (const asked of [askedOfEntry(floor, blocked), askedFrom(floor, { cause: 'blocked', of: 'b1' })])
+      expect(heldBy(story, asked)).toMatchObject({ reel: given, codes: ['PN1', 'PN2', 'PN3'] });
+    expect(namesToo(floor, { reel })).toEqual(namesToo(floor, { reel: given }));
+  });
 });
 
 describe('the panels of a floor life that had ended', () => {
@@ -246,6 +277,24 @@ describe('the panels of a floor life that had ended', () => {
   test('are none while it lasts: nothing is held for it', () => {
     const { story, loaded } = aged();
     expect(heldBy(story, life('K1', entryId(loaded)), startMs + 150 * HOUR * 1000).runs).toEqual([]);
+  });
+
+  test('count from when the bag was opened, before the load, for a reel that got its id later', () => {
+    const story = begun();
+    const msl3 = { msl: '3', family: null, pins: null, bodyMm: null, bodyXMm: null, bodyYMm: null } as const;
+    story.tell('part.described', { part: 'R-100', ...msl3, isStacked: null, source: '' });
+    const loaded = loadedBy(story, null, 'LA', 60 * HOUR);
+    const facts = { part: 'R-100', supplierPart: null, quantity: null, lot: null, dateCode: null } as const;
+    const from = new Date(startMs).toISOString();
+    const air = { air: 'floor', from, celsius: null, humidity: null, via: 'typed' } as const;
+    story.tell('reel.aired', { ...facts, ...air, reel: `~${entryId(loaded)}` });
+    story.tell('run.started', started('r1'));
+    scan(story, 1, 10, 100 * HOUR);
+    scan(story, 11, 20, 200 * HOUR);
+    const given = named(story, loaded);
+    // Since the load 168 hours are over only after 228.
+    for (const reel of [given, null])
+      expect(heldBy(story, life(reel, entryId(loaded)), startMs + 210 * HOUR * 1000).codes[0]).toBe('PN11');
   });
 
   test('are asked from the entry that tells how long the reel was out', () => {
