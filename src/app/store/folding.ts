@@ -138,8 +138,9 @@ export function trustTickets(state: StoreState, kept: KeptTrust): Promise<void> 
     // A state that stands in for history was folded elsewhere: it is gone on from as it is, and this is heard of again.
     if (state.fold.trust?.id === kept.id || state.bootstrap) return;
     await keepTrust(state.log, kept);
-    state.fold = foldWith(trustOf(kept));
-    state.replica = await foldAll(state.log, null, state.fold);
+    const fold = foldWith(trustOf(kept));
+    state.replica = await foldAll(state.log, null, fold);
+    state.fold = fold;
     keepSnapshot(state);
     state.peers.postMessage('trusted');
     tellChange(state, []);

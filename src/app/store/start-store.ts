@@ -27,10 +27,7 @@ export async function startStore(databases: OpenDatabases, options: StoreOptions
   const state = makeState(databases, options);
   const { log, peers } = state;
   const { fresh, lost } = databases.found;
-  const loading = databases.ahead.then((ahead) => {
-    state.fold = foldAsKept(ahead);
-    return loadReplica(log, state.fold, ahead);
-  });
+  const loading = databases.ahead.then((ahead) => loadReplica(log, foldAsKept(ahead), ahead));
   state.folding = loading.catch(() => undefined); // thrown below
   // What another window writes meanwhile waits in `folding`.
   const hear = (told: PeerMessage) => {
