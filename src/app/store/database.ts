@@ -65,6 +65,9 @@ export function entryToRow(entry: Entry): EntryRow {
 export const trustKey = 'tickets';
 export const bootstrapKey = 'borrowed';
 
+/** What sync remembers. */
+export const syncKey = 'sync';
+
 /** Drawn anew whenever entries are put aside: a snapshot of before that is of no use, however well its count fits. */
 export const lifeKey = 'life';
 

@@ -27,7 +27,10 @@ export async function startStore(databases: OpenDatabases, options: StoreOptions
   const state = makeState(databases, options);
   const { log, peers } = state;
   const { fresh, lost } = databases.found;
-  const loading = databases.ahead.then((ahead) => loadReplica(log, foldAsKept(ahead), ahead));
+  const loading = databases.ahead.then((ahead) => {
+    state.isScreen = ahead.isScreen;
+    return loadReplica(log, foldAsKept(ahead), ahead);
+  });
   state.folding = loading.catch(() => undefined); // thrown below
   // What another window writes meanwhile waits in `folding`.
   const hear = (told: PeerMessage) => {
@@ -58,6 +61,7 @@ function storeOf(state: StoreState, preferences: Preferences): Store {
     get identity() {
       return state.identity;
     },
+    isScreen: state.isScreen,
     log,
     cache,
     preferences,

@@ -39,6 +39,8 @@ export interface StoreState {
   missing: number;
   toldMissing: number;
   checking: Promise<void> | null;
+  /** A wall screen: nothing new is written here. */
+  isScreen: boolean;
   isClosed: boolean;
 }
 
@@ -71,6 +73,7 @@ export function makeState(
     missing: 0,
     toldMissing: 0,
     checking: null,
+    isScreen: false,
     isClosed: false,
   };
 }

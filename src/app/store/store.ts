@@ -18,7 +18,10 @@ export { foldName } from './this-fold.ts';
 
 /** The open store. */
 export interface Store {
+  /** Another one after clocks were put right: a copy of the store that reads it once goes stale. */
   readonly identity: Identity;
+  /** True where this tablet was let in as a wall screen, when the store was opened: it takes in what others wrote, and every write of its own is refused. */
+  readonly isScreen: boolean;
   readonly log: LogDatabase;
   readonly cache: CacheDatabase;
   /** This tablet's preferences as they were when it was opened. */
@@ -29,7 +32,7 @@ export interface Store {
   readonly count: () => number;
   /** Where the newest entry folded stands in the folding order; null before any. */
   readonly position: () => FoldPosition | null;
-  /** Writes entries, all or none; resolves when they are durable and folded. Rejects with `StoreError`. */
+  /** Writes entries, all or none; resolves when they are durable and folded. Rejects with `StoreError`, or with `TypeError` on a wall screen. */
   readonly append: (drafts: readonly Draft[], who: string | null) => Promise<readonly Entry[]>;
   /** Takes in entries of other tablets; those already here change nothing. Resolves when durable and folded. */
   readonly takeIn: (entries: readonly Entry[]) => Promise<void>;
