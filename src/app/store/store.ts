@@ -8,7 +8,7 @@ import type { Entry } from '../../../shared/log/entry.ts';
 import type { ChainEnd } from './bootstrap.ts';
 import type { CacheDatabase, LogDatabase, StoreFault } from './database.ts';
 import type { Identity } from './identity.ts';
-import { openDatabases, type StoreOptions } from './opening.ts';
+import { closeDatabases, openDatabases, type StoreOptions } from './opening.ts';
 import type { BootstrapPack } from './pack.ts';
 import type { Preferences } from './preferences.ts';
 import type { Right } from './wrong-clocks.ts';
@@ -84,5 +84,11 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   const starting = import('./start-store.ts');
   starting.catch(() => undefined); // told below
   const databases = await openDatabases(options);
-  return (await starting).startStore(databases, options);
+  try {
+    return await (await starting).startStore(databases, options);
+  } catch (error) {
+    // No store stands on them: what other windows write would be heard, and kept for it, as long as the fault is shown.
+    closeDatabases(databases);
+    throw error;
+  }
 }
