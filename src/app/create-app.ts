@@ -23,12 +23,11 @@ export interface AppParts {
   readonly version: string;
   readonly preferences: Signal<Preferences>;
   readonly practice: Practice | null;
-  readonly isScreen?: boolean;
 }
 
 /** Makes the services of a floor; they follow its store and its clock. */
 export function createApp(parts: AppParts): App {
-  const { store, clock, watch, version, preferences, practice, isScreen = false } = parts;
+  const { store, clock, watch, version, preferences, practice } = parts;
   const tick = signal(0);
   let tickWaits = false;
   store.onChange(() => {
@@ -59,7 +58,7 @@ export function createApp(parts: AppParts): App {
     nowMs,
     preferences,
     practice,
-    isScreen,
+    isScreen: store.isScreen,
     clockSlip: watch.clockSlip,
     trustClock: watch.trustClock,
     sawServerTime: watch.sawServerTime,
@@ -75,7 +74,7 @@ export function createApp(parts: AppParts): App {
     }),
     person: computed(() => {
       tick.value;
-      return isScreen ? null : (store.floor().people.get(preferences.value.person ?? '') ?? null);
+      return store.isScreen ? null : (store.floor().people.get(preferences.value.person ?? '') ?? null);
     }),
     write: (drafts) => store.append(drafts, app.person.value?.person ?? null),
     record: (drafts, { notice, next } = {}) => {

@@ -18,7 +18,6 @@ import { followLanguage, speakAsBefore, wishedLanguage } from './spoken.ts';
 import type { StoreFault } from './store/database.ts';
 import { keepPreferences, type Preferences } from './store/preferences.ts';
 import { openStore, type Store, StoreError } from './store/store.ts';
-import { isWallScreen, readOnly } from './store/wall-screen.ts';
 import { followTouches } from './ui/press.ts';
 import { followFingers } from './ui/still.ts';
 import { withWords, wordsHere } from './words/fetch.ts';
@@ -41,14 +40,12 @@ async function start(): Promise<void> {
   const demo = play ? await play.readDemoState() : null;
   const tabletClock = createSteadyClock();
   const clock = play ? play.demoClock(demo, tabletClock) : tabletClock;
-  const opened = await openStore({
+  const store = await openStore({
     clock,
     appVersion: __APP_VERSION__,
     tabletName: navigator.platform || 'tablet',
     ...(isDemo() ? { name: demoStoreName } : {}),
   });
-  const isScreen = await isWallScreen(opened.log);
-  const store = isScreen ? readOnly(opened) : opened;
   // A play has a time of its own.
   if (clock === tabletClock) followEntries(tabletClock, store);
   const kept = store.preferences;
@@ -57,7 +54,6 @@ async function start(): Promise<void> {
     clock,
     version: __APP_VERSION__,
     practice: null,
-    isScreen,
     watch: {
       clockSlip: tabletClock.slip,
       trustClock: tabletClock.trust,

@@ -28,7 +28,7 @@ export function takeBootstrap(state: StoreState, handed: BootstrapPack): Promise
       const kept = bootstrap ? null : await keepBootstrap(log, identity.tablet, handed);
       if (!kept) return false;
       // Not read back: a state of a year takes seconds to read.
-      goOnFrom(state, await loadFrom(log, kept, state.fold));
+      goOnFrom(state, await loadFrom(log, kept, state));
       state.peers.postMessage('borrowed');
       return true;
     }),

@@ -65,6 +65,12 @@ export function entryToRow(entry: Entry): EntryRow {
 export const trustKey = 'tickets';
 export const bootstrapKey = 'borrowed';
 
+/** What sync remembers. */
+export const syncKey = 'sync';
+
+/** Drawn anew whenever entries are put aside: a snapshot of before that is of no use, however well its count fits. */
+export const lifeKey = 'life';
+
 /** In the cache: the fold's snapshot, and where it stands. */
 export const snapshotKey = 'snapshot';
 export const snapshotPlaceKey = 'snapshot-place';

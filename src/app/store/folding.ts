@@ -19,12 +19,13 @@ import { type KeptTrust, keepTrust, trustOf } from './trust.ts';
 /** How far the history is, is told each time so many more of its entries are here. */
 const TELL_EVERY = 5000;
 
-/** Writes entries of this tablet, all or none. Resolves when they are durable and folded; rejects with `StoreError`. */
-export function append(
+/** Writes entries of this tablet, all or none. Resolves when they are durable and folded; rejects with `StoreError`, or with `TypeError` on a wall screen. */
+export async function append(
   state: StoreState,
   drafts: readonly Draft[],
   who: string | null,
 ): Promise<readonly Entry[]> {
+  if (state.isScreen) throw new TypeError('Cannot write as a wall screen only reads');
   return guarded(state, async () => {
     const entries = await (await state.writing).append(drafts.map(checkDraft), who);
     await fold(state, entries, false);
@@ -122,12 +123,13 @@ async function putInPlace(state: StoreState, taken: Bootstrap, own: OwnFold): Pr
   return true;
 }
 
-/** The snapshot was wrong: the log keeps who folded it and what was otherwise. */
+/** The snapshot was wrong: the log keeps who folded it and what was otherwise. A wall screen writes nothing: a tablet that went on from it tells. */
 async function tellDifference(
   state: StoreState,
   { from, count }: Bootstrap,
   parts: readonly string[],
 ): Promise<void> {
+  if (state.isScreen) return;
   const payload = { from: from ?? null, entries: count, parts: [...parts] };
   await append(state, [{ kind: 'state.differed', payload }], null);
 }
@@ -138,8 +140,9 @@ export function trustTickets(state: StoreState, kept: KeptTrust): Promise<void> 
     // A state that stands in for history was folded elsewhere: it is gone on from as it is, and this is heard of again.
     if (state.fold.trust?.id === kept.id || state.bootstrap) return;
     await keepTrust(state.log, kept);
-    state.fold = foldWith(trustOf(kept));
-    state.replica = await foldAll(state.log, null, state.fold);
+    const fold = foldWith(trustOf(kept));
+    state.replica = await foldAll(state.log, null, fold);
+    state.fold = fold;
     keepSnapshot(state);
     state.peers.postMessage('trusted');
     tellChange(state, []);

@@ -42,8 +42,14 @@ export async function foldAll(
   return replica;
 }
 
+/** By which fold a replica is made, and of which life of the log: a snapshot of it is of use to no other. */
+export interface FoldedAs {
+  readonly fold: FoldVersion;
+  readonly life: string | null;
+}
+
 /** What a start found. */
-export interface Loaded {
+export interface Loaded extends FoldedAs {
   readonly replica: Replica;
   /** Entries in the snapshot gone on from. */
   readonly keptCount: number;
@@ -55,13 +61,14 @@ export interface Loaded {
 export async function loadReplica(
   log: LogDatabase,
   fold: FoldVersion,
-  { bootstrap, kept }: ReadAhead,
+  { bootstrap, kept, life }: ReadAhead,
 ): Promise<Loaded> {
-  if (bootstrap) return loadFrom(log, bootstrap, fold);
-  const whole = { bootstrap: null, missing: 0 };
+  if (bootstrap) return loadFrom(log, bootstrap, { fold, life });
+  const whole = { bootstrap: null, missing: 0, fold, life };
   const count = kept?.snapshot.count ?? 0;
+  const isOfThis = kept?.version === FOLD_VERSION && kept.name === fold.name && (kept.life ?? null) === life;
   // Where more entries stand before it, some came in late after it was kept.
-  if (kept?.version !== FOLD_VERSION || kept.name !== fold.name || kept.before !== count)
+  if (!isOfThis || kept.before !== count)
     return { replica: await foldAll(log, null, fold), keptCount: 0, ...whole };
   const replica = createReplica(kept.snapshot, fold.trust);
   const each = async (entries: readonly Entry[]) => {
@@ -75,8 +82,12 @@ export async function loadReplica(
 }
 
 /** Goes on from a bootstrap snapshot. */
-export async function loadFrom(log: LogDatabase, bootstrap: Bootstrap, fold: FoldVersion): Promise<Loaded> {
+export async function loadFrom(
+  log: LogDatabase,
+  bootstrap: Bootstrap,
+  { fold, life }: FoldedAs,
+): Promise<Loaded> {
   const missing = await countMissing(log, bootstrap);
   const replica = await foldAll(log, bootstrap, fold);
-  return { replica, keptCount: replica.count, bootstrap, missing };
+  return { replica, keptCount: replica.count, bootstrap, missing, fold, life };
 }

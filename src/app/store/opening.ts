@@ -65,10 +65,16 @@ export async function openDatabases(options: StoreOptions): Promise<OpenDatabase
     const found = await openIdentity(log, options.isPassing);
     return { log, cache, peers, heard, ahead, preferences, faultListeners, found };
   } catch (error) {
-    peers.close();
-    cache.close();
+    closeDatabases({ log, cache, peers });
     throw new StoreError(storeFault(error), error);
   }
+}
+
+/** Closes what a store works on: nothing is heard or held open any more. */
+export function closeDatabases({ log, cache, peers }: Pick<OpenDatabases, 'log' | 'cache' | 'peers'>): void {
+  peers.close();
+  log.close();
+  cache.close();
 }
 
 /** Tells of a fault that stops work. */

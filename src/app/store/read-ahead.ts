@@ -12,17 +12,22 @@ import {
   type CacheDatabase,
   countUpTo,
   type LogDatabase,
+  lifeKey,
   readAfter,
   snapshotKey,
   snapshotPlaceKey,
+  syncKey,
   trustKey,
 } from './database.ts';
 import type { KeptTrust } from './trust.ts';
+import { isScreenIn } from './wall-screen.ts';
 
 /** A snapshot with the fold that made it. */
 export interface KeptSnapshot {
   readonly version: number;
   readonly name: string;
+  /** Of the log that it was folded from; absent where an older app kept it. */
+  readonly life?: string | null;
   readonly snapshot: Snapshot;
 }
 
@@ -38,6 +43,9 @@ export interface FoundSnapshot extends KeptSnapshot {
 export interface ReadAhead {
   /** Whose tickets count, as it is kept; undefined where the plant gives none. */
   readonly trust: KeptTrust | undefined;
+  /** Another one since entries were last put aside; null before any was. */
+  readonly life: string | null;
+  readonly isScreen: boolean;
   /** The bootstrap snapshot that this log still needs. */
   readonly bootstrap: Bootstrap | null;
   /** Null where none is kept, and beside a bootstrap snapshot. */
@@ -46,12 +54,14 @@ export interface ReadAhead {
 
 /** Reads what a start goes on from. Rejects where the log cannot be read; a broken cache is as an empty one. */
 export async function readAhead(log: LogDatabase, cache: CacheDatabase): Promise<ReadAhead> {
-  const rows = log.meta.bulkGet([trustKey, bootstrapKey]);
+  const rows = log.meta.bulkGet([trustKey, bootstrapKey, lifeKey, syncKey]);
   const place = readKept<FoldPosition>(cache, snapshotPlaceKey);
   const snapshot = readKept<KeptSnapshot>(cache, snapshotKey);
-  const [trust, bootstrap] = (await rows).map((row) => row?.value);
+  const [trust, bootstrap, life, memory] = (await rows).map((row) => row?.value);
   const told = {
     trust: trust as KeptTrust | undefined,
+    life: (life as string | undefined) ?? null,
+    isScreen: isScreenIn(memory),
     bootstrap: (bootstrap as Bootstrap | undefined) ?? null,
   }; // written by their keepers only
   if (told.bootstrap) return { ...told, kept: null };

@@ -15,7 +15,7 @@ import { sealEntry } from '../../../shared/log/seal.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import { newId } from '../device/ids.ts';
 import { quarantineRow } from './aside.ts';
-import { entryToRow, type LogDatabase } from './database.ts';
+import { entryToRow, type LogDatabase, lifeKey } from './database.ts';
 import { type Identity, publicKey, signHash } from './identity.ts';
 import { forgetHead, signHead } from './signed-heads.ts';
 import type { Right, Wrong } from './wrong-clocks.ts';
@@ -78,6 +78,7 @@ async function moveTo(
   const { gone, told, fault, atMs } = move;
   await log.aside.bulkPut(gone.map((entry) => quarantineRow(entry, fault, atMs)));
   await log.entries.bulkDelete(gone.map(({ tablet, epoch, seq }) => [tablet, epoch, seq]));
+  await log.meta.put({ key: lifeKey, value: newId() });
   const last = told.at(-1);
   if (!last) return;
   for (const epoch of new Set(gone.filter(({ tablet }) => tablet === next.tablet).map((one) => one.epoch)))

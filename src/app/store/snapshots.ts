@@ -4,7 +4,7 @@ import { FOLD_VERSION } from '../../../shared/floor/fold-version.ts';
 import { snapshotOf } from '../../../shared/floor/replica.ts';
 import { whenIdle } from '../device/later.ts';
 import { snapshotKey, snapshotPlaceKey } from './database.ts';
-import type { StoreState } from './state.ts';
+import { inTurn, type StoreState } from './state.ts';
 
 /** A snapshot is written after this many entries; on a long log after this share of it, since the state to write grows too. */
 const SNAPSHOT_EVERY = 200;
@@ -22,16 +22,23 @@ export function keepWhereDue(state: StoreState): void {
   state.isKeeping = true;
   whenIdle(() => {
     state.isKeeping = false;
-    if (!state.isClosed && isSnapshotDue(state)) keepSnapshot(state);
+    keepInTurn(state);
   });
 }
 
 /** The same soon after a start: one that had to fold much is slow once, not every time until enough is written. */
 export function keepSoon(state: StoreState): void {
-  if (isSnapshotDue(state)) state.keeping = setTimeout(() => keepSnapshot(state), SNAPSHOT_AFTER_MS);
+  if (isSnapshotDue(state)) state.keeping = setTimeout(() => keepInTurn(state), SNAPSHOT_AFTER_MS);
 }
 
-/** Keeps a snapshot of the floor as it is. */
+/** Not while the log is folded anew: the floor in hand is then one of before. */
+function keepInTurn(state: StoreState): void {
+  void inTurn(state, async () => {
+    if (!state.isClosed && isSnapshotDue(state)) keepSnapshot(state);
+  });
+}
+
+/** Keeps a snapshot of the floor as it is. Only in turn with folding. */
 export function keepSnapshot(state: StoreState): void {
   if (state.bootstrap) return; // a start goes on from that
   state.keptCount = state.replica.count;
@@ -39,7 +46,7 @@ export function keepSnapshot(state: StoreState): void {
   if (!snapshot) return;
   // Only a shortcut for the next start: if it cannot be kept, the log is folded instead.
   const rows = [
-    { key: snapshotKey, value: { version: FOLD_VERSION, name: state.fold.name, snapshot } },
+    { key: snapshotKey, value: { version: FOLD_VERSION, name: state.fold.name, life: state.life, snapshot } },
     { key: snapshotPlaceKey, value: snapshot.position },
   ];
   state.cache.kept.bulkPut(rows).catch(() => undefined);

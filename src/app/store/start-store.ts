@@ -6,7 +6,13 @@ import { orderIndex, orderKey, StoreError, storeFault } from './database.ts';
 import { openingDraft } from './drafts.ts';
 import { append, checkWhereWhole, fold, takeIn, trustTickets } from './folding.ts';
 import { loadReplica, readFrom } from './load.ts';
-import { type OpenDatabases, type PeerMessage, type StoreOptions, tellFault } from './opening.ts';
+import {
+  closeDatabases,
+  type OpenDatabases,
+  type PeerMessage,
+  type StoreOptions,
+  tellFault,
+} from './opening.ts';
 import type { Preferences } from './preferences.ts';
 import { beginNewLife, isOutOfBounds, putBoundsRight, putRight } from './put-right.ts';
 import { keepSoon } from './snapshots.ts';
@@ -22,14 +28,14 @@ import {
 } from './state.ts';
 import type { Store } from './store.ts';
 
-/** Reads the log of open databases and goes on from there. Rejects with `StoreError` where it cannot be read. */
+/** Reads the log of open databases and goes on from there. Rejects with `StoreError` where it cannot be read; the caller closes them then. */
 export async function startStore(databases: OpenDatabases, options: StoreOptions): Promise<Store> {
   const state = makeState(databases, options);
   const { log, peers } = state;
   const { fresh, lost } = databases.found;
   const loading = databases.ahead.then((ahead) => {
-    state.fold = foldAsKept(ahead);
-    return loadReplica(log, state.fold, ahead);
+    state.isScreen = ahead.isScreen;
+    return loadReplica(log, foldAsKept(ahead), ahead);
   });
   state.folding = loading.catch(() => undefined); // thrown below
   // What another window writes meanwhile waits in `folding`.
@@ -42,7 +48,6 @@ export async function startStore(databases: OpenDatabases, options: StoreOptions
   try {
     goOnFrom(state, await loading);
   } catch (error) {
-    peers.close();
     throw new StoreError(storeFault(error), error);
   }
   keepSoon(state);
@@ -61,6 +66,7 @@ function storeOf(state: StoreState, preferences: Preferences): Store {
     get identity() {
       return state.identity;
     },
+    isScreen: state.isScreen,
     log,
     cache,
     preferences,
@@ -122,14 +128,11 @@ function storeOf(state: StoreState, preferences: Preferences): Store {
 }
 
 async function closeState(state: StoreState): Promise<void> {
-  const { log, cache, peers } = state;
   state.isClosed = true;
   clearTimeout(state.keeping);
   tellWriter(state, (writer) => writer.stop());
   await state.checking;
   // What is still being kept comes to its end first: its connection would hold up whoever throws the store away.
-  await cache.kept.count().catch(() => undefined);
-  peers.close();
-  log.close();
-  cache.close();
+  await state.cache.kept.count().catch(() => undefined);
+  closeDatabases(state);
 }

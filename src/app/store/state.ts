@@ -25,7 +25,9 @@ export interface StoreState {
   identity: Identity;
   /** The end of what is being folded: the next waits for it. */
   folding: Promise<unknown>;
+  /** By which fold the replica is made, and of which life of the log: set together with it, since a snapshot bears both. */
   fold: FoldVersion;
+  life: string | null;
   replica: Replica;
   /** Entries in the snapshot that the next start goes on from. */
   keptCount: number;
@@ -37,6 +39,8 @@ export interface StoreState {
   missing: number;
   toldMissing: number;
   checking: Promise<void> | null;
+  /** A wall screen: nothing new is written here. */
+  isScreen: boolean;
   isClosed: boolean;
 }
 
@@ -60,6 +64,7 @@ export function makeState(
     identity,
     folding: Promise.resolve(),
     fold: foldWith(null),
+    life: null,
     replica: createReplica(),
     keptCount: 0,
     keeping: undefined,
@@ -68,6 +73,7 @@ export function makeState(
     missing: 0,
     toldMissing: 0,
     checking: null,
+    isScreen: false,
     isClosed: false,
   };
 }
@@ -112,6 +118,8 @@ export function foldAsKept({ trust }: Pick<ReadAhead, 'trust'>): FoldVersion {
 
 /** Goes on from a floor that was read anew. */
 export function goOnFrom(state: StoreState, loaded: Loaded): void {
+  state.fold = loaded.fold;
+  state.life = loaded.life;
   state.replica = loaded.replica;
   state.keptCount = loaded.keptCount;
   state.bootstrap = loaded.bootstrap;
@@ -133,6 +141,6 @@ export async function reload(state: StoreState): Promise<void> {
   const found = await log.meta.get('identity');
   if (found) goOnAs(state, found.value as Identity); // written by this store only
   const ahead = await readAhead(log, cache);
-  if (ahead.trust?.id !== state.fold.trust?.id) state.fold = foldAsKept(ahead);
-  goOnFrom(state, await loadReplica(log, state.fold, ahead));
+  const isSame = ahead.trust?.id === state.fold.trust?.id;
+  goOnFrom(state, await loadReplica(log, isSame ? state.fold : foldAsKept(ahead), ahead));
 }

@@ -8,7 +8,7 @@ import type { Entry } from '../../../shared/log/entry.ts';
 import type { ChainEnd } from './bootstrap.ts';
 import type { CacheDatabase, LogDatabase, StoreFault } from './database.ts';
 import type { Identity } from './identity.ts';
-import { openDatabases, type StoreOptions } from './opening.ts';
+import { closeDatabases, openDatabases, type StoreOptions } from './opening.ts';
 import type { BootstrapPack } from './pack.ts';
 import type { Preferences } from './preferences.ts';
 import type { Right } from './wrong-clocks.ts';
@@ -18,7 +18,10 @@ export { foldName } from './this-fold.ts';
 
 /** The open store. */
 export interface Store {
+  /** Another one after clocks were put right: a copy of the store that reads it once goes stale. */
   readonly identity: Identity;
+  /** True where this tablet was let in as a wall screen, when the store was opened: it takes in what others wrote, and every write of its own is refused. */
+  readonly isScreen: boolean;
   readonly log: LogDatabase;
   readonly cache: CacheDatabase;
   /** This tablet's preferences as they were when it was opened. */
@@ -29,7 +32,7 @@ export interface Store {
   readonly count: () => number;
   /** Where the newest entry folded stands in the folding order; null before any. */
   readonly position: () => FoldPosition | null;
-  /** Writes entries, all or none; resolves when they are durable and folded. Rejects with `StoreError`. */
+  /** Writes entries, all or none; resolves when they are durable and folded. Rejects with `StoreError`, or with `TypeError` on a wall screen. */
   readonly append: (drafts: readonly Draft[], who: string | null) => Promise<readonly Entry[]>;
   /** Takes in entries of other tablets; those already here change nothing. Resolves when durable and folded. */
   readonly takeIn: (entries: readonly Entry[]) => Promise<void>;
@@ -81,5 +84,11 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   const starting = import('./start-store.ts');
   starting.catch(() => undefined); // told below
   const databases = await openDatabases(options);
-  return (await starting).startStore(databases, options);
+  try {
+    return await (await starting).startStore(databases, options);
+  } catch (error) {
+    // No store stands on them: what other windows write would be heard, and kept for it, as long as the fault is shown.
+    closeDatabases(databases);
+    throw error;
+  }
 }

@@ -5,6 +5,7 @@ import { needsOwnSignature } from '../../../shared/floor/unvouched.ts';
 import { chainId } from '../../../shared/log/entry.ts';
 import type { Head } from '../../../shared/wire/messages.ts';
 import { emptyMemory, type PicturePort, type SyncLog, type SyncMemory } from '../sync/ports.ts';
+import { syncKey } from './database.ts';
 import { packBootstrap, unpackBootstrap } from './pack.ts';
 import { tabletPictures } from './pictures.ts';
 import { keepPlantKeys } from './plant-keys.ts';
@@ -38,10 +39,10 @@ export function createSyncLog(store: Store): SyncLog {
     beginNewLife: store.beginNewLife,
     readMemory: async () => ({
       ...emptyMemory,
-      ...((await meta.get('sync'))?.value as Partial<SyncMemory> | undefined), // written below only
+      ...((await meta.get(syncKey))?.value as Partial<SyncMemory> | undefined), // written below only
     }),
     writeMemory: async (memory) => {
-      await meta.put({ key: 'sync', value: memory });
+      await meta.put({ key: syncKey, value: memory });
     },
     keepPlantKeys: (keys) => keepPlantKeys(store.log, keys),
     keepTicketStart: store.trustTickets,

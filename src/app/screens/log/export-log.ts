@@ -74,14 +74,16 @@ export async function exportStore(
   const { tablet } = store.identity;
   await signHead(store.log, store.identity);
   const heads = await readSignedHeads(store.log);
-  await store.readAll((entries: readonly Entry[]) => {
+  await store.readAll(async (entries: readonly Entry[]) => {
     for (const entry of withHeads(entries, tablet, heads)) {
       takeName(names, entry);
       for (const item of exporter.take(entry)) put(item);
+      await ends.pass(entry);
     }
   });
   for (const item of exporter.end()) put(item);
-  await ends.end();
+  await signHead(store.log, store.identity);
+  await ends.end(await readSignedHeads(store.log));
   if (format === 'json') parts.push(...(await plantLine(store)));
   if (format === 'xlsx') return { blob: await workbook(items, names, rightOf), rows };
   // A byte order mark, so that spreadsheets take the CSV for UTF-8.

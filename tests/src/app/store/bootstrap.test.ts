@@ -281,6 +281,26 @@ describe('snapshots', () => {
     expect((await open(names.fresh)).floor()).toEqual(fold(await all(stores.at(-1) as Store)));
   });
 
+  test('a wall screen goes on from its own fold, and writes nothing of the difference', async () => {
+    const old = await openOld();
+    const wrong = JSON.parse(new TextDecoder().decode(await given(old)));
+    wrong.state.blocks.of = [];
+    nowMs = startMs + 86_400_000;
+    const before = await open(names.fresh);
+    const enrolled = { plant: 'Brae Works', serverKey: '', screen: true };
+    await createSyncLog(before).writeMemory({ ...emptyMemory, enrolled });
+    await close(before);
+    const screen = await open(names.fresh);
+    await portOf(screen).take(new TextEncoder().encode(JSON.stringify(wrong)), 'old-one');
+    await screen.takeIn(shift);
+    await screen.takeIn(await all(old));
+    await untilOwn(screen);
+    await close(screen); // ends what the check still does
+    const again = await open(names.fresh);
+    expect(await kindsOf(again, 'state.differed')).toEqual([]);
+    expect(again.floor().blocks.size).toBeGreaterThan(0);
+  });
+
   test('goes on with the check where the tablet was closed in the middle of it', async () => {
     const old = await openOld();
     const bytes = await given(old);

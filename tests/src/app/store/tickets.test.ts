@@ -4,11 +4,9 @@ import './browser.ts';
 
 import { afterEach, describe, expect, test } from 'vitest';
 import { entryId } from '../../../../shared/log/entry.ts';
-import { publicKey } from '../../../../src/app/store/identity.ts';
 import { foldName, openStore, type Store } from '../../../../src/app/store/store.ts';
 import { isSigned } from '../../../../src/app/store/tickets.ts';
-import { openServerKey } from '../../../../src/server/keys.ts';
-import { createTicketDesk } from '../../../../src/server/people/tickets.ts';
+import { beginPlant } from './ticket-plant.ts';
 
 /** RFC 7515, A.3.1: a token signed with ES256, and its key. */
 const signed =
@@ -67,45 +65,6 @@ async function close(store: Store): Promise<void> {
   await store.close();
 }
 
-/** A plant's desk without a server around it, that begins to give tickets now. */
-async function beginPlant(store: Store) {
-  const meta = new Map<string, string>();
-  const keepMeta = async (name: string, value: string) => {
-    if (!meta.has(name)) meta.set(name, value);
-    return meta.get(name) ?? '';
-  };
-  const serverKey = await openServerKey({ keepMeta });
-  const { tablet, epoch } = store.identity;
-  const desk = createTicketDesk({
-    store: {
-      keepMeta,
-      readMeta: async (name) => meta.get(name) ?? null,
-      swapMeta: async (name, _, value) => {
-        meta.set(name, value);
-        return true;
-      },
-      heads: async () => [{ tablet, epoch, seq: store.count(), hash: '0'.repeat(64) }],
-      listTablets: async () => [],
-    },
-    key: serverKey,
-    plant: 'Brae Works',
-  });
-  const { x = '', y = '' } = ((await publicKey(store.identity)) ?? {}) as {
-    readonly x?: string;
-    readonly y?: string;
-  };
-  const own = Buffer.concat([Buffer.from([4]), Buffer.from(x, 'base64url'), Buffer.from(y, 'base64url')]);
-  const give = (person: string) =>
-    desk.give(
-      { person, role: 'lead' },
-      { tablet, publicKey: own.toString('base64url') },
-      { nowMs, stays: true },
-    );
-  const ticket = (await give('boss')) ?? '';
-  const note = (await desk.started()) ?? '';
-  return { ticket, give, start: { note, serverKey: serverKey.publicKey } };
-}
-
 const chosen = { kind: 'setup.chosen', payload: { line: 'L1', setup: 'A' } } as const;
 
 describe('a store', () => {
@@ -121,7 +80,7 @@ describe('a store', () => {
     const name = `tickets-${turn++}`;
     const store = await open(name);
     await store.append([chosen], 'boss'); // before
-    const plant = await beginPlant(store);
+    const plant = await beginPlant(store, () => nowMs);
     const [open1] = await store.append([chosen], 'boss');
     await store.trustTickets(plant.start);
     await store.append([{ kind: 'ticket.taken', payload: { person: 'boss', ticket: plant.ticket } }], null);
@@ -141,8 +100,8 @@ describe('a store', () => {
 
   test('is not deceived by a ticket with a letter changed, nor by one of another plant', async () => {
     const store = await open(`tickets-${turn++}`);
-    const plant = await beginPlant(store);
-    const other = await beginPlant(store);
+    const plant = await beginPlant(store, () => nowMs);
+    const other = await beginPlant(store, () => nowMs);
     await store.trustTickets(plant.start);
     const [head = '', body = '', sig = ''] = plant.ticket.split('.');
     const claims = { ...JSON.parse(Buffer.from(body, 'base64url').toString()), role: 'engineer' };

@@ -5,8 +5,10 @@ import '../../store/browser.ts';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import type { Entry } from '../../../../../shared/log/entry.ts';
 import { plantListText } from '../../../../../shared/log/plant-list.ts';
+import { draftOf, sealEntry } from '../../../../../shared/log/seal.ts';
 import { exportName, exportStore } from '../../../../../src/app/screens/log/export-log.ts';
 import { picturesName } from '../../../../../src/app/screens/log/export-pictures.ts';
+import { entryToRow } from '../../../../../src/app/store/database.ts';
 import { keepPlantKeys } from '../../../../../src/app/store/plant-keys.ts';
 import { openStore, type Store } from '../../../../../src/app/store/store.ts';
 import { pointOf } from '../../../../../src/cli/plant-keys.ts';
@@ -122,6 +124,61 @@ test('of a part in which an entry was altered, left out, swapped or signed from 
     );
     if (file !== 2) expect(code, `file ${file}`).toBe(1);
   }
+});
+
+/** Writes an entry into the store as somebody would who can write to its files: altered, with a hash that fits. */
+async function forge(run: string, change: (entry: Entry) => Partial<Entry>): Promise<Entry> {
+  const [entry] = (await ownEntries()).filter(({ payload }) => payload['run'] === run).slice(-1);
+  if (!entry) throw new TypeError('Cannot go on as the run must have been counted');
+  const forged = { ...sealEntry({ ...draftOf(entry), ...change(entry) }), sig: null };
+  await store.log.entries.put(entryToRow(forged));
+  return forged;
+}
+
+async function ownEntries(): Promise<readonly Entry[]> {
+  const entries: Entry[] = [];
+  await store.readAll((some) => void entries.push(...some));
+  return entries.sort((a, b) => a.seq - b.seq);
+}
+
+const countings = async () => {
+  const { blob } = await exportStore(store, { kinds: ['panels.counted'] }, 'json');
+  return (await blob.text()).trimEnd().split('\n');
+};
+const entriesOf = (lines: readonly string[]) =>
+  lines.map((line) => JSON.parse(line) as Entry).filter(({ kind }) => kind === 'panels.counted');
+
+test('an entry altered in the store is not signed where the file leaves out the one that shows it', async () => {
+  await partOfLog();
+  const forged = await forge('run-2', ({ payload }) => ({ payload: { ...payload, add: 7 } }));
+  const lines = await countings();
+  expect(entriesOf(lines).map(({ sig }) => sig !== null)).toEqual([false, false, false, false, true]);
+  expect(entriesOf(lines)[2]?.hash).toBe(forged.hash);
+  // The stretch after the break is proven, and no more.
+  expect((await verify(lines)).report).toMatchObject({ proven: 2, claimed: 3 });
+});
+
+test('nor where somebody wrote a signature behind it that is not the tablet’s', async () => {
+  await partOfLog();
+  const forged = await forge('run-2', ({ payload }) => ({ payload: { ...payload, add: 7 } }));
+  const next = (await ownEntries()).find(({ seq }) => seq === forged.seq + 1);
+  if (!next) throw new TypeError('Cannot go on as something must have been written after it');
+  for (const sig of ['A'.repeat(86), 'no signature!', 'A']) {
+    const sealed = { ...sealEntry({ ...draftOf(next), prev: forged.hash }), sig };
+    await store.log.entries.put(entryToRow(sealed));
+    expect(entriesOf(await countings())[2]?.sig).toBeNull();
+  }
+});
+
+test('what is written while the file is made is proven with the rest', async () => {
+  await partOfLog();
+  const readAll: Store['readAll'] = async (each) => {
+    await store.append([{ kind: 'panels.counted', payload: counted('run-4', 1) }], 'ana');
+    return store.readAll(each);
+  };
+  const { blob } = await exportStore({ ...store, identity: store.identity, readAll }, {}, 'json');
+  const { report } = await verify((await blob.text()).trimEnd().split('\n'));
+  expect(report).toMatchObject({ ok: true, proven: 10, claimed: 0 });
 });
 
 test('each file that leaves the log says of which plant and from when it is', () => {
