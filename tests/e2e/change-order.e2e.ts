@@ -182,7 +182,7 @@ describe('the order of jobs in hand', () => {
     const offered = page.locator('[data-testid^=next-][data-setup]');
     await expect
       .poll(() => offered.evaluateAll((all) => all.map((one) => one.getAttribute('data-setup'))))
-      .toEqual([pump, green, tide]);
+      .toEqual([pump, green, tide, 'flood-beacon-top-A']);
     expect(await page.getByTestId('next-kept').textContent()).toContain('Saved by');
     await page.getByTestId('plan-job-0').click();
     await page.getByTestId('changeover').waitFor();

@@ -31,6 +31,7 @@ export const notMet: Readonly<Record<string, string>> = {
   'unanswered-show': 'A warning must wait on another line that runs: alerts.e2e.ts.',
   'stays-${tagOf(person)}':
     'Tablets that were apart must each have taken the other one’s last engineer away.',
+  'guide-again-${guide}': 'A guide must have been gone through: guide.e2e.ts.',
   lacks: 'The browser must lack something: npm run engines tells what Firefox and WebKitGTK lack.',
   'label-picture': 'A line must keep pictures and a label be read by camera: pictures.e2e.ts.',
   'picture-open': 'A line must keep pictures: pictures.e2e.ts.',

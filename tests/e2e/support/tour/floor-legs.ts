@@ -366,11 +366,11 @@ async function* noWords({ page }: Here): AsyncGenerator<string> {
     for (const worker of await navigator.serviceWorker.getRegistrations()) await worker.unregister();
     for (const name of await caches.keys()) await caches.delete(name);
   });
-  await page.route('**/pack-*.js', (route) => route.abort());
+  await page.route('**/words-en-first-*.js', (route) => route.abort());
   await page.reload();
   await page.getByTestId('no-words').waitFor();
   yield 'fault: the words do not come';
-  await page.unroute('**/pack-*.js');
+  await page.unroute('**/words-en-first-*.js');
   await page.getByTestId('no-words').getByRole('button').click();
   await waitReady(page);
 }
