@@ -4,12 +4,13 @@
 
 import { slotsWanting } from '../floor/fits.ts';
 import { kindOnSlot, moreBy } from '../floor/packs.ts';
-import { standsOnTrays } from '../floor/place.ts';
+import { goesOnTray } from '../floor/place.ts';
 import { slotPhase } from '../floor/progress.ts';
 import type { Recognised } from '../floor/recognise.ts';
 import { type FloorState, slotKey } from '../floor/state.ts';
 import type { MeasuredPart, ValueCheck } from '../floor/value-check.ts';
 import type { CountBasis, Source, VerifyAct } from '../floor/vocabulary.ts';
+import { wantedOn } from '../floor/wanted.ts';
 import type { LabelQuestion } from '../labels/reading.ts';
 import type { Scan } from '../labels/scan.ts';
 import type { Reason } from '../verdict/reasons.ts';
@@ -194,12 +195,17 @@ export function deskWells(
     ];
   }
   const wells: { well: Well; filled: boolean }[] = [{ well: 'slot', filled: desk.slot !== null }];
-  const onTrays = desk.slot !== null && standsOnTrays(view.floor.lines.get(view.line), desk.slot);
-  if (act === 'load' && view.floor.rules.get(view.line)?.feedersKnown && !onTrays) {
+  if (act === 'load' && view.floor.rules.get(view.line)?.feedersKnown && !isForTray(desk, view)) {
     wells.push({ well: 'feeder', filled: desk.feeder !== null });
   }
   wells.push({ well: 'reel', filled: desk.reel !== null });
   return wells;
+}
+
+/** True where a tray goes onto the slot in hand: there is no feeder to scan. */
+function isForTray({ slot }: Desk, { floor, line }: DeskView): boolean {
+  if (slot === null) return false;
+  return goesOnTray(floor.lines.get(line), slot, wantedOn(floor, floor.chosen.get(line) ?? '', slot));
 }
 
 /** True where everything is there and nothing is asked: time for the verdict. */

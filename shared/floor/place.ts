@@ -3,6 +3,7 @@
 // of a setup has a place on the line and none falls off the map.
 
 import { bankKey, parseSlot, type SlotAddress } from './address.ts';
+import type { SetupSlot } from './kinds.ts';
 import type { FloorState, Line } from './state.ts';
 
 /** What a machine or a bank is called in a line's own record where the plant's slots do not name it. */
@@ -63,12 +64,26 @@ export function isOnLinePlace(state: FloorState, line: string, slot: string): bo
   return position !== null && position <= last;
 }
 
-/** True where trays stand on the slot, as the line's record has it: no feeder goes there. */
+/** True where trays stand on the slot, as the line's record has it. It may be of an earlier setup: `goesOnTray` asks the one in hand too. */
 export function standsOnTrays(line: Pick<Line, 'machines'> | undefined, slot: string): boolean {
   if (line === undefined) return false;
   const { machine, bank } = placeOnLine(line, slot);
   const banks = line.machines.find((each) => each.machine === machine)?.banks;
   return banks?.find((each) => each.bank === bank)?.holds === 'trays';
+}
+
+/**
+ * True where no feeder goes onto the slot: the line's record has trays there, and what the setup wants there (null: nothing) is not said to
+ * come in something else or on a tape of some width. A bank that had trays alone is written so once, and a later setup may use it otherwise.
+ */
+export function goesOnTray(
+  line: Pick<Line, 'machines'> | undefined,
+  slot: string,
+  wanted: Pick<SetupSlot, 'comesIn' | 'tapeWidthMm'> | null,
+): boolean {
+  if (!standsOnTrays(line, slot)) return false;
+  if (wanted === null) return true;
+  return wanted.comesIn === undefined ? wanted.tapeWidthMm === null : wanted.comesIn === 'tray';
 }
 
 /** The key of a bank as a line's record names it, as `bankKey` of the slots in it. */

@@ -45,8 +45,8 @@ export interface Work {
 /** Starts the working parts. */
 export function startWork(app: App): Work {
   const desk = createDesk(app, {
-    onTakeOut: (slot, scan) =>
-      void withWords(import('./desk/take-out.ts')).then(({ takeOut }) => takeOut(app, slot, scan.via)),
+    onTakeOut: (at, scan) =>
+      void withWords(import('./desk/take-out.ts')).then(({ takeOut }) => takeOut(app, at, scan.via)),
     onBadge: (id) => {
       const person = app.store.floor().people.get(id);
       if (person) signIn(app, person, { how: 'badge', checked: 'tablet' });

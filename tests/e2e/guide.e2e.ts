@@ -58,6 +58,11 @@ it('takes an operator through three reels, a splice and a warning, one step at a
     await goOn(page);
     await page.reload();
     await untilStep(page, 'wrong');
+    // Each person is as far as that person went.
+    await scan(page, 'BADGE-4401');
+    await untilStep(page, 'first');
+    await scan(page, 'BADGE-2201');
+    await untilStep(page, 'wrong');
     expect((await tapReel(page, 'wrong')).verdict).toBe('refused');
     await untilStep(page, 'second');
     await goOn(page);

@@ -37,8 +37,8 @@ export interface StepOnScreen extends OpenStep {
 export interface DeskOthers {
   readonly onBadge: (person: string) => void;
   readonly onPanel: (run: string, serial: string, scan: Scan) => void;
-  /** A reel that the next product does not want was scanned on its slot: it comes out. */
-  readonly onTakeOut: (slot: string, scan: Scan) => void;
+  /** A reel that the next product does not want was scanned on its slot, of the line that the desk was at: it comes out. */
+  readonly onTakeOut: (at: { readonly line: string; readonly slot: string }, scan: Scan) => void;
 }
 
 /** Reads labels and judges reels: code that no screen needs to be drawn, so it comes in after the first one. */

@@ -14,14 +14,13 @@ export interface CountedLeft {
   readonly basis: CountBasis;
 }
 
-/** Writes the unload of a slot. Resolves when durable; a failed write is shown by the fault screen. */
+/** Writes the unload of a slot of this line, whichever is in hand by then. Resolves when durable; a failed write is shown by the fault screen. */
 export async function takeOut(
   app: App,
-  slot: string,
+  { line, slot }: { readonly line: string; readonly slot: string },
   via: Source,
   counted: CountedLeft | null = null,
 ): Promise<void> {
-  const line = app.line.value ?? '';
   const floor = app.store.floor();
   const loaded = floor.slots.get(slotKey(line, slot));
   if (!loaded) return;

@@ -62,6 +62,8 @@ export function takeAtDesk(state: DeskState, scan: Scan): boolean {
     return true;
   }
   if (!here) return takeBadge(state, judgement, scan);
+  // The step on the screen comes before the line: its answer may be a reel that the log has elsewhere.
+  if (giveToStep(state, { seen: here, scan, offer: judgement.offerToStep })) return true;
   const isMeantForStep = state.step.peek()?.isMeant === true;
   const line = isMeantForStep ? here.line : judgement.lineOfScan(desk.peek(), scan, here);
   if (line !== here.line) {
@@ -69,7 +71,6 @@ export function takeAtDesk(state: DeskState, scan: Scan): boolean {
     bringToLine(state, line);
   }
   const seen = viewOf(state) ?? here;
-  if (giveToStep(state, { seen, scan, offer: judgement.offerToStep })) return true;
   // A new scan answers a shown verdict: nobody should have to tap between two reels.
   if (shown.value?.act === 'splice') {
     const alone = judgement.takeScan(emptyDesk, scan, seen);
@@ -120,9 +121,9 @@ export function settle(state: DeskState, next: Desk, scan: Scan): void {
   const { desk, others } = state;
   if (told?.tell === 'badge') others.onBadge(told.person);
   if (told?.tell === 'panel') others.onPanel(told.run, told.serial, scan);
-  if (told?.tell === 'take-out') {
+  if (told?.tell === 'take-out' && state.line !== null) {
     desk.value = { ...emptyDesk, mode: next.mode };
-    others.onTakeOut(told.slot, scan);
+    others.onTakeOut({ line: state.line, slot: told.slot }, scan);
     return;
   }
   setDesk(state, told?.tell === 'badge' || told?.tell === 'panel' ? { ...next, told: null } : next);

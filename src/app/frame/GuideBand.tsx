@@ -36,7 +36,10 @@ interface Seen {
   readonly about: string;
 }
 
-/** Follows what is done in practice; the step of the guide, what was seen last, and how one is passed over. */
+/**
+ * Follows what is done in practice; the step of the guide, what was seen last, and how one is passed over. All that is the person's:
+ * whoever shows the band gives it a key of person and guide.
+ */
 function useGuide(guide: Guide) {
   const app = useApp();
   const person = app.person.value?.person ?? '';

@@ -22,6 +22,7 @@ import {
   takeEnough,
   takeScan,
 } from '../../../shared/desk/take-scan.ts';
+import { growLine } from '../../../shared/floor/line-grow.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
 import type { Scan } from '../../../shared/labels/scan.ts';
 import { verifyReel } from '../../../shared/verdict/verify.ts';
@@ -534,4 +535,29 @@ test('where trays stand no feeder is asked for, on a line that knows its feeders
   }, true);
   const readyOn = (slot: string) => isDeskReady(play(view, [scan(slot), scan(label('R-100', 'K-1'))]), view);
   expect([readyOn('M1-T-003'), readyOn('M1-F-003')]).toEqual([true, false]);
+});
+
+test('a tape on a bank that had trays alone in an earlier setup asks for its feeder', () => {
+  const view = viewOf((story) => {
+    const tray = (slot: string) => wantedSlot(slot, 'R-100', { comesIn: 'tray', tapeWidthMm: null });
+    const earlier = [tray('M1-T-001'), tray('M1-T-002'), tray('M1-T-003'), tray('M1-T-004')];
+    const before = story.floor().lines.get('L1');
+    if (!before) throw new Error('told by tellPlant()');
+    const { machines } = growLine(before, earlier, { machine: (name) => name, bank: (name) => name }).line;
+    story.tell('line.defined', { line: 'L1', name: 'one', zone: 'Europe/London', machines: [...machines] });
+    story.tell('setup.taken', { ...brookSetup, setup: 'lift', slots: earlier });
+    const later = [
+      wantedSlot('M1-T-001', 'R-100'),
+      wantedSlot('M1-T-002', 'R-100', { comesIn: 'tube', tapeWidthMm: null }),
+      wantedSlot('M1-T-003', 'R-100', { tapeWidthMm: null }),
+      tray('M1-T-004'),
+    ];
+    story.tell('setup.taken', { ...brookSetup, setup: 'tape', slots: later });
+    story.tell('setup.chosen', { line: 'L1', setup: 'tape' });
+  }, true);
+  const asksForFeeder = (slot: string) =>
+    deskWells({ ...emptyDesk, slot, atSlot: true }, view).some(({ well }) => well === 'feeder');
+  const asked = ['M1-T-001', 'M1-T-002', 'M1-T-003', 'M1-T-004', 'M1-T-005'].map(asksForFeeder);
+  // What nobody says of a part leaves it at what the line's record has there.
+  expect(asked).toEqual([true, true, false, false, false]);
 });

@@ -14,13 +14,14 @@ import { say } from '../../words/words.ts';
 export function Guides({ onBegin }: { readonly onBegin: () => void }) {
   const app = useApp();
   const words = say(guideWords);
+  const person = app.person.value?.person ?? '';
   if (guideNow.value !== null && app.practice !== null) return null; // the band has it
   return (
     <section class="card stack" data-testid="guides">
       <h2>{words.title}</h2>
       <p>{words.about}</p>
       {guides.map((guide) => (
-        <GuideRow key={guide} guide={guide} onBegin={onBegin} />
+        <GuideRow key={`${person} ${guide}`} guide={guide} onBegin={onBegin} />
       ))}
     </section>
   );
