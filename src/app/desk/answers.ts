@@ -11,7 +11,7 @@ import { setDesk, settle } from './taking.ts';
 export function chooseKnown(state: DeskState, known: Recognised): void {
   const { desk, judgement } = state;
   const { question } = desk.value;
-  if (known.is === 'slot' && known.line !== state.line) bringToLine(state, known.line);
+  if (known.is === 'slot' && known.line !== state.line) bringToLine(state, known.line, known.slot);
   const seen = viewOf(state);
   if (question?.ask === 'which' && seen && judgement)
     settle(state, judgement.answerWhich(desk.value, known, seen), question.rest);

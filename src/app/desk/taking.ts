@@ -66,7 +66,7 @@ export function takeAtDesk(state: DeskState, scan: Scan): boolean {
   const line = isMeantForStep ? here.line : judgement.lineOfScan(desk.peek(), scan, here);
   if (line !== here.line) {
     if (shown.value) goOn(state);
-    bringToLine(state, line);
+    bringToLine(state, line, judgement.takeScan(emptyDesk, scan, { floor: here.floor, line }).slot);
   }
   const seen = viewOf(state) ?? here;
   if (giveToStep(state, { seen, scan, offer: judgement.offerToStep })) return true;

@@ -40,11 +40,15 @@ describe('leftFrom()', () => {
   const both = { ...kept, left: [['L2', { ...desk, slot: 'M1-F-009' }]] as const };
 
   test('brings back what waited on the other line, for its person, within a shift', () => {
-    expect(leftFrom(both, now)).toMatchObject([
-      ['L2', { slot: 'M1-F-009', told: { tell: 'came-back', atMs: 1000 } }],
-    ]);
+    expect(leftFrom(both, now)).toMatchObject([['L2', { desk: { slot: 'M1-F-009' }, atMs: 1000 }]]);
     expect(leftFrom(both, { ...now, person: 'bo' })).toEqual([]);
     expect(leftFrom(both, { ...now, nowMs: 1000 + 8 * 3_600_000 + 1 })).toEqual([]);
+  });
+
+  test('goes by the moment in which the line was left', () => {
+    const leftAt = (atMs: number) => ({ ...kept, left: [['L2', desk, atMs]] as const });
+    expect(leftFrom(leftAt(500), now)).toMatchObject([['L2', { atMs: 500 }]]);
+    expect(leftFrom(leftAt(now.nowMs - 8 * 3_600_000 - 1), now)).toEqual([]);
   });
 
   test('brings nothing back that an older version did not keep, or that is of the line in hand', () => {
