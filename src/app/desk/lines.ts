@@ -4,7 +4,15 @@
 
 import { type Desk, emptyDesk } from '../../../shared/desk/model.ts';
 import { takeLine, tellLine } from '../line-in-hand.ts';
-import { type DeskState, goOn, isNothingInHand, type LeftDesk, leaveDesk, longestInHandMs } from './state.ts';
+import {
+  type DeskState,
+  goOn,
+  isNothingInHand,
+  type LeftDesk,
+  leaveDesk,
+  longestInHandMs,
+  type ShownVerdict,
+} from './state.ts';
 
 /** The desk follows the line in hand, whoever changed it by a tap: call it with each change. What waits on the new line comes back. */
 export function followLine(state: DeskState): void {
@@ -36,6 +44,22 @@ export function bringToLine(state: DeskState, line: string, slot: string | null)
   desk.value = isNothingInHand(carried) ? { ...back, question: now.question } : carried;
   takeLine(app, line);
   tellLine(app, line);
+}
+
+/**
+ * Ends the shown verdict for an answer to it, and gives it; null where none is shown. One of a line that was left while it was written takes
+ * that line in hand again: there its slot is.
+ */
+export function takeShown(state: DeskState): ShownVerdict | null {
+  const { app, shown } = state;
+  const last = shown.peek();
+  if (last === null) return null;
+  shown.value = null; // before the line changes, which ends a verdict as if nobody had answered
+  if (last.line === state.line) return last;
+  takeLine(app, last.line);
+  followLine(state);
+  tellLine(app, last.line);
+  return last;
 }
 
 /** What waits on a line that is taken in hand, and waits there no longer; null where nothing does or it is too old. */

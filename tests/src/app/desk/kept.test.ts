@@ -1,7 +1,11 @@
 // What was in hand when the browser closed comes back for the person who scanned it, on the same line, within a shift; for nobody else.
 
+import { signal } from '@preact/signals';
 import { describe, expect, test } from 'vitest';
-import { deskFrom, leftFrom } from '../../../../src/app/desk/kept.ts';
+import { emptyDesk } from '../../../../shared/desk/model.ts';
+import type { App } from '../../../../src/app/app.ts';
+import type { DeskRun } from '../../../../src/app/desk/desk.ts';
+import { deskFrom, keepDesk, leftFrom } from '../../../../src/app/desk/kept.ts';
 
 const desk = {
   slot: 'M1-F-001',
@@ -56,4 +60,22 @@ describe('leftFrom()', () => {
     expect(leftFrom(both, { ...now, line: 'L2' })).toEqual([]);
     expect(leftFrom(null, now)).toEqual([]);
   });
+});
+
+test('what changes on a line that was left is kept at once', async () => {
+  const rows: { readonly value: unknown }[] = [];
+  const cache = {
+    kept: {
+      get: async () => undefined,
+      put: async (row: { readonly value: unknown }) => void rows.push(row),
+    },
+  };
+  const clock = { nowMs: () => 2000 };
+  const person = signal({ person: 'ana' });
+  const app = { store: { cache }, person, line: signal('L2'), clock } as unknown as App; // what keeping asks
+  const left = signal(new Map());
+  const run = { desk: signal(emptyDesk), shown: signal(null), left } as unknown as DeskRun; // likewise
+  await keepDesk(app, run);
+  left.value = new Map([['L1', { desk: { ...emptyDesk, slot: 'M1-F-001' }, atMs: 1000 }]]);
+  expect(rows.at(-1)?.value).toMatchObject({ left: [['L1', { slot: 'M1-F-001' }, 1000]] });
 });

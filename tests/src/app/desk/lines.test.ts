@@ -4,6 +4,7 @@ import { computed, signal } from '@preact/signals';
 import { beforeEach, expect, test } from 'vitest';
 import { type Desk, emptyDesk, type ReelInHand } from '../../../../shared/desk/model.ts';
 import type { App } from '../../../../src/app/app.ts';
+import { askAgain, carryOn, clearDesk, setQuantity } from '../../../../src/app/desk/answers.ts';
 import { bringToLine, followLine } from '../../../../src/app/desk/lines.ts';
 import { type DeskState, goOn, openDesk, type ShownVerdict } from '../../../../src/app/desk/state.ts';
 import { linesBeside, serveLines, takeLine } from '../../../../src/app/line-in-hand.ts';
@@ -159,6 +160,55 @@ test('a refusal that is answered after the tablet went on keeps its own line’s
   expect(state.desk.value).toEqual(emptyDesk);
   tap(here, 'L1');
   expect(state.desk.value).toEqual({ ...atSlot, told: { tell: 'came-back', atMs: nowMs } });
+});
+
+/** A verdict on line 1 came after the tablet had gone on to line 2, where a slot is in hand. */
+function answeredLate() {
+  const here = tablet();
+  const { state } = here;
+  state.desk.value = { ...atSlot, reel };
+  tap(here, 'L2');
+  state.desk.value = { ...emptyDesk, slot: 'M1-F-009' };
+  const slot = 'M1-F-001';
+  state.shown.value = {
+    line: 'L1',
+    slot,
+    feeder: null,
+    reel,
+    verdict: 'refused',
+    bad: 'reel',
+  } as ShownVerdict; // what answers ask
+  return here;
+}
+
+test.each([
+  [
+    'a quantity',
+    (state: DeskState) => setQuantity(state, 900),
+    { slot: 'M1-F-001', reel: { quantity: 900 } },
+  ],
+  ['the question once more', askAgain, { slot: 'M1-F-001', reel }],
+  ['another slot for its reel', carryOn, { slot: null, reel }],
+])('%s answers a verdict on its own line, and the other line keeps what it has', (_, answer, there) => {
+  const here = answeredLate();
+  const { app, state } = here;
+  answer(state);
+  expect(state.shown.value).toBeNull();
+  expect(app.line.value).toBe('L1');
+  expect(app.notice.value?.text).toContain('Line 1');
+  expect(state.desk.value).toMatchObject({ ...there, told: null });
+  tap(here, 'L2');
+  expect(state.desk.value).toMatchObject({ slot: 'M1-F-009', reel: null });
+});
+
+test('all is put down on the line in hand alone, whatever line a verdict is shown of', () => {
+  const here = answeredLate();
+  const { state } = here;
+  clearDesk(state);
+  expect(state.shown.value).toBeNull();
+  expect(state.desk.value).toEqual(emptyDesk);
+  tap(here, 'L1');
+  expect(state.desk.value).toMatchObject({ slot: 'M1-F-001', reel: null });
 });
 
 test('a line is served beside another or alone; a line that the plant lost is none', () => {
