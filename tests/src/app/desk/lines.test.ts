@@ -7,7 +7,7 @@ import type { App } from '../../../../src/app/app.ts';
 import { askAgain, carryOn, clearDesk, setQuantity } from '../../../../src/app/desk/answers.ts';
 import { bringToLine, followLine } from '../../../../src/app/desk/lines.ts';
 import { type DeskState, goOn, openDesk, type ShownVerdict } from '../../../../src/app/desk/state.ts';
-import { linesBeside, serveLines, takeLine } from '../../../../src/app/line-in-hand.ts';
+import { linesBeside, serveLines, standAt, takeLine } from '../../../../src/app/line-in-hand.ts';
 import { firstPreferences, type Preferences } from '../../../../src/app/store/preferences.ts';
 
 let nowMs = 0;
@@ -19,6 +19,7 @@ const HOUR_MS = 3_600_000;
 const lines = new Map([
   ['L1', { name: 'Line 1' }],
   ['L2', { name: 'Line 2' }],
+  ['L3', { name: 'Line 3' }],
 ]);
 
 function tablet() {
@@ -220,4 +221,26 @@ test('a line is served beside another or alone; a line that the plant lost is no
   serveLines(app, 'L1', null);
   expect(app.beside.value).toEqual([]);
   expect(linesBeside(['L1', 'gone'], 'L1', lines)).toEqual([]);
+});
+
+test('a tablet that stands at the line beside from now on serves both still', () => {
+  const { app } = tablet();
+  standAt(app, 'L2');
+  expect([app.line.value, ...app.beside.value]).toEqual(['L2', 'L1']);
+});
+
+test('a tablet that stands at a third line serves that in the place of the one in hand', () => {
+  const { app } = tablet();
+  standAt(app, 'L3');
+  expect([app.line.value, ...app.beside.value]).toEqual(['L3', 'L2']);
+  standAt(app, 'L2');
+  expect([app.line.value, ...app.beside.value]).toEqual(['L2', 'L3']);
+});
+
+test('a look at a third line leaves both served, also by standing at one of them after it', () => {
+  const { app } = tablet();
+  takeLine(app, 'L3');
+  expect([app.line.value, ...app.beside.value]).toEqual(['L3', 'L1', 'L2']);
+  standAt(app, 'L2');
+  expect([app.line.value, ...app.beside.value]).toEqual(['L2', 'L1']);
 });
