@@ -13,10 +13,22 @@ export function linesBeside(
   return serves.filter((each) => each !== line && lines.has(each));
 }
 
-/** Takes a line in hand. The other line that the tablet serves stays served: its warnings go on to sound. */
+/**
+ * Takes a line in hand. The lines that the tablet serves stay served, also where this is none of them: their warnings go on to sound while
+ * somebody looks at a third.
+ */
 export function takeLine({ preferences }: Pick<App, 'preferences'>, line: string): void {
   const now = preferences.peek();
   if (now.line !== line) preferences.value = { ...now, line };
+}
+
+/**
+ * The tablet stands at this line from now on: in the place of the one in hand, or, where it serves the line already, with what it serves left
+ * as it is, so that no line's warnings fall silent.
+ */
+export function standAt({ preferences, beside }: Pick<App, 'preferences' | 'beside'>, line: string): void {
+  if (preferences.peek().serves.includes(line)) takeLine({ preferences }, line);
+  else serveLines({ preferences }, line, beside.peek()[0] ?? null);
 }
 
 /** The tablet serves these two lines, or with null for the second the first alone. */

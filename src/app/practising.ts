@@ -1,25 +1,25 @@
 // Practising: a floor of its own in a store of its own, beside the real one, which goes on. No screen of this window has the real store in
 // hand, so nothing that is done in practice can reach the plant's log, its state, its exports, its trace or its server; only the watch
-// over the real line runs on, and breaks through. Refused: marking practice entries in the real log, where each fold, sum and export
+// over the real lines runs on, and breaks through. Refused: marking practice entries in the real log, where each fold, sum and export
 // would have to remember to leave them out.
 
 import { effect, signal } from '@preact/signals';
 import { copyForPractice, inventPractice } from '../../shared/floor/practice-copy.ts';
-import { loudestOf, openWarnings } from '../../shared/outlook/line.ts';
 import type { App } from './app.ts';
 import { createApp } from './create-app.ts';
 import { createAlarm } from './device/alarm.ts';
 import { deviceClock } from './device/clock.ts';
+import { watchBeside } from './outlook/beside.ts';
 import { createWarner } from './outlook/warn.ts';
-import { startWatch, type Watch } from './outlook/watch.ts';
+import { startWatch } from './outlook/watch.ts';
 import { forgetPractice, holdPractice, practiceSince, practiceStoreName } from './practice.ts';
+import { realLineTold } from './real-line-told.ts';
 import type { Preferences } from './store/preferences.ts';
 import { openStore, type Store } from './store/store.ts';
 import { throwAwayStore } from './store/throw-away.ts';
 import { practiceMark } from './ui/PracticeMark.tsx';
 import { practiceWords } from './words/practice.ts';
-import { warningWords } from './words/warning.ts';
-import { formatSpan, formatTime, say } from './words/words.ts';
+import { say } from './words/words.ts';
 
 /** How often it is looked whether the practice is over by itself. */
 const LOOK_EVERY_MS = 60_000;
@@ -43,7 +43,6 @@ export async function startPractising(real: App): Promise<App | null> {
   });
   await seed(store, real);
   sessionStorage.setItem(startedKey, String(since));
-  const watch = signal<Watch | null>(null);
   const practice = { real, end: () => endPractice(store) };
   const preferences = signal<Preferences>({ ...real.preferences.peek() });
   const app = createApp({
@@ -55,12 +54,15 @@ export async function startPractising(real: App): Promise<App | null> {
     practice,
   });
   const alarm = createAlarm(() => real.preferences.peek().sound);
-  watch.value = startWatch(real, { warner: createWarner(real, alarm), remembered: new Map() });
+  // The real line in hand and those beside it, as when nobody practises.
+  const memory = { warner: createWarner(real, alarm), remembered: new Map() };
+  const watch = startWatch(real, memory);
+  const beside = watchBeside(real, memory);
   effect(() => {
     document.title = `${say(practiceWords).word} · Reelward`;
   });
   effect(() => {
-    practiceMark.value = { told: toldOf(real, watch.value) };
+    practiceMark.value = { told: realLineTold(real, [watch, ...beside.value.map((each) => each.watch)]) };
   });
   setInterval(() => {
     if (practiceSince(deviceClock.nowMs()) === null) void practice.end();
@@ -79,22 +81,6 @@ async function seed(store: Store, real: App): Promise<void> {
       ? inventPractice(say(practiceWords).names, Intl.DateTimeFormat().resolvedOptions().timeZone)
       : copyForPractice(real.store.floor(), line);
   await store.append(told, null);
-}
-
-/** The loudest warning of the real line as a sentence; null where none is open. */
-function toldOf(real: App, watch: Watch | null): string | null {
-  const outlook = watch?.outlook.value ?? null;
-  if (!outlook || watch?.warnings.value.length === 0) return null;
-  const loudest = loudestOf(openWarnings(outlook));
-  if (!loudest || loudest.warning.level === 'quiet') return null;
-  const zone = real.store.floor().lines.get(loudest.loaded.line)?.zone ?? 'UTC';
-  const runOutMs = loudest.forecast.runOutMs.expected;
-  const inSeconds = Math.max(0, (runOutMs - real.nowMs.value) / 1000);
-  const sentence = say(warningWords)[loudest.warning.level](
-    formatSpan(inSeconds),
-    formatTime(runOutMs, zone),
-  );
-  return say(practiceWords).real(loudest.slot, sentence);
 }
 
 /** Ends the practice: its store is thrown away and the page starts anew on the real floor. */

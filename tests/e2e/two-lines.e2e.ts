@@ -116,6 +116,21 @@ describe('a tablet of two lines', () => {
       await look(page, { where: 'scanned for the other line' });
     }));
 
+  it('closes the slot that was opened on one line when a scan is for the other', () =>
+    onBoth(async (page) => {
+      const { reel } = await runningOn(page, 'L3');
+      const { slot } = await runningOn(page, 'L2');
+      await page.evaluate((named) => {
+        location.hash = `#/load/${named}`;
+      }, slot);
+      const dialog = page.locator('dialog[open]');
+      await dialog.waitFor();
+      expect(await dialog.textContent()).toContain(slot);
+      await scan(page, reel);
+      await expect.poll(() => lineOf(page)).toBe('Line 3');
+      await expect.poll(() => dialog.count()).toBe(0);
+    }));
+
   it('asks which line a slot is on that both have, and keeps the reel in hand', () =>
     onBoth(async (page) => {
       const { slot, part } = await runningOn(page, 'L3');

@@ -3,15 +3,15 @@
 import { emptyDesk, leaveQuestion as left, takeKnown } from '../../../shared/desk/model.ts';
 import type { Recognised } from '../../../shared/floor/recognise.ts';
 import type { MeasuredPart } from '../../../shared/floor/value-check.ts';
-import { bringToLine } from './lines.ts';
-import { type DeskState, viewOf } from './state.ts';
+import { bringToLine, takeShown } from './lines.ts';
+import { type DeskState, goOn, viewOf } from './state.ts';
 import { setDesk, settle } from './taking.ts';
 
 /** Which of the things that a code may be it is. */
 export function chooseKnown(state: DeskState, known: Recognised): void {
   const { desk, judgement } = state;
   const { question } = desk.value;
-  if (known.is === 'slot' && known.line !== state.line) bringToLine(state, known.line);
+  if (known.is === 'slot' && known.line !== state.line) bringToLine(state, known.line, known.slot);
   const seen = viewOf(state);
   if (question?.ask === 'which' && seen && judgement)
     settle(state, judgement.answerWhich(desk.value, known, seen), question.rest);
@@ -66,14 +66,14 @@ export function leaveQuestion(state: DeskState): void {
 
 /** How many pieces are on the reel in hand. */
 export function setQuantity(state: DeskState, quantity: number): void {
-  const { desk, shown } = state;
-  const last = shown.value;
+  const { desk } = state;
+  const last = takeShown(state);
   const reel = last?.reel ?? desk.value.reel;
   if (!reel) return;
   const slot = last?.slot ?? desk.value.slot;
-  shown.value = null;
   setDesk(state, {
     ...desk.value,
+    told: null,
     slot,
     atSlot: true,
     feeder: last?.feeder ?? desk.value.feeder,
@@ -82,23 +82,24 @@ export function setQuantity(state: DeskState, quantity: number): void {
 }
 
 /** The refused reel stays in hand for another slot. */
-export function carryOn({ desk, shown }: DeskState): void {
-  const last = shown.value;
+export function carryOn(state: DeskState): void {
+  const { desk } = state;
+  const last = takeShown(state);
   if (!last) return;
-  shown.value = null;
   const { mode, via } = desk.value;
   desk.value = { ...emptyDesk, mode, via, reel: last.reel };
 }
 
 /** Asks for the verdict again, on what is in hand. */
 export function askAgain(state: DeskState): void {
-  state.shown.value = null;
-  setDesk(state, { ...state.desk.value });
+  takeShown(state);
+  setDesk(state, { ...state.desk.value, told: null });
 }
 
-/** Puts all down. */
-export function clearDesk({ desk, shown }: DeskState): void {
-  shown.value = null;
+/** Puts all down on the line in hand; what a shown verdict of another line leaves waits there. */
+export function clearDesk(state: DeskState): void {
+  const { desk } = state;
+  goOn(state);
   desk.value = { ...emptyDesk, mode: desk.value.mode === 'sweep' ? 'sweep' : 'work' };
 }
 

@@ -22,7 +22,15 @@ import {
   undoVerdict,
 } from './answers.ts';
 import { followLine } from './lines.ts';
-import { type DeskOthers, goOn, openDesk, type ShownVerdict, type StepOnScreen, viewOf } from './state.ts';
+import {
+  type DeskOthers,
+  goOn,
+  type LeftDesk,
+  openDesk,
+  type ShownVerdict,
+  type StepOnScreen,
+  viewOf,
+} from './state.ts';
 import { getReady, setDesk, takeAtDesk } from './taking.ts';
 
 export type { ShownVerdict, StepOnScreen } from './state.ts';
@@ -36,7 +44,7 @@ export interface DeskRun {
   /** The scan step that is next on the screen; whoever shows a checklist sets it. */
   readonly step: Signal<StepOnScreen | null>;
   /** What was in hand on lines that were left for another, by line. */
-  readonly left: Map<string, Desk>;
+  readonly left: Signal<ReadonlyMap<string, LeftDesk>>;
   readonly view: () => DeskView | null;
   readonly take: (scan: Scan) => boolean;
   /** Fetches what reads labels and judges reels; scans wait for it. */

@@ -6,10 +6,9 @@ import { type Desk, emptyDesk } from '../../../shared/desk/model.ts';
 import type { App } from '../app.ts';
 import { keep, readKept } from '../store/preferences.ts';
 import type { DeskRun } from './desk.ts';
+import { type LeftDesk, longestInHandMs } from './state.ts';
 
 const KEY = 'desk';
-/** Older than this nobody stands in front of the slot any more: a shift. */
-const LONGEST_MS = 8 * 3_600_000;
 
 /** What is kept of a desk. */
 interface KeptDesk {
@@ -17,8 +16,8 @@ interface KeptDesk {
   readonly line: string | null;
   readonly atMs: number;
   readonly desk: Kept;
-  /** What was left on the other line of the tablet; absent where an older version kept it. */
-  readonly left?: readonly (readonly [line: string, desk: Kept])[];
+  /** What was left on the other line of the tablet, and when; absent where an older version kept it, which knew of no moment either. */
+  readonly left?: readonly (readonly [line: string, desk: Kept, atMs?: number])[];
 }
 
 type Kept = Pick<Desk, 'slot' | 'atSlot' | 'feeder' | 'reel' | 'partial' | 'oldSeen' | 'old'>;
@@ -38,17 +37,20 @@ export function deskFrom(kept: KeptDesk | null, now: Now): Desk | null {
 }
 
 /** What comes back on the lines that were left for another, each in its turn. */
-export function leftFrom(kept: KeptDesk | null, now: Now): readonly (readonly [line: string, desk: Desk])[] {
+export function leftFrom(
+  kept: KeptDesk | null,
+  now: Now,
+): readonly (readonly [line: string, left: LeftDesk])[] {
   if (!isTheirs(kept, now)) return [];
-  return (kept.left ?? []).flatMap(([line, desk]) => {
-    const back = backOf(desk, kept.atMs);
-    return back === null || line === now.line ? [] : [[line, back] as const];
+  return (kept.left ?? []).flatMap(([line, desk, atMs = kept.atMs]) => {
+    const back = now.nowMs - atMs <= longestInHandMs ? backOf(desk, atMs) : null;
+    return back === null || line === now.line ? [] : [[line, { desk: back, atMs }] as const];
   });
 }
 
 function isTheirs(kept: KeptDesk | null, now: Now): kept is KeptDesk {
   if (kept === null || kept.person === null || kept.person !== now.person) return false;
-  return now.nowMs - kept.atMs <= LONGEST_MS;
+  return now.nowMs - kept.atMs <= longestInHandMs;
 }
 
 function backOf(desk: Kept, atMs: number): Desk | null {
@@ -67,13 +69,15 @@ export async function keepDesk(app: App, run: DeskRun): Promise<void> {
   const now = { person: app.person.peek()?.person ?? null, line: app.line.peek(), nowMs: app.clock.nowMs() };
   const back = isFresh ? deskFrom(kept, now) : null;
   if (back) run.desk.value = back;
-  for (const [line, desk] of leftFrom(kept, now)) if (!run.left.has(line)) run.left.set(line, desk);
+  run.left.value = new Map([...leftFrom(kept, now), ...run.left.peek()]);
   let last = '';
   effect(() => {
     const desk = keptOf(run.desk.value);
     const person = app.person.value?.person ?? null;
     const line = app.line.value;
-    const left = [...run.left].map(([other, waits]) => [other, keptOf(waits)] as const);
+    const left = [...run.left.value].map(
+      ([other, { desk: waits, atMs }]) => [other, keptOf(waits), atMs] as const,
+    );
     const text = JSON.stringify([person, line, desk, left]);
     if (text === last) return;
     last = text;

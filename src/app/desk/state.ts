@@ -44,6 +44,16 @@ export interface DeskOthers {
 /** Reads labels and judges reels: code that no screen needs to be drawn, so it comes in after the first one. */
 export type Judgement = typeof import('../../../shared/desk/judgement.ts');
 
+/** Older than this nobody stands in front of the slot any more: a shift, ms. */
+export const longestInHandMs = 8 * 3_600_000;
+
+/** What was in hand on a line when it was left for another. */
+export interface LeftDesk {
+  readonly desk: Desk;
+  /** When it was left, ms since 1970. */
+  readonly atMs: number;
+}
+
 /** The state of a running desk. */
 export interface DeskState {
   readonly app: App;
@@ -55,7 +65,7 @@ export interface DeskState {
   /** Scans that came while an entry was being written, or before labels can be read. */
   readonly waiting: Scan[];
   /** What was in hand on lines that were left for another, by line. */
-  readonly left: Map<string, Desk>;
+  readonly left: Signal<ReadonlyMap<string, LeftDesk>>;
   /** The line that `desk` is at; null before there is one. */
   line: string | null;
   judgement: Judgement | null;
@@ -72,7 +82,7 @@ export function openDesk(app: App, others: DeskOthers): DeskState {
     busy: signal(false),
     step: signal<StepOnScreen | null>(null),
     waiting: [],
-    left: new Map(),
+    left: signal<ReadonlyMap<string, LeftDesk>>(new Map()),
     line: app.line.peek(),
     judgement: null,
     loading: null,
@@ -96,12 +106,22 @@ export function goOn(state: DeskState): void {
   changeDesk(state, last.line, (desk) => ({ ...desk, ...rest }));
 }
 
+/** True where nothing is in hand, and no check goes on either. */
+export function isNothingInHand({ mode, slot, feeder, reel, partial }: Desk): boolean {
+  return mode === 'work' && slot === null && feeder === null && reel === null && partial === null;
+}
+
+/** Lets what is in hand wait on a line that is left; nothing in hand leaves nothing there. */
+export function leaveDesk({ app, left }: DeskState, line: string, desk: Desk): void {
+  const next = new Map(left.peek());
+  if (isNothingInHand(desk)) next.delete(line);
+  else next.set(line, { desk, atMs: app.clock.nowMs() });
+  left.value = next;
+}
+
 /** Changes what is in hand on a line, which may have been left for another meanwhile. */
-export function changeDesk(
-  { desk, left, line: now }: DeskState,
-  line: string,
-  change: (desk: Desk) => Desk,
-): void {
+export function changeDesk(state: DeskState, line: string, change: (desk: Desk) => Desk): void {
+  const { desk, left, line: now } = state;
   if (line === now) desk.value = change(desk.value);
-  else left.set(line, change(left.get(line) ?? emptyDesk));
+  else leaveDesk(state, line, change(left.peek().get(line)?.desk ?? emptyDesk));
 }

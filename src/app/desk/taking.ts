@@ -68,7 +68,7 @@ export function takeAtDesk(state: DeskState, scan: Scan): boolean {
   const line = isMeantForStep ? here.line : judgement.lineOfScan(desk.peek(), scan, here);
   if (line !== here.line) {
     if (shown.value) goOn(state);
-    bringToLine(state, line);
+    bringToLine(state, line, judgement.takeScan(emptyDesk, scan, { floor: here.floor, line }).slot);
   }
   const seen = viewOf(state) ?? here;
   // A new scan answers a shown verdict: nobody should have to tap between two reels.

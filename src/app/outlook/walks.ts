@@ -60,7 +60,8 @@ function plan(walker: Walker): void {
   });
   const asked = walker.planned;
   planner(question, (answer) => {
-    // Another run, another crew or none by now: this plan is nobody's.
-    if (walker.planned === asked) walks.value = toWalkPlan(answer, slots);
+    // Another run, another crew or none by now: this plan is nobody's. Another line may have come into hand since, which asks in a moment.
+    const run = walker.outlook.peek()?.run.run;
+    if (walker.planned === asked && run === asked?.run) walks.value = toWalkPlan(answer, slots);
   });
 }

@@ -10,6 +10,7 @@ import type { DeskRun } from '../../desk/desk.ts';
 import { hasScreen, later, screenStands } from '../../device/later.ts';
 import { holdText } from '../../frame/hold-text.ts';
 import { lazy } from '../../frame/lazy.tsx';
+import { OfLine } from '../../frame/OfLine.tsx';
 import { useRefusal } from '../../may.ts';
 import type { LineBeside } from '../../outlook/beside.ts';
 import type { Watch } from '../../outlook/watch.ts';
@@ -55,7 +56,9 @@ export function Line({ desk, watch, beside }: LineProps) {
   return (
     <>
       {beside.length > 0 && <BesideLines beside={beside} here={watch} />}
-      <LineInHand desk={desk} watch={watch} />
+      <OfLine>
+        <LineInHand desk={desk} watch={watch} />
+      </OfLine>
     </>
   );
 }

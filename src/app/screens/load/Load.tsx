@@ -2,7 +2,7 @@
 // lead, the sweep.
 
 import { useComputed } from '@preact/signals';
-import { useState } from 'preact/hooks';
+import { type MutableRef, useEffect, useRef, useState } from 'preact/hooks';
 import { openSweep, setupProgress } from '../../../../shared/floor/progress.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
@@ -10,6 +10,7 @@ import { newId } from '../../device/ids.ts';
 import { FindButton } from '../../frame/FindButton.tsx';
 import { listOfMissing } from '../../frame/find-lists.ts';
 import { lazy } from '../../frame/lazy.tsx';
+import { OfLine } from '../../frame/OfLine.tsx';
 import { useRefusal } from '../../may.ts';
 import { address, place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -28,11 +29,24 @@ import { SweepBar } from './SweepBar.tsx';
 const NoSetup = lazy(() => import('../../frame/NoSetup.tsx').then((module) => module.NoSetup));
 
 export function Load({ desk }: { readonly desk: DeskRun }) {
+  // A link from elsewhere may name the slot to open, on the line that is in hand then.
+  const linked = useRef<string | null>(place.value.rest[0] ?? null);
+  return (
+    <OfLine>
+      <LineToLoad desk={desk} linked={linked} />
+    </OfLine>
+  );
+}
+
+function LineToLoad(props: { readonly desk: DeskRun; readonly linked: MutableRef<string | null> }) {
+  const { desk, linked } = props;
   const app = useApp();
   const floor = useFloor();
   const words = say(loadWords);
-  // A link from elsewhere may name the slot to open.
-  const [shown, setShown] = useState<string | null>(() => place.value.rest[0] ?? null);
+  const [shown, setShown] = useState<string | null>(linked.current);
+  useEffect(() => {
+    linked.current = null; // another line has no part in it
+  }, []);
   const refusal = useRefusal('verify-reel');
   const chosen = useComputed(() => desk.desk.value.slot);
   const line = floor.lines.get(app.line.value ?? '');

@@ -126,7 +126,7 @@ export function Shift({ watch }: { readonly watch: Watch }) {
           {words.print}
         </Button>
       </div>
-      <Handover line={line} watch={watch} />
+      <Handover key={line} line={line} watch={watch} />
       {report === null ? (
         <p class="empty">{words.reading}</p>
       ) : (

@@ -9,7 +9,7 @@ import type { QuietHours } from '../../device/quiet.ts';
 import type { Speaker } from '../../device/speech.ts';
 import { askToKeep, readStorage, roomLeft, type StorageHealth } from '../../device/storage.ts';
 import type { Awake } from '../../device/wake.ts';
-import { serveLines } from '../../line-in-hand.ts';
+import { serveLines, standAt } from '../../line-in-hand.ts';
 import { machineAt } from '../../panels-at.ts';
 import { wishedLanguage } from '../../spoken.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -79,10 +79,7 @@ function Line() {
       label={say(plantWords).tablet.line}
       value={app.line.value}
       choices={[...floor.lines.values()].map(({ line, name }) => ({ value: line, text: name }))}
-      onChoose={(line) => {
-        const other = app.beside.value.find((each) => each !== line) ?? null;
-        serveLines(app, line, other);
-      }}
+      onChoose={(line) => standAt(app, line)}
     />
   );
 }
@@ -95,15 +92,22 @@ function OtherLine() {
   const line = app.line.value;
   if (floor.lines.size <= 1 || line === null) return null;
   const others = [...floor.lines.values()].filter((each) => each.line !== line);
+  const beside = app.beside.value;
+  // Somebody looks at a third line: both that it serves are told.
+  const both = beside.length > 1 ? beside.join('\n') : null;
+  const names = beside.map((each) => floor.lines.get(each)?.name ?? each).join(' · ');
   return (
     <ChoiceField<string | null>
       label={words.alsoServes}
-      value={app.beside.value[0] ?? null}
+      value={both ?? beside[0] ?? null}
       choices={[
         { value: null, text: words.alsoNone, testId: 'also-none' },
+        ...(both === null ? [] : [{ value: both, text: names, testId: 'also-both' }]),
         ...others.map((each) => ({ value: each.line, text: each.name, testId: `also-${each.line}` })),
       ]}
-      onChoose={(other) => serveLines(app, line, other)}
+      onChoose={(other) => {
+        if (other === null || other !== both) serveLines(app, line, other);
+      }}
       help={words.alsoHelp}
     />
   );

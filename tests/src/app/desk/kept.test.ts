@@ -1,7 +1,11 @@
 // What was in hand when the browser closed comes back for the person who scanned it, on the same line, within a shift; for nobody else.
 
+import { signal } from '@preact/signals';
 import { describe, expect, test } from 'vitest';
-import { deskFrom, leftFrom } from '../../../../src/app/desk/kept.ts';
+import { emptyDesk } from '../../../../shared/desk/model.ts';
+import type { App } from '../../../../src/app/app.ts';
+import type { DeskRun } from '../../../../src/app/desk/desk.ts';
+import { deskFrom, keepDesk, leftFrom } from '../../../../src/app/desk/kept.ts';
 
 const desk = {
   slot: 'M1-F-001',
@@ -40,11 +44,15 @@ describe('leftFrom()', () => {
   const both = { ...kept, left: [['L2', { ...desk, slot: 'M1-F-009' }]] as const };
 
   test('brings back what waited on the other line, for its person, within a shift', () => {
-    expect(leftFrom(both, now)).toMatchObject([
-      ['L2', { slot: 'M1-F-009', told: { tell: 'came-back', atMs: 1000 } }],
-    ]);
+    expect(leftFrom(both, now)).toMatchObject([['L2', { desk: { slot: 'M1-F-009' }, atMs: 1000 }]]);
     expect(leftFrom(both, { ...now, person: 'bo' })).toEqual([]);
     expect(leftFrom(both, { ...now, nowMs: 1000 + 8 * 3_600_000 + 1 })).toEqual([]);
+  });
+
+  test('goes by the moment in which the line was left', () => {
+    const leftAt = (atMs: number) => ({ ...kept, left: [['L2', desk, atMs]] as const });
+    expect(leftFrom(leftAt(500), now)).toMatchObject([['L2', { atMs: 500 }]]);
+    expect(leftFrom(leftAt(now.nowMs - 8 * 3_600_000 - 1), now)).toEqual([]);
   });
 
   test('brings nothing back that an older version did not keep, or that is of the line in hand', () => {
@@ -52,4 +60,22 @@ describe('leftFrom()', () => {
     expect(leftFrom(both, { ...now, line: 'L2' })).toEqual([]);
     expect(leftFrom(null, now)).toEqual([]);
   });
+});
+
+test('what changes on a line that was left is kept at once', async () => {
+  const rows: { readonly value: unknown }[] = [];
+  const cache = {
+    kept: {
+      get: async () => undefined,
+      put: async (row: { readonly value: unknown }) => void rows.push(row),
+    },
+  };
+  const clock = { nowMs: () => 2000 };
+  const person = signal({ person: 'ana' });
+  const app = { store: { cache }, person, line: signal('L2'), clock } as unknown as App; // what keeping asks
+  const left = signal(new Map());
+  const run = { desk: signal(emptyDesk), shown: signal(null), left } as unknown as DeskRun; // likewise
+  await keepDesk(app, run);
+  left.value = new Map([['L1', { desk: { ...emptyDesk, slot: 'M1-F-001' }, atMs: 1000 }]]);
+  expect(rows.at(-1)?.value).toMatchObject({ left: [['L1', { slot: 'M1-F-001' }, 1000]] });
 });

@@ -3,85 +3,14 @@
 import { h, options, render } from 'preact';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { lazy } from '../../../../src/app/frame/lazy.tsx';
-
-/** As much of a document's node as drawing a word and a button needs. */
-class Node {
-  readonly childNodes: Node[] = [];
-  readonly attributes: unknown[] = [];
-  readonly names = new Map<string, string>();
-  readonly listeners = new Map<string, (this: Node, event: object) => void>();
-  readonly onclick = null;
-  parentNode: Node | null = null;
-  readonly nodeType: number;
-  readonly localName: string;
-  data: string;
-
-  constructor(nodeType: number, localName: string, data = '') {
-    this.nodeType = nodeType;
-    this.localName = localName;
-    this.data = data;
-  }
-
-  get firstChild(): Node | null {
-    return this.childNodes[0] ?? null;
-  }
-
-  get nextSibling(): Node | null {
-    const beside = this.parentNode?.childNodes ?? [];
-    return beside[beside.indexOf(this) + 1] ?? null;
-  }
-
-  get textContent(): string {
-    return this.data + this.childNodes.map((child) => child.textContent).join('');
-  }
-
-  setAttribute(name: string, value: string): void {
-    this.names.set(name, value);
-  }
-
-  removeAttribute(name: string): void {
-    this.names.delete(name);
-  }
-
-  addEventListener(kind: string, listener: (this: Node, event: object) => void): void {
-    this.listeners.set(kind, listener);
-  }
-
-  find(testId: string): Node | null {
-    if (this.names.get('data-testid') === testId) return this;
-    for (const child of this.childNodes) {
-      const found = child.find(testId);
-      if (found) return found;
-    }
-    return null;
-  }
-
-  insertBefore(child: Node, before: Node | null): Node {
-    child.remove();
-    child.parentNode = this;
-    this.childNodes.splice(before ? this.childNodes.indexOf(before) : this.childNodes.length, 0, child);
-    return child;
-  }
-
-  removeChild(child: Node): void {
-    this.childNodes.splice(this.childNodes.indexOf(child), 1);
-    child.parentNode = null;
-  }
-
-  remove(): void {
-    this.parentNode?.removeChild(this);
-  }
-}
+import { Node, smallDocument } from '../small-document.ts';
 
 /** Effects that wait for the picture to be painted. */
 const afterPaint: (() => void)[] = [];
 const { requestAnimationFrame: before } = options;
 
 beforeEach(() => {
-  vi.stubGlobal('document', {
-    createElementNS: (_space: string, name: string) => new Node(1, name),
-    createTextNode: (data: string) => new Node(3, '#text', data),
-  });
+  vi.stubGlobal('document', smallDocument);
   options.requestAnimationFrame = (effect) => void afterPaint.push(effect);
 });
 

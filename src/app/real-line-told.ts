@@ -1,0 +1,28 @@
+// What is said of the real lines while somebody practises on this tablet.
+
+import { loudestOf } from '../../shared/outlook/line.ts';
+import type { App } from './app.ts';
+import { lineToTell } from './line-in-hand.ts';
+import type { Watch } from './outlook/watch.ts';
+import { practiceWords } from './words/practice.ts';
+import { warningWords } from './words/warning.ts';
+import { formatSpan, formatTime, say } from './words/words.ts';
+
+/** The loudest open warning of the watched lines as a sentence, with its line where the tablet serves several; null where none is open. */
+export function realLineTold(
+  real: Pick<App, 'beside' | 'store' | 'nowMs'>,
+  watches: readonly Pick<Watch, 'warnings'>[],
+): string | null {
+  const loudest = loudestOf(watches.flatMap(({ warnings }) => warnings.value));
+  if (!loudest || loudest.warning.level === 'quiet') return null;
+  const { line } = loudest.loaded;
+  const zone = real.store.floor().lines.get(line)?.zone ?? 'UTC';
+  const runOutMs = loudest.forecast.runOutMs.expected;
+  const inSeconds = Math.max(0, (runOutMs - real.nowMs.value) / 1000);
+  const sentence = say(warningWords)[loudest.warning.level](
+    formatSpan(inSeconds),
+    formatTime(runOutMs, zone),
+  );
+  const name = lineToTell(real, line);
+  return say(practiceWords).real(name === null ? loudest.slot : `${name} · ${loudest.slot}`, sentence);
+}
