@@ -37,9 +37,10 @@ export const pushSubscribedSchema = z.object({
 /** `POST /api/push/quiet`: this tablet's quiet hours, by its own zone. */
 export const pushQuietSchema = z.object({ zone, quiet });
 
+const noticeKey = z.string().check(z.minLength(1), z.maxLength(300));
 /** What somebody has to know. `key`: the same for the same thing on every tablet. */
 export const pushNoticeSchema = z.object({
-  key: z.string().check(z.minLength(1), z.maxLength(300)),
+  key: noticeKey,
   kind: z.enum(['warning', 'blocked', 'stood']),
   line: z.string().check(z.minLength(1), z.maxLength(64)),
   lineName: z.string().check(z.minLength(1), z.maxLength(120)),
@@ -52,5 +53,12 @@ export const pushNoticesMost = 20;
 export const pushTellSchema = z.object({
   notices: z.array(pushNoticeSchema).check(z.minLength(1), z.maxLength(pushNoticesMost)),
 });
-/** The answer: how many messages went out. */
-export const pushToldSchema = z.object({ sent: z.int().check(z.minimum(0)) });
+/**
+ * The answer: how many messages went out, and the keys of what was told, now or before. The others reached nobody yet: the tablet names them again.
+ * A server of before knew no keys and took all.
+ */
+export const pushToldSchema = z.object({
+  sent: z.int().check(z.minimum(0)),
+  taken: z.optional(z.array(noticeKey).check(z.maxLength(pushNoticesMost))),
+});
+export type PushTold = z.infer<typeof pushToldSchema>;

@@ -50,7 +50,7 @@ export function lineToTell(app: Pick<App, 'beside' | 'store'>, line: string): st
 }
 
 /** Says at the foot of the screen which line is in hand now. */
-export function tellLine(app: App, line: string): void {
+export function tellLine(app: Pick<App, 'store' | 'notice'>, line: string): void {
   const name = app.store.floor().lines.get(line)?.name ?? line;
   app.notice.value = { tone: 'plain', text: say(shellWords).nowOn(name) };
 }

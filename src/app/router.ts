@@ -55,3 +55,9 @@ export function address(screen: ScreenName, ...rest: readonly string[]): string 
 export function goTo(screen: ScreenName, ...rest: readonly string[]): void {
   location.hash = address(screen, ...rest);
 }
+
+/** The address now is that of this place, and the one before is not kept: what it asked for is done. Nobody is told as by a move. */
+export function settleAt(screen: ScreenName, ...rest: readonly string[]): void {
+  history.replaceState(history.state, '', address(screen, ...rest));
+  place.value = { screen, rest };
+}

@@ -12,6 +12,7 @@ import { type Offline, startOffline } from './device/offline.ts';
 import { isQuiet } from './device/quiet.ts';
 import { createSpeaker, type Speaker } from './device/speech.ts';
 import { type Awake, keepAwake } from './device/wake.ts';
+import { followMessages } from './follow-messages.ts';
 import { type LineBeside, watchBeside } from './outlook/beside.ts';
 import { callForBlocked } from './outlook/blocked-call.ts';
 import { createWarner } from './outlook/warn.ts';
@@ -141,24 +142,6 @@ function callOnceItStands(
       },
       () => setTimeout(() => callOnceItStands(app, to), ASK_AGAIN_MS), // out of reach
     );
-  });
-}
-
-/** A tap on a message opens its line: by the address in a new window, by word of the service worker in one that is open. */
-function followMessages(app: App): void {
-  const show = (line: string | undefined) => {
-    if (line === undefined || !app.store.floor().lines.has(line) || app.line.peek() === line) return;
-    app.preferences.value = { ...app.preferences.peek(), line };
-  };
-  effect(() => {
-    const { screen, rest } = place.value;
-    if (screen === 'line') show(rest[0]);
-  });
-  navigator.serviceWorker?.addEventListener('message', (event) => {
-    const { type, line } = (event.data ?? {}) as { readonly type?: unknown; readonly line?: unknown }; // looked at here
-    if (type !== 'open-line' || typeof line !== 'string') return;
-    show(line);
-    goTo('line');
   });
 }
 

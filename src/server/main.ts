@@ -218,7 +218,8 @@ async function createContext(
   });
   const seen = createSeenBook(store, onFault);
   const { registry, tablets } = metrics;
-  const push = createPushDesk({ settings: settings.push ?? null, store, secret: key.secret, nowMs });
+  const people = createPeopleBook(store, settings.people, tickets.trust);
+  const push = createPushDesk({ settings: settings.push ?? null, store, people, secret: key.secret, nowMs });
   addPlantMetrics({ registry, tablets, folder: settings.folder, store, health, seen, push });
   return {
     settings,
@@ -235,7 +236,7 @@ async function createContext(
     own: openOwnChain(settings, store, key),
     heads,
     witnesses: createWitnesses({ store, heads, origin: key.plant.ed25519.name, nowMs }),
-    people: createPeopleBook(store, settings.people, tickets.trust),
+    people,
     tickets,
     pinSeal: createPinSeal(key.secret),
     trace: openDesk(settings, store, onFault),

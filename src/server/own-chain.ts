@@ -7,12 +7,13 @@ import { formatMoment } from '../../shared/kit/moment.ts';
 import { tickClock } from '../../shared/log/clock.ts';
 import { type ClockReading, type Entry, firstPrev } from '../../shared/log/entry.ts';
 import { canonicalText, draftOf, sealEntry } from '../../shared/log/seal.ts';
+import { serverChain } from '../../shared/log/server-chain.ts';
 import { entryText } from '../../shared/wire/signing.ts';
 import type { ServerKey } from './keys.ts';
 import type { ChainEnd, Checked, Store } from './stores/store.ts';
 
 /** The chain's name among those of the tablets; no tablet is let in under it. */
-export const ownTablet = 'server';
+export const ownTablet = serverChain;
 /** What it is called. */
 const NAME = 'Server';
 

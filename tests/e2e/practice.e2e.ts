@@ -114,6 +114,29 @@ describe('practice', () => {
     await context.close();
   });
 
+  it('marks the report that is printed, and lets none of its rows and pictures out', async () => {
+    const { page, putAway } = await openTablet(browser, demo.url);
+    await begin(page);
+    const saved: string[] = [];
+    page.on('download', (download) => saved.push(download.suggestedFilename()));
+    await page.goto(`${demo.url}#/log/shift`);
+    await page.getByTestId('plot-reasons').waitFor();
+    for (const kind of ['csv', 'png'] as const) {
+      await page.getByTestId(`${kind}-reasons`).click();
+      await page.getByText(`it would be reasons.${kind}`).waitFor();
+    }
+    expect(saved).toEqual([]);
+    const printed = await page.evaluate(() => {
+      dispatchEvent(new Event('beforeprint'));
+      const text = document.querySelector('#shift-page .practice-mark')?.textContent;
+      dispatchEvent(new Event('afterprint'));
+      return text;
+    });
+    expect(printed).toContain('PRACTICE');
+    await end(page);
+    await putAway();
+  });
+
   it('copies the line as it is: scans there change no slot, count, export or trace of the real one', async () => {
     const { page, putAway } = await openTablet(browser, demo.url);
     const before = await readLog(page);

@@ -115,3 +115,18 @@ it('gives each plot out as a picture and as rows', () =>
       expect(csv?.toString('utf8').split('\r\n')[0]?.split(',').length, plot).toBeGreaterThanOrEqual(3);
     }
   }));
+
+it('keeps out of the way where labels are what is printed', () =>
+  demo.onTablet(async ({ page }) => {
+    await page.getByTestId('plot-reasons').waitFor();
+    const laid = await page.evaluate(() => {
+      document.body.classList.add('prints-labels');
+      dispatchEvent(new Event('beforeprint'));
+      const found = [document.getElementById('shift-page') !== null, document.adoptedStyleSheets.length];
+      dispatchEvent(new Event('afterprint'));
+      document.body.classList.remove('prints-labels');
+      return [...found, document.adoptedStyleSheets.length];
+    });
+    expect(laid[0]).toBe(false);
+    expect(laid[1]).toBe(laid[2]);
+  }));

@@ -5,8 +5,14 @@ import { effect } from '@preact/signals';
 import { blockedTapes } from '../../../shared/floor/blocks.ts';
 import { buildingOn } from '../../../shared/floor/building.ts';
 import { type FloorState, needKey } from '../../../shared/floor/state.ts';
+import type { Result } from '../../../shared/kit/result.ts';
 import { unanswered } from '../../../shared/outlook/unanswered.ts';
-import { type PushNotice, pushNoticesMost, pushToldSchema } from '../../../shared/wire/messages-push.ts';
+import {
+  type PushNotice,
+  type PushTold,
+  pushNoticesMost,
+  pushToldSchema,
+} from '../../../shared/wire/messages-push.ts';
 import type { App } from '../app.ts';
 import { blockedNeed } from './blocked-call.ts';
 import { stoodOffer } from './stood.ts';
@@ -15,6 +21,8 @@ import { stoodOffer } from './stood.ts';
 const LOOK_EVERY_MS = 30_000;
 /** A line that stands for so long without a word is told. Common practice; no standard has a figure. */
 const STOOD_MS = 10 * 60_000;
+/** A server that knows no messages is asked again after this long: it may be brought up to date. */
+const UNKNOWN_MS = 10 * 60_000;
 /** The wire's bound for a key. */
 const KEY_CHARS = 300;
 
@@ -46,22 +54,36 @@ export function openNotices(floor: FloorState, nowMs: number): readonly PushNoti
   return [...warnings, ...others];
 }
 
+/**
+ * What is told, and told again until it was taken: in quiet hours, with nobody who asked for messages or with the push service out of reach it
+ * reached nobody. `post` hands notices to the server; null where it is not there.
+ */
+export function createTelling(
+  post: (notices: readonly PushNotice[]) => Promise<Result<PushTold, { readonly code: string }> | null>,
+  nowMs: () => number,
+): (open: readonly PushNotice[]) => Promise<void> {
+  const told = new Set<string>();
+  let restsUntilMs = Number.NEGATIVE_INFINITY;
+  return async (open) => {
+    const notices = open.filter(({ key }) => !told.has(key)).slice(0, pushNoticesMost);
+    if (notices.length === 0 || nowMs() < restsUntilMs) return;
+    const answer = await post(notices);
+    if (answer?.ok) for (const key of answer.value.taken ?? notices.map((each) => each.key)) told.add(key);
+    else if (answer?.error.code === 'not-found') restsUntilMs = nowMs() + UNKNOWN_MS;
+  };
+}
+
 /** Starts telling, while the server is heard. */
 export function callByPush(app: App): void {
-  const told = new Set<string>();
-  const post = async (path: string, json: object) => {
-    const caller = await app.connection.peek()?.caller();
-    return caller ? caller.call(path, pushToldSchema, { json }) : null;
-  };
+  const caller = async () => (await app.connection.peek()?.caller()) ?? null;
+  const tell = createTelling(
+    async (notices) =>
+      (await caller())?.call('/api/push/tell', pushToldSchema, { json: { notices } }) ?? null,
+    app.clock.nowMs,
+  );
   async function look(): Promise<void> {
     if (app.practice !== null || app.isScreen || app.sync.peek()?.phase !== 'live') return;
-    const notices = openNotices(app.store.floor(), app.clock.nowMs())
-      .filter(({ key }) => !told.has(key))
-      .slice(0, pushNoticesMost);
-    if (notices.length === 0) return;
-    const answer = await post('/api/push/tell', { notices });
-    // A server of before there were messages is not asked again; one that does not answer is, at the next look.
-    if (answer?.ok || answer?.error.code === 'not-found') for (const { key } of notices) told.add(key);
+    await tell(openNotices(app.store.floor(), app.clock.nowMs()));
   }
   setInterval(() => void look(), LOOK_EVERY_MS);
   let quietBefore = JSON.stringify(app.preferences.peek().quiet);
@@ -70,6 +92,7 @@ export function callByPush(app: App): void {
     if (JSON.stringify(quiet) === quietBefore) return;
     quietBefore = JSON.stringify(quiet);
     const { timeZone } = Intl.DateTimeFormat().resolvedOptions();
-    void post('/api/push/quiet', { zone: timeZone, quiet });
+    const json = { zone: timeZone, quiet };
+    void caller().then((found) => found?.open('/api/push/quiet', { method: 'POST', json }));
   });
 }

@@ -5,6 +5,7 @@ import { type ComponentChild, render } from 'preact';
 import { type Paper, pagesOf } from '../../../shared/labels/label-paper.ts';
 import { FaceDrawing, type ReadyLabel } from './Face.tsx';
 import './sheet.css';
+import { setPrintsLabels } from './prints-labels.ts';
 
 /** How this tablet's printer wants it. */
 export interface PrinterWants {
@@ -115,7 +116,7 @@ function clear(): void {
     host.remove();
   }
   styles?.replaceSync('');
-  document.body.classList.remove('prints-labels');
+  setPrintsLabels(false);
 }
 
 /** Shows the browser's print dialog with these pages. Returns once the dialog is up, or, where it waits, closed. */
@@ -168,7 +169,7 @@ export function onceTouched(page: Pick<Window, 'addEventListener'>, act: () => v
 }
 
 function askPrinter(): void {
-  document.body.classList.add('prints-labels');
+  setPrintsLabels(true);
   // Not at `afterprint`: on some tablets that comes before the dialog has drawn the pages. Whoever touches the page again has printed.
   stopWaiting?.();
   stopWaiting = onceTouched(globalThis, clear);

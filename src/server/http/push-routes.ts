@@ -32,8 +32,7 @@ export function addPushRoutes(app: FastifyInstance, context: ServerContext): voi
   app.get('/api/push', async (request): Promise<PushInfo> => {
     checkWire(request);
     const { tablet } = await requireTablet(request, context);
-    const on = (await store.allPush()).some((each) => each.tablet === tablet);
-    return { key: push.key, reaches: push.reaches(), on };
+    return { key: push.key, reaches: push.reaches(), on: await push.isOn(tablet) };
   });
   app.post('/api/push/subscribe', perTablet(SUBSCRIBE_TRIES), async (request) => {
     checkWire(request);
@@ -42,6 +41,7 @@ export function addPushRoutes(app: FastifyInstance, context: ServerContext): voi
     const wish = readAs(pushSubscribeSchema, request.body);
     checkZone(wish.zone);
     const end = await push.subscribe(tablet.tablet, person, wish);
+    if (end === 'bad-key') throw new Refused('bad-body', 'publicKey: expected a point of P-256');
     request.log.warn({ act: 'push', tablet: tablet.tablet, person, end }, 'messages asked for');
     return end === 'sent' ? { kept: true, why: null } : { kept: false, why: end };
   });
@@ -63,7 +63,7 @@ export function addPushRoutes(app: FastifyInstance, context: ServerContext): voi
     checkWire(request);
     const { tablet } = await requireTablet(request, context);
     const { notices } = readAs(pushTellSchema, request.body);
-    return { sent: await push.tell(tablet, notices) };
+    return push.tell(tablet, notices);
   });
 }
 

@@ -3,9 +3,12 @@
 
 import type { KeyObject } from 'node:crypto';
 import { isQuietAt } from '../../../shared/kit/quiet-hours.ts';
-import type { PushNotice, PushSubscribe } from '../../../shared/wire/messages-push.ts';
+import type { PushNotice, PushSubscribe, PushTold } from '../../../shared/wire/messages-push.ts';
+import type { PeopleBook } from '../people/book.ts';
+import type { PushSubscriptionKept } from '../stores/push-store.ts';
 import type { Store } from '../stores/store.ts';
-import { encryptPush } from './encrypt.ts';
+import { encryptPush, isPushKey } from './encrypt.ts';
+import { createHourly } from './hourly.ts';
 import { mayPush, type PushEnd, postPush } from './send.ts';
 import { senderOf } from './vapid.ts';
 
@@ -19,12 +22,15 @@ export interface PushSettings {
 
 /** The same thing is not told twice within this time, ms; after it, it is news again. */
 const ONCE_MS = 12 * 3_600_000;
+/** The telling of one thing is over within this time, ms: messages go at once and end within ten seconds. A server that stops meanwhile holds it no longer. */
+const TELLING_MS = 60_000;
+/** A browser that a message did not reach is left alone for this long, ms. */
+const REST_MS = 60_000;
 /** Subscriptions of a plant; leads are few. */
 const MOST = 200;
 /** Notices taken from one tablet, and messages to one, in an hour. */
 const NOTICES_AN_HOUR = 60;
 const MESSAGES_AN_HOUR = 30;
-const HOUR_MS = 3_600_000;
 /** After a message that reached nobody, nothing is offered for this long, ms. */
 const OFFER_AGAIN_MS = 10 * 60_000;
 
@@ -40,35 +46,25 @@ export interface PushDesk {
   readonly key: string | null;
   /** False shortly after the last message did not reach a push service; null before the first. */
   readonly reaches: () => boolean | null;
-  /** Keeps a subscription once a first message went through; answers what became of that, or why it was not tried. */
+  /** Keeps a subscription once a first message went through; answers what became of that, or why it was not tried. `bad-key`: no point of P-256. */
   readonly subscribe: (
     tablet: string,
     person: string,
     wish: PushSubscribe,
-  ) => Promise<PushEnd | 'not-there' | 'full'>;
-  /** Sends what is new to everybody who is to be told; resolves when all of it ended. Answers how many messages went. */
-  readonly tell: (tablet: string, notices: readonly PushNotice[]) => Promise<number>;
+  ) => Promise<PushEnd | 'not-there' | 'full' | 'bad-key'>;
+  /** True where messages go to this tablet: somebody asked for them there who is a lead or an engineer still. */
+  readonly isOn: (tablet: string) => Promise<boolean>;
+  /** Sends what is new to everybody who is to be told now; resolves when all of it ended. What reached nobody is not among the keys taken. */
+  readonly tell: (tablet: string, notices: readonly PushNotice[]) => Promise<Required<PushTold>>;
   readonly counts: () => PushCounts;
 }
 
 export interface PushParts {
   readonly settings: PushSettings | null;
-  readonly store: Pick<Store, 'keepPush' | 'forgetPush' | 'allPush' | 'claimTold'>;
+  readonly store: Pick<Store, 'keepPush' | 'forgetPush' | 'allPush' | 'claimTold' | 'endTold'>;
+  readonly people: Pick<PeopleBook, 'people'>;
   readonly secret: KeyObject;
   readonly nowMs: () => number;
-}
-
-/** Counts of the running hour, by name. */
-function createHourly(most: number, nowMs: () => number): (name: string) => boolean {
-  let hour = 0;
-  let counts = new Map<string, number>();
-  return (name) => {
-    const now = Math.floor(nowMs() / HOUR_MS);
-    if (now !== hour) [hour, counts] = [now, new Map()];
-    const count = (counts.get(name) ?? 0) + 1;
-    counts.set(name, count);
-    return count <= most;
-  };
 }
 
 /** "HH:MM" in a zone. */
@@ -78,14 +74,12 @@ function clockIn(zone: string, ms: number): string {
 }
 
 /** Opens the desk. */
-export function createPushDesk({ settings, store, secret, nowMs }: PushParts): PushDesk {
+export function createPushDesk({ settings, store, people, secret, nowMs }: PushParts): PushDesk {
   const sender = settings && senderOf(secret, settings.contact);
-  const mayTell = createHourly(NOTICES_AN_HOUR, nowMs);
-  const maySend = createHourly(MESSAGES_AN_HOUR, nowMs);
   let counts: PushCounts = { sent: 0, failed: 0, last: null };
   let lastMs = 0;
 
-  const send = async (to: Pick<PushSubscribe, 'endpoint' | 'publicKey' | 'auth'>, message: object) => {
+  const send: Send = async (to, message) => {
     if (!sender || !settings) return 'unreached';
     const body = encryptPush(JSON.stringify(message), {
       publicKey: Buffer.from(to.publicKey, 'base64url'),
@@ -98,6 +92,15 @@ export function createPushDesk({ settings, store, secret, nowMs }: PushParts): P
     lastMs = nowMs();
     return end;
   };
+  /** Subscriptions of those who may have one now: a right that was taken away ends it. */
+  const rightful = async () => {
+    const all = await store.allPush();
+    if (all.length === 0) return all;
+    const known = await people.people();
+    const roles: readonly unknown[] = ['lead', 'engineer'];
+    return all.filter(({ person }) => roles.includes(known.get(person)?.role));
+  };
+  const tell = createTeller({ store, nowMs, send, rightful });
 
   return {
     key: sender?.publicKey ?? null,
@@ -106,7 +109,9 @@ export function createPushDesk({ settings, store, secret, nowMs }: PushParts): P
       return counts.last !== 'unreached' || nowMs() - lastMs > OFFER_AGAIN_MS;
     },
     counts: () => counts,
+    isOn: async (tablet) => (await rightful()).some((each) => each.tablet === tablet),
     subscribe: async (tablet, person, wish) => {
+      if (!isPushKey(Buffer.from(wish.publicKey, 'base64url'))) return 'bad-key';
       if (!settings || !mayPush(wish.endpoint, settings.service)) return 'not-there';
       const others = (await store.allPush()).filter((each) => each.tablet !== tablet);
       if (others.length >= MOST) return 'full';
@@ -115,27 +120,71 @@ export function createPushDesk({ settings, store, secret, nowMs }: PushParts): P
       if (end === 'sent') await store.keepPush({ tablet, person, endpoint, publicKey, auth, zone, quiet });
       return end;
     },
-    tell: async (tablet, notices) => {
-      if (!settings) return 0;
-      const all = await store.allPush();
-      if (all.length === 0) return 0;
-      const now = nowMs();
-      const sent: Promise<PushEnd>[] = [];
-      for (const notice of notices) {
-        if (!mayTell(tablet)) break;
-        if (!(await store.claimTold(notice.key, now, now + ONCE_MS))) continue;
-        const { key: _, ...message } = notice;
-        for (const to of all) {
-          if (isQuietAt(to.quiet, clockIn(to.zone, now)) || !maySend(to.tablet)) continue;
-          sent.push(
-            send(to, message).then(async (end) => {
-              if (end === 'gone') await store.forgetPush(to.tablet, to.endpoint);
-              return end;
-            }),
-          );
-        }
+    tell: async (tablet, notices) => (settings ? tell(tablet, notices) : { sent: 0, taken: [] }),
+  };
+}
+
+type Send = (to: Pick<PushSubscribe, 'endpoint' | 'publicKey' | 'auth'>, message: object) => Promise<PushEnd>;
+
+interface TellerParts extends Pick<PushParts, 'store' | 'nowMs'> {
+  readonly send: Send;
+  readonly rightful: () => Promise<readonly PushSubscriptionKept[]>;
+}
+
+/** Says each thing once. It counts as told only where a message went: what nobody got is news still. */
+function createTeller({ store, nowMs, send, rightful }: TellerParts): PushDesk['tell'] {
+  const tells = createHourly(NOTICES_AN_HOUR, nowMs);
+  const sends = createHourly(MESSAGES_AN_HOUR, nowMs);
+  /** Endpoint -> until when it is left alone. */
+  const rests = new Map<string, number>();
+
+  const sendOne = async (to: PushSubscriptionKept, message: object) => {
+    const end = await send(to, message);
+    if (end === 'gone') await store.forgetPush(to.tablet, to.endpoint);
+    if (end === 'sent') return true;
+    sends.giveBack(to.tablet);
+    if (end !== 'gone') rests.set(to.endpoint, nowMs() + REST_MS);
+    return false;
+  };
+  /** Sends one thing that is in hand; answers how many got it. */
+  const sendAll = async (key: string, to: readonly PushSubscriptionKept[], message: object) => {
+    let got = 0;
+    try {
+      const sent = await Promise.all(to.map((each) => sendOne(each, message)));
+      got = sent.filter(Boolean).length;
+    } finally {
+      await store.endTold(key, got > 0 ? nowMs() + ONCE_MS : null);
+    }
+    return got;
+  };
+
+  return async (tablet, notices) => {
+    const all = await rightful();
+    const now = nowMs();
+    for (const [endpoint, untilMs] of rests) if (untilMs <= now) rests.delete(endpoint);
+    const taken: string[] = [];
+    const telling: Promise<number>[] = [];
+    for (const { key, ...message } of notices) {
+      const isDue = (to: PushSubscriptionKept) =>
+        !isQuietAt(to.quiet, clockIn(to.zone, now)) && !rests.has(to.endpoint) && sends.has(to.tablet);
+      if (!tells.has(tablet) || !all.some(isDue)) break; // with nobody to tell it to, the next one finds nobody either
+      const toldUntilMs = await store.claimTold(key, now, now + TELLING_MS);
+      if (toldUntilMs !== null) {
+        // Another tablet's word that is on its way may reach nobody yet.
+        if (toldUntilMs > now + TELLING_MS) taken.push(key);
+        continue;
       }
-      return (await Promise.all(sent)).filter((end) => end === 'sent').length;
-    },
+      tells.take(tablet);
+      const due = all.filter((to) => isDue(to) && sends.take(to.tablet));
+      telling.push(
+        sendAll(key, due, message).then((got) => {
+          if (got > 0) taken.push(key);
+          else tells.giveBack(tablet);
+          return got;
+        }),
+      );
+    }
+    const got = await Promise.all(telling);
+    return { sent: got.reduce((sum, each) => sum + each, 0), taken };
   };
 }

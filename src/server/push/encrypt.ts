@@ -1,6 +1,6 @@
 // A message for one browser, so that the push service in between cannot read it: RFC 8291, with the coding of RFC 8188 in one record.
 
-import { createCipheriv, createECDH, hkdfSync, randomBytes } from 'node:crypto';
+import { createCipheriv, createECDH, ECDH, hkdfSync, randomBytes } from 'node:crypto';
 
 /** What a browser gave for its messages: its public key (65 bytes) and its secret (16 bytes). */
 export interface PushKeys {
@@ -22,6 +22,16 @@ export const mostPushBytes = RECORD - 86 - 16 - 1;
 
 const derive = (secret: Uint8Array, salt: Uint8Array, info: Uint8Array, bytes: number) =>
   Buffer.from(hkdfSync('sha256', secret, salt, info, bytes));
+
+/** True for a point of P-256: a browser's public key is one. */
+export function isPushKey(publicKey: Uint8Array): boolean {
+  try {
+    ECDH.convertKey(publicKey, 'prime256v1');
+    return true;
+  } catch {
+    return false;
+  }
+}
 
 /** Encrypts a text's UTF-8 bytes for a browser. Throws `RangeError` where they do not fit, and where the browser's key is no point of P-256. */
 export function encryptPush(text: string, to: PushKeys, chance?: PushChance): Buffer {

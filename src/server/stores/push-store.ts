@@ -23,6 +23,8 @@ export interface PushStore {
   readonly forgetPush: (tablet: string, endpoint?: string) => Promise<void>;
   /** Subscriptions of tablets that are let in, in the order of their names. */
   readonly allPush: () => Promise<readonly PushSubscriptionKept[]>;
-  /** Notes that something was told, until when it is no news; false where it was told before. */
-  readonly claimTold: (key: string, nowMs: number, untilMs: number) => Promise<boolean>;
+  /** Takes the telling of something in hand until `untilMs`: null. Where it is in hand, or was told, until when (ms since 1970), and nothing changes. */
+  readonly claimTold: (key: string, nowMs: number, untilMs: number) => Promise<number | null>;
+  /** How the telling in hand ended: it is no news until `untilMs`; null: nobody was told, and anybody may take it in hand. */
+  readonly endTold: (key: string, untilMs: number | null) => Promise<void>;
 }

@@ -17,7 +17,7 @@ export interface PushTable {
   quiet_to: string | null;
 }
 
-/** What was told, until when it is no news. */
+/** What was told, until when it is no news; what is being told, until when that may take. */
 export interface ToldTable {
   key: string;
   until_ms: number;
@@ -57,7 +57,7 @@ const toKept = (row: PushTable): PushSubscriptionKept => ({
 /** Subscriptions of tablets that are let in. */
 export function pushQueries(
   db: Kysely<Tables>,
-): Pick<PushStore, 'keepPush' | 'forgetPush' | 'allPush' | 'quietPush' | 'claimTold'> {
+): Pick<PushStore, 'keepPush' | 'forgetPush' | 'allPush' | 'quietPush' | 'claimTold' | 'endTold'> {
   return {
     keepPush: async ({ tablet, publicKey, quiet, ...rest }) => {
       const row = {
@@ -90,7 +90,17 @@ export function pushQueries(
         .values({ key, until_ms: untilMs })
         .onConflict((conflict) => conflict.column('key').doNothing())
         .executeTakeFirst();
-      return Number(told.numInsertedOrUpdatedRows ?? 0) > 0;
+      if (Number(told.numInsertedOrUpdatedRows ?? 0) > 0) return null;
+      const row = await db
+        .selectFrom('push_told')
+        .select('until_ms')
+        .where('key', '=', key)
+        .executeTakeFirst();
+      return row?.until_ms ?? nowMs; // given back in between
+    },
+    endTold: async (key, untilMs) => {
+      if (untilMs === null) await db.deleteFrom('push_told').where('key', '=', key).execute();
+      else await db.updateTable('push_told').set({ until_ms: untilMs }).where('key', '=', key).execute();
     },
     allPush: async () => {
       const rows = await db

@@ -34,6 +34,14 @@ export function tabletQueries(
           revoked_ms: null,
           screen: screen ? 1 : 0,
         };
+        const before = await tx
+          .selectFrom('tablets')
+          .select(['public_key', 'screen'])
+          .where('tablet', '=', tablet)
+          .executeTakeFirst();
+        // Another device, or one that hangs where anybody looks: who asked for messages did so on the one before.
+        if (before && (before.public_key !== row.public_key || (before.screen ?? 0) !== row.screen))
+          await tx.deleteFrom('push_subscriptions').where('tablet', '=', tablet).execute();
         await tx
           .insertInto('tablets')
           .values({ tablet, ...row, seen_ms: null, clock_off_ms: null })

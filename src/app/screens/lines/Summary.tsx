@@ -5,7 +5,8 @@ import { stateLooks } from '../../frame/glance-text.ts';
 import { Icon } from '../../ui/Icon.tsx';
 import { linesWords } from '../../words/all-lines.ts';
 import { formatCount, formatSpan, say } from '../../words/words.ts';
-import type { QuietTablet, SeenLine } from './use-lines.ts';
+import type { QuietTablet } from './quiet-tablets.ts';
+import type { SeenLine } from './use-lines.ts';
 
 export function Summary({ lines }: { readonly lines: readonly SeenLine[] }) {
   const words = say(linesWords);

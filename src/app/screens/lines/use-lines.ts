@@ -5,11 +5,7 @@ import { type LineGlance, lineGlance } from '../../../../shared/outlook/glance.t
 import { useApp, useFloor } from '../../app.ts';
 import { type Lines, startLines } from '../../outlook/lines.ts';
 import type { Watch } from '../../outlook/watch.ts';
-
-/** A tablet that wrote nothing for so long is told, ms. */
-const QUIET_MS = 15 * 60_000;
-/** One that wrote nothing for longer than this is taken to be put away. */
-const PUT_AWAY_MS = 12 * 3_600_000;
+import { type QuietTablet, quietTablets } from './quiet-tablets.ts';
 
 /** A line with what was heard of it. */
 export interface SeenLine {
@@ -20,13 +16,6 @@ export interface SeenLine {
   readonly ageMs: number | null;
   /** Who acted last, and when; null where nobody did. */
   readonly lastAct: { readonly name: string; readonly agoMs: number } | null;
-}
-
-/** A tablet that nothing was heard of for a while. */
-export interface QuietTablet {
-  readonly tablet: string;
-  readonly name: string;
-  readonly agoMs: number;
 }
 
 /** What the view draws. */
@@ -66,10 +55,9 @@ export function useLines(watch: Watch): Seen {
         },
       ];
     });
-  const quiet = [...floor.tablets.values()].flatMap(({ tablet, name }) => {
-    const agoMs = nowMs - (all?.heard.tablets.get(tablet) ?? Number.NEGATIVE_INFINITY);
-    const isQuiet = agoMs > QUIET_MS && agoMs < PUT_AWAY_MS && tablet !== app.store.identity.tablet;
-    return isQuiet ? [{ tablet, name, agoMs }] : [];
+  const quiet = quietTablets(floor, all?.heard.tablets ?? new Map(), {
+    nowMs,
+    own: app.store.identity.tablet,
   });
   return { nowMs, lines, quiet };
 }

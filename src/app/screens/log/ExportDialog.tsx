@@ -9,6 +9,7 @@ import { consumptionOf } from '../../../../shared/trace/consumption.ts';
 import { type App, useApp } from '../../app.ts';
 import { useNotWhole } from '../../behind.ts';
 import { saveFile } from '../../device/save-file.ts';
+import { leave, toldOf } from '../../let-out.ts';
 import { useRefusal } from '../../may.ts';
 import { tabletPictures } from '../../store/pictures.ts';
 import { ActGroup } from '../../ui/ActGroup.tsx';
@@ -17,7 +18,6 @@ import { Dialog } from '../../ui/Dialog.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { logWords } from '../../words/log.ts';
 import { picturesWords } from '../../words/pictures.ts';
-import { practiceWords } from '../../words/practice.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
 import { whileBusy } from './busy.ts';
@@ -175,16 +175,6 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
 const fromMsOf = (from: string | undefined) => (from === undefined ? 0 : Date.parse(from));
 
 const plantName = (app: App) => app.store.floor().plant.get(THE_PLANT)?.name ?? '';
-
-/** Saves the file; in practice nothing leaves, as a file of made-up entries looks like any other one. */
-function leave(app: App, name: string, blob: Blob): void {
-  if (app.practice === null) saveFile(name, blob);
-}
-
-/** What the person is told of it. */
-function toldOf(app: App, name: string, saved: string): string {
-  return app.practice === null ? saved : say(practiceWords).notSaved(name);
-}
 
 /**
  * Tells the log what left it, and then the person: a notice goes with the next entry, so that it must not come before this one. A write that

@@ -4,11 +4,11 @@ import { useState } from 'preact/hooks';
 import { type Containment, isHeld, stillHeld } from '../../../../shared/floor/fold-contain.ts';
 import { numberAt } from '../../../../shared/trace/order.ts';
 import { useApp, useFloor } from '../../app.ts';
-import { saveFile } from '../../device/save-file.ts';
 import { ConfirmPerson } from '../../frame/ConfirmPerson.tsx';
 import { useConfirmed } from '../../frame/confirmed.ts';
 import { PasskeyTold } from '../../frame/PasskeyTold.tsx';
 import { recordSigned } from '../../frame/signed.ts';
+import { letOut } from '../../let-out.ts';
 import { useRefusal } from '../../may.ts';
 import { ActGroup } from '../../ui/ActGroup.tsx';
 import { Button } from '../../ui/Button.tsx';
@@ -43,6 +43,7 @@ export function Held() {
 }
 
 function HeldPanels({ held, onSign }: { readonly held: Containment; readonly onSign: () => void }) {
+  const app = useApp();
   const floor = useFloor();
   const words = say(heldWords);
   const refusal = useRefusal('clear-hold');
@@ -85,7 +86,7 @@ function HeldPanels({ held, onSign }: { readonly held: Containment; readonly onS
         {held.held.size > 0 && (
           <Button
             onPress={() =>
-              saveFile('held-panels.csv', new Blob([heldCsv(held, floor)], { type: 'text/csv' }))
+              letOut(app, 'held-panels.csv', new Blob([heldCsv(held, floor)], { type: 'text/csv' }))
             }
           >
             <Icon name="save" size={20} /> {words.save}

@@ -8,8 +8,9 @@ import { shiftAt } from '../../../../shared/forecast/calendar.ts';
 import { linePlan } from '../../../../shared/forecast/line-calendar.ts';
 import { shiftReport } from '../../../../shared/shift/report.ts';
 import { useApp, useFloor } from '../../app.ts';
-import { saveFile } from '../../device/save-file.ts';
+import { letOut } from '../../let-out.ts';
 import type { Watch } from '../../outlook/watch.ts';
+import { printsLabels } from '../../print/prints-labels.ts';
 import { readSince } from '../../read-since.ts';
 import { Button } from '../../ui/Button.tsx';
 import { ChoiceField } from '../../ui/Field.tsx';
@@ -48,18 +49,18 @@ function useEntries(sinceMs: number | null): readonly FloorEntry[] | null {
   return entries;
 }
 
-/** Puts the report on one page whenever the browser prints it, by the button or by its own menu. */
+/** Puts the report on one page whenever the browser prints it, by the button or by its own menu; not where labels are what it prints. */
 function useOnePage() {
   const report = useRef<HTMLElement>(null);
   useEffect(() => {
     let end = () => {};
-    const begin = () => {
-      end();
-      if (report.current) end = layOnePage(report.current);
-    };
     const over = () => {
       end();
       end = () => {};
+    };
+    const begin = () => {
+      over();
+      if (report.current && !printsLabels()) end = layOnePage(report.current);
     };
     addEventListener('beforeprint', begin);
     addEventListener('afterprint', over);
@@ -142,10 +143,11 @@ export function Shift({ watch }: { readonly watch: Watch }) {
 }
 
 function PlotCard({ plot, title }: { readonly plot: Plot; readonly title: string }) {
+  const app = useApp();
   const words = say(shiftWords);
   const savePicture = () => {
     void plotToPng(plot, title, document.documentElement.dir === 'rtl').then((picture) => {
-      if (picture) saveFile(`${plot.id}.png`, picture);
+      if (picture) letOut(app, `${plot.id}.png`, picture);
     });
   };
   return (
@@ -157,7 +159,7 @@ function PlotCard({ plot, title }: { readonly plot: Plot; readonly title: string
         <Button
           tone="quiet"
           label={words.asRows(plot.question)}
-          onPress={() => saveFile(`${plot.id}.csv`, new Blob([plotToCsv(plot)], { type: 'text/csv' }))}
+          onPress={() => letOut(app, `${plot.id}.csv`, new Blob([plotToCsv(plot)], { type: 'text/csv' }))}
           testId={`csv-${plot.id}`}
         >
           {words.rows}

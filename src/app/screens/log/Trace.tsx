@@ -16,7 +16,7 @@ import {
   type TraceKind,
 } from '../../ask-trace.ts';
 import { useNotWhole } from '../../behind.ts';
-import { saveFile } from '../../device/save-file.ts';
+import { letOut } from '../../let-out.ts';
 import { useRefusal } from '../../may.ts';
 import { place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -158,6 +158,7 @@ function Places({
   /** What led here, where something did. */
   readonly from: Parameters<typeof askedFrom>[1] | null;
 }) {
+  const app = useApp();
   const floor = useFloor();
   const words = say(traceWords);
   const refusal = useRefusal('export-log');
@@ -185,7 +186,8 @@ function Places({
             <Button
               disabledReason={refusal}
               onPress={() =>
-                saveFile(
+                letOut(
+                  app,
                   `trace-${saidText}.csv`,
                   new Blob([placesToCsv(places, floor)], { type: 'text/csv' }),
                 )

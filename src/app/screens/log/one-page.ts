@@ -2,6 +2,8 @@
 // takes; letters stay readable, and what of a list does not go on the page then is counted at its foot. Method: the copy is measured at the
 // width of either page at several sizes, since words break anew at each. A fixed size was refused: a busy shift has three times the rows.
 
+import { h, render } from 'preact';
+import { PracticeMark, practiceMark } from '../../ui/PracticeMark.tsx';
 import { handoverWords } from '../../words/handover.ts';
 import { say } from '../../words/words.ts';
 
@@ -24,6 +26,7 @@ export function layOnePage(report: HTMLElement): () => void {
   const copy = report.cloneNode(true) as HTMLElement; // of an HTMLElement
   for (const part of copy.querySelectorAll('button, details, .field, .row')) part.remove();
   copy.querySelector('.shift-head > :not(h2)')?.remove();
+  markPractice(copy);
   const sheet = document.createElement('div');
   sheet.id = 'shift-page';
   sheet.append(copy);
@@ -48,6 +51,14 @@ export function layOnePage(report: HTMLElement): () => void {
     document.body.classList.remove('prints-shift');
     if (theme !== undefined) document.documentElement.dataset['theme'] = theme;
   };
+}
+
+/** A report of made-up entries says so at its head: the band over the screen is not printed. */
+function markPractice(copy: HTMLElement): void {
+  if (!practiceMark.peek()) return;
+  const host = document.createElement('div');
+  render(h(PracticeMark, { brief: true }), host);
+  copy.prepend(host);
 }
 
 const listsOf = (copy: HTMLElement) => [...copy.querySelectorAll<HTMLElement>('.matters')];

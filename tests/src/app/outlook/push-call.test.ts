@@ -1,9 +1,10 @@
 // What leads are told while their app is closed: the same thing by the same key on every tablet, and nothing that somebody answered.
 
 import { describe, expect, it } from 'vitest';
+import type { Result } from '../../../../shared/kit/result.ts';
 import { ESCALATE_MS } from '../../../../shared/outlook/unanswered.ts';
-import { pushNoticeSchema } from '../../../../shared/wire/messages-push.ts';
-import { openNotices } from '../../../../src/app/outlook/push-call.ts';
+import { type PushNotice, type PushTold, pushNoticeSchema } from '../../../../shared/wire/messages-push.ts';
+import { createTelling, openNotices } from '../../../../src/app/outlook/push-call.ts';
 import { beginStory, started, tellPlant, verified } from '../../../shared/floor/story.ts';
 
 const due = '2026-03-02T06:10:00.000Z';
@@ -59,5 +60,56 @@ describe('`openNotices()`', () => {
     expect(open(61 * 60_000, 'stood').map(({ key }) => key)).toEqual([told?.key]);
     story.tell('run.stopped', { run: 'r1', line: 'L1', reason: 'other', note: '' });
     expect(open(60 * 60_000, 'stood')).toEqual([]);
+  });
+});
+
+describe('`createTelling()`', () => {
+  const notice = (key: string): PushNotice => ({
+    key,
+    kind: 'stood',
+    line: 'L1',
+    lineName: 'Line 1',
+    slot: null,
+  });
+  /** A tablet that names `a` and `b` at each look, and a server with these answers. */
+  function telling(...answers: readonly (Result<PushTold, { readonly code: string }> | null)[]) {
+    const asked: string[] = [];
+    const left = [...answers];
+    let nowMs = 0;
+    const tell = createTelling(
+      async (notices) => {
+        asked.push(notices.map(({ key }) => key).join(' '));
+        return left.shift() ?? null;
+      },
+      () => nowMs,
+    );
+    const look = async (afterMs: number) => {
+      nowMs += afterMs;
+      await tell([notice('a'), notice('b')]);
+    };
+    return { asked, look };
+  }
+  const taken = (...keys: readonly string[]) =>
+    ({ ok: true, value: { sent: keys.length, taken: [...keys] } }) as const;
+
+  it('names again what the server did not take, until it does', async () => {
+    const { asked, look } = telling(taken(), taken('a'), taken('b'));
+    for (let round = 0; round < 4; round += 1) await look(30_000);
+    expect(asked).toEqual(['a b', 'a b', 'b']);
+  });
+
+  it('names all again where no answer came, and nothing where a server of before took all', async () => {
+    const { asked, look } = telling(null, { ok: true, value: { sent: 0 } });
+    for (let round = 0; round < 3; round += 1) await look(30_000);
+    expect(asked).toEqual(['a b', 'a b']);
+  });
+
+  it('asks a server that knew no messages again after ten minutes', async () => {
+    const { asked, look } = telling({ ok: false, error: { code: 'not-found' } }, taken('a', 'b'));
+    await look(0);
+    await look(10 * 60_000 - 1);
+    expect(asked).toHaveLength(1);
+    await look(1);
+    expect(asked).toHaveLength(2);
   });
 });

@@ -235,6 +235,19 @@ describe('who gets messages', () => {
     expect(arrived.map(({ path }) => path)).toEqual(['/to/lead', '/to/lead']);
   });
 
+  it('is no browser whose key is no point of P-256', async () => {
+    const { tablet, token } = await lead();
+    const { auth } = newReceiver().keys;
+    const none = Buffer.alloc(65, 4);
+    const answer = await subscribe({
+      tablet,
+      token,
+      receiver: { keys: { publicKey: none, auth }, read: String },
+    });
+    expect(answer).toMatchObject({ ok: false, error: { code: 'bad-body' } });
+    expect(arrived).toEqual([]);
+  });
+
   it('never gets the server to call an inner address, or one by number', async () => {
     const { tablet, token } = await lead();
     for (const endpoint of ['https://10.0.0.5/x', 'http://push.example/x'])
