@@ -264,9 +264,15 @@ export const personHeader = 'reelward-person';
 
 /**
  * `POST /api/codes`: a lead's tablet makes an enrolment code; `replaces` names the active tablet whose place the new one takes. `screen`: it
- * lets a wall screen in and nothing else.
+ * lets a wall screen in and nothing else, and in nobody's place.
  */
-export const codeRequestSchema = z.object({ replaces: z.optional(name), screen: z.optional(z.boolean()) });
+export const codeRequestSchema = z
+  .object({ replaces: z.optional(name), screen: z.optional(z.boolean()) })
+  .check(
+    z.refine(({ replaces, screen }) => replaces === undefined || screen !== true, {
+      error: 'a wall screen takes no tablet’s place',
+    }),
+  );
 /** The answer to a request for a code. */
 export const codeMadeSchema = z.object({ code: z.string(), path: z.string(), untilMs: ms });
 export type CodeMade = z.infer<typeof codeMadeSchema>;

@@ -61,6 +61,9 @@ function findAct(
   object: string | undefined,
   { values, io }: { readonly values: ServeValues; readonly io: CommandIo },
 ): ((store: Store) => Promise<number>) | null {
+  // Before a store is opened, or made.
+  if (act === 'enrol' && values.screen === true && values.replaces !== undefined)
+    throw new NotUnderstood('--screen: a wall screen takes no tablet’s place; leave --replaces out');
   if (act === 'enrol' && object === undefined)
     return (store) =>
       enrol(store, { url: addressOf(values), replaces: values.replaces, screen: values.screen }, io);
@@ -147,10 +150,13 @@ async function head(store: Store, earlier: string, io: CommandIo): Promise<numbe
 }
 
 async function revoke(store: Store, tablet: string, io: CommandIo): Promise<number> {
+  const known = await store.findTablet(tablet);
+  // First, as what fails here is asked for again: shut out already, it would be told nowhere.
+  if (known?.revokedMs === null)
+    await tellLog(store, { kind: 'tablet.shut-out', payload: { tablet, ...terminal() } });
   const revoked = await store.revokeTablet(tablet, nowMs());
   // Another process that serves PostgreSQL hears this at once; one that serves the folder at the tablet's next request.
   await store.tell({ kind: 'revoked', tablet });
-  if (revoked) await tellLog(store, { kind: 'tablet.shut-out', payload: { tablet, ...terminal() } });
   io.stderr(revoked ? `${tablet} is shut out\n` : `${tablet}: no such tablet, or shut out already\n`);
   return revoked ? 0 : 1;
 }

@@ -27,7 +27,7 @@ export interface Carrier {
 }
 
 export interface CheckParts {
-  readonly store: Pick<Store, 'tabletKeys' | 'firstOf' | 'keepBrought'>;
+  readonly store: Pick<Store, 'tabletKeys' | 'findTablet' | 'firstOf' | 'keepBrought'>;
   readonly signatures: Pick<SignatureWalk, 'proved'>;
 }
 
@@ -48,9 +48,9 @@ export async function checkEntries(
   const headless = new Set<ArrivedEntry>();
   for (let end = entries.length - 1; end >= 0; ) {
     const from = runStart(entries, end);
-    const { signatures } = parts;
+    const { signatures, store } = parts;
     const run = entries.slice(from, end + 1);
-    await judgeSignatures(run, { carrier, keysOf, strangers, signatures });
+    await judgeSignatures(run, { carrier, keysOf, strangers, signatures, store });
     const next = entries[end + 1];
     if (next?.fault && chainId(next) === chainId(entries[end] ?? next))
       for (const entry of run) if (entry.fault === 'signature-missing') headless.add(entry);
@@ -91,9 +91,10 @@ async function judgeSignatures(
     readonly keysOf: KeysOf;
     readonly strangers: Strangers;
     readonly signatures: CheckParts['signatures'];
+    readonly store: Pick<Store, 'findTablet'>;
   },
 ): Promise<void> {
-  const { carrier, keysOf, strangers, signatures } = parts;
+  const { carrier, keysOf, strangers, signatures, store } = parts;
   const last = run.at(-1);
   if (!last) return;
   let keys: readonly string[] = [];
@@ -102,6 +103,11 @@ async function judgeSignatures(
   if (!isOwn || signatureFault(last, [carrier.publicKey]) !== null) {
     keys = await keysOf(last.tablet);
     if (keys.length === 0) {
+      // A wall screen is no stranger: it was let in, to write nothing.
+      if ((await store.findTablet(last.tablet))?.screen) {
+        for (const entry of run) entry.fault ??= 'signature-differs';
+        return;
+      }
       const own = await strangers.take(run);
       if (own === null) return;
       keys = own;

@@ -24,9 +24,14 @@ export interface AskedBy {
   readonly account: string | null;
 }
 
-/** Whoever sits at this computer. */
-export function terminal(): AskedBy {
-  return { person: null, account: userInfo().username };
+/** Whoever sits at this computer; by the account's number where it has no name. */
+export function terminal(nameOf: () => string = () => userInfo().username): AskedBy {
+  try {
+    return { person: null, account: nameOf() };
+  } catch {
+    // A container may run under a number that no account has.
+    return { person: null, account: `uid ${process.getuid?.() ?? '?'}` };
+  }
 }
 
 /** What an enrolment code is good for. */
@@ -53,7 +58,7 @@ export async function makeCode(
   const untilMs = nowMs + codeLifeMs;
   await store.addOneTime({
     hash: hashOf(plain),
-    purpose: 'enrol',
+    purpose: use.screen === true ? 'enrol-screen' : 'enrol',
     detail: JSON.stringify({ ...use, by } satisfies CodeDetail),
     untilMs,
   });

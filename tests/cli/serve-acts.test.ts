@@ -26,6 +26,16 @@ async function fill(place: string, count: number): Promise<void> {
   await store.close();
 }
 
+describe('a code for a wall screen', () => {
+  it('takes no tablet’s place, and makes no store', async () => {
+    const data = join(folder.path, 'data');
+    const answer = await call(['serve', 'enrol', '--screen', '--replaces', 't1', '--data', data]);
+    expect([answer.code, answer.out]).toEqual([2, '']);
+    expect(answer.err).toContain('--screen: a wall screen takes no tablet’s place');
+    expect(existsSync(data)).toBe(false);
+  });
+});
+
 describe('an act on a store that is not there', () => {
   it.each([['tablets'], ['keys'], ['aside'], ['revoke', 't1'], ['backup', 'copy.sqlite']])(
     '%s is refused, and makes none',

@@ -62,13 +62,15 @@ async function enrol(request: FastifyRequest, context: ServerContext): Promise<E
   if (tablet === ownTablet)
     throw new Refused('tablet-active', 'this name is the server’s own: join under another', { name: tablet });
   const { store, serverEpoch } = context;
-  const taken = await store.takeOneTime(hashOf(readCode(code)), 'enrol', context.nowMs());
+  const hash = hashOf(readCode(code));
+  const screen = await store.holdsOneTime(hash, 'enrol-screen', context.nowMs());
+  // What it wrote would never come in, and what came in could not be checked any more; an older app does not say, and would go on writing.
+  if (screen && !(fresh && (await mayBeScreen(tablet, store))))
+    throw new Refused('code-wrong', 'a wall screen must have written nothing yet', { screen: true });
+  const taken = await store.takeOneTime(hash, screen ? 'enrol-screen' : 'enrol', context.nowMs());
   if (!taken)
     throw new Refused('code-wrong', 'the code is unknown, used or over ten minutes old: ask for a new one');
-  const { replaces, screen = false, by } = JSON.parse(taken.detail) as CodeDetail; // written by makeCode
-  // What it wrote would never come in; an older app does not say, and would go on writing.
-  if (screen && !fresh)
-    throw new Refused('code-wrong', 'a wall screen must have written nothing yet', { screen: true });
+  const { replaces, by } = JSON.parse(taken.detail) as CodeDetail; // written by makeCode
   const known = await store.findTablet(tablet);
   if (known?.revokedMs === null && known.publicKey !== publicKey && replaces !== tablet) {
     throw new Refused(
@@ -79,9 +81,10 @@ async function enrol(request: FastifyRequest, context: ServerContext): Promise<E
       },
     );
   }
-  await store.enrolTablet({ tablet, publicKey, name, screen }, context.nowMs());
   const asked = by ?? { person: null, account: null };
+  // Before the door is opened: nobody is let in without a trace.
   await context.own.tell({ kind: 'tablet.let-in', payload: { tablet, name, ...asked } });
+  await store.enrolTablet({ tablet, publicKey, name, screen }, context.nowMs());
   request.log.warn({ act: 'enrolled', tablet, name, screen, ip: request.ip }, 'tablet enrolled');
   return {
     tablet,
@@ -91,6 +94,13 @@ async function enrol(request: FastifyRequest, context: ServerContext): Promise<E
     serverKey: context.key.publicKey,
     screen,
   };
+}
+
+/** True for a name that no tablet had: of one that wrote, every key stays in the plant's list. */
+async function mayBeScreen(tablet: string, store: ServerContext['store']): Promise<boolean> {
+  const known = await store.findTablet(tablet);
+  if (known?.screen === false) return false;
+  return !(await store.heads()).some((head) => head.tablet === tablet);
 }
 
 async function check(request: FastifyRequest, context: ServerContext): Promise<PersonChecked> {
@@ -167,10 +177,13 @@ async function revoke(
   const tablet = await requireTablet(request, context);
   const session = await requireRole(request, tablet, { roles: ['lead', 'engineer'], context });
   const asked = readAs(revokeSchema, request.body);
+  const by = { person: session.person, account: null };
+  const known = await context.store.findTablet(asked.tablet);
+  // First, as what fails here is asked for again: shut out already, it would be told nowhere.
+  if (known?.revokedMs === null)
+    await context.own.tell({ kind: 'tablet.shut-out', payload: { tablet: asked.tablet, ...by } });
   const revoked = await context.store.revokeTablet(asked.tablet, context.nowMs());
   await context.store.tell({ kind: 'revoked', tablet: asked.tablet });
-  const by = { person: session.person, account: null };
-  if (revoked) await context.own.tell({ kind: 'tablet.shut-out', payload: { tablet: asked.tablet, ...by } });
   request.log.warn({ act: 'revoked', tablet: asked.tablet, person: session.person }, 'tablet revoked');
   return { revoked };
 }

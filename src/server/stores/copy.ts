@@ -2,8 +2,8 @@
 // from one to the other by restoring, and needs no other program to look inside.
 
 import { existsSync, renameSync, rmSync } from 'node:fs';
-import { Kysely, SqliteDialect, sql, type Transaction } from 'kysely';
-import { migrate, newEpoch, StoreRefused, schemaVersion } from './migrate.ts';
+import { Kysely, SqliteDialect, type Transaction } from 'kysely';
+import { migrate, newEpoch, StoreRefused, schemaVersion, tableNames } from './migrate.ts';
 import type { Present } from './present.ts';
 import { openDatabase } from './sqlite/open.ts';
 import {
@@ -35,28 +35,34 @@ const keys = {
   pictures: ['sha256'],
 } as const satisfies Record<(typeof backupTables)[number], readonly string[]>;
 
-/** Copies a whole store, as of one moment, to a new SQLite file; the file appears under its name only when whole. */
+/** Copies a whole PostgreSQL store, as of one moment, to a new SQLite file; the file appears under its name only when whole. */
 export async function copyAll(db: Kysely<Tables>, file: string): Promise<void> {
   if (existsSync(file)) throw new Error(`${file} exists already: name a file that does not`);
   const part = `${file}.part`;
   rmSync(part, { force: true });
   const target = new Kysely<Tables>({ dialect: new SqliteDialect({ database: openDatabase(part) }) });
   try {
-    await migrate(target, 'sqlite', { backup: async () => null });
     // Repeatable read: the whole copy sees the store as it was when the copy began.
     await db
       .transaction()
       .setIsolationLevel('repeatable read')
-      .execute((source) =>
-        target.transaction().execute(async (tx) => {
-          await copyTables(source, tx);
+      .execute(async (source) => {
+        // Of the source's own schema, older where it is about to be brought forward: the program of before reads the copy.
+        const version = await schemaVersion(source, 'postgres');
+        await migrate(target, 'sqlite', { backup: async () => null, steps: steps.slice(0, version) });
+        const there = await tableNames(source, 'postgres');
+        await target.transaction().execute(async (tx) => {
+          await copyTables(source, tx, there);
           await tx.deleteFrom('meta').where('key', 'in', [serverKeyName, treeEdgeName]).execute();
-        }),
-      );
-  } finally {
+        });
+      });
     await target.destroy();
+    renameSync(part, file);
+  } catch (error) {
+    await target.destroy();
+    for (const end of ['', '-wal', '-shm']) rmSync(part + end, { force: true });
+    throw error;
   }
-  renameSync(part, file);
 }
 
 /** What a backup brought. */
@@ -80,10 +86,13 @@ export async function fillFrom(file: string, target: Kysely<Tables>, present: Pr
       .selectFrom('entries')
       .select((eb) => eb.fn.countAll<number>().as('n'))
       .executeTakeFirstOrThrow();
+    // A backup of an older schema has fewer tables.
+    const there = await tableNames(source, 'sqlite');
+    const missing = backupTables.filter((table) => !there.has(table));
     await target.transaction().execute(async (tx) => {
-      await copyTables(source, tx);
+      await copyTables(source, tx, there);
       // Made out of another log, or good for a moment that is over.
-      for (const table of [...traceTableNames, treeTableName, ...passingTables])
+      for (const table of [...traceTableNames, treeTableName, ...passingTables, ...missing])
         await tx.deleteFrom(table).execute();
       await tx.deleteFrom('meta').where('key', '=', treeEdgeName).execute();
       await carryOver(tx, present);
@@ -151,11 +160,14 @@ function openBackup(file: string) {
 
 type Reader = Pick<Kysely<Tables>, 'selectFrom'>;
 
-async function copyTables(source: Reader, target: Transaction<Tables>): Promise<void> {
-  for (const table of backupTables) {
+/** Puts the source's rows in place of the target's, in the tables that are there. */
+async function copyTables(
+  source: Reader,
+  target: Transaction<Tables>,
+  there: ReadonlySet<string>,
+): Promise<void> {
+  for (const table of backupTables.filter((each) => there.has(each))) {
     await target.deleteFrom(table).execute();
-    // A backup of an older schema has fewer tables.
-    if (!(await isThere(source, table))) continue;
     const order: readonly string[] = keys[table];
     let last: Record<string, unknown> | null = null;
     for (;;) {
@@ -169,19 +181,6 @@ async function copyTables(source: Reader, target: Transaction<Tables>): Promise<
       last = rows.at(-1) ?? null;
     }
   }
-}
-
-async function isThere(source: Reader, table: (typeof backupTables)[number]): Promise<boolean> {
-  const rows = await source
-    .selectFrom(table)
-    .select(sql<number>`1`.as('one'))
-    .limit(1)
-    .execute()
-    .catch((error: Error) => {
-      if (/no such table/.test(error.message)) return null;
-      throw error;
-    });
-  return rows !== null;
 }
 
 /** The next rows by key: no offset, so that a long table costs no more at its end than at its start. */

@@ -62,16 +62,19 @@ export async function migrate(
 
 /** How many steps a database has taken; 0 for an empty one. */
 export async function schemaVersion(db: Kysely<Tables>, dialect: Dialect): Promise<number> {
-  const there =
-    dialect === 'sqlite'
-      ? await sql<{
-          n: number;
-        }>`select count(*) as n from sqlite_master where type = 'table' and name = 'meta'`.execute(db)
-      : await sql<{ n: number }>`select count(*)::int as n from information_schema.tables
-          where table_schema = current_schema() and table_name = 'meta'`.execute(db);
-  if (Number(there.rows[0]?.n ?? 0) === 0) return 0;
+  if (!(await tableNames(db, dialect)).has('meta')) return 0;
   const row = await db.selectFrom('meta').select('value').where('key', '=', 'schema').executeTakeFirst();
   return Number(row?.value ?? 0);
+}
+
+/** Names of the tables that a database has: one of an older schema has fewer. */
+export async function tableNames(db: Kysely<Tables>, dialect: Dialect): Promise<ReadonlySet<string>> {
+  const { rows } =
+    dialect === 'sqlite'
+      ? await sql<{ name: string }>`select name from sqlite_master where type = 'table'`.execute(db)
+      : await sql<{ name: string }>`select table_name as name from information_schema.tables
+          where table_schema = current_schema()`.execute(db);
+  return new Set(rows.map(({ name }) => name));
 }
 
 /** A new random server epoch: at creation, and after a backup was put back. */

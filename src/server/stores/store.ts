@@ -114,7 +114,8 @@ export interface Seen {
 /** A one-time code or ticket, kept as its hash. */
 export interface OneTime {
   readonly hash: string;
-  readonly purpose: 'enrol' | 'export';
+  /** One for wall screens has its own, which a server that knows of none does not find. */
+  readonly purpose: 'enrol' | 'enrol-screen' | 'export';
   /** JSON of what it is good for. */
   readonly detail: string;
   readonly untilMs: number;
@@ -340,6 +341,8 @@ export interface Store extends PushStore, PictureStore {
   readonly revokeTablet: (tablet: string, nowMs: number) => Promise<boolean>;
 
   readonly addOneTime: (code: OneTime) => Promise<void>;
+  /** True where `takeOneTime` would find it; it stays good. */
+  readonly holdsOneTime: (hash: string, purpose: OneTime['purpose'], nowMs: number) => Promise<boolean>;
   /** Uses a code up; null where it is unknown, used or expired. */
   readonly takeOneTime: (hash: string, purpose: OneTime['purpose'], nowMs: number) => Promise<OneTime | null>;
   /** Counts one more of this name within a window that began with the first of them; ms. */

@@ -151,7 +151,14 @@ export const backupTables = [
 ] as const;
 
 /** What is good for minutes, or with this server's key alone: no backup carries it, and nothing of it is left after a restore. */
-export const passingTables = ['one_time', 'sessions', 'nonces', 'push_subscriptions', 'push_told'] as const;
+export const passingTables = [
+  'one_time',
+  'sessions',
+  'nonces',
+  'push_subscriptions',
+  'push_told',
+  'rates',
+] as const;
 
 /** The row of `meta` that holds the server's private key: it stays where it was made. */
 export const serverKeyName = 'server_key';

@@ -174,13 +174,26 @@ export function broughtQueries(db: Kysely<Tables>): Pick<Store, 'keepBrought' | 
 }
 
 /** Codes that are good once. */
-export function oneTimeQueries(db: Kysely<Tables>): Pick<Store, 'addOneTime' | 'takeOneTime'> {
+export function oneTimeQueries(
+  db: Kysely<Tables>,
+): Pick<Store, 'addOneTime' | 'holdsOneTime' | 'takeOneTime'> {
   return {
     addOneTime: async ({ hash, purpose, detail, untilMs }) => {
       await db
         .insertInto('one_time')
         .values({ hash, purpose, detail, until_ms: untilMs, used_ms: null })
         .execute();
+    },
+    holdsOneTime: async (hash, purpose, nowMs) => {
+      const row = await db
+        .selectFrom('one_time')
+        .select('hash')
+        .where('hash', '=', hash)
+        .where('purpose', '=', purpose)
+        .where('used_ms', 'is', null)
+        .where('until_ms', '>', nowMs)
+        .executeTakeFirst();
+      return row !== undefined;
     },
     takeOneTime: async (hash, purpose, nowMs) => {
       const row = await db

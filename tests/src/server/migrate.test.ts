@@ -6,8 +6,9 @@ import Database from 'better-sqlite3';
 import { sql } from 'kysely';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { openPostgres } from '../../../src/server/stores/postgres/open.ts';
+import { restoreInto } from '../../../src/server/stores/restore.ts';
 import { openSqlite } from '../../../src/server/stores/sqlite/open.ts';
-import { type Step, steps } from '../../../src/server/stores/tables.ts';
+import { type Step, serverKeyName, steps } from '../../../src/server/stores/tables.ts';
 import { newFolder, startPostgres, type TestPostgres } from '../../contract/databases.ts';
 import { makeChain, startMs, toChecked } from '../../contract/entries.ts';
 
@@ -68,6 +69,44 @@ describe.each(['sqlite', 'postgres'] as const)('`migrate()` on %s', (dialect) =>
       value: String(steps.length),
     });
     copy.close();
+  });
+
+  it.each(steps.map((_, at) => at).slice(1))('brings a store of %i steps forward', async (count) => {
+    await (await open(steps.slice(0, count))).close();
+    const store = await open(steps);
+    expect((await store.head()).pos).toBe(0);
+    await store.close();
+    const [file = '', ...more] = backups();
+    expect(more).toEqual([]);
+    // What was kept can be put back.
+    const choice = { folder: join(folder.path, 'again'), database: null, nowMs: () => startMs };
+    const restored = await restoreInto({
+      ...choice,
+      file: join(folder.path, 'backups', file),
+      replace: false,
+    });
+    expect(restored).toMatchObject({ entries: 0, letIn: [] });
+    const copy = new Database(join(folder.path, 'backups', file), { readonly: true });
+    expect(copy.prepare("select value from meta where key = 'schema'").get()).toEqual({
+      value: String(count),
+    });
+    copy.close();
+  });
+
+  it('that cannot copy the old store leaves no piece of a copy, and no step is taken', async () => {
+    const uncopied: Step = async (db) => {
+      if (dialect === 'postgres') await sql`alter table snapshots rename fold to other`.execute(db);
+      else
+        await sql`create trigger kept before delete on meta begin select raise(abort, 'kept'); end`.execute(
+          db,
+        );
+    };
+    const store = await open([...steps, uncopied]);
+    await store.keepMeta(serverKeyName, 'key');
+    await store.close();
+    await expect(open([...steps, uncopied, addColumn])).rejects.toThrow(/kept|fold/);
+    expect(backups()).toEqual([]);
+    await (await open([...steps, uncopied])).close();
   });
 
   it('that fails changes nothing, and the old program still starts', async () => {

@@ -2,9 +2,12 @@
 
 import { describe, expect, it } from 'vitest';
 import { ok } from '../../../shared/kit/result.ts';
-import { checkedSchema, codeMadeSchema, tabletsSchema } from '../../../shared/wire/messages.ts';
+import { checkedSchema, codeMadeSchema, pushedSchema, tabletsSchema } from '../../../shared/wire/messages.ts';
+import { broughtText } from '../../../shared/wire/signing.ts';
 import { enrolTablet } from '../../../src/app/sync/enrol.ts';
-import { makeCode } from '../../../src/server/codes.ts';
+import { makeCode, readCode } from '../../../src/server/codes.ts';
+import { hashOf } from '../../../src/server/keys.ts';
+import { makeChain, newKey } from '../../contract/entries.ts';
 import { boss, maker, newTablet, type TestTablet, until } from './tablets.ts';
 import { usePlant } from './use-plant.ts';
 
@@ -98,6 +101,54 @@ describe('a wall screen', () => {
     expect((await store.findTablet('wall'))?.screen).toBe(true);
   });
 
+  it('has no chain in the log, on nobody’s word', async () => {
+    await joinWall('wall');
+    const carrier = await plant.join('tabA');
+    const entries = makeChain({ tablet: 'wall', count: 2, key: newKey() });
+    const { tablet = '', epoch = '', seq = 0, hash = '' } = entries.at(-1) ?? {};
+    const end = { tablet, epoch, seq, hash };
+    const brought = [{ ...end, sig: await carrier.key.sign(broughtText(end)) }];
+    const pushed = await carrier.caller.call('/api/push', pushedSchema, {
+      json: { sentMs: Date.now(), entries, brought },
+    });
+    if (!pushed.ok) throw new Error(pushed.error.code);
+    expect(pushed.value.faults.map(({ fault }) => fault)).toEqual(['signature-differs']);
+    const { store } = plant.server.running;
+    expect((await store.page(0, 100)).map(({ text }) => JSON.parse(text).tablet)).not.toContain('wall');
+    expect(await store.allBrought()).toEqual([]);
+  });
+
+  it('is no tablet that was let in or has written, whose keys stay in the list; the code stays good', async () => {
+    const tablet = await plant.join('tabA');
+    const { store } = plant.server.running;
+    const keys = await store.tabletKeys('tabA');
+    const { code } = await makeCode(store, Date.now(), { screen: true });
+    const asked = { code, name: 'Hall 2', canBeScreen: true };
+    const refused = { ok: false, error: { code: 'code-wrong', facts: { screen: true } } };
+    expect(await enrolTablet(tablet, asked)).toMatchObject(refused);
+    // Never let in here, but its chain was brought.
+    const lost = await newTablet('lost', plant.server.running.url);
+    const entries = makeChain({ tablet: 'lost', count: 1, key: newKey() });
+    const { epoch = '', seq = 0, hash = '' } = entries.at(-1) ?? {};
+    const end = { tablet: 'lost', epoch, seq, hash };
+    const brought = [{ ...end, sig: await tablet.key.sign(broughtText(end)) }];
+    const json = { sentMs: Date.now(), entries, brought };
+    expect(await tablet.caller.call('/api/push', pushedSchema, { json })).toMatchObject({
+      value: { faults: [] },
+    });
+    expect(await enrolTablet(lost, asked)).toMatchObject(refused);
+    expect(await store.tabletKeys('tabA')).toEqual(keys);
+    expect((await store.allKeys()).map((key) => key.tablet)).toContain('tabA');
+    const wall = await newTablet('wall', plant.server.running.url);
+    expect(await enrolTablet(wall, asked)).toEqual(ok({ plant: 'Brae Works', screen: true }));
+  });
+
+  it('has codes that a server which knows of no screens does not find', async () => {
+    const { store } = plant.server.running;
+    const { code } = await makeCode(store, Date.now(), { screen: true });
+    expect(await store.takeOneTime(hashOf(readCode(code)), 'enrol', Date.now())).toBeNull();
+  });
+
   it('is let in by a code of its own alone, and only where it wrote nothing', async () => {
     const { store, url } = plant.server.running;
     const [old, link] = [await newTablet('old', url), await newTablet('link', url)];
@@ -151,6 +202,11 @@ describe('a tablet where a lead is', () => {
     });
     if (!checked.ok) throw new Error(checked.error.code);
     const { token } = checked.value;
+    const both = await tablet.caller.call('/api/codes', codeMadeSchema, {
+      json: { screen: true, replaces: 'tabA' },
+      person: token,
+    });
+    expect(both).toMatchObject({ error: { code: 'bad-body' } });
     const made = await tablet.caller.call('/api/codes', codeMadeSchema, {
       json: { screen: true },
       person: token,

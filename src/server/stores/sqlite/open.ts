@@ -94,17 +94,24 @@ export function copyInto(raw: Database.Database, file: string): void {
   makePrivate(file);
   try {
     raw.prepare('vacuum into ?').run(file);
+    takeOut(file);
   } catch (error) {
     // Left there, half a copy would stand in the way of the next one, and pass for one.
-    rmSync(file, { force: true });
+    for (const end of ['', '-journal', '-wal', '-shm']) rmSync(file + end, { force: true });
     throw error;
   }
+}
+
+/** Takes out of a copy what no backup carries. */
+function takeOut(file: string): void {
   const copy = new Database(file);
   try {
     // What is taken out is written over, not only let go of.
     copy.pragma('secure_delete = ON');
     copy.prepare('delete from meta where key = ?').run(serverKeyName);
-    for (const table of passingTables) copy.exec(`delete from ${table}`);
+    // A store that is about to be brought forward has fewer tables.
+    const there = new Set(copy.prepare("select name from sqlite_master where type = 'table'").pluck().all());
+    for (const table of passingTables) if (there.has(table)) copy.exec(`delete from ${table}`);
   } finally {
     copy.close();
   }
