@@ -104,9 +104,12 @@ it('is signed without a network too, and stands on paper', () =>
       await handOver(page, '');
       expect(await page.getByTestId('known-by').first().textContent()).toContain('As this tablet knows.');
       await page.emulateMedia({ media: 'print' });
+      await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
       await drawn(page);
-      expect(await page.getByTestId('handed').isVisible()).toBe(true);
-      expect(await page.getByTestId('take-over').isVisible()).toBe(false);
+      const paper = page.locator('#shift-page');
+      expect(await paper.getByTestId('handed').isVisible()).toBe(true);
+      expect(await page.getByTestId('take-over').filter({ visible: true }).count()).toBe(0);
+      await page.evaluate(() => dispatchEvent(new Event('afterprint')));
       await page.emulateMedia({ media: 'screen' });
       await context.setOffline(false);
     },
