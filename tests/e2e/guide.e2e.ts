@@ -80,10 +80,17 @@ it('takes an operator through three reels, a splice and a warning, one step at a
     await tapReel(page, 'own');
     await untilStep(page, 'splice');
     await goOn(page);
-    await tapReel(page, 'own', true);
-    await page.locator('[data-testid=guide]:not([data-step=splice])').waitFor();
-    await goOn(page);
+    // The copied run runs already, which would end its step at once: it is stopped, so that the step waits for somebody to start it.
     await goTo(page, 'line');
+    await page.getByTestId('run-stop').click();
+    await page.getByTestId('stop-jam').click();
+    await page.getByTestId('stopped').waitFor();
+    await tapReel(page, 'own', true);
+    await untilStep(page, 'run');
+    await goOn(page);
+    await page.getByTestId('guide-go').click();
+    await page.getByTestId('run-resume').click();
+    await page.locator('[data-testid=guide]:not([data-step=run])').waitFor();
     await page.getByTestId('runbar').waitFor();
     const here = { page, url: demo.url };
     await openBy(here, 'plus-many');

@@ -209,15 +209,29 @@ async function exportLog(page, own) {
   check('the export is whole', [entries > 3, ok], [true, true]);
 }
 
-/** What this engine lacks, as the page tells it. */
-async function tellLacks(page) {
+/** How the page tells each thing that an engine may lack, in its order, and how the engine itself is asked for it. */
+const lacks = [
+  ['cannot keep the screen on', 'typeof navigator.wakeLock?.request'],
+  ['cannot vibrate', 'typeof navigator.vibrate'],
+  ['cannot promise to keep the log', 'typeof navigator.storage?.persist'],
+  ['opens no serial port', 'typeof navigator.serial?.requestPort'],
+];
+
+/** What this engine lacks: the page tells that and nothing else. */
+async function checkLacks(page) {
   await page.tap('[data-testid=nav-plant]');
   await page.tap('[data-testid=tile-tablet]');
   await page.see('[data-testid=lacks]');
   const told = await page.run(
     "return [...document.querySelectorAll('[data-testid=lacks] li')].map((each) => each.textContent);",
   );
-  for (const line of told) console.log(`     lacks: ${line}`);
+  const found = await page.run(`return [${lacks.map(([, asked]) => asked).join(', ')}];`);
+  const wanted = lacks.flatMap(([words], at) => (found[at] === 'function' ? [] : [words]));
+  check(
+    'what it lacks is told',
+    told,
+    (lines) => lines.length === wanted.length && lines.every((line, at) => line.includes(wanted[at])),
+  );
 }
 
 async function playShift(page, own) {
@@ -239,7 +253,7 @@ async function playShift(page, own) {
   check('after a reload without the server', (await kindsWritten(page)).length, 3);
   server = await serve(port);
   await exportLog(page, own);
-  await tellLacks(page);
+  await checkLacks(page);
   await stop(server);
 }
 
