@@ -26,6 +26,13 @@ export function madeOf({ madeOf: made }: MadeState, name: string): Made {
   return made.get(name) ?? { of: [], all: [name], cut: null };
 }
 
+/** The material of a package that is in another from now on: it is listed, so that whether anything is made of a package takes no walk. */
+function known(state: MadeState, name: string): Made {
+  const made = madeOf(state, name);
+  state.madeOf.set(name, made);
+  return made;
+}
+
 /** A package is a piece of another from now on, and was one ever since it is known: pieces that were cut off it before are of that too. */
 export function addPiece(state: MadeState, piece: string, from: string): void {
   const was = state.madeOf.get(piece);
@@ -34,9 +41,11 @@ export function addPiece(state: MadeState, piece: string, from: string): void {
     addJoined(state, piece, from);
     return;
   }
-  const source = madeOf(state, from);
+  const source = known(state, from);
   const cut = { of: others(union(source.of, [from]), piece), all: union(source.all, [piece]) };
   state.madeOf.set(piece, was === undefined ? { ...cut, cut } : { ...grown(was, piece, cut), cut });
+  // What nothing named yet is in nothing.
+  if (was === undefined) return;
   for (const [name, made] of state.madeOf) {
     if (name === piece || !made.of.includes(piece)) continue;
     const whole = grown(made, piece, cut, name);
@@ -58,7 +67,7 @@ function grown(made: Material, piece: string, cut: Material, own = piece): Mater
 /** Parts of one package are in another from now on, and with them what is in the first by now: what is added to that later is not. */
 export function addJoined(state: MadeState, to: string, from: string): void {
   if (to === from) return;
-  const [kept, gone] = [madeOf(state, to), madeOf(state, from)];
+  const [kept, gone] = [madeOf(state, to), known(state, from)];
   state.madeOf.set(to, {
     of: others(union(kept.of, union(gone.of, [from])), to),
     all: kept.all.filter((name) => gone.all.includes(name)),

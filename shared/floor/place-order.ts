@@ -21,18 +21,13 @@ export function comparePlaces(a: string, b: string): number {
   return compareCut(cut(a), cut(b));
 }
 
-/** A new list in walking order of the store, as of `comparePlaces`; each name is cut once, so that thousands of places cost little. */
-export function sortByPlace<T>(items: readonly T[], placeOf: (item: T) => string): T[] {
-  return items
-    .map((item) => ({ item, ...cut(placeOf(item)) }))
-    .sort(compareCut)
-    .map(({ item }) => item);
-}
-
 /** Names that a step puts in order. */
 const AT_ONCE = 250;
 
-/** The same in steps small enough for a page that draws between them: pieces of the list each for themselves, then two and two into one. */
+/**
+ * A new list in walking order of the store, as of `comparePlaces`, in steps small enough for a page that draws between them: pieces of the list
+ * each for themselves, then two and two into one. Each name is cut once, so that thousands of places cost little.
+ */
 export function* sortByPlaceSteps<T>(
   items: readonly T[],
   placeOf: (item: T) => string,

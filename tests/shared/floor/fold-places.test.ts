@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { isPlaceInUse, placeOf } from '../../../shared/floor/fold-places.ts';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
-import { comparePlaces, sortByPlace } from '../../../shared/floor/place-order.ts';
+import { comparePlaces, sortByPlaceSteps } from '../../../shared/floor/place-order.ts';
 import { recognise } from '../../../shared/floor/recognise.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
 import { beginStory, tellPlant, unloaded, verified } from './story.ts';
@@ -85,6 +85,9 @@ describe('comparePlaces()', () => {
 
   test('orders whole lists alike, each name cut once', () => {
     const places = ['', '999999999999', 'R02', 'R10-S2', '1234567890123', 'R2', 'r2', '', 'R2-S9', 'B1'];
-    expect(sortByPlace(places, (place) => place)).toEqual([...places].sort(comparePlaces));
+    const steps = sortByPlaceSteps(places, (place) => place);
+    let step = steps.next();
+    while (step.done !== true) step = steps.next();
+    expect(step.value).toEqual([...places].sort(comparePlaces));
   });
 });

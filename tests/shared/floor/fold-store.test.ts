@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { blockedTapes, blockOn } from '../../../shared/floor/blocks.ts';
 import { airAtPlace, whyNotMerged } from '../../../shared/floor/fold-store.ts';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
+import { addPiece, type Made } from '../../../shared/floor/made-of.ts';
 import { packageIdOf } from '../../../shared/floor/package-name.ts';
 import { isOpened } from '../../../shared/floor/pick-order.ts';
 import {
@@ -359,4 +360,24 @@ test('entries have the ids by which new packages are named', () => {
   const into = split(story, 'K-1', 10);
   const last = story.entries.at(-1);
   expect(last && packageIdOf(idOf(last))).toBe(into);
+});
+
+test('a cut of a new piece looks at no other package, however many were cut before', () => {
+  let looks = 0;
+  class Watched<K, V> extends Map<K, V> {
+    override *[Symbol.iterator]() {
+      for (const each of this.entries()) {
+        looks += 1;
+        yield each;
+      }
+      return undefined;
+    }
+  }
+  const state = { madeOf: new Watched<string, Made>() };
+  for (let piece = 0; piece < 50; piece++) addPiece(state, `P-${piece}`, `K-${piece % 7}`);
+  expect(looks).toBe(0);
+  // One that was named before it was told to be a piece is looked for in all.
+  addPiece(state, 'K-3', 'S');
+  expect(looks).toBeGreaterThan(50);
+  expect(state.madeOf.get('P-3')?.all).toEqual(expect.arrayContaining(['K-3', 'S', 'P-3']));
 });

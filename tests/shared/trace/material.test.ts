@@ -328,9 +328,9 @@ describe('a reel that was found where it did not belong', () => {
   function found(reel: string | null) {
     const story = on('K-1', 'LA');
     build(story, 3);
-    const refused = { act: 'sweep', verdict: 'refused', reasons: [{ code: 'not-the-loaded-reel' }] } as const;
-    const facts = { ...refused, reel, lot: 'LR', run: 'r1' };
-    const sweep = story.tell('reel.verified', verified(slot, 'C-200', facts));
+    const reasons = [{ code: 'not-the-loaded-reel' }];
+    const facts = { act: 'sweep', verdict: 'refused', reel, lot: 'LR', run: 'r1' } as const;
+    const sweep = story.tell('reel.verified', verified(slot, 'C-200', { ...facts, reasons }));
     return { story, sweep };
   }
 
