@@ -31,6 +31,7 @@ async function check(entries: readonly Entry[], carrier = 't1', brought: readonl
           asked.push(tablet);
           return tablet === 't1' ? [key.publicKey, oldKey.publicKey] : [];
         },
+        findTablet: async () => null,
         firstOf: async () => null,
         keepBrought: async (words) => void kept.push(...words.map(({ seq, via }) => `${via} ${seq}`)),
       },
