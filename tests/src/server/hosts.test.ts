@@ -5,6 +5,7 @@ import pg from 'pg';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { openStore } from '../../../src/server/stores/open.ts';
 import { findHost, readAddress } from '../../../src/server/stores/postgres/hosts.ts';
+import { SERVING_LOCK } from '../../../src/server/stores/postgres/serving.ts';
 import { newFolder, startPostgres, type TestPostgres } from '../../contract/databases.ts';
 import { makeChain, startMs, toChecked } from '../../contract/entries.ts';
 import { openWay, type SilentWay } from '../../contract/silent.ts';
@@ -16,13 +17,32 @@ beforeAll(async () => {
   postgres = await startPostgres();
 }, 120_000);
 afterAll(() => postgres?.stop());
+const closing: (() => Promise<unknown>)[] = [];
 afterEach(async () => {
+  for (const close of closing.splice(0).reverse()) await close();
   await Promise.all(ways.map((way) => way.close()));
   ways = [];
 });
 async function newDatabase(): Promise<string> {
   if (!postgres) throw new Error('PostgreSQL did not start');
   return postgres.newDatabase();
+}
+/** A store of a server, closed at the end, and what it was told. */
+async function openOn(database: string) {
+  const folder = newFolder();
+  const faults: string[] = [];
+  const store = await openStore({
+    folder: folder.path,
+    database,
+    nowMs: () => startMs,
+    role: 'server',
+    onFault: (error) => faults.push(error.message),
+  });
+  closing.push(async () => {
+    await store.close();
+    folder.remove();
+  });
+  return { store, faults };
 }
 
 describe('`readAddress()`', () => {
@@ -79,7 +99,59 @@ describe('`findHost()`', () => {
   });
 });
 
+/** Who holds the lock of those who serve, by a connection that says so. */
+async function openCount(
+  url: string,
+): Promise<{ sessions: () => Promise<number>; cut: () => Promise<void> }> {
+  const admin = new pg.Client({ connectionString: url });
+  await admin.connect();
+  closing.push(() => admin.end());
+  const held = `from pg_locks join pg_database on pg_database.oid = database
+    where locktype = 'advisory' and datname = current_database() and objid = ${SERVING_LOCK}`;
+  return {
+    sessions: async () => {
+      const { rows } = await admin.query<{ n: string }>(`select count(distinct pid) as n ${held}`);
+      return Number(rows[0]?.n);
+    },
+    cut: async () => {
+      await admin.query(`select pg_terminate_backend(pid) ${held}`);
+    },
+  };
+}
+
 describe('a store whose host falls silent', () => {
+  it('leads again where the same host speaks again, by one connection', { timeout: 120_000 }, async () => {
+    const url = await newDatabase();
+    const way = await openWay(url);
+    ways.push(way);
+    const { sessions } = await openCount(url);
+    const { store, faults } = await openOn(way.url);
+    await until('the lead', () => store.leads());
+    // The host stands still and cuts nothing: the connection that held the lead is still there when it goes on.
+    way.fallSilent();
+    await until('that it is told', () => faults.includes('the database fell silent'));
+    expect(store.leads()).toBe(false);
+    way.speak();
+    await until('the lead', () => store.leads());
+    await until('one connection', async () => (await sessions()) === 1);
+  });
+
+  it('leaves no connection behind where it falls silent while one is made', {
+    timeout: 120_000,
+  }, async () => {
+    const url = await newDatabase();
+    const way = await openWay(url);
+    ways.push(way);
+    const { sessions, cut } = await openCount(url);
+    const { store, faults } = await openOn(way.url);
+    way.lose('listen reelward');
+    await cut();
+    await until('that it is told twice', () => faults.length > 1);
+    way.speak();
+    await until('the lead', () => store.leads());
+    await until('one connection', async () => (await sessions()) === 1);
+  });
+
   it('says so within five seconds, and goes on with the next host, whatever was asked meanwhile', {
     timeout: 120_000,
   }, async () => {

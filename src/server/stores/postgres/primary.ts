@@ -3,7 +3,7 @@
 
 import type { PostgresPool } from 'kysely';
 import pg from 'pg';
-import { WAIT_MS } from './client.ts';
+import { cutClient, WAIT_MS } from './client.ts';
 import { findHost, readAddress } from './hosts.ts';
 
 /** Where the database is written to now. */
@@ -80,8 +80,7 @@ function followingPool(
     const [old, some] = [current, clients];
     current = null;
     clients = new Set();
-    // Its driver waits for what was asked, and for goodbyes: the host gives neither.
-    for (const client of some) socketOf(client).destroy();
+    for (const client of some) cutClient(client);
     old?.end().catch(() => undefined);
   };
   return {
@@ -98,10 +97,4 @@ function followingPool(
       },
     },
   };
-}
-
-/** The driver's own socket, which its types leave out. */
-function socketOf(client: pg.PoolClient): { destroy: () => void } {
-  return (client as unknown as { readonly connection: { readonly stream: { destroy: () => void } } })
-    .connection.stream;
 }
