@@ -230,3 +230,45 @@ describe('a store whose host falls silent', () => {
     folder.remove();
   });
 });
+
+describe('a store whose host lets nobody write for a while', () => {
+  it('is written to again when that is over, and read all along', { timeout: 120_000 }, async () => {
+    const url = await newDatabase();
+    const admin = new pg.Client({ connectionString: url });
+    await admin.connect();
+    closing.push(() => admin.end());
+    await admin.query('set default_transaction_read_only = off'); // its own say goes before the cluster's
+    const { store, faults } = await openOn(url);
+    await until('the lead', () => store.leads());
+    const entries = makeChain({ tablet: 't1', count: 300 }).map((entry) => toChecked(entry));
+    let count = 0;
+    /** Adds the next entry; true where it was refused since nobody writes. */
+    const refuses = async () => {
+      try {
+        await store.append([{ sender: 't1', entries: entries.slice(count, count + 1) }], startMs);
+        count += 1;
+        return false;
+      } catch (error) {
+        return (error as { code?: unknown }).code === '25006';
+      }
+    };
+    expect(await refuses()).toBe(false);
+    await admin.query('alter system set default_transaction_read_only = on');
+    await admin.query('select pg_reload_conf()');
+    try {
+      await until('that nobody writes', refuses);
+      expect((await store.head()).pos).toBe(count);
+    } finally {
+      await admin.query('alter system reset default_transaction_read_only');
+      await admin.query('select pg_reload_conf()');
+    }
+    const before = count;
+    await until('that it is written', async () => {
+      await refuses();
+      return count > before;
+    });
+    expect((await store.head()).pos).toBe(count);
+    await until('the lead', () => store.leads());
+    expect(faults).toEqual([]);
+  });
+});

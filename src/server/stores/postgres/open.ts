@@ -73,7 +73,7 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
   const db = openPostgresDatabase(primary, role === null ? {} : { options: LET_GO });
   // For nonces only: a commit that is not awaited on the disk, since losing one costs nothing.
   const hasty = openPostgresDatabase(primary, { max: 3, options: `${LET_GO} -c synchronous_commit=off` });
-  const kept = keepLog(db, primary);
+  const kept = keepLog(db, () => watching.refused());
   const destroy = async () => void (await Promise.all([hasty.destroy(), db.destroy()]));
   const onBack = () => {
     kept.look().catch(fault);

@@ -14,6 +14,8 @@ export interface Primary {
   readonly pool: (settings: Partial<pg.PoolConfig>) => PostgresPool;
   /** Nothing comes from the host any more: cuts what leads there. Until `found`, questions are refused with this error. */
   readonly lost: (error: Error) => void;
+  /** Another may be written to by now, or this one by connections made from now on: cuts what leads there, and refuses nothing. */
+  readonly leave: () => void;
   /** It answers again, or another does. */
   readonly found: () => void;
 }
@@ -24,6 +26,10 @@ export function createPrimary(database: string, onFault: (error: Error) => void)
   const cutters = new Set<() => void>();
   let url: Promise<string> | null = null;
   let away: Error | null = null;
+  const leave = () => {
+    url = null;
+    for (const cut of cutters) cut();
+  };
   const findUrl = () => {
     url ??= findHost(address).catch((error: unknown) => {
       url = null;
@@ -46,9 +52,9 @@ export function createPrimary(database: string, onFault: (error: Error) => void)
     },
     lost: (error) => {
       away = error;
-      url = null;
-      for (const cut of cutters) cut();
+      leave();
     },
+    leave,
     found: () => {
       away = null;
     },

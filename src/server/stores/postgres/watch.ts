@@ -28,6 +28,8 @@ export interface Watch {
   readonly watch: Store['watch'];
   /** True while this process holds the lock of the one that leads. */
   readonly leads: () => boolean;
+  /** The host refused a write: it is looked for anew, and every connection made anew, this one too. */
+  readonly refused: () => void;
   readonly close: () => Promise<void>;
 }
 
@@ -44,12 +46,15 @@ export async function watchDatabase(primary: Primary, { onFault, onBack, role }:
   let closed = false;
   let isLeading = false;
 
-  const lost = (error: Error) => {
-    if (closed) return;
-    // Left standing it would keep its locks where the host comes back, and nobody could lead.
+  /** Left standing a connection would keep its locks where the host comes back, and nobody could lead. */
+  const drop = () => {
     if (client) cutClient(client);
     client = null;
     isLeading = false;
+  };
+  const lost = (error: Error) => {
+    if (closed) return;
+    drop();
     primary.lost(error);
     again();
   };
@@ -120,6 +125,13 @@ export async function watchDatabase(primary: Primary, { onFault, onBack, role }:
     },
     // An act works for itself alone.
     leads: () => role === null || isLeading,
+    refused: () => {
+      // Being made anew already.
+      if (closed || coming || !client) return;
+      drop();
+      primary.leave();
+      again();
+    },
     close: async () => {
       closed = true;
       if (timer) clearTimeout(timer);
