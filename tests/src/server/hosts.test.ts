@@ -6,6 +6,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { openStore } from '../../../src/server/stores/open.ts';
 import { findHost, readAddress } from '../../../src/server/stores/postgres/hosts.ts';
 import { SERVING_LOCK } from '../../../src/server/stores/postgres/serving.ts';
+import type { Store } from '../../../src/server/stores/store.ts';
 import { newFolder, startPostgres, type TestPostgres } from '../../contract/databases.ts';
 import { makeChain, startMs, toChecked } from '../../contract/entries.ts';
 import { openWay, type SilentWay } from '../../contract/silent.ts';
@@ -27,6 +28,9 @@ async function newDatabase(): Promise<string> {
   if (!postgres) throw new Error('PostgreSQL did not start');
   return postgres.newDatabase();
 }
+const own = { tablet: 't1', epoch: 'e1' };
+const chain = (tablet: string) => makeChain({ tablet, count: 2 }).map((entry) => toChecked(entry));
+
 /** A store of a server, closed at the end, and what it was told. */
 async function openOn(database: string) {
   const folder = newFolder();
@@ -192,6 +196,36 @@ describe('a store whose host falls silent', () => {
     await until('the lead', () => store.leads());
     await store.close();
     folder.remove();
+  });
+
+  it.each([
+    [
+      'which the server itself wrote',
+      async (store: Store) => store.appendNext(own, () => chain('t1'), startMs),
+    ],
+    [
+      'whose head it signed, by whomever they came',
+      async (store: Store, other: Store) => {
+        await other.append([{ sender: 't1', entries: chain('t1') }], startMs);
+        expect((await store.tree())?.size).toBe(2);
+      },
+    ],
+  ])('is not gone on with where it comes back without entries %s', { timeout: 120_000 }, async (_, write) => {
+    const url = await newDatabase();
+    const [{ store }, { store: other }] = [await openOn(url), await openOn(url)];
+    const before = await store.serverEpoch();
+    await write(store, other);
+    const admin = new pg.Client({ connectionString: url });
+    await admin.connect();
+    // As a copy that lagged behind has it.
+    await admin.query(
+      "delete from entries where pos = 2; update chains set seq = 1; delete from meta where key = 'tree_edge'",
+    );
+    await admin.end();
+    await expect(store.append([{ sender: 't2', entries: chain('t2') }], startMs)).rejects.toMatchObject({
+      code: 'REELWARD_LOST',
+    });
+    expect(await store.serverEpoch()).not.toBe(before);
   });
 
   it('that comes back without entries which it had is not gone on with, and the log gets another name', {

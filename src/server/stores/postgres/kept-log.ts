@@ -32,7 +32,7 @@ export interface KeptLog {
   /** The name of the log that is served from now on. */
   readonly begin: (epoch: string) => void;
   /** The log reached this far. */
-  readonly saw: (head: LogHead | undefined) => void;
+  readonly saw: (head: LogHead) => void;
   /** Rejects where the database holds another log than the one that was seen. */
   readonly look: () => Promise<void>;
   /** Runs work that no other process's overlaps, on that log only. */
@@ -77,7 +77,7 @@ export function keepLog(db: Kysely<Tables>, onRefused: () => void): KeptLog {
       epoch = now;
     },
     saw: (head) => {
-      if (head && head.pos > seen.pos) seen = head;
+      if (head.pos > seen.pos) seen = head;
     },
     look: () =>
       renamed(async () => {

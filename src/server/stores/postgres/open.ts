@@ -12,7 +12,7 @@ import type { Store } from '../store.ts';
 import { entryColumns, type Step, type Tables } from '../tables.ts';
 import { LeanClient } from './client.ts';
 import { findHost, readAddress } from './hosts.ts';
-import { type KeptLog, keepLog } from './kept-log.ts';
+import { keepLog } from './kept-log.ts';
 import { createPrimary, type Primary } from './primary.ts';
 import { LET_GO, type Role } from './serving.ts';
 import { watchDatabase } from './watch.ts';
@@ -88,6 +88,7 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
     dialect: 'postgres',
     appendTransaction: kept.appendTransaction,
     insertEntries,
+    saw: kept.saw,
     claimNonce: async (nonce, _nowMs, untilMs) => {
       const added = await hasty
         .insertInto('nonces')
@@ -115,24 +116,7 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
     },
   });
   kept.begin(await store.serverEpoch());
-  return seeing(store, kept);
-}
-
-/** The store, which notes how far the log was seen to reach. */
-function seeing(store: Store, kept: KeptLog): Store {
-  return {
-    ...store,
-    append: async (batches, nowMs) => {
-      const results = await store.append(batches, nowMs);
-      kept.saw(results.at(-1)?.head);
-      return results;
-    },
-    head: async () => {
-      const head = await store.head();
-      kept.saw(head);
-      return head;
-    },
-  };
+  return store;
 }
 
 async function bringForward(primary: Primary, options: PostgresOptions): Promise<void> {
