@@ -24,6 +24,7 @@ import { createQuotas } from './quotas.ts';
 import { createSeenBook } from './seen.ts';
 import type { ServerSettings } from './settings.ts';
 import { createSignatureWalk } from './signatures.ts';
+import { newEpoch } from './stores/migrate.ts';
 import { openStore } from './stores/open.ts';
 import { lockFolder } from './stores/sqlite/lock.ts';
 import type { Store } from './stores/store.ts';
@@ -120,7 +121,13 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   });
   onTrouble = (trouble, where) => {
     app.log.error({ store: trouble, where }, storeWords[trouble]);
-    if (trouble === 'restored' || trouble === 'lost') end(storeWords[trouble]);
+    if (trouble === 'restored') end(storeWords[trouble]);
+    // Whoever serves it next remembers no head that was signed: under another name of the log tablets offer what it lacks.
+    if (trouble === 'lost')
+      void store
+        .swapMeta('server_epoch', context.serverEpoch, newEpoch())
+        .catch(fault)
+        .finally(() => end(storeWords[trouble]));
   };
   for (const error of faults) fault(error as Error);
   for (const entry of unsigned) app.log.warn({ entry }, 'signature set aside: it is none by its form');

@@ -13,8 +13,8 @@ export interface HeadSigner {
   readonly sign: (tree: TreeState) => string;
 }
 
-/** Heads remembered. */
-const HEADS_KEPT = 16;
+/** Heads remembered, the newest. */
+const HEADS_KEPT = 256;
 
 /** The store holds another log than the one whose head was signed. */
 class LogForked extends Error {
@@ -35,8 +35,10 @@ export function createHeadSigner(key: PlantKey): HeadSigner {
       if (known) throw new LogForked(size);
       const head = { origin: key.ed25519.name, size, root: fromHex(root, 32) ?? emptyRoot };
       const note = key.signNote(treeHeadText(head));
-      if (signed.size >= HEADS_KEPT) signed.clear();
       signed.set(size, { root, note });
+      // A map goes by the order in which its entries came: the oldest is first.
+      const [oldest] = signed.size > HEADS_KEPT ? signed.keys() : [];
+      if (oldest !== undefined) signed.delete(oldest);
       return note;
     },
   };

@@ -9,6 +9,8 @@ export interface SilentWay {
   readonly fallSilent: () => void;
   /** Drops every connection, and each new one as it comes. */
   readonly refuse: () => void;
+  /** What is sent to the database and holds this text is lost. */
+  readonly lose: (text: string) => void;
   /** What was held back passes, and all that follows. */
   readonly speak: () => void;
   /** How many have come in. */
@@ -23,6 +25,7 @@ export async function openWay(url: string, isSilent = false): Promise<SilentWay>
   let silent = isSilent;
   let came = 0;
   let refusing = false;
+  let lost: string | null = null;
   const server = createServer((near) => {
     came += 1;
     if (refusing) {
@@ -35,7 +38,9 @@ export async function openWay(url: string, isSilent = false): Promise<SilentWay>
       [far, near],
     ] as const) {
       sockets.add(from);
-      from.on('data', (bytes) => void to.write(bytes));
+      from.on('data', (bytes) => {
+        if (from === far || lost === null || !bytes.includes(lost)) to.write(bytes);
+      });
       from.on('close', () => {
         sockets.delete(from);
         to.destroy();
@@ -64,7 +69,11 @@ export async function openWay(url: string, isSilent = false): Promise<SilentWay>
       refusing = true;
       for (const socket of sockets) socket.destroy();
     },
+    lose: (text) => {
+      lost = text;
+    },
     speak: () => {
+      lost = null;
       silent = false;
       refusing = false;
       for (const socket of sockets) socket.resume();

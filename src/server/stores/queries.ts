@@ -5,7 +5,7 @@ import { type Kysely, type SelectQueryBuilder, sql, type Transaction } from 'kys
 import { aheadLimitMs } from '../../../shared/log/clock.ts';
 import { clockCountMost } from '../../../shared/log/entry.ts';
 import type { OrderKey } from '../../../shared/log/order.ts';
-import { appendBatches, firstRoot, type InsertEntries, readHead } from './append.ts';
+import { appendBatches, type Batch, firstRoot, type InsertEntries, readHead } from './append.ts';
 import { quarantineSignatures } from './forms.ts';
 import { newEpoch } from './migrate.ts';
 import { type PackedRow, packedColumns, wholeBody } from './packed.ts';
@@ -13,7 +13,7 @@ import { peopleQueries } from './people-queries.ts';
 import { pictureQueries } from './picture-queries.ts';
 import { pushQueries } from './push-table.ts';
 import { rateQueries } from './shared-counts.ts';
-import type { ChainEnd, Signal, Store, StoredEntry } from './store.ts';
+import type { ChainEnd, LogHead, Signal, Store, StoredEntry } from './store.ts';
 import type { Dialect, EntriesTable, Tables } from './tables.ts';
 import {
   broughtQueries,
@@ -31,6 +31,8 @@ export interface StoreParts {
   /** Runs `work` in a durable transaction that no other append overlaps, in this process or another. */
   readonly appendTransaction: <T>(work: (tx: Transaction<Tables>) => Promise<T>) => Promise<T>;
   readonly insertEntries: InsertEntries;
+  /** Told how far the log was seen to reach. */
+  readonly saw?: (head: LogHead) => void;
   readonly claimNonce: Store['claimNonce'];
   readonly tell: (signal: Signal) => Promise<void>;
   readonly watch: Store['watch'];
@@ -161,22 +163,33 @@ function chainQueries(
   db: Kysely<Tables>,
   parts: StoreParts,
 ): Pick<Store, 'append' | 'appendNext' | 'head' | 'rootAt' | 'tree' | 'treeHashes' | 'heads' | 'marks'> {
+  const { appendTransaction, insertEntries, saw = () => undefined } = parts;
+  const append = async (make: (tx: Transaction<Tables>) => Promise<readonly Batch[]>, nowMs: number) => {
+    const results = await appendTransaction(async (tx) =>
+      appendBatches(tx, await make(tx), { nowMs, insertEntries }),
+    );
+    const head = results.at(-1)?.head;
+    if (head) saw(head);
+    return results;
+  };
   return {
     append: async (batches, nowMs) => {
-      const { appendTransaction, insertEntries } = parts;
-      const results = await appendTransaction((tx) => appendBatches(tx, batches, { nowMs, insertEntries }));
+      const results = await append(async () => batches, nowMs);
       if (results.some((result) => result.added > 0)) await parts.tell({ kind: 'appended' });
       return results;
     },
     appendNext: async ({ tablet, epoch }, make, nowMs) => {
-      const { appendTransaction, insertEntries } = parts;
-      await appendTransaction(async (tx) => {
-        const entries = make(await endOf(tx, { tablet, epoch }));
-        await appendBatches(tx, [{ sender: tablet, entries }], { nowMs, insertEntries });
-      });
+      await append(
+        async (tx) => [{ sender: tablet, entries: make(await endOf(tx, { tablet, epoch })) }],
+        nowMs,
+      );
       await parts.tell({ kind: 'appended' });
     },
-    head: () => readHead(db),
+    head: async () => {
+      const head = await readHead(db);
+      saw(head);
+      return head;
+    },
     rootAt: async (pos) => {
       if (pos === 0) return firstRoot;
       return (
@@ -186,10 +199,15 @@ function chainQueries(
     },
     tree: async () => {
       const edge = await readEdge(db);
-      const { pos } = await readHead(db);
-      if (edge.size === pos) return stateOf(edge);
-      const made = await parts.appendTransaction(async (tx) => edgeAt(tx, (await readHead(tx)).pos));
-      return made && stateOf(made);
+      const head = await readHead(db);
+      saw(head);
+      if (edge.size === head.pos) return stateOf(edge);
+      const made = await appendTransaction(async (tx) => {
+        const end = await readHead(tx);
+        return { end, edge: await edgeAt(tx, end.pos) };
+      });
+      saw(made.end);
+      return made.edge && stateOf(made.edge);
     },
     treeHashes: (ranges) => rangeHashes(db, ranges),
     heads: () => db.selectFrom('chains').selectAll().orderBy('tablet').orderBy('epoch').execute(),

@@ -137,24 +137,33 @@ async function keepUp(held: Held): Promise<void> {
 
 /** The index as the store has it. */
 async function load(held: Held): Promise<void> {
-  const { store } = held;
-  held.base = await store.tracePlace();
-  held.settled = emptyTrace();
-  held.place = readPlaceText(held.base) ?? start;
-  if (held.place === start) held.base = null;
-  else {
-    for (let last: { part: string; key: string } | null = null; !held.isStopped(); ) {
-      const rows = await store.traceState(last, 500);
-      putRows(held.settled, rows);
-      last = rows.at(-1) ?? null;
-      if (!last) break;
-      await turn();
-    }
-  }
+  let read = await readIndex(held);
+  // Another process moved it while it was read: rows of one place and of the next are the index of neither.
+  while (!held.isStopped() && read.told !== (await held.store.tracePlace())) read = await readIndex(held);
+  const place = readPlaceText(read.told);
+  held.base = place && read.told;
+  held.place = place ?? start;
+  held.settled = read.index;
   held.written = asWritten(held.settled);
   tipAnew(held);
   await foldTip(held);
   held.isLoaded = true;
+}
+
+/** The store's rows as they come, and the place at which they were begun. */
+async function readIndex({ store, isStopped }: Held): Promise<{ told: string | null; index: TraceIndex }> {
+  const told = await store.tracePlace();
+  const index = emptyTrace();
+  // That of another version is none for this one.
+  if (readPlaceText(told) === null) return { told, index };
+  for (let last: { part: string; key: string } | null = null; !isStopped(); ) {
+    const rows = await store.traceState(last, 500);
+    putRows(index, rows);
+    last = rows.at(-1) ?? null;
+    if (!last) break;
+    await turn();
+  }
+  return { told, index };
 }
 
 /** The tip begins where the settled part ends. */

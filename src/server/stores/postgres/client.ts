@@ -34,3 +34,12 @@ export class LeanClient extends pg.Client {
     this.query = query as typeof this.query; // answers each of the driver's overloads
   }
 }
+
+/** Cuts a connection off without a goodbye: its driver waits for what was asked and for the host's, and a host that fell silent gives neither. */
+export function cutClient(client: pg.ClientBase): void {
+  // The driver's own socket, which its types leave out.
+  const { connection } = client as unknown as {
+    readonly connection: { readonly stream: { destroy: () => void } };
+  };
+  connection.stream.destroy();
+}

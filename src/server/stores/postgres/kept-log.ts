@@ -6,7 +6,6 @@ import { firstRoot } from '../append.ts';
 import { newEpoch } from '../migrate.ts';
 import type { LogHead } from '../store.ts';
 import type { Tables } from '../tables.ts';
-import type { Primary } from './primary.ts';
 import { SERVING_LOCK } from './serving.ts';
 
 /** Key of the append lock: any number that nothing else in the database uses. */
@@ -33,7 +32,7 @@ export interface KeptLog {
   /** The name of the log that is served from now on. */
   readonly begin: (epoch: string) => void;
   /** The log reached this far. */
-  readonly saw: (head: LogHead | undefined) => void;
+  readonly saw: (head: LogHead) => void;
   /** Rejects where the database holds another log than the one that was seen. */
   readonly look: () => Promise<void>;
   /** Runs work that no other process's overlaps, on that log only. */
@@ -46,8 +45,8 @@ interface Found {
   readonly root: string | null;
 }
 
-/** Starts with nothing seen. */
-export function keepLog(db: Kysely<Tables>, primary: Pick<Primary, 'lost'>): KeptLog {
+/** Starts with nothing seen. `onRefused`: told where the host lets nobody write. */
+export function keepLog(db: Kysely<Tables>, onRefused: () => void): KeptLog {
   let epoch: string | null = null;
   let seen: LogHead = { pos: 0, root: firstRoot };
   /** `asked`: how far the log was seen to reach when it was asked. */
@@ -68,8 +67,8 @@ export function keepLog(db: Kysely<Tables>, primary: Pick<Primary, 'lost'>): Kep
           .where('key', '=', 'server_epoch')
           .where('value', '=', epoch)
           .execute();
-      // The host was put back to a copy that is read only, and did not cut its connections.
-      if ((error as { code?: unknown }).code === '25006') primary.lost(error as Error);
+      // Put back to a copy that is read only without cutting its connections; or its keeper lets nobody write for a while, and these go on like that.
+      if ((error as { code?: unknown }).code === '25006') onRefused();
       throw error;
     }
   };
@@ -78,7 +77,7 @@ export function keepLog(db: Kysely<Tables>, primary: Pick<Primary, 'lost'>): Kep
       epoch = now;
     },
     saw: (head) => {
-      if (head && head.pos > seen.pos) seen = head;
+      if (head.pos > seen.pos) seen = head;
     },
     look: () =>
       renamed(async () => {

@@ -12,7 +12,7 @@ import type { Store } from '../store.ts';
 import { entryColumns, type Step, type Tables } from '../tables.ts';
 import { LeanClient } from './client.ts';
 import { findHost, readAddress } from './hosts.ts';
-import { type KeptLog, keepLog } from './kept-log.ts';
+import { keepLog } from './kept-log.ts';
 import { createPrimary, type Primary } from './primary.ts';
 import { LET_GO, type Role } from './serving.ts';
 import { watchDatabase } from './watch.ts';
@@ -73,7 +73,7 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
   const db = openPostgresDatabase(primary, role === null ? {} : { options: LET_GO });
   // For nonces only: a commit that is not awaited on the disk, since losing one costs nothing.
   const hasty = openPostgresDatabase(primary, { max: 3, options: `${LET_GO} -c synchronous_commit=off` });
-  const kept = keepLog(db, primary);
+  const kept = keepLog(db, () => watching.refused());
   const destroy = async () => void (await Promise.all([hasty.destroy(), db.destroy()]));
   const onBack = () => {
     kept.look().catch(fault);
@@ -88,6 +88,7 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
     dialect: 'postgres',
     appendTransaction: kept.appendTransaction,
     insertEntries,
+    saw: kept.saw,
     claimNonce: async (nonce, _nowMs, untilMs) => {
       const added = await hasty
         .insertInto('nonces')
@@ -115,24 +116,7 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
     },
   });
   kept.begin(await store.serverEpoch());
-  return seeing(store, kept);
-}
-
-/** The store, which notes how far the log was seen to reach. */
-function seeing(store: Store, kept: KeptLog): Store {
-  return {
-    ...store,
-    append: async (batches, nowMs) => {
-      const results = await store.append(batches, nowMs);
-      kept.saw(results.at(-1)?.head);
-      return results;
-    },
-    head: async () => {
-      const head = await store.head();
-      kept.saw(head);
-      return head;
-    },
-  };
+  return store;
 }
 
 async function bringForward(primary: Primary, options: PostgresOptions): Promise<void> {

@@ -3,7 +3,7 @@
 
 import type { PostgresPool } from 'kysely';
 import pg from 'pg';
-import { WAIT_MS } from './client.ts';
+import { cutClient, WAIT_MS } from './client.ts';
 import { findHost, readAddress } from './hosts.ts';
 
 /** Where the database is written to now. */
@@ -14,6 +14,8 @@ export interface Primary {
   readonly pool: (settings: Partial<pg.PoolConfig>) => PostgresPool;
   /** Nothing comes from the host any more: cuts what leads there. Until `found`, questions are refused with this error. */
   readonly lost: (error: Error) => void;
+  /** Another may be written to by now, or this one by connections made from now on: cuts what leads there, and refuses nothing. */
+  readonly leave: () => void;
   /** It answers again, or another does. */
   readonly found: () => void;
 }
@@ -24,6 +26,10 @@ export function createPrimary(database: string, onFault: (error: Error) => void)
   const cutters = new Set<() => void>();
   let url: Promise<string> | null = null;
   let away: Error | null = null;
+  const leave = () => {
+    url = null;
+    for (const cut of cutters) cut();
+  };
   const findUrl = () => {
     url ??= findHost(address).catch((error: unknown) => {
       url = null;
@@ -46,9 +52,9 @@ export function createPrimary(database: string, onFault: (error: Error) => void)
     },
     lost: (error) => {
       away = error;
-      url = null;
-      for (const cut of cutters) cut();
+      leave();
     },
+    leave,
     found: () => {
       away = null;
     },
@@ -80,8 +86,7 @@ function followingPool(
     const [old, some] = [current, clients];
     current = null;
     clients = new Set();
-    // Its driver waits for what was asked, and for goodbyes: the host gives neither.
-    for (const client of some) socketOf(client).destroy();
+    for (const client of some) cutClient(client);
     old?.end().catch(() => undefined);
   };
   return {
@@ -98,10 +103,4 @@ function followingPool(
       },
     },
   };
-}
-
-/** The driver's own socket, which its types leave out. */
-function socketOf(client: pg.PoolClient): { destroy: () => void } {
-  return (client as unknown as { readonly connection: { readonly stream: { destroy: () => void } } })
-    .connection.stream;
 }

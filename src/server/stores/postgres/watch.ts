@@ -5,7 +5,7 @@
 import pg from 'pg';
 import { StoreRefused } from '../migrate.ts';
 import type { Signal, Store } from '../store.ts';
-import { CONNECT_MS } from './client.ts';
+import { CONNECT_MS, cutClient } from './client.ts';
 import type { Primary } from './primary.ts';
 import { LEADING_LOCKS, LET_GO, type Role, SERVING_LOCK } from './serving.ts';
 
@@ -28,6 +28,8 @@ export interface Watch {
   readonly watch: Store['watch'];
   /** True while this process holds the lock of the one that leads. */
   readonly leads: () => boolean;
+  /** The host refused a write: it is looked for anew, and every connection made anew, this one too. */
+  readonly refused: () => void;
   readonly close: () => Promise<void>;
 }
 
@@ -38,14 +40,21 @@ export async function watchDatabase(primary: Primary, { onFault, onBack, role }:
     for (const listener of listeners) listener(signal);
   };
   let client: pg.Client | null = null;
+  /** The one that is being made. */
+  let coming: pg.Client | null = null;
   let timer: NodeJS.Timeout | null = null;
   let closed = false;
   let isLeading = false;
 
-  const lost = (error: Error) => {
-    if (closed) return;
+  /** Left standing a connection would keep its locks where the host comes back, and nobody could lead. */
+  const drop = () => {
+    if (client) cutClient(client);
     client = null;
     isLeading = false;
+  };
+  const lost = (error: Error) => {
+    if (closed) return;
+    drop();
     primary.lost(error);
     again();
   };
@@ -61,6 +70,7 @@ export async function watchDatabase(primary: Primary, { onFault, onBack, role }:
           tell({ kind: 'appended' });
         },
         (error: Error) => {
+          if (closed) return;
           onFault(error);
           lost(error);
         },
@@ -68,7 +78,9 @@ export async function watchDatabase(primary: Primary, { onFault, onBack, role }:
     }, AGAIN_MS);
   };
   const connect = async () => {
-    const next = newClient(await primary.url());
+    const url = await primary.url();
+    if (closed) throw connectionEnded();
+    const next = newClient(url);
     const gone = (error: Error) => {
       if (closed || client !== next) return;
       onFault(error);
@@ -80,11 +92,21 @@ export async function watchDatabase(primary: Primary, { onFault, onBack, role }:
       const signal = readSignal(notice.payload ?? '');
       if (signal) tell(signal);
     });
-    await next.connect();
-    if (role === 'server') await serving(next);
-    await next.query('listen reelward');
-    client = next;
-    await contest(next);
+    coming = next;
+    try {
+      await next.connect();
+      await unlessSilent(next, async () => {
+        if (role === 'server') await serving(next);
+        await next.query('listen reelward');
+        client = next;
+        await contest(next);
+      });
+    } catch (error) {
+      cutClient(next);
+      throw error;
+    } finally {
+      coming = null;
+    }
     pulse({ ask: () => contest(next), isOver: () => closed || client !== next, gone });
   };
   /** Takes the lead where nobody has it; a process that fell away left it. */
@@ -103,9 +125,17 @@ export async function watchDatabase(primary: Primary, { onFault, onBack, role }:
     },
     // An act works for itself alone.
     leads: () => role === null || isLeading,
+    refused: () => {
+      // Being made anew already.
+      if (closed || coming || !client) return;
+      drop();
+      primary.leave();
+      again();
+    },
     close: async () => {
       closed = true;
       if (timer) clearTimeout(timer);
+      if (coming) cutClient(coming);
       await client?.end();
     },
   };
@@ -121,14 +151,26 @@ function pulse(parts: {
   const timer = setTimeout(() => {
     if (isOver()) return;
     const silent = () => gone(Object.assign(new Error('the database fell silent'), { code: 'ETIMEDOUT' }));
-    let limit = setTimeout(() => {
-      limit = setTimeout(silent, HALF_SILENT_MS);
-    }, HALF_SILENT_MS);
+    const heard = limitSilence(silent);
     ask()
       .then(() => pulse(parts), gone)
-      .finally(() => clearTimeout(limit));
+      .finally(heard);
   }, PULSE_MS);
   timer.unref();
+}
+
+/** Calls `silent` where the function that it returns is not called in time. */
+function limitSilence(silent: () => void): () => void {
+  let limit = setTimeout(() => {
+    limit = setTimeout(silent, HALF_SILENT_MS);
+  }, HALF_SILENT_MS);
+  return () => clearTimeout(limit);
+}
+
+/** Asks on a connection, which is cut where no answer comes: what was asked then rejects. */
+async function unlessSilent(client: pg.Client, ask: () => Promise<void>): Promise<void> {
+  const heard = limitSilence(() => cutClient(client));
+  await ask().finally(heard);
 }
 
 /** Takes a lock where nobody has it. */
@@ -156,7 +198,6 @@ async function serving(client: pg.Client): Promise<void> {
     SERVING_LOCK,
   ]);
   if (rows[0]?.free) return;
-  await client.end();
   throw new StoreRefused('--database: a backup is being put into it; start the server when that is done');
 }
 
