@@ -55,7 +55,10 @@ export interface PushDesk {
   /** True where messages go to this tablet: somebody asked for them there who is a lead or an engineer still. */
   readonly isOn: (tablet: string) => Promise<boolean>;
   /** Sends what is new to everybody who is to be told now; resolves when all of it ended. What reached nobody is not among the keys taken. */
-  readonly tell: (tablet: string, notices: readonly PushNotice[]) => Promise<Required<PushTold>>;
+  readonly tell: (
+    tablet: string,
+    notices: readonly PushNotice[],
+  ) => Promise<PushTold & { readonly taken: string[] }>;
   readonly counts: () => PushCounts;
 }
 

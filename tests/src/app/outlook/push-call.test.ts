@@ -89,8 +89,10 @@ describe('`createTelling()`', () => {
     };
     return { asked, look };
   }
-  const taken = (...keys: readonly string[]) =>
-    ({ ok: true, value: { sent: keys.length, taken: [...keys] } }) as const;
+  const taken = (...keys: string[]): Result<PushTold, { readonly code: string }> => ({
+    ok: true,
+    value: { sent: keys.length, taken: keys },
+  });
 
   it('names again what the server did not take, until it does', async () => {
     const { asked, look } = telling(taken(), taken('a'), taken('b'));

@@ -32,7 +32,7 @@ let desk: PushDesk;
 let nowMs = atMs;
 const people = new Map<string, KnownPerson>();
 const setRole = (person: string, role: Role) =>
-  people.set(person, { person, name: person, role, badge: null, pin: null });
+  people.set(person, { person, name: person, role, badge: person, pin: null });
 beforeEach(async () => {
   folder = newFolder();
   [nowMs, statuses, paths] = [atMs, [], []];

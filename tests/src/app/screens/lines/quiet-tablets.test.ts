@@ -6,7 +6,9 @@ import { ownTablet } from '../../../../../src/server/own-chain.ts';
 
 it('tells tablets that fell silent, and neither this one, nor one put away, nor the server', () => {
   const names = ['here', 'silent', 'busy', 'away', 'never', ownTablet];
-  const tablets = new Map(names.map((tablet) => [tablet, { tablet, name: `Name of ${tablet}` }]));
+  const tablets = new Map(
+    names.map((tablet) => [tablet, { tablet, name: `Name of ${tablet}`, app: '1', epochs: [] }]),
+  );
   const nowMs = 100 * 3_600_000;
   const hourAgo = nowMs - 3_600_000;
   const heard = new Map([
