@@ -1,9 +1,9 @@
 // What is said of the real lines while somebody practises on this tablet.
 
-import { loudestOf } from '../../shared/outlook/line.ts';
+import type { ReadonlySignal } from '@preact/signals';
+import { loudestOf, type SlotOutlook } from '../../shared/outlook/line.ts';
 import type { App } from './app.ts';
 import { lineToTell } from './line-in-hand.ts';
-import type { Watch } from './outlook/watch.ts';
 import { practiceWords } from './words/practice.ts';
 import { warningWords } from './words/warning.ts';
 import { formatSpan, formatTime, say } from './words/words.ts';
@@ -11,7 +11,7 @@ import { formatSpan, formatTime, say } from './words/words.ts';
 /** The loudest open warning of the watched lines as a sentence, with its line where the tablet serves several; null where none is open. */
 export function realLineTold(
   real: Pick<App, 'beside' | 'store' | 'nowMs'>,
-  watches: readonly Pick<Watch, 'warnings'>[],
+  watches: readonly { readonly warnings: ReadonlySignal<readonly SlotOutlook[]> }[],
 ): string | null {
   const loudest = loudestOf(watches.flatMap(({ warnings }) => warnings.value));
   if (!loudest || loudest.warning.level === 'quiet') return null;

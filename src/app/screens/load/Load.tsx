@@ -2,7 +2,7 @@
 // lead, the sweep.
 
 import { useComputed } from '@preact/signals';
-import { type MutableRef, useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { openSweep, setupProgress } from '../../../../shared/floor/progress.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
@@ -38,7 +38,7 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
   );
 }
 
-function LineToLoad(props: { readonly desk: DeskRun; readonly linked: MutableRef<string | null> }) {
+function LineToLoad(props: { readonly desk: DeskRun; readonly linked: { current: string | null } }) {
   const { desk, linked } = props;
   const app = useApp();
   const floor = useFloor();
