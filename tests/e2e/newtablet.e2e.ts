@@ -5,6 +5,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { simulateShift } from '../../demo/simulate.ts';
 import { createReplica, foldIn, snapshotOf } from '../../shared/floor/replica.ts';
+import { entryId } from '../../shared/log/entry.ts';
 import { compareEntries } from '../../shared/log/order.ts';
 import { giveBootstrap } from '../../src/app/store/bootstrap-handover.ts';
 import { packBootstrap } from '../../src/app/store/pack.ts';
@@ -41,6 +42,15 @@ async function startPlant(): Promise<void> {
   foldIn(first, shift.slice(0, 600));
   const replica = createReplica(snapshotOf(first) ?? undefined);
   foldIn(replica, shift.slice(600));
+  // What the server itself has told.
+  const has = new Set(shift.map(entryId));
+  foldIn(
+    replica,
+    old.log
+      .entries()
+      .filter((entry) => !has.has(entryId(entry)))
+      .sort(compareEntries),
+  );
   const handed = giveBootstrap(foldName, replica, await old.log.heads());
   if (!handed) throw new Error('no bootstrap snapshot to give');
   const snapshots = { fold: foldName, make: async () => packBootstrap(handed), take: async () => false };
