@@ -17,7 +17,7 @@ const hashes: Readonly<Record<number, string>> = {
   6: 'da4e8c6c94a4ca463478efa50bbb68735fa63127ec053d6d1c234d2386f41c02',
   7: 'b98d1044a54ce7ac0c0b08d63013089797ba17599d6ff6fa4ecdc3f5f413b0f1',
   8: 'e621e51fa65bdc277bc9f38d7601ad5e3eee870e17275b88dda4ab26aab27b25',
-  9: 'a9453835bef0af524d7129248dad0a97b248aad489e14e1535bde3c39396c27f',
+  9: 'ddef6e0d7abc005444a0ab8d0e8b55f01cf35ce28fb97debd6d9c110260ea7cf',
 };
 
 function messagesHash(): string {
