@@ -141,11 +141,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   );
   const port = portOf(app.server) ?? settings.port;
   const url = settings.publicUrl ?? `${certificate ? 'https' : 'http'}://${shownHost(settings)}:${port}`;
-  const sweep = setInterval(() => {
-    if (store.leads()) store.sweep(nowMs()).catch(fault);
-  }, SWEEP_MS);
-  sweep.unref();
-  closers.push(() => clearInterval(sweep));
+  closers.push(sweeping(store, nowMs, fault));
   if (certificate) closers.push(renewing(app.server as unknown as SecureServer, certificate, fault)); // made with TLS
   if (settings.metricsPort !== undefined)
     closers.push(await startMetrics(context.metrics, settings.metricsPort, fault));
@@ -158,6 +154,15 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
     return true;
   };
   return { url, port, store, context, app, trust, warnings, takeCertificate, over, stop };
+}
+
+/** Drops what has run out, now and then, where this process leads; ends it by what it returns. */
+function sweeping(store: Store, nowMs: () => number, fault: (error: Error) => void): () => void {
+  const sweep = setInterval(() => {
+    if (store.leads()) store.sweep(nowMs()).catch(fault);
+  }, SWEEP_MS);
+  sweep.unref();
+  return () => clearInterval(sweep);
 }
 
 function takeFolder(folder: string): () => void {

@@ -33,112 +33,138 @@ export interface Watch {
   readonly close: () => Promise<void>;
 }
 
-/** Listens until closed. A process that serves holds, as long as it listens, that no backup may be put in. */
-export async function watchDatabase(primary: Primary, { onFault, onBack, role }: WatchParts): Promise<Watch> {
-  const listeners = new Set<(signal: Signal) => void>();
-  const tell = (signal: Signal) => {
-    for (const listener of listeners) listener(signal);
-  };
-  let client: pg.Client | null = null;
+/** A watch at work. */
+interface Watching extends WatchParts {
+  readonly primary: Primary;
+  readonly listeners: Set<(signal: Signal) => void>;
+  client: pg.Client | null;
   /** The one that is being made. */
-  let coming: pg.Client | null = null;
-  let timer: NodeJS.Timeout | null = null;
-  let closed = false;
-  let isLeading = false;
+  coming: pg.Client | null;
+  timer: NodeJS.Timeout | null;
+  closed: boolean;
+  isLeading: boolean;
+}
 
-  /** Left standing a connection would keep its locks where the host comes back, and nobody could lead. */
-  const drop = () => {
-    if (client) cutClient(client);
-    client = null;
-    isLeading = false;
+/** Listens until closed. A process that serves holds, as long as it listens, that no backup may be put in. */
+export async function watchDatabase(primary: Primary, parts: WatchParts): Promise<Watch> {
+  const watching: Watching = {
+    ...parts,
+    primary,
+    listeners: new Set(),
+    client: null,
+    coming: null,
+    timer: null,
+    closed: false,
+    isLeading: false,
   };
-  const lost = (error: Error) => {
-    if (closed) return;
-    drop();
-    primary.lost(error);
-    again();
-  };
-  const again = () => {
-    if (closed || timer) return;
-    timer = setTimeout(() => {
-      timer = null;
-      connect().then(
-        () => {
-          primary.found();
-          onBack();
-          tell({ kind: 'back' });
-          tell({ kind: 'appended' });
-        },
-        (error: Error) => {
-          if (closed) return;
-          onFault(error);
-          lost(error);
-        },
-      );
-    }, AGAIN_MS);
-  };
-  const connect = async () => {
-    const url = await primary.url();
-    if (closed) throw connectionEnded();
-    const next = newClient(url);
-    const gone = (error: Error) => {
-      if (closed || client !== next) return;
-      onFault(error);
-      lost(error);
-    };
-    next.on('error', gone);
-    next.on('end', () => gone(connectionEnded()));
-    next.on('notification', (notice) => {
-      const signal = readSignal(notice.payload ?? '');
-      if (signal) tell(signal);
-    });
-    coming = next;
-    try {
-      await next.connect();
-      await unlessSilent(next, async () => {
-        if (role === 'server') await serving(next);
-        await next.query('listen reelward');
-        client = next;
-        await contest(next);
-      });
-    } catch (error) {
-      cutClient(next);
-      throw error;
-    } finally {
-      coming = null;
-    }
-    pulse({ ask: () => contest(next), isOver: () => closed || client !== next, gone });
-  };
-  /** Takes the lead where nobody has it; a process that fell away left it. */
-  const contest = async (asked: pg.Client) => {
-    if (role === null || isLeading) return void (await asked.query('select 1'));
-    if (!(await takeLock(asked, LEADING_LOCKS[role])) || client !== asked) return;
-    isLeading = true;
-    // What the one before left undone is looked for.
-    tell({ kind: 'appended' });
-  };
-  await connect();
+  await connect(watching);
+  const { listeners, role } = watching;
   return {
     watch: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
     // An act works for itself alone.
-    leads: () => role === null || isLeading,
+    leads: () => role === null || watching.isLeading,
     refused: () => {
       // Being made anew already.
-      if (closed || coming || !client) return;
-      drop();
+      if (watching.closed || watching.coming || !watching.client) return;
+      drop(watching);
       primary.leave();
-      again();
+      again(watching);
     },
     close: async () => {
-      closed = true;
-      if (timer) clearTimeout(timer);
-      if (coming) cutClient(coming);
-      await client?.end();
+      watching.closed = true;
+      if (watching.timer) clearTimeout(watching.timer);
+      if (watching.coming) cutClient(watching.coming);
+      await watching.client?.end();
     },
   };
+}
+
+function tell({ listeners }: Watching, signal: Signal): void {
+  for (const listener of listeners) listener(signal);
+}
+
+/** Left standing a connection would keep its locks where the host comes back, and nobody could lead. */
+function drop(watching: Watching): void {
+  if (watching.client) cutClient(watching.client);
+  watching.client = null;
+  watching.isLeading = false;
+}
+
+function lost(watching: Watching, error: Error): void {
+  if (watching.closed) return;
+  drop(watching);
+  watching.primary.lost(error);
+  again(watching);
+}
+
+function again(watching: Watching): void {
+  if (watching.closed || watching.timer) return;
+  watching.timer = setTimeout(() => {
+    watching.timer = null;
+    connect(watching).then(
+      () => {
+        watching.primary.found();
+        watching.onBack();
+        tell(watching, { kind: 'back' });
+        tell(watching, { kind: 'appended' });
+      },
+      (error: Error) => {
+        if (watching.closed) return;
+        watching.onFault(error);
+        lost(watching, error);
+      },
+    );
+  }, AGAIN_MS);
+}
+
+async function connect(watching: Watching): Promise<void> {
+  const url = await watching.primary.url();
+  if (watching.closed) throw connectionEnded();
+  const next = newClient(url);
+  const isOver = () => watching.closed || watching.client !== next;
+  const gone = (error: Error) => {
+    if (isOver()) return;
+    watching.onFault(error);
+    lost(watching, error);
+  };
+  next.on('error', gone);
+  next.on('end', () => gone(connectionEnded()));
+  next.on('notification', (notice) => {
+    const signal = readSignal(notice.payload ?? '');
+    if (signal) tell(watching, signal);
+  });
+  watching.coming = next;
+  try {
+    await next.connect();
+    await unlessSilent(next, async () => {
+      if (watching.role === 'server') await serving(next);
+      await next.query('listen reelward');
+      watching.client = next;
+      await contest(watching, next);
+    });
+  } catch (error) {
+    cutClient(next);
+    throw error;
+  } finally {
+    watching.coming = null;
+  }
+  pulse({ ask: () => contest(watching, next), isOver, gone });
+}
+
+/** Takes the lead where nobody has it; a process that fell away left it. */
+async function contest(watching: Watching, asked: pg.Client): Promise<void> {
+  const { role } = watching;
+  if (role === null || watching.isLeading) {
+    await asked.query('select 1');
+    return;
+  }
+  if (!(await takeLock(asked, LEADING_LOCKS[role])) || watching.client !== asked) return;
+  watching.isLeading = true;
+  // What the one before left undone is looked for.
+  tell(watching, { kind: 'appended' });
 }
 
 /** Asks once a second until it is over; tells where no answer comes. */
