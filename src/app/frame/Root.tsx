@@ -112,6 +112,7 @@ function WallScreen({ watch, offline }: Work) {
   if (app.sync.value?.phase !== 'refused') return <Wall watch={watch} />;
   return (
     <main class="joining" data-testid="screen-shut">
+      <h1 class="hidden">{say(shellWords).nav.lines}</h1>
       <Server />
     </main>
   );

@@ -235,7 +235,7 @@ function Tile({ place, isNext, isChosen, isStop, onChoose }: TileProps) {
         <span>{nameInBank(place)}</span>
         <b aria-hidden="true">{isNext ? marks.next : marks[standing]}</b>
       </span>{' '}
-      {part !== null && <span class="code part">{part}</span>}
+      {part !== null && <span class="code part">{part}</span>}{' '}
       {turn !== undefined && <small class="turn">{inTurn(turn)}</small>}
     </button>
   );
