@@ -28,6 +28,13 @@ export function thinState(state: FloorState, known: Set<string>): void {
     state.forgotten.set(name, { lot: reel.lot, part: reel.part });
     known.add(name);
   }
+  // What is known again takes what its label said before, where the new word leaves that open.
+  for (const [name, { lot, part }] of state.forgotten) {
+    const reel = state.reels.get(name);
+    if (!reel) continue;
+    state.reels.set(name, { ...reel, lot: reel.lot ?? lot, part: reel.part ?? part });
+    state.forgotten.delete(name);
+  }
   // A package that came without an id and got one since has that name no more.
   for (const was of state.named.values()) {
     known.delete(was);
