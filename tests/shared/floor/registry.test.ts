@@ -84,7 +84,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^shift\./, foldHandover],
   [/^reel\.packed$|^bulk\./, foldPacks],
   [/^feeder\.(readied|stripped|moved|set-aside|cared|care-ruled)$/, foldRunFeeders],
-  [/^reel\.verified$|^station\.(interlock-ruled|answered)$/, foldInterlock],
+  [/^reel\.verified$|^station\.(interlock-ruled|answered(-again)?)$/, foldInterlock],
   [
     /^(checklist|step|cart|plan)\.|^panel\.(measured|looked)$|^changeover\.(began|released|dropped)$/,
     foldChange,
