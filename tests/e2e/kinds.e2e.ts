@@ -3,6 +3,7 @@
 
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { drawn } from './support/clock.ts';
 import { goOn, goTo, ownEntries, reelAct, reelLabel, scan, scanAll, showSlot } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
 
@@ -39,6 +40,7 @@ it('a tray is counted by a tap on its next pocket, and the next one is an exchan
     ] as const)
       await page.getByTestId(`pack-${name}`).fill(figure);
     const picture = page.getByTestId('tray-picture').locator('svg');
+    await drawn(page); // with the last figure
     const box = await picture.boundingBox();
     if (!box) throw new TypeError('The tray must be drawn');
     const left = () => page.getByTestId('pack-next').textContent();
