@@ -150,8 +150,8 @@ function OpenBank({ bank, stop, next, chosen, onChoose, onMove }: OpenBankProps)
   return (
     <section class="bank" data-testid="open-bank">
       <h2 translate={false}>{words.banks(bank.machineName, bank.bankName)}</h2>
-      {bank.hasTrays && <p class="soft">{words.trays}</p>}
       <p class="reach">⚠ {words.caution}</p>
+      {bank.hasTrays && <p class="soft of-trays">{words.trays}</p>}
       <fieldset
         class={`slotmap places${bank.hasTrays ? ' lift' : ''}`}
         style={bank.hasTrays ? { '--levels': Math.min(bank.places.length, MOST_LEVELS) } : {}}
