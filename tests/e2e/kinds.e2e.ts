@@ -47,8 +47,7 @@ it('a tray is counted by a tap on its next pocket, and the next one is an exchan
     // A key takes one pocket more, from the last of a tray into the tray below.
     await picture.click({ position: { x: (box.width * 9.5) / 10, y: (box.height * 3.5) / 4 } });
     await expect.poll(left).toContain('41 parts left of 80');
-    await page.getByTestId('tray-picture').focus();
-    await page.keyboard.press('Enter');
+    await page.getByTestId('tray-picture').press('Enter');
     await expect.poll(left).toContain('40 parts left of 80');
     await page.getByTestId('pack-open').selectOption('1');
     await expect.poll(left).toContain('80 parts left of 80');
