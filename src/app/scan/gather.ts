@@ -107,10 +107,8 @@ export function gatherFrame(
   });
   const isNew =
     view !== state.view ||
-    seen.some(
-      (track) =>
-        track.frames === 1 || (track.frames === 2 && settings.doubtful.includes(track.code.format ?? '')),
-    );
+    // A doubtful code is news once a second frame agrees: ghosts of a bar code would else keep a label from ever being quiet.
+    seen.some(({ code, frames }) => frames === (settings.doubtful.includes(code.format ?? '') ? 2 : 1));
   // No code lies on another: one that would was carried to a wrong place.
   const isCovered = ({ code }: Track) => codes.some(({ quad }) => isWithin(quad, centreOf(code.quad)));
   const unseen = [

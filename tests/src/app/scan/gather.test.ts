@@ -213,13 +213,24 @@ describe('gatherAnswer()', () => {
     let state = EMPTY_GATHER;
     for (let frame = 0; frame < 12; frame++) state = gatherFrame(state, two);
     expect(gatherAnswer(state).kind).toBe('several');
-    const more = gatherFrame(state, [...two, bar('Q100', 900, 660)]);
+    // A bar code is believed, and news, once two frames agree on it.
+    const three = [...two, bar('Q100', 900, 660)];
+    const more = gatherFrame(gatherFrame(state, three), three);
     expect(gatherAnswer(more).kind).toBe('gathering');
     expect(gatherAnswer(more, DEFAULT_GATHER_SETTINGS, true).kind).toBe('several');
     let one = more;
     for (let frame = 0; frame <= DEFAULT_GATHER_SETTINGS.staleFrames; frame++)
       one = gatherFrame(one, [bar('PA', 0, 0)]);
     expect(gatherAnswer(one, DEFAULT_GATHER_SETTINGS, true).kind).not.toBe('several');
+  });
+
+  it('takes a label as read though a ghost of a bar code is in every other frame', () => {
+    const label = [bar('P22-0603-B', 0, 0), bar('Q4000', 0, 90)];
+    let state = EMPTY_GATHER;
+    for (let frame = 0; frame < 40; frame++)
+      state = gatherFrame(state, frame % 2 === 0 ? label : [...label, bar(`GHOST-${frame}`, 0, 300)]);
+    state = gatherFrame(state, label);
+    expect(gatherAnswer(state)).toMatchObject({ kind: 'complete', label: { codes: label } });
   });
 
   it('starts afresh after the label was taken away', () => {
