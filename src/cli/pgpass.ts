@@ -4,6 +4,7 @@
 import { readFileSync, statSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
+import { splitAddress } from '../server/stores/postgres/address.ts';
 import { NotUnderstood } from './command.ts';
 
 /**
@@ -11,15 +12,18 @@ import { NotUnderstood } from './command.ts';
  * hosts it is the password of the first that has one: they are one database.
  */
 export function withPassword(database: string, env: NodeJS.ProcessEnv): string {
-  const [, head = '', hosts = '', rest = ''] =
-    /^(\w+:\/\/(?:[^@/]*@)?)([^/?]*,[^/?]*)(.*)$/.exec(database) ?? [];
-  for (const host of hosts === '' ? [] : hosts.split(',')) {
-    const one = withPassword(head + host + rest, env);
-    if (one === head + host + rest) continue;
-    const { username, password } = new URL(one);
-    return `${head.split('//', 1)[0]}//${username}:${password}@${hosts}${rest}`;
+  const { head, hosts } = splitAddress(database);
+  if (hosts.length > 1) {
+    const all = hosts.join(',');
+    const rest = database.slice(head.length + all.length);
+    for (const host of hosts) {
+      const one = withPassword(head + host + rest, env);
+      if (one === head + host + rest) continue;
+      const { username, password } = new URL(one);
+      return `${head.split('//', 1)[0]}//${username}:${password}@${all}${rest}`;
+    }
+    return database;
   }
-  if (hosts !== '') return database;
   const address = readAddress(database);
   if (address?.password !== '' || env['PGPASSWORD'] !== undefined) return database;
   const named = env['PGPASSFILE'];

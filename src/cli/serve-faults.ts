@@ -1,6 +1,7 @@
 // What keeps a server or an act from its store, in words: what it is, where, and what to do. The database's address is told without its
 // user and password.
 
+import { splitAddress } from '../server/stores/postgres/address.ts';
 import { troubleOf } from '../server/stores/trouble.ts';
 import { NotUnderstood } from './command.ts';
 
@@ -15,8 +16,8 @@ export function hasPassword(database: string | undefined): boolean {
 /** A database as people may read it: host, port and name. */
 export function shownDatabase(database: string): string {
   try {
-    const several = /^\w+:\/\/(?:[^@/]*@)?([^/?]*,[^/?]*)([^?]*)/.exec(database);
-    if (several) return `${several[1]}${several[2]}`;
+    const { hosts, place } = splitAddress(database);
+    if (hosts.length > 1) return hosts.join(',') + place;
     const { host, pathname } = new URL(database);
     return host === '' ? database.slice(0, database.indexOf(':')) : host + pathname;
   } catch {

@@ -33,13 +33,23 @@ export function readPublicKey(text: string): KeyObject | null {
   return key;
 }
 
+/** A point of P-256 (65 bytes, uncompressed) as a JWK; whether it lies on the curve is not looked at. */
+export function jwkOf(point: Buffer): {
+  readonly kty: string;
+  readonly crv: string;
+  readonly x: string;
+  readonly y: string;
+} {
+  const x = point.subarray(1, 33).toString('base64url');
+  const y = point.subarray(33).toString('base64url');
+  return { kty: 'EC', crv: 'P-256', x, y };
+}
+
 function parsePublicKey(text: string): KeyObject | null {
   const point = Buffer.from(text, 'base64url');
   if (point.length !== 65 || point[0] !== 4) return null;
-  const x = point.subarray(1, 33).toString('base64url');
-  const y = point.subarray(33).toString('base64url');
   try {
-    return createPublicKey({ key: { kty: 'EC', crv: 'P-256', x, y }, format: 'jwk' });
+    return createPublicKey({ key: jwkOf(point), format: 'jwk' });
   } catch {
     return null; // not on the curve: the caller says so
   }

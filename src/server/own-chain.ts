@@ -9,26 +9,20 @@ import { type ClockReading, type Entry, firstPrev } from '../../shared/log/entry
 import { canonicalText, draftOf, sealEntry } from '../../shared/log/seal.ts';
 import { serverChain } from '../../shared/log/server-chain.ts';
 import { entryText } from '../../shared/wire/signing.ts';
-import type { ServerKey } from './keys.ts';
+import type { AskedBy } from './codes.ts';
+import { jwkOf, type ServerKey } from './keys.ts';
 import type { ChainEnd, Checked, Store } from './stores/store.ts';
 
-/** The chain's name among those of the tablets; no tablet is let in under it. */
-export const ownTablet = serverChain;
 /** What it is called. */
 const NAME = 'Server';
-
-interface By {
-  readonly person: string | null;
-  readonly account: string | null;
-}
 
 /** One thing that a server tells of what was done to the plant; the floor knows the same shapes (`kinds-server.ts`). */
 export type OwnDraft =
   | {
       readonly kind: 'tablet.let-in';
-      readonly payload: By & { readonly tablet: string; readonly name: string };
+      readonly payload: AskedBy & { readonly tablet: string; readonly name: string };
     }
-  | { readonly kind: 'tablet.shut-out'; readonly payload: By & { readonly tablet: string } }
+  | { readonly kind: 'tablet.shut-out'; readonly payload: AskedBy & { readonly tablet: string } }
   | {
       readonly kind: 'log.fetched';
       readonly payload: {
@@ -38,7 +32,7 @@ export type OwnDraft =
         readonly person: string;
       };
     }
-  | { readonly kind: 'log.restored'; readonly payload: By & { readonly entries: number } };
+  | { readonly kind: 'log.restored'; readonly payload: AskedBy & { readonly entries: number } };
 
 /** Writes the chain. */
 export interface OwnChain {
@@ -59,16 +53,16 @@ export interface OwnChainParts {
 export function createOwnChain({ store, key, app, nowMs }: OwnChainParts): OwnChain {
   const opened = () => ({
     kind: 'tablet.opened',
-    payload: { name: NAME, app, key: jwkOf(key.publicKey), previous: null },
+    payload: { name: NAME, app, key: jwkOf(Buffer.from(key.publicKey, 'base64url')), previous: null },
   });
   return {
     tell: async (draft) => {
       const atMs = nowMs();
       // Whoever checks the log finds the key in the plant's list.
-      await store.keepKey(ownTablet, key.publicKey, atMs);
+      await store.keepKey(serverChain, key.publicKey, atMs);
       const epoch = await store.serverEpoch();
       await store.appendNext(
-        { tablet: ownTablet, epoch },
+        { tablet: serverChain, epoch },
         (end) => sealAll(end ? [draft] : [opened(), draft], { end, epoch, atMs, sign: key.sign }),
         atMs,
       );
@@ -95,7 +89,18 @@ function sealAll(
     const at = formatMoment(atMs);
     const told = payload as Entry['payload']; // JSON, as its kind says
     const who = null;
-    const entry = sealEntry({ v: 1, tablet: ownTablet, epoch, seq, at, hlc, who, kind, payload: told, prev });
+    const entry = sealEntry({
+      v: 1,
+      tablet: serverChain,
+      epoch,
+      seq,
+      at,
+      hlc,
+      who,
+      kind,
+      payload: told,
+      prev,
+    });
     prev = entry.hash;
     return checkedOf({ ...entry, sig: sign(entryText(entry.hash)) });
   });
@@ -107,17 +112,4 @@ function checkedOf(entry: Entry): Checked {
   const body = canonicalText(draftOf(entry));
   const atMs = Date.parse(entry.at);
   return { tablet, epoch, seq, prev, hash, sig, kind, hlc, atMs, body, aheadMs: 0, via: null, fault: null };
-}
-
-/** A point (65 bytes, base64url) as a JWK, which is how the first entry of a chain names its key. */
-function jwkOf(point: string): {
-  readonly kty: string;
-  readonly crv: string;
-  readonly x: string;
-  readonly y: string;
-} {
-  const bytes = Buffer.from(point, 'base64url');
-  const x = bytes.subarray(1, 33).toString('base64url');
-  const y = bytes.subarray(33).toString('base64url');
-  return { kty: 'EC', crv: 'P-256', x, y };
 }

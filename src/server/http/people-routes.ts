@@ -1,6 +1,7 @@
 // Tablets and people: enrolment by one-time code, who stands there, codes and revocation by a lead, export tickets.
 
 import type { FastifyInstance, FastifyRequest } from 'fastify';
+import { serverChain } from '../../../shared/log/server-chain.ts';
 import {
   type CodeMade,
   checkSchema,
@@ -20,19 +21,18 @@ import { ticketsSince, wireHeader } from '../../../shared/wire/version.ts';
 import { type CodeDetail, makeCode, makeTicket, readCode } from '../codes.ts';
 import type { ServerContext } from '../context.ts';
 import { hashOf, randomToken } from '../keys.ts';
-import { ownTablet } from '../own-chain.ts';
 import type { KnownPerson } from '../people/known.ts';
 import { checkPerson, takePins } from '../people/pin.ts';
 import type { Tablet } from '../stores/store.ts';
 import { readAs } from './body.ts';
 import { checkProof, checkWire, requireRole, requireTablet } from './proof.ts';
+import { perMinute } from './rates.ts';
 import { Refused } from './refuse.ts';
 
 /** How long a checked person may act on a tablet without being checked again. Common practice: a quarter of an hour. */
 const SESSION_MS = 15 * 60_000;
 
 /** Tries by one address in a minute where guessing would pay. PINs have their own lock, by person. */
-const perMinute = (max: number) => ({ config: { rateLimit: { max, timeWindow: '1 minute' } } });
 const ENROL_TRIES = 30;
 /** Anybody may send this one. */
 const ENROL_BYTES = 4 * 1024;
@@ -59,7 +59,7 @@ async function enrol(request: FastifyRequest, context: ServerContext): Promise<E
   // Signed by the key that it brings: nobody can enrol a key that is not theirs, nor copy the request.
   const proof = await checkProof(request, publicKey, context);
   if (proof.tablet !== tablet) throw new Refused('signature-wrong', 'the proof names another tablet');
-  if (tablet === ownTablet)
+  if (tablet === serverChain)
     throw new Refused('tablet-active', 'this name is the server’s own: join under another', { name: tablet });
   const { store, serverEpoch } = context;
   const hash = hashOf(readCode(code));

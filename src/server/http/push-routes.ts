@@ -1,6 +1,7 @@
 // Messages that reach a lead while the app is closed: who gets them, and what there is to tell.
 
-import type { FastifyInstance, FastifyRequest } from 'fastify';
+import type { FastifyInstance } from 'fastify';
+import { isZone } from '../../../shared/kit/zone.ts';
 import {
   type PushInfo,
   pushQuietSchema,
@@ -9,22 +10,13 @@ import {
 } from '../../../shared/wire/messages-push.ts';
 import type { ServerContext } from '../context.ts';
 import { readAs } from './body.ts';
-import { passed } from './passed.ts';
 import { checkWire, requireRole, requireTablet } from './proof.ts';
+import { perTablet } from './rates.ts';
 import { Refused } from './refuse.ts';
 
 /** Requests of one tablet in a minute that let the server send something to an address that the tablet names. */
 const SUBSCRIBE_TRIES = 6;
 const TELL_TRIES = 30;
-const perTablet = (max: number) => ({
-  config: {
-    rateLimit: {
-      max,
-      timeWindow: '1 minute',
-      keyGenerator: (request: FastifyRequest) => passed.get(request)?.tablet.tablet ?? request.ip,
-    },
-  },
-});
 
 /** Adds the routes. */
 export function addPushRoutes(app: FastifyInstance, context: ServerContext): void {
@@ -69,9 +61,5 @@ export function addPushRoutes(app: FastifyInstance, context: ServerContext): voi
 
 /** Refuses a zone that this server's own list does not have: nobody could say what time it is there. */
 function checkZone(zone: string): void {
-  try {
-    new Intl.DateTimeFormat('en', { timeZone: zone });
-  } catch {
-    throw new Refused('bad-body', `zone: ${zone} is none that is known here`);
-  }
+  if (!isZone(zone)) throw new Refused('bad-body', `zone: ${zone} is none that is known here`);
 }

@@ -6,8 +6,24 @@ import type {
   FastifyRateLimitStoreCtor,
   RateLimitPluginOptions,
 } from '@fastify/rate-limit';
+import type { FastifyRequest } from 'fastify';
 import { hashOf } from '../keys.ts';
 import type { Store } from '../stores/store.ts';
+import { passed } from './passed.ts';
+
+/** A route's limit: so many requests from one address in a minute. */
+export const perMinute = (max: number) => ({ config: { rateLimit: { max, timeWindow: '1 minute' } } });
+
+/** So many of one tablet in a minute: by tablet and not by address, as a plant's tablets may share one. */
+export const perTablet = (max: number) => ({
+  config: {
+    rateLimit: {
+      max,
+      timeWindow: '1 minute',
+      keyGenerator: (request: FastifyRequest) => passed.get(request)?.tablet.tablet ?? request.ip,
+    },
+  },
+});
 
 /** What the limits are counted with; nothing where one process serves alone. */
 export function sharedRates(

@@ -46,24 +46,15 @@ import type { StoredEntry } from '../stores/store.ts';
 import type { TreeState } from '../stores/tree.ts';
 import { proveTree } from '../tree-heads.ts';
 import { bodySize, checkUnpacks, readAs } from './body.ts';
-import { passed } from './passed.ts';
 import { checkWire, requireTablet } from './proof.ts';
+import { perTablet } from './rates.ts';
 import { Refused } from './refuse.ts';
 
 /**
  * Questions of one tablet in a minute about the tree, each up to some hundred hashes to find: one asks twice a minute, and up to ten times
- * in a row after a long time away. By tablet and not by address, as a plant's tablets may share one.
+ * in a row after a long time away.
  */
 const TREE_ASKS = 60;
-const perTablet = (max: number) => ({
-  config: {
-    rateLimit: {
-      max,
-      timeWindow: '1 minute',
-      keyGenerator: (request: FastifyRequest) => passed.get(request)?.tablet.tablet ?? request.ip,
-    },
-  },
-});
 
 /** Adds the log's routes. */
 export function addSyncRoutes(app: FastifyInstance, context: ServerContext): void {

@@ -3,7 +3,7 @@
 // nothing could prove who acted, and counts as before.
 
 import type { KeyObject } from 'node:crypto';
-import { exportJWK, jwtVerify, SignJWT } from 'jose';
+import { exportJWK, jwtVerify } from 'jose';
 import { type EntryOf, readFloorEntry } from '../../../shared/floor/kinds.ts';
 import { addsPeople } from '../../../shared/floor/may.ts';
 import type { SignedBy } from '../../../shared/floor/passkey.ts';
@@ -23,6 +23,7 @@ import type { Store } from '../stores/store.ts';
 import { ticketStartName } from '../stores/tables.ts';
 import type { CheckedTrust, KnownPerson } from './known.ts';
 import { signedBy } from './passkeys.ts';
+import { signToken } from './token.ts';
 
 /** For whoever comes to another's tablet to decide one thing. As a session of the server. */
 const DECIDING_MS = 15 * 60_000;
@@ -108,13 +109,17 @@ async function signTicket(
   if (!own) throw new RangeError(`Cannot tie a ticket to a key as it must be a point: ${tablet.publicKey}`);
   const { kty, crv, x, y } = await exportJWK(own);
   const fromSeconds = Math.floor(nowMs / 1000);
-  return new SignJWT({ role: person.role, tablet: tablet.tablet, plant, cnf: { jwk: { kty, crv, x, y } } })
-    .setProtectedHeader({ alg: 'ES256', typ: ticketType })
-    .setIssuer(key.plant.ed25519.name)
-    .setSubject(person.person)
-    .setNotBefore(fromSeconds)
-    .setExpirationTime(fromSeconds + Math.floor(lifeMs / 1000))
-    .sign(key.secret);
+  const claims = {
+    role: person.role,
+    tablet: tablet.tablet,
+    plant,
+    cnf: { jwk: { kty, crv, x, y } },
+    iss: key.plant.ed25519.name,
+    sub: person.person,
+    nbf: fromSeconds,
+    exp: fromSeconds + Math.floor(lifeMs / 1000),
+  };
+  return signToken(ticketType, claims, key.secret);
 }
 
 /** Tickets checked and kept by the entry that brought them; a plant has some ten thousand a year. */

@@ -88,7 +88,7 @@ export function createPushDesk({ settings, store, people, secret, nowMs }: PushP
       publicKey: Buffer.from(to.publicKey, 'base64url'),
       auth: Buffer.from(to.auth, 'base64url'),
     });
-    const authorization = sender.authorization(new URL(to.endpoint).origin, nowMs());
+    const authorization = await sender.authorization(new URL(to.endpoint).origin, nowMs());
     const end = await postPush({ endpoint: to.endpoint, authorization, body }, settings.service);
     const isSent = end === 'sent';
     counts = { sent: counts.sent + Number(isSent), failed: counts.failed + Number(!isSent), last: end };

@@ -76,6 +76,13 @@ export async function startTestServer(change: Partial<ServerSettings> = {}): Pro
       await server.running.stop();
       await between?.();
       server.running = await startServer({ ...settings, port });
+      // Connections of before are known to be closed by the time that one of now has answered.
+      await until('an answer after the restart', () =>
+        fetch(`${server.running.url}/health`).then(
+          () => true,
+          () => false,
+        ),
+      );
     },
     stop: async () => {
       await server.running.stop();

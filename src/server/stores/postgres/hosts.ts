@@ -4,6 +4,7 @@
 
 import pg from 'pg';
 import { StoreRefused } from '../migrate.ts';
+import { splitAddress } from './address.ts';
 import { CONNECT_MS } from './client.ts';
 
 /** How long one small question may take, ms. */
@@ -22,8 +23,7 @@ const usable = new Set(['any', 'primary', 'read-write']);
 
 /** Reads an address. Throws `StoreRefused` where it asks for a host that can only be read. */
 export function readAddress(url: string): Address {
-  const [, head = '', hosts = '', place = '', query = ''] =
-    /^(\w+:\/\/(?:[^@/]*@)?)([^/?]*)([^?]*)\??(.*)$/.exec(url) ?? [];
+  const { head, hosts, place, query } = splitAddress(url);
   const parameters = new URLSearchParams(query);
   const wanted = parameters.get('target_session_attrs');
   if (wanted !== null && !usable.has(wanted))
@@ -31,12 +31,11 @@ export function readAddress(url: string): Address {
       `--database: target_session_attrs=${wanted}: a server writes; expected read-write, primary or any`,
     );
   parameters.delete('target_session_attrs');
-  const several = hosts.split(',');
-  if (wanted === null && several.length === 1) return { urls: [url], isAsked: false };
+  if (wanted === null && hosts.length === 1) return { urls: [url], isAsked: false };
   const rest = parameters.size === 0 ? place : `${place}?${parameters}`;
   return {
-    urls: several.map((host) => head + host + rest),
-    isAsked: several.length > 1 || wanted !== 'any',
+    urls: hosts.map((host) => head + host + rest),
+    isAsked: hosts.length > 1 || wanted !== 'any',
   };
 }
 

@@ -11,6 +11,7 @@ import {
   slotsInUse,
 } from '../../../../../shared/floor/slot-ranges.ts';
 import { type FloorState, type Line, THE_PLANT } from '../../../../../shared/floor/state.ts';
+import { isZone } from '../../../../../shared/kit/zone.ts';
 import { firstRulesDraft } from '../rules-form.ts';
 
 type Machines = EntryOf<'line.defined'>['payload']['machines'];
@@ -57,15 +58,6 @@ export type LineObstacle =
 export type ReadLine =
   | { readonly machines: Machines; readonly obstacle: null }
   | { readonly machines: Machines | null; readonly obstacle: LineObstacle };
-
-/** Whether this browser knows a time zone by that name. */
-export function isZone(zone: string): boolean {
-  try {
-    return zone !== '' && Intl.DateTimeFormat('en', { timeZone: zone }).resolvedOptions().timeZone !== '';
-  } catch {
-    return false;
-  }
-}
 
 /** Reads a form. Rows that are left empty tell nothing. `bankName`: what people call a bank. */
 export function readLine(form: LineForm, floor: FloorState, bankName: (bank: string) => string): ReadLine {

@@ -2,13 +2,14 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import { THE_PLANT } from '../../../../../shared/floor/state.ts';
+import { isZone } from '../../../../../shared/kit/zone.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Field } from '../../../ui/Field.tsx';
 import { thisPlantWords } from '../../../words/this-plant.ts';
 import { say } from '../../../words/words.ts';
-import { isZone, zoneOfPlant } from '../lines/model.ts';
+import { zoneOfPlant } from '../lines/model.ts';
 import { ZoneField } from '../lines/ZoneField.tsx';
 
 /** The form; `isNext`: saving it is the next act on the screen. */
