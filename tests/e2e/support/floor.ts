@@ -57,7 +57,7 @@ export async function openTablet(
   await giveClock(context);
   const page = await context.newPage();
   page.setDefaultTimeout(60_000); // a busy machine is slow, not wrong
-  const wrongs = watchPage(page, url);
+  const wrongs = await watchPage(page, url);
   await page.goto(`${url}${options.hash ?? ''}`);
   await waitReady(page);
   const { badge = 'BADGE-2201' } = options;
@@ -67,7 +67,7 @@ export async function openTablet(
     context,
     putAway: async () => {
       const policy = await page.evaluate(
-        () => (globalThis as { policyBroken?: string[] }).policyBroken ?? [],
+        () => (globalThis as { policyBroken?: string[] }).policyBroken ?? ['nobody watched the policy'],
       );
       if (options.context) await page.close();
       else await context.close();
@@ -82,8 +82,8 @@ interface Counted {
   readonly answered: number;
 }
 
-/** Collects what a page throws and whom it asks. */
-export function watchPage(page: Page, url: string): string[] {
+/** Collects what a page throws and whom it asks. Before the page is sent anywhere: what it counts is counted from its first script on. */
+async function watchPage(page: Page, url: string): Promise<string[]> {
   const wrongs: string[] = [];
   listen(page);
   const home = new URL(url).origin;
@@ -92,7 +92,7 @@ export function watchPage(page: Page, url: string): string[] {
     const { origin, protocol } = new URL(request.url());
     if (origin !== home && !['data:', 'blob:'].includes(protocol)) wrongs.push(`asked: ${request.url()}`);
   });
-  void page.addInitScript(() => {
+  await page.addInitScript(() => {
     const scope = globalThis as { policyBroken?: string[]; counted?: Counted };
     scope.policyBroken = [];
     const counted = { asked: 0, answered: 0 };
@@ -216,11 +216,12 @@ const LOOK_EVERY_MS = 5000;
 
 /** Lets the watch over the line look once more, and waits until what followed from that look has been computed. */
 export async function lookAgain(page: Page): Promise<void> {
-  const before = await page.evaluate(() => (globalThis as { counted?: Counted }).counted?.asked ?? 0);
+  const before = await page.evaluate(() => (globalThis as { counted?: Counted }).counted?.asked);
+  assert.ok(before !== undefined, 'nobody counts what the page asks its workers');
   await pass(page, LOOK_EVERY_MS);
   await page.waitForFunction((old) => {
-    const { asked, answered } = (globalThis as { counted?: Counted }).counted ?? { asked: 0, answered: 0 };
-    return asked > old && answered === asked;
+    const { counted } = globalThis as { counted?: Counted };
+    return counted !== undefined && counted.asked > old && counted.answered === counted.asked;
   }, before);
   await drawn(page);
 }
