@@ -14,25 +14,37 @@ export type PackedRow = Pick<EntriesTable, (typeof packedColumns)[number]>;
 /** Longer ones gain nothing, and are looked for by their length. */
 const PACKED_MOST = 2_000;
 
-/** The text as it is kept. */
+/**
+ * The text as it is kept. Each piece that is left out is compared where it stands, in order and without a gap, so that what is kept comes
+ * back as it was: to put it together again for the comparison cost half of all this.
+ */
 export function packedBody(entry: Checked): string {
   const { body, tablet, epoch, seq, kind, hlc, atMs } = entry;
   if (body.length > PACKED_MOST) return body;
-  const row = { tablet, epoch, seq, kind, hlc_ms: hlc.ms, hlc_n: hlc.n, at_ms: atMs };
-  const from = body.indexOf(head(row));
+  const start = head({ epoch, kind, hlc_ms: hlc.ms, hlc_n: hlc.n });
+  const from = body.indexOf(start);
   const to = body.lastIndexOf('","seq":');
-  const who = body.indexOf(',"who":', to);
+  const payloadFrom = from + start.length;
+  const payloadTo = to - 64 - PREV.length;
+  const end = tail(seq, tablet);
   const prev = body.slice(to - 64, to);
-  const at = body.slice('{"at":"'.length, from);
-  const payload = body.slice(from + head(row).length, to - 64 - PREV.length);
-  if (from < 0 || to < 0 || who < 0 || !/^[0-9a-f]{64}$/.test(prev)) return body;
-  const packed = [
-    at === isoOf(atMs) ? '' : at,
-    Buffer.from(prev, 'hex').toString('base64url'),
-    body.slice(who + ',"who":'.length, -1),
-    payload,
-  ].join('\n');
-  return wholeBody({ ...row, body: packed }) === body ? packed : body;
+  const isWhole =
+    from >= OPENING.length &&
+    payloadTo >= payloadFrom &&
+    body.startsWith(OPENING) &&
+    body.startsWith(PREV, payloadTo) &&
+    HASH.test(prev) &&
+    body.startsWith(end, to) &&
+    body.endsWith('}') &&
+    !body.includes('\n');
+  if (!isWhole) return body;
+  const at = body.slice(OPENING.length, from);
+  const known = isoOf(atMs);
+  // An empty time stands for the column's, and `{` for a whole text.
+  if (at !== known && (at === '' || at.startsWith('{'))) return body;
+  const who = body.slice(to + end.length, -1);
+  const kept = Buffer.from(prev, 'hex').toString('base64url');
+  return `${at === known ? '' : at}\n${kept}\n${who}\n${body.slice(payloadFrom, payloadTo)}`;
 }
 
 /** The text that the entry's hash covers. */
@@ -45,14 +57,26 @@ export function wholeBody(row: PackedRow): string {
   const at = atEnd === 0 ? isoOf(row.at_ms) : body.slice(0, atEnd);
   const prev = Buffer.from(body.slice(atEnd + 1, prevEnd), 'base64url').toString('hex');
   const who = body.slice(prevEnd + 1, whoEnd);
-  return `{"at":"${at}${head(row)}${body.slice(whoEnd + 1)}${PREV}${prev}","seq":${row.seq},"tablet":${JSON.stringify(row.tablet)},"v":1,"who":${who}}`;
+  return `${OPENING}${at}${head(row)}${body.slice(whoEnd + 1)}${PREV}${prev}${tail(row.seq, row.tablet)}${who}}`;
 }
 
+const OPENING = '{"at":"';
 const PREV = ',"prev":"';
+const HASH = /^[0-9a-f]{64}$/;
 
 /** What stands between the time and the payload. */
-function head({ epoch, hlc_ms, hlc_n, kind }: Omit<PackedRow, 'body'>): string {
+function head({
+  epoch,
+  hlc_ms,
+  hlc_n,
+  kind,
+}: Pick<PackedRow, 'epoch' | 'hlc_ms' | 'hlc_n' | 'kind'>): string {
   return `","epoch":${JSON.stringify(epoch)},"hlc":{"ms":${hlc_ms},"n":${hlc_n}},"kind":${JSON.stringify(kind)},"payload":`;
+}
+
+/** What stands between the hash before and the person. */
+function tail(seq: number, tablet: string): string {
+  return `","seq":${seq},"tablet":${JSON.stringify(tablet)},"v":1,"who":`;
 }
 
 function isoOf(ms: number): string {
