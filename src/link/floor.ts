@@ -128,7 +128,7 @@ export function followFloor(parts: FollowParts): FloorWatch {
 }
 
 /** The fold of this link: with another trust other entries are unproven, and the state is another. */
-const foldName = (trust: TabletTrust | null): string => `link-2 floor-${FOLD_VERSION} ${trust?.id ?? ''}`;
+const foldName = (trust: TabletTrust | null): string => `link-3 floor-${FOLD_VERSION} ${trust?.id ?? ''}`;
 
 function beginAnew(of: Following): void {
   of.cursor = start;
