@@ -6,6 +6,7 @@ import { blockedTapes } from '../../../shared/floor/blocks.ts';
 import { buildingOn } from '../../../shared/floor/building.ts';
 import { type FloorState, needKey } from '../../../shared/floor/state.ts';
 import type { Result } from '../../../shared/kit/result.ts';
+import { lastCountMs } from '../../../shared/outlook/run-pace.ts';
 import { unanswered } from '../../../shared/outlook/unanswered.ts';
 import {
   type PushNotice,
@@ -44,10 +45,11 @@ export function openNotices(floor: FloorState, nowMs: number): readonly PushNoti
     const blocked = blockedTapes(floor, line)
       .filter(({ slot, block }) => !floor.acknowledged.has(needKey(line, slot, blockedNeed(block))))
       .map(({ slot, tape, block }) => notice('blocked', line, slot, `${block.block} ${tape.entry}`));
+    // Named by the last count: when it stood is reckoned by the pace, which a count that comes late moves.
     const stoodMs = stoodOffer(floor, line, nowMs);
     const stood =
       stoodMs !== null && nowMs - stoodMs >= STOOD_MS
-        ? [notice('stood', line, null, `${run.run} ${Math.round(stoodMs)}`)]
+        ? [notice('stood', line, null, `${run.run} ${lastCountMs(run)}`)]
         : [];
     return [...blocked, ...stood];
   });

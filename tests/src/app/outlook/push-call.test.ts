@@ -5,7 +5,7 @@ import type { Result } from '../../../../shared/kit/result.ts';
 import { ESCALATE_MS } from '../../../../shared/outlook/unanswered.ts';
 import { type PushNotice, type PushTold, pushNoticeSchema } from '../../../../shared/wire/messages-push.ts';
 import { createTelling, openNotices } from '../../../../src/app/outlook/push-call.ts';
-import { beginStory, started, tellPlant, verified } from '../../../shared/floor/story.ts';
+import { beginStory, counted, started, tellPlant, verified } from '../../../shared/floor/story.ts';
 
 const due = '2026-03-02T06:10:00.000Z';
 
@@ -60,6 +60,22 @@ describe('`openNotices()`', () => {
     expect(open(61 * 60_000, 'stood').map(({ key }) => key)).toEqual([told?.key]);
     story.tell('run.stopped', { run: 'r1', line: 'L1', reason: 'other', note: '' });
     expect(open(60 * 60_000, 'stood')).toEqual([]);
+  });
+});
+
+describe('`openNotices()` of a line that stands', () => {
+  it('has the same key when a count comes late and moves the pace, and another one after a newer count', () => {
+    const { story, open } = running();
+    for (let at = 60; at <= 600; at += 30) story.tell('panels.counted', counted('r1', 1), { at });
+    const key = () => open(60 * 60_000, 'stood').map((each) => each.key);
+    const [told] = key();
+    expect(told).toBeDefined();
+    for (let at = 75; at < 600; at += 30)
+      story.tell('panels.counted', counted('r1', 1), { at, tablet: 'T2' });
+    expect(key()).toEqual([told]);
+    story.tell('panels.counted', counted('r1', 1), { at: 615 });
+    expect(key()).toHaveLength(1);
+    expect(key()).not.toEqual([told]);
   });
 });
 
