@@ -11,7 +11,10 @@ import { unanswered } from '../../../shared/outlook/unanswered.ts';
 import {
   type PushNotice,
   type PushTold,
+  pushKeyMost,
+  pushLineNameMost,
   pushNoticesMost,
+  pushSlotMost,
   pushToldSchema,
 } from '../../../shared/wire/messages-push.ts';
 import type { App } from '../app.ts';
@@ -24,17 +27,18 @@ const LOOK_EVERY_MS = 30_000;
 const STOOD_MS = 10 * 60_000;
 /** A server that knows no messages is asked again after this long: it may be brought up to date. */
 const UNKNOWN_MS = 10 * 60_000;
-/** The wire's bound for a key. */
-const KEY_CHARS = 300;
+
+/** A text as long as the wire takes it: one notice that is refused would keep back all of its request. */
+const cut = (text: string, most: number) => (text.length <= most ? text : `${text.slice(0, most - 1)}…`);
 
 /** All that waits on the plant's lines, each with a key that is the same on every tablet. */
 export function openNotices(floor: FloorState, nowMs: number): readonly PushNotice[] {
   const notice = (kind: PushNotice['kind'], line: string, slot: string | null, of: string): PushNotice => ({
-    key: [kind, line, slot ?? '', of].join(' ').slice(0, KEY_CHARS),
+    key: [kind, line, slot ?? '', of].join(' ').slice(0, pushKeyMost),
     kind,
     line,
-    lineName: floor.lines.get(line)?.name ?? line,
-    slot,
+    lineName: cut(floor.lines.get(line)?.name || line, pushLineNameMost),
+    slot: slot ? cut(slot, pushSlotMost) : null,
   });
   const warnings = unanswered(floor, nowMs).map(({ line, slot, need, level }) =>
     notice('warning', line, slot, `${level} ${need}`),

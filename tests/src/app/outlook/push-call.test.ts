@@ -63,6 +63,23 @@ describe('`openNotices()`', () => {
   });
 });
 
+describe('`openNotices()` of names that the wire does not take', () => {
+  it.each([
+    ['', ''],
+    ['n'.repeat(200), 's'.repeat(200)],
+  ])('cuts them, and calls a line without a name by its id', (name, slot) => {
+    const { story, open } = running();
+    const line = story.floor().lines.get('L1');
+    story.tell('line.defined', { line: 'L1', name, zone: line?.zone ?? '', machines: [] });
+    story.tell('reel.verified', { ...verified(slot, 'R-100', { reel: 'K2', lot: 'LOT7' }) });
+    story.tell('material.blocked', { block: 'b1', reel: null, lot: 'LOT7', part: null, reason: 'cracked' });
+    const [told] = open(0, 'blocked');
+    expect(pushNoticeSchema.safeParse(told).error).toBeUndefined();
+    expect(told?.lineName).toBe(name === '' ? 'L1' : `${'n'.repeat(119)}…`);
+    expect(told?.slot).toBe(slot === '' ? null : `${'s'.repeat(63)}…`);
+  });
+});
+
 describe('`openNotices()` of a line that stands', () => {
   it('has the same key when a count comes late and moves the pace, and another one after a newer count', () => {
     const { story, open } = running();
