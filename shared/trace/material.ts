@@ -4,7 +4,7 @@
 // What was joined counts from then on: panels built before do not carry it. A piece was one ever since, however its cut was told late.
 
 import { idSince } from '../floor/fold-print.ts';
-import type { Material } from '../floor/made-of.ts';
+import { type Material, materialNow } from '../floor/made-of.ts';
 import { hasOwnId, ownIdOf } from '../floor/reel-id.ts';
 import type { FloorState, Tape } from '../floor/state.ts';
 import { compareText } from '../log/order.ts';
@@ -24,10 +24,10 @@ export function bornWith(
   state: Pick<FloorState, 'madeOf'>,
   { reel }: Tape,
 ): Pick<Stretch, 'unnamed' | 'made'> {
-  const made = state.madeOf.get(reel);
+  const made = materialNow(state, reel);
   return {
     ...(hasOwnId(reel) ? {} : { unnamed: reel }),
-    ...(made === undefined ? {} : { made: { of: made.of, all: made.all } }),
+    ...(made === null ? {} : { made }),
   };
 }
 
