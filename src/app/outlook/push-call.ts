@@ -2,9 +2,8 @@
 // tells what it sees; the server says each thing once.
 
 import { effect } from '@preact/signals';
-import { blockedTapes } from '../../../shared/floor/blocks.ts';
 import { buildingOn } from '../../../shared/floor/building.ts';
-import { type FloorState, needKey } from '../../../shared/floor/state.ts';
+import type { FloorState } from '../../../shared/floor/state.ts';
 import type { Result } from '../../../shared/kit/result.ts';
 import { lastCountMs } from '../../../shared/outlook/run-pace.ts';
 import { unanswered } from '../../../shared/outlook/unanswered.ts';
@@ -18,7 +17,7 @@ import {
   pushToldSchema,
 } from '../../../shared/wire/messages-push.ts';
 import type { App } from '../app.ts';
-import { blockedNeed } from './blocked-call.ts';
+import { unheardBlocked } from './blocked-call.ts';
 import { stoodOffer } from './stood.ts';
 
 /** It looks again after this long. */
@@ -46,9 +45,9 @@ export function openNotices(floor: FloorState, nowMs: number): readonly PushNoti
   const others = [...floor.lines.keys()].flatMap((line) => {
     const run = buildingOn(floor, line);
     if (run?.phase !== 'running') return [];
-    const blocked = blockedTapes(floor, line)
-      .filter(({ slot, block }) => !floor.acknowledged.has(needKey(line, slot, blockedNeed(block))))
-      .map(({ slot, tape, block }) => notice('blocked', line, slot, `${block.block} ${tape.entry}`));
+    const blocked = unheardBlocked(floor, line).map(({ slot, tape, block }) =>
+      notice('blocked', line, slot, `${block.block} ${tape.entry}`),
+    );
     // Named by the last count: when it stood is reckoned by the pace, which a count that comes late moves.
     const stoodMs = stoodOffer(floor, line, nowMs);
     const stood =
