@@ -6,6 +6,7 @@ import { randomUUID } from 'node:crypto';
 import { type AnsweredRow, answerPlaces, answersAs, resultOf } from '../../../shared/floor/interlock.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
 import { type InterlockWhy, interlockWhys } from '../../../shared/floor/vocabulary.ts';
+import { openTurn } from '../../../shared/kit/turn.ts';
 import type { FloorWatch } from '../floor.ts';
 import type { NoticeWhat } from '../notices.ts';
 import type { Now, WriteEntry } from '../station-desk.ts';
@@ -87,12 +88,7 @@ export function openValidator(world: {
     });
   };
   // One after the other: what the first of two questions has still to write, the second would take for said.
-  let turn: Promise<unknown> = Promise.resolve();
-  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
-    const done = turn.then(work, work);
-    turn = done;
-    return done;
-  };
+  const inTurn = openTurn();
   const tellAgain = async (ms: number | null): Promise<void> => {
     const times = told.again(ms);
     if (times === 0) return;
