@@ -291,6 +291,7 @@ function earlyQuestion(seen: DeskView, desk: Desk, nowMs: number): EarlyQuestion
 export function leadWanted(seen: DeskView, desk: Desk, nowMs: number): Reason | null {
   const question = earlyQuestion(seen, desk, nowMs);
   const reason = question && heldAlready(seen.floor, question);
+  if (reason === null) return null;
   return isOpenBeside(seen, desk, (view) => leadWanted(view, desk, nowMs)) ? null : reason;
 }
 

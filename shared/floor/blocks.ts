@@ -51,7 +51,7 @@ type Named = { readonly [fact in 'reel' | 'lot' | 'part']: string | null };
 type Known = Pick<FloorState, 'madeOf' | 'reels' | 'forgotten'>;
 
 /** A package and all whose parts are in it, as far as they are known by now. */
-function namedIn(state: Known, own: Named): readonly Named[] {
+function packagesIn(state: Known, own: Named): readonly Named[] {
   const of = own.reel === null ? [] : madeOf(state, own.reel).of;
   if (of.length === 0) return [own];
   const told = of.map((reel) => {
@@ -59,6 +59,12 @@ function namedIn(state: Known, own: Named): readonly Named[] {
     return { reel, lot, part };
   });
   return [own, ...told];
+}
+
+/** Every name that a block gives must fit one of a package and what is in it. A block that gives none fits nothing. */
+function fitsBlock(block: Pick<Block, 'reel' | 'lot' | 'part'>, all: readonly Named[]): boolean {
+  const names = facts.filter((fact) => block[fact] !== null);
+  return names.length > 0 && names.every((fact) => all.some((each) => each[fact] === block[fact]));
 }
 
 /**
@@ -70,15 +76,14 @@ export function isUnderBlock(
   block: Pick<Block, 'reel' | 'lot' | 'part'>,
   reel: Named,
 ): boolean {
-  const names = facts.filter((fact) => block[fact] !== null);
-  if (names.length === 0) return false;
-  const all = namedIn(state, reel);
-  return names.every((fact) => all.some((each) => each[fact] === block[fact]));
+  return fitsBlock(block, packagesIn(state, reel));
 }
 
 /** The block that a reel falls under, null where none does. */
 export function blockOn(state: FloorState, reel: Named): string | null {
-  for (const block of state.blocks.values()) if (isUnderBlock(state, block, reel)) return block.block;
+  if (state.blocks.size === 0) return null;
+  const all = packagesIn(state, reel);
+  for (const block of state.blocks.values()) if (fitsBlock(block, all)) return block.block;
   return null;
 }
 
@@ -95,7 +100,7 @@ export function mayBeBlocked(state: FloorState): (reel: Named) => boolean {
     else if (block.part !== null) parts.add(block.part);
   }
   const mayBe = ({ reel, lot, part }: Named) => reels.has(reel) || lots.has(lot) || parts.has(part);
-  return (reel) => namedIn(state, reel).some(mayBe);
+  return (reel) => packagesIn(state, reel).some(mayBe);
 }
 
 /** A blocked reel that stands on a slot. */
@@ -125,9 +130,11 @@ export function blockedTapes(state: FloorState, line: string): readonly BlockedT
 }
 
 function blockedTape(state: FloorState, { line, slot }: SlotState, tape: Tape): readonly BlockedTape[] {
-  const blocks = [...state.blocks.values()].filter((block) => isUnderBlock(state, block, tape));
+  const all = packagesIn(state, tape);
   // One warning a reel: the oldest block on it that nobody overruled.
-  const block = blocks.find((each) => !each.letRun.includes(tape.entry));
+  const block = [...state.blocks.values()].find(
+    (each) => !each.letRun.includes(tape.entry) && fitsBlock(each, all),
+  );
   if (!block) return [];
   const run = state.runs.get(state.current.get(line) ?? '') ?? null;
   if (run === null) {

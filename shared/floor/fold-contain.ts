@@ -7,7 +7,7 @@ import { entryId } from '../log/entry.ts';
 import { newestRun } from './building.ts';
 import { idSince } from './fold-print.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
-import type { Material } from './made-of.ts';
+import { type Material, materialNow } from './made-of.ts';
 import { hasOwnId, nameByEntry } from './reel-id.ts';
 import { type FloorState, slotKey } from './state.ts';
 import { codeKey, tallyOf } from './tally.ts';
@@ -149,9 +149,8 @@ function endFindings(
   for (const [key, finding] of state.findings) {
     if (finding.line !== at.line || finding.slot !== at.slot || finding.until !== null) continue;
     const name = idSince(state, finding.reel ?? nameByEntry(finding.entry));
-    const { of, all } = state.madeOf.get(name) ?? {};
-    const made = of && all ? { of, all } : null;
-    state.findings.set(key, { ...finding, until: checkOf(state, entry, at.line), made });
+    const until = checkOf(state, entry, at.line);
+    state.findings.set(key, { ...finding, until, made: materialNow(state, name) });
   }
 }
 

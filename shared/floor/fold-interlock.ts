@@ -1,26 +1,19 @@
 // Whether a station's link answers its machine, what it answered last, and which reel a verdict last refused on a slot.
 
 import { entryId } from '../log/entry.ts';
-import type { EntryOf, PayloadOf } from './kinds.ts';
+import { type AnsweredRow, answeredKey, elsewhereKey, isOfSlot } from './interlock.ts';
+import type { EntryOf } from './kinds.ts';
 import { type FloorState, slotKey } from './state.ts';
 
 /** Answers that are kept of places that are no slot: the line's own slots are all kept. */
 const ELSEWHERE_MOST = 100;
 
-type Row = PayloadOf<'station.answered'>['results'][number];
-
-const isSlot = ({ slot }: Row): boolean => slot !== null && slot !== '?';
-
 /** What each place was answered last: a slot by its name, of places that are no slot each reel, until it is answered of elsewhere. */
-function lastOf(before: readonly Row[], results: readonly Row[]): Row[] {
-  const slots = new Set(results.filter(isSlot).map(({ slot }) => slot));
-  const reels = new Set(results.map(({ reel, part }) => `${reel}\t${part}`));
-  const rest = before.filter((row) =>
-    isSlot(row) ? !slots.has(row.slot) : !reels.has(`${row.reel}\t${row.part}`),
-  );
-  const all = [...rest, ...results];
-  const elsewhere = all.filter((row) => !isSlot(row)).slice(-ELSEWHERE_MOST);
-  return [...all.filter(isSlot), ...elsewhere];
+function lastOf(before: readonly AnsweredRow[], results: readonly AnsweredRow[]): AnsweredRow[] {
+  const answered = new Set(results.flatMap((row) => [answeredKey(row), elsewhereKey(row)]));
+  const all = [...before.filter((row) => !answered.has(answeredKey(row))), ...results];
+  const elsewhere = all.filter((row) => !isOfSlot(row)).slice(-ELSEWHERE_MOST);
+  return [...all.filter(isOfSlot), ...elsewhere];
 }
 
 /** Applies one entry to what is answered: the engineer's word, an answer, a verdict that refused a reel or let it on. */

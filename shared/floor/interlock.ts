@@ -5,6 +5,7 @@
 
 import { placeKey } from './address.ts';
 import { slotsOf } from './believed.ts';
+import type { PayloadOf } from './kinds.ts';
 import { slotRight } from './slot-right.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
 import type { BelievedPlace } from './station-state.ts';
@@ -16,6 +17,19 @@ export interface Answer {
   readonly result: InterlockResult;
   readonly why: InterlockWhy;
 }
+
+/** An answer as the log has it. */
+export type AnsweredRow = PayloadOf<'station.answered'>['results'][number];
+
+/** True where a row is of a slot; false where nobody could tell at which one the reel is. */
+export const isOfSlot = ({ slot }: AnsweredRow): boolean => slot !== null && slot !== '?';
+
+/** The place that a row is of: a slot with all its lanes; of places that are no slot each reel has its own. */
+export const answeredKey = (row: AnsweredRow): string =>
+  isOfSlot(row) ? `\t${row.slot}` : elsewhereKey(row);
+
+/** The place of a row's reel where no slot is known of it: what was said there is over once the reel is answered of at a slot. */
+export const elsewhereKey = ({ reel, part }: AnsweredRow): string => `?\t${reel}\t${part}`;
 
 const surely = {
   verified: 'Success',

@@ -44,16 +44,18 @@ function neededPositions(
   return needed;
 }
 
-/** True where all that the setup has on a bank comes in trays. */
-function holdsTrays(
+/** The banks on which the setup has something that comes in no trays: machine -> banks. */
+function banksBesideTrays(
   line: Pick<Line, 'machines'>,
   slots: readonly SetupSlot[],
-  at: { readonly machine: string; readonly bank: string },
-): boolean {
-  return slots.every(({ slot, comesIn }) => {
+): ReadonlyMap<string, ReadonlySet<string>> {
+  const found = new Map<string, Set<string>>();
+  for (const { slot, comesIn } of slots) {
+    if (comesIn === 'tray') continue;
     const { machine, bank } = placeOnLine(line, slot);
-    return machine !== at.machine || bank !== at.bank || comesIn === 'tray';
-  });
+    found.set(machine, (found.get(machine) ?? new Set<string>()).add(bank));
+  }
+  return found;
 }
 
 function byPlace(a: GrownBank, b: GrownBank): number {
@@ -63,6 +65,7 @@ function byPlace(a: GrownBank, b: GrownBank): number {
 /** Gives a line the places that a setup's slots need. Machines and banks that are new stand in walking order behind those there. */
 export function growLine(line: Line, slots: readonly SetupSlot[], names: PlaceNames): GrownLine {
   const needed = neededPositions(line, slots);
+  const besideTrays = banksBesideTrays(line, slots);
   const grown: GrownBank[] = [];
   const known = new Set(line.machines.map(({ machine }) => machine));
   const fresh = [...needed.keys()]
@@ -84,9 +87,8 @@ export function growLine(line: Line, slots: readonly SetupSlot[], names: PlaceNa
       .map(([bank, positions]) => {
         grown.push({ machine: machine.machine, bank, before: 0, after: positions });
         const fresh = { bank, name: names.bank(bank), positions };
-        return holdsTrays(line, slots, { machine: machine.machine, bank })
-          ? { ...fresh, holds: 'trays' as const }
-          : fresh;
+        const isForTrays = besideTrays.get(machine.machine)?.has(bank) !== true;
+        return isForTrays ? { ...fresh, holds: 'trays' as const } : fresh;
       });
     return { ...machine, banks: [...banks, ...added] };
   });

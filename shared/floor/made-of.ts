@@ -26,6 +26,12 @@ export function madeOf({ madeOf: made }: MadeState, name: string): Made {
   return made.get(name) ?? { of: [], all: [name], cut: null };
 }
 
+/** What a package is made of by now, whatever it was when it was cut off; null where nothing was ever cut or joined. */
+export function materialNow({ madeOf: made }: MadeState, name: string): Material | null {
+  const there = made.get(name);
+  return there === undefined ? null : { of: there.of, all: there.all };
+}
+
 /** The material of a package that is in another from now on: it is listed, so that whether anything is made of a package takes no walk. */
 function known(state: MadeState, name: string): Made {
   const made = madeOf(state, name);

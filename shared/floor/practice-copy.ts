@@ -4,10 +4,10 @@
 // Refused: going on from a copy of the folded state, which a log without these entries could neither show nor trace.
 
 import { chunksOf } from '../kit/chunks.ts';
-import { isUnderBlock } from './blocks.ts';
 import { panelsToGo } from './building.ts';
 import type { EntryKind, PayloadOf, SetupSlot } from './kinds.ts';
 import { partByMakers, productAndPart } from './maker-lists.ts';
+import { blocksForPractice } from './practice-blocks.ts';
 import { hasOwnId, ownIdOf } from './reel-id.ts';
 import { slotLeft } from './remaining.ts';
 import type { FloorState, Person, SlotState, Tape } from './state.ts';
@@ -31,20 +31,21 @@ const PRACTICE_RUN = 'practice-run';
 export function copyForPractice(state: FloorState, line: string): readonly ToldEntry[] {
   const defined = state.lines.get(line);
   if (!defined) return [];
+  const slots = [...state.slots.values()].filter((slot) => slot.line === line);
+  const reels = [...slots.flatMap((slot) => reelsOn(state, slot)), ...reelsInStore(state)];
   return [
     ...[...state.plant.values()].map((payload): ToldEntry => ({ kind: 'plant.named', payload })),
-    ...peopleAndParts(state),
+    ...peopleAndParts(state, reels),
     { kind: 'line.defined', payload: defined },
     ...rulesOf(state, line),
     ...setupsOf(state, line),
     ...approvedByHand(state),
     ...runOf(state, line),
-    ...[...state.slots.values()].filter((slot) => slot.line === line).flatMap((slot) => reelsOn(state, slot)),
-    ...reelsInStore(state),
+    ...reels,
   ];
 }
 
-function peopleAndParts(state: FloorState): ToldEntry[] {
+function peopleAndParts(state: FloorState, copied: readonly ToldEntry[]): ToldEntry[] {
   const told: ToldEntry[] = [];
   for (const [key, secret] of state.badgeKeys) told.push({ kind: 'badges.keyed', payload: { key, secret } });
   for (const person of state.people.values()) told.push({ kind: 'person.added', payload: toldAgain(person) });
@@ -65,20 +66,7 @@ function peopleAndParts(state: FloorState): ToldEntry[] {
         kind: 'checklist.template',
         payload: payload as unknown as PayloadOf<'checklist.template'>, // as the fold read it
       });
-  for (const { block, reel, lot, part, reason } of state.blocks.values()) {
-    told.push({ kind: 'material.blocked', payload: { block, reel, lot, part, reason } });
-  }
-  // Cuts and joins are history: what is under a block by them is told by its name alone.
-  for (const reel of state.madeOf.keys()) {
-    const { lot = null, part = null } = state.reels.get(reel) ?? {};
-    const block = [...state.blocks.values()].find((each) => isUnderBlock(state, each, { reel, lot, part }));
-    if (!block) continue;
-    const { reason } = block;
-    told.push({
-      kind: 'material.blocked',
-      payload: { block: reel, reel, lot: null, part: null, reason },
-    });
-  }
+  told.push(...blocksForPractice(state, copied));
   for (const { part, measured, weighed } of state.fullReels.values()) {
     const none = { outerMm: null, hubMm: null, massG: null, emptyG: null };
     if (measured) told.push({ kind: 'reel.calibrated', payload: { ...none, part, ...measured } });

@@ -77,7 +77,7 @@ const AT_ONCE = 250;
 
 /**
  * Makes ready what `shelfFor()` answers a setup's slots from, in steps small enough for a page that draws between them: first the packages are put
- * into the index, then each slot's are put in order. What a step found is kept for the question; at the end comes only that it is ready.
+ * into the index, then each slot's are put in order. The index and the order are kept for the question, which judges the packages anew; at the end comes only that it is ready.
  */
 export function* shelfSteps(
   state: FloorState,

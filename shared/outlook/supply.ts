@@ -37,13 +37,8 @@ export function waitingReels(shelf: readonly ShelfReel[]): readonly Reel[] {
   );
 }
 
-/** Parts on a full reel of a part, as the log has seen them: the largest count. Linear in the reels; for many parts `fullReels()`. */
-export function fullReelOf(floor: FloorState, part: string): number {
-  return fullReels(floor)(part);
-}
-
-/** The same for part after part: the reels are walked once. */
-function fullReels(floor: FloorState): (part: string) => number {
+/** Parts on a full reel of one part or another, as the log has seen them: the largest count. The reels are walked once, for all parts. */
+export function fullReels(floor: FloorState): (part: string) => number {
   const largest = new Map<string, number>();
   const saw = (part: string | null, count: number | null) => {
     if (part !== null && (count ?? 0) > (largest.get(part) ?? 0)) largest.set(part, count ?? 0);

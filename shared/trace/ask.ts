@@ -1,6 +1,7 @@
 // The questions that quality asks: which panels carry this lot, and what is on this panel.
 
 import { compareSlots } from '../floor/address.ts';
+import type { Material } from '../floor/made-of.ts';
 import type { Run } from '../floor/state.ts';
 import { tallyOf } from '../floor/tally.ts';
 import type { Side } from '../floor/vocabulary.ts';
@@ -113,10 +114,9 @@ function cameAfterEnd(index: TraceIndex, place: TracedPlace): boolean {
   return run?.phase === 'ended' && Date.parse(place.at) > run.sinceMs;
 }
 
-/** The packages whose parts are in what a stretch was of, where there are others. */
-function madeOfIt({ state }: TraceIndex, stretch: Stretch): Pick<TracedPlace, 'madeOf'> {
-  const of = materialOf(state, stretch)?.of ?? [];
-  return of.length === 0 ? {} : { madeOf: of };
+/** The packages whose parts are in some material, where there are others. */
+function madeOfIt(material: Material | null): Pick<TracedPlace, 'madeOf'> {
+  return material === null || material.of.length === 0 ? {} : { madeOf: material.of };
 }
 
 function toPlace(index: TraceIndex, stretch: Stretch, how: Carried): TracedPlace {
@@ -127,6 +127,7 @@ function toPlace(index: TraceIndex, stretch: Stretch, how: Carried): TracedPlace
   const { line, run, product, slot, feeder, part, supplierPart, dateCode } = stretch;
   const { entry, who, at } = stretch;
   const guessed = guessedOf(index.state, stretch);
+  const material = materialOf(index.state, stretch);
   return {
     line,
     run,
@@ -136,9 +137,9 @@ function toPlace(index: TraceIndex, stretch: Stretch, how: Carried): TracedPlace
     reel: idNow(index.state, stretch),
     part,
     supplierPart,
-    lot: lotOf(index.state, stretch),
+    lot: lotOf(index.state, stretch, material),
     dateCode,
-    ...madeOfIt(index, stretch),
+    ...madeOfIt(material),
     sure: counted && how === 'surely' ? toNumbers(counted, sure) : null,
     possible: counted ? toNumbers(counted, possible) : null,
     guessed,
@@ -221,10 +222,11 @@ function lotsOf(index: TraceIndex, stretch: Stretch, isSure: boolean): readonly 
   const { state } = index;
   const { supplierPart } = stretch;
   const reel = idNow(state, stretch);
-  const lot = lotOf(state, stretch);
+  const material = materialOf(state, stretch);
+  const lot = lotOf(state, stretch, material);
   const mixed = stretch.mixed === true;
-  const others = otherLots(state, stretch);
-  const own = { lot, reel, supplierPart, ...madeOfIt(index, stretch), sure: isSure && others.length === 0 };
+  const others = otherLots(state, stretch, material);
+  const own = { lot, reel, supplierPart, ...madeOfIt(material), sure: isSure && others.length === 0 };
   return [{ ...own, mixed }, ...others.map((other) => ({ ...other, sure: false, mixed }))];
 }
 

@@ -2,6 +2,7 @@
 
 import type { Finding } from '../floor/fold-contain.ts';
 import { idSince } from '../floor/fold-print.ts';
+import { materialNow } from '../floor/made-of.ts';
 import { hasOwnId, nameByEntry, ownIdOf } from '../floor/reel-id.ts';
 import type { FloorState, Run } from '../floor/state.ts';
 import { tallyOf } from '../floor/tally.ts';
@@ -88,7 +89,7 @@ export function foundStretches(state: FloorState): readonly Stretch[] {
       const { line, slot, supplierPart, lot, dateCode, who, entry } = finding;
       const name = finding.reel ?? nameByEntry(entry);
       // What is joined with it while it may stand there may come on panels; what is joined later may not.
-      const made = finding.until === null ? state.madeOf.get(idSince(state, name)) : finding.made;
+      const made = finding.until === null ? materialNow(state, idSince(state, name)) : finding.made;
       const { reach, isGuess } = reachOf(state, line, slot);
       return [
         {
@@ -96,7 +97,7 @@ export function foundStretches(state: FloorState): readonly Stretch[] {
           slot,
           reel: ownIdOf(name),
           ...(hasOwnId(name) ? {} : { unnamed: name }),
-          ...(made ? { made: { of: made.of, all: made.all } } : {}),
+          ...(made ? { made } : {}),
           supplierPart,
           lot,
           dateCode,

@@ -4,7 +4,7 @@
 // What was joined counts from then on: panels built before do not carry it. A piece was one ever since, however its cut was told late.
 
 import { idSince } from '../floor/fold-print.ts';
-import type { Material } from '../floor/made-of.ts';
+import { type Material, materialNow } from '../floor/made-of.ts';
 import { hasOwnId, ownIdOf } from '../floor/reel-id.ts';
 import type { FloorState, Tape } from '../floor/state.ts';
 import { compareText } from '../log/order.ts';
@@ -18,16 +18,31 @@ type Names = Pick<FloorState, 'madeOf' | 'named' | 'reels'>;
 /** What a package is asked by. */
 const facts = ['reel', 'lot', 'part'] as const;
 const otherFacts = ['feeder', 'slot'] as const;
+type Fact = (typeof facts)[number] | (typeof otherFacts)[number];
+
+/** Which of these facts a question gives, as they are looked for: an entry of the log has the name that a package had then. */
+function askedOf<F extends Fact>(
+  state: Pick<FloorState, 'named'>,
+  question: TraceQuestion,
+  names: readonly F[],
+): readonly (readonly [F, string])[] {
+  return names.flatMap((name) => {
+    const value = question[name];
+    return value === undefined
+      ? []
+      : [[name, asAsked(name === 'reel' ? idSince(state, value) : value)] as const];
+  });
+}
 
 /** What a stretch keeps of its tape's package: its name where it has no id, and what it was made of by then. */
 export function bornWith(
   state: Pick<FloorState, 'madeOf'>,
   { reel }: Tape,
 ): Pick<Stretch, 'unnamed' | 'made'> {
-  const made = state.madeOf.get(reel);
+  const made = materialNow(state, reel);
   return {
     ...(hasOwnId(reel) ? {} : { unnamed: reel }),
-    ...(made === undefined ? {} : { made: { of: made.of, all: made.all } }),
+    ...(made === null ? {} : { made }),
   };
 }
 
@@ -111,14 +126,8 @@ export function carriedBy(state: Names, question: TraceQuestion): (stretch: Stre
   const fromMs = question.from === undefined ? Number.NEGATIVE_INFINITY : Date.parse(question.from);
   const toMs = question.to === undefined ? Number.POSITIVE_INFINITY : Date.parse(question.to);
   const isTimed = question.from !== undefined || question.to !== undefined;
-  const wanted = <F extends (typeof facts)[number] | (typeof otherFacts)[number]>(names: readonly F[]) =>
-    names.flatMap((name) => {
-      const value = question[name];
-      if (value === undefined) return [];
-      // An entry of the log has the name that a package had then.
-      return [[name, asAsked(name === 'reel' ? idSince(state, value) : value)] as const];
-    });
-  const [ofPackage, ofPlace] = [wanted(facts), wanted(otherFacts)];
+  const ofPackage = askedOf(state, question, facts);
+  const ofPlace = askedOf(state, question, otherFacts);
   const exact = (['who', 'run'] as const).filter((name) => question[name] !== undefined);
   const isThere = (stretch: Stretch) => {
     if (!exact.every((name) => stretch[name] === question[name])) return false;
@@ -149,13 +158,8 @@ export function carriedBy(state: Names, question: TraceQuestion): (stretch: Stre
  * package got its id. For those who look stretches up by their names. Cost: linear in packages that were cut, joined or named.
  */
 export function namesToo(state: Names, question: TraceQuestion): readonly string[] {
-  const asked = facts.flatMap((fact) => {
-    const value = question[fact];
-    if (value === undefined) return [];
-    return [[fact, asAsked(fact === 'reel' ? idSince(state, value) : value)] as const];
-  });
   const found = new Set<string>();
-  for (const [fact, value] of asked) {
+  for (const [fact, value] of askedOf(state, question, facts)) {
     const isAsked = (name: string) =>
       asAsked((fact === 'reel' ? name : factOf(state, name, fact)) ?? '') === value;
     // Whatever has the part asked for by its own label is found by that.
@@ -176,9 +180,10 @@ export interface Parts {
 }
 
 /** The parts of the reel that a question names; null where it names none, or one that was never cut nor joined. */
-export function partsAsked(state: Names, { reel }: TraceQuestion): Parts | null {
+export function partsAsked(state: Names, question: TraceQuestion): Parts | null {
+  const [reel] = askedOf(state, question, ['reel']);
   if (reel === undefined) return null;
-  const asked = asAsked(idSince(state, reel));
+  const [, asked] = reel;
   const isAsked = (name: string) => asAsked(name) === asked;
   const madeOf: string[] = [];
   const wentInto: string[] = [];
@@ -190,25 +195,25 @@ export function partsAsked(state: Names, { reel }: TraceQuestion): Parts | null 
   return { madeOf: madeOf.sort(compareText), wentInto: wentInto.sort(compareText) };
 }
 
-/** The lot of a stretch: its label's, else that of what all its parts went through. */
-export function lotOf(state: Names, stretch: Stretch): string | null {
+/** The lot of a stretch: its label's, else that of what all its parts went through. `material`: its own, as `materialOf` has it. */
+export function lotOf(state: Names, stretch: Stretch, material: Material | null): string | null {
   if (stretch.lot !== null) return stretch.lot;
-  const lots = new Set(materialOf(state, stretch)?.all.flatMap((name) => factOf(state, name, 'lot') ?? []));
+  const lots = new Set(material?.all.flatMap((name) => factOf(state, name, 'lot') ?? []));
   const [only, ...others] = lots;
   return others.length === 0 ? (only ?? null) : null;
 }
 
-/** Packages of another lot, or of one that nobody told, out of which parts of a stretch may be: what was joined though that was not to be done. */
+/** Packages of another lot, or of one that nobody told, out of which parts of a stretch may be: what was joined though that was not to be done. `material`: its own. */
 export function otherLots(
   state: Names,
   stretch: Stretch,
+  material: Material | null,
 ): readonly {
   readonly reel: string | null;
   readonly lot: string | null;
   readonly supplierPart: string | null;
 }[] {
-  const material = materialOf(state, stretch);
-  const own = lotOf(state, stretch);
+  const own = lotOf(state, stretch, material);
   return (material?.of ?? []).flatMap((name) => {
     const lot = factOf(state, name, 'lot');
     const isSame = lot === null || own === null ? lot === own : asAsked(lot) === asAsked(own);

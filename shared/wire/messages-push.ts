@@ -37,14 +37,20 @@ export const pushSubscribedSchema = z.object({
 /** `POST /api/push/quiet`: this tablet's quiet hours, by its own zone. */
 export const pushQuietSchema = z.object({ zone, quiet });
 
-const noticeKey = z.string().check(z.minLength(1), z.maxLength(300));
+/** Most characters of a notice's key. */
+export const pushKeyMost = 300;
+/** Most characters of its line's name. */
+export const pushLineNameMost = 120;
+/** Most characters of its slot. */
+export const pushSlotMost = 64;
+const noticeKey = z.string().check(z.minLength(1), z.maxLength(pushKeyMost));
 /** What somebody has to know. `key`: the same for the same thing on every tablet. */
 export const pushNoticeSchema = z.object({
   key: noticeKey,
   kind: z.enum(['warning', 'blocked', 'stood']),
   line: z.string().check(z.minLength(1), z.maxLength(64)),
-  lineName: z.string().check(z.minLength(1), z.maxLength(120)),
-  slot: z.nullable(z.string().check(z.minLength(1), z.maxLength(64))),
+  lineName: z.string().check(z.minLength(1), z.maxLength(pushLineNameMost)),
+  slot: z.nullable(z.string().check(z.minLength(1), z.maxLength(pushSlotMost))),
 });
 export type PushNotice = z.infer<typeof pushNoticeSchema>;
 /** Notices in one `POST /api/push/tell`. */

@@ -18,7 +18,6 @@ export const traceSchema = z.object({
   /** A panel's code, or its number within `run`; then only `run` goes with it. */
   panel: asked,
 });
-export type TraceRequest = z.infer<typeof traceSchema>;
 
 const panels = z.nullable(z.object({ first: z.int(), last: z.int() }));
 const known = z.nullable(z.string());

@@ -9,7 +9,10 @@ import { takeSlice } from './device/slices.ts';
 /** So many entries at once, as a sync brings them, are worth another look at the store. */
 const MANY_ENTRIES = 200;
 
-/** Does it for the line in hand and the setup that it builds, and again where the floor changed as a whole. */
+/**
+ * Does it for the line that is in hand when it begins and the setup that this builds, and again where the floor changed as a whole. For a line
+ * taken in hand later the first question puts in order what its own slots take.
+ */
 export function warmShelf(app: Pick<App, 'store' | 'clock' | 'line'>): void {
   let isWarming = false;
   const warm = () => {

@@ -8,7 +8,7 @@
 
 import { isPackageId } from '../../shared/floor/package-name.ts';
 import type { Replica } from '../../shared/floor/replica.ts';
-import type { FloorState } from '../../shared/floor/state.ts';
+import type { FloorState, Reel } from '../../shared/floor/state.ts';
 
 /** Takes out of a replica and its copies what no answer asks for; `known` gets the names of reels that are taken out. */
 export function thinReplica(replica: Replica, known: Set<string>): void {
@@ -21,19 +21,13 @@ export function thinState(state: FloorState, known: Set<string>): void {
   const { slots, takenOff, conflicts, mended, holds, carts, loose, ready } = state;
   for (const map of [slots, takenOff, conflicts, mended, holds, carts, loose, ready])
     for (const value of map.values()) addTexts(value, named);
-  for (const [name, reel] of state.reels) {
+  for (const [name, told] of state.reels) {
+    const reel = takenUp(state, name, told);
     // An id of the plant's own may yet be told to be that of a package on a slot.
     if (reel.at !== null || named.has(name) || isPackageId(name)) continue;
     state.reels.delete(name);
     state.forgotten.set(name, { lot: reel.lot, part: reel.part });
     known.add(name);
-  }
-  // What is known again takes what its label said before, where the new word leaves that open.
-  for (const [name, { lot, part }] of state.forgotten) {
-    const reel = state.reels.get(name);
-    if (!reel) continue;
-    state.reels.set(name, { ...reel, lot: reel.lot ?? lot, part: reel.part ?? part });
-    state.forgotten.delete(name);
   }
   // A package that came without an id and got one since has that name no more.
   for (const was of state.named.values()) {
@@ -45,6 +39,16 @@ export function thinState(state: FloorState, known: Set<string>): void {
     if (run.phase === 'ended' && !named.has(name) && newest.get(run.line) !== name) state.runs.delete(name);
   const { exposures, expiries, labelTimes, values, finished, fullReels } = state;
   for (const map of [exposures, expiries, labelTimes, values, finished, fullReels]) map.clear();
+}
+
+/** A reel that is known; one that was forgotten takes up what its label said before, where the new word leaves that open. */
+function takenUp(state: FloorState, name: string, told: Reel): Reel {
+  const before = state.forgotten.get(name);
+  if (before === undefined) return told;
+  const reel = { ...told, lot: told.lot ?? before.lot, part: told.part ?? before.part };
+  state.reels.set(name, reel);
+  state.forgotten.delete(name);
+  return reel;
 }
 
 /** All texts in a value. */

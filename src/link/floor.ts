@@ -31,7 +31,7 @@ const KEEP_EVERY_MS = 4 * 3_600_000;
 
 /** Kinds that say nothing of which reel stands where: counts, words of stations, ticks of lists, changeovers beside their setup; and pictures of parts, which are most of a list's bytes. */
 const left =
-  /^(panels\.|panel\.|parts\.|machine\.|warning\.|step\.|checklist\.|changeover\.|log\.|state\.|sweep\.|labels\.|person\.signed)|^station\.(counted|state|recipe|silent|noticed|doubled|answered)$|^(tape\.empty|part\.pictured)$/;
+  /^(panels\.|panel\.|parts\.|machine\.|warning\.|step\.|checklist\.|changeover\.|log\.|state\.|sweep\.|labels\.|person\.signed)|^station\.(counted|state|recipe|silent|noticed|doubled|answered(-again)?)$|^(tape\.empty|part\.pictured)$/;
 
 /** The floor, followed. */
 export interface FloorWatch {
@@ -128,7 +128,7 @@ export function followFloor(parts: FollowParts): FloorWatch {
 }
 
 /** The fold of this link: with another trust other entries are unproven, and the state is another. */
-const foldName = (trust: TabletTrust | null): string => `link-2 floor-${FOLD_VERSION} ${trust?.id ?? ''}`;
+const foldName = (trust: TabletTrust | null): string => `link-3 floor-${FOLD_VERSION} ${trust?.id ?? ''}`;
 
 function beginAnew(of: Following): void {
   of.cursor = start;

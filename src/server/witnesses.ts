@@ -4,6 +4,7 @@
 // Two processes on one database may lose a signature to each other; the tablet signs the next head.
 
 import { z } from 'zod';
+import { openTurn } from '../../shared/kit/turn.ts';
 import { fromHex } from '../../shared/log/bytes.ts';
 import { parseNote } from '../../shared/log/note.ts';
 import {
@@ -74,13 +75,8 @@ const headOf = (note: string) => parseTreeHead(parseNote(note)?.text ?? '');
 
 /** Makes it. */
 export function createWitnesses({ store, heads, origin, nowMs }: WitnessParts): Witnesses {
-  let turn: Promise<unknown> = Promise.resolve();
   /** One after the other in this process: each reads what is kept and writes it anew. */
-  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
-    const done = turn.then(work, work);
-    turn = done.catch(() => undefined); // told to whoever asked
-    return done;
-  };
+  const inTurn = openTurn();
   const read = async (): Promise<Kept> => keptOf(await store.readMeta(META));
   /** Writes what the work makes of what is kept; once more where another process wrote meanwhile, so that no signature is lost. */
   const change = async <T>(work: (kept: Kept) => Promise<Change<T>>): Promise<T> => {

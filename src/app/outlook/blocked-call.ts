@@ -1,9 +1,8 @@
 // Makes a blocked reel on a line of this tablet heard: at once, and again until somebody says that they go. The banner stays longer than the sound.
 
 import { effect } from '@preact/signals';
-import type { Block } from '../../../shared/floor/blocks.ts';
-import { blockedTapes } from '../../../shared/floor/blocks.ts';
-import { needKey } from '../../../shared/floor/state.ts';
+import { type Block, type BlockedTape, blockedTapes } from '../../../shared/floor/blocks.ts';
+import { type FloorState, needKey } from '../../../shared/floor/state.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
 
@@ -13,14 +12,20 @@ const CALL_EVERY_MS = 15_000;
 /** What somebody takes note of, as warnings are named in the log. */
 export const blockedNeed = (block: Pick<Block, 'block'>): string => `blocked ${block.block}`;
 
+/** Blocked reels on the slots of a line of which nobody has said that they go. */
+export function unheardBlocked(floor: FloorState, line: string): readonly BlockedTape[] {
+  return blockedTapes(floor, line).filter(
+    ({ slot, block }) => !floor.acknowledged.has(needKey(line, slot, blockedNeed(block))),
+  );
+}
+
 /** Starts calling. `App.tick` counts entries: whoever wrote the block, this tablet hears of it with its entry. */
 export function callForBlocked(app: App, alarm: Pick<Alarm, 'call'>): void {
   const called = new Set<string>();
   function look(again: boolean): void {
     const floor = app.store.floor();
-    const unheard = [app.line.peek() ?? '', ...app.beside.peek()]
-      .flatMap((line) => blockedTapes(floor, line))
-      .filter(({ line, slot, block }) => !floor.acknowledged.has(needKey(line, slot, blockedNeed(block))));
+    const lines = [app.line.peek() ?? '', ...app.beside.peek()];
+    const unheard = lines.flatMap((line) => unheardBlocked(floor, line));
     const isNew = unheard.some(({ tape, block }) => !called.has(`${tape.entry} ${block.block}`));
     for (const { tape, block } of unheard) called.add(`${tape.entry} ${block.block}`);
     if (isNew || (again && unheard.length > 0)) alarm.call('late');

@@ -5,6 +5,7 @@ import { effect, type ReadonlySignal } from '@preact/signals';
 import { buildingOn } from '../../../shared/floor/building.ts';
 import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import { beginsShort } from '../../../shared/outlook/begin.ts';
+import type { Outlook } from '../../../shared/outlook/line.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
 import { later } from '../device/later.ts';
@@ -41,13 +42,17 @@ export function callForOthers(
     if (over.length > 0) alarm.call('late');
     else if (soon.length > 0) alarm.call('due');
   };
+  /** Each outlook is judged once: a line gets another with whatever changes, and every few seconds. */
+  const judged = new WeakSet<Outlook>();
   // What judges floor lives is fetched once the first screen stands; where it is out of reach, the next outlook asks again.
   const lookAtEnds = () => {
     import('./life-ends.ts').then(
       ({ lifeEnds }) => {
         for (const { outlook } of [watch, ...beside.peek().map((each) => each.watch)]) {
           const seen = outlook.peek();
-          if (seen !== null) callEnds(lifeEnds(app.store.floor(), seen), seen.pace.nowMs);
+          if (seen === null || judged.has(seen)) continue;
+          judged.add(seen);
+          callEnds(lifeEnds(app.store.floor(), seen), seen.pace.nowMs);
         }
       },
       () => undefined,

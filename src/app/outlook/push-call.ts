@@ -2,19 +2,22 @@
 // tells what it sees; the server says each thing once.
 
 import { effect } from '@preact/signals';
-import { blockedTapes } from '../../../shared/floor/blocks.ts';
 import { buildingOn } from '../../../shared/floor/building.ts';
-import { type FloorState, needKey } from '../../../shared/floor/state.ts';
+import type { FloorState } from '../../../shared/floor/state.ts';
 import type { Result } from '../../../shared/kit/result.ts';
+import { lastCountMs } from '../../../shared/outlook/run-pace.ts';
 import { unanswered } from '../../../shared/outlook/unanswered.ts';
 import {
   type PushNotice,
   type PushTold,
+  pushKeyMost,
+  pushLineNameMost,
   pushNoticesMost,
+  pushSlotMost,
   pushToldSchema,
 } from '../../../shared/wire/messages-push.ts';
 import type { App } from '../app.ts';
-import { blockedNeed } from './blocked-call.ts';
+import { unheardBlocked } from './blocked-call.ts';
 import { stoodOffer } from './stood.ts';
 
 /** It looks again after this long. */
@@ -23,17 +26,18 @@ const LOOK_EVERY_MS = 30_000;
 const STOOD_MS = 10 * 60_000;
 /** A server that knows no messages is asked again after this long: it may be brought up to date. */
 const UNKNOWN_MS = 10 * 60_000;
-/** The wire's bound for a key. */
-const KEY_CHARS = 300;
+
+/** A text as long as the wire takes it: one notice that is refused would keep back all of its request. */
+const cut = (text: string, most: number) => (text.length <= most ? text : `${text.slice(0, most - 1)}…`);
 
 /** All that waits on the plant's lines, each with a key that is the same on every tablet. */
 export function openNotices(floor: FloorState, nowMs: number): readonly PushNotice[] {
   const notice = (kind: PushNotice['kind'], line: string, slot: string | null, of: string): PushNotice => ({
-    key: [kind, line, slot ?? '', of].join(' ').slice(0, KEY_CHARS),
+    key: [kind, line, slot ?? '', of].join(' ').slice(0, pushKeyMost),
     kind,
     line,
-    lineName: floor.lines.get(line)?.name ?? line,
-    slot,
+    lineName: cut(floor.lines.get(line)?.name || line, pushLineNameMost),
+    slot: slot ? cut(slot, pushSlotMost) : null,
   });
   const warnings = unanswered(floor, nowMs).map(({ line, slot, need, level }) =>
     notice('warning', line, slot, `${level} ${need}`),
@@ -41,13 +45,14 @@ export function openNotices(floor: FloorState, nowMs: number): readonly PushNoti
   const others = [...floor.lines.keys()].flatMap((line) => {
     const run = buildingOn(floor, line);
     if (run?.phase !== 'running') return [];
-    const blocked = blockedTapes(floor, line)
-      .filter(({ slot, block }) => !floor.acknowledged.has(needKey(line, slot, blockedNeed(block))))
-      .map(({ slot, tape, block }) => notice('blocked', line, slot, `${block.block} ${tape.entry}`));
+    const blocked = unheardBlocked(floor, line).map(({ slot, tape, block }) =>
+      notice('blocked', line, slot, `${block.block} ${tape.entry}`),
+    );
+    // Named by the last count: when it stood is reckoned by the pace, which a count that comes late moves.
     const stoodMs = stoodOffer(floor, line, nowMs);
     const stood =
       stoodMs !== null && nowMs - stoodMs >= STOOD_MS
-        ? [notice('stood', line, null, `${run.run} ${Math.round(stoodMs)}`)]
+        ? [notice('stood', line, null, `${run.run} ${lastCountMs(run)}`)]
         : [];
     return [...blocked, ...stood];
   });

@@ -1,7 +1,7 @@
 // Who this tablet is: its id, the epoch of its database, the key that signs. Made once; a database that was lost gets a new
 // epoch, so that no entry's name is ever used twice, and the log says what went before.
 
-import type { Entry, JsonObject } from '../../../shared/log/entry.ts';
+import type { JsonObject } from '../../../shared/log/entry.ts';
 import { newId } from '../device/ids.ts';
 import type { LogDatabase } from './database.ts';
 
@@ -72,19 +72,6 @@ export async function signHash(identity: Identity, hash: string): Promise<string
   );
   const binary = String.fromCharCode(...new Uint8Array(signature));
   return btoa(binary).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
-}
-
-/** True where an entry's hash is signed by this tablet's own key; false without a signature or a key. */
-export async function isSignedBy(
-  { keys }: Identity,
-  { hash, sig }: Pick<Entry, 'hash' | 'sig'>,
-): Promise<boolean> {
-  if (!keys || sig === null) return false;
-  if (!/^[\w-]{86}$/.test(sig)) return false; // 64 bytes, base64url
-  const binary = atob(sig.replaceAll('-', '+').replaceAll('_', '/'));
-  const signature = Uint8Array.from(binary, (letter) => letter.charCodeAt(0));
-  const how = { name: 'ECDSA', hash: 'SHA-256' };
-  return crypto.subtle.verify(how, keys.publicKey, signature, new TextEncoder().encode(hash));
 }
 
 /** Remembers outside the database how far the chain got, so that its loss can be noticed and told. */

@@ -19,6 +19,7 @@ import {
   syncKey,
   trustKey,
 } from './database.ts';
+import { readKept } from './preferences.ts';
 import type { KeptTrust } from './trust.ts';
 import { isScreenIn } from './wall-screen.ts';
 
@@ -74,11 +75,6 @@ export async function readAhead(log: LogDatabase, cache: CacheDatabase): Promise
   const isThere = position && compareEntries(position, kept.snapshot.position) === 0;
   const { before, after } = await ((isThere && looking) || lookAt(log, kept.snapshot.position));
   return { ...told, kept: { ...kept, before, after } };
-}
-
-async function readKept<T>({ kept }: CacheDatabase, key: string): Promise<T | undefined> {
-  const row = await kept.get(key).catch(() => undefined); // a broken cache is no reason not to start
-  return row?.value as T | undefined; // written by keepSnapshot only
 }
 
 /** The few entries after a position are asked for before the count, behind which they would wait. */

@@ -2,6 +2,7 @@
 // the chain's first entry names. What is not is told apart entry by entry, so that one does not keep the others out.
 
 import * as z from 'zod/mini';
+import { fromBase64Url } from '../../../shared/kit/base64.ts';
 import { aheadLimitMs } from '../../../shared/log/clock.ts';
 import { chainId, type Entry, isWithinLevels, payloadLevelsMost } from '../../../shared/log/entry.ts';
 import { entrySchema } from '../../../shared/log/entry-schema.ts';
@@ -154,10 +155,10 @@ async function unvouched(
 
 function holds(hash: string, sig: string, key: Key): Promise<boolean> {
   const text = new TextEncoder().encode(entryText(hash));
-  return crypto.subtle.verify({ name: 'ECDSA', hash: 'SHA-256' }, key, bytesOf(sig), text);
-}
-
-function bytesOf(base64url: string): Uint8Array<ArrayBuffer> {
-  const binary = atob(base64url.replaceAll('-', '+').replaceAll('_', '/'));
-  return Uint8Array.from(binary, (sign) => sign.charCodeAt(0));
+  return crypto.subtle.verify(
+    { name: 'ECDSA', hash: 'SHA-256' },
+    key,
+    Uint8Array.from(fromBase64Url(sig) ?? []),
+    text,
+  );
 }

@@ -2,6 +2,7 @@
 // another than was offered last.
 
 import { createHash } from 'node:crypto';
+import { chunksOf } from '../../../shared/kit/chunks.ts';
 import type { Now, WriteEntry } from '../station-desk.ts';
 import type { Answered } from './ask.ts';
 import type { WantedSetup } from './messages.ts';
@@ -52,12 +53,9 @@ export function openOffered(world: OfferedWorld): OfferedDesk {
     const report = createHash('sha256').update(text).digest('base64url').slice(0, 16);
     if (told === report) return;
     told = report;
-    const pages = Math.ceil(rows.length / PAGE);
-    const writing = Array.from({ length: pages }, (_, page) => {
-      const some = rows.slice(page * PAGE, (page + 1) * PAGE);
-      return write('setup.offered', { station, line, report, page, pages, recipe, revision, wants: some });
-    });
-    await Promise.all(writing);
+    const pages = chunksOf(rows, PAGE);
+    const of = { station, line, report, pages: pages.length, recipe, revision };
+    await Promise.all(pages.map((wants, page) => write('setup.offered', { ...of, page, wants })));
   };
   const askNow = async (ask: () => Promise<Answered>): Promise<void> => {
     isAsking = true;

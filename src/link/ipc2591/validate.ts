@@ -3,17 +3,16 @@
 // question, and it is a help beside the machine's own guards, not a safety function: no answer, too, must be safe for it.
 
 import { randomUUID } from 'node:crypto';
-import { answerPlaces, answersAs, resultOf } from '../../../shared/floor/interlock.ts';
-import type { PayloadOf } from '../../../shared/floor/kinds.ts';
+import { type AnsweredRow, answerPlaces, answersAs, resultOf } from '../../../shared/floor/interlock.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
 import { type InterlockWhy, interlockWhys } from '../../../shared/floor/vocabulary.ts';
-import { chunksOf } from '../../../shared/kit/chunks.ts';
+import { openTurn } from '../../../shared/kit/turn.ts';
 import type { FloorWatch } from '../floor.ts';
 import type { NoticeWhat } from '../notices.ts';
 import type { Now, WriteEntry } from '../station-desk.ts';
 import { asList, asRecord, asText, type Envelope } from './envelope.ts';
 import { type Place, placeOf } from './messages.ts';
-import { openToldAnswers } from './told-answers.ts';
+import { answerPages, openToldAnswers } from './told-answers.ts';
 
 /** The question, and its answer. */
 export const VALIDATE = 'CFX.InformationSystem.TopicValidation.ValidateTopicRequest';
@@ -26,9 +25,6 @@ const FLOOR_WITHIN_MS = 8_000;
 const PLACES_MOST = 2_000;
 /** Questions that are answered in a minute: each answer stays in the log for good. */
 const A_MINUTE = 60;
-const ROWS = 200;
-
-type Row = PayloadOf<'station.answered'>['results'][number];
 
 /** What a machine's screen may show beside an answer. */
 const texts: Readonly<Record<InterlockWhy, string>> = {
@@ -74,7 +70,7 @@ export function openValidator(world: {
   const told = openToldAnswers();
   let minute = { fromMs: Number.NEGATIVE_INFINITY, asked: 0 };
 
-  const rowsOf = async (rows: readonly unknown[]): Promise<readonly Row[] | null> => {
+  const rowsOf = async (rows: readonly unknown[]): Promise<readonly AnsweredRow[] | null> => {
     const fresh = await floor.upToDate(FLOOR_WITHIN_MS);
     const state = fresh ?? floor.known();
     const unsure = state && answersAs(state, station);
@@ -92,24 +88,20 @@ export function openValidator(world: {
     });
   };
   // One after the other: what the first of two questions has still to write, the second would take for said.
-  let turn: Promise<unknown> = Promise.resolve();
-  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
-    const done = turn.then(work, work);
-    turn = done;
-    return done;
-  };
+  const inTurn = openTurn();
   const tellAgain = async (ms: number | null): Promise<void> => {
     const times = told.again(ms);
     if (times === 0) return;
     await write('station.answered-again', { station, line, times });
     told.toldAgain(times);
   };
-  const tell = async (results: readonly Row[], ms: number): Promise<void> => {
+  const tell = async (results: readonly AnsweredRow[], ms: number): Promise<void> => {
     const fresh = told.fresh(results);
     // What was said before stands before what is said now.
     if (fresh.length > 0) await tellAgain(null);
-    const pages = chunksOf(fresh, ROWS);
-    await Promise.all(pages.map((some) => write('station.answered', { station, line, results: some })));
+    await Promise.all(
+      answerPages(fresh).map((some) => write('station.answered', { station, line, results: [...some] })),
+    );
     told.told(results, fresh, ms);
   };
   return {
@@ -154,7 +146,7 @@ function answersOf(
     readonly unsure: 'Warning' | 'Failed';
     readonly knows: (reel: string) => boolean;
   },
-): readonly Pick<Row, 'slot' | 'result' | 'why'>[] {
+): readonly Pick<AnsweredRow, 'slot' | 'result' | 'why'>[] {
   const { line, unsure, knows } = of;
   if (fresh === null)
     return places.map(({ slot }) => ({ slot, result: unsure, why: 'out-of-date' as const }));
@@ -180,7 +172,7 @@ function envelopeOf(asked: Envelope, station: string, name: string, body: object
   };
 }
 
-function answerOf(asked: Envelope, station: string, results: readonly Row[]): object {
+function answerOf(asked: Envelope, station: string, results: readonly AnsweredRow[]): object {
   const Result = results.map(({ result, why }) => ({
     Result: result,
     ResultCode: interlockWhys.indexOf(why),

@@ -4,6 +4,7 @@
 // Method: scrypt (RFC 7914) over HMAC-SHA-256 by a key drawn from the server's one secret. Cost: 32 MiB and about a tenth of a second.
 
 import { createHmac, hkdfSync, type KeyObject, randomBytes, scrypt, timingSafeEqual } from 'node:crypto';
+import { openTurn } from '../../../shared/kit/turn.ts';
 import { hashOf } from '../keys.ts';
 
 /** 32 MiB, once: the secret is what stops guessing, and a sign-in waits for this. The tablet's own rounds come on top. */
@@ -27,19 +28,17 @@ export function createPinSeal(secret: KeyObject): PinSeal {
   const pepper = Buffer.from(hkdfSync('sha256', Buffer.from(d, 'base64url'), '', 'reelward pin', LENGTH));
   const name = hashOf(pepper).slice(0, 16);
   // One after the other: each takes its memory, and who waits is one tablet that guesses.
-  let turn: Promise<unknown> = Promise.resolve();
+  const inTurn = openTurn();
   const derive = (hash: string, salt: Buffer): Promise<Buffer> => {
     const key = createHmac('sha256', pepper).update(hash).digest();
-    const next = turn.then(
+    return inTurn(
       () =>
-        new Promise<Buffer>((resolve, reject) =>
+        new Promise((resolve, reject) =>
           scrypt(key, salt, LENGTH, { ...COST, maxmem: BYTES_MOST }, (error, derived) =>
             error ? reject(error) : resolve(derived),
           ),
         ),
     );
-    turn = next.catch(() => undefined);
-    return next;
   };
   return {
     isOwn: (sealed) => sealed.startsWith(`${name} `),

@@ -10,7 +10,7 @@ import { copyForPractice, inventPractice, type ToldEntry } from '../../../shared
 import { setupProgress } from '../../../shared/floor/progress.ts';
 import { slotLeft } from '../../../shared/floor/remaining.ts';
 import { emptyState, type FloorState } from '../../../shared/floor/state.ts';
-import { beginStory, tellPlant } from './story.ts';
+import { beginStory, tellPlant, unloaded, verified } from './story.ts';
 
 const startMs = 1_772_431_200_000;
 const shift = simulateShift({ seed: 3, hours: 3, startMs }).entries;
@@ -116,6 +116,30 @@ describe('copyForPractice()', () => {
     const copy = foldTold(copyForPractice(story.floor(), 'L1'));
     const isBlocked = (reel: string) => blockOn(copy, { reel, lot: null, part: 'R-100' }) !== null;
     expect(['K-2', 'K-3'].map(isBlocked)).toEqual([true, false]);
+  });
+
+  test('blocks once what is blocked by its own name, or by a lot that practice knows of it: lifting that sets it free', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const label = { part: 'R-100', supplierPart: null, dateCode: null, quantity: 90 } as const;
+    const cut = { part: 'R-100', lot: null, quantity: 10, left: 90, via: 'typed' } as const;
+    // K-3 and K-4 lie in the store with their lot; where K-5 and K-6 lie nobody said, so that they are not copied.
+    story.tell('reel.put', { ...label, lot: 'LOT7', reel: 'K-3', place: 'A1', via: 'typed' });
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K-5', lot: 'LOT7' }));
+    story.tell('reel.unloaded', unloaded('M1-F-001', { reel: 'K-5' }));
+    story.tell('reel.split', { ...cut, reel: 'K-1', into: 'K-2' });
+    story.tell('reel.split', { ...cut, lot: 'LOT7', reel: 'K-3', into: 'K-4' });
+    story.tell('reel.split', { ...cut, lot: 'LOT7', reel: 'K-5', into: 'K-6' });
+    const of = { reel: null, lot: null, part: null, reason: 'cracked' } as const;
+    story.tell('material.blocked', { ...of, block: 'b1', reel: 'K-1' });
+    story.tell('material.blocked', { ...of, block: 'b2', lot: 'LOT7' });
+    const copy = foldTold(copyForPractice(story.floor(), 'L1'));
+    expect([...copy.blocks.keys()].sort()).toEqual(['K-2', 'K-5', 'K-6', 'b1', 'b2']);
+    copy.blocks.delete('b1');
+    copy.blocks.delete('b2');
+    const lotOf = (reel: string) => copy.reels.get(reel)?.lot ?? null;
+    const isBlocked = (reel: string) => blockOn(copy, { reel, lot: lotOf(reel), part: 'R-100' }) !== null;
+    expect(['K-1', 'K-3', 'K-4'].map(isBlocked)).toEqual([false, false, false]);
   });
 
   test('answers nothing for a line that nobody knows', () => {

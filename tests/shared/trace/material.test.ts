@@ -106,8 +106,11 @@ test('in any history of loads, splices, cuts and joins no panel is left out and 
   let followed = 0;
   let sure = 0;
   let blocked = 0;
+  const history = fc.array(deed, { minLength: 10, maxLength: 60 });
+  // The same histories each time, in which enough is followed, sure and blocked, and others beside them.
+  const examples = fc.sample(history, { seed: 11, numRuns: 150 }).map((deeds): [typeof deeds] => [deeds]);
   fc.assert(
-    fc.property(fc.array(deed, { minLength: 10, maxLength: 60 }), (deeds) => {
+    fc.property(history, (deeds) => {
       const played = play(deeds);
       const index = traceLog(played.entries);
       for (const name of played.packages) {
@@ -132,7 +135,7 @@ test('in any history of loads, splices, cuts and joins no panel is left out and 
       expectPanelsTrue(index, played);
       blocked += expectBlocksAgree(index, played);
     }),
-    { numRuns: 200 },
+    { numRuns: 250, examples },
   );
   expect(followed).toBeGreaterThan(100);
   expect(sure).toBeGreaterThan(3);

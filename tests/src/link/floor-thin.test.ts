@@ -37,6 +37,7 @@ const actArb = fc.record({
     'unload',
     'correct',
     'put',
+    'put bare',
     'count',
     'name',
     'block',
@@ -76,6 +77,8 @@ function tell(acts: readonly Act[]): Story {
     } else if (is === 'unload') story.tell('reel.unloaded', unloaded(slot, { reel, part: 'R-100' }), how);
     else if (is === 'put' && reel !== null)
       story.tell('reel.put', { ...label, reel, place: 'A', via: 'typed' }, how);
+    else if (is === 'put bare' && reel !== null)
+      story.tell('reel.put', { ...label, lot: null, reel, place: 'A', via: 'typed' }, how);
     else if (is === 'block')
       story.tell(
         'material.blocked',
@@ -244,6 +247,21 @@ describe('a floor without what no answer asks for', () => {
       ['K', 'L-2'],
     ] as const)
       story.tell('reel.put', { ...label, lot, reel, place: 'A', via: 'typed' });
+    const facts = { part: 'R-100', lot: null, quantity: 90, sd: 0, basis: 'combined', via: 'typed' } as const;
+    story.tell('reel.merged', { ...facts, reel: 'K', from: 'G' });
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K', lot: 'L-2' }));
+    story.tell('material.blocked', { block: 'B', reel: null, lot: 'L-1', part: null, reason: 'cracked' });
+    compare(story.entries, 'L1', 1, { slots, reels: ['G', 'K'] });
+    const asked = [{ slot: 'M1-F-001', reel: 'K', part: 'R-100', feeder: null }];
+    expect(answerPlaces(story.floor(), 'L1', asked, 'Warning')).toMatchObject([{ why: 'blocked' }]);
+  });
+
+  test('knows the lot of a reel that it forgot, and that was put away once more by a scan that named none', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const label = { part: 'R-100', supplierPart: null, dateCode: null, quantity: 500 };
+    for (const lot of ['L-1', null])
+      story.tell('reel.put', { ...label, lot, reel: 'G', place: 'A', via: 'typed' });
     const facts = { part: 'R-100', lot: null, quantity: 90, sd: 0, basis: 'combined', via: 'typed' } as const;
     story.tell('reel.merged', { ...facts, reel: 'K', from: 'G' });
     story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K', lot: 'L-2' }));

@@ -151,6 +151,27 @@ describe('the floor that a link follows', () => {
     expect(await got(follow())).toEqual(thin(story.floor()));
   });
 
+  test('does not read the log anew for what another link said long ago, the same answer again too', async () => {
+    const story = beginStory();
+    tellPlant(story);
+    const away = { tablet: 'AWAY' };
+    const rows = [{ slot: 'M1-F-001', reel: 'K1', part: null, result: 'Success', why: 'verified' }] as const;
+    const of = { station: 'exit', line: 'L1' };
+    story.tell('station.answered', { ...of, results: [...rows] }, away);
+    story.tell('station.answered-again', { ...of, times: 3 }, away);
+    const put = { part: 'R-100', supplierPart: null, quantity: 5, lot: null, dateCode: null } as const;
+    for (let at = 0; at < 2_400; at += 1)
+      story.tell('reel.put', { ...put, reel: `K${at % 40}`, place: 'A', via: 'typed' });
+    const others = story.entries.filter(({ tablet }) => tablet !== 'AWAY');
+    log = others;
+    const watch = follow();
+    await got(watch);
+    log = [...others, ...story.entries.filter(({ tablet }) => tablet === 'AWAY')];
+    asked = [];
+    await got(watch);
+    expect(asked).toEqual([others.length]);
+  });
+
   test('judges by the plant’s tickets: an engineer’s word without one turns no answer on', async () => {
     const clock = newClock();
     const server = await startTestServer({ clock });

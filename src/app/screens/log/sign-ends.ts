@@ -4,10 +4,11 @@
 // What others wrote only they can sign: of a part of that, the server's export proves where it lies in the plant's log.
 // Refused: the entries up to the head, which the filter was to leave out.
 
-import { chainId, type Entry } from '../../../../shared/log/entry.ts';
+import { fromBase64Url } from '../../../../shared/kit/base64.ts';
+import { chainId, type Entry, signatureForm } from '../../../../shared/log/entry.ts';
 import { sealedHash } from '../../../../shared/log/seal.ts';
 import { goesOn } from '../../../../shared/log/vouched.ts';
-import { type Identity, isSignedBy, signHash } from '../../store/identity.ts';
+import { type Identity, signHash } from '../../store/identity.ts';
 import { type SignedHeads, withHeads } from '../../store/signed-heads.ts';
 
 interface Written {
@@ -24,6 +25,14 @@ export interface EndSigner {
   readonly pass: (entry: Entry) => Promise<void>;
   /** All is read. `heads`: those that are signed by now, for what came in meanwhile. */
   readonly end: (heads: SignedHeads) => Promise<void>;
+}
+
+/** True where an entry's hash is signed by this tablet's own key; false without a signature or a key. */
+async function isSignedBy({ keys }: Identity, { hash, sig }: Pick<Entry, 'hash' | 'sig'>): Promise<boolean> {
+  if (!keys || sig === null || !signatureForm.test(sig)) return false;
+  const signature = Uint8Array.from(fromBase64Url(sig) ?? []);
+  const how = { name: 'ECDSA', hash: 'SHA-256' };
+  return crypto.subtle.verify(how, keys.publicKey, signature, new TextEncoder().encode(hash));
 }
 
 const isWhole = (entry: Entry) => sealedHash(entry) === entry.hash;

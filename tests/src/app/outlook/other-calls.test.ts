@@ -70,6 +70,41 @@ test('a floor life that is over is called for, and no second time while it stand
   await expect.poll(() => heard).toEqual(['due', 'late']);
 });
 
+test('an outlook is judged once, however often the line beside it gets a new one', async () => {
+  const floor = runningLine();
+  const outlookAt = (hours: number) => {
+    const nowMs = startMs + hours * HOUR_MS;
+    return lineOutlook(floor, 'L1', { nowMs, calendar: lineCalendar(floor, 'L1', nowMs) });
+  };
+  const standing = outlookAt(0.1);
+  if (standing === null) throw new TypeError('Cannot go on as the line must run');
+  const { slots } = standing;
+  let judged = 0;
+  const judgedOnce = Object.defineProperty({ ...standing }, 'slots', {
+    get: () => {
+      judged += 1;
+      return slots;
+    },
+  });
+  const outlook = signal<Outlook | null>(null);
+  const heard: string[] = [];
+  const app = {
+    tick: signal(0),
+    line: signal(null),
+    beside: signal([]),
+    clock: { nowMs: () => startMs },
+    store: { floor: () => floor },
+  } as unknown as App; // the part of the app that it asks
+  const beside = signal([{ watch: { outlook: signal<Outlook | null>(judgedOnce) } }]);
+  callForOthers(app, { watch: { outlook }, beside }, { call: (level) => heard.push(level) });
+  screenStands();
+  outlook.value = outlookAt(167.7);
+  await expect.poll(() => heard).toEqual(['due']);
+  outlook.value = outlookAt(170);
+  await expect.poll(() => heard).toEqual(['due', 'late']);
+  expect(judged).toBe(1);
+});
+
 test('what the first screen works with brings no floor-life tables along', () => {
   const sources = new Map(readSources(['src/app', 'shared']).map((file) => [file.path, file]));
   const loaded = new Set<string>();

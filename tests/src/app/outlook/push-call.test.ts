@@ -5,7 +5,7 @@ import type { Result } from '../../../../shared/kit/result.ts';
 import { ESCALATE_MS } from '../../../../shared/outlook/unanswered.ts';
 import { type PushNotice, type PushTold, pushNoticeSchema } from '../../../../shared/wire/messages-push.ts';
 import { createTelling, openNotices } from '../../../../src/app/outlook/push-call.ts';
-import { beginStory, started, tellPlant, verified } from '../../../shared/floor/story.ts';
+import { beginStory, counted, started, tellPlant, verified } from '../../../shared/floor/story.ts';
 
 const due = '2026-03-02T06:10:00.000Z';
 
@@ -60,6 +60,39 @@ describe('`openNotices()`', () => {
     expect(open(61 * 60_000, 'stood').map(({ key }) => key)).toEqual([told?.key]);
     story.tell('run.stopped', { run: 'r1', line: 'L1', reason: 'other', note: '' });
     expect(open(60 * 60_000, 'stood')).toEqual([]);
+  });
+});
+
+describe('`openNotices()` of names that the wire does not take', () => {
+  it.each([
+    ['', ''],
+    ['n'.repeat(200), 's'.repeat(200)],
+  ])('cuts them, and calls a line without a name by its id', (name, slot) => {
+    const { story, open } = running();
+    const line = story.floor().lines.get('L1');
+    story.tell('line.defined', { line: 'L1', name, zone: line?.zone ?? '', machines: [] });
+    story.tell('reel.verified', { ...verified(slot, 'R-100', { reel: 'K2', lot: 'LOT7' }) });
+    story.tell('material.blocked', { block: 'b1', reel: null, lot: 'LOT7', part: null, reason: 'cracked' });
+    const [told] = open(0, 'blocked');
+    expect(pushNoticeSchema.safeParse(told).error).toBeUndefined();
+    expect(told?.lineName).toBe(name === '' ? 'L1' : `${'n'.repeat(119)}…`);
+    expect(told?.slot).toBe(slot === '' ? null : `${'s'.repeat(63)}…`);
+  });
+});
+
+describe('`openNotices()` of a line that stands', () => {
+  it('has the same key when a count comes late and moves the pace, and another one after a newer count', () => {
+    const { story, open } = running();
+    for (let at = 60; at <= 600; at += 30) story.tell('panels.counted', counted('r1', 1), { at });
+    const key = () => open(60 * 60_000, 'stood').map((each) => each.key);
+    const [told] = key();
+    expect(told).toBeDefined();
+    for (let at = 75; at < 600; at += 30)
+      story.tell('panels.counted', counted('r1', 1), { at, tablet: 'T2' });
+    expect(key()).toEqual([told]);
+    story.tell('panels.counted', counted('r1', 1), { at: 615 });
+    expect(key()).toHaveLength(1);
+    expect(key()).not.toEqual([told]);
   });
 });
 

@@ -1,8 +1,9 @@
 // What of a machine's answers is written, whatever comes between a question and the log.
 
 import { expect, test } from 'vitest';
+import type { AnsweredRow } from '../../../../shared/floor/interlock.ts';
 import type { EntryKind } from '../../../../shared/floor/kinds.ts';
-import { AGAIN_AFTER_MS, openToldAnswers } from '../../../../src/link/ipc2591/told-answers.ts';
+import { AGAIN_AFTER_MS, answerPages, openToldAnswers } from '../../../../src/link/ipc2591/told-answers.ts';
 import { openValidator } from '../../../../src/link/ipc2591/validate.ts';
 import { beginStory, tellPlant } from '../../../shared/floor/story.ts';
 import * as said from './said.ts';
@@ -96,4 +97,51 @@ test('two lanes of one place have a row each, and the same of both is no news', 
   expect(told.again(AGAIN_AFTER_MS)).toBe(0);
   expect(told.again(AGAIN_AFTER_MS + 5)).toBe(1);
   expect(told.fresh([row('K1'), row('K3')])).toHaveLength(2);
+});
+
+/** What the floor has after questions, each written as a link writes it, and what each had to write. */
+function played(questions: readonly (readonly AnsweredRow[])[]) {
+  const told = openToldAnswers();
+  const story = beginStory();
+  const written = questions.map((rows) => {
+    const fresh = told.fresh(rows);
+    for (const results of answerPages(fresh))
+      story.tell('station.answered', { ...station, results: [...results] });
+    told.told(rows, fresh, 0);
+    return fresh;
+  });
+  return { written, has: story.floor().interlocks.get(station.station)?.last?.results ?? [] };
+}
+const answered = (slot: string, reel: string | null): AnsweredRow => ({
+  slot,
+  reel,
+  part: null,
+  result: 'Warning',
+  why: 'unknown-reel',
+});
+
+test('a reel that is asked of at no slot, at a slot and at none again is news each time, as the floor has it', () => {
+  const [nowhere, there] = [[answered('?', 'R')], [answered('M1-F-005', 'R')]];
+  const { written, has } = played([nowhere, there, nowhere, nowhere]);
+  expect(written).toEqual([nowhere, there, nowhere, []]);
+  expect(has).toEqual([...there, ...nowhere]);
+  // Both in one question: each stands, and the same once more is no news.
+  const both = [...nowhere, ...there];
+  const whole = played([both, both, [answered('M1-F-005', 'S')], both, both]);
+  expect(whole.written).toEqual([both, [], [answered('M1-F-005', 'S')], both, []]);
+  expect(new Set(whole.has)).toEqual(new Set(both));
+});
+
+test('the floor has all rows of a question, whatever a page has to be cut at', () => {
+  const lanes = [answered('M1-F-500', 'A'), answered('M1-F-500', 'B')];
+  const rows = Array.from({ length: 199 }, (_, at) => answered(`M1-F-${at}`, `K${at}`));
+  const elsewhere = Array.from({ length: 60 }, (_, at) => answered('?', at === 0 ? 'A' : `X${at}`));
+  const question = [...elsewhere, ...rows, ...lanes];
+  const { written, has } = played([question, question]);
+  expect(written).toEqual([question, []]);
+  expect(new Set(has)).toEqual(new Set(question));
+  expect(answerPages(question).every((page) => page.length <= 200)).toBe(true);
+  // One place with more rows than an entry takes.
+  const many = Array.from({ length: 450 }, () => answered('?', null));
+  expect(answerPages(many).map((page) => page.length)).toEqual([200, 200, 50]);
 });
