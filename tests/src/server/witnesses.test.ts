@@ -212,15 +212,13 @@ describe('tablets as witnesses', () => {
     const a = await joinThrough('a', () => plant.server.running.url);
     const b = await joinThrough('b', () => forked?.url ?? plant.server.running.url);
     a.log.write(5);
-    a.start();
-    b.start();
     const sizeOf = (tablet: TestTablet) =>
       parseTreeHead(parseNote(tablet.log.memory.head ?? '')?.text ?? '')?.size ?? 0;
-    await until('a log for both', async () => {
-      if (sizeOf(a) !== 5) await restart(a);
-      if (sizeOf(b) !== 5) await restart(b);
-      return sizeOf(a) === 5 && sizeOf(b) === 5;
-    });
+    // One after the other: each asks for a head once it is in step, and then not for minutes.
+    for (const tablet of [a, b]) {
+      tablet.start();
+      await until(`the log for ${tablet.name}`, () => sizeOf(tablet) === 5);
+    }
     await a.stop();
     await b.stop();
     // From here on each is shown a log of its own, which grows by itself and proves that it does.
