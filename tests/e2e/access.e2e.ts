@@ -3,7 +3,7 @@
 
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { goOn, reelLabel, scanAll } from './support/floor.ts';
+import { goOn, goTo, reelLabel, scanAll } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo();
@@ -104,5 +104,15 @@ it('moves nothing for a person who asked for less motion', () =>
     expect(await moving()).toBe(0);
     await scanAll(page, place.slot, labelOf('25-0023-311', 'R-980120'));
     expect(await moving()).toBe(0);
+    await goOn(page);
+    // The tape that runs while a sheet is read moves for everybody else.
+    await goTo(page, 'plant');
+    await page.getByTestId('tile-sheet').click();
+    await page.getByTestId('sheet-paste').waitFor();
+    await page.evaluate(() =>
+      document.body.insertAdjacentHTML('beforeend', '<div class="reading"><i class="running"></i></div>'),
+    );
+    expect(await moving()).toBe(0);
     await page.emulateMedia({ reducedMotion: 'no-preference' });
+    expect(await moving()).toBeGreaterThan(0);
   }));
