@@ -4,7 +4,7 @@ import { useState } from 'preact/hooks';
 import { type BlockedTape, blockedTapes } from '../../../shared/floor/blocks.ts';
 import { needKey, slotKey } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
-import { lineToTell, takeLine } from '../line-in-hand.ts';
+import { lineToTell, slotToTell, takeLine } from '../line-in-hand.ts';
 import { useRefusal } from '../may.ts';
 import { blockedNeed } from '../outlook/blocked-call.ts';
 import { goTo } from '../router.ts';
@@ -57,7 +57,7 @@ export function BlockedBanner() {
         tone="stop"
         testId="blocked"
         picture={<VerdictShape verdict="refused" size={44} />}
-        slot={name === null ? slot : `${name} · ${slot}`}
+        slot={slotToTell(app, line, slot)}
         short={short.join(' · ')}
         act={
           <Button

@@ -45,8 +45,7 @@ export function Root({ work, fault, storage }: RootProps) {
     blockedTapes(floor, line),
   ).length;
   const room = roomLeft(storage.value);
-  const beside = ready?.beside.value.map(({ watch }) => watch) ?? [];
-  const watches = ready ? [ready.watch, ...beside] : [];
+  const watches = ready ? [ready.watch, ...ready.beside.value.map(({ watch }) => watch)] : [];
   const warnings = watches.flatMap((watch) => watch.warnings.value);
   // The line in hand and those beside it have bands of their own there.
   const isOnLine = place.value.screen === 'line';
