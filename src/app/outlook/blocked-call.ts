@@ -6,6 +6,7 @@ import { blockedTapes } from '../../../shared/floor/blocks.ts';
 import { needKey } from '../../../shared/floor/state.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
+import { linesServed } from '../line-in-hand.ts';
 
 /** It calls again after this long. */
 const CALL_EVERY_MS = 15_000;
@@ -18,7 +19,7 @@ export function callForBlocked(app: App, alarm: Pick<Alarm, 'call'>): void {
   const called = new Set<string>();
   function look(again: boolean): void {
     const floor = app.store.floor();
-    const unheard = [app.line.peek() ?? '', ...app.beside.peek()]
+    const unheard = linesServed(app)
       .flatMap((line) => blockedTapes(floor, line))
       .filter(({ line, slot, block }) => !floor.acknowledged.has(needKey(line, slot, blockedNeed(block))));
     const isNew = unheard.some(({ tape, block }) => !called.has(`${tape.entry} ${block.block}`));

@@ -8,6 +8,7 @@ import { beginsShort } from '../../../shared/outlook/begin.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
 import { later } from '../device/later.ts';
+import { linesServed } from '../line-in-hand.ts';
 import type { LifeEnd } from './life-ends.ts';
 import type { Watch } from './watch.ts';
 
@@ -70,9 +71,7 @@ export function callForOthers(
   };
   effect(() => {
     app.tick.value;
-    const lines = [app.line.value, ...app.beside.value];
-    later(() => {
-      for (const line of lines) if (line !== null) lookAtBegin(line);
-    });
+    const lines = linesServed(app);
+    later(() => lines.forEach(lookAtBegin));
   });
 }
