@@ -1,5 +1,7 @@
 // Messages that reach this browser while the app is closed: asking its maker's push service, and what the browser says of that.
 
+import { toBase64Url } from '../../../shared/kit/base64.ts';
+
 /** Where a browser takes messages, and with which keys: base64url. */
 export interface PushPlace {
   readonly endpoint: string;
@@ -17,12 +19,6 @@ export function isPushDenied(): boolean {
   return takesPush() && Notification.permission === 'denied';
 }
 
-const base64url = (bytes: ArrayBuffer) =>
-  btoa(String.fromCharCode(...new Uint8Array(bytes)))
-    .replaceAll('+', '-')
-    .replaceAll('/', '_')
-    .replaceAll('=', '');
-
 /** Asks the person and then the service; must be called from a tap. `serverKey`: base64url. Null where either says no, or none is reached. */
 export async function askForPush(serverKey: string): Promise<PushPlace | null> {
   if ((await Notification.requestPermission()) !== 'granted') return null;
@@ -33,7 +29,11 @@ export async function askForPush(serverKey: string): Promise<PushPlace | null> {
   const subscription = await pushManager.subscribe(wanted).catch(() => null); // no service in reach
   const [publicKey, auth] = [subscription?.getKey('p256dh'), subscription?.getKey('auth')];
   if (!subscription || !publicKey || !auth) return null;
-  return { endpoint: subscription.endpoint, publicKey: base64url(publicKey), auth: base64url(auth) };
+  return {
+    endpoint: subscription.endpoint,
+    publicKey: toBase64Url(new Uint8Array(publicKey)),
+    auth: toBase64Url(new Uint8Array(auth)),
+  };
 }
 
 /** Takes no messages any more. */
