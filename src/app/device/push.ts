@@ -1,6 +1,7 @@
 // Messages that reach this browser while the app is closed: asking its maker's push service, and what the browser says of that.
 
 import { toBase64Url } from '../../../shared/kit/base64.ts';
+import { PUSH_SENTENCES } from '../../../shared/kit/push-sentences.ts';
 
 /** Where a browser takes messages, and with which keys: base64url. */
 export interface PushPlace {
@@ -43,14 +44,11 @@ export async function endPush(): Promise<void> {
   await (await pushManager.getSubscription())?.unsubscribe();
 }
 
-/** Under which name the service worker finds the sentences that it shows: it has no words of its own. */
-const SENTENCES = '/push-sentences';
-
 /** Sentences of messages: `{line}` and `{slot}` stand for what the message names. */
 export type PushSentences = Readonly<Record<'first' | 'warning' | 'blocked' | 'stood', string>>;
 
 /** Keeps the sentences for the service worker, in the language in use. */
 export async function keepPushSentences(sentences: PushSentences): Promise<void> {
   const cache = await caches.open('reelward-push');
-  await cache.put(SENTENCES, new Response(JSON.stringify(sentences)));
+  await cache.put(PUSH_SENTENCES, new Response(JSON.stringify(sentences)));
 }
