@@ -27,6 +27,7 @@ import {
   seePlace,
 } from './guide-model.ts';
 import { followGuide, keepStepsDone, stepsDone } from './guide-progress.ts';
+import './guide.css';
 
 /** So many of the newest entries are asked for what is so already. */
 const LOOKED_BACK = 200;
