@@ -109,7 +109,7 @@ function WallScreen({ watch, offline }: Work) {
   }, [waits]);
   if (app.sync.value?.phase !== 'refused') return <Wall watch={watch} />;
   return (
-    <main class="joining" data-testid="screen-shut">
+    <main class="shut-out" data-testid="screen-shut">
       <h1 class="hidden">{say(shellWords).nav.lines}</h1>
       <Server />
     </main>
