@@ -13,11 +13,6 @@ export function linesBeside(
   return serves.filter((each) => each !== line && lines.has(each));
 }
 
-/** All lines that the tablet serves, the one in hand first; empty where the plant has none. */
-export function linesServed({ line, beside }: Pick<App, 'line' | 'beside'>): readonly string[] {
-  return line.value === null ? beside.value : [line.value, ...beside.value];
-}
-
 /**
  * Takes a line in hand. The lines that the tablet serves stay served, also where this is none of them: their warnings go on to sound while
  * somebody looks at a third.

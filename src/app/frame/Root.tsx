@@ -10,7 +10,7 @@ import type { Alarm } from '../device/alarm.ts';
 import { later, screenStands } from '../device/later.ts';
 import type { OfflineState } from '../device/offline.ts';
 import { reserveBytes, roomLeft, type StorageHealth } from '../device/storage.ts';
-import { linesServed } from '../line-in-hand.ts';
+import { linesServed } from '../lines-served.ts';
 import { place } from '../router.ts';
 import type { StoreFault } from '../store/database.ts';
 import { Button } from '../ui/Button.tsx';

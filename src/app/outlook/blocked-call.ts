@@ -6,7 +6,7 @@ import { blockedTapes } from '../../../shared/floor/blocks.ts';
 import { needKey } from '../../../shared/floor/state.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
-import { linesServed } from '../line-in-hand.ts';
+import { linesServed } from '../lines-served.ts';
 
 /** It calls again after this long. */
 const CALL_EVERY_MS = 15_000;

@@ -8,7 +8,7 @@ import { beginsShort } from '../../../shared/outlook/begin.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
 import { later } from '../device/later.ts';
-import { linesServed } from '../line-in-hand.ts';
+import { linesServed } from '../lines-served.ts';
 import type { LifeEnd } from './life-ends.ts';
 import type { Watch } from './watch.ts';
 

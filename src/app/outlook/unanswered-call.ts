@@ -8,7 +8,7 @@ import { isAtLeast } from '../../../shared/floor/vocabulary.ts';
 import { isUnheard, type Unanswered, unanswered } from '../../../shared/outlook/unanswered.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
-import { linesServed } from '../line-in-hand.ts';
+import { linesServed } from '../lines-served.ts';
 
 /** It looks again after this long, and as soon as another person or another line is there. */
 const LOOK_EVERY_MS = 15_000;

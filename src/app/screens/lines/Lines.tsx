@@ -1,7 +1,8 @@
 // All lines of the plant, for those who answer for more than one: a tap opens a line on this tablet.
 
 import { useApp } from '../../app.ts';
-import { linesServed, takeLine } from '../../line-in-hand.ts';
+import { takeLine } from '../../line-in-hand.ts';
+import { linesServed } from '../../lines-served.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { address, goTo } from '../../router.ts';
 import { Icon } from '../../ui/Icon.tsx';
