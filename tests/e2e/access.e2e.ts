@@ -110,9 +110,12 @@ it('moves nothing for a person who asked for less motion', () =>
     await goTo(page, 'plant');
     await page.getByTestId('tile-sheet').click();
     await page.getByTestId('sheet-paste').waitFor();
-    await page.evaluate(() =>
-      document.body.insertAdjacentHTML('beforeend', '<div class="reading"><i class="running"></i></div>'),
-    );
+    await page.evaluate(() => {
+      const [reading, running] = [document.createElement('div'), document.createElement('i')];
+      [reading.className, running.className] = ['reading', 'running'];
+      reading.append(running);
+      document.body.append(reading);
+    });
     expect(await moving()).toBe(0);
     await page.emulateMedia({ reducedMotion: 'no-preference' });
     expect(await moving()).toBeGreaterThan(0);
