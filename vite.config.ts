@@ -70,13 +70,21 @@ const soon = [
  * and the rest, but of English the rest comes by area, with the parts that say it. A file for every area was refused: five hundred to ask for.
  */
 function wordsFile(id: string, look: Rolldown.ChunkingContext): string | null {
-  const [, code, area] = /\/src\/app\/words\/([a-z]{2})\/([a-z-]+)\.ts$/.exec(id) ?? [];
+  const [, code] = inLanguage.exec(id) ?? [];
   if (code === undefined) return null;
-  const door = path.join(import.meta.dirname, `src/app/words/${area}.ts`);
-  // What is no area (the pack, a language's own helpers) is needed by what comes first.
-  const isArea = look.getModuleInfo(door) !== null;
-  if (!isArea || isPartOf(door, firstScreen, look)) return `words-${code}-first`;
+  if (isSaidFirst(id, look)) return `words-${code}-first`;
   return code === 'en' ? null : `words-${code}`;
+}
+const inLanguage = /\/src\/app\/words\/([a-z]{2})\/([a-z-]+)\.ts$/;
+
+/** True for a language's pack, for its areas that the first screen says, and for what these are made with. */
+function isSaidFirst(id: string, look: Rolldown.ChunkingContext): boolean {
+  const [, , area] = inLanguage.exec(id) ?? [];
+  if (area === undefined) return false;
+  if (area === 'pack') return true;
+  const door = path.join(import.meta.dirname, `src/app/words/${area}.ts`);
+  if (look.getModuleInfo(door) !== null) return isPartOf(door, firstScreen, look);
+  return look.getModuleInfo(id)?.importers.some((each) => isSaidFirst(each, look)) === true;
 }
 
 /** True for a module that some of these files import, at once or by way of others. */

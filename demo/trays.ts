@@ -50,8 +50,9 @@ export const stickFeeder = {
   positions: 4,
 } satisfies PayloadOf<'feeder.known'>;
 
-/** What each tray in the store is: its reel, part, place and layout. */
 const trayForm = { first: 'top-left', along: 'rows', pin1: 'top-left', trays: 1 } as const;
+
+/** What each tray in the store is: its reel, part and layout. */
 const traysInStore = [
   { reel: 'R-390007', part: '33-0144-208', parts: 60, rows: 6, columns: 10 },
   { reel: 'R-390014', part: '33-0144-208', parts: 60, rows: 6, columns: 10 },

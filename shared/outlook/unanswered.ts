@@ -29,7 +29,7 @@ export interface Unanswered {
 export function unanswered(
   floor: FloorState,
   nowMs: number,
-  without: readonly (string | null)[] = [],
+  without: readonly string[] = [],
 ): readonly Unanswered[] {
   const waiting = new Map<string, Unanswered[]>();
   for (const loaded of floor.slots.values()) {

@@ -49,6 +49,12 @@ export function lineToTell(app: Pick<App, 'beside' | 'store'>, line: string): st
   return app.beside.value.length === 0 ? null : (app.store.floor().lines.get(line)?.name ?? line);
 }
 
+/** A slot, behind the name of its line where the tablet serves several. */
+export function slotToTell(app: Pick<App, 'beside' | 'store'>, line: string, slot: string): string {
+  const name = lineToTell(app, line);
+  return name === null ? slot : `${name} · ${slot}`;
+}
+
 /** Says at the foot of the screen which line is in hand now. */
 export function tellLine(app: Pick<App, 'store' | 'notice'>, line: string): void {
   const name = app.store.floor().lines.get(line)?.name ?? line;

@@ -3,7 +3,7 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { loudestOf, type SlotOutlook } from '../../shared/outlook/line.ts';
 import type { App } from './app.ts';
-import { lineToTell } from './line-in-hand.ts';
+import { slotToTell } from './line-in-hand.ts';
 import { practiceWords } from './words/practice.ts';
 import { warningWords } from './words/warning.ts';
 import { formatSpan, formatTime, say } from './words/words.ts';
@@ -23,6 +23,5 @@ export function realLineTold(
     formatSpan(inSeconds),
     formatTime(runOutMs, zone),
   );
-  const name = lineToTell(real, line);
-  return say(practiceWords).real(name === null ? loudest.slot : `${name} · ${loudest.slot}`, sentence);
+  return say(practiceWords).real(slotToTell(real, line, loudest.slot), sentence);
 }

@@ -1,5 +1,7 @@
 // A message while the app is closed: shown in the sentences that the page left here, and a tap on it opens the line.
 
+import { PUSH_SENTENCES } from '../../shared/kit/push-sentences.ts';
+
 declare const self: ServiceWorkerGlobalScope;
 
 /** What the server sends; fields that are not texts are as good as missing. */
@@ -19,12 +21,16 @@ function readMessage(data: PushMessageData | null): Message {
   } catch {
     // None of ours; the browser wants something shown all the same.
   }
-  const [kind, line, lineName, slot] = [said['kind'], said['line'], said['lineName'], said['slot']].map(text);
-  return { kind: kind ?? '', line: line ?? '', lineName: lineName ?? '', slot: slot ?? '' };
+  return {
+    kind: text(said['kind']),
+    line: text(said['line']),
+    lineName: text(said['lineName']),
+    slot: text(said['slot']),
+  };
 }
 
 async function sentenceOf({ kind, lineName, slot }: Message): Promise<string> {
-  const kept = await caches.match('/push-sentences');
+  const kept = await caches.match(PUSH_SENTENCES);
   const sentences = ((await kept?.json().catch(() => null)) ?? {}) as Record<string, unknown>; // the page's own
   const sentence = text(sentences[kind]);
   // Without the page's sentences what it is about stands there, which needs no words.

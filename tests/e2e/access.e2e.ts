@@ -3,7 +3,7 @@
 
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { goOn, reelLabel, scanAll } from './support/floor.ts';
+import { goOn, goTo, reelLabel, scanAll, signIn } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo();
@@ -104,5 +104,19 @@ it('moves nothing for a person who asked for less motion', () =>
     expect(await moving()).toBe(0);
     await scanAll(page, place.slot, labelOf('25-0023-311', 'R-980120'));
     expect(await moving()).toBe(0);
+    await goOn(page);
+    // The tape that runs while an engineer's sheet is read moves for everybody else.
+    await signIn(page, 'BADGE-4401');
+    await goTo(page, 'plant');
+    await page.getByTestId('tile-sheet').click();
+    await page.getByTestId('sheet-paste').waitFor();
+    await page.evaluate(() => {
+      const [reading, running] = [document.createElement('div'), document.createElement('i')];
+      [reading.className, running.className] = ['reading', 'running'];
+      reading.append(running);
+      document.body.append(reading);
+    });
+    expect(await moving()).toBe(0);
     await page.emulateMedia({ reducedMotion: 'no-preference' });
+    expect(await moving()).toBeGreaterThan(0);
   }));

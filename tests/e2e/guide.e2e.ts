@@ -133,8 +133,6 @@ it('takes a lead through a hold and an export, an engineer through a setup', () 
       await page.getByTestId('tile-sheet').click();
       await untilStep(page, 'take');
       await page.getByTestId('sheet-example').click();
-      await page.getByTestId('take-product').fill('Practice sensor');
-      await page.getByTestId('take-revision').fill('A');
       await page.getByTestId('sheet-take').click();
       await untilStep(page, 'look');
       await page.getByTestId('guide-go').click();

@@ -8,8 +8,8 @@ import type { Browser, CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { newReceiver } from '../src/server/push/receiver.ts';
 import { startBrowser } from './support/browser.ts';
-import { goTo, pad } from './support/floor.ts';
-import { joinPlant } from './support/joined.ts';
+import { goTo } from './support/floor.ts';
+import { addPerson, enterPin, joinPlant } from './support/joined.ts';
 import { look } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 import { confirm } from './support/tour/here.ts';
@@ -105,16 +105,8 @@ async function shown(): Promise<readonly string[]> {
 describe('messages while the app is closed', () => {
   it('are asked for by an engineer with a PIN, and the first one arrives', async () => {
     page = await joinPlant(browser, server.url, { code: server.firstCode, name: 'Phone', before: standIn });
-    await page.goto(`${server.url}#/plant/people`);
-    await page.getByTestId('person-name').fill('Elif');
-    await page.getByTestId('person-badge').fill('E-1');
-    await page.getByTestId('person-pin').fill('4401');
-    await page.getByTestId('person-save').click();
-    // The first person is asked to sign in.
-    await page.locator('dialog').getByRole('button', { name: 'Elif' }).click();
-    await page.locator('.pinpad').waitFor();
-    await pad(page, '4401');
-    await page.locator('dialog[open]').waitFor({ state: 'detached' });
+    await addPerson(page, 'Elif', { badge: 'E-1', role: 'Engineer', pin: '4401' });
+    await enterPin(page, 'Elif', '4401');
     await page.goto(`${server.url}#/plant/tablet`);
     await expect.poll(() => page.getByTestId('push-standing').getAttribute('data-on')).toBe('false');
     expect(arrived).toEqual([]);

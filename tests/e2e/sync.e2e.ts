@@ -10,7 +10,7 @@ import type { Entry } from '../../shared/log/entry.ts';
 import { compareEntries } from '../../shared/log/order.ts';
 import { startBrowser } from './support/browser.ts';
 import { expectWhole, goOn, goTo, pad, reelLabel, scanAll, signIn } from './support/floor.ts';
-import { chip, enrolAs, joinPlant, untilSent, untilSync } from './support/joined.ts';
+import { addPerson, chip, enrolAs, joinPlant, untilSent, untilSync } from './support/joined.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 
 interface Joined {
@@ -89,23 +89,10 @@ let lastReel = 500;
 const reel = (part: string, id = `R-${++lastReel}`) =>
   reelLabel({ P: part, Q: '2000', '1T': `LT-${id}`, '3S': id });
 
-async function addPerson(page: Page, name: string, row: { badge: string; role: string; pin: string }) {
-  const isFirst = await page.getByTestId('person-first').isVisible();
-  if (!isFirst) await page.getByTestId('person-add').click();
-  await page.getByTestId('person-name').fill(name);
-  await page.getByTestId('person-badge').fill(row.badge);
-  if (!isFirst) await page.getByRole('button', { name: row.role }).click();
-  await page.getByTestId('person-pin').fill(row.pin);
-  await page.getByTestId('person-save').click();
-  await page.getByText(`${name} saved.`).waitFor();
-}
-
 describe('two tablets and their server', () => {
   it('join by a code each, and what one brings in the other sees', async () => {
     one = await join(server.firstCode, 'Line front');
     const { page } = one;
-    await page.goto(`${server.url}#/plant/people`);
-    await page.getByTestId('person-form').waitFor();
     await addPerson(page, 'Elif', { badge: 'E-1', role: 'Engineer', pin: '4401' });
     await signIn(page, 'E-1');
     await addPerson(page, 'Morag', { badge: 'L-1', role: 'Shift lead', pin: '3301' });

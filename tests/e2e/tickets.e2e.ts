@@ -4,8 +4,8 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startBrowser, waitReady } from './support/browser.ts';
-import { goTo, pad, readLog, signIn } from './support/floor.ts';
-import { joinPlant, untilSent } from './support/joined.ts';
+import { goTo, readLog, signIn } from './support/floor.ts';
+import { addPerson, enterPin, joinPlant, untilSent } from './support/joined.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 import { confirm } from './support/tour/here.ts';
 
@@ -28,30 +28,6 @@ async function join(code: string, name: string): Promise<Page> {
   return page;
 }
 
-async function addPerson(page: Page, name: string, row: { badge: string; role: string; pin: string }) {
-  await page.goto(`${server.url}#/plant/people`);
-  await page.getByTestId('person-form').or(page.getByTestId('person-add')).first().waitFor();
-  const isFirst = await page.getByTestId('person-first').isVisible();
-  if (!isFirst) await page.getByTestId('person-add').click();
-  await page.getByTestId('person-name').fill(name);
-  await page.getByTestId('person-badge').fill(row.badge);
-  if (!isFirst) await page.getByRole('button', { name: row.role }).click();
-  await page.getByTestId('person-pin').fill(row.pin);
-  await page.getByTestId('person-save').click();
-  await page.getByText(`${name} saved.`).waitFor();
-}
-
-/** Signs in by name and PIN. */
-async function enterPin(page: Page, name: string, pin: string): Promise<void> {
-  const dialog = page.locator('dialog[open]');
-  if (!(await dialog.isVisible())) await page.getByTestId('sign-in').click();
-  await dialog.getByRole('button', { name }).click();
-  await page.locator('.pinpad').waitFor();
-  await pad(page, pin);
-  await page.getByTestId('sign-in').getByText(name).waitFor();
-  await dialog.waitFor({ state: 'detached' });
-}
-
 /** Begins to sync anew: what the plant says of tickets is asked then. */
 async function again(page: Page): Promise<void> {
   await page.reload();
@@ -66,7 +42,6 @@ describe('tickets', () => {
   it('are taken by whoever signs in with a PIN, and prove to others what is done then', async () => {
     one = await join(server.firstCode, 'Line front');
     await addPerson(one, 'Elif', { badge: 'E-1', role: 'Engineer', pin: '4401' });
-    await one.locator('dialog[open]').waitFor(); // the first person is asked to sign in
     await untilSent(one);
     await enterPin(one, 'Elif', '4401');
     await addPerson(one, 'Morag', { badge: 'L-1', role: 'Shift lead', pin: '3301' });

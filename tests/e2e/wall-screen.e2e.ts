@@ -4,9 +4,9 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startBrowser, waitReady } from './support/browser.ts';
-import { giveClock, pass } from './support/clock.ts';
-import { goTo, pad, readLog, scan } from './support/floor.ts';
-import { joinPlant, untilSent } from './support/joined.ts';
+import { giveClock, passUntilSeen } from './support/clock.ts';
+import { goTo, readLog, scan } from './support/floor.ts';
+import { addPerson, enterPin, joinPlant, untilSent } from './support/joined.ts';
 import { look } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 import { confirm } from './support/tour/here.ts';
@@ -24,34 +24,13 @@ afterAll(async () => {
   await server?.stop();
 });
 
-/** Waits for something on a page whose clock goes on meanwhile. */
-async function seen(page: Page, testId: string): Promise<void> {
-  await expect
-    .poll(
-      async () => {
-        await pass(page, 5_000);
-        return page.getByTestId(testId).isVisible();
-      },
-      { timeout: 60_000 },
-    )
-    .toBe(true);
-}
-
 const written = async () => (await readLog(screen, 'reelward-log')).map(({ kind }) => kind);
 
 /** A plant with one line, and a tablet where an engineer is. */
 async function prepare(): Promise<void> {
   lead = await joinPlant(browser, server.url, { code: server.firstCode, name: 'Line front' });
-  await lead.goto(`${server.url}#/plant/people`);
-  await lead.getByTestId('person-name').fill('Elif');
-  await lead.getByTestId('person-badge').fill('E-1');
-  await lead.getByTestId('person-pin').fill('4401');
-  await lead.getByTestId('person-save').click();
-  // The first person is asked to sign in.
-  await lead.locator('dialog').getByRole('button', { name: 'Elif' }).click();
-  await lead.locator('.pinpad').waitFor();
-  await pad(lead, '4401');
-  await lead.locator('dialog[open]').waitFor({ state: 'detached' });
+  await addPerson(lead, 'Elif', { badge: 'E-1', role: 'Engineer', pin: '4401' });
+  await enterPin(lead, 'Elif', '4401');
   await lead.goto(`${server.url}#/plant/sheet`);
   await lead
     .getByTestId('sheet-paste')
@@ -104,26 +83,18 @@ describe('a wall screen', () => {
 
   it('starts without a network and says since when it has heard nothing, until it hears again', async () => {
     await screen.evaluate(async () => void (await navigator.serviceWorker.ready));
-    await seen(screen, 'screen-wall');
+    await passUntilSeen(screen, 'screen-wall');
     await screen.context().setOffline(true);
     await screen.reload();
     await waitReady(screen);
     await screen.locator('.wall .line-row').first().waitFor();
-    await seen(screen, 'wall-unheard');
+    await passUntilSeen(screen, 'wall-unheard');
     expect(await screen.getByTestId('wall-unheard').textContent()).toMatch(
       /Nothing heard since \d{1,2}:\d{2}.*, for .+\. What stands here is from then/,
     );
     await look(screen, { where: 'wall screen, nothing heard' });
     await screen.context().setOffline(false);
-    await expect
-      .poll(
-        async () => {
-          await pass(screen, 5_000);
-          return screen.getByTestId('wall-unheard').count();
-        },
-        { timeout: 60_000 },
-      )
-      .toBe(0);
+    await passUntilSeen(screen, 'wall-unheard', false);
   });
 
   it('stands in the list of tablets, and shows nothing any more once a lead shuts it out', async () => {

@@ -113,7 +113,7 @@ async function cameraFrom(page, text) {
   );
 }
 
-const kindsWritten = (page) =>
+const verdictsWritten = (page) =>
   page.run(
     `const db = await new Promise((resolve, reject) => {
        const opening = indexedDB.open('reelward-demo');
@@ -158,7 +158,7 @@ async function work(page) {
   await goOn(page);
   check(
     'verdicts in the log',
-    await kindsWritten(page),
+    await verdictsWritten(page),
     (told) =>
       told.length === 3 &&
       told[0].endsWith('refused') &&
@@ -250,7 +250,7 @@ async function playShift(page, own) {
   await stop(server);
   await page.reload();
   await page.see('html[data-ready]');
-  check('after a reload without the server', (await kindsWritten(page)).length, 3);
+  check('after a reload without the server', (await verdictsWritten(page)).length, 3);
   server = await serve(port);
   await exportLog(page, own);
   await checkLacks(page);

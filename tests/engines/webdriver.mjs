@@ -9,7 +9,7 @@ import path from 'node:path';
 
 const ELEMENT = 'element-6066-11e4-a52e-4f735466cecf'; // W3C WebDriver, 12.2
 
-export const pause = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
+const pause = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
 
 /** Waits until something is so; fails with what it waited for. */
 export async function until(what, isSo, seconds = 60) {

@@ -1,5 +1,8 @@
 // Messages that reach this browser while the app is closed: asking its maker's push service, and what the browser says of that.
 
+import { toBase64Url } from '../../../shared/kit/base64.ts';
+import { PUSH_SENTENCES } from '../../../shared/kit/push-sentences.ts';
+
 /** Where a browser takes messages, and with which keys: base64url. */
 export interface PushPlace {
   readonly endpoint: string;
@@ -17,12 +20,6 @@ export function isPushDenied(): boolean {
   return takesPush() && Notification.permission === 'denied';
 }
 
-const base64url = (bytes: ArrayBuffer) =>
-  btoa(String.fromCharCode(...new Uint8Array(bytes)))
-    .replaceAll('+', '-')
-    .replaceAll('/', '_')
-    .replaceAll('=', '');
-
 /** Asks the person and then the service; must be called from a tap. `serverKey`: base64url. Null where either says no, or none is reached. */
 export async function askForPush(serverKey: string): Promise<PushPlace | null> {
   if ((await Notification.requestPermission()) !== 'granted') return null;
@@ -33,7 +30,11 @@ export async function askForPush(serverKey: string): Promise<PushPlace | null> {
   const subscription = await pushManager.subscribe(wanted).catch(() => null); // no service in reach
   const [publicKey, auth] = [subscription?.getKey('p256dh'), subscription?.getKey('auth')];
   if (!subscription || !publicKey || !auth) return null;
-  return { endpoint: subscription.endpoint, publicKey: base64url(publicKey), auth: base64url(auth) };
+  return {
+    endpoint: subscription.endpoint,
+    publicKey: toBase64Url(new Uint8Array(publicKey)),
+    auth: toBase64Url(new Uint8Array(auth)),
+  };
 }
 
 /** Takes no messages any more. */
@@ -43,14 +44,11 @@ export async function endPush(): Promise<void> {
   await (await pushManager.getSubscription())?.unsubscribe();
 }
 
-/** Under which name the service worker finds the sentences that it shows: it has no words of its own. */
-const SENTENCES = '/push-sentences';
-
 /** Sentences of messages: `{line}` and `{slot}` stand for what the message names. */
 export type PushSentences = Readonly<Record<'first' | 'warning' | 'blocked' | 'stood', string>>;
 
 /** Keeps the sentences for the service worker, in the language in use. */
 export async function keepPushSentences(sentences: PushSentences): Promise<void> {
   const cache = await caches.open('reelward-push');
-  await cache.put(SENTENCES, new Response(JSON.stringify(sentences)));
+  await cache.put(PUSH_SENTENCES, new Response(JSON.stringify(sentences)));
 }

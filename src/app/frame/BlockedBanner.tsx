@@ -4,7 +4,8 @@ import { useState } from 'preact/hooks';
 import { type BlockedTape, blockedTapes } from '../../../shared/floor/blocks.ts';
 import { needKey, slotKey } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
-import { lineToTell, takeLine } from '../line-in-hand.ts';
+import { lineToTell, slotToTell, takeLine } from '../line-in-hand.ts';
+import { linesServed } from '../lines-served.ts';
 import { useRefusal } from '../may.ts';
 import { blockedNeed } from '../outlook/blocked-call.ts';
 import { goTo } from '../router.ts';
@@ -40,8 +41,7 @@ export function BlockedBanner() {
   const [over, setOver] = useState<{ readonly over: 'off' | 'let-run'; readonly of: BlockedTape } | null>(
     null,
   );
-  const lines = [app.line.value ?? '', ...app.beside.value];
-  const [first, ...rest] = lines.flatMap((each) => blockedTapes(floor, each));
+  const [first, ...rest] = linesServed(app).flatMap((each) => blockedTapes(floor, each));
   if (!first) return null;
   const { line, slot, block } = first;
   const loaded = over ? floor.slots.get(slotKey(over.of.line, over.of.slot)) : undefined;
@@ -57,7 +57,7 @@ export function BlockedBanner() {
         tone="stop"
         testId="blocked"
         picture={<VerdictShape verdict="refused" size={44} />}
-        slot={name === null ? slot : `${name} · ${slot}`}
+        slot={slotToTell(app, line, slot)}
         short={short.join(' · ')}
         act={
           <Button

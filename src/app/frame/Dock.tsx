@@ -13,7 +13,7 @@ import {
 import { type App, useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
 import { later } from '../device/later.ts';
-import { lineToTell } from '../line-in-hand.ts';
+import { lineToTell, slotToTell } from '../line-in-hand.ts';
 import { goTo, place } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
@@ -59,7 +59,7 @@ function homesIn(app: App, desk: Desk, view: DeskView): readonly string[] {
   const own = suggestedSlots(desk, view);
   if (own.length > 0) return own;
   return app.beside.value.flatMap((line) =>
-    suggestedSlots(desk, { ...view, line }).map((slot) => `${lineToTell(app, line)} · ${slot}`),
+    suggestedSlots(desk, { ...view, line }).map((slot) => slotToTell(app, line, slot)),
   );
 }
 

@@ -27,6 +27,7 @@ import {
   seePlace,
 } from './guide-model.ts';
 import { followGuide, keepStepsDone, stepsDone } from './guide-progress.ts';
+import './guide.css';
 
 /** So many of the newest entries are asked for what is so already. */
 const LOOKED_BACK = 200;
@@ -66,7 +67,9 @@ function useGuide(guide: Guide) {
       for (const entry of entries) if (!isOver && take(seeEntry(step, entry))) isOver = true;
     };
     const stop = app.store.onChange(look);
-    void app.store.newest(LOOKED_BACK).then((newest) => {
+    // Only a warning may have been before; what else is so already stands on the floor.
+    const before = step === 'warning' ? app.store.newest(LOOKED_BACK) : Promise.resolve([]);
+    void before.then((newest) => {
       if (isOver) return;
       isOver = take(seenBefore(step, app.store.floor(), app.line.peek() ?? '', newest));
     });

@@ -7,7 +7,7 @@ import type { ScreenName } from '../router.ts';
 import { code128Bars } from '../ui/code128.ts';
 import { Icon, type IconName } from '../ui/Icon.tsx';
 import { PracticeShape } from '../ui/PracticeMark.tsx';
-import { VerdictShape } from '../ui/Shape.tsx';
+import { VerdictShape, verdictTones } from '../ui/Shape.tsx';
 import { TapeStrip } from '../ui/TapeStrip.tsx';
 
 /** Screens with a help: all that have the frame. */
@@ -109,8 +109,6 @@ function HelpPart({ part }: { readonly part: Part }): ComponentChildren {
       return drawings[part];
   }
 }
-
-const verdictTones = { accepted: 'go', refused: 'stop', held: 'care' } as const;
 
 /** Slots of a bank: loaded ones filled, one that is next with a ring. */
 const cells = (

@@ -2,7 +2,7 @@
 
 import { needKey } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
-import { lineToTell, takeLine } from '../line-in-hand.ts';
+import { slotToTell, takeLine } from '../line-in-hand.ts';
 import { useRefusal } from '../may.ts';
 import type { Watch } from '../outlook/watch.ts';
 import { address } from '../router.ts';
@@ -11,7 +11,7 @@ import { Button } from '../ui/Button.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
 import { warningWords } from '../words/warning.ts';
 import { say } from '../words/words.ts';
-import { sayWarning, warningTone } from './warning-text.ts';
+import { outlookOf, sayWarning, warningTone } from './warning-text.ts';
 
 /** A late warning takes a band of its own after this long without an answer, ms: by then it has called three times. */
 const LATE_BAND_MS = 45_000;
@@ -33,10 +33,8 @@ export function LateBanner({ watches }: { readonly watches: readonly Watch[] }) 
   if (!first) return null;
   const { line } = first.loaded;
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
-  const outlook = watches.map((watch) => watch.outlook.value).find((each) => each?.line === line) ?? null;
-  const name = lineToTell(app, line);
-  const slot = name === null ? first.slot : `${name} · ${first.slot}`;
-  const said = sayWarning(first, { outlook, nowMs: app.nowMs.value, zone });
+  const slot = slotToTell(app, line, first.slot);
+  const said = sayWarning(first, { outlook: outlookOf(watches, line), nowMs: app.nowMs.value, zone });
   const short = rest.length > 0 ? `${said.short} · ${words.shortMore(rest.length)}` : said.short;
   return (
     <Banner

@@ -10,6 +10,7 @@ import type { Alarm } from '../device/alarm.ts';
 import { later, screenStands } from '../device/later.ts';
 import type { OfflineState } from '../device/offline.ts';
 import { reserveBytes, roomLeft, type StorageHealth } from '../device/storage.ts';
+import { linesServed } from '../lines-served.ts';
 import { place } from '../router.ts';
 import type { StoreFault } from '../store/database.ts';
 import { Button } from '../ui/Button.tsx';
@@ -41,12 +42,9 @@ export function Root({ work, fault, storage }: RootProps) {
   }, [ready]);
   if (fault.value) return <FaultCurtain fault={fault.value} />;
   const holds = [...floor.holds.values()].filter((hold) => hold.facts.line === app.line.value).length;
-  const blocked = [app.line.value ?? '', ...app.beside.value].flatMap((line) =>
-    blockedTapes(floor, line),
-  ).length;
+  const blocked = linesServed(app).flatMap((line) => blockedTapes(floor, line)).length;
   const room = roomLeft(storage.value);
-  const beside = ready?.beside.value.map(({ watch }) => watch) ?? [];
-  const watches = ready ? [ready.watch, ...beside] : [];
+  const watches = ready ? [ready.watch, ...ready.beside.value.map(({ watch }) => watch)] : [];
   const warnings = watches.flatMap((watch) => watch.warnings.value);
   // The line in hand and those beside it have bands of their own there.
   const isOnLine = place.value.screen === 'line';
@@ -111,7 +109,7 @@ function WallScreen({ watch, offline }: Work) {
   }, [waits]);
   if (app.sync.value?.phase !== 'refused') return <Wall watch={watch} />;
   return (
-    <main class="joining" data-testid="screen-shut">
+    <main class="shut-out" data-testid="screen-shut">
       <h1 class="hidden">{say(shellWords).nav.lines}</h1>
       <Server />
     </main>

@@ -4,7 +4,7 @@ import { useState } from 'preact/hooks';
 import { formatMoment } from '../../../shared/kit/moment.ts';
 import { useApp } from '../app.ts';
 import { stoodOffer } from '../outlook/stood.ts';
-import { lineWords } from '../words/line.ts';
+import { runWords } from '../words/run.ts';
 import { formatSpan, formatTime, say } from '../words/words.ts';
 
 /** What is asked, as long as a dialog stands. */
@@ -31,7 +31,7 @@ export function useStood(line: string): Stood {
 }
 
 export function StoodChoice({ line, stood }: { readonly line: string; readonly stood: Stood }) {
-  const words = say(lineWords);
+  const words = say(runWords);
   const zone = useApp().store.floor().lines.get(line)?.zone ?? 'UTC';
   const { offer, isNow, choose } = stood;
   if (offer === null) return null;

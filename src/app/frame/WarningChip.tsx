@@ -3,13 +3,13 @@
 
 import { loudestOf } from '../../../shared/outlook/line.ts';
 import { useApp, useFloor } from '../app.ts';
-import { lineToTell, takeLine } from '../line-in-hand.ts';
+import { slotToTell, takeLine } from '../line-in-hand.ts';
 import type { Watch } from '../outlook/watch.ts';
 import { address } from '../router.ts';
 import { Icon } from '../ui/Icon.tsx';
 import { warningWords } from '../words/warning.ts';
 import { say } from '../words/words.ts';
-import { sayWarning, warningTone } from './warning-text.ts';
+import { outlookOf, sayWarning, warningTone } from './warning-text.ts';
 
 export function WarningChip(props: {
   /** The watches over the lines that the tablet serves. */
@@ -26,11 +26,9 @@ export function WarningChip(props: {
   if (!loudest) return null;
   const { line } = loudest.loaded;
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
-  const outlook = watches.map((watch) => watch.outlook.value).find((each) => each?.line === line) ?? null;
-  const said = sayWarning(loudest, { outlook, nowMs: app.nowMs.value, zone });
+  const said = sayWarning(loudest, { outlook: outlookOf(watches, line), nowMs: app.nowMs.value, zone });
   const more = warnings.length - 1;
-  const name = lineToTell(app, line);
-  const slot = name === null ? loudest.slot : `${name} · ${loudest.slot}`;
+  const slot = slotToTell(app, line, loudest.slot);
   const whole = `${slot} ${said.long}${more > 0 ? ` ${words.more(more)}` : ''}`;
   const tone = warningTone(loudest);
   return (

@@ -34,9 +34,7 @@ export function sayNext(
   if (!walk) return run === null ? '' : isLooking ? words.looking : words.noWalk;
   const inMs = walk.startMs - nowMs;
   const when =
-    inMs < 60_000
-      ? words.now
-      : say(lineWords).soon(formatTime(walk.startMs, zone), formatSpan(Math.max(0, inMs) / 1000));
+    inMs < 60_000 ? words.now : say(lineWords).soon(formatTime(walk.startMs, zone), formatSpan(inMs / 1000));
   const named = walk.slots.slice(0, NAMED).join(', ');
   return words.nextWalk(when, walk.slots.length, walk.slots.length > NAMED ? `${named}, …` : named);
 }

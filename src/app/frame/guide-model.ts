@@ -48,6 +48,19 @@ function judged({ payload }: Entry, isIt: (verdict: unknown, act: unknown) => bo
 
 const joins = (act: unknown) => act === 'splice' || act === 'refill' || act === 'exchange';
 
+/** Entries that end a step, whatever stands in them. */
+const endingKinds: Readonly<Partial<Record<GuideStep, readonly string[]>>> = {
+  run: ['run.started', 'run.resumed'],
+  warning: ['warning.raised'],
+  answer: ['warning.acknowledged'],
+  clear: ['hold.cleared', 'hold.declined'],
+  export: ['log.exported'],
+  take: ['setup.taken'],
+};
+
+/** Pages of the plant that end a step once they are open. */
+const endingPages: Readonly<Partial<Record<GuideStep, string>>> = { open: 'sheet', look: 'setups' };
+
 /** What an entry is to a step; null where it has nothing to do with it. */
 export function seeEntry(step: GuideStep, entry: Entry): SeenStep | null {
   const { kind, payload } = entry;
@@ -59,30 +72,21 @@ export function seeEntry(step: GuideStep, entry: Entry): SeenStep | null {
       case 'wrong':
         return judged(entry, (verdict) => verdict === 'refused');
       case 'splice':
+      case 'answer':
         return judged(entry, (verdict, act) => verdict === 'accepted' && joins(act));
       case 'hold':
         return judged(entry, (verdict) => verdict === 'held');
-      case 'answer':
-        return judged(entry, (verdict, act) => verdict === 'accepted' && joins(act));
       default:
         return null;
     }
   }
-  const wanted: Readonly<Partial<Record<GuideStep, readonly string[]>>> = {
-    run: ['run.started', 'run.resumed'],
-    warning: ['warning.raised'],
-    answer: ['warning.acknowledged'],
-    clear: ['hold.cleared', 'hold.declined'],
-    export: ['log.exported'],
-    take: ['setup.taken'],
-  };
-  if (!wanted[step]?.includes(kind)) return null;
+  if (!endingKinds[step]?.includes(kind)) return null;
   return ends(step === 'take' ? payload['product'] : payload['slot']);
 }
 
 /** What the place that was gone to is to a step; null where it has nothing to do with it. */
 export function seePlace(step: GuideStep, { screen, rest }: Place): SeenStep | null {
-  const page = { open: 'sheet', look: 'setups' }[step as string];
+  const page = endingPages[step];
   return page !== undefined && screen === 'plant' && rest[0] === page ? ends('') : null;
 }
 

@@ -5,6 +5,7 @@ import { type Block, type BlockedTape, blockedTapes } from '../../../shared/floo
 import { type FloorState, needKey } from '../../../shared/floor/state.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
+import { linesServed } from '../lines-served.ts';
 
 /** It calls again after this long. */
 const CALL_EVERY_MS = 15_000;
@@ -24,8 +25,7 @@ export function callForBlocked(app: App, alarm: Pick<Alarm, 'call'>): void {
   const called = new Set<string>();
   function look(again: boolean): void {
     const floor = app.store.floor();
-    const lines = [app.line.peek() ?? '', ...app.beside.peek()];
-    const unheard = lines.flatMap((line) => unheardBlocked(floor, line));
+    const unheard = linesServed(app).flatMap((line) => unheardBlocked(floor, line));
     const isNew = unheard.some(({ tape, block }) => !called.has(`${tape.entry} ${block.block}`));
     for (const { tape, block } of unheard) called.add(`${tape.entry} ${block.block}`);
     if (isNew || (again && unheard.length > 0)) alarm.call('late');

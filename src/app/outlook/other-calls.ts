@@ -9,6 +9,7 @@ import type { Outlook } from '../../../shared/outlook/line.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
 import { later } from '../device/later.ts';
+import { linesServed } from '../lines-served.ts';
 import type { LifeEnd } from './life-ends.ts';
 import type { Watch } from './watch.ts';
 
@@ -75,9 +76,7 @@ export function callForOthers(
   };
   effect(() => {
     app.tick.value;
-    const lines = [app.line.value, ...app.beside.value];
-    later(() => {
-      for (const line of lines) if (line !== null) lookAtBegin(line);
-    });
+    const lines = linesServed(app);
+    later(() => lines.forEach(lookAtBegin));
   });
 }

@@ -8,6 +8,7 @@ import { isAtLeast } from '../../../shared/floor/vocabulary.ts';
 import { isUnheard, type Unanswered, unanswered } from '../../../shared/outlook/unanswered.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
+import { linesServed } from '../lines-served.ts';
 
 /** It looks again after this long, and as soon as another person or another line is there. */
 const LOOK_EVERY_MS = 15_000;
@@ -25,7 +26,7 @@ export function callForUnanswered(
     const nowMs = app.clock.nowMs();
     const person = app.person.peek();
     const leads = person !== null && isAtLeast(person.role, 'lead') && app.practice === null;
-    const found = leads ? unanswered(app.store.floor(), nowMs, [app.line.peek(), ...app.beside.peek()]) : [];
+    const found = leads ? unanswered(app.store.floor(), nowMs, linesServed(app)) : [];
     if (found.length > 0 || open.peek().length > 0) open.value = found;
     const isDue = found.filter(({ line, slot, need, level }) => {
       const key = `${needKey(line, slot, need)}#${level}`;

@@ -6,6 +6,7 @@ import type { Snapshot } from '../../../shared/floor/replica.ts';
 import type { FoldPosition } from '../../../shared/floor/state.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
+import { isScreenIn } from '../sync/ports.ts';
 import type { Bootstrap } from './bootstrap.ts';
 import {
   bootstrapKey,
@@ -21,7 +22,6 @@ import {
 } from './database.ts';
 import { readKept } from './preferences.ts';
 import type { KeptTrust } from './trust.ts';
-import { isScreenIn } from './wall-screen.ts';
 
 /** A snapshot with the fold that made it. */
 export interface KeptSnapshot {

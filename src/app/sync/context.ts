@@ -4,7 +4,15 @@
 import { chainId } from '../../../shared/log/entry.ts';
 import { type ChainMark, type Head, offeredSchema } from '../../../shared/wire/messages.ts';
 import type { Caller, CallFailure } from './http.ts';
-import type { Receipt, SyncKey, SyncLog, SyncMemory, SyncStatus, SyncWorld } from './ports.ts';
+import {
+  isScreenIn,
+  type Receipt,
+  type SyncKey,
+  type SyncLog,
+  type SyncMemory,
+  type SyncStatus,
+  type SyncWorld,
+} from './ports.ts';
 
 /** What the steps ask, and whom they tell. */
 export interface SyncParts {
@@ -50,7 +58,7 @@ export function openSyncContext(parts: SyncParts): SyncContext {
 }
 
 /** True on a wall screen: what it holds of its own is sent to nobody. */
-export const isScreen = ({ memory }: Pick<SyncContext, 'memory'>) => memory.enrolled?.screen === true;
+export const isScreen = ({ memory }: Pick<SyncContext, 'memory'>) => isScreenIn(memory);
 
 /** Writes a change of the memory down, with how far the clock is off by now. */
 export async function remember(context: SyncContext, change: Partial<SyncMemory>): Promise<void> {

@@ -34,6 +34,16 @@ export interface SyncMemory {
   readonly cosigned: number;
 }
 
+/**
+ * True where sync's memory, written by this tablet's log alone, says that the tablet was let in as a wall screen; undefined before any sync.
+ * Such a screen reads the plant's log and writes nothing: the store asks this with the first reading of the log, so that no part of the page
+ * or of the store itself can write before that is known.
+ */
+export function isScreenIn(memory: unknown): boolean {
+  const { enrolled } = (memory ?? {}) as { readonly enrolled?: { readonly screen?: boolean } | null };
+  return enrolled?.screen === true;
+}
+
 /** `forked`: its log does not go on from the one it showed; `other-key`: another key signs; `no-proof`: it proves nothing any more. */
 export const headFaultCodes = ['forked', 'other-key', 'no-proof'] as const;
 /** One of them. */

@@ -1,5 +1,12 @@
 import type { Verdict } from '../../../shared/floor/vocabulary.ts';
 
+/** The colour beside each verdict's shape, as the classes of chips and parts name it. */
+export const verdictTones = {
+  accepted: 'go',
+  refused: 'stop',
+  held: 'care',
+} as const satisfies Record<Verdict, 'go' | 'stop' | 'care'>;
+
 /** A verdict's shape, told apart without colour: a disc with a tick, an eight-corner with a cross, a diamond with a question. */
 export function VerdictShape({ verdict, size = 160 }: { readonly verdict: Verdict; readonly size?: number }) {
   const outline = {

@@ -4,6 +4,7 @@
 // and so tells a scanner's pace wrong.
 
 import type { BrowserContext, Page } from 'playwright-core';
+import { expect } from 'vitest';
 
 /** How far clocks are put ahead of the machine's, ms: `REELWARD_AT` as the runner read it. */
 export const aheadMs = Number(process.env['REELWARD_AHEAD_MS'] ?? 0);
@@ -143,6 +144,15 @@ export async function pass(page: Page, ms: number): Promise<void> {
     symbol,
   ] as const);
   await Promise.all(context.pages().map((each) => tell(each, 'pass', ms)));
+}
+
+/** Waits for something on a page whose clock goes on meanwhile, or until it is gone. */
+export async function passUntilSeen(page: Page, testId: string, isSeen = true): Promise<void> {
+  const look = async () => {
+    await pass(page, 5_000);
+    return page.getByTestId(testId).isVisible();
+  };
+  await expect.poll(look, { timeout: 60_000 }).toBe(isSeen);
 }
 
 /** Waits until what the last act did has been drawn, and what follows from it in the page has been done. */

@@ -1,9 +1,10 @@
-// A tablet that joins a plant's real server by a code, and how far it is with it.
+// A tablet that joins a plant's real server by a code, how far it is with it, and who is there.
 
 import type { Browser, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { waitReady } from './browser.ts';
 import { giveClock } from './clock.ts';
+import { pad } from './floor.ts';
 
 /** The chip that tells how the tablet stands to its own copy and to the server. */
 export const chip = (page: Page) => page.getByTestId('offline');
@@ -48,4 +49,36 @@ export async function enrolAs(page: Page, code: string, name: string): Promise<v
   await page.getByTestId('enrol-name').fill(name);
   await page.getByTestId('enrol').click();
   await untilSync(page, 'live');
+}
+
+/** Adds a person at the screen for that; the first one, an engineer whatever the role, is asked to sign in next. */
+export async function addPerson(
+  page: Page,
+  name: string,
+  row: { readonly badge: string; readonly role: string; readonly pin: string },
+): Promise<void> {
+  await page.evaluate(() => {
+    location.hash = '#/plant/people';
+  });
+  await page.getByTestId('person-form').or(page.getByTestId('person-add')).first().waitFor();
+  const isFirst = await page.getByTestId('person-first').isVisible();
+  if (!isFirst) await page.getByTestId('person-add').click();
+  await page.getByTestId('person-name').fill(name);
+  await page.getByTestId('person-badge').fill(row.badge);
+  if (!isFirst) await page.getByRole('button', { name: row.role }).click();
+  await page.getByTestId('person-pin').fill(row.pin);
+  await page.getByTestId('person-save').click();
+  await page.getByText(`${name} saved.`).waitFor();
+  if (isFirst) await page.locator('dialog[open]').waitFor();
+}
+
+/** Signs in by name and PIN. */
+export async function enterPin(page: Page, name: string, pin: string): Promise<void> {
+  const dialog = page.locator('dialog[open]');
+  if (!(await dialog.isVisible())) await page.getByTestId('sign-in').click();
+  await dialog.getByRole('button', { name }).click();
+  await page.locator('.pinpad').waitFor();
+  await pad(page, pin);
+  await page.getByTestId('sign-in').getByText(name).waitFor();
+  await dialog.waitFor({ state: 'detached' });
 }

@@ -9,12 +9,13 @@ import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { SelectField } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
+import { verdictTones } from '../../ui/Shape.tsx';
 import { firstPanelWords } from '../../words/first-panel.ts';
 import { formatCount, formatFigure, say } from '../../words/words.ts';
 import { MeasureDialog } from './MeasureDialog.tsx';
 
 const marks = { open: '○', accepted: '✓', held: '?', refused: '✕' } as const;
-const tones = { open: '', accepted: 'go', held: 'care', refused: 'stop' } as const;
+const tones = { open: '', ...verdictTones } as const;
 
 export function FirstPanel({ changeover }: { readonly changeover: Changeover }) {
   const floor = useFloor();

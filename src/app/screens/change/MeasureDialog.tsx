@@ -13,6 +13,7 @@ import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { Field, SelectField } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
+import { verdictTones } from '../../ui/Shape.tsx';
 import { firstPanelWords } from '../../words/first-panel.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatFigure, say } from '../../words/words.ts';
@@ -231,7 +232,6 @@ function judgeForm(form: Form) {
   return { quantity, uncertainty, ...limits, verdict };
 }
 
-const tones = { accepted: 'go', held: 'care', refused: 'stop' } as const;
 const marks = { accepted: '✓', held: '?', refused: '✕' } as const;
 
 function Outcome({ outcome, unit }: { readonly outcome: Judged; readonly unit: string }) {
@@ -239,7 +239,7 @@ function Outcome({ outcome, unit }: { readonly outcome: Judged; readonly unit: s
   const { verdict, quantity, uncertainty, least, most } = outcome;
   return (
     <div
-      class={`outcome ${tones[verdict]}`}
+      class={`outcome ${verdictTones[verdict]}`}
       role="status"
       data-testid="measure-outcome"
       data-verdict={verdict}

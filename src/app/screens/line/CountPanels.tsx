@@ -8,6 +8,7 @@ import { PinPad } from '../../frame/PinPad.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { lineWords } from '../../words/line.ts';
+import { runWords } from '../../words/run.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, say } from '../../words/words.ts';
 
@@ -22,7 +23,7 @@ export function SkippedDialog(props: {
   readonly onClose: () => void;
 }) {
   const { boards, said, onSkipped, onClose } = props;
-  const words = say(lineWords);
+  const words = say(runWords);
   return (
     <Dialog title={words.skippedTitle} onClose={onClose}>
       {boards > SHOWN_BOARDS ? (
@@ -43,7 +44,7 @@ function WhichBoards(props: {
   readonly onWhich: (which: readonly number[]) => void;
 }) {
   const { boards, said } = props;
-  const words = say(lineWords);
+  const words = say(runWords);
   const [which, setWhich] = useState<readonly number[]>(
     typeof said === 'number' || said === null ? [] : said,
   );
@@ -110,7 +111,7 @@ interface ManyProps {
 /** How many panels more, and where a panel has several boards how many of those were skipped; or how many were scrapped. */
 export function ManyDialog({ run, onCount, onSetRight, onClose }: ManyProps) {
   const floor = useFloor();
-  const words = say(lineWords);
+  const words = say(runWords);
   const [panels, setPanels] = useState<number | null>(null);
   const [isScrap, setScrap] = useState(false);
   const boards = boardsOf(floor, run.setup);
@@ -148,7 +149,7 @@ export function ManyDialog({ run, onCount, onSetRight, onClose }: ManyProps) {
           {words.scrap}
         </Button>
         <Button testId="set-right" onPress={onSetRight}>
-          {words.setRight}
+          {say(lineWords).setRight}
         </Button>
         <Button onPress={onClose}>{say(shellWords).cancel}</Button>
       </div>
@@ -158,7 +159,7 @@ export function ManyDialog({ run, onCount, onSetRight, onClose }: ManyProps) {
 
 function ScrapDialog({ run, onClose }: { readonly run: Run; readonly onClose: () => void }) {
   const app = useApp();
-  const words = say(lineWords);
+  const words = say(runWords);
   const most = run.done - run.scrapped;
   return (
     <Dialog title={words.scrapTitle} onClose={onClose}>

@@ -9,6 +9,7 @@ import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { lineWords } from '../../words/line.ts';
+import { runWords } from '../../words/run.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, say } from '../../words/words.ts';
 import { ToldState } from './ToldState.tsx';
@@ -16,7 +17,7 @@ import { ToldState } from './ToldState.tsx';
 /** Whether the run is over. */
 export function EndDialog({ run, onClose }: { readonly run: Run; readonly onClose: () => void }) {
   const app = useApp();
-  const words = say(lineWords);
+  const words = say(runWords);
   return (
     <Dialog title={words.endTitle} onClose={onClose}>
       <p>{words.endText(formatCount(run.done), run.panelsWanted)}</p>
@@ -29,7 +30,7 @@ export function EndDialog({ run, onClose }: { readonly run: Run; readonly onClos
         }}
         onNo={onClose}
       >
-        {words.end}
+        {say(lineWords).end}
       </AskFeet>
     </Dialog>
   );
@@ -44,7 +45,7 @@ export function StopDialog({
   readonly onClose: () => void;
 }) {
   const app = useApp();
-  const words = say(lineWords);
+  const words = say(runWords);
   const {
     run: { run },
     line,
@@ -75,7 +76,7 @@ export function StopDialog({
               onClose();
             }}
           >
-            {words.stopReasons[reason]}
+            {say(lineWords).stopReasons[reason]}
           </Button>
         ))}
       </div>

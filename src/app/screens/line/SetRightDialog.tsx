@@ -7,12 +7,13 @@ import { AskFeet } from '../../ui/Ask.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { Field } from '../../ui/Field.tsx';
 import { lineWords } from '../../words/line.ts';
+import { runWords } from '../../words/run.ts';
 import { formatCount, say } from '../../words/words.ts';
 
 /** Panels = N, because. */
 export function SetRightDialog({ run, onClose }: { readonly run: Run; readonly onClose: () => void }) {
   const app = useApp();
-  const words = say(lineWords);
+  const words = say(runWords);
   const [typed, setTyped] = useState('');
   const [reason, setReason] = useState('');
   const panels = /^\d{1,7}$/.test(typed.trim()) ? Number(typed.trim()) : null;
@@ -22,7 +23,7 @@ export function SetRightDialog({ run, onClose }: { readonly run: Run; readonly o
       <div class="stack">
         <p>{words.setRightHelp}</p>
         <Field
-          label={words.panels(formatCount(run.done), run.panelsWanted)}
+          label={say(lineWords).panels(formatCount(run.done), run.panelsWanted)}
           value={typed}
           onInput={setTyped}
           inputMode="numeric"

@@ -12,6 +12,7 @@ import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { Field } from '../../ui/Field.tsx';
 import { lineWords } from '../../words/line.ts';
+import { runWords } from '../../words/run.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
 import { BeginsShort } from './BeginsShort.tsx';
@@ -19,7 +20,7 @@ import { BeginsShort } from './BeginsShort.tsx';
 export function StartDialog({ line, onClose }: { readonly line: string; readonly onClose: () => void }) {
   const app = useApp();
   const floor = useFloor();
-  const words = say(lineWords);
+  const words = say(runWords);
   const shell = say(shellWords);
   const setup = floor.setups.get(floor.chosen.get(line) ?? '');
   const last = lastRunLike(floor, line);
@@ -72,7 +73,7 @@ export function StartDialog({ line, onClose }: { readonly line: string; readonly
         {!wrongPanels && !wrongSeconds && <BeginsShort line={line} planned={planned} />}
         <LookAlikes setup={setup.setup} />
         <Field
-          label={words.panelsWanted}
+          label={say(lineWords).panelsWanted}
           testId="panels-wanted"
           inputMode="numeric"
           value={panels}
@@ -81,7 +82,7 @@ export function StartDialog({ line, onClose }: { readonly line: string; readonly
           wrong={wrongPanels ? words.wrongNumber : null}
         />
         <Field
-          label={words.panelSeconds}
+          label={say(lineWords).panelSeconds}
           testId="panel-seconds"
           inputMode="decimal"
           value={seconds}
@@ -98,7 +99,7 @@ export function StartDialog({ line, onClose }: { readonly line: string; readonly
             disabledReason={wrongPanels || wrongSeconds ? words.wrongNumber : refusal}
             onPress={() => void start()}
           >
-            {missing > 0 ? words.startAnyway : words.start}
+            {missing > 0 ? words.startAnyway : say(lineWords).start}
           </Button>
           <Button large onPress={onClose}>
             {shell.cancel}

@@ -15,6 +15,7 @@ import { Dialog } from '../../ui/Dialog.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { shellWords } from '../../words/shell.ts';
+import { walksWords } from '../../words/walks.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import { type Beheld, sayMoment } from './moment.ts';
 import './walks.css';
@@ -35,7 +36,7 @@ export function WalksDialog(props: {
 }) {
   const { outlook, walks, hold, onClose } = props;
   const floor = useFloor();
-  const words = say(lineWords);
+  const words = say(walksWords);
   const zone = floor.lines.get(outlook.line)?.zone ?? 'UTC';
   const operators = floor.crews.get(outlook.line) ?? 1;
   const planned = walks?.walks ?? [];
@@ -46,7 +47,7 @@ export function WalksDialog(props: {
         {walks && walks.missed.length > 0 && (
           <Misses missed={walks.missed} at={{ zone, nowMs: outlook.pace.nowMs }} hold={hold} />
         )}
-        {planned.length === 0 && <p class="soft">{words.walkNone}</p>}
+        {planned.length === 0 && <p class="soft">{say(lineWords).walkNone}</p>}
         <ol>
           {planned.slice(0, SHOWN).map((walk, index) => (
             <Walk
@@ -72,7 +73,7 @@ export function WalksDialog(props: {
 
 function CrewChoice({ line, operators }: { readonly line: string; readonly operators: number }) {
   const app = useApp();
-  const words = say(lineWords);
+  const words = say(walksWords);
   const refusal = useRefusal('acknowledge-warning');
   return (
     <fieldset class="choice crew" aria-label={words.crew}>
@@ -107,7 +108,8 @@ function Walk(props: {
   readonly hold: string | null;
 }) {
   const app = useApp();
-  const words = say(lineWords);
+  const words = say(walksWords);
+  const line = say(lineWords);
   const { walk, zone, person } = props;
   const inSeconds = (walk.startMs - app.nowMs.value) / 1000;
   const isNow = inSeconds <= 30;
@@ -116,9 +118,9 @@ function Walk(props: {
     <li class={isNow ? 'now' : ''} data-testid={`walk-${props.number}`}>
       <span class="number">{props.number}</span>
       <span class="when-walk">
-        <b>{isNow ? words.walkNow : words.walkAt(formatTime(walk.startMs, zone), formatSpan(inSeconds))}</b>
+        <b>{isNow ? line.walkNow : line.walkAt(formatTime(walk.startMs, zone), formatSpan(inSeconds))}</b>
         <span class="soft">
-          {person !== null && `${words.walkOf(person)} · `}
+          {person !== null && `${line.walkOf(person)} · `}
           {words.walkSplices(slots.length)}
           {props.hold !== null && ` · ${props.hold}`}
         </span>
@@ -137,7 +139,7 @@ function Misses(props: {
   readonly hold: string | null;
 }) {
   const { missed, at, hold } = props;
-  const words = say(lineWords);
+  const words = say(walksWords);
   return (
     <div class="misses" data-testid="misses" role="status">
       <h3>
@@ -164,7 +166,7 @@ function Misses(props: {
 }
 
 function remedyText(remedy: Remedy, at: Beheld): string {
-  const { remedies } = say(lineWords);
+  const { remedies } = say(walksWords);
   switch (remedy.kind) {
     case 'cutEarly':
       return remedies.cutEarly(remedy.wastedParts, sayMoment(remedy.beginsMs, at));

@@ -2,6 +2,7 @@
 
 import { useApp } from '../../app.ts';
 import { takeLine } from '../../line-in-hand.ts';
+import { linesServed } from '../../lines-served.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { address, goTo } from '../../router.ts';
 import { Icon } from '../../ui/Icon.tsx';
@@ -43,11 +44,7 @@ export function Lines({ watch }: { readonly watch: Watch }) {
               data-state={seen.glance.state}
               onClick={() => open(line)}
             >
-              <LineRow
-                seen={seen}
-                nowMs={nowMs}
-                isHere={line === app.line.value || app.beside.value.includes(line)}
-              />
+              <LineRow seen={seen} nowMs={nowMs} isHere={linesServed(app).includes(line)} />
             </button>
           );
         })}

@@ -2,7 +2,7 @@ import { isEntryKind } from '../../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { Verdict } from '../../../../shared/floor/vocabulary.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
-import { VerdictShape } from '../../ui/Shape.tsx';
+import { VerdictShape, verdictTones } from '../../ui/Shape.tsx';
 import { logWords } from '../../words/log.ts';
 import { unprovenWords } from '../../words/unproven.ts';
 import { sayReason } from '../../words/verdict.ts';
@@ -83,7 +83,7 @@ export function EntryRow({ entry, floor, onShow }: EntryRowProps) {
       </span>
       <span class="marks">
         {verdict && (
-          <span class={`chip ${verdict === 'accepted' ? 'go' : verdict === 'held' ? 'care' : 'stop'}`}>
+          <span class={`chip ${verdictTones[verdict]}`}>
             <VerdictShape verdict={verdict} size={20} /> {words.verdicts[verdict]}
           </span>
         )}

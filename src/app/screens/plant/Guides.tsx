@@ -1,6 +1,7 @@
 // The guides of practice: which there are, how far whoever stands here is, and the way in. One that was left goes on at its step.
 
 import { useState } from 'preact/hooks';
+import type { Act } from '../../../../shared/floor/may.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { type Guide, guideSteps, guides } from '../../frame/guide-model.ts';
 import { followGuide, guideNow, keepStepsDone, stepsDone } from '../../frame/guide-progress.ts';
@@ -9,6 +10,13 @@ import { Button } from '../../ui/Button.tsx';
 import { guideWords } from '../../words/guide.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
+
+/** What each guide asks for that whoever goes through it must be allowed to do. */
+const acts = {
+  operator: 'verify-reel',
+  lead: 'clear-hold',
+  engineer: 'take-setup',
+} as const satisfies Record<Guide, Act>;
 
 /** `onBegin`: what follows the choice, as long as the window does not practise yet. */
 export function Guides({ onBegin }: { readonly onBegin: () => void }) {
@@ -33,7 +41,7 @@ function GuideRow({ guide, onBegin }: { readonly guide: Guide; readonly onBegin:
   const words = say(guideWords);
   const person = app.person.value?.person ?? '';
   const [done, setDone] = useState(() => stepsDone(person, guide));
-  const obstacle = useGuideObstacle(guide);
+  const obstacle = useRefusal(acts[guide]);
   const of = guideSteps[guide].length;
   const begin = () => {
     followGuide(guide);
@@ -70,14 +78,4 @@ function GuideRow({ guide, onBegin }: { readonly guide: Guide; readonly onBegin:
       )}
     </div>
   );
-}
-
-/** Why whoever stands here cannot do what the guide asks for. */
-function useGuideObstacle(guide: Guide): string | null {
-  const [operator, lead, engineer] = [
-    useRefusal('verify-reel'),
-    useRefusal('clear-hold'),
-    useRefusal('take-setup'),
-  ];
-  return { operator, lead, engineer }[guide];
 }

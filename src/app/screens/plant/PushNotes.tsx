@@ -74,6 +74,8 @@ export function PushNotes() {
   }
 
   const why = whyNot(standing);
+  const info = standing === 'no-server' ? null : standing;
+  const key = info?.key ?? null;
   return (
     <GroupField label={words.title}>
       <small>
@@ -81,31 +83,19 @@ export function PushNotes() {
       </small>
       {why !== null ? (
         <p data-testid="push-not">{words[why]}</p>
-      ) : standing !== null && standing !== 'no-server' && standing.key !== null ? (
-        <>
-          <p>
-            <span class={`chip ${standing.on ? 'go' : ''}`} data-testid="push-standing" data-on={standing.on}>
-              {standing.on ? `✓ ${words.isOn}` : words.isOff}
-            </span>
-          </p>
-          <Button
-            testId={standing.on ? 'push-off' : 'push-on'}
-            onPress={() => (standing.on ? void turnOff() : setAsking(true))}
-          >
-            {standing.on ? words.turnOff : words.turnOn}
-          </Button>
-        </>
-      ) : null}
+      ) : (
+        info !== null &&
+        key !== null && <Turn on={info.on} onOn={() => setAsking(true)} onOff={() => void turnOff()} />
+      )}
       {wrong !== null && (
         <p class="chip stop" role="alert" data-testid="push-wrong">
           ✕ {wrong}
         </p>
       )}
-      {asking && standing !== null && standing !== 'no-server' && standing.key !== null && (
+      {asking && key !== null && (
         <AskLead
-          serverKey={standing.key}
           onClose={() => setAsking(false)}
-          onSession={(key, person) => void turnOn(key, person)}
+          onSession={(person) => void turnOn(key, person)}
           onOffline={() => setWrong(words.noServer)}
         />
       )}
@@ -123,13 +113,31 @@ function whyNot(standing: Standing): 'noBrowser' | 'noServer' | 'off' | 'unreach
   return isPushDenied() ? 'denied' : null;
 }
 
+/** Whether messages come here, and the button that turns them on or off. */
+function Turn(props: { readonly on: boolean; readonly onOn: () => void; readonly onOff: () => void }) {
+  const words = say(pushWords);
+  const { on, onOn, onOff } = props;
+  return (
+    <>
+      <p>
+        <span class={`chip ${on ? 'go' : ''}`} data-testid="push-standing" data-on={on}>
+          {on ? `✓ ${words.isOn}` : words.isOff}
+        </span>
+      </p>
+      <Button testId={on ? 'push-off' : 'push-on'} onPress={on ? onOff : onOn}>
+        {on ? words.turnOff : words.turnOn}
+      </Button>
+    </>
+  );
+}
+
 function AskLead(props: {
-  readonly serverKey: string;
   readonly onClose: () => void;
-  readonly onSession: (serverKey: string, person: string) => void;
+  /** `person`: what proves the lead to the server. */
+  readonly onSession: (person: string) => void;
   readonly onOffline: () => void;
 }) {
-  const { serverKey, onClose, onSession, onOffline } = props;
+  const { onClose, onSession, onOffline } = props;
   return (
     <Dialog title={say(pushWords).turnOn} onClose={onClose}>
       <ConfirmPerson
@@ -137,7 +145,7 @@ function AskLead(props: {
         badgeSuffices={false}
         onConfirmed={(_, { session }) => {
           onClose();
-          if (session) onSession(serverKey, session.token);
+          if (session) onSession(session.token);
           else onOffline();
         }}
       />

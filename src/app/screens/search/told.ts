@@ -7,7 +7,7 @@ import { isEntryKind } from '../../../../shared/floor/kinds.ts';
 import { hasOwnId } from '../../../../shared/floor/reel-id.ts';
 import { type SlotAnswer, slotRight } from '../../../../shared/floor/slot-right.ts';
 import { type FloorState, type Reel, type SlotState, slotKey } from '../../../../shared/floor/state.ts';
-import { verdicts } from '../../../../shared/floor/vocabulary.ts';
+import { type Verdict, verdicts } from '../../../../shared/floor/vocabulary.ts';
 import { wantedOn } from '../../../../shared/floor/wanted.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
 import { textsOfEntry } from '../../../../shared/search/entry-things.ts';
@@ -15,6 +15,7 @@ import type { Thing } from '../../../../shared/search/floor-things.ts';
 import { leftOn } from '../../left-on.ts';
 import { reelName } from '../../reel-name.ts';
 import { address } from '../../router.ts';
+import { verdictTones } from '../../ui/Shape.tsx';
 import { visible } from '../../ui/visible.ts';
 import { logWords } from '../../words/log.ts';
 import { searchWords } from '../../words/search.ts';
@@ -50,6 +51,12 @@ export interface Behind {
 }
 
 const blockedMark = (): Mark => ({ tone: 'stop', sign: '✕', text: say(stockWords).blocked });
+const verdictSigns = { accepted: '✓', refused: '✕', held: '?' } as const;
+const verdictMark = (verdict: Verdict): Mark => ({
+  tone: verdictTones[verdict],
+  sign: verdictSigns[verdict],
+  text: say(logWords).verdicts[verdict],
+});
 const facts = (...texts: readonly (string | null | undefined)[]): readonly string[] =>
   texts.filter((text): text is string => text != null && text !== '');
 
@@ -208,8 +215,6 @@ function tellEntry({ floor, entries, zone }: Behind, id: string): Told | null {
   if (!entry) return null;
   const words = say(logWords);
   const verdict = verdicts.find((each) => each === entry.payload['verdict']);
-  const marks = { accepted: ['go', '✓'], held: ['care', '?'], refused: ['stop', '✕'] } as const;
-  const [tone, sign] = marks[verdict ?? 'accepted'];
   return {
     name: isEntryKind(entry.kind) ? words.kinds[entry.kind] : entry.kind,
     isCode: false,
@@ -218,7 +223,7 @@ function tellEntry({ floor, entries, zone }: Behind, id: string): Told | null {
       floor.people.get(entry.who ?? '')?.name,
       ...textsOfEntry(entry).slice(0, 4),
     ).map(visible),
-    marks: verdict === undefined ? [] : [{ tone, sign, text: words.verdicts[verdict] }],
+    marks: verdict === undefined ? [] : [verdictMark(verdict)],
     href: address('log', 'entry', ...id.split('/')),
     line: null,
   };

@@ -13,28 +13,15 @@ export const words: Sentences<typeof english> = {
   noRunHelp: 'Rüsten Sie die Linie, dann starten Sie einen Lauf. Rollenenden erscheinen dann hier.',
   notLoaded: (missing) =>
     plural(missing, '1 Platz hat noch keine Rolle.', `${missing} Plätze haben noch keine Rolle.`),
-  notRight: (count) =>
-    plural(
-      count,
-      '1 Platz ist noch nicht richtig: siehe Rüsten.',
-      `${count} Plätze sind noch nicht richtig: siehe Rüsten.`,
-    ),
   beginsShort: (count) =>
     plural(count, '1 Rolle ist am Anfang knapp', `${count} Rollen sind am Anfang knapp`),
   beginsShortAct: 'Vor dem Lauf spleißen oder wechseln.',
   shortAfter: (span) => `reicht ${span}`,
   start: 'Lauf starten',
-  startTitle: 'Lauf starten',
   product: 'Rüstung',
   panelsWanted: 'Zu bauende Nutzen',
   panelSeconds: 'Sekunden pro Nutzen (Sollwert)',
-  panelSecondsHelp: 'Gilt, bis der eigene Takt der Linie gemessen ist.',
-  panelPrefix: 'Nutzencodes beginnen mit',
-  panelPrefixHelp: 'Leer lassen, wenn Nutzen keinen Code haben. Dann zum Zählen tippen.',
-  wrongNumber: 'Geben Sie eine Zahl größer als 0 ein.',
-  startAnyway: 'Mit leeren Plätzen starten',
   stop: 'Anhalten',
-  stopTitle: 'Warum steht die Linie?',
   stopReasons: {
     'run-out': 'Rolle leer',
     splice: 'Spleiß',
@@ -49,44 +36,12 @@ export const words: Sentences<typeof english> = {
   },
   resume: 'Fortsetzen',
   end: 'Lauf beenden',
-  endTitle: 'Diesen Lauf beenden?',
-  endText: (done, wanted) =>
-    `${done} von ${formatCount(wanted)} Nutzen ${plural(wanted, 'ist', 'sind')} gezählt. Rollen bleiben auf ihren Plätzen.`,
   plusOne: '+1\u00a0Nutzen',
   plusMany: '+\u00a0n',
-  plusManyTitle: 'Wie viele Nutzen mehr?',
   counted: (panels) => `Nutzen ${panels}.`,
   skippedUnknown: 'Übersprungene Leiterplatten: nicht eingegeben',
   skipped: (count) =>
     count === 0 ? 'Übersprungene Leiterplatten: keine' : `Übersprungene Leiterplatten: ${count}`,
-  skippedTitle: 'Welche Leiterplatten des nächsten Nutzens werden übersprungen?',
-  skippedHelp: 'Tippen Sie jede an, die als schlecht markiert ist. Die nächste Zählung nimmt es mit.',
-  skippedUse: (count) =>
-    count === 0
-      ? 'Keine überspringen'
-      : plural(count, '1 Leiterplatte überspringen', `${count} Leiterplatten überspringen`),
-  skippedManyTitle: (panels) =>
-    plural(
-      panels,
-      'Übersprungene Leiterplatten auf diesem Nutzen?',
-      `Übersprungene Leiterplatten auf diesen ${formatCount(panels)} Nutzen?`,
-    ),
-  skippedMost: (boards) =>
-    plural(
-      boards,
-      'Es gibt nur 1 Leiterplatte.',
-      `Es gibt nur ${boards} Leiterplatten. Geben Sie weniger ein.`,
-    ),
-  skippedNotKnown: 'Nicht bekannt',
-  scrap: 'Verschrottete Nutzen',
-  scrapTitle: 'Wie viele Nutzen sind verschrottet?',
-  scrapHelp: 'Sie bleiben gezählt: Ihre Bauteile sind verbraucht. Ebenso viele mehr sind zu bauen.',
-  scrapMost: (panels) =>
-    plural(
-      panels,
-      'Nur 1 guter Nutzen ist gezählt.',
-      `Nur ${panels} gute Nutzen sind gezählt. Geben Sie weniger ein.`,
-    ),
   scrapped: (panels) => `${formatCount(panels)} Nutzen verschrottet`,
   skipsUnknown: 'Übersprungene Leiterplatten wurden nie eingegeben: Jede Leiterplatte zählt als gebaut.',
   seenBefore: (code, machine) => `Nutzen ${code} geht in ${machine}. Nichts wurde gezählt.`,
@@ -99,11 +54,6 @@ export const words: Sentences<typeof english> = {
   machineUntil: (clock) => `Zählung der Maschine bis ${clock}`,
   besideHand: (panels) => `${formatCount(panels)} Nutzen von Hand gezählt, nicht addiert`,
   setRight: 'Nutzen = …',
-  setRightTitle: 'Wie viele Nutzen sind fertig?',
-  setRightHelp: 'Der Lauf hat dann diese Zahl. Wer zählt, zählt von dort weiter.',
-  setRightWhy: 'Warum ist es eine andere Zahl?',
-  setRightYes: (panels) => `Auf ${panels} setzen`,
-  setRightMissing: 'Geben Sie eine andere Zahl und den Grund ein.',
   keptBeside: (code) => `Nutzen ${code} behalten. Die Maschine zählt diese Linie, daher kam er nicht dazu.`,
   silent: (station, clock) =>
     `${station} schweigt seit ${clock}. Zählen Sie die Nutzen von Hand, bis sie wieder da ist.`,
@@ -128,9 +78,6 @@ export const words: Sentences<typeof english> = {
   takeBack: 'Zurücknehmen',
   stoppedSince: (reason, clock, span) => `Angehalten: ${reason}, seit ${clock}, ${span} lang`,
   machineStands: (state, clock, span) => `Die Maschine meldet: ${state}, seit ${clock}, ${span} lang`,
-  stoodSince: 'Angehalten seit',
-  stoodLast: (clock, span) => `${clock}, der letzte Nutzen, vor ${span}`,
-  stoodNow: (clock) => `jetzt, ${clock}`,
   quietSince: (clock, span) => `Kein Nutzen gezählt seit ${clock}, ${span} lang`,
   quietAct:
     'Alle Zeiten nehmen an, dass die Linie ihren Takt hielt. Zählen Sie die Nutzen, oder geben Sie den Halt ein.',
@@ -183,30 +130,11 @@ export const words: Sentences<typeof english> = {
   misses: (count) => plural(count, '1 nicht rechtzeitig möglich', `${count} nicht rechtzeitig möglich`),
   horizonOf: 'Gezeigte Stunden',
   sheet: { window: 'Wann', runsOut: 'Läuft leer', left: 'Übrig', reel: 'Rolle' },
-  walksTitle: 'Gänge',
   walkNow: 'Jetzt gehen',
   walkAt: (clock, span) => `${clock}, in ${span}`,
-  walkSplices: (count) => plural(count, '1 Spleiß', `${count} Spleiße, ein Gang`),
   walkNone: 'In den nächsten Stunden ist kein Gang fällig.',
-  walkMore: (count) => plural(count, 'später noch 1 Gang', `später noch ${count} Gänge`),
   walkOf: (person) => `Person ${person}`,
   walk: (number) => `Gang ${number}`,
-  crew: 'Personen an dieser Linie',
-  missTitle: 'Nicht rechtzeitig möglich',
-  miss: {
-    windowTooShort: (moment) => `bis ${moment} spleißen: Die Zeit reicht dafür nicht`,
-    closesTooSoon: (moment) => `bis ${moment} spleißen: Niemand kann rechtzeitig dort sein`,
-    crowdedOut: (moment) => `bis ${moment} spleißen: Alle sind mit anderen Spleißen beschäftigt`,
-  },
-  remedies: {
-    cutEarly: (parts, moment) =>
-      `Den alten Gurt früher abschneiden, um ${moment}: ${plural(parts, 'etwa 1 Bauteil geht verloren', `etwa ${formatCount(parts)} Bauteile gehen verloren`)}`,
-    secondPerson: (moment) => `Eine zweite Person geht bis ${moment}`,
-    secondSlot: (moment) => `Das Bauteil bis ${moment} auf einen zweiten Platz rüsten`,
-  },
-  orRemedy: (remedy) => `oder: ${remedy}`,
-  missMore: (count) => plural(count, 'später noch 1', `später noch ${count}`),
-  noRemedy: 'Die Linie wird stehen bleiben. Halten Sie die nächste Rolle bereit.',
   lossIs: (share) => `Verlust ${share}`,
   feedsAfter: (slot) => `wartet, bis ${slot} leer ist`,
   backup: (slot) => `dann versorgt ${slot}, kein Halt`,

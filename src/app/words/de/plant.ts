@@ -215,7 +215,7 @@ export const words: Sentences<typeof english> = {
       serial:
         'Er öffnet keine serielle Schnittstelle. Stellen Sie den Scanner auf Tasten, wie eine Tastatur.',
     },
-    closedApp: 'Ist die App zu oder das Tablet gesperrt, kommt keine Warnung.',
+    closedApp: 'Ist die App zu oder das Tablet gesperrt, ertönt hier nichts.',
     storage: 'Speicher',
     kept: {
       yes: 'Der Browser behält das Protokoll',

@@ -46,6 +46,7 @@ export const later = {
   push: () => import('./push.ts'),
   record: () => import('./record.ts'),
   refusal: () => import('./refusal.ts'),
+  run: () => import('./run.ts'),
   scanner: () => import('./scanner.ts'),
   search: () => import('./search.ts'),
   shift: () => import('./shift.ts'),
@@ -67,5 +68,6 @@ export const later = {
   values: () => import('./values.ts'),
   verdict: () => import('./verdict.ts'),
   warning: () => import('./warning.ts'),
+  walks: () => import('./walks.ts'),
   week: () => import('./week.ts'),
 };

@@ -196,7 +196,7 @@ export const words = {
       keeps: 'It cannot promise to keep the log. Join the server, so that entries are there too.',
       serial: 'It opens no serial port. Set the scanner to send keys, as a keyboard does.',
     },
-    closedApp: 'No warning comes while the app is closed or the tablet is locked.',
+    closedApp: 'Nothing sounds here while the app is closed or the tablet is locked.',
     storage: 'Storage',
     kept: {
       yes: 'The browser keeps the log',

@@ -202,7 +202,7 @@ export const words: Sentences<typeof english> = {
         'No puede prometer que guarda el registro. Conecte el servidor, para que las entradas estén también allí.',
       serial: 'No abre puerto serie. Ponga el escáner en modo teclado.',
     },
-    closedApp: 'No llega ningún aviso con la aplicación cerrada o la tableta bloqueada.',
+    closedApp: 'Aquí no suena nada con la aplicación cerrada o la tableta bloqueada.',
     storage: 'Memoria',
     kept: {
       yes: 'El navegador conserva el registro',

@@ -17,12 +17,6 @@ export const words: Sentences<typeof english> = {
       `${missing} emplacement n’a pas encore de bobine.`,
       `${missing} emplacements n’ont pas encore de bobine.`,
     ),
-  notRight: (count) =>
-    plural(
-      count,
-      `${count} emplacement n’est pas encore bon : voir Charger.`,
-      `${count} emplacements ne sont pas encore bons : voir Charger.`,
-    ),
   beginsShort: (count) =>
     plural(
       count,
@@ -32,17 +26,10 @@ export const words: Sentences<typeof english> = {
   beginsShortAct: 'Raccordez-les ou changez-les avant la série.',
   shortAfter: (span) => `dure ${span}`,
   start: 'Démarrer une série',
-  startTitle: 'Démarrer une série',
   product: 'Plan',
   panelsWanted: 'Flans à fabriquer',
   panelSeconds: 'Secondes par flan (nominal)',
-  panelSecondsHelp: 'Utilisé jusqu’à ce que la cadence de la ligne soit mesurée.',
-  panelPrefix: 'Les codes de flan commencent par',
-  panelPrefixHelp: 'Laissez vide si les flans n’ont pas de code. Touchez alors pour compter.',
-  wrongNumber: 'Saisissez un nombre supérieur à zéro.',
-  startAnyway: 'Démarrer incomplet',
   stop: 'Arrêter',
-  stopTitle: 'Pourquoi la ligne est-elle arrêtée ?',
   stopReasons: {
     'run-out': 'Bobine finie',
     splice: 'Raccord',
@@ -57,33 +44,11 @@ export const words: Sentences<typeof english> = {
   },
   resume: 'Reprendre',
   end: 'Finir la série',
-  endTitle: 'Finir cette série ?',
-  endText: (done, wanted) =>
-    `${plural(wanted, `${done} flan compté sur ${formatCount(wanted)}.`, `${done} flans comptés sur ${formatCount(wanted)}.`)} Les bobines restent en place.`,
   plusOne: '+1\u00a0flan',
   plusMany: '+\u00a0n',
-  plusManyTitle: 'Combien de flans de plus ?',
   counted: (panels) => `Flan ${panels}.`,
   skippedUnknown: 'Cartes sautées : non saisi',
   skipped: (count) => (count === 0 ? 'Cartes sautées : aucune' : `Cartes sautées : ${count}`),
-  skippedTitle: 'Quelles cartes du prochain flan sont sautées ?',
-  skippedHelp: 'Touchez chaque carte marquée mauvaise. Le prochain comptage l’emporte.',
-  skippedUse: (count) =>
-    count === 0 ? 'Aucune carte sautée' : plural(count, `Sauter ${count} carte`, `Sauter ${count} cartes`),
-  skippedManyTitle: (panels) =>
-    plural(panels, 'Cartes sautées sur ce flan ?', `Cartes sautées sur ces ${formatCount(panels)} flans ?`),
-  skippedMost: (boards) =>
-    plural(boards, `Il n’y a que ${boards} carte.`, `Il n’y a que ${boards} cartes. Saisissez moins.`),
-  skippedNotKnown: 'Inconnu',
-  scrap: 'Flans rebutés',
-  scrapTitle: 'Combien de flans sont rebutés ?',
-  scrapHelp: 'Ils restent comptés : leurs composants sont consommés. Autant de plus sont à fabriquer.',
-  scrapMost: (panels) =>
-    plural(
-      panels,
-      `Seulement ${panels} bon flan est compté.`,
-      `Seulement ${panels} bons flans sont comptés. Saisissez moins.`,
-    ),
   scrapped: (panels) =>
     plural(panels, `${formatCount(panels)} flan rebuté`, `${formatCount(panels)} flans rebutés`),
   skipsUnknown: 'Les cartes sautées n’ont jamais été saisies : chaque carte compte comme fabriquée.',
@@ -101,11 +66,6 @@ export const words: Sentences<typeof english> = {
       `${formatCount(panels)} flans comptés à la main, non ajoutés`,
     ),
   setRight: 'Flans = …',
-  setRightTitle: 'Combien de flans sont faits ?',
-  setRightHelp: 'La série a alors ce nombre. Le comptage continue à partir de là.',
-  setRightWhy: 'Pourquoi un autre nombre ?',
-  setRightYes: (panels) => `Mettre à ${panels}`,
-  setRightMissing: 'Saisissez un autre nombre, et pourquoi.',
   keptBeside: (code) => `Flan ${code} gardé. La machine compte cette ligne : il n’a pas été ajouté.`,
   silent: (station, clock) =>
     `${station} est muette depuis ${clock}. Comptez les flans à la main jusqu’à son retour.`,
@@ -131,9 +91,6 @@ export const words: Sentences<typeof english> = {
   takeBack: 'Défaire',
   stoppedSince: (reason, clock, span) => `Arrêt : ${reason}, depuis ${clock}, ${span}`,
   machineStands: (state, clock, span) => `La machine dit : ${state}, depuis ${clock}, ${span}`,
-  stoodSince: 'Arrêtée depuis',
-  stoodLast: (clock, span) => `${clock}, le dernier flan, il y a ${span}`,
-  stoodNow: (clock) => `maintenant, ${clock}`,
   quietSince: (clock, span) => `Aucun flan compté depuis ${clock}, ${span}`,
   quietAct:
     'Toutes les heures supposent que la ligne a gardé sa cadence. Comptez les flans, ou saisissez l’arrêt.',
@@ -188,30 +145,11 @@ export const words: Sentences<typeof english> = {
   misses: (count) => plural(count, `${count} impossible à temps`, `${count} impossibles à temps`),
   horizonOf: 'Heures affichées',
   sheet: { window: 'Quand', runsOut: 'Se vide', left: 'Reste', reel: 'Bobine' },
-  walksTitle: 'Tournées',
   walkNow: 'Partir maintenant',
   walkAt: (clock, span) => `${clock}, dans ${span}`,
-  walkSplices: (count) => plural(count, `${count} raccord`, `${count} raccords, une tournée`),
   walkNone: 'Aucune tournée dans les prochaines heures.',
-  walkMore: (count) => plural(count, `${count} tournée de plus ensuite`, `${count} tournées de plus ensuite`),
   walkOf: (person) => `Personne ${person}`,
   walk: (number) => `tournée ${number}`,
-  crew: 'Personnes sur cette ligne',
-  missTitle: 'Impossible à temps',
-  miss: {
-    windowTooShort: (moment) => `raccorder avant ${moment} : le temps est trop court pour cela`,
-    closesTooSoon: (moment) => `raccorder avant ${moment} : personne ne peut y être à temps`,
-    crowdedOut: (moment) => `raccorder avant ${moment} : tout le monde est pris par d’autres raccords`,
-  },
-  remedies: {
-    cutEarly: (parts, moment) =>
-      `Couper plus tôt l’ancienne bande, à ${moment} : ${plural(parts, `environ ${formatCount(parts)} composant est perdu`, `environ ${formatCount(parts)} composants sont perdus`)}`,
-    secondPerson: (moment) => `Une deuxième personne y va avant ${moment}`,
-    secondSlot: (moment) => `Charger le composant sur un second emplacement avant ${moment}`,
-  },
-  orRemedy: (remedy) => `ou : ${remedy}`,
-  missMore: (count) => plural(count, `${count} de plus ensuite`, `${count} de plus ensuite`),
-  noRemedy: 'La ligne va s’arrêter. Tenez prête la bobine suivante.',
   lossIs: (share) => `perte ${share}`,
   feedsAfter: (slot) => `attend que ${slot} soit vide`,
   backup: (slot) => `puis ${slot} alimente, pas d’arrêt`,

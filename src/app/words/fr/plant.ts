@@ -219,7 +219,7 @@ export const words: Sentences<typeof english> = {
         'Il ne peut pas promettre de garder le journal. Reliez le serveur, pour que les entrées y soient aussi.',
       serial: 'Il n’ouvre pas de port série. Réglez le scanner en mode clavier.',
     },
-    closedApp: 'Aucun avertissement ne vient si l’application est fermée ou la tablette verrouillée.',
+    closedApp: 'Rien ne sonne ici si l’application est fermée ou la tablette verrouillée.',
     storage: 'Stockage',
     kept: {
       yes: 'Le navigateur garde le journal',

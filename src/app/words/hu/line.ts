@@ -1,5 +1,5 @@
 import type { words as english } from '../en/line.ts';
-import { formatCount, plural, type Sentences } from '../words.ts';
+import { formatCount, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   noSetup: {
@@ -12,22 +12,14 @@ export const words: Sentences<typeof english> = {
   noRun: 'Most nem készül semmi',
   noRunHelp: 'Rakja fel a sort, majd indítsa el a gyártást. A kifogyások akkor itt látszanak.',
   notLoaded: (missing) => `${missing} helyen még nincs tekercs.`,
-  notRight: (count) => `${count} hely még nem jó: lásd Felrakás.`,
   beginsShort: (count) => `${count} tekercs induláskor kevés`,
   beginsShortAct: 'Toldja vagy cserélje a gyártás előtt.',
   shortAfter: (span) => `kitart: ${span}`,
   start: 'Gyártás indítása',
-  startTitle: 'Gyártás indítása',
   product: 'Setup',
   panelsWanted: 'Gyártandó panel',
   panelSeconds: 'Másodperc panelenként (névleges)',
-  panelSecondsHelp: 'Addig számít, amíg a sor saját üteme meg nincs mérve.',
-  panelPrefix: 'A panelkódok eleje',
-  panelPrefixHelp: 'Hagyja üresen, ha a paneleken nincs kód. Akkor érintéssel számol.',
-  wrongNumber: 'Írjon be nullánál nagyobb számot.',
-  startAnyway: 'Indítás üres helyekkel',
   stop: 'Leállás',
-  stopTitle: 'Miért áll a sor?',
   stopReasons: {
     'run-out': 'Kifogyott tekercs',
     splice: 'Toldás',
@@ -42,33 +34,11 @@ export const words: Sentences<typeof english> = {
   },
   resume: 'Folytatás',
   end: 'Gyártás befejezése',
-  endTitle: 'Befejezi ezt a gyártást?',
-  endText: (done, wanted) =>
-    `${done} / ${formatCount(wanted)} panel van megszámolva. A tekercsek a helyükön maradnak.`,
   plusOne: '+1\u00a0panel',
   plusMany: '+\u00a0n',
-  plusManyTitle: 'Hány panellel több?',
   counted: (panels) => `${panels}. panel.`,
   skippedUnknown: 'Kihagyott lapok: nincs megadva',
   skipped: (count) => (count === 0 ? 'Kihagyott lapok: nincs' : `Kihagyott lapok: ${count}`),
-  skippedTitle: 'A következő panel melyik lapjai maradnak ki?',
-  skippedHelp: 'Érintsen meg minden rossznak jelölt lapot. A következő számolás magával viszi.',
-  skippedUse: (count) => (count === 0 ? 'Nincs kihagyott lap' : `${count} lap kihagyása`),
-  skippedManyTitle: (panels) =>
-    panels === 1
-      ? 'Kihagyott lapok ezen a panelen?'
-      : `Kihagyott lapok ezen a ${formatCount(panels)} panelen?`,
-  skippedMost: (boards) => plural(boards, 'Csak 1 lap van.', `Csak ${boards} lap van. Adjon meg kevesebbet.`),
-  skippedNotKnown: 'Nem ismert',
-  scrap: 'Selejtezett panelek',
-  scrapTitle: 'Hány panel selejt?',
-  scrapHelp: 'Számolva maradnak: az alkatrészeik elfogytak. Ugyanennyivel többet kell gyártani.',
-  scrapMost: (panels) =>
-    plural(
-      panels,
-      'Csak 1 jó panel van megszámolva.',
-      `Csak ${panels} jó panel van megszámolva. Adjon meg kevesebbet.`,
-    ),
   scrapped: (panels) => `${formatCount(panels)} panel selejt`,
   skipsUnknown: 'A kihagyott lapok sosem lettek megadva: minden lap gyártottnak számít.',
   seenBefore: (code, machine) => `Panel ${code} ide megy: ${machine}. Semmi nem lett számolva.`,
@@ -80,11 +50,6 @@ export const words: Sentences<typeof english> = {
   machineUntil: (clock) => `gépi számolás eddig: ${clock}`,
   besideHand: (panels) => `${formatCount(panels)} panel kézzel számolva, nem hozzáadva`,
   setRight: 'Panel = …',
-  setRightTitle: 'Hány panel van kész?',
-  setRightHelp: 'A gyártás ezt a számot kapja. A számolás innen megy tovább.',
-  setRightWhy: 'Miért más a szám?',
-  setRightYes: (panels) => `Legyen ${panels}`,
-  setRightMissing: 'Adjon meg másik számot, és hogy miért.',
   keptBeside: (code) => `Panel ${code} megőrizve. Ezt a sort a gép számolja, ezért nem adódott hozzá.`,
   silent: (station, clock) =>
     `${station} hallgat ${clock} óta. Számolja kézzel a paneleket, amíg vissza nem tér.`,
@@ -104,9 +69,6 @@ export const words: Sentences<typeof english> = {
   takeBack: 'Visszavonás',
   stoppedSince: (reason, clock, span) => `Áll: ${reason}, ${clock} óta, ${span}`,
   machineStands: (state, clock, span) => `A gép jelzi: ${state}, ${clock} óta, ${span}`,
-  stoodSince: 'Leállás kezdete',
-  stoodLast: (clock, span) => `${clock}, az utolsó panel, ${span} ezelőtt`,
-  stoodNow: (clock) => `most, ${clock}`,
   quietSince: (clock, span) => `Nincs számolt panel ${clock} óta, ${span}`,
   quietAct:
     'Minden idő azt feltételezi, hogy a sor tartotta az ütemét. Számolja meg a paneleket, vagy adja meg a leállást.',
@@ -154,30 +116,11 @@ export const words: Sentences<typeof english> = {
   misses: (count) => `${count} nem lehetséges időben`,
   horizonOf: 'Mutatott órák',
   sheet: { window: 'Mikor', runsOut: 'Kifogy', left: 'Maradt', reel: 'Tekercs' },
-  walksTitle: 'Utak',
   walkNow: 'Menjen most',
   walkAt: (clock, span) => `${clock}, ${span} múlva`,
-  walkSplices: (count) => (count === 1 ? '1 toldás' : `${count} toldás, egy út`),
   walkNone: 'A következő órákban nincs esedékes út.',
-  walkMore: (count) => `később még ${count} út`,
   walkOf: (person) => `${person}. személy`,
   walk: (number) => `${number}. út`,
-  crew: 'Személyek ezen a soron',
-  missTitle: 'Időben nem lehetséges',
-  miss: {
-    windowTooShort: (moment) => `toldás eddig: ${moment}. Túl kevés rá az idő`,
-    closesTooSoon: (moment) => `toldás eddig: ${moment}. Senki nem ér oda időben`,
-    crowdedOut: (moment) => `toldás eddig: ${moment}. Mindenki más toldással van elfoglalva`,
-  },
-  remedies: {
-    cutEarly: (parts, moment) =>
-      `A régi szalag korábbi levágása, ekkor: ${moment}. Kb. ${formatCount(parts)} alkatrész vész el`,
-    secondPerson: (moment) => `Egy második személy megy, eddig: ${moment}`,
-    secondSlot: (moment) => `Az alkatrész felrakása egy második helyre, eddig: ${moment}`,
-  },
-  orRemedy: (remedy) => `vagy: ${remedy}`,
-  missMore: (count) => `később még ${count}`,
-  noRemedy: 'A sor le fog állni. Készítse oda a következő tekercset.',
   lossIs: (share) => `veszteség ${share}`,
   feedsAfter: (slot) => `vár, amíg kifogy: ${slot}`,
   backup: (slot) => `utána ${slot} adagol, nincs leállás`,

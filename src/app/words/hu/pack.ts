@@ -47,6 +47,7 @@ export const later: Pack['later'] = {
   push: () => import('./push.ts'),
   record: () => import('./record.ts'),
   refusal: () => import('./refusal.ts'),
+  run: () => import('./run.ts'),
   scanner: () => import('./scanner.ts'),
   search: () => import('./search.ts'),
   shift: () => import('./shift.ts'),
@@ -68,5 +69,6 @@ export const later: Pack['later'] = {
   values: () => import('./values.ts'),
   verdict: () => import('./verdict.ts'),
   warning: () => import('./warning.ts'),
+  walks: () => import('./walks.ts'),
   week: () => import('./week.ts'),
 };

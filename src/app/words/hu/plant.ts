@@ -210,7 +210,7 @@ export const words: Sentences<typeof english> = {
         'Nem tudja megígérni, hogy megőrzi a naplót. Csatlakoztassa a szervert, hogy a bejegyzések ott is meglegyenek.',
       serial: 'Nem nyit soros portot. Állítsa a leolvasót billentyűzet módra.',
     },
-    closedApp: 'Bezárt alkalmazásnál vagy zárolt tabletnél nem jön figyelmeztetés.',
+    closedApp: 'Bezárt alkalmazásnál vagy zárolt tabletnél itt semmi sem szól.',
     storage: 'Tárhely',
     kept: {
       yes: 'A böngésző megőrzi a naplót',

@@ -17,12 +17,6 @@ export const words: Sentences<typeof english> = {
       few: `${missing} sloty nie mają jeszcze rolek.`,
       other: `${missing} slotów nie ma jeszcze rolek.`,
     }),
-  notRight: (count) =>
-    byNumber(count, {
-      one: `${count} slot nie jest jeszcze w porządku: zobacz Załaduj.`,
-      few: `${count} sloty nie są jeszcze w porządku: zobacz Załaduj.`,
-      other: `${count} slotów nie jest jeszcze w porządku: zobacz Załaduj.`,
-    }),
   beginsShort: (count) =>
     byNumber(count, {
       one: `${count} rolka ma mało na początku`,
@@ -32,17 +26,10 @@ export const words: Sentences<typeof english> = {
   beginsShortAct: 'Połącz je lub wymień przed serią.',
   shortAfter: (span) => `wystarczy na ${span}`,
   start: 'Zacznij serię',
-  startTitle: 'Zacznij serię',
   product: 'Setup',
   panelsWanted: 'Panele do zbudowania',
   panelSeconds: 'Sekundy na panel (nominalnie)',
-  panelSecondsHelp: 'Używane, dopóki tempo linii nie jest zmierzone.',
-  panelPrefix: 'Kody paneli zaczynają się od',
-  panelPrefixHelp: 'Zostaw puste, jeśli panele nie mają kodu. Wtedy licz dotknięciem.',
-  wrongNumber: 'Podaj liczbę większą od zera.',
-  startAnyway: 'Zacznij z pustymi slotami',
   stop: 'Zatrzymaj',
-  stopTitle: 'Dlaczego linia stoi?',
   stopReasons: {
     'run-out': 'Koniec rolki',
     splice: 'Łączenie',
@@ -57,47 +44,11 @@ export const words: Sentences<typeof english> = {
   },
   resume: 'Wznów',
   end: 'Zakończ serię',
-  endTitle: 'Zakończyć tę serię?',
-  endText: (done, wanted) =>
-    `Policzono ${done} z ${plural(wanted, `${formatCount(wanted)} panelu`, `${formatCount(wanted)} paneli`)}. Rolki zostają na slotach.`,
   plusOne: '+1\u00a0panel',
   plusMany: '+\u00a0n',
-  plusManyTitle: 'Ile paneli więcej?',
   counted: (panels) => `Panel ${panels}.`,
   skippedUnknown: 'Pominięte płytki: nie podano',
   skipped: (count) => (count === 0 ? 'Pominięte płytki: brak' : `Pominięte płytki: ${count}`),
-  skippedTitle: 'Które płytki następnego panelu pominąć?',
-  skippedHelp: 'Dotknij każdej płytki oznaczonej jako zła. Następne liczenie to uwzględni.',
-  skippedUse: (count) =>
-    count === 0
-      ? 'Nie pomijaj płytek'
-      : byNumber(count, {
-          one: `Pomiń ${count} płytkę`,
-          few: `Pomiń ${count} płytki`,
-          other: `Pomiń ${count} płytek`,
-        }),
-  skippedManyTitle: (panels) =>
-    byNumber(panels, {
-      one: 'Płytki pominięte na tym panelu?',
-      few: `Płytki pominięte na tych ${formatCount(panels)} panelach?`,
-      other: `Płytki pominięte na tych ${formatCount(panels)} panelach?`,
-    }),
-  skippedMost: (boards) =>
-    byNumber(boards, {
-      one: `Jest tylko ${boards} płytka.`,
-      few: `Są tylko ${boards} płytki. Podaj mniej.`,
-      other: `Jest tylko ${boards} płytek. Podaj mniej.`,
-    }),
-  skippedNotKnown: 'Nie wiadomo',
-  scrap: 'Panele złomowane',
-  scrapTitle: 'Ile paneli złomować?',
-  scrapHelp: 'Pozostają policzone: ich komponenty są zużyte. Tyle samo trzeba zbudować dodatkowo.',
-  scrapMost: (panels) =>
-    byNumber(panels, {
-      one: `Policzono tylko ${panels} dobry panel.`,
-      few: `Policzono tylko ${panels} dobre panele. Podaj mniej.`,
-      other: `Policzono tylko ${panels} dobrych paneli. Podaj mniej.`,
-    }),
   scrapped: (panels) =>
     byNumber(panels, {
       one: `${formatCount(panels)} panel złomowany`,
@@ -119,11 +70,6 @@ export const words: Sentences<typeof english> = {
       other: `${formatCount(panels)} paneli policzonych ręcznie, niedodanych`,
     }),
   setRight: 'Panele = …',
-  setRightTitle: 'Ile paneli jest gotowych?',
-  setRightHelp: 'Seria ma wtedy tę liczbę. Kto liczy, liczy dalej od niej.',
-  setRightWhy: 'Dlaczego to inna liczba?',
-  setRightYes: (panels) => `Ustaw ${panels}`,
-  setRightMissing: 'Podaj inną liczbę i powód.',
   keptBeside: (code) => `Panel ${code} zapisany. Tę linię liczy maszyna, więc go nie dodano.`,
   silent: (station, clock) => `${station} milczy od ${clock}. Licz panele ręcznie, aż wróci.`,
   silentShort: 'Licznik maszyny milczy',
@@ -143,9 +89,6 @@ export const words: Sentences<typeof english> = {
   takeBack: 'Cofnij',
   stoppedSince: (reason, clock, span) => `Postój: ${reason}, od ${clock}, już ${span}`,
   machineStands: (state, clock, span) => `Maszyna mówi: ${state}, od ${clock}, już ${span}`,
-  stoodSince: 'Stoi od',
-  stoodLast: (clock, span) => `${clock}, ostatni panel, ${span} temu`,
-  stoodNow: (clock) => `teraz, ${clock}`,
   quietSince: (clock, span) => `Nie policzono panelu od ${clock}, już ${span}`,
   quietAct: 'Wszystkie godziny zakładają, że linia utrzymała tempo. Policz panele albo wpisz postój.',
   ifPace: 'jeśli utrzymała tempo',
@@ -206,40 +149,11 @@ export const words: Sentences<typeof english> = {
   misses: (count) => `nie da się zdążyć: ${count}`,
   horizonOf: 'Pokazane godziny',
   sheet: { window: 'Kiedy', runsOut: 'Koniec', left: 'Zostało', reel: 'Rolka' },
-  walksTitle: 'Obchody',
   walkNow: 'Idź teraz',
   walkAt: (clock, span) => `${clock}, za ${span}`,
-  walkSplices: (count) =>
-    byNumber(count, {
-      one: `${count} łączenie`,
-      few: `${count} łączenia, jeden obchód`,
-      other: `${count} łączeń, jeden obchód`,
-    }),
   walkNone: 'W najbliższych godzinach nie ma obchodu.',
-  walkMore: (count) =>
-    byNumber(count, {
-      one: `później jeszcze ${count} obchód`,
-      few: `później jeszcze ${count} obchody`,
-      other: `później jeszcze ${count} obchodów`,
-    }),
   walkOf: (person) => `Osoba ${person}`,
   walk: (number) => `obchód ${number}`,
-  crew: 'Osoby na tej linii',
-  missTitle: 'Nie da się zdążyć',
-  miss: {
-    windowTooShort: (moment) => `łącz do ${moment}: czas jest na to za krótki`,
-    closesTooSoon: (moment) => `łącz do ${moment}: nikt nie zdąży dojść`,
-    crowdedOut: (moment) => `łącz do ${moment}: wszyscy są zajęci innymi łączeniami`,
-  },
-  remedies: {
-    cutEarly: (parts, moment) =>
-      `Utnij starą taśmę wcześniej, o ${moment}: strata około ${formatCount(parts)} szt.`,
-    secondPerson: (moment) => `Druga osoba idzie do ${moment}`,
-    secondSlot: (moment) => `Załaduj komponent na drugi slot do ${moment}`,
-  },
-  orRemedy: (remedy) => `albo: ${remedy}`,
-  missMore: (count) => `później jeszcze ${count}`,
-  noRemedy: 'Linia stanie. Miej gotową następną rolkę.',
   feedsAfter: (slot) => `czeka, aż ${slot} będzie pusty`,
   backup: (slot) => `potem podaje ${slot}, bez postoju`,
   lossIs: (share) => `straty ${share}`,

@@ -198,7 +198,7 @@ export const words: Sentences<typeof english> = {
       keeps: 'Nie obieca, że zachowa dziennik. Połącz serwer, by wpisy były też tam.',
       serial: 'Nie otwiera portu szeregowego. Ustaw skaner w tryb klawiatury.',
     },
-    closedApp: 'Gdy aplikacja jest zamknięta lub tablet zablokowany, ostrzeżeń nie ma.',
+    closedApp: 'Gdy aplikacja jest zamknięta lub tablet zablokowany, nic tu nie słychać.',
     storage: 'Pamięć',
     kept: {
       yes: 'Przeglądarka zachowuje dziennik',

@@ -197,7 +197,7 @@ export const words: Sentences<typeof english> = {
       keeps: 'Ele não promete guardar o log. Conecte o servidor, para que as entradas fiquem lá também.',
       serial: 'Ele não abre porta serial. Ponha o leitor em modo teclado.',
     },
-    closedApp: 'Nenhum aviso chega com o aplicativo fechado ou o tablet bloqueado.',
+    closedApp: 'Nada toca aqui com o aplicativo fechado ou o tablet bloqueado.',
     storage: 'Armazenamento',
     kept: {
       yes: 'O navegador mantém o log',

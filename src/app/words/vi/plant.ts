@@ -195,7 +195,7 @@ export const words: Sentences<typeof english> = {
       keeps: 'Không hứa giữ được nhật ký. Hãy nối máy chủ, để các mục cũng có ở đó.',
       serial: 'Không mở được cổng nối tiếp. Hãy đặt máy quét gửi phím như bàn phím.',
     },
-    closedApp: 'Không có cảnh báo khi ứng dụng đóng hoặc máy bị khóa.',
+    closedApp: 'Ở đây không có gì kêu khi ứng dụng đóng hoặc máy bị khóa.',
     storage: 'Bộ nhớ',
     kept: {
       yes: 'Trình duyệt giữ nhật ký',

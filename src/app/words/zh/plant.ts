@@ -169,7 +169,7 @@ export const words: Sentences<typeof english> = {
       keeps: '它不能保证保留日志。请连接服务器，让记录在那里也有一份。',
       serial: '它打不开串口。请把扫描枪设为键盘模式。',
     },
-    closedApp: '应用关闭或平板锁定时，没有警告。',
+    closedApp: '应用关闭或平板锁定时，这里不会响。',
     storage: '存储',
     kept: {
       yes: '浏览器会保留日志',

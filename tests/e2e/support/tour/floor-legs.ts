@@ -1,7 +1,7 @@
 // The tour of the floor: the line, loading, verdicts, the dock and its dialogs, the store, the log.
 
 import { waitReady } from '../browser.ts';
-import { pad, readLog, reelLabel, scan, scanAll, seeVerdict, showSlot, signIn } from '../floor.ts';
+import { endRun, pad, readLog, reelLabel, scan, scanAll, seeVerdict, showSlot, signIn } from '../floor.ts';
 import { closeDialogs, confirm, goThere, type Here, type Leg, openBy, warn } from './here.ts';
 
 const right = reelLabel({ P: '22-0603-B', Q: '4000', '1T': 'LT-9400-H', '3S': 'R-970001' });
@@ -345,13 +345,7 @@ async function* holds(here: Here): AsyncGenerator<string> {
 async function* noRun(here: Here): AsyncGenerator<string> {
   const { page } = here;
   await goThere(here, '#/line');
-  const resume = page.getByTestId('run-resume');
-  if (await resume.isVisible()) await resume.click();
-  await page.getByTestId('run-stop').click();
-  await page.getByTestId('stop-break').click();
-  await page.getByTestId('run-end').click();
-  await page.getByTestId('run-end-yes').click();
-  await page.getByTestId('run-start').waitFor();
+  await endRun(page);
   yield 'line, no run';
   await openBy(here, 'run-start');
   yield 'start of a run';

@@ -2,7 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { beaconSetup } from '../../../../demo/trays.ts';
-import { reelLabel, scan, scanAll, seeVerdict, showSlot } from '../floor.ts';
+import { endRun, reelLabel, scan, scanAll, seeVerdict, showSlot } from '../floor.ts';
 import { closeDialogs, goThere, type Here, type Leg, openBy } from './here.ts';
 
 /** A slot that the run places from and no other part of the tour goes to. */
@@ -200,13 +200,7 @@ async function* pieces(here: Here): AsyncGenerator<string> {
 async function* trays(here: Here): AsyncGenerator<string> {
   const { page } = here;
   await goThere(here, '#/line');
-  const resume = page.getByTestId('run-resume');
-  if (await resume.isVisible()) await resume.click();
-  await page.getByTestId('run-stop').click();
-  await page.getByTestId('stop-break').click();
-  await page.getByTestId('run-end').click();
-  await page.getByTestId('run-end-yes').click();
-  await page.getByTestId('run-start').waitFor();
+  await endRun(page);
   await goThere(here, '#/plant/setups');
   await page.getByTestId(`choose-${beaconSetup.setup}`).click();
   await goThere(here, '#/load');

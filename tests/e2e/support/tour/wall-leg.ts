@@ -1,8 +1,7 @@
 // The tour of a wall screen: the browser begins anew, is let in to show the lines alone, hears nothing for a while, and is shut out.
 
-import { expect } from 'vitest';
 import { waitReady } from '../browser.ts';
-import { pass } from '../clock.ts';
+import { passUntilSeen } from '../clock.ts';
 import type { PlantServer } from '../serve.ts';
 import type { Here, Leg } from './here.ts';
 
@@ -33,15 +32,7 @@ export function wallLeg(server: () => PlantServer): Leg {
     await page.getByTestId('wall-reads').waitFor();
     yield 'wall screen, touched';
     await server().kill();
-    await expect
-      .poll(
-        async () => {
-          await pass(page, 5_000);
-          return page.getByTestId('wall-unheard').isVisible();
-        },
-        { timeout: 60_000 },
-      )
-      .toBe(true);
+    await passUntilSeen(page, 'wall-unheard');
     yield 'wall screen, nothing heard';
     await server().start();
     const told = JSON.parse(await server().act('tablets')) as readonly {

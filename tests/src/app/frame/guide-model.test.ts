@@ -5,8 +5,6 @@ import type { Entry } from '../../../../shared/log/entry.ts';
 import {
   type GuideStep,
   goOnAt,
-  guidePlaces,
-  guideSteps,
   seeEntry,
   seenBefore,
   seePlace,
@@ -73,9 +71,4 @@ test('a decision without a held reel goes back to holding one', () => {
   story.tell('reel.verified', { ...verified('M1-F-001', 'R-100'), verdict: 'held' });
   expect(goOnAt('lead', 1, story.floor())).toBe(1);
   expect(goOnAt('operator', 1, story.floor())).toBe(1);
-});
-
-test('every step has a place', () => {
-  for (const steps of Object.values(guideSteps))
-    for (const step of steps) expect(guidePlaces[step].screen).not.toBe('');
 });

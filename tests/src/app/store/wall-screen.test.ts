@@ -6,8 +6,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import { LogDatabase } from '../../../../src/app/store/database.ts';
 import { openStore, type Store } from '../../../../src/app/store/store.ts';
 import { createSyncLog } from '../../../../src/app/store/sync-log.ts';
-import { isScreenIn } from '../../../../src/app/store/wall-screen.ts';
-import { emptyMemory } from '../../../../src/app/sync/ports.ts';
+import { emptyMemory, isScreenIn } from '../../../../src/app/sync/ports.ts';
 import { startMs } from '../../../shared/floor/story.ts';
 
 let turn = 0;

@@ -69,7 +69,7 @@ const bare: Readonly<Record<string, string>> = {
   'server.rolledBackSeen': 'an answer: what the page asks to be done is done',
   'line.plusOne': 'a count that is added, as the counter shows it',
   'line.plusMany': 'a count that is added, as the counter shows it',
-  'line.skippedNotKnown': 'an answer: nobody can say',
+  'run.skippedNotKnown': 'an answer: nobody can say',
   'line.setRight': 'the figure that the tap changes',
   'line.acknowledge': 'an answer to a call',
   'warning.acknowledge': 'an answer to a call',

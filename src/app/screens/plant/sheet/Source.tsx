@@ -17,9 +17,12 @@ import type { SheetInHand, SheetSession } from './session.ts';
 
 /** A sheet to practise with: parts of our own making on four slots. */
 const exampleSheet = [
-  'Product,Side,Revision,Slot,Part,Qty per panel,Tape width,Pitch',
+  'Product: Practice sensor',
+  'Revision: A',
+  'Side: top',
+  'Slot,Part,Qty per panel,Tape width,Pitch',
   ...['RES-1001,12', 'CAP-2002,8', 'CAP-2003,6', 'DIO-3004,2'].map(
-    (partAndQty, at) => `Practice sensor,top,A,M1-F-00${at + 1},${partAndQty},8,4`,
+    (partAndQty, at) => `M1-F-00${at + 1},${partAndQty},8,4`,
   ),
 ].join('\n');
 
