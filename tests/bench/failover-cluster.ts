@@ -53,7 +53,7 @@ export interface Cluster {
 const deploy = new URL('../../../src/server/deploy/cluster/', import.meta.url);
 
 /** Whoever PostgreSQL runs as: it refuses root. */
-function postgresUser(): { readonly uid?: number; readonly gid?: number } {
+export function postgresUser(): { readonly uid?: number; readonly gid?: number } {
   if (process.getuid?.() !== 0) return {};
   const id = (flag: string) => Number(execFileSync('id', [flag, 'postgres'], { encoding: 'utf8' }));
   return { uid: id('-u'), gid: id('-g') };
@@ -209,14 +209,16 @@ function send(pid: number, sign: NodeJS.Signals): void {
   }
 }
 
-/** HAProxy before the servers; resolves with where it listens. */
+/** HAProxy before the servers, which asks each at `check` whether it serves; resolves with where it listens. */
 export async function startProxy(
   folder: string,
   servers: readonly number[],
+  check = '/ready',
 ): Promise<{ readonly port: number; readonly stop: () => void }> {
   const port = await freePort();
   const file = join(folder, 'haproxy.cfg');
   const settings = readFileSync(new URL('haproxy.cfg', deploy), 'utf8')
+    .replace('GET /ready', `GET ${check}`)
     .replace('bind :443 ssl crt /etc/haproxy/brae.pem', `bind 127.0.0.1:${port}`)
     .replace(/10\.0\.0\.2(\d):8080/g, (_, at) => `127.0.0.1:${servers[Number(at) - 1]}`);
   writeFileSync(file, settings);
