@@ -6,6 +6,7 @@ import { Agent, request } from 'node:http';
 import { type Entry, firstPrev } from '../../shared/log/entry.ts';
 import { sealEntry } from '../../shared/log/seal.ts';
 import { entryText, formatProof, requestText } from '../../shared/wire/signing.ts';
+import { bodyHeader } from '../../shared/wire/version.ts';
 import { newNonce } from '../../src/app/sync/key.ts';
 import { newKey, type TestKey } from '../contract/entries.ts';
 import { verdictPayload } from './server-process.ts';
@@ -73,6 +74,8 @@ export function newFleetTablet(options: FleetTabletOptions): FleetTablet {
     const sig = key.sign(requestText({ method, path, bodyHash, timeMs, nonce }));
     return {
       'reelward-wire': String(wire),
+      // Told since version 3.
+      ...(wire < 3 ? {} : { [bodyHeader]: bodyHash }),
       'content-type': 'application/json',
       authorization: formatProof({ tablet: name, timeMs, nonce, sig }),
     };

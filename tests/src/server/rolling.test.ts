@@ -80,6 +80,7 @@ describe('a newer version that only adds', { timeout: 240_000 }, () => {
         port,
         counts,
         sent: new Map(),
+        wire: wireVersion,
         onRefused: (status, code) => refused.push(`${status} ${code}`),
       }),
     );
