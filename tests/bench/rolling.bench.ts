@@ -212,7 +212,7 @@ const faults = servers.flatMap(({ told }) =>
 console.log(
   `faults in the logs of this version's servers: ${faults.length}${faults.length > 0 ? `\n${faults.slice(0, 3).join('\n')}` : ''}`,
 );
-proxy.stop();
+proxy.kill();
 await client.end();
 await postgres.stop();
 folder.remove();

@@ -78,8 +78,14 @@ async function bench(): Promise<void> {
     journal: await one("select pg_current_wal_lsn() - '0/0'::pg_lsn as n"),
     disk: await one('select pg_database_size(current_database()) as n'),
   });
-  /** Writes so many entries in all, each tablet `atOnce` at a time and the next when those are acknowledged. */
+  /** Writes so many entries in all, each tablet `atOnce` at a time and the next when those are acknowledged; 0: one tablet after the other, one entry. */
   const write = async (entries: number, atOnce: number) => {
+    for (let written = 0; atOnce === 0 && written < entries; written += 1) {
+      const tablet = tablets[written % TABLETS];
+      tablet?.write();
+      await waitFor('it', () => tablet?.waiting.length === 0, 120_000);
+    }
+    if (atOnce === 0) return server.allSigned();
     for (let written = 0; written < entries; written += TABLETS * atOnce) {
       for (const tablet of tablets) for (let count = 0; count < atOnce; count += 1) tablet.write();
       await waitFor('all', () => tablets.every(({ waiting }) => waiting.length === 0), 120_000);
@@ -89,7 +95,7 @@ async function bench(): Promise<void> {
   };
   const measure = async (what: string, entries: number, atOnce: number) => {
     const from = await look();
-    const count = Math.ceil(entries / (TABLETS * atOnce)) * TABLETS * atOnce;
+    const count = atOnce === 0 ? entries : Math.ceil(entries / (TABLETS * atOnce)) * TABLETS * atOnce;
     await write(entries, atOnce);
     const to = await look();
     const each = (key: keyof typeof from, factor: number) => ((to[key] - from[key]) * factor) / count;
@@ -100,12 +106,13 @@ async function bench(): Promise<void> {
   };
   console.log(`\n${TABLETS} tablets, load ${loadavg()[0]?.toFixed(1)}`);
   await write(TABLETS * 2, 1);
-  const alone = await measure('one entry a page, nobody listens', ENTRIES / 3, 1);
+  await measure('one entry a page, all at once', ENTRIES / 3, 1);
+  const alone = await measure('one by one, nobody listens', ENTRIES / 20, 0);
   await measure('a backlog, 200 a page', ENTRIES * 2, 200);
   for (const tablet of tablets) tablet.listen();
   // A listener is one where it got its first frame; entries until then tell nothing.
   await write(TABLETS * 4, 1);
-  const heard = await measure(`one entry a page, ${TABLETS} listen`, ENTRIES / 3, 1);
+  const heard = await measure(`one by one, ${TABLETS} listen`, ENTRIES / 20, 0);
   console.log(
     `to each that listens: ${((1e3 * (heard.server - alone.server)) / TABLETS).toFixed(1)} µs of a processor an entry`,
   );
