@@ -259,7 +259,7 @@ async function begin(file: string, place: StoreChoice, io: CommandIo): Promise<n
   const read = await readOtherPlant(file, io);
   const unlock = await lockPlace(place);
   try {
-    const store = await openStore(place);
+    const store = await openStore({ ...place, isAlone: true });
     try {
       io.stderr(`${await beginPlant(store, read, nowMs())}\n`);
     } finally {

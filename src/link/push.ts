@@ -1,6 +1,6 @@
 // Brings the link's log to the server by the wire that tablets speak: enrols once, offers, pushes, waits where it fails, for weeks if need be.
 
-import { finalCodes, waitAfter } from '../app/sync/backoff.ts';
+import { isAskedLater, waitAfter } from '../app/sync/backoff.ts';
 import { offerHeads, openSyncContext } from '../app/sync/context.ts';
 import { enrolTablet } from '../app/sync/enrol.ts';
 import { type CallFailure, createCaller } from '../app/sync/http.ts';
@@ -78,7 +78,7 @@ export async function pushForGood(parts: PushParts): Promise<void> {
 }
 
 function waitFor(failure: CallFailure, failures: number, chance: number): number {
-  if (finalCodes.has(failure.code)) return ASK_AGAIN_MS;
+  if (isAskedLater(failure.code)) return ASK_AGAIN_MS;
   return Math.max(failure.retryAfterMs ?? 0, waitAfter(failures, chance));
 }
 

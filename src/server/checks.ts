@@ -61,7 +61,13 @@ async function checkStore({
   try {
     const found = await lookAtStore(settings);
     if (!found) return tell('good', `none yet in ${where}; the first start makes it`);
-    const { schema, known, entries } = found;
+    const { schema, known, isRolling, entries } = found;
+    if (schema > known && isRolling)
+      return tell(
+        'warning',
+        `${where} has schema ${schema} of a newer program; this one can serve it, acts need the newer: start that here too`,
+        found,
+      );
     if (schema > known)
       return tell(
         'wrong',
@@ -72,7 +78,7 @@ async function checkStore({
     if (schema === known) return tell('good', told, found);
     return tell(
       'warning',
-      `${told}; the next start brings it from schema ${schema} to ${known}, after a copy`,
+      `${told}; the next start brings it from schema ${schema} to ${known}, after a copy${settings.database === null ? '' : others(isRolling)}`,
       found,
     );
   } catch (error) {
@@ -80,6 +86,13 @@ async function checkStore({
     if (words === null) throw error;
     return tell('wrong', words);
   }
+}
+
+/** What other servers on the same database have to do about it. */
+function others(isRolling: boolean): string {
+  return isRolling
+    ? '; servers of before go on beside it: replace one after the other'
+    : '; servers of before cannot live with that: stop all of them first';
 }
 
 async function checkCertificate({

@@ -16,8 +16,14 @@ export const storeWords: Readonly<Record<StoreTrouble, string>> = {
   'text-changed': 'an entry was changed in the store: compare with a backup; its tablet holds the original',
   'log-broken': 'the log was changed in the store: compare with a backup',
   restored: 'a backup was put into the database under this server: it must be started again',
+  outgrown:
+    'a newer program brought the database to a schema that this one does not know: start the newer program here too',
   lost: 'the database went back to an earlier log, as after a copy that lagged behind took over: start the server again; tablets offer what is missing',
 };
+
+/** For the log, at a start that found the database in another timeline. */
+export const putBackWords =
+  'the database was put back to an earlier moment, or another copy took over while no server ran: tablets offer again what they hold; see in the list of tablets that nobody is let in who was shut out since';
 
 /** What is known of whether the store is intact. */
 export interface StoreHealth {

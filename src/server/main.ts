@@ -6,7 +6,7 @@ import type { FastifyInstance } from 'fastify';
 import { createAppender } from './appender.ts';
 import type { KeptCertificate } from './certificates/keep.ts';
 import type { ServerContext } from './context.ts';
-import { storeWords, watchStore } from './health.ts';
+import { putBackWords, storeWords, watchStore } from './health.ts';
 import { createApp } from './http/app.ts';
 import { createMetricsServer } from './http/metrics-server.ts';
 import { createTrustServer } from './http/trust-page.ts';
@@ -83,14 +83,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   let onFault = (_error: Error): void => undefined;
   const fault = (error: Error) => onFault(error);
   const certificate = settings.https ? await openCertificate(settings) : null;
-  const store = await openStore({
-    folder: settings.folder,
-    database: settings.database,
-    nowMs,
-    onFault: fault,
-    role: 'server',
-    ...(settings.onMigrated ? { onMigrated: settings.onMigrated } : {}),
-  });
+  const { store, isPutBack } = await openServed(settings, fault);
   closers.push(store.close);
   // A store that cannot be read through still serves what it can; what is wrong with it is told.
   const faults: unknown[] = [];
@@ -121,7 +114,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   });
   onTrouble = (trouble, where) => {
     app.log.error({ store: trouble, where }, storeWords[trouble]);
-    if (trouble === 'restored') end(storeWords[trouble]);
+    if (trouble === 'restored' || trouble === 'outgrown') end(storeWords[trouble]);
     // Whoever serves it next remembers no head that was signed: under another name of the log tablets offer what it lacks.
     if (trouble === 'lost')
       void store
@@ -129,6 +122,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
         .catch(fault)
         .finally(() => end(storeWords[trouble]));
   };
+  if (isPutBack) app.log.error({ store: 'put-back' }, putBackWords);
   for (const error of faults) fault(error as Error);
   for (const entry of unsigned) app.log.warn({ entry }, 'signature set aside: it is none by its form');
   closers.push(() => closeApp(app));
@@ -154,6 +148,27 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
     return true;
   };
   return { url, port, store, context, app, trust, warnings, takeCertificate, over, stop };
+}
+
+/** Opens the store to serve it; `isPutBack`: its log got another name, as nobody knows whether it is the one of before. */
+async function openServed(
+  { folder, database, clock, onMigrated, steps }: ServerSettings,
+  onFault: (error: Error) => void,
+): Promise<{ readonly store: Store; readonly isPutBack: boolean }> {
+  let isPutBack = false;
+  const store = await openStore({
+    folder,
+    database,
+    nowMs: clock.nowMs,
+    onFault,
+    role: 'server',
+    onPutBack: () => {
+      isPutBack = true;
+    },
+    ...(onMigrated ? { onMigrated } : {}),
+    ...(steps ? { steps } : {}),
+  });
+  return { store, isPutBack };
 }
 
 /** Drops what has run out, now and then, where this process leads; ends it by what it returns. */

@@ -4,6 +4,7 @@ import type { FastifyInstance } from 'fastify';
 import type { PeopleFold } from './people/known.ts';
 import type { PushSettings } from './push/desk.ts';
 import type { Migrated } from './stores/migrate.ts';
+import type { Step } from './stores/step.ts';
 
 /** Times in ms since 1970. */
 export interface ServerClock {
@@ -39,6 +40,8 @@ export interface ServerSettings {
   readonly app?: string;
   /** Told where the store's schema was brought forward. */
   readonly onMigrated?: (migrated: Migrated) => void;
+  /** The schema's steps; a test hands in its own, as a program of another version would know. */
+  readonly steps?: readonly Step[];
   /** The program that keeps the trace in a process of its own; absent, the server's own process does. */
   readonly traceProgram?: string;
   /** Routes beside the server's own; where they name the page itself, they win over it. */

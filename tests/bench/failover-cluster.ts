@@ -5,6 +5,7 @@ import { type ChildProcess, execFileSync, spawn, spawnSync } from 'node:child_pr
 import { chmodSync, existsSync, mkdirSync, openSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { freePort } from '../contract/databases.ts';
+import { type CutOff, newCutOff } from './cut-off.ts';
 
 const pause = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
 
@@ -30,7 +31,10 @@ export function installCluster(): void {
 /** One PostgreSQL under Patroni. */
 export interface ClusterNode {
   readonly name: string;
+  readonly address: string;
   readonly port: number;
+  /** Cuts it off from everything else, and joins it again; null where that cannot be done. */
+  readonly network: Pick<CutOff, 'cut' | 'join'> | null;
   /** Kills Patroni and PostgreSQL without a warning. */
   readonly kill: () => Promise<void>;
   readonly start: () => void;
@@ -45,15 +49,15 @@ export interface ClusterNode {
 /** The cluster. */
 export interface Cluster {
   readonly nodes: readonly ClusterNode[];
-  /** The address of a database on all hosts. */
-  readonly url: (database: string) => string;
+  /** The address of a database on all hosts, or on one node. */
+  readonly url: (database: string, node?: ClusterNode) => string;
   readonly stop: () => Promise<void>;
 }
 
 const deploy = new URL('../../../src/server/deploy/cluster/', import.meta.url);
 
 /** Whoever PostgreSQL runs as: it refuses root. */
-function postgresUser(): { readonly uid?: number; readonly gid?: number } {
+export function postgresUser(): { readonly uid?: number; readonly gid?: number } {
   if (process.getuid?.() !== 0) return {};
   const id = (flag: string) => Number(execFileSync('id', [flag, 'postgres'], { encoding: 'utf8' }));
   return { uid: id('-u'), gid: id('-g') };
@@ -65,9 +69,19 @@ export async function startCluster(folder: string): Promise<Cluster> {
   mkdirSync(folder, { recursive: true });
   chmodSync(folder, 0o777);
   const [client, peer] = [await freePort(), await freePort()];
-  const etcd = run('/usr/bin/etcd', etcdArguments(folder, client, peer), { folder, name: 'etcd', user: {} });
-  const nodes: ClusterNode[] = [];
-  for (const name of ['db1', 'db2']) nodes.push(await newNode({ name, folder, user, etcdPort: client }));
+  // The second node has a network of its own where that can be made.
+  const cutOff = newCutOff();
+  const host = cutOff?.outside ?? '127.0.0.1';
+  const etcd = run('/usr/bin/etcd', etcdArguments(folder, `${host}:${client}`, `${host}:${peer}`), {
+    folder,
+    name: 'etcd',
+    user: {},
+  });
+  const common = { folder, user, etcd: `${host}:${client}` };
+  const nodes = [
+    await newNode({ ...common, name: 'db1', address: host, network: null }),
+    await newNode({ ...common, name: 'db2', address: cutOff?.inside ?? host, network: cutOff }),
+  ];
   const isWhole = async () => {
     const roles = await Promise.all(nodes.map((node) => node.role()));
     const syncs = await Promise.all(nodes.map((node) => node.isSync()));
@@ -76,11 +90,14 @@ export async function startCluster(folder: string): Promise<Cluster> {
   await waitFor('a primary and its synchronous copy', isWhole, 120_000);
   return {
     nodes,
-    url: (database) =>
-      `postgres://postgres:CHANGE-ME-1@${nodes.map(({ port }) => `127.0.0.1:${port}`).join(',')}/${database}?target_session_attrs=read-write`,
+    url: (database, node) => {
+      const hosts = (node ? [node] : nodes).map(({ address, port }) => `${address}:${port}`).join(',');
+      return `postgres://postgres:CHANGE-ME-1@${hosts}/${database}${node ? '' : '?target_session_attrs=read-write'}`;
+    },
     stop: async () => {
       for (const node of nodes) await node.kill();
       etcd.kill('SIGKILL');
+      cutOff?.remove();
     },
   };
 }
@@ -103,8 +120,8 @@ export async function waitFor(
   return performance.now() - fromMs;
 }
 
-function etcdArguments(folder: string, client: number, peer: number): readonly string[] {
-  const [at, to] = [`http://127.0.0.1:${client}`, `http://127.0.0.1:${peer}`];
+function etcdArguments(folder: string, client: string, peer: string): readonly string[] {
+  const [at, to] = [`http://${client}`, `http://${peer}`];
   const own = ['--listen-client-urls', at, '--advertise-client-urls', at, '--listen-peer-urls', to];
   const cluster = ['--initial-advertise-peer-urls', to, '--initial-cluster', `default=${to}`];
   return ['--data-dir', join(folder, 'etcd'), ...own, ...cluster];
@@ -132,29 +149,44 @@ async function newNode({
   name,
   folder,
   user,
-  etcdPort,
+  etcd,
+  address,
+  network,
 }: {
   readonly name: string;
   readonly folder: string;
   readonly user: { readonly uid?: number; readonly gid?: number };
-  readonly etcdPort: number;
+  readonly etcd: string;
+  readonly address: string;
+  readonly network: CutOff | null;
 }): Promise<ClusterNode> {
   const [port, rest] = [await freePort(), await freePort()];
   const data = join(folder, `${name}-data`);
   const file = join(folder, `${name}.yml`);
   const settings = readFileSync(new URL('patroni.yml', deploy), 'utf8')
     .replaceAll('db1', name)
-    .replaceAll('10.0.0.11:8008', `127.0.0.1:${rest}`)
-    .replaceAll('10.0.0.11:2379,10.0.0.12:2379,10.0.0.13:2379', `127.0.0.1:${etcdPort}`)
-    .replaceAll('10.0.0.11:5432', `127.0.0.1:${port}`)
-    .replaceAll('10.0.0.0/24', '127.0.0.1/32')
+    .replaceAll('10.0.0.11:8008', `${address}:${rest}`)
+    .replaceAll('10.0.0.11:2379,10.0.0.12:2379,10.0.0.13:2379', etcd)
+    .replaceAll('10.0.0.11:5432', `${address}:${port}`)
+    .replaceAll('10.0.0.0/24', address.replace(/\d+$/, '0/24'))
     .replaceAll('/var/lib/postgresql/brae', data)
     // Its socket: the system's folder for sockets belongs to the system's own database.
     .concat(`  parameters:\n    unix_socket_directories: ${folder}\n`);
   writeFileSync(file, settings);
   let patroni: ChildProcess | null = null;
   const start = () => {
-    patroni = run('/usr/bin/patroni', [file], { folder, name, user });
+    const [program = '', ...args] = network
+      ? [
+          ...network.enter,
+          'setpriv',
+          `--reuid=${user.uid}`,
+          `--regid=${user.gid}`,
+          '--clear-groups',
+          '/usr/bin/patroni',
+          file,
+        ]
+      : ['/usr/bin/patroni', file];
+    patroni = run(program, args, { folder, name, user: network ? {} : user });
   };
   const postmaster = () => {
     const pid = join(data, 'postmaster.pid');
@@ -167,7 +199,7 @@ async function newNode({
   };
   const ask = async (): Promise<Readonly<Record<string, unknown>> | null> => {
     try {
-      const answer = await fetch(`http://127.0.0.1:${rest}/patroni`, { signal: AbortSignal.timeout(1_000) });
+      const answer = await fetch(`http://${address}:${rest}/patroni`, { signal: AbortSignal.timeout(1_000) });
       return (await answer.json()) as Readonly<Record<string, unknown>>;
     } catch {
       return null;
@@ -176,7 +208,9 @@ async function newNode({
   start();
   return {
     name,
+    address,
     port,
+    network,
     start,
     kill: async () => {
       const ended = new Promise<void>((resolve) => {
@@ -209,18 +243,27 @@ function send(pid: number, sign: NodeJS.Signals): void {
   }
 }
 
-/** HAProxy before the servers; resolves with where it listens. */
+/** HAProxy before the servers, which asks each at `check` whether it serves; resolves with where it listens. */
 export async function startProxy(
   folder: string,
   servers: readonly number[],
-): Promise<{ readonly port: number; readonly stop: () => void }> {
+  check = '/ready',
+): Promise<{ readonly port: number; readonly kill: () => void; readonly start: () => void }> {
   const port = await freePort();
   const file = join(folder, 'haproxy.cfg');
   const settings = readFileSync(new URL('haproxy.cfg', deploy), 'utf8')
+    .replace('GET /ready', `GET ${check}`)
     .replace('bind :443 ssl crt /etc/haproxy/brae.pem', `bind 127.0.0.1:${port}`)
     .replace(/10\.0\.0\.2(\d):8080/g, (_, at) => `127.0.0.1:${servers[Number(at) - 1]}`);
   writeFileSync(file, settings);
   execFileSync('/usr/sbin/haproxy', ['-c', '-f', file], { stdio: 'ignore' });
-  const child = run('/usr/sbin/haproxy', ['-db', '-f', file], { folder, name: 'haproxy', user: {} });
-  return { port, stop: () => void child.kill('SIGKILL') };
+  const start = () => run('/usr/sbin/haproxy', ['-db', '-f', file], { folder, name: 'haproxy', user: {} });
+  let child = start();
+  return {
+    port,
+    kill: () => void child.kill('SIGKILL'),
+    start: () => {
+      child = start();
+    },
+  };
 }

@@ -6,6 +6,7 @@ import { Agent, request } from 'node:http';
 import { type Entry, firstPrev } from '../../shared/log/entry.ts';
 import { sealEntry } from '../../shared/log/seal.ts';
 import { entryText, formatProof, requestText } from '../../shared/wire/signing.ts';
+import { bodyHeader } from '../../shared/wire/version.ts';
 import { newNonce } from '../../src/app/sync/key.ts';
 import { newKey, type TestKey } from '../contract/entries.ts';
 import { verdictPayload } from './server-process.ts';
@@ -44,6 +45,10 @@ export interface FleetTabletOptions {
   readonly port: () => number;
   readonly counts: FleetCounts;
   readonly sent: SentTimes;
+  /** The version of the wire that it speaks. */
+  readonly wire?: number;
+  /** Told of each push that was answered and not taken in: status and code. */
+  readonly onRefused?: (status: number, code: string) => void;
   /** What came live, as text: for a tablet that reads and folds all of it itself. */
   readonly onLive?: (text: string) => void;
 }
@@ -52,7 +57,7 @@ export interface FleetTabletOptions {
 const frames = new Map<string, readonly string[]>();
 
 export function newFleetTablet(options: FleetTabletOptions): FleetTablet {
-  const { name, counts, sent } = options;
+  const { name, counts, sent, wire = 1 } = options;
   const key = newKey();
   const agent = new Agent({ keepAlive: true, maxSockets: 2 });
   const acked: string[] = [];
@@ -68,7 +73,9 @@ export function newFleetTablet(options: FleetTabletOptions): FleetTablet {
     const nonce = newNonce();
     const sig = key.sign(requestText({ method, path, bodyHash, timeMs, nonce }));
     return {
-      'reelward-wire': '1',
+      'reelward-wire': String(wire),
+      // Told since version 3.
+      ...(wire < 3 ? {} : { [bodyHeader]: bodyHash }),
       'content-type': 'application/json',
       authorization: formatProof({ tablet: name, timeMs, nonce, sig }),
     };
@@ -106,7 +113,10 @@ export function newFleetTablet(options: FleetTabletOptions): FleetTablet {
         });
         response.on('error', failed);
         response.on('end', () => {
-          if (response.statusCode !== 200) return failed();
+          if (response.statusCode !== 200) {
+            options.onRefused?.(response.statusCode ?? 0, /"code":"([\w-]+)"/.exec(text)?.[1] ?? '');
+            return failed();
+          }
           const { acks } = JSON.parse(text) as { acks: { seq: number }[] };
           if (!counts.forgiving) counts.appendMs.push(performance.now() - startMs);
           while ((waiting[0]?.seq ?? Number.POSITIVE_INFINITY) <= (acks[0]?.seq ?? 0))

@@ -27,6 +27,14 @@ export const finalCodes: ReadonlySet<string> = new Set([
   'wire-unreadable',
 ]);
 
+/**
+ * True where it is asked again much later only. Not so for a server that does not speak these words yet: of several that are replaced one after the other the next
+ * that is asked may.
+ */
+export function isAskedLater(code: string): boolean {
+  return finalCodes.has(code) && code !== 'wire-too-new';
+}
+
 /** A wait that ends early when the signal is raised. */
 export function sleep(ms: number, signal: AbortSignal): Promise<void> {
   return new Promise((resolve) => {

@@ -1,7 +1,7 @@
 // The sync loop of one tablet: offer, push, pull, listen; then again, after a wait where it failed. Never awaited by a
 // screen, and nothing here deletes anything: what the server has acknowledged only stops being offered.
 
-import { finalCodes, longestWaitMs, waitAfter } from './backoff.ts';
+import { finalCodes, isAskedLater, longestWaitMs, waitAfter } from './backoff.ts';
 import type { Caller, CallFailure } from './http.ts';
 import { createCaller } from './http.ts';
 import { listen } from './live.ts';
@@ -91,7 +91,7 @@ export function startSync(options: SyncOptions): SyncLoop {
 
 function waitFor(failure: CallFailure | null, failures: number, chance: number): number {
   // A refusal is asked about again now and then: a lead may have let the tablet in meanwhile.
-  if (failure !== null && finalCodes.has(failure.code)) return longestWaitMs * (0.5 + chance / 2);
+  if (failure !== null && isAskedLater(failure.code)) return longestWaitMs * (0.5 + chance / 2);
   const jittered = waitAfter(failures, chance);
   return failure?.retryAfterMs == null ? jittered : Math.max(failure.retryAfterMs, jittered);
 }

@@ -61,6 +61,7 @@ const troubleCodes: Readonly<Record<StoreTrouble, WireCode>> = {
   away: 'store-away',
   restored: 'store-away',
   lost: 'store-away',
+  outgrown: 'store-away',
   damaged: 'server-fault',
   'text-changed': 'server-fault',
   'log-broken': 'server-fault',

@@ -3,7 +3,7 @@
 
 import { existsSync, renameSync, rmSync } from 'node:fs';
 import { Kysely, SqliteDialect, type Transaction } from 'kysely';
-import { migrate, newEpoch, StoreRefused, schemaVersion, tableNames } from './migrate.ts';
+import { migrate, newEpoch, StoreRefused, schemaVersion, tableNames, versionRows } from './migrate.ts';
 import type { Present } from './present.ts';
 import { openDatabase } from './sqlite/open.ts';
 import {
@@ -13,6 +13,7 @@ import {
   steps,
   type Tables,
   ticketStartName,
+  timelineName,
   traceTableNames,
   treeEdgeName,
   treeTableName,
@@ -53,7 +54,10 @@ export async function copyAll(db: Kysely<Tables>, file: string): Promise<void> {
         const there = await tableNames(source, 'postgres');
         await target.transaction().execute(async (tx) => {
           await copyTables(source, tx, there);
-          await tx.deleteFrom('meta').where('key', 'in', [serverKeyName, treeEdgeName]).execute();
+          await tx
+            .deleteFrom('meta')
+            .where('key', 'in', [serverKeyName, treeEdgeName, timelineName])
+            .execute();
         });
       });
     await target.destroy();
@@ -94,11 +98,10 @@ export async function fillFrom(file: string, target: Kysely<Tables>, present: Pr
       // Made out of another log, or good for a moment that is over.
       for (const table of [...traceTableNames, treeTableName, ...passingTables, ...missing])
         await tx.deleteFrom(table).execute();
-      await tx.deleteFrom('meta').where('key', '=', treeEdgeName).execute();
+      await tx.deleteFrom('meta').where('key', 'in', [treeEdgeName, timelineName]).execute();
       await carryOver(tx, present);
       // The backup may be of an older schema; the tables that it was put into are this program's.
-      const rows = { server_epoch: newEpoch(), schema: String(steps.length) };
-      for (const [key, value] of Object.entries(rows)) {
+      for (const { key, value } of [{ key: 'server_epoch', value: newEpoch() }, ...versionRows(steps)]) {
         await tx
           .insertInto('meta')
           .values({ key, value })

@@ -3,9 +3,10 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Kysely } from 'kysely';
-import { schemaVersion } from './migrate.ts';
+import { neededBy, schemaVersion } from './migrate.ts';
 import type { StoreChoice } from './open.ts';
 import { fileBytes, logFile, lookInside } from './sqlite/open.ts';
+import { neededOf } from './step.ts';
 import { type Dialect, steps, type Tables } from './tables.ts';
 
 /** What was found. */
@@ -13,6 +14,8 @@ export interface StoreLook {
   /** Steps of the schema that it has taken, and that this program knows. */
   readonly schema: number;
   readonly known: number;
+  /** True where servers of both schemas can serve it, one beside the other. */
+  readonly isRolling: boolean;
   readonly entries: number;
   /** When its newest entry came in, ms since 1970; null where there is none. */
   readonly newestMs: number | null;
@@ -36,6 +39,11 @@ export async function lookAtStore({
   return found && { ...found, bytes: fileBytes(file) };
 }
 
+/** True where whichever knows less of a store and this program can live with what it does not know. */
+async function areCompatible(db: Kysely<Tables>, schema: number): Promise<boolean> {
+  return schema > steps.length ? (await neededBy(db)) <= steps.length : neededOf(steps) <= schema;
+}
+
 async function look(db: Kysely<Tables>, dialect: Dialect): Promise<StoreLook | null> {
   const schema = await schemaVersion(db, dialect);
   if (schema === 0) return null;
@@ -48,6 +56,7 @@ async function look(db: Kysely<Tables>, dialect: Dialect): Promise<StoreLook | n
   return {
     schema,
     known: steps.length,
+    isRolling: dialect === 'postgres' && (await areCompatible(db, schema)),
     entries: row?.pos ?? 0,
     newestMs: row?.received_ms ?? null,
     bytes: 0,

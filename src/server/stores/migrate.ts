@@ -1,10 +1,11 @@
-// Brings a database to this program's schema: forward only, backed up first, refused when it is newer than the program.
+// Brings a database to this program's schema: forward only, backed up first. A newer one is refused, but to a server that can live with what it lacks.
 
 import { randomBytes } from 'node:crypto';
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { type Kysely, sql } from 'kysely';
-import { type Dialect, type Step, steps, type Tables } from './tables.ts';
+import { type Kysely, sql, type Transaction } from 'kysely';
+import { neededName, neededOf, type Step } from './step.ts';
+import { type Dialect, steps, type Tables } from './tables.ts';
 
 /** The store was made by a newer program, or a step failed: the server must not start. */
 export class StoreRefused extends Error {}
@@ -25,7 +26,14 @@ export interface MigrateOptions {
   readonly onMigrated?: (migrated: Migrated) => void;
   /** The steps to take; a test hands in its own. */
   readonly steps?: readonly Step[];
+  /** True for a process that serves beside newer ones: it goes on where what it does not know are additions. An act is refused there: it would copy half. */
+  readonly isServing?: boolean;
+  /** Takes the store for one transaction, before a step that is no addition; false where a server of before runs on it. Absent where nobody else can. */
+  readonly takeAlone?: (tx: Transaction<Tables>) => Promise<boolean>;
 }
+
+/** How long a step waits for a table that somebody works with, ms: everybody else waits behind it. */
+const LOCK_MS = 4_000;
 
 /** Takes the steps that are missing, all in one transaction with the version row. */
 export async function migrate(
@@ -36,6 +44,7 @@ export async function migrate(
   const wanted = options.steps ?? steps;
   const from = await schemaVersion(db, dialect);
   if (from > wanted.length) {
+    if (options.isServing && (await neededBy(db)) <= wanted.length) return { from, to: from };
     throw new StoreRefused(
       `the store has schema ${from}, this program knows up to ${wanted.length}: start the newer program, or restore a backup`,
     );
@@ -45,19 +54,59 @@ export async function migrate(
   await db.transaction().execute(async (tx) => {
     // Two processes may start on one PostgreSQL at once: the second waits here and then finds nothing to do.
     if (dialect === 'postgres') await sql`select pg_advisory_xact_lock(7236001)`.execute(tx);
-    for (let at = await schemaVersion(tx, dialect); at < wanted.length; at += 1) {
-      const step = wanted[at];
-      if (!step) throw new RangeError(`Cannot migrate as step ${at} must exist: current value is undefined`);
-      await step(tx, dialect);
-      await tx
-        .insertInto('meta')
-        .values({ key: 'schema', value: String(at + 1) })
-        .onConflict((conflict) => conflict.column('key').doUpdateSet({ value: String(at + 1) }))
-        .execute();
+    const at = await schemaVersion(tx, dialect);
+    if (at >= wanted.length) return;
+    if (at > 0) await makeWay(tx, wanted.slice(at), { at, dialect, takeAlone: options.takeAlone });
+    try {
+      for (const step of wanted.slice(at)) await step(tx, dialect);
+    } catch (error) {
+      throw (error as { readonly code?: unknown }).code === '55P03' ? new StoreRefused(busyWords) : error;
     }
+    await tx
+      .insertInto('meta')
+      .values(versionRows(wanted))
+      .onConflict((conflict) =>
+        conflict.column('key').doUpdateSet((eb) => ({ value: eb.ref('excluded.value') })),
+      )
+      .execute();
   });
   if (from > 0) options.onMigrated?.({ from, to: wanted.length, keptAt });
   return { from, to: wanted.length };
+}
+
+const busyWords =
+  'the store has to be brought forward, and something long works with it, as a backup or an export does: nothing was changed; start again when that is done';
+
+/** The rows of `meta` that say what a store has taken and what it needs of a program. */
+export function versionRows(taken: readonly Step[]): { readonly key: string; readonly value: string }[] {
+  return [
+    { key: 'schema', value: String(taken.length) },
+    { key: neededName, value: String(neededOf(taken)) },
+  ];
+}
+
+/** Before steps are taken on a store that others may work with. */
+async function makeWay(
+  tx: Transaction<Tables>,
+  missing: readonly Step[],
+  parts: {
+    readonly at: number;
+    readonly dialect: Dialect;
+    readonly takeAlone: MigrateOptions['takeAlone'] | undefined;
+  },
+): Promise<void> {
+  const { at, dialect, takeAlone } = parts;
+  if (dialect === 'postgres') await sql`set local lock_timeout = ${sql.lit(LOCK_MS)}`.execute(tx);
+  if (missing.every(({ isAddition }) => isAddition === true) || !takeAlone || (await takeAlone(tx))) return;
+  throw new StoreRefused(
+    `the store has schema ${at}, and a server runs on it that cannot live with the next: stop every server on this database, then start the new ones`,
+  );
+}
+
+/** The schema that a program has to know at least to serve this store; Infinity where none but the newest may. */
+export async function neededBy(db: Pick<Kysely<Tables>, 'selectFrom'>): Promise<number> {
+  const row = await db.selectFrom('meta').select('value').where('key', '=', neededName).executeTakeFirst();
+  return row ? Number(row.value) : Number.POSITIVE_INFINITY;
 }
 
 /** How many steps a database has taken; 0 for an empty one. */

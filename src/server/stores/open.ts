@@ -4,6 +4,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Migrated, StoreRefused } from './migrate.ts';
 import { logFile, openSqlite } from './sqlite/open.ts';
+import type { Step } from './step.ts';
 import type { Store } from './store.ts';
 
 export interface StoreChoice {
@@ -16,12 +17,18 @@ export interface StoreChoice {
   readonly role?: 'server' | 'trace';
   /** Told where the store's schema was brought forward. */
   readonly onMigrated?: (migrated: Migrated) => void;
+  /** Told where the log got another name, as the database may have been put back to an earlier moment. */
+  readonly onPutBack?: () => void;
+  /** The caller has made sure that no server runs on the store. */
+  readonly isAlone?: boolean;
+  /** The schema's steps; a test hands in its own. */
+  readonly steps?: readonly Step[];
 }
 
 /** Opens the store that the settings name. */
 export async function openStore(choice: StoreChoice): Promise<Store> {
-  const { folder, database, nowMs, onFault, onMigrated, role } = choice;
-  const told = onMigrated ? { onMigrated } : {};
+  const { folder, database, nowMs, onFault, onMigrated, onPutBack, role, isAlone, steps } = choice;
+  const told = { ...(onMigrated ? { onMigrated } : {}), ...(steps ? { steps } : {}) };
   if (database === null) return openSqlite({ folder, nowMs, ...told });
   // Loaded when wanted only: a server with the embedded store need not hold the other's driver.
   const { openPostgres } = await import('./postgres/open.ts');
@@ -30,6 +37,8 @@ export async function openStore(choice: StoreChoice): Promise<Store> {
     folder,
     nowMs,
     ...(role ? { role } : {}),
+    ...(isAlone ? { isAlone } : {}),
+    ...(onPutBack ? { onPutBack } : {}),
     ...told,
     ...(onFault ? { onFault } : {}),
   });

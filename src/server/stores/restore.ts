@@ -54,7 +54,7 @@ export async function restoreInto(
 async function keepPresent(
   options: RestoreOptions,
 ): Promise<{ readonly keptAt: string | null; readonly present: Present }> {
-  const store = (await openNewer(options)) ?? (await openStore(options));
+  const store = (await openNewer(options)) ?? (await openStore({ ...options, isAlone: true }));
   try {
     const { pos } = await store.head();
     const present = await store.present();

@@ -5,6 +5,7 @@ import { columnTypes, type Dialect } from './column-types.ts';
 import { type PicturesTable, pictureTables } from './picture-tables.ts';
 import { type PushTable, pushTable, type ToldTable } from './push-table.ts';
 import { type RatesTable, rateTables } from './shared-counts.ts';
+import { addition, type Step } from './step.ts';
 import { secretTables, shorterOrder, wallScreens } from './steps-later.ts';
 
 export interface EntriesTable {
@@ -165,6 +166,9 @@ export const serverKeyName = 'server_key';
 /** Under which the start of the plant's tickets lies in `meta`: a signed note, no secret. */
 export const ticketStartName = 'tickets_start';
 
+/** The row of `meta` that says in which of PostgreSQL's timelines the log was seen last. */
+export const timelineName = 'log_timeline';
+
 /** Tables of the trace's index: made out of `entries`. */
 export const traceTableNames = ['trace_state', 'trace_stretches', 'trace_serials'] as const;
 
@@ -175,21 +179,21 @@ export const treeEdgeName = 'tree_edge';
 
 export type { Dialect };
 
-/** One step forward of the schema. */
-export type Step = (db: Kysely<Tables>, dialect: Dialect) => Promise<void>;
-
-/** Every step, oldest first; the schema's version is how many were taken. */
+/**
+ * Every step, oldest first; the schema's version is how many were taken. One that is no addition ends what servers of before can do: a table that they read is gone, rows
+ * are written in another way, or there is something to heed that they do not know, as that a tablet is a wall screen and may only read.
+ */
 export const steps: readonly Step[] = [
   firstTables,
-  traceTables,
+  addition(traceTables),
   serialsOfRuns,
   treeTables,
   secretTables,
   shorterOrder,
-  pictureTables,
+  addition(pictureTables),
   wallScreens,
-  pushTable,
-  rateTables,
+  addition(pushTable),
+  addition(rateTables),
 ];
 
 async function firstTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> {

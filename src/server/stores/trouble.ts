@@ -10,6 +10,7 @@ export const storeTroubles = [
   'log-broken',
   'restored',
   'lost',
+  'outgrown',
 ] as const;
 export type StoreTrouble = (typeof storeTroubles)[number];
 
@@ -20,6 +21,7 @@ const meanings: readonly (readonly [RegExp, StoreTrouble])[] = [
   [/^(SQLITE_CORRUPT\w*|SQLITE_NOTADB|XX001|XX002)$/, 'damaged'],
   [/^REELWARD_RESTORED$/, 'restored'],
   [/^REELWARD_LOST$/, 'lost'],
+  [/^REELWARD_OUTGROWN$/, 'outgrown'],
   [/^(ECONNREFUSED|ECONNRESET|ETIMEDOUT|EHOSTUNREACH|ENETUNREACH|EPIPE|57P0[123]|08\w{3})$/, 'away'],
 ];
 

@@ -8,7 +8,8 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from
 import { openPostgres } from '../../../src/server/stores/postgres/open.ts';
 import { restoreInto } from '../../../src/server/stores/restore.ts';
 import { openSqlite } from '../../../src/server/stores/sqlite/open.ts';
-import { type Step, serverKeyName, steps } from '../../../src/server/stores/tables.ts';
+import type { Step } from '../../../src/server/stores/step.ts';
+import { serverKeyName, steps } from '../../../src/server/stores/tables.ts';
 import { newFolder, startPostgres, type TestPostgres } from '../../contract/databases.ts';
 import { makeChain, startMs, toChecked } from '../../contract/entries.ts';
 

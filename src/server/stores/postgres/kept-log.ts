@@ -3,10 +3,12 @@
 
 import { type Kysely, sql, type Transaction } from 'kysely';
 import { firstRoot } from '../append.ts';
-import { newEpoch } from '../migrate.ts';
+import { newEpoch, StoreRefused } from '../migrate.ts';
+import { neededName } from '../step.ts';
 import type { LogHead } from '../store.ts';
 import type { Tables } from '../tables.ts';
 import { SERVING_LOCK } from './serving.ts';
+import { noteTimeline } from './timeline.ts';
 
 /** Key of the append lock: any number that nothing else in the database uses. */
 const APPEND_LOCK = 7_236_002;
@@ -27,14 +29,24 @@ class LogLost extends Error {
   }
 }
 
+/** Servers of a newer version took a step that this one cannot live with. */
+class Outgrown extends StoreRefused {
+  readonly code = 'REELWARD_OUTGROWN';
+  constructor() {
+    super(
+      '--database: a newer program brought it to a schema that this one does not know; start the newer program here too',
+    );
+  }
+}
+
 /** Keeps an eye on the log. */
 export interface KeptLog {
   /** The name of the log that is served from now on. */
   readonly begin: (epoch: string) => void;
   /** The log reached this far. */
   readonly saw: (head: LogHead) => void;
-  /** Rejects where the database holds another log than the one that was seen. */
-  readonly look: () => Promise<void>;
+  /** Rejects where the database holds another log than the one that was seen; true where something of it was seen, so that it is known to be the same. */
+  readonly look: () => Promise<boolean>;
   /** Runs work that no other process's overlaps, on that log only. */
   readonly appendTransaction: <T>(work: (tx: Transaction<Tables>) => Promise<T>) => Promise<T>;
 }
@@ -43,14 +55,19 @@ interface Found {
   readonly free: boolean;
   readonly epoch: string | null;
   readonly root: string | null;
+  readonly needed: string | null;
 }
 
-/** Starts with nothing seen. `onRefused`: told where the host lets nobody write. */
-export function keepLog(db: Kysely<Tables>, onRefused: () => void): KeptLog {
+/** Starts with nothing seen. `known`: the schema up to which this program knows; `onRefused`: told where the host lets nobody write. */
+export function keepLog(
+  db: Kysely<Tables>,
+  { known, onRefused }: { readonly known: number; readonly onRefused: () => void },
+): KeptLog {
   let epoch: string | null = null;
   let seen: LogHead = { pos: 0, root: firstRoot };
   /** `asked`: how far the log was seen to reach when it was asked. */
   const judge = (found: Found | undefined, asked: LogHead) => {
+    if (Number(found?.needed ?? 0) > known) throw new Outgrown();
     // Nothing is acknowledged that the restore would take away again, nor under the name of a log that is no more.
     if (!found?.free || (epoch !== null && found.epoch !== epoch)) throw new RestoredUnder();
     if (asked.pos > 0 && found.root !== asked.root) throw new LogLost(asked);
@@ -60,13 +77,15 @@ export function keepLog(db: Kysely<Tables>, onRefused: () => void): KeptLog {
     try {
       return await work();
     } catch (error) {
-      if (error instanceof LogLost && epoch !== null)
+      if (error instanceof LogLost && epoch !== null) {
         await db
           .updateTable('meta')
           .set({ value: newEpoch() })
           .where('key', '=', 'server_epoch')
           .where('value', '=', epoch)
           .execute();
+        await noteTimeline(db);
+      }
       // Put back to a copy that is read only without cutting its connections; or its keeper lets nobody write for a while, and these go on like that.
       if ((error as { code?: unknown }).code === '25006') onRefused();
       throw error;
@@ -84,8 +103,10 @@ export function keepLog(db: Kysely<Tables>, onRefused: () => void): KeptLog {
         const asked = seen;
         const { rows } = await sql<Found>`
           select true as free, (select value from meta where key = 'server_epoch') as epoch,
+            (select value from meta where key = ${neededName}) as needed,
             (select root from entries where pos = ${asked.pos}) as root`.execute(db);
         judge(rows[0], asked);
+        return asked.pos > 0;
       }),
     appendTransaction: (work) =>
       renamed(() =>
@@ -95,6 +116,7 @@ export function keepLog(db: Kysely<Tables>, onRefused: () => void): KeptLog {
             select pg_advisory_xact_lock(${sql.lit(APPEND_LOCK)}),
               pg_try_advisory_xact_lock_shared(${sql.lit(SERVING_LOCK)}) as free,
               (select value from meta where key = 'server_epoch') as epoch,
+              (select value from meta where key = ${neededName}) as needed,
               (select root from entries where pos = ${asked.pos}) as root`.execute(tx);
           judge(rows[0], asked);
           return work(tx);

@@ -2,19 +2,21 @@
 // commit first and a reader pass over the earlier one for ever), so appends take turns on one advisory lock that is held
 // until the commit. Guarding by transaction ids was refused: it stalls behind any long transaction.
 
-import { Kysely, PostgresDialect, sql } from 'kysely';
+import { Kysely, PostgresDialect, sql, type Transaction } from 'kysely';
 import pg from 'pg';
 import { type InsertEntries, rowOf } from '../append.ts';
 import { copyAll } from '../copy.ts';
 import { type Migrated, migrate, newBackupFile, schemaVersion } from '../migrate.ts';
 import { createStore } from '../queries.ts';
+import type { Step } from '../step.ts';
 import type { Store } from '../store.ts';
-import { entryColumns, type Step, type Tables } from '../tables.ts';
+import { entryColumns, steps, type Tables } from '../tables.ts';
 import { LeanClient } from './client.ts';
 import { findHost, readAddress } from './hosts.ts';
 import { keepLog } from './kept-log.ts';
 import { createPrimary, type Primary } from './primary.ts';
-import { LET_GO, type Role } from './serving.ts';
+import { LET_GO, type Role, SERVING_LOCK } from './serving.ts';
+import { meetTimeline, noteTimeline } from './timeline.ts';
 import { watchDatabase } from './watch.ts';
 
 export interface PostgresOptions {
@@ -26,10 +28,14 @@ export interface PostgresOptions {
   readonly steps?: readonly Step[];
   /** What a process that stays does here: no backup can be put in while a server runs. Absent for an act. */
   readonly role?: Role;
+  /** The caller has made sure that no server runs on the database. */
+  readonly isAlone?: boolean;
   /** Told of what goes wrong in the background. */
   readonly onFault?: (error: Error) => void;
   /** Told where the schema was brought forward. */
   readonly onMigrated?: (migrated: Migrated) => void;
+  /** Told where the log got another name, as nobody can know whether it is the one of before. */
+  readonly onPutBack?: () => void;
 }
 
 /** `bigint` and `numeric` as numbers: every whole number here is a count or ms, far below 2^53. */
@@ -73,10 +79,16 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
   const db = openPostgresDatabase(primary, role === null ? {} : { options: LET_GO });
   // For nonces only: a commit that is not awaited on the disk, since losing one costs nothing.
   const hasty = openPostgresDatabase(primary, { max: 3, options: `${LET_GO} -c synchronous_commit=off` });
-  const kept = keepLog(db, () => watching.refused());
+  const kept = keepLog(db, {
+    known: (options.steps ?? steps).length,
+    onRefused: () => watching.refused(),
+  });
   const destroy = async () => void (await Promise.all([hasty.destroy(), db.destroy()]));
   const onBack = () => {
-    kept.look().catch(fault);
+    kept
+      .look()
+      .then((isKnown) => (isKnown ? noteTimeline(db) : undefined))
+      .catch(fault);
   };
   const watching = await watchDatabase(primary, { onFault: fault, onBack, role }).catch(
     async (error: unknown) => {
@@ -115,8 +127,22 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
       await destroy();
     },
   });
+  await store.serverEpoch();
+  if (role === 'server' && (await meetTimeline(db))) options.onPutBack?.();
   kept.begin(await store.serverEpoch());
+  // Between the look at the schema and the lock of whoever serves another may have brought it forward.
+  await kept.look().catch(async (error: unknown) => {
+    await store.close();
+    throw error;
+  });
   return store;
+}
+
+/** Nobody serves it, or starts to, until the transaction ends. */
+async function takeAlone(tx: Transaction<Tables>): Promise<boolean> {
+  const { rows } = await sql<{ free: boolean }>`
+    select pg_try_advisory_xact_lock(${sql.lit(SERVING_LOCK)}) as free`.execute(tx);
+  return rows[0]?.free ?? false;
 }
 
 async function bringForward(primary: Primary, options: PostgresOptions): Promise<void> {
@@ -127,6 +153,8 @@ async function bringForward(primary: Primary, options: PostgresOptions): Promise
     await migrate(db, 'postgres', {
       ...(options.steps ? { steps: options.steps } : {}),
       ...(options.onMigrated ? { onMigrated: options.onMigrated } : {}),
+      isServing: options.role !== undefined,
+      ...(options.isAlone ? {} : { takeAlone }),
       backup: async (from) => {
         const file = newBackupFile(options.folder, `schema-step-${from + 1}`, options.nowMs());
         await copyAll(db, file);

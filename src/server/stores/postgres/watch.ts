@@ -224,7 +224,9 @@ async function serving(client: pg.Client): Promise<void> {
     SERVING_LOCK,
   ]);
   if (rows[0]?.free) return;
-  throw new StoreRefused('--database: a backup is being put into it; start the server when that is done');
+  throw new StoreRefused(
+    '--database: a backup is being put into it, or its schema brought forward; start the server when that is done',
+  );
 }
 
 function readSignal(payload: string): Signal | null {

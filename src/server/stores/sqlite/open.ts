@@ -8,8 +8,9 @@ import { Kysely, SqliteDialect, sql, type Transaction } from 'kysely';
 import { rowOf } from '../append.ts';
 import { type Migrated, migrate, newBackupFile } from '../migrate.ts';
 import { createStore } from '../queries.ts';
+import type { Step } from '../step.ts';
 import type { Signal, Store } from '../store.ts';
-import { entryColumns, passingTables, type Step, serverKeyName, type Tables } from '../tables.ts';
+import { entryColumns, passingTables, serverKeyName, type Tables } from '../tables.ts';
 import { quickCheck } from './quick-check.ts';
 
 /** Name of the log's file in the data folder. */
