@@ -16,6 +16,7 @@ import {
 import { dropReady, putReady } from './fold-feeders.ts';
 import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
+import { feedersOf } from './lanes.ts';
 import { comingIn, holdsLoose, keepLoose, kindOfPackage, looseIn } from './packs.ts';
 import { emptyReel, recount } from './recount.ts';
 import { nameByEntry } from './reel-id.ts';
@@ -210,7 +211,7 @@ function standNew(
   const loose = tape.comesIn === 'bulk' ? looseIn(state, { line, slot, feeder }) : [];
   const tapes = [...loose.filter(({ reel }) => reel !== tape.reel), tape];
   return {
-    line,
+    line: feedersOf(line),
     slot,
     feeder,
     tapes,

@@ -1,0 +1,28 @@
+// Which slots does a line feed from? A conveyor of two lanes is two lines that share one line's slots: each lane has a run, a setup, a count and
+// a changeover of its own, as lines have; what stands on slots is told of the line that has the machines.
+// Method: the lane's id says whose lane it is, so that a slot has one key whoever asks. Refused: a second run on one line, since every
+// question about a line's run would have two answers; a second line with slots of its own, since a reel would then stand twice.
+
+import type { FloorState } from './state.ts';
+
+const LANE = /^(.+)~lane[2-9]$/;
+
+/** The line whose slots a line feeds from: its own, or for a further lane of a conveyor those of the lane's line. */
+export function feedersOf(line: string): string {
+  return LANE.exec(line)?.[1] ?? line;
+}
+
+/** The id of a further lane of a line's conveyor; `lane`: 2..9. */
+export function laneLine(line: string, lane: number): string {
+  return `${feedersOf(line)}~lane${lane}`;
+}
+
+/** True where both lines feed from the same slots. */
+export function sharesSlots(one: string, other: string): boolean {
+  return feedersOf(one) === feedersOf(other);
+}
+
+/** Every other line that feeds from the slots of a line and builds something now. */
+export function buildingBeside(state: Pick<FloorState, 'current'>, line: string): readonly string[] {
+  return [...state.current.keys()].filter((other) => other !== line && sharesSlots(other, line)).sort();
+}
