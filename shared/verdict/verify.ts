@@ -14,6 +14,7 @@ import { type CartPlace, type FloorState, type Reel, slotKey } from '../floor/st
 import { judgedAnew, type MeasuredPart, valueCheckOf } from '../floor/value-check.ts';
 import { joins, type Verdict, type VerifyAct } from '../floor/vocabulary.ts';
 import { wantedOn } from '../floor/wanted.ts';
+import { laneReasons } from './lanes.ts';
 import { type Reason, verdictOf } from './reasons.ts';
 
 export { slotsWanting } from '../floor/fits.ts';
@@ -74,6 +75,7 @@ export function verifyReel(state: FloorState, question: VerifyQuestion): VerifyA
     const judged = partFits(state, { line: question.line, setup: question.setup, wanted }, question.reel);
     part = judged.part;
     reasons.push(...judged.reasons);
+    if (question.act !== 'sweep') reasons.push(...laneReasons(state, question, reasons));
     reasons.push(...feederReasons(state, question, wanted));
   }
   reasons.push(...reelReasons(state, question, part));
