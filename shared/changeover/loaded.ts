@@ -2,6 +2,7 @@
 // a slot is right is asked where every screen asks it (slot-right.ts); a feeder that is not may move where its reel and it serve.
 
 import { takenAs } from '../floor/fits.ts';
+import { sharesSlots } from '../floor/lanes.ts';
 import { feederPositions, feederServes, isBlocked, slotRight } from '../floor/slot-right.ts';
 import { type FloorState, type SlotState, slotKey } from '../floor/state.ts';
 import { wantedOn } from '../floor/wanted.ts';
@@ -65,7 +66,7 @@ export function widthOf(
 }
 
 function onLine(floor: FloorState, line: string): readonly SlotState[] {
-  return [...floor.slots.values()].filter((slot) => slot.line === line);
+  return [...floor.slots.values()].filter((slot) => sharesSlots(slot.line, line));
 }
 
 /** Feeders that answer every question of `serves` alike: the part, the width, what the record says, whether it is blocked. */

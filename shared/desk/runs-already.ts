@@ -2,6 +2,7 @@
 
 import { cameWithoutId } from '../floor/fold-print.ts';
 import { isSameLabel } from '../floor/holds.ts';
+import { sharesSlots } from '../floor/lanes.ts';
 import { slotPhase } from '../floor/progress.ts';
 import { hasOwnId } from '../floor/reel-id.ts';
 import { slotKey } from '../floor/state.ts';
@@ -14,7 +15,8 @@ import { type Desk, type DeskView, deskAct, type ReelInHand } from './model.ts';
  */
 export function runsOn(reel: ReelInHand, desk: Desk, view: DeskView): string | null {
   const at = reel.reel === null ? null : (view.floor.reels.get(reel.reel)?.at ?? null);
-  if (desk.mode !== 'work' || at === null || at.line !== view.line || comesOut(at.slot, view)) return null;
+  if (desk.mode !== 'work' || at === null || !sharesSlots(at.line, view.line) || comesOut(at.slot, view))
+    return null;
   return isMore(deskAct({ ...desk, slot: at.slot }, view)) && isOnSlot(reel, at.slot, view) ? at.slot : null;
 }
 

@@ -4,6 +4,7 @@
 // Method: each package bears what it was made of; a block is compared with that, by reel, lot and part as the trace compares them. Refused: a list of pieces on the block, which knew nothing of a cut before it.
 
 import type { EntryOf, PayloadOf } from './kinds.ts';
+import { sharesSlots } from './lanes.ts';
 import { madeOf } from './made-of.ts';
 import type { FloorState, SlotState, Tape } from './state.ts';
 
@@ -125,7 +126,7 @@ export interface BlockedTape {
 export function blockedTapes(state: FloorState, line: string): readonly BlockedTape[] {
   if (state.blocks.size === 0) return [];
   return [...state.slots.values()]
-    .filter((slot) => slot.line === line)
+    .filter((slot) => sharesSlots(slot.line, line))
     .flatMap((slot) => slot.tapes.flatMap((tape) => blockedTape(state, slot, tape)));
 }
 

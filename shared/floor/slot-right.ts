@@ -8,6 +8,7 @@ import { compareSlots, isLaneBeside, positionsUnder } from './address.ts';
 import { typeMisfits } from './feeder-misfits.ts';
 import { blockReasons, takenAs } from './fits.ts';
 import type { SetupSlot } from './kinds.ts';
+import { sharesSlots } from './lanes.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
 import { wantedOn } from './wanted.ts';
 
@@ -67,7 +68,10 @@ export function lookAtLine(state: FloorState, line: string, setup: string | null
   const isTaken = (position: string, by: string) =>
     needed.get(position)?.some((slot) => !isLaneBeside(slot, by)) === true;
   const surplus = [...state.slots.values()]
-    .filter(({ line: at, slot }) => at === line && (setup === null || wantedOn(state, setup, slot) === null))
+    .filter(
+      ({ line: at, slot }) =>
+        sharesSlots(at, line) && (setup === null || wantedOn(state, setup, slot) === null),
+    )
     .map((loaded) => ({
       loaded,
       isInTheWay: positionsUnder(loaded.slot, feederPositions(state, loaded) ?? 1).some((position) =>

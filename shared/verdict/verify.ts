@@ -7,6 +7,7 @@ import { typeMisfits } from '../floor/feeder-misfits.ts';
 import { typeOf } from '../floor/feeder-types.ts';
 import { ageReasons, blockReasons, type FitLife, partFits } from '../floor/fits.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
+import { sharesSlots } from '../floor/lanes.ts';
 import { isOnLinePlace } from '../floor/place.ts';
 import { plantDay } from '../floor/plant-day.ts';
 import { hasOwnId, ownIdOf } from '../floor/reel-id.ts';
@@ -158,7 +159,9 @@ function isSameFeederPlace(
   there: { readonly line: string; readonly slot: string },
   asked: Pick<VerifyQuestion, 'line' | 'slot'>,
 ): boolean {
-  return there.line === asked.line && (there.slot === asked.slot || isLaneBeside(there.slot, asked.slot));
+  return (
+    sharesSlots(there.line, asked.line) && (there.slot === asked.slot || isLaneBeside(there.slot, asked.slot))
+  );
 }
 
 /** The other lanes beside the slot asked for that the feeder serves, on the line or ready on a cart, in walking order. */
@@ -167,7 +170,7 @@ function lanesTaken(state: FloorState, question: VerifyQuestion, feeder: string)
   const carried =
     act === 'load' || act === 'exchange' ? onOtherPlaces(state, line, slot).map(({ place }) => place) : [];
   const beside = [...state.slots.values(), ...carried].filter(
-    (there) => there.feeder === feeder && there.line === line && isLaneBeside(there.slot, slot),
+    (there) => there.feeder === feeder && sharesSlots(there.line, line) && isLaneBeside(there.slot, slot),
   );
   return [...new Set(beside.map((there) => there.slot))].sort(compareSlots);
 }
@@ -199,7 +202,7 @@ function reelReasons(state: FloorState, question: VerifyQuestion, part: string |
     }
   } else {
     if (known?.at) {
-      const here = known.at.line === line && known.at.slot === slot;
+      const here = sharesSlots(known.at.line, line) && known.at.slot === slot;
       if (here) reasons.push({ code: 'reel-here', reel: known.reel, slot });
       else
         reasons.push({ code: 'reel-elsewhere', reel: known.reel, slot: known.at.slot, line: known.at.line });

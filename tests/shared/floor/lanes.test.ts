@@ -100,6 +100,17 @@ function history(seed: number) {
           const facts = { line, setup: setupOf(line), reel: `K${names}`, quantity: left };
           story.tell('reel.verified', verified(slot, 'R-100', facts), telling);
         } else if (pick(3) === 0) {
+          names += 1;
+          const facts = {
+            act: 'splice' as const,
+            line,
+            setup: setupOf(line),
+            reel: `K${names}`,
+            quantity: 700,
+          };
+          story.tell('reel.verified', verified(slot, 'R-100', facts), telling);
+          left += 700;
+        } else if (pick(3) === 0) {
           story.tell('reel.unloaded', unloaded(slot, { line }), telling);
           left = null;
         }
