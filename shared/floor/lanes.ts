@@ -26,3 +26,9 @@ export function sharesSlots(one: string, other: string): boolean {
 export function buildingBeside(state: Pick<FloorState, 'current'>, line: string): readonly string[] {
   return [...state.current.keys()].filter((other) => other !== line && sharesSlots(other, line)).sort();
 }
+
+/** Every line that feeds from the same slots, the one that has the machines first. */
+export function linesFeeding(state: Pick<FloorState, 'lines'>, line: string): readonly string[] {
+  const own = feedersOf(line);
+  return [own, ...[...state.lines.keys()].filter((other) => other !== own && sharesSlots(other, own)).sort()];
+}

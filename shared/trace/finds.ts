@@ -2,6 +2,7 @@
 
 import type { Finding } from '../floor/fold-contain.ts';
 import { idSince } from '../floor/fold-print.ts';
+import { sharesSlots } from '../floor/lanes.ts';
 import { materialNow } from '../floor/made-of.ts';
 import { hasOwnId, nameByEntry, ownIdOf } from '../floor/reel-id.ts';
 import type { FloorState, Run } from '../floor/state.ts';
@@ -73,7 +74,7 @@ export function placesOf(
   const possibleLast = to === null ? tally : Math.min(latestTo(run, to), tally);
   let sure = span(Math.max(1, latest(run, from.sure, from.at)), sureLast);
   for (const finding of state.findings.values()) {
-    if (finding.line !== stretch.line || finding.slot !== stretch.slot) continue;
+    if (!sharesSlots(finding.line, stretch.line) || finding.slot !== stretch.slot) continue;
     const taken = findIn(state, finding, run);
     if (taken) sure = outside(sure, taken);
   }
