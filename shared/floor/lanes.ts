@@ -32,3 +32,23 @@ export function linesFeeding(state: Pick<FloorState, 'lines'>, line: string): re
   const own = feedersOf(line);
   return [own, ...[...state.lines.keys()].filter((other) => other !== own && sharesSlots(other, own)).sort()];
 }
+
+/** What another lane builds, or is loaded for while it builds nothing. */
+export interface LaneSetup {
+  readonly line: string;
+  readonly setup: string;
+}
+
+/** The other lanes that feed from a line's slots, each with what it takes from them; lanes without a setup take nothing. */
+export function lanesTaking(
+  state: Pick<FloorState, 'chosen' | 'current' | 'runs'>,
+  line: string,
+): readonly LaneSetup[] {
+  const others = [...new Set([...state.current.keys(), ...state.chosen.keys()])];
+  return others.flatMap((other) => {
+    if (other === line || !sharesSlots(other, line)) return [];
+    const running = state.runs.get(state.current.get(other) ?? '')?.setup;
+    const setup = running ?? state.chosen.get(other);
+    return setup === undefined ? [] : [{ line: other, setup }];
+  });
+}

@@ -1,30 +1,10 @@
 // What do the other lanes of the conveyor say to a reel? A slot feeds all lanes, so the reel must be right for each product that takes from it.
 
 import { type FitReel, partFits } from '../floor/fits.ts';
-import { sharesSlots } from '../floor/lanes.ts';
+import { lanesTaking } from '../floor/lanes.ts';
 import type { FloorState } from '../floor/state.ts';
 import { wantedOn } from '../floor/wanted.ts';
 import { type Reason, reasonVerdicts } from './reasons.ts';
-
-/** What another lane builds, or is loaded for while it builds nothing. */
-interface LaneSetup {
-  readonly line: string;
-  readonly setup: string;
-}
-
-/** The other lanes that feed from a line's slots, each with what it takes from them; lanes without a setup take nothing. */
-export function lanesTaking(
-  state: Pick<FloorState, 'chosen' | 'current' | 'runs'>,
-  line: string,
-): readonly LaneSetup[] {
-  const others = [...new Set([...state.current.keys(), ...state.chosen.keys()])];
-  return others.flatMap((other) => {
-    if (other === line || !sharesSlots(other, line)) return [];
-    const running = state.runs.get(state.current.get(other) ?? '')?.setup;
-    const setup = running ?? state.chosen.get(other);
-    return setup === undefined ? [] : [{ line: other, setup }];
-  });
-}
 
 /**
  * Why another lane cannot take the reel from the slot: a part that is wrong there refuses it, what a lead must decide there holds it. Empty

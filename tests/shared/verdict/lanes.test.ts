@@ -1,8 +1,7 @@
 // One slot, two lanes, two products: a reel goes on only where it is right for each product that takes from the slot.
 
 import { describe, expect, test } from 'vitest';
-import { laneLine } from '../../../shared/floor/lanes.ts';
-import { lanesTaking } from '../../../shared/verdict/lanes.ts';
+import { laneLine, lanesTaking } from '../../../shared/floor/lanes.ts';
 import { type VerifyQuestion, verifyReel } from '../../../shared/verdict/verify.ts';
 import { beginStory, brookSetup, started, tellPlant, wantedSlot } from '../floor/story.ts';
 

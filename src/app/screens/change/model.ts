@@ -7,9 +7,11 @@ import {
   type SetupDiff,
   type SetupFault,
 } from '../../../../shared/changeover/diff.ts';
+import { wantedWithLanes } from '../../../../shared/changeover/lanes.ts';
 import { loadedFor } from '../../../../shared/changeover/loaded.ts';
 import { orderSteps, type StepPlan } from '../../../../shared/changeover/steps.ts';
 import { compareSlots } from '../../../../shared/floor/address.ts';
+import { sharesSlots } from '../../../../shared/floor/lanes.ts';
 import { type ValueUnit, valueUnits } from '../../../../shared/floor/part-value.ts';
 import { recordedBankKey } from '../../../../shared/floor/place.ts';
 import {
@@ -44,8 +46,8 @@ export function bankSizes(floor: FloorState, line: string): BankSizes {
 
 /** What changing a line to a setup takes. */
 export function planChange(floor: FloorState, line: string, setup: Setup): ChangePlan {
-  const wanted = setup.slots.map(({ slot, part, positions }) => ({ slot, part, width: positions }));
-  const { loaded, rule } = loadedFor(floor, line, setup.setup);
+  const wanted = wantedWithLanes(floor, line, setup);
+  const { loaded, rule } = loadedFor(floor, line, setup.setup, wanted);
   const found = diffSetups(loaded, wanted, bankSizes(floor, line), rule);
   if (!found.ok) return { fits: false, faults: found.error.map((fault) => withFeeder(floor, line, fault)) };
   return { fits: true, diff: found.value, steps: orderSteps(found.value), twice: partsTwice(wanted) };
@@ -66,7 +68,7 @@ function withFeeder(floor: FloorState, line: string, fault: SetupFault) {
 /** Slots that were changed since a changeover began, newest first: the ticks of its list. */
 export function doneSlots(floor: FloorState, changeover: Changeover): readonly SlotState[] {
   return [...floor.slots.values()]
-    .filter((slot) => slot.line === changeover.line && slot.atMs >= changeover.beganMs)
+    .filter((slot) => sharesSlots(slot.line, changeover.line) && slot.atMs >= changeover.beganMs)
     .sort((a, b) => b.atMs - a.atMs || compareSlots(a.slot, b.slot));
 }
 
