@@ -11,6 +11,7 @@ import { dateCodeReasons } from './age-limit.ts';
 import { blockOn } from './blocks.ts';
 import { makerDoubt, notListed } from './fit-makers.ts';
 import type { SetupSlot } from './kinds.ts';
+import { ofLine } from './lanes.ts';
 import { isApprovedMaker, partsOfMaker } from './makers.ts';
 import type { FloorState } from './state.ts';
 import type { Verdict } from './vocabulary.ts';
@@ -231,7 +232,7 @@ export function wantsAnywhere(
 
 /** How a line compares part numbers: to the very same characters where nobody ruled. */
 export function comparisonOf(state: FloorState, line: string): PartComparison {
-  return state.rules.get(line)?.comparison ?? exactly;
+  return ofLine(state.rules, line)?.comparison ?? exactly;
 }
 
 /** The answer where the slot takes the part, with notes on what decided; null where it does not. */

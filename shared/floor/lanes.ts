@@ -52,3 +52,8 @@ export function lanesTaking(
     return setup === undefined ? [] : [{ line: other, setup }];
   });
 }
+
+/** What was entered of a line: its own, else for a lane what was entered of the line that has the machines. */
+export function ofLine<T>(entered: ReadonlyMap<string, T>, line: string): T | undefined {
+  return entered.get(line) ?? entered.get(feedersOf(line));
+}

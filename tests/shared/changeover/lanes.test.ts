@@ -1,8 +1,10 @@
 // One lane changes over while the other goes on: no feeder that the other needs is moved or taken out, and what both want differently is told.
 
 import { expect, test } from 'vitest';
+import { comesOut } from '../../../shared/desk/runs-already.ts';
 import type { SetupSlot } from '../../../shared/floor/kinds.ts';
 import { laneLine } from '../../../shared/floor/lanes.ts';
+import { lookAtLine } from '../../../shared/floor/slot-right.ts';
 import { planChange } from '../../../src/app/screens/change/model.ts';
 import { beginStory, brookSetup, started, tellPlant, verified, wantedSlot } from '../floor/story.ts';
 
@@ -35,11 +37,11 @@ function planOf(next: readonly SetupSlot[]) {
   const floor = story.floor();
   const setup = floor.setups.get('next');
   if (!setup) throw new TypeError('Cannot plan as the setup must be taken: current value is none');
-  return planChange(floor, 'L1', setup);
+  return { floor, plan: planChange(floor, 'L1', setup) };
 }
 
 test('what the other lane builds from stays, also where the next product would want its feeder elsewhere or its place', () => {
-  const plan = planOf([wantedSlot('M1-F-003', 'R-100'), wantedSlot('M1-F-007', 'Z-500')]);
+  const { plan } = planOf([wantedSlot('M1-F-003', 'R-100'), wantedSlot('M1-F-007', 'Z-500')]);
   if (!plan.fits) throw new TypeError('Cannot look at the plan as it must fit: current value is a fault');
   const touched = [...plan.diff.move.map(({ from }) => from), ...plan.diff.takeOut.map(({ slot }) => slot)];
   expect(touched).not.toContain('M1-F-001');
@@ -48,13 +50,27 @@ test('what the other lane builds from stays, also where the next product would w
 });
 
 test('a slot that both want with one part is kept once', () => {
-  const plan = planOf([wantedSlot('M1-F-001', 'R-100')]);
+  const { plan } = planOf([wantedSlot('M1-F-001', 'R-100')]);
   expect(plan.fits && plan.diff.keep.map(({ slot }) => slot)).toEqual(['M1-F-001', 'M1-F-005']);
 });
 
 test('a slot that both want with different parts cannot be, and says which', () => {
-  const plan = planOf([wantedSlot('M1-F-001', 'C-200')]);
+  const { plan } = planOf([wantedSlot('M1-F-001', 'C-200')]);
   expect(!plan.fits && plan.faults).toEqual([
     expect.objectContaining({ code: 'slot-twice', slot: 'M1-F-001', side: 'wanted' }),
   ]);
+});
+
+test('what another lane needs is no surplus, and its slot’s scan takes nothing out', () => {
+  const { floor } = planOf([wantedSlot('M1-F-003', 'R-100')]);
+  const surplus = lookAtLine(floor, 'L1', 'next').surplus.map(({ loaded }) => loaded.slot);
+  expect(surplus).toEqual(['M1-F-002']);
+  const changing = {
+    ...floor,
+    changing: new Map([['L1', 'c']]),
+    chosen: new Map(floor.chosen).set('L1', 'next'),
+  };
+  expect(comesOut('M1-F-002', { floor: changing, line: 'L1' })).toBe(true);
+  expect(comesOut('M1-F-001', { floor: changing, line: 'L1' })).toBe(false);
+  expect(comesOut('M1-F-005', { floor: changing, line: 'L1' })).toBe(false);
 });

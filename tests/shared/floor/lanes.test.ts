@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { buildingOn } from '../../../shared/floor/building.ts';
 import { buildingBeside, feedersOf, laneLine, sharesSlots } from '../../../shared/floor/lanes.ts';
-import { slotLeft } from '../../../shared/floor/remaining.ts';
+import { leftAfterRun, slotLeft } from '../../../shared/floor/remaining.ts';
 import { createReplica, foldIn } from '../../../shared/floor/replica.ts';
 import { slotKey } from '../../../shared/floor/state.ts';
 import { chanceBelow, seededChance } from '../../../shared/kit/chance.ts';
@@ -94,12 +94,13 @@ function history(seed: number) {
         }
         break;
       case 2: {
+        const what = pick(5);
         if (left === null) {
           left = 5000;
           names += 1;
           const facts = { line, setup: setupOf(line), reel: `K${names}`, quantity: left };
           story.tell('reel.verified', verified(slot, 'R-100', facts), telling);
-        } else if (pick(3) === 0) {
+        } else if (what < 2) {
           names += 1;
           const facts = {
             act: 'splice' as const,
@@ -110,7 +111,7 @@ function history(seed: number) {
           };
           story.tell('reel.verified', verified(slot, 'R-100', facts), telling);
           left += 700;
-        } else if (pick(3) === 0) {
+        } else if (what === 2) {
           story.tell('reel.unloaded', unloaded(slot, { line }), telling);
           left = null;
         }
@@ -152,4 +153,18 @@ describe('what is left on a slot that two lanes feed from', () => {
       expect(leftOn(replica.state), `seed ${seed}`).toBe(left);
     }
   });
+});
+
+test('what will be left once both runs are done is less what both still take', () => {
+  const story = twoLanes();
+  story.tell('reel.verified', verified(slot, 'R-100', { reel: 'K1', quantity: 5000 }));
+  story.tell('run.started', started('a', { panelsWanted: 400 }));
+  const after = () => {
+    const floor = story.floor();
+    const there = floor.slots.get(slotKey('L1', slot));
+    return (there && leftAfterRun(floor, there)?.parts) ?? Number.NaN;
+  };
+  expect(after()).toBeCloseTo(5000 - 400 * 2, -2);
+  story.tell('run.started', started('b', { line: lane2, setup: 'fell-top-a', panelsWanted: 300 }));
+  expect(after()).toBeCloseTo(5000 - 400 * 2 - 300 * 3, -2);
 });
