@@ -3,8 +3,10 @@
 import { describe, expect, test } from 'vitest';
 import { laneLine } from '../../../shared/floor/lanes.ts';
 import { chanceBelow, seededChance } from '../../../shared/kit/chance.ts';
+import { entryId } from '../../../shared/log/entry.ts';
 import { latest, latestTo } from '../../../shared/trace/order.ts';
 import { traceLog } from '../../../shared/trace/stretches.ts';
+import { suspectPanels } from '../../../shared/trace/suspects.ts';
 import {
   beginStory,
   brookSetup,
@@ -143,4 +145,54 @@ describe('the trace of two lanes', () => {
     expect(both).toBeGreaterThan(200);
     expect(sure).toBeGreaterThan(1000);
   });
+});
+
+test('a wrong reel that is found on a slot holds the panels of both lanes since the last good check', () => {
+  const begun = beginStory();
+  tellPlant(begun);
+  const line = begun.floor().lines.get('L1');
+  if (!line) throw new TypeError('Cannot tell a lane as its line must be told first: current value is none');
+  begun.tell('line.defined', { ...line, line: lane2, name: 'Lane 2' });
+  for (const each of ['L1', lane2])
+    begun.tell('line.panels-ruled', {
+      line: each,
+      machines: [{ machine: 'M1', least: 0, most: 2 }],
+      missed: 0,
+    });
+  begun.tell('setup.taken', {
+    ...brookSetup,
+    setup: 'fell-top-a',
+    line: lane2,
+    slots: [wantedSlot(slot, 'R-100')],
+  });
+  begun.tell('reel.verified', verified(slot, 'R-100', { reel: 'K1', quantity: 5000 }));
+  begun.tell('run.started', started('a'));
+  begun.tell('run.started', started('b', { line: lane2, setup: 'fell-top-a' }));
+  const count = (run: string, on: string, panels: number) => {
+    for (let each = 0; each < panels; each++)
+      begun.tell('panels.counted', { run, line: on, add: 1, panels: 0, serial: null, via: 'typed' });
+  };
+  const seen = (reel: string, isRight: boolean) =>
+    begun.tell(
+      'reel.verified',
+      verified(slot, isRight ? 'R-100' : 'C-200', {
+        act: 'sweep',
+        reel,
+        run: 'a',
+        ...(isRight ? {} : { verdict: 'refused' as const, reasons: [{ code: 'not-the-loaded-reel' }] }),
+      }),
+    );
+  count('a', 'L1', 20);
+  count('b', lane2, 7);
+  seen('K1', true);
+  count('a', 'L1', 10);
+  count('b', lane2, 5);
+  const found = entryId(seen('X1', false));
+  begun.tell('reel.unloaded', unloaded(slot, { run: 'a', reel: 'K1', part: 'R-100' }));
+  count('b', lane2, 30);
+  const { runs } = suspectPanels(traceLog([...begun.entries]), { cause: 'wrong-reel', finding: found });
+  expect(runs.map(({ run, possible }) => [run, possible])).toEqual([
+    ['a', { first: 21, last: 33 }],
+    ['b', { first: 8, last: 15 }],
+  ]);
 });
