@@ -3,7 +3,6 @@
 // slot. Refused: one form a screen, as a scan would then depend on which screen happens to be open.
 
 import { slotsWanting } from '../floor/fits.ts';
-import { ofLine } from '../floor/lanes.ts';
 import { kindOnSlot, moreBy } from '../floor/packs.ts';
 import { goesOnTray } from '../floor/place.ts';
 import { slotPhase } from '../floor/progress.ts';
@@ -196,7 +195,7 @@ export function deskWells(
     ];
   }
   const wells: { well: Well; filled: boolean }[] = [{ well: 'slot', filled: desk.slot !== null }];
-  if (act === 'load' && ofLine(view.floor.rules, view.line)?.feedersKnown && !isForTray(desk, view)) {
+  if (act === 'load' && view.floor.rules.get(view.line)?.feedersKnown && !isForTray(desk, view)) {
     wells.push({ well: 'feeder', filled: desk.feeder !== null });
   }
   wells.push({ well: 'reel', filled: desk.reel !== null });

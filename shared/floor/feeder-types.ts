@@ -3,7 +3,7 @@
 // Refused: a usual length where none was entered; a splice window of a tape that nobody measured looks as sure as one that somebody did.
 
 import type { EntryOf, PayloadOf } from './kinds.ts';
-import { ofLine } from './lanes.ts';
+import { linesFeeding } from './lanes.ts';
 import { unsigned } from './passkey.ts';
 import type { FloorState } from './state.ts';
 
@@ -42,7 +42,8 @@ export function foldFeeders(
       state.typed.set(entry.payload.feeder, entry.payload);
       return;
     case 'line.tape-ruled':
-      state.tapeRules.set(entry.payload.line, unsigned(entry.payload));
+      for (const line of linesFeeding(state, entry.payload.line))
+        state.tapeRules.set(line, { ...unsigned(entry.payload), line });
       return;
     default:
       entry satisfies never;
@@ -59,9 +60,9 @@ export function typeOf(state: FloorState, feeder: string | null): FeederType | n
 export function tapeLengthsOf(state: FloorState, line: string, feeder: string | null): TapeLengths {
   const own = feeder === null ? null : (state.typed.get(feeder) ?? null);
   const type = typeOf(state, feeder);
-  const rules = ofLine(state.rules, line);
+  const rules = state.rules.get(line);
   const tape = state.tapeRules.get(line);
-  const ofTheLine = {
+  const ofLine = {
     hubToPickMm: rules?.hubToPickMm ?? null,
     intakeToPickMm: rules?.intakeToPickMm ?? null,
     trailerMm: tape?.trailerMm ?? null,
@@ -70,7 +71,7 @@ export function tapeLengthsOf(state: FloorState, line: string, feeder: string | 
   const pick = (name: TapeLengthName) => {
     if (own !== null && own[name] !== null) return { mm: own[name], of: 'feeder' as const };
     if (type !== null && type[name] !== null) return { mm: type[name], of: 'type' as const };
-    return ofTheLine[name] === null ? null : { mm: ofTheLine[name], of: 'line' as const };
+    return ofLine[name] === null ? null : { mm: ofLine[name], of: 'line' as const };
   };
   return {
     hubToPickMm: pick('hubToPickMm'),

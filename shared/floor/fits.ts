@@ -11,7 +11,6 @@ import { dateCodeReasons } from './age-limit.ts';
 import { blockOn } from './blocks.ts';
 import { makerDoubt, notListed } from './fit-makers.ts';
 import type { SetupSlot } from './kinds.ts';
-import { ofLine } from './lanes.ts';
 import { isApprovedMaker, partsOfMaker } from './makers.ts';
 import type { FloorState } from './state.ts';
 import type { Verdict } from './vocabulary.ts';
@@ -232,7 +231,7 @@ export function wantsAnywhere(
 
 /** How a line compares part numbers: to the very same characters where nobody ruled. */
 export function comparisonOf(state: FloorState, line: string): PartComparison {
-  return ofLine(state.rules, line)?.comparison ?? exactly;
+  return state.rules.get(line)?.comparison ?? exactly;
 }
 
 /** The answer where the slot takes the part, with notes on what decided; null where it does not. */

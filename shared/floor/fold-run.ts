@@ -3,6 +3,7 @@
 
 import { entryId } from '../log/entry.ts';
 import { type CountingEntry, countOf } from './counters.ts';
+import { defineLane } from './fold-lanes.ts';
 import type { EntryOf } from './kinds.ts';
 import { feedersOf } from './lanes.ts';
 import { noSkips, settleUse, usageOf } from './remaining.ts';
@@ -53,6 +54,7 @@ export function foldRun(state: FloorState, entry: RunEntry): void {
 function startRun(state: FloorState, entry: EntryOf<'run.started'>): void {
   const { run, line, setup, product, panelsWanted, panelSeconds, panelSd, panelPrefix } = entry.payload;
   if (state.runs.has(run)) return;
+  defineLane(state, line);
   forgetCodes(state, line);
   endCurrent(state, line, entry.hlc.ms);
   const started: Run = {

@@ -27,10 +27,12 @@ export function buildingBeside(state: Pick<FloorState, 'current'>, line: string)
   return [...state.current.keys()].filter((other) => other !== line && sharesSlots(other, line)).sort();
 }
 
-/** Every line that feeds from the same slots, the one that has the machines first. */
+/** Every line that feeds from the same slots, the one that has the machines first; the line asked for is among them, known or not. */
 export function linesFeeding(state: Pick<FloorState, 'lines'>, line: string): readonly string[] {
   const own = feedersOf(line);
-  return [own, ...[...state.lines.keys()].filter((other) => other !== own && sharesSlots(other, own)).sort()];
+  const lanes = new Set([line, ...state.lines.keys()].filter((other) => sharesSlots(other, own)));
+  lanes.delete(own);
+  return [own, ...[...lanes].sort()];
 }
 
 /** What another lane builds, or is loaded for while it builds nothing. */
@@ -51,9 +53,4 @@ export function lanesTaking(
     const setup = running ?? state.chosen.get(other);
     return setup === undefined ? [] : [{ line: other, setup }];
   });
-}
-
-/** What was entered of a line: its own, else for a lane what was entered of the line that has the machines. */
-export function ofLine<T>(entered: ReadonlyMap<string, T>, line: string): T | undefined {
-  return entered.get(line) ?? entered.get(feedersOf(line));
 }

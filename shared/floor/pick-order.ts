@@ -5,7 +5,6 @@
 
 import { readDateCode } from '../labels/dates.ts';
 import { compareText } from '../log/order.ts';
-import { ofLine } from './lanes.ts';
 import type { FloorState, Reel } from './state.ts';
 import type { PickOrder } from './vocabulary.ts';
 
@@ -38,7 +37,7 @@ function compareNumbers(a: number, b: number): number {
 
 /** By which order a line takes reels: the oldest first where nobody said. */
 export function orderOn(state: FloorState, line: string): PickOrder {
-  return ofLine(state.rules, line)?.pickOrder ?? 'oldest-first';
+  return state.rules.get(line)?.pickOrder ?? 'oldest-first';
 }
 
 /** The order in which a line takes reels off the line; a total one. */

@@ -3,7 +3,6 @@
 // a night's break after midnight goes with its night; else they are days of the calendar. Refused: a break on every day of its shift, which took
 // an hour of Friday off each day of the week.
 
-import { ofLine } from '../floor/lanes.ts';
 import type { FloorState, LineRules, LineWeeks } from '../floor/state.ts';
 import { DAY_MS, utcDate } from '../kit/moment.ts';
 import { type Break, calendarStops, type LinePlan, momentInZone, type Shift } from './calendar.ts';
@@ -29,16 +28,16 @@ export function lineCalendar(floor: FloorState, line: string, nowMs: number): Wo
 
 /** The line's plan, in its own zone; null where nobody set any rules. */
 export function linePlan(floor: FloorState, line: string): LinePlan | null {
-  const rules = ofLine(floor.rules, line);
+  const rules = floor.rules.get(line);
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
-  const weeks = ofLine(floor.calendars, line);
+  const weeks = floor.calendars.get(line);
   const inRules = rules ? planOfRules(rules, zone) : null;
   return weeks ? planOfWeeks(weeks, zone, inRules?.plannedStops ?? []) : inRules;
 }
 
 /** The weeks of a line that somebody entered, or what its rules say put as one week. Holidays and the like are empty there. */
 export function weeksOf(floor: FloorState, line: string, rules: LineRules): LineWeeks {
-  const entered = ofLine(floor.calendars, line);
+  const entered = floor.calendars.get(line);
   if (entered) return entered;
   const shifts = rules.shifts.map(({ days, from, to }) => ({
     days: [...days],

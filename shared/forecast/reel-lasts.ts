@@ -3,7 +3,6 @@
 // the pace of the line's newest run. The expected value only, since a lead decides on what is near.
 
 import { panelsToGo } from '../floor/building.ts';
-import { ofLine } from '../floor/lanes.ts';
 import { slotEstimate, usageOf } from '../floor/remaining.ts';
 import { type FloorState, type Run, slotKey } from '../floor/state.ts';
 import { joins, type VerifyAct } from '../floor/vocabulary.ts';
@@ -61,7 +60,7 @@ export function reelLastsSeconds(state: FloorState, coming: ReelComing, nowMs: n
   if (quantity === null || perPanel <= 0 || pace === null) return null;
   const there = state.slots.get(slotKey(line, slot));
   const before = joins(act) && there ? (slotEstimate(state, there).parts ?? 0) : 0;
-  const loss = ofLine(state.rules, line)?.loss ?? 0;
+  const loss = state.rules.get(line)?.loss ?? 0;
   const panels = ((before + quantity) * (1 - loss)) / perPanel;
   const workSeconds = Math.min(panels, pace.panelsLeft) * pace.panelSeconds;
   return (workingMoment(lineCalendar(state, line, nowMs), nowMs, workSeconds) - nowMs) / 1000;

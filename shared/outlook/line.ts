@@ -4,7 +4,6 @@ import { compareSlots } from '../floor/address.ts';
 import { buildingOn, panelsToGo } from '../floor/building.ts';
 import { type WindowLengths, windowLengthsOf } from '../floor/feeder-types.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
-import { ofLine } from '../floor/lanes.ts';
 import { kindOnSlot } from '../floor/packs.ts';
 import { type SlotEstimate, slotEstimate, type Usage, usageOf } from '../floor/remaining.ts';
 import {
@@ -113,7 +112,7 @@ export function* outlookSteps(
   at: LookAt,
 ): Generator<undefined, Outlook | null> {
   const run = at.run ?? buildingOn(floor, line);
-  const rules = ofLine(floor.rules, line);
+  const rules = floor.rules.get(line);
   const setup = run && floor.setups.get(run.setup);
   if (!run || !rules || !setup) return null;
   const { nowMs, calendar } = at;

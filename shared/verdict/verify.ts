@@ -7,7 +7,7 @@ import { typeMisfits } from '../floor/feeder-misfits.ts';
 import { typeOf } from '../floor/feeder-types.ts';
 import { ageReasons, blockReasons, type FitLife, partFits } from '../floor/fits.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
-import { ofLine, sharesSlots } from '../floor/lanes.ts';
+import { sharesSlots } from '../floor/lanes.ts';
 import { isOnLinePlace } from '../floor/place.ts';
 import { plantDay } from '../floor/plant-day.ts';
 import { hasOwnId, ownIdOf } from '../floor/reel-id.ts';
@@ -113,7 +113,7 @@ function feederReasons(state: FloorState, question: VerifyQuestion, wanted: Setu
   const known = state.feeders.get(feeder);
   const aside = state.setAside.get(feeder);
   if (aside && act !== 'sweep') reasons.push({ code: 'feeder-aside', feeder, why: aside.reason });
-  if (!known && ofLine(state.rules, line)?.feedersKnown) reasons.push({ code: 'feeder-unknown', feeder });
+  if (!known && state.rules.get(line)?.feedersKnown) reasons.push({ code: 'feeder-unknown', feeder });
   if (known && wanted.tapeWidthMm !== null && known.tapeWidthMm !== wanted.tapeWidthMm) {
     reasons.push({ code: 'feeder-width', feeder, wanted: wanted.tapeWidthMm, found: known.tapeWidthMm });
   }

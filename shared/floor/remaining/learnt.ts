@@ -1,6 +1,5 @@
 // Which loss is to be expected on a slot: the line's assumption, bettered by finished reels. Private to the door `remaining.ts`.
 
-import { ofLine } from '../lanes.ts';
 import type { Finished, FloorState } from '../state.ts';
 import { evidenceFromUnload, type LossLearnt, lossFor, lossPrior, type PlacedEvidence } from './loss.ts';
 import { costVariance, noCost, type SpliceCost, spliceCost, tapeWidthOn } from './splices.ts';
@@ -77,7 +76,7 @@ function evidenceOf(reels: readonly Finished[], cost: SpliceCost): readonly Evid
 
 /** The loss that a line assumes until reels have taught better. */
 export function assumedLoss(state: FloorState, line: string): LossLearnt {
-  const mean = Math.max(LEAST_ASSUMED, ofLine(state.rules, line)?.loss ?? 0);
+  const mean = Math.max(LEAST_ASSUMED, state.rules.get(line)?.loss ?? 0);
   return lossPrior({ mean, strength: ASSUMED_STRENGTH });
 }
 

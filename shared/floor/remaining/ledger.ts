@@ -3,7 +3,6 @@
 // that the old tape's end then lay between hub and intake. Private to the door `remaining.ts`. Resetting the count at each splice was refused: errors would add up.
 
 import { tapeLengthsOf } from '../feeder-types.ts';
-import { ofLine } from '../lanes.ts';
 import type { FloorState, Joint, Ledger, SlotState, Tape } from '../state.ts';
 import { wantedOn } from '../wanted.ts';
 import { noDoubt, type PlacedDoubt } from './skips.ts';
@@ -13,7 +12,7 @@ export const LABEL_SHARE = 0.0025;
 
 /** The share that a line goes by; null: a reel that is on no line. */
 export function labelShareOf(state: Pick<FloorState, 'rules'>, line: string | null): number {
-  return (line === null ? undefined : ofLine(state.rules, line)?.labelShare) ?? LABEL_SHARE;
+  return (line === null ? undefined : state.rules.get(line)?.labelShare) ?? LABEL_SHARE;
 }
 
 /** True where nobody counted the tape: its figure was printed or typed, and nothing says how good it is. */
