@@ -8,7 +8,7 @@ import { hasOwnId, nameByEntry, ownIdOf } from '../floor/reel-id.ts';
 import type { FloorState, Run } from '../floor/state.ts';
 import { tallyOf } from '../floor/tally.ts';
 import { perPanelOf } from '../floor/wanted.ts';
-import { countedSince, reachOf } from './line.ts';
+import { reachOf, runBefore } from './line.ts';
 import { earliest, latest, latestTo, type Span, span } from './order.ts';
 import type { Stretch } from './stretches.ts';
 
@@ -25,7 +25,7 @@ export function runsOf(state: Pick<FloorState, 'runs'>, line: string): readonly 
  */
 export function findIn(state: FloorState, finding: Finding, run: Run): Span | null {
   const { line, slot, since, until } = finding;
-  if (run.line !== line && sharesSlots(run.line, line)) return findBeside(state, finding, run);
+  if (!isOfLane(state, finding, run.line)) return findBeside(state, finding, run);
   if (run.line !== line || perPanelOf(state, run.setup, slot) <= 0) return null;
   const { reach } = reachOf(state, line, slot);
   const tally = tallyOf(run);
@@ -49,6 +49,21 @@ export function findIn(state: FloorState, finding: Finding, run: Run): Span | nu
   return next === run && run.setup === untilRun.setup ? span(1, end - tallyOf(untilRun)) : null;
 }
 
+/** False where a reel was found, or its slot seen to be right, for another lane that feeds from there: in that one's count. */
+function isOfLane(state: FloorState, { line, since, until }: Finding, lane: string): boolean {
+  if (!sharesSlots(line, lane)) return true;
+  const told = [since?.run, until?.run].map((run) => state.runs.get(run ?? '')?.line ?? lane);
+  return [line, ...told].every((each) => each === lane);
+}
+
+/** How far a run was counted at a moment, at least and at most: only its latest counts are kept with theirs. */
+function tallyAt(run: Run, ms: number): { readonly low: number; readonly high: number } {
+  const before = run.counts.filter(([, at]) => at <= ms).at(-1)?.[3];
+  if (before !== undefined) return { low: before, high: before };
+  const [first] = run.counts;
+  return { low: 0, high: first ? first[3] - first[2] : 0 };
+}
+
 /** The same in the run of another lane of the conveyor, whose count nobody looked at then: by the moments of its own counts. */
 function findBeside(state: FloorState, { slot, since, until }: Finding, run: Run): Span | null {
   if (perPanelOf(state, run.setup, slot) <= 0) return null;
@@ -57,13 +72,16 @@ function findBeside(state: FloorState, { slot, since, until }: Finding, run: Run
   const tally = tallyOf(run);
   // Panels that were still in the line may have come by after the run's end.
   if (isOver && reach.low >= 0) return null;
-  const tallyAt = (ms: number) => tally - countedSince(run, ms);
   const first =
-    since === null ? 1 : Math.max(1, earliest(run, tallyAt(since.atMs) + reach.low, reach.low) + 1);
+    since === null ? 1 : Math.max(1, earliest(run, tallyAt(run, since.atMs).low + reach.low, reach.low) + 1);
   const inLine = run.phase === 'ended' ? tally : tally + reach.high;
   if (until === null) return span(first, inLine);
-  if (run.startedMs > until.atMs) return null;
-  const kept = tallyAt(until.atMs);
+  if (run.startedMs > until.atMs) {
+    // What passed before that, in a run from which this one went on, may be counted in this one.
+    const before = runBefore(state, run);
+    return before?.setup === run.setup ? span(1, Math.min(inLine, latest(run, reach.high, 0))) : null;
+  }
+  const kept = tallyAt(run, until.atMs).high;
   return span(first, Math.min(inLine, latest(run, kept + reach.high, kept)));
 }
 

@@ -20,6 +20,7 @@ import { perPanelOf } from '../floor/wanted.ts';
 import type { Entry } from '../log/entry.ts';
 import { type Bounds, endOfSplice, latestEnd, mostByCount } from './doubt.ts';
 import { boundJoints, guesses } from './joints.ts';
+import { lanesOf, openToLane } from './lane-told.ts';
 import { countedSince, endsAt, lagAt, openKey, reachOf, runBefore } from './line.ts';
 import { pourOver } from './loose.ts';
 import { bornWith, takeMaterial } from './material.ts';
@@ -117,7 +118,10 @@ export function traceEntry(index: TraceIndex, entry: Entry): void {
   const heldMs = known.kind === 'hold.cleared' ? (state.holds.get(known.payload.of)?.atMs ?? null) : null;
   const coded = known.kind === 'panels.counted' || known.kind === 'station.counted' ? known : null;
   const counted = (coded && countOf(state, coded))?.run;
+  const told = known.kind === 'line.defined' || known.kind === 'run.started' ? known.payload.line : null;
+  const lanes = told === null ? 0 : lanesOf(state, told);
   applyFloorEntry(state, known);
+  if (told !== null && lanesOf(state, told) > Math.max(1, lanes)) openToLane(index, told);
   if (known.kind === 'reel.split') takeMaterial(index, known.payload.into);
   else if (known.kind === 'reel.merged') takeMaterial(index, idSince(state, known.payload.reel));
   if (coded) takeSerial(index, coded, counted);

@@ -54,8 +54,8 @@ export function suspectPanels(index: TraceIndex, question: SuspectQuestion): Sus
   }
   const meant = finding ? [] : stretchesOf(index, question).map(([stretch]) => stretch);
   const isOn = (stretch: Stretch) => stretch.there && index.state.runs.get(stretch.run)?.phase !== 'ended';
-  const inLine: readonly Guess[] =
-    finding && index.state.inLines.get(finding.line) === undefined ? ['in-line'] : [];
+  const asked = finding ? [finding.line, ...runs.map(({ line }) => line)] : [];
+  const inLine: readonly Guess[] = asked.some((line) => !index.state.inLines.has(line)) ? ['in-line'] : [];
   return {
     runs,
     codes: [...codes],

@@ -37,7 +37,8 @@ function shift(seed: number) {
   tellPlant(story);
   const line = story.floor().lines.get('L1');
   if (!line) throw new TypeError('Cannot tell a lane as its line must be told first: current value is none');
-  story.tell('line.defined', { ...line, line: lane2, name: 'Lane 2' });
+  // Every other shift the second lane is told while the first builds already, in some of them by the start of its run alone.
+  const toldAt = seed % 2 === 0 ? pick(60) : 0;
   for (const each of ['L1', lane2]) {
     const machines = [{ machine: 'M1', least: 0, most: 0 }];
     story.tell('line.panels-ruled', { line: each, machines, missed: 0 });
@@ -67,7 +68,9 @@ function shift(seed: number) {
     tapes.push({ reel, left: quantity });
   };
   for (let act = 0; act < 120; act++) {
-    const on = pick(2) === 0 ? 'L1' : lane2;
+    if (act === toldAt && seed % 6 !== 0)
+      story.tell('line.defined', { ...line, line: lane2, name: 'Lane 2' });
+    const on = act < toldAt || pick(2) === 0 ? 'L1' : lane2;
     const run = runs.get(on);
     const left = tapes.reduce((sum, tape) => sum + tape.left, 0);
     const kind = pick(12);
@@ -147,7 +150,8 @@ describe('the trace of two lanes', () => {
   });
 });
 
-test('a wrong reel that is found on a slot holds the panels of both lanes since the last good check', () => {
+/** A wrong reel on a slot of both lanes: which lane's tablet saw it right, found it, and took it off. */
+function found(by: { readonly right: string; readonly wrong: string; readonly off: string }) {
   const begun = beginStory();
   tellPlant(begun);
   const line = begun.floor().lines.get('L1');
@@ -172,27 +176,48 @@ test('a wrong reel that is found on a slot holds the panels of both lanes since 
     for (let each = 0; each < panels; each++)
       begun.tell('panels.counted', { run, line: on, add: 1, panels: 0, serial: null, via: 'typed' });
   };
-  const seen = (reel: string, isRight: boolean) =>
+  const seen = (reel: string, isRight: boolean, on: string) =>
     begun.tell(
       'reel.verified',
       verified(slot, isRight ? 'R-100' : 'C-200', {
         act: 'sweep',
         reel,
-        run: 'a',
+        line: on,
+        setup: setupOf(on),
+        run: on === 'L1' ? 'a' : 'b',
         ...(isRight ? {} : { verdict: 'refused' as const, reasons: [{ code: 'not-the-loaded-reel' }] }),
       }),
     );
   count('a', 'L1', 20);
   count('b', lane2, 7);
-  seen('K1', true);
+  seen('K1', true, by.right);
   count('a', 'L1', 10);
   count('b', lane2, 5);
-  const found = entryId(seen('X1', false));
-  begun.tell('reel.unloaded', unloaded(slot, { run: 'a', reel: 'K1', part: 'R-100' }));
+  const finding = entryId(seen('X1', false, by.wrong));
+  begun.tell('reel.unloaded', unloaded(slot, { line: by.off, run: 'a', reel: 'K1', part: 'R-100' }));
   count('b', lane2, 30);
-  const { runs } = suspectPanels(traceLog([...begun.entries]), { cause: 'wrong-reel', finding: found });
-  expect(runs.map(({ run, possible }) => [run, possible])).toEqual([
-    ['a', { first: 21, last: 33 }],
-    ['b', { first: 8, last: 15 }],
-  ]);
+  return suspectPanels(traceLog([...begun.entries]), { cause: 'wrong-reel', finding }).runs;
+}
+
+describe('a wrong reel that is found on a slot', () => {
+  const lanes = ['L1', lane2];
+  const cases = lanes.flatMap((right) =>
+    lanes.flatMap((wrong) => lanes.map((off) => ({ right, wrong, off }))),
+  );
+  test.each(cases)('holds the panels of both lanes since the last good check: %o', (by) => {
+    const runs = found(by);
+    expect(runs.map(({ run, line }) => [run, line])).toEqual([
+      ['a', 'L1'],
+      ['b', lane2],
+    ]);
+    // From the panel after the last good check to the last that may have passed the machine when it came off.
+    for (const [at, first, last] of [
+      [0, 21, 33],
+      [1, 8, 15],
+    ] as const) {
+      expect(runs[at]?.possible.first, `first of ${at}`).toBe(first);
+      expect(runs[at]?.possible.last, `last of ${at}`).toBeGreaterThanOrEqual(last - 1);
+      expect(runs[at]?.possible.last, `last of ${at}`).toBeLessThanOrEqual(last + 1);
+    }
+  });
 });
