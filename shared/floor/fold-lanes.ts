@@ -38,5 +38,10 @@ function takeRules(state: FloorState, line: string): void {
     state.spliceCosts,
     state.tapeRules,
   ];
-  for (const rules of maps) if (rules.has(host) && !rules.has(line)) rules.set(line, rules.get(host));
+  for (const rules of maps) {
+    const there = rules.get(host);
+    if (there === undefined || rules.has(line)) continue;
+    const isNamed = typeof there === 'object' && there !== null && 'line' in there;
+    rules.set(line, isNamed ? { ...there, line } : there);
+  }
 }

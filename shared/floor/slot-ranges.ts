@@ -140,7 +140,7 @@ export function slotsInUse(
 ): readonly string[] {
   const chosen = floor.chosen.get(line ?? '');
   const wanted = [...floor.setups.values()]
-    .filter((setup) => setup.line === line)
+    .filter((setup) => line !== null && sharesSlots(setup.line, line))
     .sort((a, b) => Number(b.setup === chosen) - Number(a.setup === chosen))
     .flatMap(({ slots }) => slots.map(({ slot }) => slot));
   const loaded = [...floor.slots.values()]
