@@ -3,7 +3,7 @@
 // Method: the lane's id says whose lane it is, so that a slot has one key whoever asks. Refused: a second run on one line, since every
 // question about a line's run would have two answers; a second line with slots of its own, since a reel would then stand twice.
 
-import type { FloorState } from './state.ts';
+import type { FloorState, SkipsSeen } from './state.ts';
 
 const LANE = /^(.+)~lane[2-9]$/;
 
@@ -33,6 +33,13 @@ export function linesFeeding(state: Pick<FloorState, 'lines'>, line: string): re
   const lanes = new Set([line, ...state.lines.keys()].filter((other) => sharesSlots(other, own)));
   lanes.delete(own);
   return [own, ...[...lanes].sort()];
+}
+
+/** Where the count of another lane's run stood when a slot's figures were set. */
+export interface LaneMark {
+  readonly run: string;
+  readonly done: number;
+  readonly skips: SkipsSeen;
 }
 
 /** What another lane builds, or is loaded for while it builds nothing. */

@@ -1,6 +1,5 @@
-// A floor to practise on: what a line is and has at this moment, told anew as entries of a log of their own. Copied is what a person
-// meets there: the line, its rules, its setups, who belongs to the plant, what stands on the slots, the run. History is not: it is not
-// needed to practise, and a copy of entries would carry the names of the real ones.
+// A floor to practise on: what a line is and has at this moment, told anew as entries of a log of their own. Copied is what a person meets there:
+// the line, its rules and setups, the people, what stands on the slots, the run. No history: a copy of entries would carry the real ones' names.
 // Refused: going on from a copy of the folded state, which a log without these entries could neither show nor trace.
 
 import { chunksOf } from '../kit/chunks.ts';

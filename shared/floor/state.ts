@@ -10,7 +10,7 @@ import type { Exposure } from './exposure.ts';
 import type { FeederType, LineTape, TypedFeeder } from './feeder-types.ts';
 import type { PayloadOf } from './kinds.ts';
 import type { VerdictReason } from './kinds-reels.ts';
-import { feedersOf } from './lanes.ts';
+import { feedersOf, type LaneMark } from './lanes.ts';
 import type { WithdrawnMaker } from './maker-lists.ts';
 import type { MoistureRuling, PartFacts } from './moisture-rules.ts';
 import { emptyPanels, type PanelState } from './panel-state.ts';
@@ -140,13 +140,6 @@ export interface Tape {
   readonly cleared?: string;
   /** What it comes in; absent for tape. */
   readonly comesIn?: Exclude<PackageKind, 'tape'>;
-}
-
-/** Where the count of another lane's run stood when a slot's figures were set. */
-export interface LaneMark {
-  readonly run: string;
-  readonly done: number;
-  readonly skips: SkipsSeen;
 }
 
 /** What is on one slot. `line`: the one that has the machine, whichever lane of its conveyor the reel was put on for. */

@@ -5,8 +5,9 @@
 // takes nothing: the next look after it goes on says so.
 
 import { panelsToGo } from '../floor/building.ts';
+import type { SetupSlot } from '../floor/kinds.ts';
 import { buildingBeside } from '../floor/lanes.ts';
-import { usageOf } from '../floor/remaining.ts';
+import { type Usage, usageOf } from '../floor/remaining.ts';
 import type { FloorState, Run } from '../floor/state.ts';
 import { lineTold } from '../floor/told-states.ts';
 import { perPanelOf } from '../floor/wanted.ts';
@@ -26,6 +27,15 @@ export interface LaneUse {
   readonly panelSeconds: number;
   readonly panelsLeft: number;
 }
+
+/** What a slot gives on the panels to come, and how many those are. */
+export type ToUse = (wanted: SetupSlot) => {
+  readonly usage: Usage;
+  readonly panelsLeft: number;
+  readonly panelSeconds: number;
+  /** What the other lanes of the conveyor take from it meanwhile. */
+  readonly lanes: readonly LaneUse[];
+};
 
 /** The other lanes of a line's conveyor that run now. */
 export function lanesRunning(

@@ -5,7 +5,7 @@ import { buildingOn, panelsToGo } from '../floor/building.ts';
 import { type WindowLengths, windowLengthsOf } from '../floor/feeder-types.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import { kindOnSlot } from '../floor/packs.ts';
-import { type SlotEstimate, slotEstimate, type Usage, usageOf } from '../floor/remaining.ts';
+import { type SlotEstimate, slotEstimate, usageOf } from '../floor/remaining.ts';
 import {
   type FloorState,
   type LineRules,
@@ -30,7 +30,7 @@ import { loadInTurn } from '../forecast/turns.ts';
 import { needWarning, type WarningState } from '../forecast/warnings.ts';
 import { type WorkingTime, workingMoment } from '../forecast/working-time.ts';
 import { compareText } from '../log/order.ts';
-import { type LaneUse, lanesRunning, laneUses, withLanes } from './lanes.ts';
+import { lanesRunning, laneUses, type ToUse, withLanes } from './lanes.ts';
 import { lastCountMs, measuringTime, runPace } from './run-pace.ts';
 
 /** One loaded slot that the run uses. */
@@ -194,15 +194,6 @@ function estimatesOnce(floor: FloorState): (loaded: SlotState) => SlotEstimate {
     return estimate;
   };
 }
-
-/** What a slot gives on the panels to come, and how many those are. */
-type ToUse = (wanted: SetupSlot) => {
-  readonly usage: Usage;
-  readonly panelsLeft: number;
-  readonly panelSeconds: number;
-  /** What the other lanes of the conveyor take from it meanwhile. */
-  readonly lanes: readonly LaneUse[];
-};
 
 interface Turns {
   readonly before: readonly SlotLoad[];

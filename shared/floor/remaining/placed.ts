@@ -1,7 +1,7 @@
 // How many placements has a slot given so far? Private to the door `remaining.ts`.
 
-import { buildingBeside, feedersOf } from '../lanes.ts';
-import { type FloorState, type LaneMark, type SlotState, slotKey } from '../state.ts';
+import { buildingBeside, feedersOf, type LaneMark } from '../lanes.ts';
+import { type FloorState, type SlotState, slotKey } from '../state.ts';
 import { takenInTurn, turnGroup } from '../turns.ts';
 import { perPanelOf } from '../wanted.ts';
 import type { Placed } from './finished.ts';
