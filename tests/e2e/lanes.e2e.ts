@@ -84,10 +84,7 @@ async function importSetup(page: Page, lane: Lane): Promise<void> {
   await page.getByTestId('take-product').fill(lane.product);
   await page.getByTestId('take-revision').fill('A');
   await press(page, 'take-top');
-  const choice = page.getByRole('button', { name: lane.name, exact: true });
-  await choice.scrollIntoViewIfNeeded();
-  await steady(page);
-  await tapOn(page, choice);
+  await press(page, `take-line-${lane.line}`);
   await press(page, 'sheet-take');
   await page.getByTestId('sheet-taken').waitFor();
   await steady(page);
