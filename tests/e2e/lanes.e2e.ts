@@ -106,6 +106,7 @@ async function load(
 
 /** What the slot has left, as its dialog on Load says. */
 async function leftOn(page: Page, slot: string): Promise<string> {
+  await goTo(page, 'line'); // the address of a slot is read by a Load that opens
   await open(page, `#/load/${slot}`);
   const dialog = page.locator('dialog[open]');
   await dialog.waitFor();
