@@ -7,6 +7,7 @@ import { leftAfterRun, slotLeft } from '../../../shared/floor/remaining.ts';
 import { createReplica, foldIn } from '../../../shared/floor/replica.ts';
 import { slotKey } from '../../../shared/floor/state.ts';
 import { chanceBelow, seededChance } from '../../../shared/kit/chance.ts';
+import type { Entry } from '../../../shared/log/entry.ts';
 import {
   beginStory,
   brookSetup,
@@ -153,6 +154,52 @@ describe('what is left on a slot that two lanes feed from', () => {
       expect(leftOn(replica.state), `seed ${seed}`).toBe(left);
     }
   });
+});
+
+/** Two tablets that hear nothing of each other after the first load, one a lane: what the slot must have left is a sum, whoever folds first. */
+function apart(seed: number) {
+  const chance = seededChance(seed);
+  const pick = (below: number) => chanceBelow(chance, below);
+  const story = twoLanes();
+  const load = verified(slot, 'R-100', { reel: 'K0', quantity: 5000 });
+  const seen = new Map<string, Entry>();
+  const common = story.tell('reel.verified', load, { tablet: 'T1' });
+  let left = 5000;
+  let names = 0;
+  const tablets = [
+    { tablet: 'T2', line: 'L1', run: null as string | null },
+    { tablet: 'T3', line: lane2, run: null as string | null },
+  ];
+  for (let act = 0; act < 40; act++) {
+    const at = tablets[pick(2)];
+    if (!at) continue;
+    const { line, tablet } = at;
+    const telling = { tablet, seen: seen.get(tablet) ?? common };
+    const kind = pick(6);
+    if (at.run === null || kind === 0) {
+      names += 1;
+      at.run = `run-${names}`;
+      seen.set(tablet, story.tell('run.started', started(at.run, { line, setup: setupOf(line) }), telling));
+    } else if (kind === 1) {
+      names += 1;
+      const facts = { act: 'splice' as const, line, setup: setupOf(line), reel: `K${names}`, quantity: 700 };
+      seen.set(tablet, story.tell('reel.verified', verified(slot, 'R-100', facts), telling));
+      left += 700;
+    } else {
+      const add = 1 + pick(9);
+      const facts = { run: at.run, line, add, panels: add, serial: null, via: 'typed' as const };
+      seen.set(tablet, story.tell('panels.counted', facts, telling));
+      left -= add * (perPanel[line as keyof typeof perPanel] ?? 0);
+    }
+  }
+  return { story, left };
+}
+
+test('two tablets without a network, one a lane, come to what neither lane has taken, in 150 histories', () => {
+  for (let seed = 1; seed <= 150; seed++) {
+    const { story, left } = apart(seed);
+    expect(leftOn(story.floor()), `seed ${seed}`).toBe(left);
+  }
 });
 
 test('what will be left once both runs are done is less what both still take', () => {
