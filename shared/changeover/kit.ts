@@ -32,6 +32,7 @@ import { isBlocked } from '../floor/slot-right.ts';
 import { type FloorState, type Reel, type Setup, type SlotState, slotKey } from '../floor/state.ts';
 import { partPerPanel } from '../floor/turns.ts';
 import { diffSetups } from './diff.ts';
+import { wantedWithLanes } from './lanes.ts';
 import { loadedFor } from './loaded.ts';
 
 /** A reel of the part that stands on this line. */
@@ -268,8 +269,8 @@ function placeIn(row: Pick<KitRow, 'reels'>): string {
 /** Reels on the setup's line by the part that they will serve. Where the change cannot be planned, only what is right already. */
 function reelsHere(state: FloorState, setup: Setup): ReadonlyMap<string, readonly ReelHere[]> {
   const { line } = setup;
-  const { loaded, rule } = loadedFor(state, line, setup.setup);
-  const wanted = setup.slots.map(({ slot, part, positions }) => ({ slot, part, width: positions }));
+  const wanted = wantedWithLanes(state, line, setup);
+  const { loaded, rule } = loadedFor(state, line, setup.setup, wanted);
   const diff = diffSetups(loaded, wanted, undefined, rule);
   const partOn = new Map(setup.slots.map(({ slot, part }) => [slot, part]));
   const placed = diff.ok

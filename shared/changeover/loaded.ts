@@ -2,6 +2,7 @@
 // a slot is right is asked where every screen asks it (slot-right.ts); a feeder that is not may move where its reel and it serve.
 
 import { takenAs } from '../floor/fits.ts';
+import { sharesSlots } from '../floor/lanes.ts';
 import { feederPositions, feederServes, isBlocked, slotRight } from '../floor/slot-right.ts';
 import { type FloorState, type SlotState, slotKey } from '../floor/state.ts';
 import { wantedOn } from '../floor/wanted.ts';
@@ -19,16 +20,19 @@ export function loadedFeeders(floor: FloorState, line: string): readonly PlacedF
 
 /**
  * The feeders on a line as a setup sees them, for `diffSetups`: one that is right for its slot takes the positions wanted there; the
- * others carry the part that their reel is.
+ * others carry the part that their reel is. `kept`: slots that another lane's setup wants there, which is asked then.
  */
 export function loadedFor(
   floor: FloorState,
   line: string,
-  setup: string,
+  chosen: string,
+  kept: readonly { readonly slot: string; readonly setup: string }[] = [],
 ): { readonly loaded: readonly PlacedFeeder[]; readonly rule: FeederRule } {
+  const setups = new Map(kept.map((each) => [each.slot, each.setup]));
+  const setupOf = (slot: string) => (wantedOn(floor, chosen, slot) ? chosen : (setups.get(slot) ?? chosen));
   const loaded = onLine(floor, line).map((one): PlacedFeeder => {
-    const wanted = wantedOn(floor, setup, one.slot);
-    if (wanted && slotRight(floor, line, setup, one.slot) === 'right')
+    const wanted = wantedOn(floor, setupOf(one.slot), one.slot);
+    if (wanted && slotRight(floor, line, setupOf(one.slot), one.slot) === 'right')
       return { slot: one.slot, part: wanted.part, width: wanted.positions };
     const part = one.tapes.at(-1)?.part ?? '';
     const width = feederPositions(floor, one) ?? wanted?.positions ?? 1;
@@ -38,10 +42,11 @@ export function loadedFor(
   return {
     loaded,
     rule: {
-      stays: (there, { slot }) => there.slot === slot && slotRight(floor, line, setup, slot) === 'right',
+      stays: (there, { slot }) =>
+        there.slot === slot && slotRight(floor, line, setupOf(slot), slot) === 'right',
       serves: (there, { slot }) => {
         const state = stateOf(there);
-        const wanted = wantedOn(floor, setup, slot);
+        const wanted = wantedOn(floor, setupOf(slot), slot);
         if (!state || !wanted || isBlocked(floor, state)) return false;
         return takenAs(floor, line, wanted, there.part) !== null && feederServes(floor, state, wanted);
       },
@@ -65,7 +70,7 @@ export function widthOf(
 }
 
 function onLine(floor: FloorState, line: string): readonly SlotState[] {
-  return [...floor.slots.values()].filter((slot) => slot.line === line);
+  return [...floor.slots.values()].filter((slot) => sharesSlots(slot.line, line));
 }
 
 /** Feeders that answer every question of `serves` alike: the part, the width, what the record says, whether it is blocked. */

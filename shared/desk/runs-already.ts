@@ -2,8 +2,10 @@
 
 import { cameWithoutId } from '../floor/fold-print.ts';
 import { isSameLabel } from '../floor/holds.ts';
+import { sharesSlots } from '../floor/lanes.ts';
 import { slotPhase } from '../floor/progress.ts';
 import { hasOwnId } from '../floor/reel-id.ts';
+import { isNeededByLane } from '../floor/slot-right.ts';
 import { slotKey } from '../floor/state.ts';
 import { joins, type VerifyAct } from '../floor/vocabulary.ts';
 import { type Desk, type DeskView, deskAct, type ReelInHand } from './model.ts';
@@ -14,7 +16,8 @@ import { type Desk, type DeskView, deskAct, type ReelInHand } from './model.ts';
  */
 export function runsOn(reel: ReelInHand, desk: Desk, view: DeskView): string | null {
   const at = reel.reel === null ? null : (view.floor.reels.get(reel.reel)?.at ?? null);
-  if (desk.mode !== 'work' || at === null || at.line !== view.line || comesOut(at.slot, view)) return null;
+  if (desk.mode !== 'work' || at === null || !sharesSlots(at.line, view.line) || comesOut(at.slot, view))
+    return null;
   return isMore(deskAct({ ...desk, slot: at.slot }, view)) && isOnSlot(reel, at.slot, view) ? at.slot : null;
 }
 
@@ -43,6 +46,7 @@ function isMore(act: VerifyAct): boolean {
 /** True where a changeover is open and the slot carries what the next product does not want there. */
 export function comesOut(slot: string, view: DeskView): boolean {
   if (!view.floor.changing.has(view.line) || !view.floor.slots.has(slotKey(view.line, slot))) return false;
+  if (isNeededByLane(view.floor, view.line, slot)) return false;
   const phase = slotPhase(view.floor, view.line, slot);
   return phase === null || phase === 'other';
 }

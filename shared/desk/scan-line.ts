@@ -4,7 +4,7 @@
 
 import type { Scan } from '../labels/scan.ts';
 import type { Desk, DeskView } from './model.ts';
-import { namedIn } from './named-in.ts';
+import { laneFor, namedIn } from './named-in.ts';
 import { takeScan } from './take-scan.ts';
 
 /** The line that a scan is for: that in hand unless it plainly is another's. Pure; reads the label once more where several lines are served. */
@@ -22,9 +22,11 @@ export function lineOfScan(desk: Desk, scan: Scan, view: DeskView): string {
   }
   // A slot in hand says whose the next reel is.
   if (desk.slot !== null) return line;
-  const { reel } = takeScan(desk, scan, { floor, line });
-  const at = reel?.reel == null ? undefined : floor.reels.get(reel.reel)?.at?.line;
-  return at !== undefined && beside.includes(at) ? at : line;
+  const taken = takeScan(desk, scan, { floor, line });
+  const reel = taken.reel ?? taken.old;
+  const at = reel?.reel == null ? undefined : floor.reels.get(reel.reel)?.at;
+  const on = at ? laneFor(view, at) : line;
+  return beside.includes(on) ? on : line;
 }
 
 /** True where a line beside, with a setup of its own, gives another answer than what is said before any slot is known. */

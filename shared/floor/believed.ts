@@ -6,6 +6,7 @@
 import { comparePartNumbers } from '../labels/part-numbers.ts';
 import { compareSlots, parseSlot, placeKey } from './address.ts';
 import { reelsOn } from './fold-believed.ts';
+import { sharesSlots } from './lanes.ts';
 import { ownIdOf } from './reel-id.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
 import type { Believed, BelievedPlace } from './station-state.ts';
@@ -80,7 +81,9 @@ export function compareBelieved(state: FloorState, station: string): Compared | 
 export function slotsOf(state: FloorState, line: string): ReadonlyMap<string, string> {
   const setup = state.setups.get(state.chosen.get(line) ?? '');
   const wanted = setup?.slots.map(({ slot }) => slot) ?? [];
-  const loaded = [...state.slots.values()].flatMap((each) => (each.line === line ? [each.slot] : []));
+  const loaded = [...state.slots.values()].flatMap((each) =>
+    sharesSlots(each.line, line) ? [each.slot] : [],
+  );
   return new Map([...wanted, ...loaded].map((slot) => [placeKey(slot), slot]));
 }
 

@@ -4,6 +4,7 @@
 // Method: each package bears what it was made of; a block is compared with that, by reel, lot and part as the trace compares them. Refused: a list of pieces on the block, which knew nothing of a cut before it.
 
 import type { EntryOf, PayloadOf } from './kinds.ts';
+import { linesFeeding, sharesSlots } from './lanes.ts';
 import { madeOf } from './made-of.ts';
 import type { FloorState, SlotState, Tape } from './state.ts';
 
@@ -125,11 +126,15 @@ export interface BlockedTape {
 export function blockedTapes(state: FloorState, line: string): readonly BlockedTape[] {
   if (state.blocks.size === 0) return [];
   return [...state.slots.values()]
-    .filter((slot) => slot.line === line)
-    .flatMap((slot) => slot.tapes.flatMap((tape) => blockedTape(state, slot, tape)));
+    .filter((slot) => sharesSlots(slot.line, line))
+    .flatMap(({ slot, tapes }) => tapes.flatMap((tape) => blockedTape(state, { line, slot }, tape)));
 }
 
-function blockedTape(state: FloorState, { line, slot }: SlotState, tape: Tape): readonly BlockedTape[] {
+function blockedTape(
+  state: FloorState,
+  { line, slot }: Pick<SlotState, 'line' | 'slot'>,
+  tape: Tape,
+): readonly BlockedTape[] {
   const all = packagesIn(state, tape);
   // One warning a reel: the oldest block on it that nobody overruled.
   const block = [...state.blocks.values()].find(
@@ -143,7 +148,10 @@ function blockedTape(state: FloorState, { line, slot }: SlotState, tape: Tape): 
   }
   const wasThereBefore = tape.atMs < run.startedMs;
   const doneAtBlock = block.done.find(([id]) => id === run.run)?.[1] ?? 0;
-  const sinceLoaded = Math.max(0, run.done - (wasThereBefore ? 0 : tape.fromPanels));
+  const isShared = linesFeeding(state, line).length > 1;
+  // Of a lane's own panels the tape tells nothing where another lane may have asked for it: those counted since it came tell.
+  const from = isShared ? (run.counts.filter(([, ms]) => ms <= tape.atMs).at(-1)?.[3] ?? 0) : tape.fromPanels;
+  const sinceLoaded = Math.max(0, run.done - (wasThereBefore ? 0 : from));
   const sinceBlocked = Math.min(sinceLoaded, Math.max(0, run.done - doneAtBlock));
   return [{ line, slot, tape, block, run: run.run, sinceLoaded, sinceBlocked, wasThereBefore }];
 }

@@ -3,6 +3,7 @@
 // Refused: a usual length where none was entered; a splice window of a tape that nobody measured looks as sure as one that somebody did.
 
 import type { EntryOf, PayloadOf } from './kinds.ts';
+import { linesFeeding } from './lanes.ts';
 import { unsigned } from './passkey.ts';
 import type { FloorState } from './state.ts';
 
@@ -41,7 +42,8 @@ export function foldFeeders(
       state.typed.set(entry.payload.feeder, entry.payload);
       return;
     case 'line.tape-ruled':
-      state.tapeRules.set(entry.payload.line, unsigned(entry.payload));
+      for (const line of linesFeeding(state, entry.payload.line))
+        state.tapeRules.set(line, { ...unsigned(entry.payload), line });
       return;
     default:
       entry satisfies never;

@@ -2,6 +2,7 @@
 
 import { placeKey } from './address.ts';
 import type { EntryOf } from './kinds.ts';
+import { sharesSlots } from './lanes.ts';
 import type { FloorState, SlotState } from './state.ts';
 import type { Believed, BelievedPlace } from './station-state.ts';
 
@@ -35,6 +36,6 @@ function seenNow(state: FloorState, line: string, places: readonly BelievedPlace
   const seen = new Map<string, string>();
   for (const { slot } of places) seen.set(placeKey(slot), reelsOn(undefined));
   for (const slot of state.slots.values())
-    if (slot.line === line) seen.set(placeKey(slot.slot), reelsOn(slot));
+    if (sharesSlots(slot.line, line)) seen.set(placeKey(slot.slot), reelsOn(slot));
   return [...seen];
 }

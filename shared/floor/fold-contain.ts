@@ -7,6 +7,7 @@ import { entryId } from '../log/entry.ts';
 import { newestRun } from './building.ts';
 import { idSince } from './fold-print.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
+import { sharesSlots } from './lanes.ts';
 import { type Material, materialNow } from './made-of.ts';
 import { hasOwnId, nameByEntry } from './reel-id.ts';
 import { type FloorState, slotKey } from './state.ts';
@@ -147,7 +148,7 @@ function endFindings(
   at: { readonly line: string; readonly slot: string | null },
 ): void {
   for (const [key, finding] of state.findings) {
-    if (finding.line !== at.line || finding.slot !== at.slot || finding.until !== null) continue;
+    if (!sharesSlots(finding.line, at.line) || finding.slot !== at.slot || finding.until !== null) continue;
     const name = idSince(state, finding.reel ?? nameByEntry(finding.entry));
     const until = checkOf(state, entry, at.line);
     state.findings.set(key, { ...finding, until, made: materialNow(state, name) });

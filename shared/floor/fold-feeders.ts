@@ -89,8 +89,8 @@ function move(state: FloorState, entry: EntryOf<'feeder.moved'>): void {
   state.moves.set(mark.entry, { line, from, to });
   for (const { reel } of there.tapes) {
     const known = state.reels.get(reel);
-    if (known?.at && known.at.line === line && known.at.slot === from)
-      state.reels.set(reel, { ...known, at: { line, slot: to } });
+    if (known?.at && known.at.line === there.line && known.at.slot === from)
+      state.reels.set(reel, { ...known, at: { line: there.line, slot: to } });
   }
   dropConflicts(state, there, mark.entry);
 }

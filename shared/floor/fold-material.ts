@@ -16,6 +16,7 @@ import {
 import { dropReady, putReady } from './fold-feeders.ts';
 import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
+import { feedersOf, linesFeeding } from './lanes.ts';
 import { comingIn, holdsLoose, keepLoose, kindOfPackage, looseIn } from './packs.ts';
 import { emptyReel, recount } from './recount.ts';
 import { nameByEntry } from './reel-id.ts';
@@ -75,9 +76,9 @@ export function foldMaterial(state: FloorState, entry: MaterialEntry): void {
       if (block !== null) {
         addConflict(state, {
           kind: 'cleared-though-blocked',
-          line: hold.facts.line,
+          line: feedersOf(hold.facts.line),
           slots: hold.facts.slot === null ? [] : [hold.facts.slot],
-          lines: hold.facts.slot === null ? [] : [hold.facts.line],
+          lines: hold.facts.slot === null ? [] : [feedersOf(hold.facts.line)],
           reel: hold.facts.reel,
           entries: [block, mark.entry],
           atMs: mark.atMs,
@@ -163,9 +164,9 @@ export function place(
   if ((facts.act === 'load' || isOther) && there) {
     addConflict(state, {
       kind: 'slot-loaded-twice',
-      line: facts.line,
+      line: feedersOf(facts.line),
       slots: [facts.slot],
-      lines: [facts.line],
+      lines: [feedersOf(facts.line)],
       reel: null,
       entries: [there.entry, mark.entry],
       choices: [there, { ...placed, before: null }],
@@ -179,7 +180,7 @@ export function place(
   else if (!there && off) {
     addUnloaded(state, placed, { entries: [off.entry, mark.entry], atMs: mark.atMs });
   }
-  seeInSweep(state, facts.line, facts.slot);
+  seeOnLanes(state, placed);
   putReel(state, tape, placed);
   dropOnce(state, mark.entry);
 }
@@ -210,7 +211,7 @@ function standNew(
   const loose = tape.comesIn === 'bulk' ? looseIn(state, { line, slot, feeder }) : [];
   const tapes = [...loose.filter(({ reel }) => reel !== tape.reel), tape];
   return {
-    line,
+    line: feedersOf(line),
     slot,
     feeder,
     tapes,
@@ -227,7 +228,7 @@ function stayOn(state: FloorState, slot: SlotState): void {
   const last = slot.tapes.at(-1);
   const reel = state.reels.get(last?.reel ?? '');
   state.slots.set(slotKey(slot.line, slot.slot), slot);
-  seeInSweep(state, slot.line, slot.slot);
+  seeOnLanes(state, slot);
   if (last && reel)
     state.reels.set(reel.reel, { ...reel, count: last.count, sd: last.sd, basis: last.basis });
 }
@@ -380,6 +381,11 @@ function takeTapesOff(
       cameOff: last && facts.quantity === null ? openEvidence(there, there.ledger, placed) : null,
     });
   }
+}
+
+/** What is put on a slot was verified for every lane that feeds from it. */
+function seeOnLanes(state: FloorState, { line, slot }: SlotState): void {
+  for (const lane of linesFeeding(state, line)) seeInSweep(state, lane, slot);
 }
 
 function seeInSweep(state: FloorState, line: string, slot: string): void {

@@ -1,6 +1,8 @@
 // The plant as it was last described: tablets, lines and their rules, feeders, approvals, setups, sweeps, and who took note of what.
 
+import { defineLine } from './fold-lanes.ts';
 import type { EntryOf } from './kinds.ts';
+import { linesFeeding } from './lanes.ts';
 import { approveMaker, nameMakers, withdrawMaker } from './maker-lists.ts';
 import { unsigned } from './passkey.ts';
 import { type FloorState, type LineRules, needKey, THE_PLANT } from './state.ts';
@@ -46,7 +48,7 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
       state.plant.set(THE_PLANT, entry.payload);
       return;
     case 'line.defined':
-      state.lines.set(entry.payload.line, entry.payload);
+      defineLine(state, entry.payload);
       return;
     case 'line.ruled':
     case 'line.calendar-ruled':
@@ -58,7 +60,7 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
     case 'line.pictures-ruled':
     case 'line.crewed':
     case 'line.splices-ruled':
-      foldRule(state, entry);
+      for (const line of ruledBy(state, entry)) foldRule(state, entry, line);
       return;
     case 'feeder.known':
     case 'feeder.withdrawn':
@@ -106,48 +108,52 @@ function foldTablet(state: FloorState, entry: TabletEntry): void {
   }
 }
 
-function foldRule(state: FloorState, entry: RuleEntry): void {
+/** The lines that a rule holds for: every lane of a conveyor, but for the panels in it, which are a lane's own. */
+function ruledBy(state: FloorState, { kind, payload }: RuleEntry): readonly string[] {
+  return kind === 'line.panels-ruled' ? [payload.line] : linesFeeding(state, payload.line);
+}
+
+function foldRule(state: FloorState, entry: RuleEntry, line: string): void {
   switch (entry.kind) {
     case 'line.ruled': {
-      const { line } = entry.payload;
       const before = state.rules.get(line);
       // A tablet of an older version knows the rules' own shifts alone: what it changes there counts.
       if (before && hoursOf(before) !== hoursOf(entry.payload)) state.calendars.delete(line);
-      state.rules.set(line, unsigned(entry.payload));
+      state.rules.set(line, { ...unsigned(entry.payload), line });
       return;
     }
     case 'line.calendar-ruled':
-      state.calendars.set(entry.payload.line, unsigned(entry.payload));
+      state.calendars.set(line, { ...unsigned(entry.payload), line });
       return;
     case 'line.climate-ruled': {
-      const { line, celsius, humidity } = entry.payload;
+      const { celsius, humidity } = entry.payload;
       state.climates.set(line, { celsius, humidity });
       return;
     }
     case 'line.panels-ruled':
-      state.inLines.set(entry.payload.line, unsigned(entry.payload));
+      state.inLines.set(line, { ...unsigned(entry.payload), line });
       return;
     case 'line.idle-ruled':
-      state.idles.set(entry.payload.line, entry.payload.minutes);
+      state.idles.set(line, entry.payload.minutes);
       return;
     case 'line.age-ruled':
-      state.ageLimits.set(entry.payload.line, entry.payload.limits);
+      state.ageLimits.set(line, entry.payload.limits);
       return;
     case 'line.values-ruled': {
-      const { line, ...rule } = unsigned(entry.payload);
+      const { line: _, ...rule } = unsigned(entry.payload);
       state.valueRules.set(line, rule);
       return;
     }
     case 'line.pictures-ruled': {
-      const { line, ...rule } = entry.payload;
+      const { line: _, ...rule } = entry.payload;
       state.pictureRules.set(line, rule);
       return;
     }
     case 'line.crewed':
-      state.crews.set(entry.payload.line, entry.payload.operators);
+      state.crews.set(line, entry.payload.operators);
       return;
     case 'line.splices-ruled':
-      state.spliceCosts.set(entry.payload.line, entry.payload.costs);
+      state.spliceCosts.set(line, entry.payload.costs);
       return;
     default:
       entry satisfies never;

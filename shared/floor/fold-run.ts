@@ -3,7 +3,9 @@
 
 import { entryId } from '../log/entry.ts';
 import { type CountingEntry, countOf } from './counters.ts';
+import { defineLane } from './fold-lanes.ts';
 import type { EntryOf } from './kinds.ts';
+import { feedersOf } from './lanes.ts';
 import { noSkips, settleUse, usageOf } from './remaining.ts';
 import type { Conflict, FloorState, Run, SlotState } from './state.ts';
 import { codeKey, tallyOf } from './tally.ts';
@@ -52,6 +54,7 @@ export function foldRun(state: FloorState, entry: RunEntry): void {
 function startRun(state: FloorState, entry: EntryOf<'run.started'>): void {
   const { run, line, setup, product, panelsWanted, panelSeconds, panelSd, panelPrefix } = entry.payload;
   if (state.runs.has(run)) return;
+  defineLane(state, line);
   forgetCodes(state, line);
   endCurrent(state, line, entry.hlc.ms);
   const started: Run = {
@@ -82,12 +85,26 @@ function startRun(state: FloorState, entry: EntryOf<'run.started'>): void {
   state.runs.set(run, started);
   state.current.set(line, run);
   state.chosen.set(line, setup);
-  changeSlots(state, line, (slot) => ({
-    ...slot,
-    sinceRun: run,
-    sinceDone: 0,
-    sinceSkips: noSkips,
-  }));
+  changeSlots(state, line, (slot) => beginOn(slot, { run, isLane: feedersOf(line) !== line }));
+}
+
+/** A slot from the start of a run on: the run of its own line has its place in it, that of another lane stands beside it. */
+function beginOn(slot: SlotState, of: { readonly run: string; readonly isLane: boolean }): SlotState {
+  const { run, isLane } = of;
+  if (!isLane) return { ...slot, sinceRun: run, sinceDone: 0, sinceSkips: noSkips };
+  return { ...slot, sinceLanes: [...(slot.sinceLanes ?? []), { run, done: 0, skips: noSkips }] };
+}
+
+/** A slot without a run's mark. */
+function without(slot: SlotState, run: string): SlotState {
+  const sinceLanes = slot.sinceLanes?.filter((mark) => mark.run !== run) ?? [];
+  const own = slot.sinceRun === run ? { sinceRun: null, sinceDone: 0, sinceSkips: noSkips } : {};
+  return { ...slot, ...own, sinceLanes };
+}
+
+/** True where a slot's use is computed from a run's count. */
+function isCountedBy({ sinceRun, sinceLanes }: SlotState, run: string): boolean {
+  return sinceRun === run || (sinceLanes?.some((mark) => mark.run === run) ?? false);
 }
 
 function stopRun(state: FloorState, entry: EntryOf<'run.stopped'>): void {
@@ -133,16 +150,15 @@ function endCurrent(state: FloorState, line: string, atMs: number): void {
   // What one slot took may depend on another, so all are looked at as they were.
   const before = { ...state, slots: new Map(state.slots) };
   changeSlots(state, line, (slot) =>
-    slot.sinceRun === run.run
-      ? { ...settleUse(before, slot), sinceRun: null, sinceDone: 0, sinceSkips: noSkips }
-      : slot,
+    isCountedBy(slot, run.run) ? without(settleUse(before, slot), run.run) : slot,
   );
   state.runs.set(run.run, { ...run, phase: 'ended', sinceMs: atMs, stops: closeStops(run, atMs) });
   state.current.delete(line);
 }
 
 /** Changes a line's slots, and with them what a correction or a lead's word may bring back later. */
-function changeSlots(state: FloorState, line: string, change: (slot: SlotState) => SlotState): void {
+function changeSlots(state: FloorState, of: string, change: (slot: SlotState) => SlotState): void {
+  const line = feedersOf(of);
   const changed = (slot: SlotState): SlotState => ({
     ...change(slot),
     before: slot.before && changed(slot.before),

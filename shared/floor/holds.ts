@@ -3,6 +3,7 @@
 // Refused: asking the tablet to name the entry that it answers, since two tablets may hold the same reel without knowing of each other.
 
 import type { PayloadOf } from './kinds.ts';
+import { sharesSlots } from './lanes.ts';
 import { labelShareOf, startLedger, tapeSd } from './remaining.ts';
 import { type FloorState, type Ledger, type SlotState, slotKey, type Tape } from './state.ts';
 import { wantedOn } from './wanted.ts';
@@ -18,10 +19,11 @@ export function isSameLabel(one: Label, other: Label): boolean {
   return (isPart || isSupplierPart) && one.lot === other.lot && one.dateCode === other.dateCode;
 }
 
-/** Closes the holds that a verdict answers: those of the same reel for the same slot of the same line, or of the same cart. */
+/** Closes the holds that a verdict answers: those of the same reel for the same slot, whichever lane asked, or of the same cart. */
 export function closeAnswered(state: FloorState, facts: Verified): void {
   for (const [key, { facts: held }] of state.holds) {
-    const isPlace = held.line === facts.line && held.slot === facts.slot && held.cart === facts.cart;
+    const isPlace =
+      sharesSlots(held.line, facts.line) && held.slot === facts.slot && held.cart === facts.cart;
     const isSweep = (held.act === 'sweep') === (facts.act === 'sweep');
     if (isPlace && isSweep && isSameLabel(held, facts)) state.holds.delete(key);
   }

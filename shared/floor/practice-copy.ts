@@ -1,11 +1,11 @@
-// A floor to practise on: what a line is and has at this moment, told anew as entries of a log of their own. Copied is what a person
-// meets there: the line, its rules, its setups, who belongs to the plant, what stands on the slots, the run. History is not: it is not
-// needed to practise, and a copy of entries would carry the names of the real ones.
+// A floor to practise on: what a line is and has at this moment, told anew as entries of a log of their own. Copied is what a person meets there:
+// the line, its rules and setups, the people, what stands on the slots, the run. No history: a copy of entries would carry the real ones' names.
 // Refused: going on from a copy of the folded state, which a log without these entries could neither show nor trace.
 
 import { chunksOf } from '../kit/chunks.ts';
 import { panelsToGo } from './building.ts';
 import type { EntryKind, PayloadOf, SetupSlot } from './kinds.ts';
+import { sharesSlots } from './lanes.ts';
 import { partByMakers, productAndPart } from './maker-lists.ts';
 import { blocksForPractice } from './practice-blocks.ts';
 import { hasOwnId, ownIdOf } from './reel-id.ts';
@@ -31,7 +31,7 @@ const PRACTICE_RUN = 'practice-run';
 export function copyForPractice(state: FloorState, line: string): readonly ToldEntry[] {
   const defined = state.lines.get(line);
   if (!defined) return [];
-  const slots = [...state.slots.values()].filter((slot) => slot.line === line);
+  const slots = [...state.slots.values()].filter((slot) => sharesSlots(slot.line, line));
   const reels = [...slots.flatMap((slot) => reelsOn(state, slot)), ...reelsInStore(state)];
   return [
     ...[...state.plant.values()].map((payload): ToldEntry => ({ kind: 'plant.named', payload })),

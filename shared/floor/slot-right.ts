@@ -8,6 +8,7 @@ import { compareSlots, isLaneBeside, positionsUnder } from './address.ts';
 import { typeMisfits } from './feeder-misfits.ts';
 import { blockReasons, takenAs } from './fits.ts';
 import type { SetupSlot } from './kinds.ts';
+import { lanesTaking, sharesSlots } from './lanes.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
 import { wantedOn } from './wanted.ts';
 
@@ -56,6 +57,11 @@ export function slotRight(state: FloorState, line: string, setup: string, slot: 
   return wanted && slotLooker(state, line, setup)(wanted).is;
 }
 
+/** True where what stands on a slot is right for another lane of the conveyor: it is no surplus of this one's, and stays. */
+export function isNeededByLane(state: FloorState, line: string, slot: string): boolean {
+  return lanesTaking(state, line).some((lane) => slotRight(state, lane.line, lane.setup, slot) === 'right');
+}
+
 /** Looks at a whole line; without a known setup all that is loaded is surplus and in nobody's way. Cost: linear in slots, and sorting. */
 export function lookAtLine(state: FloorState, line: string, setup: string | null): LineLook {
   const slots = setup === null ? [] : walkingOrder(state, setup).map(slotLooker(state, line, setup ?? ''));
@@ -67,7 +73,12 @@ export function lookAtLine(state: FloorState, line: string, setup: string | null
   const isTaken = (position: string, by: string) =>
     needed.get(position)?.some((slot) => !isLaneBeside(slot, by)) === true;
   const surplus = [...state.slots.values()]
-    .filter(({ line: at, slot }) => at === line && (setup === null || wantedOn(state, setup, slot) === null))
+    .filter(
+      ({ line: at, slot }) =>
+        sharesSlots(at, line) &&
+        (setup === null || wantedOn(state, setup, slot) === null) &&
+        !isNeededByLane(state, line, slot),
+    )
     .map((loaded) => ({
       loaded,
       isInTheWay: positionsUnder(loaded.slot, feederPositions(state, loaded) ?? 1).some((position) =>

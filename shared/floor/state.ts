@@ -10,6 +10,7 @@ import type { Exposure } from './exposure.ts';
 import type { FeederType, LineTape, TypedFeeder } from './feeder-types.ts';
 import type { PayloadOf } from './kinds.ts';
 import type { VerdictReason } from './kinds-reels.ts';
+import { feedersOf, type LaneMark } from './lanes.ts';
 import type { WithdrawnMaker } from './maker-lists.ts';
 import type { MoistureRuling, PartFacts } from './moisture-rules.ts';
 import { emptyPanels, type PanelState } from './panel-state.ts';
@@ -141,7 +142,7 @@ export interface Tape {
   readonly comesIn?: Exclude<PackageKind, 'tape'>;
 }
 
-/** What is on one slot. */
+/** What is on one slot. `line`: the one that has the machine, whichever lane of its conveyor the reel was put on for. */
 export interface SlotState {
   readonly line: string;
   readonly slot: string;
@@ -153,6 +154,8 @@ export interface SlotState {
   readonly sinceRun: string | null;
   readonly sinceDone: number;
   readonly sinceSkips: SkipsSeen;
+  /** Where the runs of the conveyor's other lanes stood then; absent where none built from the slot. */
+  readonly sinceLanes?: readonly LaneMark[];
   readonly ledger: Ledger;
   /** The newest entry that changed this slot. */
   readonly entry: string;
@@ -376,11 +379,11 @@ export function copyState(state: FloorState): FloorState {
 }
 
 /** Where a slot stands in the maps: `line/slot`. */
-export const slotKey = (line: string, slot: string): string => `${line}/${slot}`;
+export const slotKey = (line: string, slot: string): string => `${feedersOf(line)}/${slot}`;
 
 /** Where a warning's need stands in the maps. */
 export function needKey(line: string, slot: string, need: string): string {
-  return `${line}/${slot}#${need}`;
+  return `${slotKey(line, slot)}#${need}`;
 }
 
 /** Position of the newest folded entry; with the state it makes a snapshot. */

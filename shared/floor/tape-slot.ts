@@ -2,6 +2,7 @@
 // Method: the reel that stands there, else the feeder, else the place's own name. Refused: the name first; a machine's published
 // examples give one feeder under two of them.
 
+import { sharesSlots } from './lanes.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
 
 /** What a machine tells of a place: any of it may be missing. */
@@ -19,11 +20,12 @@ export interface Told {
 export function tapeSlot(state: FloorState, told: Told): SlotState | null {
   for (const reel of [told.active, told.depleted, told.reel]) {
     const at = state.reels.get(reel ?? '')?.at;
-    const there = at?.line === told.line ? state.slots.get(slotKey(at.line, at.slot)) : undefined;
+    const there =
+      at && sharesSlots(at.line, told.line) ? state.slots.get(slotKey(at.line, at.slot)) : undefined;
     if (there) return there;
   }
   if (told.feeder !== null)
     for (const slot of state.slots.values())
-      if (slot.line === told.line && slot.feeder === told.feeder) return slot;
+      if (sharesSlots(slot.line, told.line) && slot.feeder === told.feeder) return slot;
   return told.slot === null ? null : (state.slots.get(slotKey(told.line, told.slot)) ?? null);
 }

@@ -4,6 +4,7 @@
 
 import { entryId } from '../log/entry.ts';
 import type { EntryOf } from './kinds.ts';
+import { sharesSlots } from './lanes.ts';
 import { nameByEntry } from './reel-id.ts';
 import { type FloorState, slotKey } from './state.ts';
 import { tapeSlot } from './tape-slot.ts';
@@ -31,7 +32,7 @@ export function ofLine(
   state: FloorState,
   { payload: { line } }: EntryOf<'run.started' | 'run.ended'>,
 ): Touched {
-  const computed = [...state.slots].flatMap(([key, slot]) => (slot.line === line ? [key] : []));
+  const computed = [...state.slots].flatMap(([key, slot]) => (sharesSlots(slot.line, line) ? [key] : []));
   return { ...none, computed };
 }
 
@@ -42,7 +43,9 @@ export function ofPanels(
 ): Touched {
   const named = state.runs.get(run);
   if (named?.phase !== 'ended') return none;
-  const computed = [...state.slots].flatMap(([key, slot]) => (slot.line === named.line ? [key] : []));
+  const computed = [...state.slots].flatMap(([key, slot]) =>
+    sharesSlots(slot.line, named.line) ? [key] : [],
+  );
   return { ...none, computed };
 }
 
@@ -52,7 +55,7 @@ export function ofStation(
   { payload: { line } }: EntryOf<'station.counted' | 'station.doubled'>,
 ): Touched {
   if (state.current.has(line)) return none;
-  const computed = [...state.slots].flatMap(([key, slot]) => (slot.line === line ? [key] : []));
+  const computed = [...state.slots].flatMap(([key, slot]) => (sharesSlots(slot.line, line) ? [key] : []));
   return { ...none, computed };
 }
 

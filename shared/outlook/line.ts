@@ -5,7 +5,7 @@ import { buildingOn, panelsToGo } from '../floor/building.ts';
 import { type WindowLengths, windowLengthsOf } from '../floor/feeder-types.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import { kindOnSlot } from '../floor/packs.ts';
-import { type SlotEstimate, slotEstimate, type Usage, usageOf } from '../floor/remaining.ts';
+import { type SlotEstimate, slotEstimate, usageOf } from '../floor/remaining.ts';
 import {
   type FloorState,
   type LineRules,
@@ -30,6 +30,7 @@ import { loadInTurn } from '../forecast/turns.ts';
 import { needWarning, type WarningState } from '../forecast/warnings.ts';
 import { type WorkingTime, workingMoment } from '../forecast/working-time.ts';
 import { compareText } from '../log/order.ts';
+import { lanesRunning, laneUses, type ToUse, withLanes } from './lanes.ts';
 import { lastCountMs, measuringTime, runPace } from './run-pace.ts';
 
 /** One loaded slot that the run uses. */
@@ -133,7 +134,13 @@ export function* outlookSteps(
   const counting = countingOf(seenCounts, !stands && panelsLeft > 0);
   const basis: LinePace = { ...pace, nowMs: counting.lastMs, calendar: measuring };
   const estimateOf = estimatesOnce(floor);
-  const toUse: ToUse = ({ perPanel }) => ({ usage: usageOf(floor, run.setup, perPanel), panelsLeft });
+  const lanes = lanesRunning(floor, line, { nowMs, calendar });
+  const toUse: ToUse = ({ slot, perPanel }) => ({
+    usage: usageOf(floor, run.setup, perPanel),
+    panelsLeft,
+    panelSeconds,
+    lanes: laneUses(floor, lanes, slot),
+  });
   const slots: SlotOutlook[] = [];
   const unknown: string[] = [];
   const empty: string[] = [];
@@ -187,9 +194,6 @@ function estimatesOnce(floor: FloorState): (loaded: SlotState) => SlotEstimate {
     return estimate;
   };
 }
-
-/** What a slot gives on the panels to come, and how many those are. */
-type ToUse = (wanted: SetupSlot) => { readonly usage: Usage; readonly panelsLeft: number };
 
 interface Turns {
   readonly before: readonly SlotLoad[];
@@ -316,6 +320,8 @@ function loadOf(
     loss,
     usage,
     panelsLeft,
+    panelSeconds,
+    lanes,
   }: ReturnType<ToUse> & {
     readonly wanted: SetupSlot;
     readonly estimate: SlotEstimate;
@@ -324,13 +330,15 @@ function loadOf(
   },
 ): SlotLoad {
   const { pitchMm } = wanted;
+  const kept = 1 - loss.mean;
+  const all = withLanes({ placements: parts * kept, perPanel: usage.perPanel, panelSeconds }, lanes);
   // What skipped boards leave open of the panels to come is a doubt of how many parts those take.
-  const panels = Math.min(panelsLeft, (parts * (1 - loss.mean)) / usage.perPanel);
-  const sd = Math.hypot(estimate.countSd, usage.sdOf(panels) / (1 - loss.mean));
+  const panels = Math.min(panelsLeft, all.placements / all.perPanel);
+  const sd = Math.hypot(estimate.countSd, usage.sdOf(panels) / kept);
   return {
     slot: wanted.slot,
-    perPanel: usage.perPanel,
-    left: parts,
+    perPanel: all.perPanel,
+    left: lanes.length === 0 ? parts : all.placements / kept,
     sd,
     taken: estimate.computed,
     loss: loss.mean,

@@ -125,6 +125,12 @@ function panelsOf(placements: number, perPanel: number): number {
   return placements === 0 ? 0 : placements / perPanel;
 }
 
+/** The most panels that so many placements serve; placed already, they may all have been another lane's. */
+function panelsAtMost(placements: number, panel: Bounds, { beside }: EndsAt): number {
+  if (placements >= 0) return panelsOf(placements, panel.low);
+  return beside ? 0 : panelsOf(placements, panel.high);
+}
+
 /** True where what the slot gave so far hangs on skipped boards that nobody entered. */
 function isUseOpen(state: FloorState, slot: SlotState): boolean {
   const { unknown, variance, sd } = placedDoubt(state, slot);
@@ -142,15 +148,21 @@ export interface EndsAt {
   readonly lag: number;
   /** Panels by which the counts may have begun too late: a held reel that was put on before a lead cleared it. */
   readonly early: number;
+  /**
+   * Panels of the conveyor's other lanes by which the slot's counts may be off; absent where none feeds from it. They take from the slot too:
+   * how many panels of this lane its parts serve is bounded above alone.
+   */
+  readonly beside?: Bounds;
 }
 
 /** Panels that a slot's counts are off, since its machine was so many panels ahead of them or behind when they began. */
 function shiftOf(state: FloorState, slot: Pick<SlotState, 'slot'>, at: EndsAt): Bounds {
   const { low: least } = takenByPanel(state, at.setup, slot.slot);
   const most = Math.max(least, mostPerPanel(state, slot.slot));
+  const { low, high } = at.beside ?? { low: 0, high: 0 };
   return {
-    low: panelsOf((Math.min(0, at.reach.low) - at.early) * most, least),
-    high: panelsOf((Math.max(0, at.reach.high) + at.lag) * most, least),
+    low: panelsOf((Math.min(0, at.reach.low) + low - at.early) * most, least),
+    high: panelsOf((Math.max(0, at.reach.high) + high + at.lag) * most, least),
   };
 }
 
@@ -184,8 +196,10 @@ export function endsByCount(state: FloorState, slot: SlotState, at: EndsAt): rea
     const passed = (placed + Math.max(0, end.low)) / panel.high;
     const missed = mostMissed(passed, at.missed);
     // Panels to come may skip boards, and so may those that have passed.
-    const low = panelsOf(end.low, end.low >= 0 ? panel.high : panel.low);
-    const high = panelsOf(end.high, end.high >= 0 ? panel.low : panel.high);
+    const low = at.beside
+      ? Number.NEGATIVE_INFINITY
+      : panelsOf(end.low, end.low >= 0 ? panel.high : panel.low);
+    const high = panelsAtMost(end.high, panel, at);
     ends.unshift({ low: low + shift.low - missed, high: high + shift.high });
   }
   return ends;
@@ -199,7 +213,7 @@ export function mostByCount(state: FloorState, slot: SlotState, at: EndsAt): num
   const left = ledger.parts + DEVIATIONS * Math.sqrt(ledger.variance) - placed;
   const panel = takenByPanel(state, at.setup, slot.slot);
   const { high } = placementsOf({ low: 0, high: left });
-  return panelsOf(high, high >= 0 ? panel.low : panel.high) + shiftOf(state, slot, at).high;
+  return panelsAtMost(high, panel, at) + shiftOf(state, slot, at).high;
 }
 
 /**
@@ -213,7 +227,7 @@ export function endOfSplice(
 ): Bounds {
   const panel = takenByPanel(state, at.setup, slot.slot);
   const window = windowOf(state, slot, at.setup);
-  const sure = window ? Math.floor((window.closes * (1 - UNLIKELY_LOSS)) / panel.high) : 0;
+  const sure = window && !at.beside ? Math.floor((window.closes * (1 - UNLIKELY_LOSS)) / panel.high) : 0;
   return {
     low: at.reach.low + sure - mostMissed(sure, at.missed),
     high: window ? at.reach.high + panelsOf(window.opens, panel.low) : Number.POSITIVE_INFINITY,
@@ -233,7 +247,7 @@ export function latestEnd(
   if (!at.isNewest || joint === null || isUseOpen(state, slot)) return most;
   const since = placedSince(state, slot) - joint.placed;
   const { high } = placementsOf({ low: 0, high: joint.high - since });
-  const last = panelsOf(high, high >= 0 ? panel.low : panel.high);
+  const last = panelsAtMost(high, panel, at);
   return Math.min(most, last + shiftOf(state, slot, at).high);
 }
 

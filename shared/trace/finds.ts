@@ -2,12 +2,13 @@
 
 import type { Finding } from '../floor/fold-contain.ts';
 import { idSince } from '../floor/fold-print.ts';
+import { linesFeeding, sharesSlots } from '../floor/lanes.ts';
 import { materialNow } from '../floor/made-of.ts';
 import { hasOwnId, nameByEntry, ownIdOf } from '../floor/reel-id.ts';
 import type { FloorState, Run } from '../floor/state.ts';
 import { tallyOf } from '../floor/tally.ts';
 import { perPanelOf } from '../floor/wanted.ts';
-import { reachOf } from './line.ts';
+import { reachOf, runBefore } from './line.ts';
 import { earliest, latest, latestTo, type Span, span } from './order.ts';
 import type { Stretch } from './stretches.ts';
 
@@ -24,6 +25,7 @@ export function runsOf(state: Pick<FloorState, 'runs'>, line: string): readonly 
  */
 export function findIn(state: FloorState, finding: Finding, run: Run): Span | null {
   const { line, slot, since, until } = finding;
+  if (!isOfLane(state, finding, run.line)) return findBeside(state, finding, run);
   if (run.line !== line || perPanelOf(state, run.setup, slot) <= 0) return null;
   const { reach } = reachOf(state, line, slot);
   const tally = tallyOf(run);
@@ -45,6 +47,42 @@ export function findIn(state: FloorState, finding: Finding, run: Run): Span | nu
   // A run that went on from the one in which it was taken off, the line not emptied between.
   const next = runsOf(state, line).find((each) => each.startedMs > untilRun.startedMs);
   return next === run && run.setup === untilRun.setup ? span(1, end - tallyOf(untilRun)) : null;
+}
+
+/** False where a reel was found, or its slot seen to be right, for another lane that feeds from there: in that one's count. */
+function isOfLane(state: FloorState, { line, since, until }: Finding, lane: string): boolean {
+  if (!sharesSlots(line, lane)) return true;
+  const told = [since?.run, until?.run].map((run) => state.runs.get(run ?? '')?.line ?? lane);
+  return [line, ...told].every((each) => each === lane);
+}
+
+/** How far a run was counted at a moment, at least and at most: only its latest counts are kept with theirs. */
+function tallyAt(run: Run, ms: number): { readonly low: number; readonly high: number } {
+  const before = run.counts.filter(([, at]) => at <= ms).at(-1)?.[3];
+  if (before !== undefined) return { low: before, high: before };
+  const [first] = run.counts;
+  return { low: 0, high: first ? first[3] - first[2] : 0 };
+}
+
+/** The same in the run of another lane of the conveyor, whose count nobody looked at then: by the moments of its own counts. */
+function findBeside(state: FloorState, { slot, since, until }: Finding, run: Run): Span | null {
+  if (perPanelOf(state, run.setup, slot) <= 0) return null;
+  const isOver = run.phase === 'ended' && since !== null && run.sinceMs < since.atMs;
+  const { reach } = reachOf(state, run.line, slot);
+  const tally = tallyOf(run);
+  // Panels that were still in the line may have come by after the run's end.
+  if (isOver && reach.low >= 0) return null;
+  const first =
+    since === null ? 1 : Math.max(1, earliest(run, tallyAt(run, since.atMs).low + reach.low, reach.low) + 1);
+  const inLine = run.phase === 'ended' ? tally : tally + reach.high;
+  if (until === null) return span(first, inLine);
+  if (run.startedMs > until.atMs) {
+    // What passed before that, in a run from which this one went on, may be counted in this one.
+    const before = runBefore(state, run);
+    return before?.setup === run.setup ? span(1, Math.min(inLine, latest(run, reach.high, 0))) : null;
+  }
+  const kept = tallyAt(run, until.atMs).high;
+  return span(first, Math.min(inLine, latest(run, kept + reach.high, kept)));
 }
 
 /** The larger part of a span that lies outside another; null where nothing does. */
@@ -73,20 +111,26 @@ export function placesOf(
   const possibleLast = to === null ? tally : Math.min(latestTo(run, to), tally);
   let sure = span(Math.max(1, latest(run, from.sure, from.at)), sureLast);
   for (const finding of state.findings.values()) {
-    if (finding.line !== stretch.line || finding.slot !== stretch.slot) continue;
+    if (!sharesSlots(finding.line, stretch.line) || finding.slot !== stretch.slot) continue;
     const taken = findIn(state, finding, run);
     if (taken) sure = outside(sure, taken);
   }
   return { sure, possible: span(Math.max(1, earliest(run, from.possible, reach.low)), possibleLast) };
 }
 
+/** The runs of every lane that feeds from a line's slots. */
+export function runsFeeding(state: FloorState, line: string): readonly Run[] {
+  return linesFeeding(state, line).flatMap((each) => runsOf(state, each));
+}
+
 /** Reels that were found where they did not belong, as stretches of which nothing is sure. */
 export function foundStretches(state: FloorState): readonly Stretch[] {
   return [...state.findings.values()].flatMap((finding) =>
-    runsOf(state, finding.line).flatMap((run): Stretch[] => {
+    runsFeeding(state, finding.line).flatMap((run): Stretch[] => {
       const places = findIn(state, finding, run);
       if (places === null) return [];
-      const { line, slot, supplierPart, lot, dateCode, who, entry } = finding;
+      const { slot, supplierPart, lot, dateCode, who, entry } = finding;
+      const { line } = run;
       const name = finding.reel ?? nameByEntry(entry);
       // What is joined with it while it may stand there may come on panels; what is joined later may not.
       const made = finding.until === null ? materialNow(state, idSince(state, name)) : finding.made;

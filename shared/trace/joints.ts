@@ -23,7 +23,7 @@ export function boundJoints(
 ): void {
   const { slot, run, open, tally } = at;
   if (isMixed(slot)) return; // what lies loose has no joints
-  const { reach } = reachOf(state, slot.line, slot.slot);
+  const { reach } = reachOf(state, run.line, slot.slot);
   const rests = mayRest(state, run.setup, slot.slot);
   const early = Math.max(0, ...slot.tapes.map((tape) => open.get(tape.entry)?.early ?? 0));
   const ends = endsByCount(state, slot, { ...endsAt(state, slot, run), early });

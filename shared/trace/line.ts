@@ -1,6 +1,8 @@
 // What the trace asks of a line: its runs, what has passed a slot's machine, and how far a slot's counts may be off.
 
+import { newestRun } from '../floor/building.ts';
 import { panelsInLine } from '../floor/in-line.ts';
+import { feedersOf, linesFeeding } from '../floor/lanes.ts';
 import type { FloorState, Run, SlotState } from '../floor/state.ts';
 import { tallyOf } from '../floor/tally.ts';
 import { perPanelOf } from '../floor/wanted.ts';
@@ -17,16 +19,34 @@ export function reachOf(
   return { reach: { low: least, high: most + 1 }, isGuess, missed };
 }
 
+/** Where the trace keeps open stretches of a slot (`key`: its `slotKey`) in a line's run: each lane of a conveyor has its own. */
+export function openKey(line: string, key: string): string {
+  return feedersOf(line) === line ? key : `${key} ${line}`;
+}
+
 /** With what the ends of a slot's tapes are computed in a run. */
 export function endsAt(state: FloorState, slot: SlotState, run: Run): EndsAt {
-  const { reach, missed } = reachOf(state, slot.line, slot.slot);
-  return { setup: run.setup, reach, missed, lag: lagSince(state, slot, run), early: 0 };
+  const { reach, missed } = reachOf(state, run.line, slot.slot);
+  const at = { setup: run.setup, reach, missed, lag: lagSince(state, slot, run), early: 0 };
+  const others = linesFeeding(state, run.line).filter((line) => line !== run.line);
+  if (others.length === 0) return at;
+  const beside = others.map((line) => {
+    const newest = newestRun(state, line);
+    const { low, high } = reachOf(state, line, slot.slot).reach;
+    return { low: Math.min(0, low), high: Math.max(0, high) + (newest ? lagSince(state, slot, newest) : 0) };
+  });
+  return {
+    ...at,
+    beside: { low: sum(beside.map(({ low }) => low)), high: sum(beside.map(({ high }) => high)) },
+  };
 }
+
+const sum = (figures: readonly number[]) => figures.reduce((all, each) => all + each, 0);
 
 /** The most panels that had passed and were not entered when a slot's counts began. */
 function lagSince(state: FloorState, slot: SlotState, newest: Run): number {
   const [first] = slot.tapes;
-  if (first && slot.ledger.chain === first.entry) return lagAt(state, slot.line, first.atMs);
+  if (first && slot.ledger.chain === first.entry) return lagAt(state, newest.line, first.atMs);
   // Begun by a count, or with a tape that is gone: in one of the runs that have taken what was placed since.
   let placed = placedSince(state, slot);
   let lag = 0;

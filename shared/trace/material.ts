@@ -4,12 +4,14 @@
 // What was joined counts from then on: panels built before do not carry it. A piece was one ever since, however its cut was told late.
 
 import { idSince } from '../floor/fold-print.ts';
+import { linesFeeding } from '../floor/lanes.ts';
 import { type Material, materialNow } from '../floor/made-of.ts';
 import { hasOwnId, ownIdOf } from '../floor/reel-id.ts';
 import type { FloorState, Tape } from '../floor/state.ts';
 import { compareText } from '../log/order.ts';
+import { openKey } from './line.ts';
 import { asAsked, type TraceQuestion } from './question.ts';
-import type { Stretch } from './stretches.ts';
+import type { Stretch, TraceIndex } from './stretches.ts';
 
 /** How a stretch carries what is asked for: surely on each of its sure panels, or perhaps. */
 export type Carried = 'surely' | 'perhaps';
@@ -44,6 +46,21 @@ export function bornWith(
     ...(hasOwnId(reel) ? {} : { unnamed: reel }),
     ...(made === null ? {} : { made }),
   };
+}
+
+/**
+ * What was cut or joined into a package (`name`) that stands on a slot is in what it feeds from then on, and perhaps in what it fed before;
+ * on each lane that feeds from there.
+ */
+export function takeMaterial({ state, open }: Pick<TraceIndex, 'state' | 'open'>, name: string): void {
+  for (const [key, { line, tapes }] of state.slots)
+    for (const tape of tapes) {
+      if (tape.reel !== name) continue;
+      for (const lane of linesFeeding(state, line)) {
+        const stretch = open.get(openKey(lane, key))?.get(tape.entry);
+        if (stretch) Object.assign(stretch, bornWith(state, tape));
+      }
+    }
 }
 
 /** The package of a stretch as it is called by now; null where nothing names it. */

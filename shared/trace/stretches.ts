@@ -10,6 +10,7 @@ import { countOf } from '../floor/counters.ts';
 import { applyFloorEntry } from '../floor/fold.ts';
 import { idSince } from '../floor/fold-print.ts';
 import { type FloorEntry, readFloorEntry } from '../floor/kinds.ts';
+import { linesFeeding, sharesSlots } from '../floor/lanes.ts';
 import type { Material } from '../floor/made-of.ts';
 import { ownIdOf } from '../floor/reel-id.ts';
 import { touchesOf } from '../floor/registry.ts';
@@ -19,9 +20,10 @@ import { perPanelOf } from '../floor/wanted.ts';
 import type { Entry } from '../log/entry.ts';
 import { type Bounds, endOfSplice, latestEnd, mostByCount } from './doubt.ts';
 import { boundJoints, guesses } from './joints.ts';
-import { countedSince, endsAt, lagAt, reachOf, runBefore } from './line.ts';
+import { lanesOf, openToLane } from './lane-told.ts';
+import { countedSince, endsAt, lagAt, openKey, reachOf, runBefore } from './line.ts';
 import { pourOver } from './loose.ts';
-import { bornWith } from './material.ts';
+import { bornWith, takeMaterial } from './material.ts';
 import { latest, latestTo } from './order.ts';
 import { boundSeen } from './seen-joint.ts';
 import { type SerialPanel, takeSerial } from './serials.ts';
@@ -83,7 +85,7 @@ export interface TraceIndex {
   readonly serials: Map<string, readonly SerialPanel[]>;
   /** run -> place in the order of counting -> code. */
   readonly serialByPanel: Map<string, Map<number, string>>;
-  /** `slotKey` -> stretches of the line's newest run that may still reach into panels to come, by the tape's entry. */
+  /** `openKey` -> stretches of the line's newest run that may still reach into panels to come, by the tape's entry. */
   readonly open: Map<string, Map<string, Stretch>>;
 }
 
@@ -116,7 +118,10 @@ export function traceEntry(index: TraceIndex, entry: Entry): void {
   const heldMs = known.kind === 'hold.cleared' ? (state.holds.get(known.payload.of)?.atMs ?? null) : null;
   const coded = known.kind === 'panels.counted' || known.kind === 'station.counted' ? known : null;
   const counted = (coded && countOf(state, coded))?.run;
+  const told = known.kind === 'line.defined' || known.kind === 'run.started' ? known.payload.line : null;
+  const lanes = told === null ? 0 : lanesOf(state, told);
   applyFloorEntry(state, known);
+  if (told !== null && lanesOf(state, told) > Math.max(1, lanes)) openToLane(index, told);
   if (known.kind === 'reel.split') takeMaterial(index, known.payload.into);
   else if (known.kind === 'reel.merged') takeMaterial(index, idSince(state, known.payload.reel));
   if (coded) takeSerial(index, coded, counted);
@@ -132,15 +137,22 @@ interface Change {
   readonly heldMs: number | null;
 }
 
-/** Opens and ends stretches after one slot changed. */
+/** Opens and ends stretches after one slot changed, in the run of every lane that feeds from it. */
 function compare(index: TraceIndex, change: Change): void {
+  const now = index.state.slots.get(change.key) ?? null;
+  if (now === change.was) return;
+  for (const line of linesFeeding(index.state, now?.line ?? change.was?.line ?? ''))
+    compareOn(index, line, change);
+}
+
+function compareOn(index: TraceIndex, line: string, change: Change): void {
   const { state } = index;
-  const { key, was } = change;
-  const now = state.slots.get(key) ?? null;
-  if (now === was) return;
-  const [line, slot] = [now?.line ?? was?.line ?? '', now?.slot ?? was?.slot ?? ''];
+  const { was } = change;
+  const now = state.slots.get(change.key) ?? null;
+  const slot = now?.slot ?? was?.slot ?? '';
   const run = newestRun(state, line);
   if (!run) return;
+  const key = openKey(line, change.key);
   const open = index.open.get(key) ?? new Map<string, Stretch>();
   const { reach, isGuess } = reachOf(state, line, slot);
   const tally = tallyOf(run);
@@ -223,7 +235,9 @@ function stand(
       known.there = true;
       return;
     }
-    const since = tape.atMs < run.startedMs ? 0 : Math.min(tape.fromPanels, tally) + reach.low;
+    // Panels of another lane's run say nothing of this one.
+    const isApart = tape.atMs < run.startedMs || linesFeeding(state, run.line).length > 1;
+    const since = isApart ? 0 : Math.min(tape.fromPanels, tally) + reach.low;
     const low = isBack ? Math.min(since, passed.low) : passed.low;
     const from = { possible: low + 1, sure: passed.high + 1, at: tally };
     const stretch = openStretch(index, { tape, slot: now, run, from, entry });
@@ -233,7 +247,7 @@ function stand(
       const isNewest = place === now.tapes.length - 1;
       const spliced = endOfSplice(state, now, ends);
       const high = isBack
-        ? latestEnd(state, now, { ...ends, isNewest, lag: lagAt(state, now.line, tape.atMs) })
+        ? latestEnd(state, now, { ...ends, isNewest, lag: lagAt(state, run.line, tape.atMs) })
         : spliced.high;
       // What the tape before has left is lost from the sum where the new one's count is not known.
       const most =
@@ -281,9 +295,9 @@ function openStretch(
   at: { tape: Tape; slot: SlotState; run: Run; from: PanelBound; entry: FloorEntry },
 ): Stretch {
   const { tape, slot, run } = at;
-  const { reach, isGuess } = reachOf(index.state, slot.line, slot.slot);
+  const { reach, isGuess } = reachOf(index.state, run.line, slot.slot);
   const stretch: Stretch = {
-    line: slot.line,
+    line: run.line,
     run: run.run,
     product: run.product,
     setup: run.setup,
@@ -332,8 +346,9 @@ function beginRun(index: TraceIndex, entry: FloorEntry & { kind: 'run.started' }
       if (goesOn && stretch.there && stretch.to === null && stretch.reach.low < 0)
         stretch.to = { sure: last + stretch.reach.low, possible: Number.POSITIVE_INFINITY, at: null };
   }
-  for (const [key, slot] of state.slots) {
-    if (slot.line !== line || perPanelOf(state, run.setup, slot.slot) <= 0) continue;
+  for (const [at, slot] of state.slots) {
+    const key = openKey(line, at);
+    if (!sharesSlots(slot.line, line) || perPanelOf(state, run.setup, slot.slot) <= 0) continue;
     const open = new Map<string, Stretch>();
     slot.tapes.forEach((tape, place) => {
       const stood = before.get(key)?.get(tape.entry);
@@ -382,13 +397,4 @@ function reachInto(
     index.stretches.push(copy);
     index.open.set(at.key, new Map([...(index.open.get(at.key) ?? []), [tape, copy]]));
   }
-}
-
-/** What was cut or joined into a package that stands on a slot is in what it feeds from then on, and perhaps in what it fed before. */
-function takeMaterial({ state, open }: TraceIndex, name: string): void {
-  for (const [key, { tapes }] of state.slots)
-    for (const tape of tapes) {
-      const stretch = tape.reel === name ? open.get(key)?.get(tape.entry) : undefined;
-      if (stretch) Object.assign(stretch, bornWith(state, tape));
-    }
 }

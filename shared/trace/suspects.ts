@@ -10,7 +10,7 @@ import type { ContainCause } from '../floor/vocabulary.ts';
 import { serialsBetween } from './ask.ts';
 import { stretchesBeside } from './beside.ts';
 import { guessedOf } from './boards.ts';
-import { findIn, placesOf, runsOf } from './finds.ts';
+import { findIn, placesOf, runsFeeding } from './finds.ts';
 import { type Carried, carriedBy } from './material.ts';
 import { earliest, latestTo, span } from './order.ts';
 import type { TraceQuestion } from './question.ts';
@@ -54,8 +54,8 @@ export function suspectPanels(index: TraceIndex, question: SuspectQuestion): Sus
   }
   const meant = finding ? [] : stretchesOf(index, question).map(([stretch]) => stretch);
   const isOn = (stretch: Stretch) => stretch.there && index.state.runs.get(stretch.run)?.phase !== 'ended';
-  const inLine: readonly Guess[] =
-    finding && index.state.inLines.get(finding.line) === undefined ? ['in-line'] : [];
+  const asked = finding ? [finding.line, ...runs.map(({ line }) => line)] : [];
+  const inLine: readonly Guess[] = asked.some((line) => !index.state.inLines.has(line)) ? ['in-line'] : [];
   return {
     runs,
     codes: [...codes],
@@ -67,7 +67,7 @@ export function suspectPanels(index: TraceIndex, question: SuspectQuestion): Sus
 function foundRuns(index: TraceIndex, entry: string): readonly SuspectRun[] {
   const finding = index.state.findings.get(entry);
   if (!finding) return [];
-  return runsOf(index.state, finding.line).flatMap((run): SuspectRun[] => {
+  return runsFeeding(index.state, finding.line).flatMap((run): SuspectRun[] => {
     const possible = findIn(index.state, finding, run);
     return possible === null
       ? []

@@ -15,6 +15,7 @@ export const reasonVerdicts = {
   'slot-empty': 'refused',
   'slot-on-cart': 'refused',
   'not-in-setup': 'refused',
+  'wrong-for-lane': 'refused',
   'reel-elsewhere': 'refused',
   'reel-here': 'refused',
   'reel-on-cart': 'refused',

@@ -7,6 +7,7 @@ import { typeMisfits } from '../floor/feeder-misfits.ts';
 import { typeOf } from '../floor/feeder-types.ts';
 import { ageReasons, blockReasons, type FitLife, partFits } from '../floor/fits.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
+import { sharesSlots } from '../floor/lanes.ts';
 import { isOnLinePlace } from '../floor/place.ts';
 import { plantDay } from '../floor/plant-day.ts';
 import { hasOwnId, ownIdOf } from '../floor/reel-id.ts';
@@ -14,6 +15,7 @@ import { type CartPlace, type FloorState, type Reel, slotKey } from '../floor/st
 import { judgedAnew, type MeasuredPart, valueCheckOf } from '../floor/value-check.ts';
 import { joins, type Verdict, type VerifyAct } from '../floor/vocabulary.ts';
 import { wantedOn } from '../floor/wanted.ts';
+import { laneReasons } from './lanes.ts';
 import { type Reason, verdictOf } from './reasons.ts';
 
 export { slotsWanting } from '../floor/fits.ts';
@@ -74,6 +76,7 @@ export function verifyReel(state: FloorState, question: VerifyQuestion): VerifyA
     const judged = partFits(state, { line: question.line, setup: question.setup, wanted }, question.reel);
     part = judged.part;
     reasons.push(...judged.reasons);
+    if (question.act !== 'sweep') reasons.push(...laneReasons(state, question, reasons));
     reasons.push(...feederReasons(state, question, wanted));
   }
   reasons.push(...reelReasons(state, question, part));
@@ -156,7 +159,9 @@ function isSameFeederPlace(
   there: { readonly line: string; readonly slot: string },
   asked: Pick<VerifyQuestion, 'line' | 'slot'>,
 ): boolean {
-  return there.line === asked.line && (there.slot === asked.slot || isLaneBeside(there.slot, asked.slot));
+  return (
+    sharesSlots(there.line, asked.line) && (there.slot === asked.slot || isLaneBeside(there.slot, asked.slot))
+  );
 }
 
 /** The other lanes beside the slot asked for that the feeder serves, on the line or ready on a cart, in walking order. */
@@ -165,7 +170,7 @@ function lanesTaken(state: FloorState, question: VerifyQuestion, feeder: string)
   const carried =
     act === 'load' || act === 'exchange' ? onOtherPlaces(state, line, slot).map(({ place }) => place) : [];
   const beside = [...state.slots.values(), ...carried].filter(
-    (there) => there.feeder === feeder && there.line === line && isLaneBeside(there.slot, slot),
+    (there) => there.feeder === feeder && sharesSlots(there.line, line) && isLaneBeside(there.slot, slot),
   );
   return [...new Set(beside.map((there) => there.slot))].sort(compareSlots);
 }
@@ -197,7 +202,7 @@ function reelReasons(state: FloorState, question: VerifyQuestion, part: string |
     }
   } else {
     if (known?.at) {
-      const here = known.at.line === line && known.at.slot === slot;
+      const here = sharesSlots(known.at.line, line) && known.at.slot === slot;
       if (here) reasons.push({ code: 'reel-here', reel: known.reel, slot });
       else
         reasons.push({ code: 'reel-elsewhere', reel: known.reel, slot: known.at.slot, line: known.at.line });

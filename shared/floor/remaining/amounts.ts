@@ -1,6 +1,7 @@
 // Amounts of parts with what is not known of them: is what is there enough for what is needed?
 
 import { panelsToGo } from '../building.ts';
+import { buildingBeside, feedersOf } from '../lanes.ts';
 import type { FloorState, Reel, SlotState } from '../state.ts';
 import { perPanelOf } from '../wanted.ts';
 import { keptShare, slotEstimate } from './estimate.ts';
@@ -79,20 +80,23 @@ function picksFor(placements: number, doubt: number, loss: LossLearnt): Amount {
   return { parts: placements / kept, variance: ofPicks + doubt * doubt, sd: ofLoss };
 }
 
-/** What is left on a slot once the panels that its line's run still has to build are done; null where its count is not known. */
+/** What is left on a slot once the panels that every lane's run still has to build are done; null where its count is not known. */
 export function leftAfterRun(state: FloorState, slot: SlotState): Amount | null {
   const { parts, countSd, computed, loss } = slotEstimate(state, slot);
   if (parts === null) return null;
-  const run = state.runs.get(state.current.get(slot.line) ?? '');
   const since = lossSpread(computed, loss);
-  const now: Amount = { parts, variance: countSd ** 2 + since.ofPicks, sd: since.ofLoss };
-  if (!run) return now;
-  const perPanel = perPanelOf(state, run.setup, slot.slot);
-  const taken = takenBy(state, { setup: run.setup, perPanel, panels: panelsToGo(run), loss });
-  const after = {
-    parts: now.parts - taken.parts,
-    variance: now.variance + taken.variance,
-    sd: now.sd + taken.sd,
-  };
-  return after.parts > 0 ? after : { parts: 0, variance: after.variance, sd: after.sd };
+  let left: Amount = { parts, variance: countSd ** 2 + since.ofPicks, sd: since.ofLoss };
+  const host = feedersOf(slot.line);
+  for (const line of [host, ...buildingBeside(state, host)]) {
+    const run = state.runs.get(state.current.get(line) ?? '');
+    if (!run) continue;
+    const perPanel = perPanelOf(state, run.setup, slot.slot);
+    const taken = takenBy(state, { setup: run.setup, perPanel, panels: panelsToGo(run), loss });
+    left = {
+      parts: left.parts - taken.parts,
+      variance: left.variance + taken.variance,
+      sd: left.sd + taken.sd,
+    };
+  }
+  return left.parts > 0 ? left : { ...left, parts: 0 };
 }

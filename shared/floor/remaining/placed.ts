@@ -1,17 +1,39 @@
 // How many placements has a slot given so far? Private to the door `remaining.ts`.
 
+import { buildingBeside, feedersOf, type LaneMark } from '../lanes.ts';
 import { type FloorState, type SlotState, slotKey } from '../state.ts';
 import { takenInTurn, turnGroup } from '../turns.ts';
 import { perPanelOf } from '../wanted.ts';
 import type { Placed } from './finished.ts';
-import { addDoubt, noDoubt, noSkips, type PlacedDoubt, panelsBuilt, usageOf } from './skips.ts';
+import {
+  addDoubt,
+  type CountMark,
+  noDoubt,
+  noSkips,
+  type PlacedDoubt,
+  panelsBuilt,
+  usageOf,
+} from './skips.ts';
 
-/** Placements taken from a slot's tapes since its figures were set, and what is not known of them. */
+/** Placements taken from a slot's tapes since its figures were set, by every lane that builds from it, and what is not known of them. */
 function placedSince(state: FloorState, slot: SlotState): { placed: number; doubt: PlacedDoubt } {
-  const run = slot.sinceRun === null ? undefined : state.runs.get(slot.sinceRun);
+  const own = { run: slot.sinceRun, done: slot.sinceDone, skips: slot.sinceSkips };
+  const [first, ...more] = [own, ...(slot.sinceLanes ?? [])].map((mark) => placedFor(state, slot, mark));
+  return more.reduce(
+    (sum, each) => ({ placed: sum.placed + each.placed, doubt: addDoubt(sum.doubt, each.doubt) }),
+    first ?? { placed: 0, doubt: noDoubt },
+  );
+}
+
+function placedFor(
+  state: FloorState,
+  slot: SlotState,
+  mark: CountMark & { readonly run: string | null },
+): { placed: number; doubt: PlacedDoubt } {
+  const run = mark.run === null ? undefined : state.runs.get(mark.run);
   if (!run) return { placed: 0, doubt: noDoubt };
   const perPanel = perPanelOf(state, run.setup, slot.slot);
-  const built = panelsBuilt(state, run, { done: slot.sinceDone, skips: slot.sinceSkips });
+  const built = panelsBuilt(state, run, mark);
   const { variance, sd, unknown } = built.doubt;
   const doubt = {
     variance: perPanel * perPanel * variance,
@@ -41,14 +63,23 @@ export function placedDoubt(state: FloorState, slot: SlotState): PlacedDoubt {
   return addDoubt(slot.ledger.doubt, placedSince(state, slot).doubt);
 }
 
-/** Where a line's count stands now: from there on a slot's use is computed. */
+/** Where the counts of a line and of the lanes beside it stand now: from there on a slot's use is computed. */
 export function countMark(
   state: FloorState,
   line: string,
-): Pick<SlotState, 'sinceRun' | 'sinceDone' | 'sinceSkips'> {
-  const run = state.runs.get(state.current.get(line) ?? '');
-  if (!run) return { sinceRun: state.current.get(line) ?? null, sinceDone: 0, sinceSkips: noSkips };
-  return { sinceRun: run.run, sinceDone: run.done, sinceSkips: run.skips };
+): Pick<SlotState, 'sinceRun' | 'sinceDone' | 'sinceSkips' | 'sinceLanes'> {
+  const host = feedersOf(line);
+  const run = state.runs.get(state.current.get(host) ?? '');
+  const beside = buildingBeside(state, host).flatMap((lane): readonly LaneMark[] => {
+    const there = state.runs.get(state.current.get(lane) ?? '');
+    return there ? [{ run: there.run, done: there.done, skips: there.skips }] : [];
+  });
+  return {
+    sinceRun: run?.run ?? state.current.get(host) ?? null,
+    sinceDone: run?.done ?? 0,
+    sinceSkips: run?.skips ?? noSkips,
+    sinceLanes: beside,
+  };
 }
 
 /** The slot with what it has used so far as a plain figure, its doubt in the ledger. */
@@ -66,12 +97,14 @@ export function settleUse(state: FloorState, slot: SlotState): SlotState {
  * what it had until now.
  */
 export function settleTurns(state: FloorState, line: string, slot: string): void {
-  const run = state.runs.get(state.current.get(line) ?? '');
-  const setup = run && state.setups.get(run.setup);
-  if (!run || !setup) return;
-  const settled = turnGroup(setup, slot).flatMap((each) => {
-    const other = each.slot === slot ? undefined : state.slots.get(slotKey(line, each.slot));
-    return other ? [settleUse(state, other)] : [];
-  });
-  for (const other of settled) state.slots.set(slotKey(line, other.slot), other);
+  const host = feedersOf(line);
+  const settled = new Map<string, SlotState>();
+  for (const each of [host, ...buildingBeside(state, host)]) {
+    const setup = state.setups.get(state.runs.get(state.current.get(each) ?? '')?.setup ?? '');
+    for (const { slot: address } of setup ? turnGroup(setup, slot) : []) {
+      const other = address === slot ? undefined : state.slots.get(slotKey(host, address));
+      if (other) settled.set(slotKey(host, address), settleUse(state, other));
+    }
+  }
+  for (const [key, other] of settled) state.slots.set(key, other);
 }

@@ -108,3 +108,37 @@ describe('before any slot is scanned', () => {
     expect(judgeEarly({ ...view, floor }, reelInHand, startMs)?.answer.verdict).toBe('refused');
   });
 });
+
+describe('a tablet of two lanes', () => {
+  const lane2 = 'L1~lane2';
+  const story = beginStory();
+  tellPlant(story);
+  const line = story.floor().lines.get('L1');
+  if (!line) throw new TypeError('Cannot tell a lane as its line must be told first: current value is none');
+  story.tell('line.defined', { ...line, line: lane2, name: 'Brae line 1, lane 2' });
+  const slots = [wantedSlot('M1-F-001', 'R-100'), wantedSlot('M1-F-009', 'Z-900')];
+  story.tell('setup.taken', { ...brookSetup, setup: 'fell-top-a', product: 'Fell', line: lane2, slots });
+  story.tell('setup.chosen', { line: lane2, setup: 'fell-top-a' });
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1' }));
+  const on = { line: lane2, setup: 'fell-top-a' };
+  story.tell('reel.verified', verified('M1-F-009', 'Z-900', { ...on, reel: 'K9' }));
+  const served = (own: string, other: string): DeskView => ({
+    floor: story.floor(),
+    line: own,
+    beside: [other],
+  });
+
+  test.each([
+    ['a slot that both take from stays with the lane in hand', 'M1-F-001', 'L1', 'L1'],
+    ['and so it does on the other', 'M1-F-001', lane2, lane2],
+    ['a slot that one lane takes from is its', 'M1-F-009', 'L1', lane2],
+    ['a slot that the first alone takes from is its', 'M1-F-002', lane2, 'L1'],
+    ['a reel that runs for both stays with the lane in hand', 'K1', lane2, lane2],
+    ['a reel that runs for one lane is its', 'K9', 'L1', lane2],
+  ])('%s', (_, text, own, line) => {
+    const both = served(own, own === 'L1' ? lane2 : 'L1');
+    expect(lineOfScan(emptyDesk, scan(text), both)).toBe(line);
+    // It is one slot, so nobody is asked which.
+    expect(takeScan(emptyDesk, scan(text), both).question).toBeNull();
+  });
+});

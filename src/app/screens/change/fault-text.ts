@@ -11,9 +11,20 @@ export interface WideFeeder {
   readonly positions: number;
 }
 
-/** A fault of a setup as a sentence; where a loaded feeder makes it, with that feeder's name. */
-export function faultText(fault: SetupFault & { readonly feeder?: WideFeeder }): string {
+/** What another lane of the conveyor needs to stay on a slot. */
+export interface KeptForLane {
+  readonly slot: string;
+  readonly part: string;
+  readonly lane: string;
+}
+
+/** Why a line cannot change over, with what makes it so where that is known. */
+export type ChangeFault = SetupFault & { readonly feeder?: WideFeeder; readonly kept?: KeptForLane };
+
+/** A fault of a setup as a sentence; where a loaded feeder or another lane makes it, with its name. */
+export function faultText(fault: ChangeFault): string {
   const words = say(changeWords);
+  if (fault.kept) return words.faults.keptFor(fault.kept.slot, fault.kept.part, fault.kept.lane);
   const said = sayFault(fault, words.faults);
   return fault.feeder ? `${said} ${words.byFeeder(fault.feeder.feeder, fault.feeder.positions)}` : said;
 }

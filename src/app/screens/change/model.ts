@@ -7,9 +7,11 @@ import {
   type SetupDiff,
   type SetupFault,
 } from '../../../../shared/changeover/diff.ts';
+import { type WantedFor, wantedWithLanes } from '../../../../shared/changeover/lanes.ts';
 import { loadedFor } from '../../../../shared/changeover/loaded.ts';
 import { orderSteps, type StepPlan } from '../../../../shared/changeover/steps.ts';
 import { compareSlots } from '../../../../shared/floor/address.ts';
+import { sharesSlots } from '../../../../shared/floor/lanes.ts';
 import { type ValueUnit, valueUnits } from '../../../../shared/floor/part-value.ts';
 import { recordedBankKey } from '../../../../shared/floor/place.ts';
 import {
@@ -20,7 +22,7 @@ import {
   slotKey,
 } from '../../../../shared/floor/state.ts';
 import { wantedOn } from '../../../../shared/floor/wanted.ts';
-import type { WideFeeder } from './fault-text.ts';
+import type { ChangeFault } from './fault-text.ts';
 
 /** What a change to a setup takes, or why it cannot be. */
 export type ChangePlan =
@@ -30,7 +32,7 @@ export type ChangePlan =
       readonly steps: StepPlan;
       readonly twice: readonly { readonly part: string; readonly slots: readonly string[] }[];
     }
-  | { readonly fits: false; readonly faults: readonly (SetupFault & { readonly feeder?: WideFeeder })[] };
+  | { readonly fits: false; readonly faults: readonly ChangeFault[] };
 
 /** Positions of each bank of a line. */
 export function bankSizes(floor: FloorState, line: string): BankSizes {
@@ -44,20 +46,35 @@ export function bankSizes(floor: FloorState, line: string): BankSizes {
 
 /** What changing a line to a setup takes. */
 export function planChange(floor: FloorState, line: string, setup: Setup): ChangePlan {
-  const wanted = setup.slots.map(({ slot, part, positions }) => ({ slot, part, width: positions }));
-  const { loaded, rule } = loadedFor(floor, line, setup.setup);
+  const wanted = wantedWithLanes(floor, line, setup);
+  const { loaded, rule } = loadedFor(floor, line, setup.setup, wanted);
+  const own = wanted.filter((each) => each.line === line);
   const found = diffSetups(loaded, wanted, bankSizes(floor, line), rule);
-  if (!found.ok) return { fits: false, faults: found.error.map((fault) => withFeeder(floor, line, fault)) };
-  return { fits: true, diff: found.value, steps: orderSteps(found.value), twice: partsTwice(wanted) };
+  if (!found.ok)
+    return { fits: false, faults: found.error.map((fault) => withCause(floor, line, fault, wanted)) };
+  return { fits: true, diff: found.value, steps: orderSteps(found.value), twice: partsTwice(own) };
 }
 
-/** The fault with the feeder that makes it, where one is loaded whose record is wider than what its slot wants. */
-function withFeeder(floor: FloorState, line: string, fault: SetupFault) {
-  if (fault.side !== 'loaded') return fault;
+/** The fault with the lane that needs another part there, or the feeder that is loaded and wider by its record than its slot wants. */
+function withCause(
+  floor: FloorState,
+  line: string,
+  fault: SetupFault,
+  wanted: readonly WantedFor[],
+): ChangeFault {
+  if (fault.side !== 'loaded') {
+    if (fault.code !== 'slot-twice' && fault.code !== 'overlap') return fault;
+    const kept = wanted.find(
+      (each) => each.line !== line && (each.slot === fault.slot || each.slot === fault.with?.slot),
+    );
+    if (!kept) return fault;
+    const lane = floor.lines.get(kept.line)?.name ?? kept.line;
+    return { ...fault, kept: { slot: kept.slot, part: kept.part, lane } };
+  }
   for (const slot of [fault.slot, fault.with?.slot]) {
     const feeder = floor.feeders.get(floor.slots.get(slotKey(line, slot ?? ''))?.feeder ?? '');
-    const wanted = wantedOn(floor, floor.chosen.get(line) ?? '', slot ?? '');
-    if (feeder && feeder.positions > (wanted?.positions ?? 1))
+    const own = wantedOn(floor, floor.chosen.get(line) ?? '', slot ?? '');
+    if (feeder && feeder.positions > (own?.positions ?? 1))
       return { ...fault, feeder: { feeder: feeder.feeder, positions: feeder.positions } };
   }
   return fault;
@@ -66,7 +83,7 @@ function withFeeder(floor: FloorState, line: string, fault: SetupFault) {
 /** Slots that were changed since a changeover began, newest first: the ticks of its list. */
 export function doneSlots(floor: FloorState, changeover: Changeover): readonly SlotState[] {
   return [...floor.slots.values()]
-    .filter((slot) => slot.line === changeover.line && slot.atMs >= changeover.beganMs)
+    .filter((slot) => sharesSlots(slot.line, changeover.line) && slot.atMs >= changeover.beganMs)
     .sort((a, b) => b.atMs - a.atMs || compareSlots(a.slot, b.slot));
 }
 

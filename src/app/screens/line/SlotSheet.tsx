@@ -5,6 +5,7 @@ import { pickFaultsOn } from '../../../../shared/outlook/losses.ts';
 import { runOutWithStops } from '../../../../shared/outlook/stops-to-come.ts';
 import type { WalkPlan } from '../../../../shared/outlook/walks.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { ForLanes } from '../../frame/ForLanes.tsx';
 import { useRefusal } from '../../may.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -53,6 +54,7 @@ export function SlotSheet(props: SlotSheetProps) {
         </p>
         <OnItsAxis {...props} />
         <Facts {...props} />
+        <ForLanes line={props.outlook.line} slot={slot.slot} />
         <p class="caution">
           <Icon name="warn" />
           {words.caution}

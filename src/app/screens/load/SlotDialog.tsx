@@ -13,6 +13,7 @@ import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { AirDialog } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
+import { ForLanes } from '../../frame/ForLanes.tsx';
 import { FeederDialog, PackDialog } from '../../frame/packs-later.tsx';
 import { UnloadDialog } from '../../frame/UnloadDialog.tsx';
 import { useRefusal } from '../../may.ts';
@@ -75,6 +76,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
     <Dialog title={slot} onClose={onClose}>
       <div class="stack">
         {wanted && <Wanted wanted={wanted} />}
+        <ForLanes line={line} slot={slot} />
         {loaded ? <Tapes loaded={loaded} zone={zone} /> : <p class="soft">{words.emptySlot}</p>}
         {left && <Left left={left} />}
         <Loose line={line} slot={slot} loaded={loaded ?? null} />

@@ -39,6 +39,7 @@ export const words: Sentences<typeof english> = {
     width: (slot, part) => sentence`${part} على ${slot}: لا تعطي الورقة عرض مغذٍ يمكن استخدامه.`,
     'slot-twice': (slot, part) => sentence`يستخدم الإعداد ${slot} مرتين، إحداهما لـ ${part}.`,
     overlap: (slot, part, neighbour) => sentence`تتداخل ${part} على ${slot} مع ${neighbour}.`,
+    keptFor: (slot, part, lane) => sentence`يجب أن يبقى ${part} على ${slot} من أجل ${lane}.`,
     'slot-unknown': (slot, part) => sentence`لا يوجد على هذا الخط الموضع ${slot} لـ ${part}.`,
     pastEnd: (slot, part, last) => sentence`لا يوجد ${slot} لـ ${part}: في صفه ${counted.slots(last)}.`,
     over: (slot, part, positions) =>

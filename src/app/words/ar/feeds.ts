@@ -30,4 +30,5 @@ export const words: Words<'feeds'> = {
     bulk: (count) => counted.packages(count),
   },
   dueNow: { splice: 'صِل الآن', exchange: 'استبدل الآن', refill: 'أعد الملء الآن' },
+  forLane: (lane, part, count) => sentence`لـ ${lane}: ${part}، ${count} لكل لوحة.`,
 };

@@ -25,6 +25,15 @@ export const words: Sentences<typeof english> = {
   addBank: 'إضافة صف',
   holdsTrays: 'صوانٍ دون مغذيات',
   trays: 'صوانٍ',
+  lanes: {
+    title: 'المسارات',
+    help: 'قد يحمل الناقل منتجين معًا. لكل مسار تشغيله، وكلها تأخذ من المواضع نفسها.',
+    add: 'إضافة مسار',
+    name: (number) => sentence`اسم المسار ${number}`,
+    // A name to be saved: it holds no marks of direction.
+    called: (line, number) => `${line}، المسار ${number}`,
+    removeOf: (number) => sentence`حذف المسار ${number}`,
+  },
   picture: 'كيف يبدو الخط',
   save: 'حفظ الخط',
   saved: (name) => sentence`حُفظ ${name}.`,
@@ -40,6 +49,7 @@ export const words: Sentences<typeof english> = {
     ranges: (count) =>
       plural(count, 'أصلح الصف المعلّم أعلاه.', sentence`أصلح الصفوف المعلّمة أعلاه (${count}).`),
     'name-missing': 'أدخل اسمًا.',
+    'lanes-alike': 'أعط كل مسار اسمًا خاصًا به.',
     'zone-unknown': 'اختر منطقة زمنية من القائمة.',
     'no-banks': 'أدخل مواضع صف واحد أولًا.',
     lost: (slots, count) =>

@@ -40,6 +40,11 @@ const reasonsAr: ReasonWords = {
       f['goesTo'] ? sentence`مكان هذه البكرة ${f['goesTo']}.` : 'لا موضع في هذا الإعداد يطلب هذه القطعة.',
     act: 'أعدها. امسح بكرة أخرى.',
   },
+  'wrong-for-lane': {
+    title: 'خاطئة للمسار الآخر',
+    say: (f) => sentence`${f['lane']} يأخذ ${f['wanted']} من هذا الموضع.`,
+    act: 'أعدها. امسح بكرة تناسب المسارين.',
+  },
   'not-in-setup': {
     title: 'ليست في هذا الإعداد',
     say: (f) =>

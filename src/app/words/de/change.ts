@@ -38,6 +38,7 @@ export const words: Sentences<typeof english> = {
     width: (slot, part) => `${part} auf ${slot}: Die Rüstliste nennt keine brauchbare Feederbreite.`,
     'slot-twice': (slot, part) => `Die Rüstung nutzt ${slot} zweimal, einmal für ${part}.`,
     overlap: (slot, part, neighbour) => `${part} auf ${slot} und ${neighbour} überlappen sich.`,
+    keptFor: (slot, part, lane) => `${slot} muss ${part} für ${lane} behalten.`,
     'slot-unknown': (slot, part) => `Diese Linie hat keinen Platz ${slot} für ${part}.`,
     pastEnd: (slot, part, last) =>
       plural(

@@ -31,4 +31,5 @@ export const words: Words<'feeds'> = {
     bulk: (count) => plural(count, '1 Gebinde', `${count} Gebinde`),
   },
   dueNow: { splice: 'jetzt spleißen', exchange: 'jetzt wechseln', refill: 'jetzt nachfüllen' },
+  forLane: (lane, part, count) => `Für ${lane}: ${part}, ${count} pro Nutzen.`,
 };

@@ -24,6 +24,14 @@ export const words: Sentences<typeof english> = {
   addBank: 'Bank hinzufügen',
   holdsTrays: 'Trays, keine Feeder',
   trays: 'Trays',
+  lanes: {
+    title: 'Spuren',
+    help: 'Ein Transport kann zwei Produkte zugleich führen. Jede Spur hat ihren eigenen Lauf; alle nehmen von denselben Plätzen.',
+    add: 'Spur hinzufügen',
+    name: (number) => `Name der Spur ${number}`,
+    called: (line, number) => `${line}, Spur ${number}`,
+    removeOf: (number) => `Spur ${number} entfernen`,
+  },
   picture: 'So sieht die Linie aus',
   save: 'Linie speichern',
   saved: (name) => `${name} gespeichert.`,
@@ -43,6 +51,7 @@ export const words: Sentences<typeof english> = {
         `Berichtigen Sie die ${count} oben markierten Bänke.`,
       ),
     'name-missing': 'Geben Sie einen Namen ein.',
+    'lanes-alike': 'Geben Sie jeder Spur einen eigenen Namen.',
     'zone-unknown': 'Wählen Sie eine Zeitzone aus der Liste.',
     'no-banks': 'Geben Sie zuerst die Plätze einer Bank ein.',
     lost: (slots, count) =>

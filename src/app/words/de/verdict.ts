@@ -40,6 +40,11 @@ const reasonsDe: ReasonWords = {
         : 'Kein Platz dieser Rüstung braucht dieses Bauteil.',
     act: 'Legen Sie sie zurück. Scannen Sie eine andere Rolle.',
   },
+  'wrong-for-lane': {
+    title: 'Falsch für die andere Spur',
+    say: (f) => `${f['lane']} nimmt ${f['wanted']} von diesem Platz.`,
+    act: 'Legen Sie sie zurück. Scannen Sie eine Rolle, die für beide Spuren passt.',
+  },
   'not-in-setup': {
     title: 'Nicht in dieser Rüstung',
     say: (f) =>

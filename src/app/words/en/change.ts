@@ -38,6 +38,7 @@ export const words = {
     'slot-twice': (slot: string, part: string) => `The setup uses ${slot} twice, once for ${part}.`,
     overlap: (slot: string, part: string, neighbour: string) =>
       `${part} on ${slot} and ${neighbour} overlap.`,
+    keptFor: (slot: string, part: string, lane: string) => `${slot} must keep ${part} for ${lane}.`,
     'slot-unknown': (slot: string, part: string) => `This line has no slot ${slot} for ${part}.`,
     pastEnd: (slot: string, part: string, last: number) =>
       plural(

@@ -32,4 +32,6 @@ export const words = {
   },
   /** What is due now, where it is no splice. */
   dueNow: { splice: 'splice now', exchange: 'exchange now', refill: 'refill now' },
+  /** What another lane of the conveyor takes from the slot. */
+  forLane: (lane: string, part: string, count: string) => `For ${lane}: ${part}, ${count} per panel.`,
 } as const;

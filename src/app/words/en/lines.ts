@@ -22,6 +22,14 @@ export const words = {
   addBank: 'Add a bank',
   holdsTrays: 'Trays, no feeders',
   trays: 'trays',
+  lanes: {
+    title: 'Lanes',
+    help: 'A conveyor may carry two products at once. Each lane has its own run; all take from the same slots.',
+    add: 'Add a lane',
+    name: (number: number) => `Name of lane ${number}`,
+    called: (line: string, number: number) => `${line}, lane ${number}`,
+    removeOf: (number: number) => `Remove lane ${number}`,
+  },
   picture: 'What the line looks like',
   save: 'Save line',
   saved: (name: string) => `${name} saved.`,
@@ -37,6 +45,7 @@ export const words = {
     ranges: (count: number) =>
       plural(count, 'Mend the bank marked above.', `Mend the ${count} banks marked above.`),
     'name-missing': 'Enter a name.',
+    'lanes-alike': 'Give each lane a name of its own.',
     'zone-unknown': 'Choose a time zone from the list.',
     'no-banks': 'Enter the slots of one bank first.',
     lost: (slots: string, count: number) =>

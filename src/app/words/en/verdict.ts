@@ -37,6 +37,11 @@ const reasonsEn: ReasonWords = {
       f['goesTo'] ? `This reel goes to ${f['goesTo']}.` : 'No slot of this setup wants this part.',
     act: 'Put it back. Scan another reel.',
   },
+  'wrong-for-lane': {
+    title: 'Wrong for the other lane',
+    say: (f) => `${f['lane']} takes ${f['wanted']} from this slot.`,
+    act: 'Put it back. Scan a reel that both lanes take.',
+  },
   'not-in-setup': {
     title: 'Not in this setup',
     say: (f) =>

@@ -38,6 +38,7 @@ export const words: Sentences<typeof english> = {
     width: (slot, part) => `${part} en ${slot}: la hoja no da un ancho de alimentador válido.`,
     'slot-twice': (slot, part) => `En el montaje ${slot} está dos veces, una para ${part}.`,
     overlap: (slot, part, neighbour) => `${part} en ${slot} invade el sitio de ${neighbour}.`,
+    keptFor: (slot, part, lane) => `${slot} debe conservar ${part} para ${lane}.`,
     'slot-unknown': (slot, part) => `Esta línea no tiene la posición ${slot} para ${part}.`,
     pastEnd: (slot, part, last) =>
       plural(

@@ -32,4 +32,5 @@ export const words: Words<'feeds'> = {
     bulk: (count) => plural(count, '1 paquete', `${count} paquetes`),
   },
   dueNow: { splice: 'empalmar ya', exchange: 'cambiar ya', refill: 'rellenar ya' },
+  forLane: (lane, part, count) => `Para ${lane}: ${part}, ${count} por panel.`,
 };

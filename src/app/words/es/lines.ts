@@ -24,6 +24,14 @@ export const words: Sentences<typeof english> = {
   addBank: 'Añadir un banco',
   holdsTrays: 'Bandejas, sin alimentadores',
   trays: 'bandejas',
+  lanes: {
+    title: 'Carriles',
+    help: 'Un transportador puede llevar dos productos a la vez. Cada carril tiene su propia tirada; todos toman de las mismas posiciones.',
+    add: 'Añadir un carril',
+    name: (number) => `Nombre del carril ${number}`,
+    called: (line, number) => `${line}, carril ${number}`,
+    removeOf: (number) => `Quitar el carril ${number}`,
+  },
   picture: 'Así queda la línea',
   save: 'Guardar línea',
   saved: (name) => `${name}: guardada.`,
@@ -39,6 +47,7 @@ export const words: Sentences<typeof english> = {
     ranges: (count) =>
       plural(count, 'Corrija el banco marcado arriba.', `Corrija los ${count} bancos marcados arriba.`),
     'name-missing': 'Escriba un nombre.',
+    'lanes-alike': 'Dé a cada carril un nombre propio.',
     'zone-unknown': 'Elija una zona horaria de la lista.',
     'no-banks': 'Escriba antes las posiciones de un banco.',
     lost: (slots, count) =>

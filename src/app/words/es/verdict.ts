@@ -40,6 +40,11 @@ const reasonsEs: ReasonWords = {
         : 'Ninguna posición de este montaje quiere este componente.',
     act: 'Devuélvala. Escanee otra bobina.',
   },
+  'wrong-for-lane': {
+    title: 'Errónea para el otro carril',
+    say: (f) => `${f['lane']} toma ${f['wanted']} de esta posición.`,
+    act: 'Devuélvala. Escanee una bobina que sirva a ambos carriles.',
+  },
   'not-in-setup': {
     title: 'No es de este montaje',
     say: (f) =>

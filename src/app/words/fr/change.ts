@@ -38,6 +38,7 @@ export const words: Sentences<typeof english> = {
     width: (slot, part) => `${part} en ${slot} : la feuille ne donne pas de largeur de feeder utilisable.`,
     'slot-twice': (slot, part) => `Le plan utilise ${slot} deux fois, dont une pour ${part}.`,
     overlap: (slot, part, neighbour) => `${part} en ${slot} et ${neighbour} se chevauchent.`,
+    keptFor: (slot, part, lane) => `${slot} doit garder ${part} pour ${lane}.`,
     'slot-unknown': (slot, part) => `Cette ligne n’a pas d’emplacement ${slot} pour ${part}.`,
     pastEnd: (slot, part, last) =>
       plural(

@@ -24,6 +24,14 @@ export const words: Sentences<typeof english> = {
   addBank: 'Ajouter un banc',
   holdsTrays: 'Plateaux, pas de feeders',
   trays: 'plateaux',
+  lanes: {
+    title: 'Voies',
+    help: 'Un convoyeur peut porter deux produits à la fois. Chaque voie a sa propre série ; toutes prennent aux mêmes emplacements.',
+    add: 'Ajouter une voie',
+    name: (number) => `Nom de la voie ${number}`,
+    called: (line, number) => `${line}, voie ${number}`,
+    removeOf: (number) => `Retirer la voie ${number}`,
+  },
   picture: 'À quoi ressemble la ligne',
   save: 'Enregistrer la ligne',
   saved: (name) => `${name} : enregistré.`,
@@ -39,6 +47,7 @@ export const words: Sentences<typeof english> = {
     ranges: (count) =>
       plural(count, 'Corrigez le banc marqué plus haut.', `Corrigez les ${count} bancs marqués plus haut.`),
     'name-missing': 'Saisissez un nom.',
+    'lanes-alike': 'Donnez à chaque voie son propre nom.',
     'zone-unknown': 'Choisissez un fuseau horaire dans la liste.',
     'no-banks': 'Saisissez d’abord les emplacements d’un banc.',
     lost: (slots, count) =>

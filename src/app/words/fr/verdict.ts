@@ -40,6 +40,11 @@ const reasonsFr: ReasonWords = {
         : 'Aucun emplacement de ce plan ne demande ce composant.',
     act: 'Remettez-la. Scannez une autre bobine.',
   },
+  'wrong-for-lane': {
+    title: 'Mauvaise pour l’autre voie',
+    say: (f) => `${f['lane']} prend ${f['wanted']} à cet emplacement.`,
+    act: 'Remettez-la. Scannez une bobine qui convient aux deux voies.',
+  },
   'not-in-setup': {
     title: 'Pas dans ce plan',
     say: (f) =>

@@ -38,6 +38,7 @@ export const words: Sentences<typeof english> = {
     width: (slot, part) => `${slot}, ${part}: a setuplista nem ad használható feederszélességet.`,
     'slot-twice': (slot, part) => `A setup kétszer használja: ${slot}, egyszer ehhez: ${part}.`,
     overlap: (slot, part, neighbour) => `${slot}: ${part} és ${neighbour} átfedi egymást.`,
+    keptFor: (slot, part, lane) => `${slot}: itt kell maradnia ennek: ${part} (${lane}).`,
     'slot-unknown': (slot, part) => `Ezen a soron nincs ${slot} hely ehhez: ${part}.`,
     pastEnd: (slot, part, last) => `Nincs ${slot} hely ehhez: ${part}. A bankban ${last} hely van.`,
     over: (slot, part, positions) => `${slot}: ${part} ${positions} férőhellyel túllóg a bank végén.`,

@@ -29,4 +29,5 @@ export const words: Words<'feeds'> = {
     bulk: (count) => `${count} csomag`,
   },
   dueNow: { splice: 'toldás most', exchange: 'csere most', refill: 'utántöltés most' },
+  forLane: (lane, part, count) => `${lane}: ${part}, panelenként ${count}.`,
 };

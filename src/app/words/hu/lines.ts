@@ -24,6 +24,14 @@ export const words: Sentences<typeof english> = {
   addBank: 'Bank hozzáadása',
   holdsTrays: 'Tálcák, feeder nélkül',
   trays: 'tálcák',
+  lanes: {
+    title: 'Sávok',
+    help: 'Egy szállítópályán egyszerre két termék is futhat. Minden sávnak saját gyártása van; mind ugyanazokról a helyekről vesz.',
+    add: 'Sáv hozzáadása',
+    name: (number) => `A(z) ${number}. sáv neve`,
+    called: (line, number) => `${line}, ${number}. sáv`,
+    removeOf: (number) => `A(z) ${number}. sáv törlése`,
+  },
   picture: 'Így néz ki a sor',
   save: 'Sor mentése',
   saved: (name) => `${name}: mentve.`,
@@ -39,6 +47,7 @@ export const words: Sentences<typeof english> = {
     ranges: (count) =>
       count === 1 ? 'Javítsa a fent megjelölt bankot.' : `Javítsa a fent megjelölt ${count} bankot.`,
     'name-missing': 'Írjon be egy nevet.',
+    'lanes-alike': 'Adjon minden sávnak saját nevet.',
     'zone-unknown': 'Válasszon időzónát a listából.',
     'no-banks': 'Előbb írja be egy bank helyeit.',
     lost: (slots, count) =>

@@ -40,6 +40,11 @@ const reasonsHu: ReasonWords = {
         : 'A setup egyik helye sem kéri ezt az alkatrészt.',
     act: 'Tegye vissza. Olvasson be másik tekercset.',
   },
+  'wrong-for-lane': {
+    title: 'A másik sávhoz nem jó',
+    say: (f) => `${f['lane']} erről a helyről ezt veszi: ${f['wanted']}.`,
+    act: 'Tegye vissza. Olvasson be mindkét sávhoz jó tekercset.',
+  },
   'not-in-setup': {
     title: 'Nincs ebben a setupban',
     say: (f) =>

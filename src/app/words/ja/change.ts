@@ -38,6 +38,7 @@ export const words: Sentences<typeof english> = {
     width: (slot, part) => `${slot}の${part}：表に使えるフィーダー幅がありません。`,
     'slot-twice': (slot, part) => `段取り表が${slot}を2回使っています。1回は${part}です。`,
     overlap: (slot, part, neighbour) => `${slot}の${part}と${neighbour}がぶつかります。`,
+    keptFor: (slot, part, lane) => `${slot}には${lane}用の${part}を残す必要があります。`,
     'slot-unknown': (slot, part) => `このラインには${part}用のスロット${slot}がありません。`,
     pastEnd: (slot, part, last) => `${part}用の${slot}はありません。このバンクは${last}スロットです。`,
     over: (slot, part, positions) => `${slot}の${part}がバンクの端を${positions}スロット越えます。`,

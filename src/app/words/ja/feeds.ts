@@ -36,4 +36,5 @@ export const words: Words<'feeds'> = {
     bulk: (count) => `${count}包`,
   },
   dueNow: { splice: '今スプライス', exchange: '今交換', refill: '今補充' },
+  forLane: (lane, part, count) => `${lane}：${part}、パネルあたり${count}。`,
 };

@@ -24,6 +24,14 @@ export const words: Sentences<typeof english> = {
   addBank: 'バンクを追加する',
   holdsTrays: 'トレイ（フィーダーなし）',
   trays: 'トレイ',
+  lanes: {
+    title: 'レーン',
+    help: 'コンベアは2つの製品を同時に流せます。生産はレーンごと、部品は同じスロットから取ります。',
+    add: 'レーンを追加する',
+    name: (number) => `レーン${number}の名前`,
+    called: (line, number) => `${line} レーン${number}`,
+    removeOf: (number) => `レーン${number}を外す`,
+  },
   picture: 'ラインの見え方',
   save: 'ラインを保存する',
   saved: (name) => `${name}を保存しました。`,
@@ -41,6 +49,7 @@ export const words: Sentences<typeof english> = {
         ? '上で印の付いたバンクを直してください。'
         : `上で印の付いた${count}つのバンクを直してください。`,
     'name-missing': '名前を入力してください。',
+    'lanes-alike': 'レーンごとに別の名前を付けてください。',
     'zone-unknown': '一覧からタイムゾーンを選んでください。',
     'no-banks': '先に1つのバンクのスロットを入力してください。',
     lost: (slots, count) =>

@@ -38,6 +38,7 @@ export const words: Sentences<typeof english> = {
     width: (slot, part) => `${slot}의 ${part}: 시트에 쓸 수 있는 피더 폭이 없습니다.`,
     'slot-twice': (slot, part) => `셋업에 ${slot} 슬롯이 두 번 있고, 그중 한 번은 ${part}용입니다.`,
     overlap: (slot, part, neighbour) => `${slot}의 ${part}, ${neighbour}: 서로 겹칩니다.`,
+    keptFor: (slot, part, lane) => `${slot}에는 ${lane}용 ${part}이(가) 남아야 합니다.`,
     'slot-unknown': (slot, part) => `이 라인에는 ${part}용 슬롯이 없습니다: ${slot}.`,
     pastEnd: (slot, part, last) => `${part}용 ${slot} 슬롯이 없습니다. 그 뱅크는 슬롯이 ${last}개입니다.`,
     over: (slot, part, positions) => `${slot}의 ${part}: 뱅크 끝을 슬롯 ${positions}개만큼 넘습니다.`,

@@ -29,4 +29,5 @@ export const words: Words<'feeds'> = {
     bulk: (count) => `${count}봉`,
   },
   dueNow: { splice: '지금 스플라이스', exchange: '지금 교체', refill: '지금 보충' },
+  forLane: (lane, part, count) => `${lane}: ${part}, 패널당 ${count}.`,
 };

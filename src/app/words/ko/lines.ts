@@ -23,6 +23,14 @@ export const words: Sentences<typeof english> = {
   addBank: '뱅크 추가',
   holdsTrays: '트레이(피더 없음)',
   trays: '트레이',
+  lanes: {
+    title: '레인',
+    help: '컨베이어 하나로 두 제품을 동시에 만들 수 있습니다. 생산은 레인마다 따로이고, 모두 같은 슬롯에서 가져갑니다.',
+    add: '레인 추가',
+    name: (number) => `레인 ${number} 이름`,
+    called: (line, number) => `${line} 레인 ${number}`,
+    removeOf: (number) => `레인 ${number} 제거`,
+  },
   picture: '라인의 모양',
   save: '라인 저장',
   saved: (name) => `${name}: 저장했습니다.`,
@@ -38,6 +46,7 @@ export const words: Sentences<typeof english> = {
     ranges: (count) =>
       count === 1 ? '위에 표시된 뱅크를 고치십시오.' : `위에 표시된 뱅크 ${count}개를 고치십시오.`,
     'name-missing': '이름을 입력하십시오.',
+    'lanes-alike': '레인마다 다른 이름을 붙이세요.',
     'zone-unknown': '목록에서 시간대를 선택하십시오.',
     'no-banks': '먼저 한 뱅크의 슬롯을 입력하십시오.',
     lost: (slots, count) =>

@@ -38,6 +38,11 @@ const reasons: ReasonWords = {
       f['goesTo'] ? `이 릴의 자리는 ${f['goesTo']}입니다.` : '이 셋업에는 이 부품을 쓰는 슬롯이 없습니다.',
     act: '제자리에 돌려놓으십시오. 다른 릴을 스캔하십시오.',
   },
+  'wrong-for-lane': {
+    title: '다른 레인에 맞지 않음',
+    say: (f) => `${f['lane']}은(는) 이 슬롯에서 ${f['wanted']}을(를) 씁니다.`,
+    act: '돌려놓으세요. 두 레인에 모두 맞는 릴을 스캔하세요.',
+  },
   'not-in-setup': {
     title: '이 셋업에 없음',
     say: (f) =>

@@ -40,6 +40,7 @@ export const words: Sentences<typeof english> = {
     width: (slot, part) => `${part} na ${slot}: arkusz nie podaje szerokości podajnika, której można użyć.`,
     'slot-twice': (slot, part) => `Setup używa ${slot} dwa razy, raz dla ${part}.`,
     overlap: (slot, part, neighbour) => `${part} na ${slot} i ${neighbour} zachodzą na siebie.`,
+    keptFor: (slot, part, lane) => `${slot} musi zachować ${part} dla ${lane}.`,
     'slot-unknown': (slot, part) => `Ta linia nie ma slotu ${slot} dla ${part}.`,
     pastEnd: (slot, part, last) =>
       `Nie ma ${slot} dla ${part}: jego bank ma ${byNumber(last, { one: `${last} slot`, few: `${last} sloty`, other: `${last} slotów` })}.`,

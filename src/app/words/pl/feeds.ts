@@ -46,4 +46,5 @@ export const words: Sentences<typeof english> = {
       }),
   },
   dueNow: { splice: 'łącz teraz', exchange: 'wymień teraz', refill: 'dosyp teraz' },
+  forLane: (lane, part, count) => `Dla ${lane}: ${part}, ${count} na panel.`,
 };

@@ -26,6 +26,14 @@ export const words: Sentences<typeof english> = {
   addBank: 'Dodaj bank',
   holdsTrays: 'Tacki, bez podajników',
   trays: 'tacki',
+  lanes: {
+    title: 'Tory',
+    help: 'Transporter może prowadzić dwa produkty naraz. Każdy tor ma własną serię; wszystkie pobierają z tych samych slotów.',
+    add: 'Dodaj tor',
+    name: (number) => `Nazwa toru ${number}`,
+    called: (line, number) => `${line}, tor ${number}`,
+    removeOf: (number) => `Usuń tor ${number}`,
+  },
   picture: 'Jak wygląda linia',
   save: 'Zapisz linię',
   saved: (name) => `Zapisano: ${name}.`,
@@ -45,6 +53,7 @@ export const words: Sentences<typeof english> = {
         other: `Popraw ${count} banków zaznaczonych wyżej.`,
       }),
     'name-missing': 'Podaj nazwę.',
+    'lanes-alike': 'Nadaj każdemu torowi własną nazwę.',
     'zone-unknown': 'Wybierz strefę czasową z listy.',
     'no-banks': 'Najpierw wpisz sloty jednego banku.',
     lost: (slots, count) =>

@@ -40,6 +40,11 @@ const reasonsPl: ReasonWords = {
         : 'Żaden slot tego setupu nie potrzebuje tego komponentu.',
     act: 'Odłóż ją na miejsce. Zeskanuj inną rolkę.',
   },
+  'wrong-for-lane': {
+    title: 'Zła dla drugiego toru',
+    say: (f) => `${f['lane']} pobiera ${f['wanted']} z tego slotu.`,
+    act: 'Odłóż ją. Zeskanuj rolkę, która pasuje do obu torów.',
+  },
   'not-in-setup': {
     title: 'Spoza tego setupu',
     say: (f) =>

@@ -38,6 +38,7 @@ export const words: Sentences<typeof english> = {
     width: (slot, part) => `${part} em ${slot}: a folha não dá uma largura de feeder utilizável.`,
     'slot-twice': (slot, part) => `O setup usa ${slot} duas vezes, uma delas para ${part}.`,
     overlap: (slot, part, neighbour) => `${part} em ${slot} e ${neighbour} se sobrepõem.`,
+    keptFor: (slot, part, lane) => `${slot} deve manter ${part} para ${lane}.`,
     'slot-unknown': (slot, part) => `Esta linha não tem o slot ${slot} para ${part}.`,
     pastEnd: (slot, part, last) =>
       `Não existe ${slot} para ${part}: o banco tem ${plural(last, `${last} slot`, `${last} slots`)}.`,

@@ -32,4 +32,5 @@ export const words: Sentences<typeof english> = {
     bulk: (count) => plural(count, `${count} embalagem`, `${count} embalagens`),
   },
   dueNow: { splice: 'emendar agora', exchange: 'trocar agora', refill: 'reabastecer agora' },
+  forLane: (lane, part, count) => `Para ${lane}: ${part}, ${count} por painel.`,
 };

@@ -24,6 +24,14 @@ export const words: Sentences<typeof english> = {
   addBank: 'Adicionar um banco',
   holdsTrays: 'Bandejas, sem feeders',
   trays: 'bandejas',
+  lanes: {
+    title: 'Pistas',
+    help: 'Um transportador pode levar dois produtos ao mesmo tempo. Cada pista tem sua própria produção; todas usam os mesmos slots.',
+    add: 'Adicionar uma pista',
+    name: (number) => `Nome da pista ${number}`,
+    called: (line, number) => `${line}, pista ${number}`,
+    removeOf: (number) => `Remover a pista ${number}`,
+  },
   picture: 'Como fica a linha',
   save: 'Salvar linha',
   saved: (name) => `${name}: salva.`,
@@ -39,6 +47,7 @@ export const words: Sentences<typeof english> = {
     ranges: (count) =>
       plural(count, 'Corrija o banco marcado acima.', `Corrija os ${count} bancos marcados acima.`),
     'name-missing': 'Digite um nome.',
+    'lanes-alike': 'Dê a cada pista um nome próprio.',
     'zone-unknown': 'Escolha um fuso horário da lista.',
     'no-banks': 'Digite antes os slots de um banco.',
     lost: (slots, count) =>

@@ -38,6 +38,11 @@ const reasonsPt: ReasonWords = {
       f['goesTo'] ? `Este rolo vai em ${f['goesTo']}.` : 'Nenhum slot deste setup pede este componente.',
     act: 'Devolva-o. Escaneie outro rolo.',
   },
+  'wrong-for-lane': {
+    title: 'Errado para a outra pista',
+    say: (f) => `${f['lane']} usa ${f['wanted']} deste slot.`,
+    act: 'Devolva-o. Leia um rolo que sirva às duas pistas.',
+  },
   'not-in-setup': {
     title: 'Não é deste setup',
     say: (f) =>

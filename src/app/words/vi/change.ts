@@ -38,6 +38,7 @@ export const words: Sentences<typeof english> = {
     width: (slot, part) => `${part} ở ${slot}: bảng không cho khổ feeder dùng được.`,
     'slot-twice': (slot, part) => `Setup dùng ${slot} hai lần, một lần cho ${part}.`,
     overlap: (slot, part, neighbour) => `${part} ở ${slot} và ${neighbour} chồng lên nhau.`,
+    keptFor: (slot, part, lane) => `${slot} phải giữ ${part} cho ${lane}.`,
     'slot-unknown': (slot, part) => `Chuyền này không có slot ${slot} cho ${part}.`,
     pastEnd: (slot, part, last) => `Không có ${slot} cho ${part}: dãy đó có ${last} slot.`,
     over: (slot, part, positions) => `${part} ở ${slot} lố ${positions} vị trí qua cuối dãy.`,

@@ -30,4 +30,5 @@ export const words: Sentences<typeof english> = {
     bulk: (count) => `${count} gói`,
   },
   dueNow: { splice: 'nối ngay', exchange: 'thay ngay', refill: 'đổ thêm ngay' },
+  forLane: (lane, part, count) => `Cho ${lane}: ${part}, ${count} mỗi panel.`,
 };

@@ -23,6 +23,14 @@ export const words: Sentences<typeof english> = {
   addBank: 'Thêm dãy',
   holdsTrays: 'Khay, không có feeder',
   trays: 'khay',
+  lanes: {
+    title: 'Làn',
+    help: 'Băng tải có thể chạy hai sản phẩm cùng lúc. Mỗi làn có đợt chạy riêng; tất cả lấy từ cùng các slot.',
+    add: 'Thêm làn',
+    name: (number) => `Tên làn ${number}`,
+    called: (line, number) => `${line}, làn ${number}`,
+    removeOf: (number) => `Bỏ làn ${number}`,
+  },
   picture: 'Chuyền trông như thế này',
   save: 'Lưu chuyền',
   saved: (name) => `Đã lưu ${name}.`,
@@ -37,6 +45,7 @@ export const words: Sentences<typeof english> = {
   obstacles: {
     ranges: (count) => `Sửa ${count} dãy được đánh dấu ở trên.`,
     'name-missing': 'Nhập tên.',
+    'lanes-alike': 'Đặt cho mỗi làn một tên riêng.',
     'zone-unknown': 'Chọn múi giờ trong danh sách.',
     'no-banks': 'Nhập slot của một dãy trước.',
     lost: (slots, count) => `Sẽ mất ${count} slot đang dùng: ${slots}. Hãy giữ lại.`,

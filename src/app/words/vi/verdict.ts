@@ -38,6 +38,11 @@ const reasonsVi: ReasonWords = {
       f['goesTo'] ? `Cuộn này thuộc ${f['goesTo']}.` : 'Không slot nào của setup này cần linh kiện này.',
     act: 'Trả lại. Quét cuộn khác.',
   },
+  'wrong-for-lane': {
+    title: 'Sai cho làn kia',
+    say: (f) => `${f['lane']} lấy ${f['wanted']} từ slot này.`,
+    act: 'Trả lại. Quét một cuộn dùng được cho cả hai làn.',
+  },
   'not-in-setup': {
     title: 'Không thuộc setup này',
     say: (f) =>

@@ -38,6 +38,7 @@ export const words: Sentences<typeof english> = {
     width: (slot, part) => `${slot} 的 ${part}：表中没有可用的飞达宽度。`,
     'slot-twice': (slot, part) => `站位表重复使用 ${slot}，其中一次给 ${part}。`,
     overlap: (slot, part, neighbour) => `${slot} 的 ${part} 与 ${neighbour} 相碰。`,
+    keptFor: (slot, part, lane) => `${slot} 必须为 ${lane} 保留 ${part}。`,
     'slot-unknown': (slot, part) => `本产线没有 ${part} 要用的站位 ${slot}。`,
     pastEnd: (slot, part, last) => `没有 ${part} 要用的 ${slot}：该料台只有 ${last} 个站位。`,
     over: (slot, part, positions) => `${slot} 的 ${part} 超出料台末端 ${positions} 个站位。`,

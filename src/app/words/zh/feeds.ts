@@ -29,4 +29,5 @@ export const words: Words<'feeds'> = {
     bulk: (count) => `${count} 包`,
   },
   dueNow: { splice: '现在接料', exchange: '现在更换', refill: '现在补料' },
+  forLane: (lane, part, count) => `供 ${lane}：${part}，每拼板 ${count}。`,
 };

@@ -23,6 +23,14 @@ export const words: Sentences<typeof english> = {
   addBank: '添加料台',
   holdsTrays: '放托盘，不放飞达',
   trays: '托盘',
+  lanes: {
+    title: '轨道',
+    help: '一条传送带可同时走两种产品。每条轨道各有自己的生产，都从同样的站位取料。',
+    add: '添加轨道',
+    name: (number) => `轨道 ${number} 的名称`,
+    called: (line, number) => `${line} 轨道 ${number}`,
+    removeOf: (number) => `移除轨道 ${number}`,
+  },
   picture: '产线的样子',
   save: '保存产线',
   saved: (name) => `${name} 已保存。`,
@@ -37,6 +45,7 @@ export const words: Sentences<typeof english> = {
   obstacles: {
     ranges: (count) => (count === 1 ? '请改正上面标出的料台。' : `请改正上面标出的 ${count} 个料台。`),
     'name-missing': '请输入名称。',
+    'lanes-alike': '请给每条轨道不同的名称。',
     'zone-unknown': '请从列表选择时区。',
     'no-banks': '请先输入一个料台的站位。',
     lost: (slots, count) =>

@@ -37,6 +37,11 @@ const reasons: ReasonWords = {
     say: (f) => (f['goesTo'] ? `这盘料属于 ${f['goesTo']}。` : '本站位表没有站位要这种物料。'),
     act: '放回去。请扫另一盘。',
   },
+  'wrong-for-lane': {
+    title: '不适用于另一轨道',
+    say: (f) => `${f['lane']} 从此站位取 ${f['wanted']}。`,
+    act: '请放回。请扫描两条轨道都能用的料盘。',
+  },
   'not-in-setup': {
     title: '不在本站位表中',
     say: (f) => (f['slot'] ? `没有站位要这盘料。最接近的是 ${f['slot']}。` : '没有站位要这盘料。'),

@@ -21,8 +21,9 @@ import { sheetWords } from '../../../words/sheet.ts';
 import { shellWords } from '../../../words/shell.ts';
 import { say } from '../../../words/words.ts';
 import { freeLineId } from '../sheet/model.ts';
+import { Lanes } from './Lanes.tsx';
 import { LinePicture } from './LinePicture.tsx';
-import { formOf, type LineForm, type LineObstacle, lineDrafts, readLine } from './model.ts';
+import { formOf, type LineForm, type LineObstacle, lanesTold, lineDrafts, readLine } from './model.ts';
 import { ZoneField } from './ZoneField.tsx';
 
 interface LineEditorProps {
@@ -69,6 +70,7 @@ export function LineEditor({ line, onClose, onSaved }: LineEditorProps) {
         <p class="soft">{words.help}</p>
         <Banks form={form} faults={faults} onForm={setForm} />
       </section>
+      <Lanes form={form} told={line === null ? 0 : lanesTold(floor, line.line).length} onForm={setForm} />
       {read.machines !== null && read.machines.length > 0 && (
         <section class="card stack">
           <h2>{words.picture}</h2>

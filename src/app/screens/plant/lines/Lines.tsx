@@ -1,6 +1,7 @@
 // The lines of the plant: each with its machines and banks, told by the first and last slot of a bank as they are written there.
 
 import { useState } from 'preact/hooks';
+import { feedersOf } from '../../../../../shared/floor/lanes.ts';
 import { toldSlots } from '../../../../../shared/floor/slot-ranges.ts';
 import type { Line } from '../../../../../shared/floor/state.ts';
 import { useFloor } from '../../../app.ts';
@@ -11,13 +12,14 @@ import { lineListWords } from '../../../words/lines.ts';
 import { say } from '../../../words/words.ts';
 import { LineEditor } from './LineEditor.tsx';
 import { LinePicture } from './LinePicture.tsx';
+import { lanesTold } from './model.ts';
 import './lines.css';
 
 export function Lines() {
   const floor = useFloor();
   const words = say(lineListWords);
   const refusal = useRefusal('define-line');
-  const lines = [...floor.lines.values()];
+  const lines = [...floor.lines.values()].filter(({ line }) => feedersOf(line) === line);
   const [open, setOpen] = useState<string | 'new' | null>(lines.length === 0 ? 'new' : null);
   if (open !== null && refusal === null)
     return (
@@ -49,6 +51,7 @@ function LineCard(props: {
 }) {
   const { line, refusal, onEdit } = props;
   const words = say(lineListWords);
+  const lanes = lanesTold(useFloor(), line.line);
   const count = line.machines
     .flatMap(({ banks }) => banks)
     .reduce((sum, { positions }) => sum + positions, 0);
@@ -60,6 +63,11 @@ function LineCard(props: {
           <p class="soft">
             {words.machines(line.machines.length)} · {words.slots(count)} · {line.zone}
           </p>
+          {lanes.map((lane) => (
+            <p key={lane.line} data-testid={`lane-${lane.line}`}>
+              {lane.name}
+            </p>
+          ))}
         </div>
         <Button
           label={words.editOf(line.name)}

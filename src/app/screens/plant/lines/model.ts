@@ -2,6 +2,7 @@
 
 import { compareNatural } from '../../../../../shared/floor/address.ts';
 import type { DraftEntry, EntryOf } from '../../../../../shared/floor/kinds.ts';
+import { feedersOf, laneLine } from '../../../../../shared/floor/lanes.ts';
 import {
   lostSlots,
   machinesOf,
@@ -23,6 +24,19 @@ export interface LineForm {
   readonly name: string;
   readonly zone: string;
   readonly ranges: readonly SlotRange[];
+  /** Names of the further lanes of its conveyor, from the second on; empty where it has one. */
+  readonly lanes: readonly string[];
+}
+
+/** The most lanes that a conveyor can be told with. */
+export const MOST_LANES = 9;
+
+/** The further lanes of a line's conveyor that are told already, in their order. */
+export function lanesTold(floor: FloorState, line: string | null): readonly Line[] {
+  if (line === null) return [];
+  return Array.from({ length: MOST_LANES - 1 }, (_, at) => floor.lines.get(laneLine(line, at + 2))).flatMap(
+    (lane) => lane ?? [],
+  );
 }
 
 const isBlank = ({ first, last }: SlotRange) => first.trim() === '' && last.trim() === '';
@@ -38,18 +52,22 @@ export function zoneOfPlant(floor: FloorState): string {
 
 /** A new line, or one that is there, as a form. `name`: what a new line is called by its number. */
 export function formOf(floor: FloorState, line: Line | null, name: (number: number) => string): LineForm {
-  if (line) return { line: line.line, name: line.name, zone: line.zone, ranges: rangesOf(line) };
+  if (line) {
+    const lanes = lanesTold(floor, line.line).map((lane) => lane.name);
+    return { line: line.line, name: line.name, zone: line.zone, ranges: rangesOf(line), lanes };
+  }
   return {
     line: null,
-    name: name(floor.lines.size + 1),
+    name: name([...floor.lines.keys()].filter((each) => feedersOf(each) === each).length + 1),
     zone: zoneOfPlant(floor),
     ranges: [{ first: '', last: '' }],
+    lanes: [],
   };
 }
 
 /** What keeps a line from being saved. */
 export type LineObstacle =
-  | { readonly code: 'name-missing' | 'zone-unknown' | 'no-banks' }
+  | { readonly code: 'name-missing' | 'lanes-alike' | 'zone-unknown' | 'no-banks' }
   | { readonly code: 'ranges'; readonly faults: readonly RangesFault[] }
   /** Slots that setups want or that stand loaded have no place any more. */
   | { readonly code: 'lost'; readonly slots: readonly string[] };
@@ -71,7 +89,9 @@ export function readLine(form: LineForm, floor: FloorState, bankName: (bank: str
     return { machines: null, obstacle: { code: 'ranges', faults } };
   }
   const machines = keepUntold(form, floor, read.value);
-  if (form.name.trim() === '') return { machines, obstacle: { code: 'name-missing' } };
+  const names = [form.name, ...form.lanes].map((name) => name.trim());
+  if (names.includes('')) return { machines, obstacle: { code: 'name-missing' } };
+  if (new Set(names).size < names.length) return { machines, obstacle: { code: 'lanes-alike' } };
   if (!isZone(form.zone.trim())) return { machines, obstacle: { code: 'zone-unknown' } };
   if (told.length === 0) return { machines, obstacle: { code: 'no-banks' } };
   const before = slotsInUse(floor, form.line).filter(
@@ -100,9 +120,15 @@ function keepUntold({ line }: LineForm, floor: FloorState, machines: Machines): 
   return [...merged, ...kept];
 }
 
-/** What saving writes: the line, and its first rules where it is new. */
+/** What saving writes: the line, its first rules where it is new, and the further lanes of its conveyor. */
 export function lineDrafts(form: LineForm, line: string, machines: Machines): readonly DraftEntry[] {
-  const payload = { line, name: form.name.trim(), zone: form.zone.trim(), machines };
-  const defined: DraftEntry = { kind: 'line.defined', payload };
-  return form.line === null ? [defined, firstRulesDraft(line)] : [defined];
+  const defined = (id: string, name: string): DraftEntry => ({
+    kind: 'line.defined',
+    payload: { line: id, name: name.trim(), zone: form.zone.trim(), machines },
+  });
+  return [
+    defined(line, form.name),
+    ...(form.line === null ? [firstRulesDraft(line)] : []),
+    ...form.lanes.map((name, at) => defined(laneLine(line, at + 2), name)),
+  ];
 }

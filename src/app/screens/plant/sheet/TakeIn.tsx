@@ -172,7 +172,7 @@ function Form(props: {
           label={words.line}
           value={form.line}
           choices={[
-            ...lines.map((line) => ({ value: line.line, text: line.name })),
+            ...lines.map(({ line, name }) => ({ value: line, text: name, testId: `take-line-${line}` })),
             { value: null, text: words.newLine, testId: 'take-new-line' },
           ]}
           onChoose={(line) => onChange({ ...form, line })}

@@ -15,6 +15,7 @@ const fresh: LineForm = {
   name: 'Line 1',
   zone: 'Europe/Berlin',
   ranges: [{ first: 'M1-F-001', last: 'M1-F-010' }],
+  lanes: [],
 };
 
 /** A plant with a line whose setup wants two slots of the one bank, and a place of its own. */
@@ -122,5 +123,56 @@ describe('a line that is changed', () => {
 
   test('may have its places written otherwise, as long as they are the same', () => {
     expect(change([{ first: 'm1/front/1', last: 'm1/front/20' }]).obstacle).toBeNull();
+  });
+});
+
+describe('the lanes of a conveyor', () => {
+  const twoLanes: LineForm = { ...fresh, name: 'Line 1, lane 1', lanes: ['Line 1, lane 2'] };
+
+  test('are written as lines with the same machines, and are in the form when it is opened again', () => {
+    const story = beginStory();
+    const read = readLine(twoLanes, story.floor(), bankName);
+    if (read.obstacle !== null) throw new Error(read.obstacle.code);
+    const drafts = lineDrafts(twoLanes, 'L1', read.machines);
+    expect(drafts.map(({ kind }) => kind)).toEqual(['line.defined', 'line.ruled', 'line.defined']);
+    for (const { kind, payload } of drafts) story.tell(kind, payload as never);
+    const floor = story.floor();
+    expect(floor.lines.get('L1~lane2')).toMatchObject({ name: 'Line 1, lane 2', machines: read.machines });
+    expect(floor.rules.get('L1~lane2')).toEqual({ ...floor.rules.get('L1'), line: 'L1~lane2' });
+    const again = formOf(floor, floor.lines.get('L1') ?? null, String);
+    expect(again).toMatchObject({ name: 'Line 1, lane 1', lanes: ['Line 1, lane 2'] });
+    // A line more is the plant's second, lanes or not.
+    expect(formOf(floor, null, String).name).toBe('2');
+  });
+
+  test.each([
+    ['no name', ['  '], 'name-missing'],
+    ['the name of the first', ['Line 1, lane 1'], 'lanes-alike'],
+  ])('wait for %s', (_, lanes, code) => {
+    const read = readLine({ ...twoLanes, lanes }, beginStory().floor(), bankName);
+    expect(read.obstacle).toEqual({ code });
+  });
+
+  test('keep slots that the product of another lane wants', () => {
+    const story = beginStory();
+    const read = readLine(twoLanes, story.floor(), bankName);
+    if (read.obstacle !== null) throw new Error(read.obstacle.code);
+    for (const { kind, payload } of lineDrafts(twoLanes, 'L1', read.machines))
+      story.tell(kind, payload as never);
+    const slots = [wantedSlot('M1-F-009', 'A')];
+    story.tell('setup.taken', {
+      setup: 's2',
+      product: 'Tarn',
+      side: 'top',
+      revision: '1',
+      line: 'L1~lane2',
+      slots,
+      source: 'x',
+    });
+    const shorter = { ...twoLanes, line: 'L1', ranges: [{ first: 'M1-F-001', last: 'M1-F-008' }] };
+    expect(readLine(shorter, story.floor(), bankName).obstacle).toEqual({
+      code: 'lost',
+      slots: ['M1-F-009'],
+    });
   });
 });

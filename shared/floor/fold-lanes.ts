@@ -1,0 +1,47 @@
+// What the lanes of one conveyor have in common: its machines and their zone, and the rules that were entered, whichever lane was in hand when
+// they were. Method: what is told of one lane is put to all, and a lane that is told later takes what is there, so that whoever asks a line for its rules
+// asks no further. Panels on their way between machine and count are a lane's own: each lane is filled and emptied by itself.
+
+import { feedersOf, linesFeeding } from './lanes.ts';
+import type { FloorState, Line } from './state.ts';
+
+/** Puts a line where it is told, its machines to the other lanes of its conveyor too; a lane told for the first time goes by their rules. */
+export function defineLine(state: FloorState, line: Line): void {
+  const isNew = !state.lines.has(line.line);
+  state.lines.set(line.line, line);
+  const { zone, machines } = line;
+  for (const other of linesFeeding(state, line.line)) {
+    const known = state.lines.get(other);
+    if (known && other !== line.line) state.lines.set(other, { ...known, zone, machines });
+  }
+  if (isNew) takeRules(state, line.line);
+}
+
+/** A lane that builds is a lane, also where the entry that tells of it has not come. */
+export function defineLane(state: FloorState, line: string): void {
+  const host = state.lines.get(feedersOf(line));
+  if (!state.lines.has(line) && host && host.line !== line) defineLine(state, { ...host, line, name: line });
+}
+
+function takeRules(state: FloorState, line: string): void {
+  const host = feedersOf(line);
+  if (host === line) return;
+  const maps: readonly Map<string, unknown>[] = [
+    state.rules,
+    state.calendars,
+    state.climates,
+    state.idles,
+    state.ageLimits,
+    state.valueRules,
+    state.pictureRules,
+    state.crews,
+    state.spliceCosts,
+    state.tapeRules,
+  ];
+  for (const rules of maps) {
+    const there = rules.get(host);
+    if (there === undefined || rules.has(line)) continue;
+    const isNamed = typeof there === 'object' && there !== null && 'line' in there;
+    rules.set(line, isNamed ? { ...there, line } : there);
+  }
+}

@@ -1,0 +1,63 @@
+// Which slots does a line feed from? A conveyor of two lanes is two lines that share one line's slots: each lane has a run, a setup, a count and
+// a changeover of its own, as lines have; what stands on slots is told of the line that has the machines.
+// Method: the lane's id says whose lane it is, so that a slot has one key whoever asks. Refused: a second run on one line, since every
+// question about a line's run would have two answers; a second line with slots of its own, since a reel would then stand twice.
+
+import type { FloorState, SkipsSeen } from './state.ts';
+
+const LANE = /^(.+)~lane[2-9]$/;
+
+/** The line whose slots a line feeds from: its own, or for a further lane of a conveyor those of the lane's line. */
+export function feedersOf(line: string): string {
+  return LANE.exec(line)?.[1] ?? line;
+}
+
+/** The id of a further lane of a line's conveyor; `lane`: 2..9. */
+export function laneLine(line: string, lane: number): string {
+  return `${feedersOf(line)}~lane${lane}`;
+}
+
+/** True where both lines feed from the same slots. */
+export function sharesSlots(one: string, other: string): boolean {
+  return feedersOf(one) === feedersOf(other);
+}
+
+/** Every other line that feeds from the slots of a line and builds something now. */
+export function buildingBeside(state: Pick<FloorState, 'current'>, line: string): readonly string[] {
+  return [...state.current.keys()].filter((other) => other !== line && sharesSlots(other, line)).sort();
+}
+
+/** Every line that feeds from the same slots, the one that has the machines first; the line asked for is among them, known or not. */
+export function linesFeeding(state: Pick<FloorState, 'lines'>, line: string): readonly string[] {
+  const own = feedersOf(line);
+  const lanes = new Set([line, ...state.lines.keys()].filter((other) => sharesSlots(other, own)));
+  lanes.delete(own);
+  return [own, ...[...lanes].sort()];
+}
+
+/** Where the count of another lane's run stood when a slot's figures were set. */
+export interface LaneMark {
+  readonly run: string;
+  readonly done: number;
+  readonly skips: SkipsSeen;
+}
+
+/** What another lane builds, or is loaded for while it builds nothing. */
+export interface LaneSetup {
+  readonly line: string;
+  readonly setup: string;
+}
+
+/** The other lanes that feed from a line's slots, each with what it takes from them; lanes without a setup take nothing. */
+export function lanesTaking(
+  state: Pick<FloorState, 'chosen' | 'current' | 'runs'>,
+  line: string,
+): readonly LaneSetup[] {
+  const others = [...new Set([...state.current.keys(), ...state.chosen.keys()])];
+  return others.flatMap((other) => {
+    if (other === line || !sharesSlots(other, line)) return [];
+    const running = state.runs.get(state.current.get(other) ?? '')?.setup;
+    const setup = running ?? state.chosen.get(other);
+    return setup === undefined ? [] : [{ line: other, setup }];
+  });
+}

@@ -1,0 +1,33 @@
+// What do the other lanes of the conveyor say to a reel? A slot feeds all lanes, so the reel must be right for each product that takes from it.
+
+import { type FitReel, partFits } from '../floor/fits.ts';
+import { lanesTaking } from '../floor/lanes.ts';
+import type { FloorState } from '../floor/state.ts';
+import { wantedOn } from '../floor/wanted.ts';
+import { type Reason, reasonVerdicts } from './reasons.ts';
+
+/**
+ * Why another lane cannot take the reel from the slot: a part that is wrong there refuses it, what a lead must decide there holds it. Empty
+ * where no other lane takes anything from the slot. `known`: reasons given already, which are not given twice.
+ */
+export function laneReasons(
+  state: FloorState,
+  asked: { readonly line: string; readonly slot: string; readonly reel: FitReel },
+  known: readonly Reason[],
+): readonly Reason[] {
+  const reasons: Reason[] = [];
+  for (const { line, setup } of lanesTaking(state, asked.line)) {
+    const wanted = wantedOn(state, setup, asked.slot);
+    if (wanted === null) continue;
+    const lane = state.lines.get(line)?.name ?? line;
+    for (const reason of partFits(state, { line, setup, wanted }, asked.reel).reasons) {
+      const found = asked.reel.part ?? asked.reel.supplierPart;
+      if (reasonVerdicts[reason.code] === 'refused')
+        reasons.push({ code: 'wrong-for-lane', lane, slot: asked.slot, wanted: wanted.part, found });
+      else if (reasonVerdicts[reason.code] === 'held') reasons.push(reason);
+    }
+  }
+  return reasons.filter(
+    (reason, at) => ![...known, ...reasons.slice(0, at)].some(({ code }) => code === reason.code),
+  );
+}

@@ -1,0 +1,75 @@
+// The lanes of a line's conveyor, told by their names: each is a line of its own on every screen, with the same machines.
+
+import { Button } from '../../../ui/Button.tsx';
+import { Field } from '../../../ui/Field.tsx';
+import { Icon } from '../../../ui/Icon.tsx';
+import { lineListWords } from '../../../words/lines.ts';
+import { say } from '../../../words/words.ts';
+import { type LineForm, MOST_LANES } from './model.ts';
+
+export function Lanes(props: {
+  readonly form: LineForm;
+  /** So many further lanes are told already: what a log tells of, no form takes away. */
+  readonly told: number;
+  readonly onForm: (form: LineForm) => void;
+}) {
+  const { form, told, onForm } = props;
+  const words = say(lineListWords).lanes;
+  const { lanes, name } = form;
+  const put = (next: readonly string[]) => onForm({ ...form, lanes: next });
+  const add = () => {
+    const second = words.called(name.trim(), 2);
+    // The line itself is the first lane: by its name it is told from the second.
+    if (lanes.length === 0) onForm({ ...form, name: words.called(name.trim(), 1), lanes: [second] });
+    else put([...lanes, words.called(nameOfLine(name, words.called), lanes.length + 2)]);
+  };
+  return (
+    <section class="card stack" data-testid="line-lanes">
+      <h2>{words.title}</h2>
+      <p class="soft">{words.help}</p>
+      {lanes.length > 0 && (
+        <div class="form">
+          {[name, ...lanes].map((each, at) => (
+            <Field
+              key={at}
+              label={words.name(at + 1)}
+              testId={`lane-name-${at + 1}`}
+              autocomplete="off"
+              maxLength={60}
+              value={each}
+              onInput={(text) =>
+                at === 0
+                  ? onForm({ ...form, name: text })
+                  : put(lanes.map((old, index) => (index === at - 1 ? text : old)))
+              }
+            />
+          ))}
+        </div>
+      )}
+      <div class="row">
+        {lanes.length + 1 < MOST_LANES && (
+          <Button testId="line-add-lane" onPress={add}>
+            {words.add}
+          </Button>
+        )}
+        {lanes.length > told && (
+          <Button
+            tone="quiet"
+            testId="line-remove-lane"
+            label={words.removeOf(lanes.length + 1)}
+            onPress={() => put(lanes.slice(0, -1))}
+          >
+            <Icon name="cross" /> {words.removeOf(lanes.length + 1)}
+          </Button>
+        )}
+      </div>
+    </section>
+  );
+}
+
+/** The name of the line within that of its first lane, as this form composed it. */
+function nameOfLine(first: string, called: (line: string, lane: number) => string): string {
+  const [before, after] = called('|', 1).split('|');
+  const isOurs = first.startsWith(before ?? '') && first.endsWith(after ?? '');
+  return isOurs ? first.slice((before ?? '').length, first.length - (after ?? '').length) : first;
+}

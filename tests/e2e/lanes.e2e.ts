@@ -1,0 +1,219 @@
+// A conveyor of two lanes, from an empty plant to two products that run at once: lanes told in the line's form, a setup each, one reel that feeds
+// both, counts that go down by what both take, a splice told for one lane that serves the other, and a trace that names both products.
+
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { startBrowser, waitReady } from './support/browser.ts';
+import { drawn, giveClock } from './support/clock.ts';
+import { tapOn } from './support/finger.ts';
+import {
+  expectWhole,
+  goOn,
+  goTo,
+  pad,
+  readLog,
+  reelLabel,
+  scan,
+  seeVerdict,
+  steady,
+} from './support/floor.ts';
+import { look } from './support/look.ts';
+import { type PlantServer, startServe } from './support/serve.ts';
+
+let browser: Browser;
+let server: PlantServer;
+beforeAll(async () => {
+  [browser, server] = await Promise.all([startBrowser(), startServe()]);
+});
+afterAll(async () => {
+  await Promise.all([browser.close(), server.stop()]);
+});
+
+const SHARED = 'M1-F-001';
+const lanes = [
+  {
+    line: 'L1',
+    name: 'Line 1, lane 1',
+    product: 'Fell relay',
+    perPanel: 20,
+    own: 'M1-F-002',
+    part: 'BW-200',
+  },
+  {
+    line: 'L1~lane2',
+    name: 'Line 1, lane 2',
+    product: 'Tarn lamp',
+    perPanel: 30,
+    own: 'M1-F-003',
+    part: 'BW-300',
+  },
+] as const;
+type Lane = (typeof lanes)[number];
+
+async function press(page: Page, testId: string): Promise<void> {
+  const control = page.getByTestId(testId);
+  await control.scrollIntoViewIfNeeded();
+  await steady(page);
+  await tapOn(page, control);
+}
+
+const open = (page: Page, hash: string) =>
+  page.evaluate((to) => {
+    location.hash = to;
+  }, hash);
+
+const entriesOf = async (page: Page, kind: string) =>
+  (await readLog(page, 'reelward-log')).filter((entry) => entry.kind === kind);
+
+async function takeInHand(page: Page, { line, name }: Lane): Promise<void> {
+  await open(page, '#/lines');
+  await press(page, `line-${line}`);
+  await page.getByTestId('screen-line').waitFor();
+  await expect.poll(() => page.locator('.topbar .whereabouts b').textContent()).toBe(name);
+}
+
+/** Imports a lane's setup: the slot that both take from, and one of its own. */
+async function importSetup(page: Page, lane: Lane): Promise<void> {
+  await open(page, '#/plant/sheet');
+  const sheet = `Slot,Part,Qty per panel,Tape width,Pitch\n${SHARED},BW-100,${lane.perPanel},8,4\n${lane.own},${lane.part},1,8,4\n`;
+  const name = `${lane.product.toLowerCase().replace(' ', '-')}.csv`;
+  const file = { name, mimeType: 'application/octet-stream', buffer: Buffer.from(sheet) };
+  await page.getByTestId('file-sheet').first().setInputFiles(file);
+  await drawn(page);
+  await page.getByTestId('reading').waitFor({ state: 'detached', timeout: 60_000 });
+  await page.getByTestId('take-product').fill(lane.product);
+  await page.getByTestId('take-revision').fill('A');
+  await press(page, 'take-top');
+  await press(page, `take-line-${lane.line}`);
+  await press(page, 'sheet-take');
+  await page.getByTestId('sheet-taken').waitFor();
+  await steady(page);
+  await press(page, 'sheet-build');
+  await page.getByTestId('screen-load').waitFor();
+}
+
+async function load(
+  page: Page,
+  slot: string,
+  fields: Readonly<Record<string, string>>,
+): Promise<string | null> {
+  await scan(page, slot);
+  await scan(page, reelLabel(fields));
+  const { verdict } = await seeVerdict(page);
+  await goOn(page);
+  return verdict;
+}
+
+/** What the slot has left, as its dialog on Load says. */
+async function leftOn(page: Page, slot: string): Promise<string> {
+  await goTo(page, 'line'); // the address of a slot is read by a Load that opens
+  await open(page, `#/load/${slot}`);
+  const dialog = page.locator('dialog[open]');
+  await dialog.waitFor();
+  const text = (await dialog.textContent()) ?? '';
+  await dialog.getByRole('button', { name: 'Close', exact: true }).click();
+  await dialog.waitFor({ state: 'detached' });
+  return text;
+}
+
+async function startRun(page: Page): Promise<void> {
+  await goTo(page, 'line');
+  await press(page, 'run-start');
+  await page.getByTestId('panels-wanted').fill('300');
+  await page.getByTestId('panel-seconds').fill('20');
+  await press(page, 'run-start-yes');
+  await page.getByTestId('plus-one').waitFor();
+}
+
+async function countPanels(page: Page, panels: string): Promise<void> {
+  await steady(page);
+  await press(page, 'plus-many');
+  await pad(page, panels);
+  await expect.poll(() => page.locator('.runbar .panels').textContent()).toContain(`${panels} of 300`);
+}
+
+it('builds two products at once from the same slots', { timeout: 600_000 }, async () => {
+  const [one, two] = lanes;
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  await giveClock(context);
+  const page = await context.newPage();
+  page.setDefaultTimeout(60_000);
+  await page.goto(`${server.url}#/plant/people`);
+  await waitReady(page);
+  await page.getByTestId('person-name').fill('Elif');
+  await page.getByTestId('person-badge').fill('E-1');
+  await page.getByTestId('person-pin').fill('4401');
+  await press(page, 'person-save');
+  await page.getByText('Elif saved.').waitFor();
+  await scan(page, 'E-1');
+  await expect.poll(() => page.getByTestId('sign-in').textContent()).toContain('Elif');
+
+  // The engineer tells the line and its second lane.
+  await open(page, '#/plant/lines');
+  await page.getByTestId('bank-first-1').fill('M1-F-001');
+  await page.getByTestId('bank-last-1').fill('M1-F-010');
+  await press(page, 'line-add-lane');
+  expect(await page.getByTestId('line-name').inputValue()).toBe(one.name);
+  expect(await page.getByTestId('lane-name-2').inputValue()).toBe(two.name);
+  await look(page, { where: 'a line of two lanes' });
+  await press(page, 'line-save');
+  await page.getByTestId('line-L1').waitFor();
+  expect(await page.getByTestId('lane-L1~lane2').textContent()).toBe(two.name);
+  await look(page, { where: 'the lines, one with two lanes' });
+
+  for (const lane of lanes) await importSetup(page, lane);
+  await takeInHand(page, one);
+  await goTo(page, 'load');
+  expect(await load(page, SHARED, { P: 'BW-100', Q: '6000', '1T': 'LOT-1', '3S': 'R-1' })).toBe('accepted');
+  expect(await load(page, one.own, { P: one.part, Q: '5000', '1T': 'LOT-2', '3S': 'R-2' })).toBe('accepted');
+
+  // The other lane finds the reel that it takes from too, and lacks its own alone.
+  await takeInHand(page, two);
+  await goTo(page, 'load');
+  await expect.poll(() => page.getByTestId('screen-load').textContent()).toContain('1 of 2 slots loaded');
+  expect(await load(page, two.own, { P: two.part, Q: '5000', '1T': 'LOT-3', '3S': 'R-3' })).toBe('accepted');
+  const told = await leftOn(page, SHARED);
+  expect(told).toContain('For Line 1, lane 1: BW-100, 20 per panel.');
+  await look(page, { where: 'load of the second lane' });
+
+  await startRun(page);
+  await countPanels(page, '10');
+  await takeInHand(page, one);
+  await startRun(page);
+  await countPanels(page, '40');
+  // 6,000 less 10 panels of 30 and 40 of 20.
+  expect(await leftOn(page, SHARED)).toMatch(/4,[89]\d\d/);
+  await open(page, '#/lines');
+  for (const { line } of lanes)
+    await expect.poll(() => page.getByTestId(`line-${line}`).getAttribute('data-state')).toBe('running');
+  await look(page, { where: 'both lanes at one glance' });
+
+  // A wrong reel is refused on either lane; a right one is spliced for both, whichever asked.
+  await takeInHand(page, two);
+  await page.getByTestId(`open-${SHARED}`).click();
+  expect(await page.getByTestId('for-lanes').textContent()).toContain('Line 1, lane 1');
+  await look(page, { where: 'a slot that both lanes take from' });
+  await page.getByTestId('slot-close').click();
+  await steady(page);
+  await goTo(page, 'load');
+  expect(await load(page, SHARED, { P: 'BW-999', Q: '6000', '1T': 'LOT-8', '3S': 'R-8' })).toBe('refused');
+  expect(await load(page, SHARED, { P: 'BW-100', Q: '6000', '1T': 'LOT-4', '3S': 'R-4' })).toBe('accepted');
+  const spliced = (await entriesOf(page, 'reel.verified')).at(-1)?.payload;
+  expect(spliced).toMatchObject({ act: 'splice', line: two.line, slot: SHARED, reel: 'R-4' });
+  await takeInHand(page, one);
+  expect(await leftOn(page, SHARED)).toMatch(/10,[89]\d\d/);
+
+  // The first reel is on the panels of both products.
+  await open(page, '#/log/trace');
+  await press(page, 'trace-lot');
+  await page.getByTestId('trace-text').fill('LOT-1');
+  await press(page, 'trace-ask');
+  const places = page.getByTestId('trace-places');
+  for (const { name, product } of lanes) {
+    await expect.poll(() => places.textContent()).toContain(product);
+    expect(await places.textContent()).toContain(name);
+  }
+  await look(page, { where: 'the trace of a reel that fed both lanes' });
+  expectWhole(await readLog(page, 'reelward-log'));
+  await context.close();
+});
