@@ -1,7 +1,7 @@
 // A long list comes piece by piece: never more than a few rows at once, and in the end every row, in order, as the newest list has it.
 
 import fc from 'fast-check';
-import { h, options, render } from 'preact';
+import { h, options, render, type VNode } from 'preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { LongRows, ROWS_AT_ONCE } from '../../../src/app/long-rows.tsx';
 import { Node, smallDocument } from './small-document.ts';
@@ -37,9 +37,9 @@ afterEach(() => {
 function page() {
   const root = new Node(1, 'ol');
   let drawn = 0;
-  const draw = ({ name, says }: Item) => {
+  const draw = ({ name, says }: Item): VNode => {
     drawn += 1;
-    return h('li', { key: name }, `${name} ${says}`);
+    return h('li', { key: name }, `${name} ${says}`) as VNode; // of no props of its own
   };
   const counted = (act: () => void) => {
     drawn = 0;
