@@ -62,7 +62,7 @@ export function kindOf(feeder: Pick<PlacedFeeder, 'part' | 'width' | 'kind'>): s
 }
 
 /** Every slot that a feeder of a difference stands on: its own, and those of its other lanes. */
-export function slotsOf({ slot, lanes = [] }: Pick<PlacedFeeder, 'slot' | 'lanes'>): readonly string[] {
+export function everyLaneOf({ slot, lanes = [] }: Pick<PlacedFeeder, 'slot' | 'lanes'>): readonly string[] {
   return [slot, ...lanes.map((lane) => lane.slot)];
 }
 

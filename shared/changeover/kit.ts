@@ -31,7 +31,7 @@ import { type ShelfReel, shelfFor } from '../floor/shelf.ts';
 import { isBlocked } from '../floor/slot-right.ts';
 import { type FloorState, type Reel, type Setup, type SlotState, slotKey } from '../floor/state.ts';
 import { partPerPanel } from '../floor/turns.ts';
-import { diffSetups, type FeederMove, slotsOf } from './diff.ts';
+import { diffSetups, everyLaneOf, type FeederMove } from './diff.ts';
 import { loadedFor } from './loaded.ts';
 
 /** A reel of the part that stands on this line. */
@@ -282,7 +282,7 @@ function reelsHere(state: FloorState, setup: Setup): ReadonlyMap<string, readonl
     const there = on(slot);
     if (there) add(partOn.get(to) ?? '', reelOn(state, there, to));
   }
-  for (const slot of diff.ok ? [...diff.value.takeOut, ...diff.value.stay].flatMap(slotsOf) : []) {
+  for (const slot of diff.ok ? [...diff.value.takeOut, ...diff.value.stay].flatMap(everyLaneOf) : []) {
     const there = on(slot);
     const part = there && servesIn(state, setup, there);
     if (there && part) add(part, reelOn(state, there, null));

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { diffSetups, type PlacedFeeder, slotsOf } from '../../../shared/changeover/diff.ts';
+import { diffSetups, everyLaneOf, type PlacedFeeder } from '../../../shared/changeover/diff.ts';
 import { type ChangeStep, orderSteps, type StepPlan } from '../../../shared/changeover/steps.ts';
 
 const place = (position: number, lane = '') => `M1-F-${String(position).padStart(3, '0')}${lane}`;
@@ -145,7 +145,7 @@ describe('a changeover with feeders of several lanes', () => {
         const made = plan(loaded, wanted);
         const machine = new Machine(loaded, wanted);
         const untouched = [...made.diff.keep, ...made.diff.stay].flatMap((one) =>
-          slotsOf(one).map((slot) => ({ slot, thing: machine.at(slot) })),
+          everyLaneOf(one).map((slot) => ({ slot, thing: machine.at(slot) })),
         );
         for (const step of made.steps) {
           machine.carryOut(step);
@@ -167,7 +167,7 @@ describe('a changeover with feeders of several lanes', () => {
         const from = diff.move.flatMap((one) => [one.from, ...(one.lanes ?? []).map((lane) => lane.from)]);
         const to = diff.move.flatMap((one) => [one.to, ...(one.lanes ?? []).map((lane) => lane.to)]);
         const kept = diff.keep.map(({ slot }) => slot);
-        const slots = (list: readonly PlacedFeeder[]) => list.flatMap(slotsOf);
+        const slots = (list: readonly PlacedFeeder[]) => list.flatMap(everyLaneOf);
         expect([...kept, ...from, ...slots(diff.takeOut), ...slots(diff.stay)].sort()).toEqual(
           loaded.map(({ slot }) => slot).sort(),
         );

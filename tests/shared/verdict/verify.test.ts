@@ -9,14 +9,13 @@ import { slotsWanting, type VerifyQuestion, verifyReel } from '../../../shared/v
 import {
   beginStory,
   brookSetup,
-  counted,
   type Story,
-  started,
   tellPlant,
   unloaded,
   verified,
   wantedSlot,
 } from '../floor/story.ts';
+import { dueCase } from './due-feeder.ts';
 import { valueCases } from './value-cases.ts';
 
 const reel = (more: Partial<VerifyQuestion['reel']> = {}): VerifyQuestion['reel'] => ({
@@ -98,24 +97,8 @@ const fillCart = (story: Story) =>
     of: 'e',
   });
 
-/** What the feeder placed before: 200 panels of two parts each, as many as the plant lets it place. */
-const dueFeeder = (story: Story) => {
-  story.tell('feeder.care-ruled', { type: null, placements: 400 });
-  story.tell('run.started', started('r1', { panelsWanted: 500 }));
-  const on = { reel: 'K-0', feeder: 'F-9', quantity: 9000, run: 'r1' };
-  story.tell('reel.verified', verified('M1-F-001', 'R-100', on));
-  story.tell('panels.counted', counted('r1', 200));
-  story.tell('run.ended', { run: 'r1', line: 'L1', panels: 200, note: '' });
-  story.tell('reel.unloaded', unloaded('M1-F-001', { feeder: 'F-9', reel: 'K-0' }));
-};
-
 const cases: readonly Case[] = [
-  {
-    why: 'the feeder has placed as much as the plant lets one place between two cares',
-    before: dueFeeder,
-    ask: ask({ feeder: 'F-9' }),
-    reason: { code: 'feeder-care', feeder: 'F-9', after: 400 },
-  },
+  { ...dueCase, ask: ask({ feeder: 'F-9' }) },
   {
     why: 'the line has no such place',
     ask: ask({ slot: 'M9-F-001' }),
@@ -494,24 +477,6 @@ describe('verifyReel()', () => {
       ...cases.map(({ reason }) => reason.code),
     ]);
     expect(reasonCodes.filter((code) => !reached.has(code))).toEqual([]);
-  });
-
-  test('says nothing of care where the feeder is not due, was seen to, or nothing new goes onto it', () => {
-    const due = floorOf({ before: dueFeeder });
-    const said = (floor: FloorState, more: Partial<VerifyQuestion>) =>
-      verifyReel(floor, ask({ feeder: 'F-9', ...more })).reasons.map(({ code }) => code);
-    expect(said(due, {})).toContain('feeder-care');
-    expect(verifyReel(due, ask({ feeder: 'F-9' })).verdict).toBe('accepted');
-    expect(said(due, { feeder: 'F-8' })).not.toContain('feeder-care');
-    expect(said(due, { feeder: null })).not.toContain('feeder-care');
-    expect(said(due, { act: 'splice' })).not.toContain('feeder-care');
-    const cared = floorOf({
-      before: (story) => {
-        dueFeeder(story);
-        story.tell('feeder.cared', { feeder: 'F-9', note: '' });
-      },
-    });
-    expect(said(cared, {})).not.toContain('feeder-care');
   });
 
   test('gives every reason at once, refusals before what a lead decides before notes', () => {

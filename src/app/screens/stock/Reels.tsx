@@ -47,8 +47,6 @@ interface ReelsProps {
 export function Reels(props: ReelsProps) {
   const app = useApp();
   const floor = useFloor();
-  // A reel of the store lies open where this tablet's line is.
-  const lineOf = (reel: Reel) => reel.at?.line ?? app.line.value;
   const words = say(stockWords);
   const [asked, setAsked] = useState<{ readonly reel: string; readonly query: string } | null>(
     props.opened === null ? null : { reel: props.opened, query: props.query },
@@ -56,33 +54,10 @@ export function Reels(props: ReelsProps) {
   const [doing, setDoing] = useState<{ readonly act: ReelAct; readonly listed: Listed } | null>(null);
   const [filter, setFilter] = useState<ReelFilter>('all');
   const [putting, setPutting] = useState<PutReel | null>(null);
-  const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size, floor.parts.size]);
-  const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
-  // What is left of a floor life is told in minutes.
-  const minute = useComputed(() => Math.floor(app.nowMs.value / 60_000)).value;
-  const nowMs = app.clock.nowMs();
-  const endOf = (reel: Reel) =>
-    reelLife(floor, reel.reel, { line: lineOf(reel), part: moist.get(reel.part ?? '') ?? null, nowMs })
-      ?.expiresMs ?? Number.POSITIVE_INFINITY;
-  const { query } = props;
-  const found = useSlices(
-    () => listSteps(floor, { query, filter, most: SHOWN, endOf }),
-    [app.tick.value, minute, query, filter],
-  );
+  const { found, listedOf, lineOf, moist } = useFound(props.query, filter);
   const isNew =
     props.scanned !== null && props.scanned.reel === props.query && !floor.reels.has(props.scanned.reel);
   const refusal = useRefusal('verify-reel');
-  const listedOf = (reel: Reel): Listed => ({
-    reel,
-    isBlocked: blockReasons(floor, reel).length > 0,
-    ...leftOn(floor, reel),
-    life: reelLifeText(floor, reel.reel, {
-      line: lineOf(reel),
-      part: moist.get(reel.part ?? '') ?? null,
-      nowMs,
-      zone,
-    }),
-  });
   // A scan or a search while a reel is open is about another one.
   const openReel = asked?.query === props.query ? floor.reels.get(asked.reel) : undefined;
   const opened = openReel ? listedOf(openReel) : null;
@@ -171,6 +146,38 @@ export function Reels(props: ReelsProps) {
       )}
     </section>
   );
+}
+
+/** What a search finds, once it is found, and what is reckoned of each reel. */
+function useFound(query: string, filter: ReelFilter) {
+  const app = useApp();
+  const floor = useFloor();
+  // A reel of the store lies open where this tablet's line is.
+  const lineOf = (reel: Reel) => reel.at?.line ?? app.line.value;
+  const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size, floor.parts.size]);
+  const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
+  // What is left of a floor life is told in minutes.
+  const minute = useComputed(() => Math.floor(app.nowMs.value / 60_000)).value;
+  const nowMs = app.clock.nowMs();
+  const endOf = (reel: Reel) =>
+    reelLife(floor, reel.reel, { line: lineOf(reel), part: moist.get(reel.part ?? '') ?? null, nowMs })
+      ?.expiresMs ?? Number.POSITIVE_INFINITY;
+  const found = useSlices(
+    () => listSteps(floor, { query, filter, most: SHOWN, endOf }),
+    [app.tick.value, minute, query, filter],
+  );
+  const listedOf = (reel: Reel): Listed => ({
+    reel,
+    isBlocked: blockReasons(floor, reel).length > 0,
+    ...leftOn(floor, reel),
+    life: reelLifeText(floor, reel.reel, {
+      line: lineOf(reel),
+      part: moist.get(reel.part ?? '') ?? null,
+      nowMs,
+      zone,
+    }),
+  });
+  return { found, listedOf, lineOf, moist };
 }
 
 /** What the list is narrowed to, and how many that are. */
