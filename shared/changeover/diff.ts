@@ -4,21 +4,25 @@
 // feeder needs one of its positions. Handlings are fewest: each move saves one feeder put in and often one taken out.
 // What a floor knows beyond part and width (alternates, pitch, blocks) comes in as a rule; such a feeder is matched after the equal
 // ones, in walking order, so that a rare pair may be missed.
-// Refused: clearing everything that the next job does not want.
+// Lanes of one feeder: each is a place of its own, with a reel that stays or changes; the feeder itself stays, moves and comes out with all of
+// them. It moves only where every lane serves the same lane of its new place.
+// Refused: clearing everything that the next job does not want; moving a reel from lane to lane, which is two handlings anyhow.
 
 import {
   bankKey,
   compareSlots,
+  isLaneBeside,
   isSameSlot,
   parseSlot,
   placeKey,
-  positionsOf,
+  positionsUnder,
   type SlotAddress,
   sortByWalk,
 } from '../floor/address.ts';
 import { fail, ok, type Result } from '../kit/result.ts';
+import { byFeeder, feederKey, isLane, isSameLane, type LaneOf } from './feeder-lanes.ts';
 
-/** A feeder on a slot. */
+/** A feeder on a slot, or one of its lanes with the reel on it. */
 export interface PlacedFeeder {
   readonly slot: string;
   readonly part: string;
@@ -26,6 +30,10 @@ export interface PlacedFeeder {
   readonly width: number;
   /** Feeders of one kind may trade places; absent: those of the same part and width. */
   readonly kind?: string;
+  /** In a difference: the other lanes of the feeder, which come and go with it. */
+  readonly lanes?: readonly LaneOf[];
+  /** In a difference: the feeder stays where it is, and the reel on this lane alone is meant. */
+  readonly laneOnly?: true;
 }
 
 /** A feeder that changes its slot. */
@@ -36,6 +44,8 @@ export interface FeederMove {
   readonly to: string;
   readonly width: number;
   readonly kind?: string;
+  /** The other lanes of the feeder, which go to the same lanes of the new place. */
+  readonly lanes?: readonly { readonly part: string; readonly from: string; readonly to: string }[];
 }
 
 /** What a loaded feeder, its reel with it, is good for; both answers must be the same for feeders of one kind. */
@@ -49,6 +59,11 @@ export interface FeederRule {
 /** Names the kind of a feeder: those of one kind may trade places. */
 export function kindOf(feeder: Pick<PlacedFeeder, 'part' | 'width' | 'kind'>): string {
   return feeder.kind ?? JSON.stringify([feeder.part, feeder.width]);
+}
+
+/** Every slot that a feeder of a difference stands on: its own, and those of its other lanes. */
+export function everyLaneOf({ slot, lanes = [] }: Pick<PlacedFeeder, 'slot' | 'lanes'>): readonly string[] {
+  return [slot, ...lanes.map((lane) => lane.slot)];
 }
 
 const isEqual = (loaded: PlacedFeeder, wanted: PlacedFeeder): boolean =>
@@ -95,7 +110,7 @@ export function setupFaults(
   banks?: BankSizes,
 ): SetupFault[] {
   const faults: SetupFault[] = [];
-  const taken = new Map<string, PlacedFeeder>();
+  const taken = new Map<string, PlacedFeeder[]>();
   setup.forEach((feeder, at) => {
     const facts = { side, at, slot: feeder.slot, part: feeder.part };
     if (!Number.isSafeInteger(feeder.width) || feeder.width < 1) {
@@ -112,9 +127,11 @@ export function setupFaults(
       else if (end > last) faults.push({ code: 'slot-unknown', ...facts, over: end - last });
     }
     let clash: PlacedFeeder | undefined;
-    for (const position of positionsOf(feeder.slot, feeder.width)) {
-      clash ??= taken.get(position);
-      taken.set(position, feeder);
+    for (const position of positionsUnder(feeder.slot, feeder.width)) {
+      const there = taken.get(position) ?? [];
+      // Lanes of one feeder share its positions.
+      clash ??= there.filter(({ slot }) => !isLaneBeside(slot, feeder.slot)).at(-1);
+      taken.set(position, [...there, feeder]);
     }
     if (clash !== undefined) {
       const code = isSameSlot(clash.slot, feeder.slot) ? 'slot-twice' : 'overlap';
@@ -168,44 +185,120 @@ export function diffSetups(
       kept.add(there);
     } else open.push(feeder);
   }
-  const needed = new Set(wanted.flatMap((feeder) => positionsOf(feeder.slot, feeder.width)));
-  const isInTheWay = (feeder: PlacedFeeder) =>
-    positionsOf(feeder.slot, feeder.width).some((position) => needed.has(position));
+  const isInTheWay = wayFinder(wanted);
   const free = loaded.filter((one) => !kept.has(one));
-  const { move, putIn, left } = matchMoves(free, open, { rule, isInTheWay });
+  const standing = standingFeeders(keep, { wanted, free, isInTheWay });
+  const isOn = ({ slot }: PlacedFeeder) => isLane(slot) && standing.has(feederKey(slot));
+  const { move, putIn, left } = matchMoves(
+    byFeeder(free.filter((one) => !isOn(one))),
+    byFeeder(open.filter((one) => !isOn(one))),
+    { rule, isInTheWay },
+  );
+  const reels = free.filter(isOn);
   const bySlot = (list: readonly PlacedFeeder[]) => sortByWalk(list, (feeder) => feeder.slot);
+  const isWayOf = (feeder: Feeder) => feeder.some(isInTheWay);
   return ok({
     keep: bySlot(keep),
     move: sortByWalk(move, (one) => one.from),
-    takeOut: bySlot(left.filter(isInTheWay)),
-    putIn: bySlot(putIn),
-    stay: bySlot(left.filter((feeder) => !isInTheWay(feeder))),
+    takeOut: bySlot([...left.filter(isWayOf).map(joined), ...reels.filter(isInTheWay).map(alone)]),
+    putIn: bySlot([...putIn.map(joined), ...open.filter(isOn).map(alone)]),
+    stay: bySlot([
+      ...left.filter((feeder) => !isWayOf(feeder)).map(joined),
+      ...reels.filter((one) => !isInTheWay(one)).map(alone),
+    ]),
   });
 }
 
-/** Which free feeder goes to which open slot: those of the slot's own part first, then whatever else serves it. */
+/** A feeder by its lanes; one without lanes is alone. */
+type Feeder = readonly PlacedFeeder[];
+type InTheWay = (one: PlacedFeeder) => boolean;
+
+/** A feeder with several lanes as the first of them and the others with it. */
+function joined(feeder: Feeder): PlacedFeeder {
+  const [first, ...others] = feeder as readonly [PlacedFeeder, ...PlacedFeeder[]]; // none is empty
+  if (!isLane(first.slot)) return first;
+  const lanes = others.map(({ slot, part }) => ({ slot, part }));
+  const width = Math.max(...feeder.map((one) => one.width));
+  // What hangs on it besides is known of no other: it trades places with none.
+  const one = { ...first, width, kind: JSON.stringify(['lanes', first.slot]) };
+  return lanes.length === 0 ? one : { ...one, lanes };
+}
+
+/** A reel whose feeder stays: it trades places with no feeder. */
+function alone(one: PlacedFeeder): PlacedFeeder {
+  return { ...one, kind: JSON.stringify(['lane', one.slot]), laneOnly: true };
+}
+
+/** Whether what is loaded takes a position that is wanted for something else than a lane beside it. */
+function wayFinder(wanted: readonly PlacedFeeder[]): InTheWay {
+  const needed = new Map<string, string[]>();
+  for (const { slot, width } of wanted)
+    for (const position of positionsUnder(slot, width))
+      needed.set(position, [...(needed.get(position) ?? []), slot]);
+  return ({ slot, width }) =>
+    positionsUnder(slot, width).some((position) =>
+      needed.get(position)?.some((other) => !isLaneBeside(other, slot)),
+    );
+}
+
+/** Feeders with lanes that stay on the machine, since one of their lanes does: what is kept, or is in nobody's way beside a lane that is wanted. */
+function standingFeeders(
+  keep: readonly PlacedFeeder[],
+  more: {
+    readonly wanted: readonly PlacedFeeder[];
+    readonly free: readonly PlacedFeeder[];
+    readonly isInTheWay: InTheWay;
+  },
+): ReadonlySet<string> {
+  const keyOf = ({ slot }: PlacedFeeder) => feederKey(slot);
+  const isOfLane = ({ slot }: PlacedFeeder) => isLane(slot);
+  const wanted = new Set(more.wanted.filter(isOfLane).map(keyOf));
+  const beside = byFeeder(more.free.filter(isOfLane))
+    .filter((feeder) => !feeder.some(more.isInTheWay))
+    .flatMap((feeder) => feeder.map(keyOf))
+    .filter((key) => wanted.has(key));
+  return new Set([...keep.filter(isOfLane).map(keyOf), ...beside]);
+}
+
+/** True where the feeder, with every reel on it, is good for the place, which wants the same lanes. */
+function servesAll(feeder: Feeder, place: Feeder, rule: FeederRule): boolean {
+  if (feeder.length !== place.length) return false;
+  return feeder.every((one) => {
+    const wanted = place.find(({ slot }) => isSameLane(slot, one.slot));
+    return wanted !== undefined && rule.serves(one, wanted);
+  });
+}
+
+/** Which free feeder goes to which open place: those of the place's own part first, then whatever else serves it. */
 function matchMoves(
-  free: readonly PlacedFeeder[],
-  open: readonly PlacedFeeder[],
-  more: { readonly rule: FeederRule; readonly isInTheWay: (feeder: PlacedFeeder) => boolean },
-): { move: FeederMove[]; putIn: PlacedFeeder[]; left: PlacedFeeder[] } {
+  free: readonly Feeder[],
+  open: readonly Feeder[],
+  more: { readonly rule: FeederRule; readonly isInTheWay: InTheWay },
+): { move: FeederMove[]; putIn: Feeder[]; left: Feeder[] } {
   const { rule, isInTheWay } = more;
-  const pools = new Map<string, PlacedFeeder[]>();
-  for (const feeder of sortByWalk(free, (one) => one.slot))
-    pools.set(feeder.part, [...(pools.get(feeder.part) ?? []), feeder]);
-  for (const pool of pools.values()) pool.sort((x, y) => Number(isInTheWay(y)) - Number(isInTheWay(x)));
+  const partOf = (feeder: Feeder) => feeder[0]?.part ?? '';
+  const pools = new Map<string, Feeder[]>();
+  for (const feeder of free) pools.set(partOf(feeder), [...(pools.get(partOf(feeder)) ?? []), feeder]);
+  const isWay = (feeder: Feeder) => Number(feeder.some(isInTheWay));
+  for (const pool of pools.values()) pool.sort((x, y) => isWay(y) - isWay(x));
   const move: FeederMove[] = [];
-  const take = (slot: PlacedFeeder, pool: PlacedFeeder[] | undefined): boolean => {
-    const at = pool?.findIndex((feeder) => rule.serves(feeder, slot)) ?? -1;
+  const take = (place: Feeder, pool: Feeder[] | undefined): boolean => {
+    const at = pool?.findIndex((feeder) => servesAll(feeder, place, rule)) ?? -1;
     const [source] = at < 0 ? [] : (pool?.splice(at, 1) ?? []);
     if (!source) return false;
-    const { part, width, kind } = source;
-    const one: FeederMove = { part, from: source.slot, to: slot.slot, width };
-    move.push(kind === undefined ? one : { ...one, kind });
+    move.push(moveOf(joined(source), place));
     return true;
   };
-  const slots = sortByWalk(open, (one) => one.slot);
-  const without = slots.filter((slot) => !take(slot, pools.get(slot.part)));
-  const putIn = without.filter((slot) => ![...pools.values()].some((pool) => take(slot, pool)));
+  const without = open.filter((place) => !take(place, pools.get(partOf(place))));
+  const putIn = without.filter((place) => ![...pools.values()].some((pool) => take(place, pool)));
   return { move, putIn, left: [...pools.values()].flat() };
+}
+
+/** A feeder on its way to a place, lane by lane where it has several. */
+function moveOf({ slot, part, width, kind, lanes }: PlacedFeeder, place: Feeder): FeederMove {
+  const toOf = (from: string) => place.find((one) => isSameLane(one.slot, from))?.slot ?? '';
+  const plain: FeederMove = { part, from: slot, to: toOf(slot), width };
+  const one = kind === undefined ? plain : { ...plain, kind };
+  if (lanes === undefined) return one;
+  return { ...one, lanes: lanes.map((lane) => ({ part: lane.part, from: lane.slot, to: toOf(lane.slot) })) };
 }

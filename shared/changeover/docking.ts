@@ -1,19 +1,22 @@
 // What happens when a cart docks: which of its places load, what stands on the line in those slots and goes off, and what the log has
 // put elsewhere since the cart was filled, and which wide feeders would stand in another's place. Only places made ready for the setup
-// asked for count; a verdict for another setup says nothing.
+// asked for count; a verdict for another setup says nothing. Lanes of one feeder dock together or stay on the cart together, and what hung on the
+// lanes of the feeder before them goes off with it.
 
-import { compareSlots, positionsOf } from '../floor/address.ts';
+import { compareSlots, isLaneBeside, positionsUnder } from '../floor/address.ts';
 import { blockOn } from '../floor/blocks.ts';
-import { type CartPlace, type FloorState, type SlotState, slotKey } from '../floor/state.ts';
+import type { CartPlace, FloorState, SlotState } from '../floor/state.ts';
+import { feederKey } from './feeder-lanes.ts';
 import { loadedFeeders, widthOf } from './loaded.ts';
 
 /**
  * A place that does not fit: its feeder or reel stands on a slot (`at`), its material was blocked (`at` null), or its feeder takes
- * a position of one that stands there and stays, or of one that the cart brings too (`neighbour`, which stands on `at`).
+ * a position of one that stands there and stays, or of one that the cart brings too (`neighbour`, which stands on `at`), or another lane of its
+ * feeder (`lane-beside`, for `at`) does not fit or is for something else.
  */
 export interface UnfitPlace {
   readonly place: CartPlace;
-  readonly why: 'feeder-loaded' | 'reel-loaded' | 'blocked' | 'neighbour';
+  readonly why: 'feeder-loaded' | 'reel-loaded' | 'blocked' | 'neighbour' | 'lane-beside';
   readonly at: { readonly line: string; readonly slot: string } | null;
 }
 
@@ -22,7 +25,7 @@ export interface Docking {
   /** Every place of the cart for this line and setup. */
   readonly places: readonly CartPlace[];
   readonly ready: readonly CartPlace[];
-  /** What stands in the slots of `ready` now: it goes off with the bank that the cart replaces. */
+  /** What stands in the slots of `ready` now, on every lane: it goes off with the bank that the cart replaces. */
   readonly off: readonly SlotState[];
   readonly unfit: readonly UnfitPlace[];
   /** Places for another setup or line; they stay on the cart. */
@@ -40,18 +43,32 @@ export function dockingOf(
     .filter((place) => place.line === more.line && place.setup === more.setup)
     .sort((a, b) => compareSlots(a.slot, b.slot));
   const unfit = places.flatMap((place) => unfitOf(state, place) ?? []);
-  const out = new Set(unfit.map(({ place }) => place));
-  let ready = places.filter((place) => !out.has(place));
-  // What is left out leaves its slot as it is, which may be in the way of the next.
+  const stays = (place: CartPlace) => unfit.some((one) => one.place === place);
+  let ready = places.filter((place) => !stays(place));
+  // What is left out leaves its slot as it is, which may be in the way of the next, and keeps the other lanes of its feeder back.
   for (;;) {
-    const clash = firstClash(state, ready, more);
+    const clash = firstTorn(all, ready, more.line) ?? firstClash(state, ready, more);
     if (clash === null) break;
     unfit.push(clash);
     ready = ready.filter((place) => place !== clash.place);
   }
   unfit.sort((a, b) => compareSlots(a.place.slot, b.place.slot));
-  const off = ready.flatMap((place) => state.slots.get(slotKey(more.line, place.slot)) ?? []);
+  const filled = new Set(ready.map(({ slot }) => feederKey(slot)));
+  const off = [...state.slots.values()]
+    .filter(({ line, slot }) => line === more.line && filled.has(feederKey(slot)))
+    .sort((a, b) => compareSlots(a.slot, b.slot));
   return { places, ready, off, unfit, others: all.length - places.length };
+}
+
+/** The first place whose feeder has another lane that stays on the cart: the feeder goes on with all of its lanes or not at all. */
+function firstTorn(all: readonly CartPlace[], ready: readonly CartPlace[], line: string): UnfitPlace | null {
+  for (const place of ready) {
+    const beside = all.find(
+      (other) => other.line === line && isLaneBeside(other.slot, place.slot) && !ready.includes(other),
+    );
+    if (beside) return { place, why: 'lane-beside', at: { line, slot: beside.slot } };
+  }
+  return null;
 }
 
 /** The first place whose feeder takes a position of a neighbour; as in `setupFaults`, only addresses with numbers have neighbours. */
@@ -60,14 +77,17 @@ function firstClash(
   ready: readonly CartPlace[],
   { line, setup }: { readonly line: string; readonly setup: string },
 ): UnfitPlace | null {
-  const replaced = new Set(ready.map(({ slot }) => slot));
+  const replaced = new Set(ready.map(({ slot }) => feederKey(slot)));
   const taken = new Map<string, string>();
   for (const { slot, width } of loadedFeeders(state, line)) {
-    if (!replaced.has(slot)) for (const position of positionsOf(slot, width)) taken.set(position, slot);
+    if (!replaced.has(feederKey(slot)))
+      for (const position of positionsUnder(slot, width)) taken.set(position, slot);
   }
   for (const place of ready) {
-    const positions = positionsOf(place.slot, widthOf(state, place, [setup]));
-    const neighbour = positions.map((position) => taken.get(position)).find((slot) => slot !== undefined);
+    const positions = positionsUnder(place.slot, widthOf(state, place, [setup]));
+    const neighbour = positions
+      .map((position) => taken.get(position))
+      .find((slot) => slot !== undefined && !isLaneBeside(slot, place.slot));
     if (neighbour !== undefined) return { place, why: 'neighbour', at: { line, slot: neighbour } };
     for (const position of positions) taken.set(position, place.slot);
   }

@@ -31,7 +31,7 @@ import { type ShelfReel, shelfFor } from '../floor/shelf.ts';
 import { isBlocked } from '../floor/slot-right.ts';
 import { type FloorState, type Reel, type Setup, type SlotState, slotKey } from '../floor/state.ts';
 import { partPerPanel } from '../floor/turns.ts';
-import { diffSetups } from './diff.ts';
+import { diffSetups, everyLaneOf, type FeederMove } from './diff.ts';
 import { wantedWithLanes } from './lanes.ts';
 import { loadedFor } from './loaded.ts';
 
@@ -283,7 +283,7 @@ function reelsHere(state: FloorState, setup: Setup): ReadonlyMap<string, readonl
     const there = on(slot);
     if (there) add(partOn.get(to) ?? '', reelOn(state, there, to));
   }
-  for (const { slot } of diff.ok ? [...diff.value.takeOut, ...diff.value.stay] : []) {
+  for (const slot of diff.ok ? [...diff.value.takeOut, ...diff.value.stay].flatMap(everyLaneOf) : []) {
     const there = on(slot);
     const part = there && servesIn(state, setup, there);
     if (there && part) add(part, reelOn(state, there, null));
@@ -309,6 +309,9 @@ function reelOn(state: FloorState, there: SlotState, to: string | null): ReelHer
   return { reel, slot: there.slot, to, left: amount === null ? null : Math.floor(amount.parts), amount };
 }
 
-function moved(moves: readonly { readonly from: string; readonly to: string }[]) {
-  return moves.map(({ from, to }) => [from, to] as const);
+function moved(moves: readonly FeederMove[]) {
+  return moves.flatMap(({ from, to, lanes = [] }) => [
+    [from, to] as const,
+    ...lanes.map((lane) => [lane.from, lane.to] as const),
+  ]);
 }

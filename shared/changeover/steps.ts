@@ -4,9 +4,10 @@
 // is still taken waits for the next walk. Taking out comes before putting in at the same slot.
 // Refused: all taking out before all putting in; it walks the line twice as often and fills every trolley at once.
 
-import { positionsOf, sortByWalk } from '../floor/address.ts';
+import { placeKey, positionsUnder, sortByWalk } from '../floor/address.ts';
 import { cycleGroups, fewestParked } from '../order/parking.ts';
 import { type FeederMove, kindOf, type PlacedFeeder, type SetupDiff } from './diff.ts';
+import type { LaneOf } from './feeder-lanes.ts';
 
 /** What a hand does; `unpark` puts a parked feeder on its new slot. The order is the order at one slot. */
 export const stepActs = ['takeOut', 'park', 'move', 'unpark', 'putIn'] as const;
@@ -18,6 +19,10 @@ export interface ChangeStep {
   readonly part: string;
   /** Where the feeder ends: the slot for move and unpark, null else. */
   readonly to: string | null;
+  /** Other lanes of the feeder, which come with it: the slot worked at, as `slot` is. Absent where it has none. */
+  readonly lanes?: readonly LaneOf[];
+  /** The feeder stays where it is: the reel on this lane comes off (takeOut) or goes on (putIn). */
+  readonly laneOnly?: true;
 }
 
 /** The handlings in order. */
@@ -55,16 +60,41 @@ interface Task {
   readonly to: string | null;
   readonly leaves: readonly string[];
   readonly fills: readonly string[];
+  readonly lanes: readonly { readonly part: string; readonly from: string; readonly to: string }[];
+  readonly laneOnly: boolean;
 }
 
 function task(
   act: Task['act'],
   from: string | null,
   to: string | null,
-  feeder: { readonly part: string; readonly width: number },
+  feeder: PlacedFeeder | FeederMove,
 ): Task {
-  const positions = (slot: string | null) => (slot === null ? [] : positionsOf(slot, feeder.width));
-  return { act, part: feeder.part, from, to, leaves: positions(from), fills: positions(to) };
+  const laneOnly = 'laneOnly' in feeder && feeder.laneOnly === true;
+  const positions = (slot: string | null) => {
+    if (slot === null) return [];
+    return laneOnly ? [placeKey(slot)] : positionsUnder(slot, feeder.width);
+  };
+  const lanes = (feeder.lanes ?? []).map((lane) =>
+    'slot' in lane ? { part: lane.part, from: lane.slot, to: lane.slot } : lane,
+  );
+  const { part } = feeder;
+  return { act, part, from, to, leaves: positions(from), fills: positions(to), lanes, laneOnly };
+}
+
+/** The step that carries a task out. */
+function stepOf(one: Task, act: Task['act']): ChangeStep {
+  const to = act === 'move' || act === 'unpark' ? one.to : null;
+  const isFilled = act === 'unpark' || act === 'putIn';
+  const lanes = one.lanes.map((lane) => ({ slot: isFilled ? lane.to : lane.from, part: lane.part }));
+  return {
+    act,
+    slot: handSlot(one),
+    part: one.part,
+    to,
+    ...(lanes.length > 0 ? { lanes } : {}),
+    ...(one.laneOnly ? { laneOnly: true as const } : {}),
+  };
 }
 
 const handSlot = (one: Task): string => (one.act === 'unpark' ? one.to : (one.from ?? one.to)) ?? '';
@@ -92,8 +122,7 @@ function walk(tasks: readonly Task[]): ChangeStep[] {
       }
       for (const position of one.leaves) if (taken.get(position) === one) taken.delete(position);
       const act = one.act === 'park' && isClear ? 'move' : one.act;
-      const to = act === 'move' || act === 'unpark' ? one.to : null;
-      steps.push({ act, slot: handSlot(one), part: one.part, to });
+      steps.push(stepOf(one, act));
       if (act === 'park') {
         later.push({ ...one, act: 'unpark', leaves: [] });
         hasParked = true;
@@ -176,7 +205,7 @@ function waitsFinder(diff: SetupDiff): (moves: readonly FeederMove[]) => number[
     const key = `${width} ${slot}`;
     const known = bySlot.get(key);
     if (known !== undefined) return known;
-    const found = positionsOf(slot, width).map((position) => {
+    const found = positionsUnder(slot, width).map((position) => {
       const number = numbers.get(position) ?? numbers.size;
       numbers.set(position, number);
       return number;

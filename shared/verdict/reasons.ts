@@ -40,6 +40,7 @@ export const reasonVerdicts = {
   'mixed-lots': 'accepted',
   'same-label': 'accepted',
   'quantity-corrected': 'accepted',
+  'feeder-care': 'accepted',
   'value-within': 'accepted',
 } as const satisfies Record<string, Verdict>;
 

@@ -6,6 +6,7 @@ import { dateCodeReasons, olderInStore } from '../floor/age-limit.ts';
 import { typeMisfits } from '../floor/feeder-misfits.ts';
 import { typeOf } from '../floor/feeder-types.ts';
 import { ageReasons, blockReasons, type FitLife, partFits } from '../floor/fits.ts';
+import { careAfter, placedBy } from '../floor/fold-feeders.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import { sharesSlots } from '../floor/lanes.ts';
 import { isOnLinePlace } from '../floor/place.ts';
@@ -77,7 +78,7 @@ export function verifyReel(state: FloorState, question: VerifyQuestion): VerifyA
     part = judged.part;
     reasons.push(...judged.reasons);
     if (question.act !== 'sweep') reasons.push(...laneReasons(state, question, reasons));
-    reasons.push(...feederReasons(state, question, wanted));
+    reasons.push(...feederReasons(state, question, wanted), ...careReasons(state, question));
   }
   reasons.push(...reelReasons(state, question, part));
   if (part !== null && wanted) reasons.push(...dateReasons(state, question, part));
@@ -152,6 +153,15 @@ function feederReasons(state: FloorState, question: VerifyQuestion, wanted: Setu
     );
   }
   return reasons;
+}
+
+/** A word, no more, while the feeder is in hand: it has placed as much as the plant lets one place between two cares. */
+function careReasons(state: FloorState, { feeder, act }: VerifyQuestion): Reason[] {
+  if (feeder === null || joins(act) || act === 'sweep') return [];
+  const after = careAfter(state, feeder);
+  if (after === null) return [];
+  const placed = placedBy(state, feeder);
+  return placed < after ? [] : [{ code: 'feeder-care', feeder, placed, after }];
 }
 
 /** A feeder with several lanes stands on the slots of all of them at once. */

@@ -1,9 +1,9 @@
 // Are the plant's labels read by a decoder that has nothing to do with the one that draws them? 1,000 labels at 203 and at 300 dots per inch, each dot 30 % larger than it
 // should be and 5 % of them missing, read by `dmtxread` of Debian's dmtx-utils (libdmtx) and compared character by character with what was printed; LABELS=N prints fewer.
-// Run: npm run labels:check   (needs `apt-get install dmtx-utils`)
+// Run: npm run labels:check   (installs dmtx-utils by apt where that may be done)
 
-import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { execFileSync, spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { parseLabel } from '../../shared/labels/label.ts';
@@ -12,10 +12,21 @@ import { type Gray, prepareWriter, somePrint } from '../src/app/print/printed.ts
 const wanted = Number(process.env['LABELS'] ?? 1000);
 const damage = { gain: 0.3, missing: 0.05 };
 
-if (spawnSync('dmtxread', ['--version']).error) {
-  console.error('dmtxread is not here: apt-get install dmtx-utils');
+/** Installs the decoder where it is missing; ends where that may not be done. */
+function installDecoder(): void {
+  const isHere = () => spawnSync('dmtxread', ['--version']).error === undefined;
+  if (isHere()) return;
+  if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
+    const quiet = { stdio: 'inherit', env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } } as const;
+    execFileSync('apt-get', ['update', '-qq'], quiet);
+    execFileSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'dmtx-utils'], quiet);
+  }
+  if (isHere()) return;
+  console.error('labels:check needs dmtxread (Debian: apt-get install dmtx-utils)');
   process.exit(2);
 }
+
+installDecoder();
 prepareWriter();
 const folder = mkdtempSync(path.join(tmpdir(), 'reelward-labels-'));
 

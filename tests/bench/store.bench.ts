@@ -8,7 +8,13 @@ import { plantDay } from '../../shared/floor/plant-day.ts';
 import { shelfFor, shelfSteps } from '../../shared/floor/shelf.ts';
 import { copyState, emptyState, type FloorState, type Reel, type Setup } from '../../shared/floor/state.ts';
 import { seededChance } from '../../shared/kit/chance.ts';
-import { findReels, placeSteps, reelFilters, textSteps } from '../../src/app/screens/stock/found-reels.ts';
+import {
+  findReels,
+  findSteps,
+  listSteps,
+  placeSteps,
+  reelFilters,
+} from '../../src/app/screens/stock/found-reels.ts';
 import { wantedSlot } from '../shared/floor/story.ts';
 
 const PACKAGES = Number(process.env['REELWARD_PACKAGES'] ?? 20_000);
@@ -131,7 +137,11 @@ function held(what: string, { p95, first }: { readonly p95: number; readonly fir
 }
 
 console.log(`${PACKAGES} packages; the state weighs ${weighs.toFixed(1)} MB (wanted 40)`);
-stepped('the search', textSteps(floor));
+stepped('the search', findSteps(floor, { query: 'lt-2', filter: 'all', most: 60 }));
+stepped(
+  'opened ones',
+  listSteps(floor, { query: '', filter: 'opened', most: 60, endOf: ({ reel }) => reel.length }),
+);
 held(
   'a letter of the search',
   measured(300, (at) =>

@@ -132,6 +132,32 @@ it('a second feeder is made ready away from the line and goes on by one scan; on
   });
 });
 
+it('a feeder that is due for care is said to be when it is put on, and goes on all the same', async () => {
+  const [there, worked, wanted] = ['M1-F-001', 'F-0002', '10-0402-100'] as const;
+  await demo.onTablet(
+    async ({ page }) => {
+      await page.evaluate(() => {
+        location.hash = '#/plant/parts/types';
+      });
+      await page.getByTestId('care-every').fill('50');
+      await page.getByTestId('care-save').click();
+      await page.getByTestId(`care-${worked}`).waitFor();
+      await goTo(page, 'load');
+      await (await showSlot(page, there)).click();
+      await page.getByTestId('slot-unload').click();
+      await page.getByTestId('unload-uncounted').click();
+      const reel = reelLabel({ P: wanted, Q: '4000', '1T': 'LT-980021', '3S': 'R-980021' });
+      const { verdict, text } = await scanAll(page, there, worked, reel);
+      expect(verdict).toBe('accepted');
+      expect(text).toContain('Feeder is due for care');
+      expect(text).toContain(worked);
+      const [told] = (await ownEntries(page, 'reel.verified')).slice(-1);
+      expect(told?.payload['reasons']).toMatchObject([{ code: 'feeder-care', feeder: worked, after: 50 }]);
+    },
+    { badge: 'BADGE-4401' },
+  );
+});
+
 it('a piece cut off a reel gets an id and a label of its own; the rest keeps what is left', async () => {
   await demo.onTablet(async ({ page }) => {
     await goTo(page, 'stock');

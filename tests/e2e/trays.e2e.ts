@@ -105,5 +105,15 @@ it('lanes of one feeder stand side by side on its position, each verified by its
       ['M3-R-050-1', stickFeeder.feeder, 'tube'],
       ['M3-R-050-2', stickFeeder.feeder, 'tube'],
     ]);
+    // Out of the machine the feeder takes both along, in one act and with one way back.
+    await page.locator('[data-slot="M3-R-050-1"]').click();
+    await page.getByTestId('slot-unload').click();
+    await page.getByTestId('unload-whole').click();
+    await page.getByTestId('unload-uncounted').click();
+    const off = async () => (await ownEntries(page, 'reel.unloaded')).map(({ payload }) => payload['slot']);
+    await expect.poll(off).toEqual(['M3-R-050-1', 'M3-R-050-2']);
+    await page.getByTestId('notice').getByRole('button').first().click();
+    await expect.poll(async () => (await ownEntries(page, 'entry.corrected')).length).toBe(2);
+    await expect.poll(() => frame.textContent()).toContain(stickFeeder.feeder);
   });
 });

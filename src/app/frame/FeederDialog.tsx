@@ -1,7 +1,6 @@
 // The feeder of one slot: what it placed, whether it is due for care, a second one made ready for it, moved, set aside.
 
 import { useState } from 'preact/hooks';
-import { slotsWanting } from '../../../shared/floor/fits.ts';
 import { careAfter, isCareDue, placedBy } from '../../../shared/floor/fold-feeders.ts';
 import { ownIdOf } from '../../../shared/floor/reel-id.ts';
 import { slotEstimate } from '../../../shared/floor/remaining.ts';
@@ -16,6 +15,7 @@ import { loadWords } from '../words/load.ts';
 import { packWords } from '../words/packs.ts';
 import { shellWords } from '../words/shell.ts';
 import { formatCount, formatDay, formatShare, say } from '../words/words.ts';
+import { type MoveTo, movesOf } from './feeder-lanes.ts';
 import { MakeReady } from './MakeReady.tsx';
 
 interface FeederDialogProps {
@@ -173,28 +173,24 @@ function Move({ loaded, onClose }: { readonly loaded: SlotState; readonly onClos
   const floor = useFloor();
   const words = say(packWords).feeder;
   const refusal = useRefusal('verify-reel');
-  const { line, slot } = loaded;
-  const part = loaded.tapes.at(-1)?.part ?? '';
-  const slots = slotsWanting(floor, floor.chosen.get(line) ?? '', part).filter(
-    (each) => each !== slot && !floor.slots.has(slotKey(line, each)),
-  );
+  const moves = movesOf(floor, loaded);
   return (
-    <Dialog title={words.moveTitle(slot)} onClose={onClose}>
+    <Dialog title={words.moveTitle(loaded.slot)} onClose={onClose}>
       <div class="stack" data-testid="move-dialog">
-        <p class="soft">{slots.length === 0 ? words.moveNone : words.moveHelp}</p>
+        <p class="soft">{moves.length === 0 ? words.moveNone : words.moveHelp}</p>
         <div class="row">
-          {slots.map((to) => (
+          {moves.map(({ to, all }) => (
             <Button
               key={to}
               large
               testId={`move-to-${to}`}
               disabledReason={refusal}
               onPress={() => {
-                move(app, loaded, to).catch(() => undefined); // shown by the fault screen
+                move(app, all).catch(() => undefined); // shown by the fault screen
                 onClose();
               }}
             >
-              {words.moveTo(to)}
+              {words.moveTo(all.map((each) => each.to).join(' · '))}
             </Button>
           ))}
         </div>
@@ -207,37 +203,48 @@ function Move({ loaded, onClose }: { readonly loaded: SlotState; readonly onClos
   );
 }
 
-/** Writes a move down, and offers to take it back. */
-async function move(app: App, { line, slot, feeder, tapes }: SlotState, to: string): Promise<void> {
+/** Writes a move down, every reel of the feeder with it, and offers to take it back. */
+async function move(app: App, all: MoveTo['all']): Promise<void> {
   const floor = app.store.floor();
-  const run = floor.current.get(line) ?? null;
-  const last = tapes.at(-1);
   const words = say(packWords).feeder;
-  const [entry] = await app.write([
-    {
-      kind: 'feeder.moved',
-      payload: {
-        line,
-        run,
-        feeder,
-        from: slot,
-        to,
-        reel: ownIdOf(last?.reel),
-        part: last?.part ?? null,
-        panels: run === null ? 0 : (floor.runs.get(run)?.done ?? 0),
-        via: 'typed',
-      },
-    },
-  ]);
+  const entries = await app.write(
+    all.map(({ loaded: { line, slot, feeder, tapes }, to }) => {
+      const run = floor.current.get(line) ?? null;
+      const last = tapes.at(-1);
+      return {
+        kind: 'feeder.moved' as const,
+        payload: {
+          line,
+          run,
+          feeder,
+          from: slot,
+          to,
+          reel: ownIdOf(last?.reel),
+          part: last?.part ?? null,
+          panels: run === null ? 0 : (floor.runs.get(run)?.done ?? 0),
+          via: 'typed' as const,
+        },
+      };
+    }),
+  );
+  const text = (of: (each: MoveTo['all'][number]) => string) => all.map(of).join(' · ');
   app.notice.value = {
     tone: 'plain',
-    text: words.moved(slot, to),
+    text: words.moved(
+      text(({ loaded }) => loaded.slot),
+      text(({ to }) => to),
+    ),
     act: {
       label: words.undo,
       run: () => {
-        if (!entry) return;
-        const payload = { of: entryId(entry), line, slot, reason: 'taken back after moving' };
-        app.record([{ kind: 'entry.corrected', payload }]);
+        app.record(
+          all.flatMap(({ loaded: { line, slot } }, at) => {
+            const entry = entries[at];
+            if (!entry) return [];
+            const payload = { of: entryId(entry), line, slot, reason: 'taken back after moving' };
+            return [{ kind: 'entry.corrected' as const, payload }];
+          }),
+        );
       },
     },
   };

@@ -1,8 +1,9 @@
 // Taking a reel off: what is left on it is asked once, and what that says of the feeder's losses is told at once.
 
 import { useState } from 'preact/hooks';
+import { unloadedFacts } from '../../../shared/desk/unloaded.ts';
 import { kindOnSlot } from '../../../shared/floor/packs.ts';
-import { hasOwnId, ownIdOf } from '../../../shared/floor/reel-id.ts';
+import { hasOwnId } from '../../../shared/floor/reel-id.ts';
 import { slotEstimate, toEvidence, UNLIKELY_LOSS, unlikelyLoss } from '../../../shared/floor/remaining.ts';
 import type { SlotState } from '../../../shared/floor/state.ts';
 import { wantedOn } from '../../../shared/floor/wanted.ts';
@@ -10,12 +11,14 @@ import { entryId } from '../../../shared/log/entry.ts';
 import { type App, useApp, useFloor } from '../app.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
+import { ChoiceField } from '../ui/Field.tsx';
 import { countWords } from '../words/count.ts';
 import { loadWords } from '../words/load.ts';
 import { packWords } from '../words/packs.ts';
 import { shellWords } from '../words/shell.ts';
 import { formatCount, formatShare, say } from '../words/words.ts';
 import { CountDialog, spread, type TakenCount } from './CountDialog.tsx';
+import { lanesBeside } from './feeder-lanes.ts';
 
 interface Left {
   readonly quantity: number | null;
@@ -27,44 +30,49 @@ interface Left {
 }
 
 /** Writes an unload and tells what the finished reel shows; offers to take it back. */
-async function unload(app: App, loaded: SlotState, left: Left): Promise<void> {
+async function unload(app: App, loaded: SlotState, left: Left, others: readonly SlotState[]): Promise<void> {
   const floor = app.store.floor();
-  const { line, slot } = loaded;
-  const run = floor.current.get(line) ?? null;
   const tape = loaded.tapes.at(-1);
-  const [entry] = await app.write([
+  const off = await app.write([
     {
       kind: 'reel.unloaded',
       payload: {
-        line,
-        run,
-        slot,
-        feeder: loaded.feeder,
+        ...unloadedFacts(floor, loaded),
         via: 'typed' as const,
-        panels: run === null ? 0 : (floor.runs.get(run)?.done ?? 0),
-        reel: ownIdOf(tape?.reel),
-        part: tape?.part ?? null,
-        lot: tape?.lot ?? null,
         quantity: left.quantity,
         ...(left.quantity !== null && left.sd > 0 ? { sd: left.sd } : {}),
         basis: left.basis,
         ...(left.purged ? { purged: true as const } : {}),
       },
     },
+    ...others.map((other) => ({
+      kind: 'reel.unloaded' as const,
+      payload: { ...unloadedFacts(floor, other), via: 'typed' as const, quantity: null, basis: null },
+    })),
     ...(left.calibration ? [{ kind: 'reel.calibrated' as const, payload: left.calibration }] : []),
   ]);
+  const [entry] = off;
   offerLabel(app, tape?.reel ?? null);
   const words = say(loadWords);
   const shown = entry ? lossSentence(app, entryId(entry)) : null;
   app.notice.value = {
     tone: shown?.isWrong ? 'care' : 'plain',
-    text: [words.unloaded(slot), shown?.text ?? ''].join(' ').trim(),
+    text: [words.unloaded([loaded, ...others].map((each) => each.slot).join(' · ')), shown?.text ?? '']
+      .join(' ')
+      .trim(),
     act: {
       label: words.undo,
       run: () => {
-        if (!entry) return;
-        const payload = { of: entryId(entry), line, slot, reason: 'taken back after unloading' };
-        app.record([{ kind: 'entry.corrected', payload }]);
+        app.record(
+          [loaded, ...others].flatMap((each, at) => {
+            const written = off[at];
+            if (!written) return [];
+            const { line } = each;
+            const reason = 'taken back after unloading';
+            const payload = { of: entryId(written), line, slot: each.slot, reason };
+            return [{ kind: 'entry.corrected' as const, payload }];
+          }),
+        );
       },
     },
   };
@@ -116,8 +124,11 @@ export function UnloadDialog({
   const [counting, setCounting] = useState(false);
   const estimate = slotEstimate(floor, loaded);
   const part = loaded.tapes.at(-1)?.part ?? null;
+  // Out of the machine a feeder takes the reels on its other lanes along.
+  const beside = lanesBeside(floor, loaded);
+  const [isWhole, setWhole] = useState(false);
   const finish = (left: Left) => {
-    unload(app, loaded, left).catch(() => undefined); // shown by the fault screen
+    unload(app, loaded, left, isWhole ? beside : []).catch(() => undefined); // shown by the fault screen
     onClose();
   };
   if (counting) {
@@ -143,6 +154,21 @@ export function UnloadDialog({
       <div class="stack">
         <p class="soft">{words.leftHelp}</p>
         {isLoose && <p class="caution">{say(packWords).keptIn}</p>}
+        {beside.length > 0 && (
+          <ChoiceField
+            label={words.offLanes.ask}
+            value={isWhole}
+            choices={[
+              { value: false, text: words.offLanes.one(loaded.slot), testId: 'unload-lane' },
+              {
+                value: true,
+                text: words.offLanes.all(beside.map(({ slot }) => slot).join(' · ')),
+                testId: 'unload-whole',
+              },
+            ]}
+            onChoose={setWhole}
+          />
+        )}
         <div class="row">
           <Button tone="act" large testId="unload-count" onPress={() => setCounting(true)}>
             {words.leftCount}

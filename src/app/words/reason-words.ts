@@ -28,6 +28,7 @@ export type PlantReasons = Pick<
   | 'feeder-type'
   | 'feeder-drive'
   | 'feeder-height'
+  | 'feeder-care'
   | 'maker-not-listed'
   | 'date-code-old'
   | 'date-code-unknown'

@@ -16,13 +16,16 @@ const help = `reelward changeover FILE
 
 Reads {"loaded": [{"slot","part","width"}], "wanted": [{"slot","part","width"}]} from FILE, or from standard input for "-".
 A slot is machine-bank-number (M1-F-014) in 8 mm positions; width (default 1) is the positions taken from that number
-upward on the same bank. A slot of any other form is a place of its own without neighbours.
+upward on the same bank. A slot of any other form is a place of its own without neighbours. A letter or second number
+behind it (M1-F-014A, M1-F-014-2) is a lane of one feeder: its reels come out, move and go in together.
 
 Prints {"keep","move","takeOut","putIn","stay","steps","parked","proven"}. stay: not wanted, in nobody's way.
 steps: one feeder at a time, in walks along the line: {"act","slot","part","to"}.
   takeOut  the feeder leaves the machine from slot       park    it leaves slot for a while
   move     it goes from slot to "to"                     unpark  a parked feeder goes on slot (= "to")
   putIn    a new feeder goes on slot
+A step of a feeder with several lanes has "lanes": the others, as {"slot","part"}. With "laneOnly" the feeder stays and
+the reel on that lane alone comes off (takeOut) or goes on (putIn).
 parked: feeders parked off the machine on the way; proven: no order with fewer exists.
 
 Exit 0 done, 2 the input is not understood (a slot twice, feeders that overlap).
@@ -44,7 +47,9 @@ function faultLine(fault: SetupFault): string {
 }
 
 function plain(feeders: readonly PlacedFeeder[]): { slot: string; part: string; width: number }[] {
-  return feeders.map(({ slot, part, width }) => ({ slot, part, width }));
+  return feeders.flatMap(({ slot, part, width, lanes = [] }) =>
+    [{ slot, part }, ...lanes].map((lane) => ({ ...lane, width })),
+  );
 }
 
 async function run(args: readonly string[], io: Parameters<Command['run']>[1]): Promise<number> {
@@ -61,7 +66,7 @@ async function run(args: readonly string[], io: Parameters<Command['run']>[1]): 
   printJson(
     {
       keep: plain(plan.diff.keep),
-      move: plan.diff.move.map(({ part, from, to }) => ({ part, from, to })),
+      move: plan.diff.move.flatMap(({ part, from, to, lanes = [] }) => [{ part, from, to }, ...lanes]),
       takeOut: plain(plan.diff.takeOut),
       putIn: plain(plan.diff.putIn),
       stay: plain(plan.diff.stay),

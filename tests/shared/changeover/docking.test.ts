@@ -77,6 +77,44 @@ describe('dockingOf()', () => {
     });
   });
 
+  test('takes off every lane of the feeder that it replaces, and docks a feeder with all of its lanes', () => {
+    const story = begin();
+    for (const [lane, reel] of [
+      ['A', 'OLD-A'],
+      ['B', 'OLD-B'],
+    ] as const) {
+      story.tell('reel.verified', verified(`M1-F-012${lane}`, 'R-100', { reel, feeder: 'TWIN-1' }));
+    }
+    fill(story, 'M1-F-012A', { feeder: 'TWIN-2', reel: 'NEW-A' });
+    expect(seen(story)).toMatchObject({ ready: ['M1-F-012A'], off: ['M1-F-012A', 'M1-F-012B'], unfit: [] });
+    fill(story, 'M1-F-012B', { feeder: 'TWIN-2', reel: 'NEW-B' });
+    expect(seen(story)).toMatchObject({ ready: ['M1-F-012A', 'M1-F-012B'], unfit: [] });
+  });
+
+  test('keeps a whole feeder back where one of its lanes is blocked, or is for another setup', () => {
+    const story = begin();
+    fill(story, 'M1-F-012A', { lot: 'GOOD' });
+    fill(story, 'M1-F-012B', { lot: 'BAD' });
+    fill(story, 'M1-F-014A');
+    fill(story, 'M1-F-014B', { setup: 'other' });
+    story.tell('material.blocked', { block: 'b', reel: null, lot: 'BAD', part: null, reason: 'x' });
+    expect(seen(story)).toMatchObject({
+      ready: [],
+      unfit: [
+        ['M1-F-012A', 'lane-beside', 'M1-F-012B'],
+        ['M1-F-012B', 'blocked', null],
+        ['M1-F-014A', 'lane-beside', 'M1-F-014B'],
+      ],
+    });
+  });
+
+  test('sees a feeder of one lane in the way of one with two, and goes off with it', () => {
+    const story = begin();
+    story.tell('reel.verified', verified('M1-F-012', 'R-100', { reel: 'OLD' }));
+    fill(story, 'M1-F-012A');
+    expect(seen(story)).toMatchObject({ ready: ['M1-F-012A'], off: ['M1-F-012'] });
+  });
+
   test('leaves out what was blocked since', () => {
     const story = begin();
     fill(story, 'M1-F-001', { lot: 'BAD' });

@@ -15,6 +15,7 @@ import {
   verified,
   wantedSlot,
 } from '../floor/story.ts';
+import { dueCase } from './due-feeder.ts';
 import { valueCases } from './value-cases.ts';
 
 const reel = (more: Partial<VerifyQuestion['reel']> = {}): VerifyQuestion['reel'] => ({
@@ -97,6 +98,7 @@ const fillCart = (story: Story) =>
   });
 
 const cases: readonly Case[] = [
+  { ...dueCase, ask: ask({ feeder: 'F-9' }) },
   {
     why: 'the line has no such place',
     ask: ask({ slot: 'M9-F-001' }),

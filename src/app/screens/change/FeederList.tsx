@@ -94,6 +94,8 @@ interface StepRowProps {
 
 function StepRow({ step, isNext, is }: StepRowProps) {
   const words = say(changeWords);
+  const lanes = step.lanes ?? [];
+  const parts = [step, ...lanes].map(({ part }) => part).join(' + ');
   const why = is === 'held' || is === 'wrong-feeder' || is === 'blocked' ? words.whys[is] : null;
   return (
     <li
@@ -104,8 +106,12 @@ function StepRow({ step, isNext, is }: StepRowProps) {
       <span class="mark" aria-hidden="true">
         {marks[step.act]}
       </span>
-      <b class="code">{step.slot}</b>
-      <span class="grow">{words.acts[step.act](step.part, step.to ?? '')}</span>
+      <b class="code">{[step, ...lanes].map(({ slot }) => slot).join(' · ')}</b>
+      <span class="grow">
+        {step.laneOnly
+          ? words.onLane[step.act === 'takeOut' ? 'off' : 'on'](parts)
+          : words.acts[step.act](parts, step.to ?? '')}
+      </span>
       {why !== null && <span class="chip care">? {why}</span>}
     </li>
   );

@@ -4,6 +4,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { isHeld } from '../../../../shared/floor/fold-contain.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { LongRows } from '../../long-rows.tsx';
 import type { Watch } from '../../outlook/watch.ts';
 import { address, place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -123,9 +124,13 @@ function Entries({ filters, onFilter }: EntriesProps) {
         <p class="empty">{words.none}</p>
       ) : (
         <div class="entries" data-testid="entries">
-          {rows.map((entry) => (
-            <EntryRow key={entryId(entry)} entry={entry} floor={floor} onShow={() => setShown(entry)} />
-          ))}
+          <LongRows
+            items={rows}
+            keyOf={entryId}
+            draw={(entry) => (
+              <EntryRow key={entryId(entry)} entry={entry} floor={floor} onShow={() => setShown(entry)} />
+            )}
+          />
         </div>
       )}
       {more && (

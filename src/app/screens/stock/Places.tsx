@@ -6,6 +6,7 @@ import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import { airs } from '../../../../shared/floor/vocabulary.ts';
 import { parseNumber } from '../../../../shared/sheet/cells.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { LongRows } from '../../long-rows.tsx';
 import { useRefusal } from '../../may.ts';
 import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
@@ -48,16 +49,20 @@ export function Places({ onShow }: { readonly onShow: (place: string) => void })
       </div>
       {held.length === 0 && <p class="empty">{words.none}</p>}
       <div class="reel-list">
-        {found.slice(0, SHOWN).map((each) => (
-          <PlaceRow
-            key={each.place}
-            held={each}
-            air={floor.placeAirs.get(each.place) ?? null}
-            refusal={refusal}
-            onShow={() => onShow(each.place)}
-            onDescribe={() => setOpen(each.place)}
-          />
-        ))}
+        <LongRows
+          items={found.slice(0, SHOWN)}
+          keyOf={({ place }) => place}
+          draw={(each) => (
+            <PlaceRow
+              key={each.place}
+              held={each}
+              air={floor.placeAirs.get(each.place) ?? null}
+              refusal={refusal}
+              onShow={() => onShow(each.place)}
+              onDescribe={() => setOpen(each.place)}
+            />
+          )}
+        />
       </div>
       {found.length > SHOWN && <p class="soft">{all.more(found.length - SHOWN)}</p>}
       {open !== null && (

@@ -1,15 +1,17 @@
 // Every reel that the log knows: where it is, how many parts it still has and how surely, its lot; counted or blocked from here.
 
+import { useComputed } from '@preact/signals';
 import { useMemo, useState } from 'preact/hooks';
 import { blockReasons } from '../../../../shared/floor/fits.ts';
 import { hasOwnId } from '../../../../shared/floor/reel-id.ts';
-import type { FloorState, Reel } from '../../../../shared/floor/state.ts';
+import type { Reel } from '../../../../shared/floor/state.ts';
 import { moistureOfParts, type PartMoistureKnown, reelLife } from '../../../../shared/moisture/reel-life.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { AirDialog } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
 import { PackDialog } from '../../frame/packs-later.tsx';
 import { leftOn } from '../../left-on.ts';
+import { LongRows } from '../../long-rows.tsx';
 import { useRefusal } from '../../may.ts';
 import { reelName } from '../../reel-name.ts';
 import { address } from '../../router.ts';
@@ -22,7 +24,7 @@ import { printWords } from '../../words/print.ts';
 import { stockWords } from '../../words/stock.ts';
 import { formatCount, say } from '../../words/words.ts';
 import { BlockDialog } from './Blocks.tsx';
-import { type FoundReels, findReels, type ReelFilter, reelFilters, textSteps } from './found-reels.ts';
+import { listSteps, type ReelFilter, reelFilters } from './found-reels.ts';
 import { isUsedUp, LeftOfReel, type Listed, whereText } from './listed.tsx';
 import { PutAway, type PutReel } from './PutAway.tsx';
 import { putOf, type ReelAct, ReelDialog } from './ReelDialog.tsx';
@@ -30,8 +32,6 @@ import { MergeDialog, SplitDialog } from './SplitMerge.tsx';
 
 /** Reels drawn at once; a search narrows the rest. */
 const SHOWN = 60;
-/** Opened ones looked through for the first that end. */
-const MOST_OPENED = 2000;
 
 interface ReelsProps {
   readonly query: string;
@@ -47,8 +47,6 @@ interface ReelsProps {
 export function Reels(props: ReelsProps) {
   const app = useApp();
   const floor = useFloor();
-  // A reel of the store lies open where this tablet's line is.
-  const lineOf = (reel: Reel) => reel.at?.line ?? app.line.value;
   const words = say(stockWords);
   const [asked, setAsked] = useState<{ readonly reel: string; readonly query: string } | null>(
     props.opened === null ? null : { reel: props.opened, query: props.query },
@@ -56,33 +54,16 @@ export function Reels(props: ReelsProps) {
   const [doing, setDoing] = useState<{ readonly act: ReelAct; readonly listed: Listed } | null>(null);
   const [filter, setFilter] = useState<ReelFilter>('all');
   const [putting, setPutting] = useState<PutReel | null>(null);
-  const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size, floor.parts.size]);
-  const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
-  const nowMs = app.clock.nowMs();
-  const isRead = useSlices(() => textSteps(floor), [floor.reels]) !== null;
+  const { found, listedOf, lineOf, moist } = useFound(props.query, filter);
   const isNew =
     props.scanned !== null && props.scanned.reel === props.query && !floor.reels.has(props.scanned.reel);
   const refusal = useRefusal('verify-reel');
-  const listedOf = (reel: Reel): Listed => ({
-    reel,
-    isBlocked: blockReasons(floor, reel).length > 0,
-    ...leftOn(floor, reel),
-    life: reelLifeText(floor, reel.reel, {
-      line: lineOf(reel),
-      part: moist.get(reel.part ?? '') ?? null,
-      nowMs,
-      zone,
-    }),
-  });
   // A scan or a search while a reel is open is about another one.
   const openReel = asked?.query === props.query ? floor.reels.get(asked.reel) : undefined;
   const opened = openReel ? listedOf(openReel) : null;
   if (floor.reels.size === 0 && !isNew && props.fresh === null) return <p class="empty">{words.noReels}</p>;
-  const endOf = (reel: Reel) =>
-    reelLife(floor, reel.reel, { line: lineOf(reel), part: moist.get(reel.part ?? '') ?? null, nowMs })
-      ?.expiresMs ?? Number.POSITIVE_INFINITY;
-  if (!isRead) return <p class="empty">{words.looking}</p>;
-  const { shown, count } = reelsToShow(floor, { query: props.query, filter, endOf });
+  if (found === null) return <p class="empty">{words.looking}</p>;
+  const { shown, count } = found;
   return (
     <section class="stack">
       <Field
@@ -119,13 +100,17 @@ export function Reels(props: ReelsProps) {
         </div>
       )}
       <div class="reel-list" data-testid="reel-list">
-        {shown.map((reel) => (
-          <ReelRow
-            key={reel.reel}
-            listed={listedOf(reel)}
-            onOpen={() => setAsked({ reel: reel.reel, query: props.query })}
-          />
-        ))}
+        <LongRows
+          items={shown}
+          keyOf={({ reel }) => reel}
+          draw={(reel) => (
+            <ReelRow
+              key={reel.reel}
+              listed={listedOf(reel)}
+              onOpen={() => setAsked({ reel: reel.reel, query: props.query })}
+            />
+          )}
+        />
       </div>
       {count > shown.length && <p class="soft">{words.more(count - shown.length)}</p>}
       <div class="no-print">
@@ -163,24 +148,36 @@ export function Reels(props: ReelsProps) {
   );
 }
 
-/** The first reels of a search; opened ones by the end of their floor life. */
-function reelsToShow(
-  floor: FloorState,
-  asked: {
-    readonly query: string;
-    readonly filter: ReelFilter;
-    readonly endOf: (reel: Reel) => number;
-  },
-): FoundReels {
-  const { query, filter, endOf } = asked;
-  const found = findReels(floor, { query, filter, most: filter === 'opened' ? MOST_OPENED : SHOWN });
-  if (filter !== 'opened') return found;
-  const shown = found.shown
-    .map((reel) => ({ reel, endMs: endOf(reel) }))
-    .sort((a, b) => (a.endMs === b.endMs ? 0 : a.endMs - b.endMs))
-    .slice(0, SHOWN)
-    .map(({ reel }) => reel);
-  return { shown, count: found.count };
+/** What a search finds, once it is found, and what is reckoned of each reel. */
+function useFound(query: string, filter: ReelFilter) {
+  const app = useApp();
+  const floor = useFloor();
+  // A reel of the store lies open where this tablet's line is.
+  const lineOf = (reel: Reel) => reel.at?.line ?? app.line.value;
+  const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size, floor.parts.size]);
+  const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
+  // What is left of a floor life is told in minutes.
+  const minute = useComputed(() => Math.floor(app.nowMs.value / 60_000)).value;
+  const nowMs = app.clock.nowMs();
+  const endOf = (reel: Reel) =>
+    reelLife(floor, reel.reel, { line: lineOf(reel), part: moist.get(reel.part ?? '') ?? null, nowMs })
+      ?.expiresMs ?? Number.POSITIVE_INFINITY;
+  const found = useSlices(
+    () => listSteps(floor, { query, filter, most: SHOWN, endOf }),
+    [app.tick.value, minute, query, filter],
+  );
+  const listedOf = (reel: Reel): Listed => ({
+    reel,
+    isBlocked: blockReasons(floor, reel).length > 0,
+    ...leftOn(floor, reel),
+    life: reelLifeText(floor, reel.reel, {
+      line: lineOf(reel),
+      part: moist.get(reel.part ?? '') ?? null,
+      nowMs,
+      zone,
+    }),
+  });
+  return { found, listedOf, lineOf, moist };
 }
 
 /** What the list is narrowed to, and how many that are. */

@@ -2,9 +2,7 @@
 // what is blocked.
 
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { isPlaceInUse, placeOf } from '../../../../shared/floor/fold-places.ts';
-import { comparePlaces } from '../../../../shared/floor/place-order.ts';
-import type { PickLine } from '../../../../shared/forecast/outlook.ts';
+import { isPlaceInUse } from '../../../../shared/floor/fold-places.ts';
 import type { LabelReading } from '../../../../shared/labels/reading.ts';
 import type { Scan } from '../../../../shared/labels/scan.ts';
 import type { Supply } from '../../../../shared/outlook/supply.ts';
@@ -13,14 +11,13 @@ import { FindButton } from '../../frame/FindButton.tsx';
 import { listOfSupply } from '../../frame/find-lists.ts';
 import { holdText } from '../../frame/hold-text.ts';
 import type { Watch } from '../../outlook/watch.ts';
-import { reelName } from '../../reel-name.ts';
 import { place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
-import { feedWords } from '../../words/feeds.ts';
 import { stockWords } from '../../words/stock.ts';
-import { formatCount, formatDay, formatSpan, formatTime, say } from '../../words/words.ts';
+import { formatDay, say } from '../../words/words.ts';
 import { Blocks } from './Blocks.tsx';
+import { Bring, ReelByReel } from './Bring.tsx';
 import type { PutReel } from './PutAway.tsx';
 import { Reels } from './Reels.tsx';
 import { readLabel } from './read-label.ts';
@@ -75,7 +72,7 @@ export function Stock({ watch }: { readonly watch: Watch }) {
   return (
     <div class="stack stock">
       <TakeScans onScan={lookUp} />
-      <p class="print-head">{words.printed(line?.name ?? '', formatDay(app.nowMs.value, zone))}</p>
+      <PrintHead line={line?.name ?? ''} zone={zone} />
       <div class="row no-print">
         <div class="choice grow">
           {tabs.map((each) => (
@@ -129,6 +126,11 @@ export function Stock({ watch }: { readonly watch: Watch }) {
   );
 }
 
+/** What stands on paper above the list. Apart, as it looks at the clock: the lists below need not be drawn with each second. */
+function PrintHead({ line, zone }: { readonly line: string; readonly zone: string }) {
+  return <p class="print-head">{say(stockWords).printed(line, formatDay(useApp().nowMs.value, zone))}</p>;
+}
+
 /**
  * Takes the scans that nothing of the screen wants. A part of its own, drawn before the others: where the screen opens with one of them already in it,
  * as by a link to the jars of paste, the parts come to the stream of scans before the screen itself does, and the screen would lie over them.
@@ -145,130 +147,4 @@ function TakeScans({ onScan }: { readonly onScan: (scan: Scan) => boolean }) {
 function putFacts(read: LabelReading): Omit<PutReel, 'reel'> {
   const { part, supplierPart, quantity, lot, dateCode } = read;
   return { part, supplierPart, quantity, lot, dateCode };
-}
-
-interface SupplyProps {
-  /** Null where nothing is being built. */
-  readonly supply: Supply | 'asked' | null;
-  readonly zone: string;
-  /** What every moment hangs on, such as a pace that nobody counted; null where on nothing. */
-  readonly hold: string | null;
-}
-
-function Bring({ supply, zone, hold }: SupplyProps) {
-  const app = useApp();
-  const words = say(stockWords);
-  if (!supply) return <p class="empty">{words.noRun}</p>;
-  if (supply === 'asked') return <p class="empty">{words.computing}</p>;
-  const waiting = supply.slots
-    .flatMap((each) => each.waiting.map((reel) => ({ reel, slot: each.slot.slot })))
-    .sort((a, b) => comparePlaces(placeOf(a.reel) ?? '', placeOf(b.reel) ?? ''));
-  if (supply.picks.length === 0 && waiting.length === 0) return <p class="empty">{words.noPick}</p>;
-  return (
-    <section class="stack" data-testid="pick-list">
-      <div class="pick-head">
-        <h2>{words.pickTitle}</h2>
-        <p class="soft">{words.pickHelp}</p>
-      </div>
-      <div class="picks">
-        {waiting.map(({ reel, slot }) => (
-          <div class="pick onhand" key={reel.reel}>
-            <span class="tick" aria-hidden="true" />
-            <b class="code part">{reel.part}</b>
-            <b class="code">
-              {reelName(reel.reel)}
-              {placeOf(reel) !== null && (
-                <span class="chip plain" translate={false}>
-                  {placeOf(reel)}
-                </span>
-              )}
-            </b>
-            <span>
-              {words.onHand} {formatCount(reel.count ?? 0)}
-            </span>
-            <span class="code slots">{slot}</span>
-          </div>
-        ))}
-        {supply.picks.map((pick) => {
-          const inSeconds = (pick.byMs - app.nowMs.value) / 1000;
-          return (
-            <div class="pick" key={pick.part} data-testid={`pick-${pick.part}`}>
-              <span class="tick" aria-hidden="true" />
-              <b class="code part">{pick.part}</b>
-              <b>
-                {reelsOf(pick)}
-                {pick.place !== '' && (
-                  <span class="chip plain code" translate={false}>
-                    {pick.place}
-                  </span>
-                )}
-              </b>
-              <span class={inSeconds < 1800 ? 'soon' : ''}>
-                {inSeconds <= 60
-                  ? words.bySoon
-                  : words.by(formatTime(pick.byMs, zone), formatSpan(inSeconds))}
-                {hold !== null && <small class="hold">{hold}</small>}
-              </span>
-              <span class="code slots">{pick.slots.join(' ')}</span>
-            </div>
-          );
-        })}
-      </div>
-    </section>
-  );
-}
-
-/** How many to bring, in the words of what it comes in. */
-function reelsOf({ reels, comesIn = 'tape' }: PickLine): string {
-  return comesIn === 'tape' ? say(stockWords).reels(reels) : say(feedWords).picks[comesIn](reels);
-}
-
-function ReelByReel({ supply, zone, hold }: SupplyProps) {
-  const words = say(stockWords);
-  if (!supply) return <p class="empty">{words.noRun}</p>;
-  if (supply === 'asked') return <p class="empty">{words.computing}</p>;
-  if (supply.slots.length === 0) return <p class="empty">{words.noPick}</p>;
-  return (
-    <section class="stack" data-testid="reel-outlook">
-      <p class="soft">{words.outlookHelp}</p>
-      {supply.slots.some(({ slot }) => slot.estimate.splice.from === 'none') && (
-        <p class="soft" data-testid="splices-cost-none">
-          {words.splicesCostNone}
-        </p>
-      )}
-      <div class="picks">
-        {supply.slots.map(({ slot, ends, lasts, bring }) => (
-          <div class="chain" key={slot.slot}>
-            <div>
-              <b class="code">{slot.slot}</b>
-              <span class="code soft">{slot.wanted.part}</span>
-            </div>
-            <ol>
-              {ends.map((end) => (
-                <li key={end.reel ?? ''}>
-                  <span class={end.reel === null ? 'soft' : 'code'}>
-                    {end.reel === null ? words.now : reelName(end.reel)}
-                  </span>{' '}
-                  {end.outlasts
-                    ? words.lasts
-                    : words.runsOut(
-                        formatTime(end.runOutMs.expected, zone),
-                        formatTime(end.runOutMs.early, zone),
-                        formatTime(end.runOutMs.late, zone),
-                      )}
-                  {!end.outlasts && hold !== null && ` · ${hold}`}
-                </li>
-              ))}
-              {!lasts && bring && (
-                <li class="needs">
-                  {words.needs(formatCount(bring.parts), formatTime(bring.byMs, zone))}
-                  {hold !== null && ` · ${hold}`}
-                </li>
-              )}
-            </ol>
-          </div>
-        ))}
-      </div>
-    </section>
-  );
 }

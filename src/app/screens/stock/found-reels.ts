@@ -1,6 +1,6 @@
 // Which reels does a search find, and which of them are shown? Twenty thousand packages are looked through at every letter typed.
 // Method: the text of a reel's record is made once, since records are replaced and never changed; of what is found only those that are shown are
-// put in order. Where thousands are to be made, as when the list is opened, that goes in steps. Refused: sorting all of them at each letter.
+// put in order. All of it goes in steps, between which the page draws and answers. Refused: sorting all of them at each letter.
 
 import { blockReasons } from '../../../../shared/floor/fits.ts';
 import { placeOf } from '../../../../shared/floor/fold-places.ts';
@@ -61,18 +61,29 @@ export interface FoundReels {
   readonly count: number;
 }
 
-/** Reels that hold every word of the query, the first `most` of them by part and id. Linear in the reels. */
-export function findReels(
-  floor: FloorState,
-  asked: { readonly query: string; readonly filter: ReelFilter; readonly most: number },
-): FoundReels {
+/** What is asked for. */
+interface AskedReels {
+  readonly query: string;
+  readonly filter: ReelFilter;
+  /** So many are shown. */
+  readonly most: number;
+}
+
+/**
+ * Reels that hold every word of the query, the first `most` of them by part and id. Linear in the reels, in steps; what changes between two of
+ * them may be in or not.
+ */
+export function* findSteps(floor: FloorState, asked: AskedReels): Generator<undefined, FoundReels> {
   const words = asked.query
     .toLowerCase()
     .split(/\s+/)
     .filter((word) => word !== '');
   const first = new Smallest(asked.most);
   let count = 0;
+  let at = 0;
   for (const reel of floor.reels.values()) {
+    at += 1;
+    if (at % AT_ONCE === 0) yield;
     if (asked.filter !== 'all' && !isIn(floor, reel, asked.filter)) continue;
     const { text, key } = knownOf(reel);
     if (!words.every((word) => text.includes(word))) continue;
@@ -80,6 +91,36 @@ export function findReels(
     first.add(reel, key);
   }
   return { shown: first.list(), count };
+}
+
+/** As `findSteps()`, in one go. */
+export function findReels(floor: FloorState, asked: AskedReels): FoundReels {
+  const steps = findSteps(floor, asked);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+/** Opened ones looked through for the first that end. */
+const MOST_OPENED = 2000;
+/** Ends of floor lives that a step works out. */
+const ENDS_AT_ONCE = 20;
+
+/** As `findSteps()`; opened reels by `endOf`, the moment at which their floor life ends. */
+export function* listSteps(
+  floor: FloorState,
+  asked: AskedReels & { readonly endOf: (reel: Reel) => number },
+): Generator<undefined, FoundReels> {
+  if (asked.filter !== 'opened') return yield* findSteps(floor, asked);
+  const found = yield* findSteps(floor, { ...asked, most: MOST_OPENED });
+  const ends: { readonly reel: Reel; readonly endMs: number }[] = [];
+  for (const reel of found.shown) {
+    ends.push({ reel, endMs: asked.endOf(reel) });
+    if (ends.length % ENDS_AT_ONCE === 0) yield;
+  }
+  ends.sort((a, b) => (a.endMs === b.endMs ? 0 : a.endMs - b.endMs));
+  return { shown: ends.slice(0, asked.most).map(({ reel }) => reel), count: found.count };
 }
 
 /** The reels with the smallest keys, in order: kept in a list that is cut back now and then. */
@@ -120,17 +161,6 @@ export interface PlaceHeld {
 
 /** Reels that a step looks at. */
 const AT_ONCE = 250;
-
-/** Makes the texts that `findReels()` looks through, in steps. */
-export function* textSteps(floor: FloorState): Generator<undefined, true> {
-  let at = 0;
-  for (const reel of floor.reels.values()) {
-    knownOf(reel);
-    at += 1;
-    if (at % AT_ONCE === 0) yield;
-  }
-  return true;
-}
 
 /**
  * Every place at which something lies or that has an air of its own, in walking order; empty packages lie nowhere. Linear in the reels, in

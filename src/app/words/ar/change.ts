@@ -87,6 +87,10 @@ export const words: Sentences<typeof english> = {
     unpark: (part, to) => sentence`ركّب ${part} الموضوعة جانبًا على ${to}`,
     putIn: (part) => sentence`ركّب ${part}`,
   },
+  onLane: {
+    off: (part) => sentence`ارفع البكرة ${part} عن هذا المسار؛ يبقى المغذي مكانه`,
+    on: (part) => sentence`ضع ${part} على هذا المسار؛ يبقى المغذي مكانه`,
+  },
   scanSlot: 'امسح الموضع، ثم البكرة. فتُعلَّم النقلة منجزة.',
   doneNow: 'أُنجز في هذا التبديل',
   taken: (slot) => sentence`${slot}: أُخرج.`,

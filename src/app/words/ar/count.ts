@@ -60,6 +60,11 @@ export const words: Sentences<typeof english> = {
   saved: (slot, parts, sd) => sentence`${slot}: القطع الآن ${spread(parts, sd)}.`,
   leftTitle: (slot) => sentence`إنزال ${slot}: كم بقي؟`,
   leftHelp: 'ما بقي يبيّن ما فقده المغذي. عُدّه الآن، أو دع المخزن يعدّه لاحقًا.',
+  offLanes: {
+    ask: 'ماذا يُرفع؟',
+    one: (slot) => sentence`البكرة على ${slot} وحدها`,
+    all: (slots) => sentence`المغذي كله مع ${slots}`,
+  },
   leftEmpty: 'لا شيء: هي فارغة',
   leftCount: 'عدّ ما بقي',
   leftUnknown: (parts) => sentence`لم تُعدّ: نحو ${parts}`,

@@ -62,6 +62,7 @@ export const words: Sentences<typeof english> = {
   unfit: {
     'feeder-loaded': (f) => sentence`المغذي ${f.thing} الآن على ${f.at}.`,
     'reel-loaded': (f) => sentence`البكرة ${f.thing} الآن على ${f.at}.`,
+    'lane-beside': (f) => sentence`مغذيه يبقى على العربة: لا يمكن الآن تركيب البكرة المخصصة للموضع ${f.at}.`,
     neighbour: (f) => sentence`المغذي ${f.thing} يتداخل مع ${f.at}. ارفع أحدهما أولًا.`,
     blocked: (f) => sentence`${f.thing} محظورة الآن. ارفعها عن العربة.`,
   },

@@ -72,6 +72,12 @@ export const plantReasonsAr: PlantReasons = {
     act: 'يجب أن يقرر مشرف. أدخل القيمة في القطع.',
   },
   'value-within': { title: 'فُحصت القيمة', say: measured, act: '' },
+  'feeder-care': {
+    title: 'حانت صيانة المغذي',
+    say: (f) =>
+      sentence`وضع المغذي ${f['feeder']} من القطع نحو ${f['placed']}؛ وحد المصنع ${f['after']}. أرسله إلى الصيانة بعد إخراجه.`,
+    act: '',
+  },
   'older-in-store': {
     title: 'في المخزن بكرة أقدم',
     say: (f) =>

@@ -102,6 +102,10 @@ export const words: Sentences<typeof english> = {
     unpark: (part, to) => `Abgestelltes ${part} auf ${to} setzen`,
     putIn: (part) => `${part} einsetzen`,
   },
+  onLane: {
+    off: (part) => `Rolle ${part} von dieser Spur abnehmen; der Feeder bleibt`,
+    on: (part) => `${part} auf diese Spur; der Feeder bleibt`,
+  },
   scanSlot: 'Scannen Sie den Platz, dann die Rolle. Der Handgriff wird dann abgehakt.',
   doneNow: 'In dieser Umrüstung erledigt',
   taken: (slot) => `${slot}: herausgenommen.`,

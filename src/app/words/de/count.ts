@@ -59,6 +59,11 @@ export const words: Sentences<typeof english> = {
   leftTitle: (slot) => `${slot} abrüsten: Was ist übrig?`,
   leftHelp:
     'Der Rest zeigt, was der Feeder verloren hat. Zählen Sie ihn jetzt, oder lassen Sie später das Lager zählen.',
+  offLanes: {
+    ask: 'Was kommt herunter?',
+    one: (slot) => `Nur die Rolle auf ${slot}`,
+    all: (slots) => `Der ganze Feeder, mit ${slots}`,
+  },
   leftEmpty: 'Nichts: Sie ist leer',
   leftCount: 'Zählen',
   leftUnknown: (parts) => `Nicht gezählt: etwa ${parts}`,

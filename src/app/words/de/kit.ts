@@ -98,6 +98,8 @@ export const words: Sentences<typeof english> = {
   unfit: {
     'feeder-loaded': (f) => `Feeder ${f.thing} ist jetzt auf ${f.at}.`,
     'reel-loaded': (f) => `Rolle ${f.thing} ist jetzt auf ${f.at}.`,
+    'lane-beside': (f) =>
+      `Sein Feeder bleibt auf dem Wagen: Die Rolle für ${f.at} kann jetzt nicht geladen werden.`,
     neighbour: (f) => `Feeder ${f.thing} überlappt ${f.at}. Nehmen Sie zuerst einen der beiden herunter.`,
     blocked: (f) => `${f.thing} ist jetzt gesperrt. Nehmen Sie es vom Wagen.`,
   },

@@ -74,6 +74,12 @@ export const plantReasonsDe: PlantReasons = {
     act: 'Ein Schichtleiter muss entscheiden. Tragen Sie den Wert unter Bauteile ein.',
   },
   'value-within': { title: 'Wert geprüft', say: measured, act: '' },
+  'feeder-care': {
+    title: 'Wartung des Feeders fällig',
+    say: (f) =>
+      `Feeder ${f['feeder']} hat etwa ${f['placed']} Bauteile bestückt; das Werk verlangt Wartung nach ${f['after']}. Geben Sie ihn zur Wartung, wenn er herauskommt.`,
+    act: '',
+  },
   'older-in-store': {
     title: 'Eine ältere Rolle ist im Lager',
     say: (f) =>

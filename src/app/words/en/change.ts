@@ -102,6 +102,10 @@ export const words = {
     unpark: (part: string, to: string) => `Put parked ${part} on ${to}`,
     putIn: (part: string) => `Put ${part} in`,
   },
+  onLane: {
+    off: (part: string) => `Take reel ${part} off this lane; the feeder stays`,
+    on: (part: string) => `Put ${part} on this lane; the feeder stays`,
+  },
   scanSlot: 'Scan the slot, then the reel. The move is then ticked off.',
   doneNow: 'Done in this changeover',
   taken: (slot: string) => `${slot}: taken out.`,

@@ -57,6 +57,11 @@ export const words = {
     `${slot}: now ${plural(parts, `${parts} ± ${sd} part`, `${parts} ± ${sd} parts`)}.`,
   leftTitle: (slot: string) => `Unload ${slot}: what is left?`,
   leftHelp: 'What is left shows what the feeder lost. Count it now, or let the store count it later.',
+  offLanes: {
+    ask: 'What comes off?',
+    one: (slot: string) => `Only the reel on ${slot}`,
+    all: (slots: string) => `The whole feeder, with ${slots}`,
+  },
   leftEmpty: 'Nothing: it is empty',
   leftCount: 'Count it',
   leftUnknown: (parts: string) => `Not counted: about ${parts}`,

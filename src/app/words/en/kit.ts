@@ -94,6 +94,8 @@ export const words = {
   unfit: {
     'feeder-loaded': (f: UnfitFacts) => `Feeder ${f.thing} is now on ${f.at}.`,
     'reel-loaded': (f: UnfitFacts) => `Reel ${f.thing} is now on ${f.at}.`,
+    'lane-beside': (f: UnfitFacts) =>
+      `Its feeder stays on the cart: the reel for ${f.at} cannot be loaded now.`,
     neighbour: (f: UnfitFacts) => `Feeder ${f.thing} overlaps ${f.at}. Take one of the two off first.`,
     blocked: (f: UnfitFacts) => `${f.thing} is blocked now. Take it off the cart.`,
   },

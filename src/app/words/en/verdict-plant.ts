@@ -71,6 +71,12 @@ export const plantReasonsEn: PlantReasons = {
     act: 'A lead must decide. Enter the value under Parts.',
   },
   'value-within': { title: 'Value checked', say: measured, act: '' },
+  'feeder-care': {
+    title: 'Feeder is due for care',
+    say: (f) =>
+      `Feeder ${f['feeder']} has placed about ${f['placed']} parts; the plant says care after ${f['after']}. Have it seen to when it comes off.`,
+    act: '',
+  },
   'older-in-store': {
     title: 'An older reel is in the store',
     say: (f) =>

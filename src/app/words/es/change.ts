@@ -102,6 +102,10 @@ export const words: Sentences<typeof english> = {
     unpark: (part, to) => `Poner ${part}, aparcado, en ${to}`,
     putIn: (part) => `Meter ${part}`,
   },
+  onLane: {
+    off: (part) => `Quitar la bobina ${part} de este carril; el alimentador se queda`,
+    on: (part) => `Poner ${part} en este carril; el alimentador se queda`,
+  },
   scanSlot: 'Escanee la posición y luego la bobina. El movimiento se marca solo.',
   doneNow: 'Hecho en este cambio',
   taken: (slot) => `${slot}: retirada.`,

@@ -57,6 +57,11 @@ export const words: Sentences<typeof english> = {
     `${slot}: ahora ${plural(parts, `${parts} ± ${sd} pieza`, `${parts} ± ${sd} piezas`)}.`,
   leftTitle: (slot) => `Descargar ${slot}: ¿qué queda?`,
   leftHelp: 'Lo que queda muestra cuánto perdió el alimentador. Cuéntelo ahora, o que lo cuente el almacén.',
+  offLanes: {
+    ask: '¿Qué se quita?',
+    one: (slot) => `Solo la bobina de ${slot}`,
+    all: (slots) => `Todo el alimentador, con ${slots}`,
+  },
   leftEmpty: 'Nada: está vacía',
   leftCount: 'Contarla',
   leftUnknown: (parts) => `Sin contar: unos ${parts}`,

@@ -89,6 +89,8 @@ export const words: Sentences<typeof english> = {
   unfit: {
     'feeder-loaded': (f) => `El alimentador ${f.thing} está ahora en ${f.at}.`,
     'reel-loaded': (f) => `La bobina ${f.thing} está ahora en ${f.at}.`,
+    'lane-beside': (f) =>
+      `Su alimentador se queda en el carro: la bobina para ${f.at} no se puede cargar ahora.`,
     neighbour: (f) => `El alimentador ${f.thing} invade el sitio de ${f.at}. Quite antes uno de los dos.`,
     blocked: (f) => `${f.thing} está ahora bloqueada. Quítela del carro.`,
   },

@@ -74,6 +74,12 @@ export const plantReasonsEs: PlantReasons = {
     act: 'Debe decidir un jefe de turno. Ponga el valor en Componentes.',
   },
   'value-within': { title: 'Valor comprobado', say: measured, act: '' },
+  'feeder-care': {
+    title: 'Toca revisar el alimentador',
+    say: (f) =>
+      `El alimentador ${f['feeder']} ha colocado cerca de ${f['placed']} piezas; la planta dice revisarlo cada ${f['after']}. Llévelo a revisar cuando salga.`,
+    act: '',
+  },
   'older-in-store': {
     title: 'Hay una bobina más antigua en el almacén',
     say: (f) =>

@@ -101,6 +101,10 @@ export const words: Sentences<typeof english> = {
     unpark: (part, to) => `Mettre ${part} (garé) en ${to}`,
     putIn: (part) => `Mettre ${part}`,
   },
+  onLane: {
+    off: (part) => `Ôter la bobine ${part} de cette voie ; le feeder reste`,
+    on: (part) => `Mettre ${part} sur cette voie ; le feeder reste`,
+  },
   scanSlot: 'Scannez l’emplacement, puis la bobine. Le geste est alors coché.',
   doneNow: 'Fait dans ce changement',
   taken: (slot) => `${slot} : sorti.`,

@@ -59,6 +59,11 @@ export const words: Sentences<typeof english> = {
   leftTitle: (slot) => `Décharger ${slot} : que reste-t-il ?`,
   leftHelp:
     'Le reste montre ce que le feeder a perdu. Comptez-le maintenant, ou laissez le magasin le compter plus tard.',
+  offLanes: {
+    ask: 'Qu’est-ce qui est retiré ?',
+    one: (slot) => `Seulement la bobine en ${slot}`,
+    all: (slots) => `Tout le feeder, avec ${slots}`,
+  },
   leftEmpty: 'Rien : elle est vide',
   leftCount: 'Compter',
   leftUnknown: (parts) => `Non compté : environ ${parts}`,

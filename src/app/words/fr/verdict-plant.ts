@@ -75,6 +75,12 @@ export const plantReasonsFr: PlantReasons = {
     act: 'Un chef d’équipe doit décider. Saisissez la valeur sous Composants.',
   },
   'value-within': { title: 'Valeur contrôlée', say: measured, act: '' },
+  'feeder-care': {
+    title: 'Entretien du feeder dû',
+    say: (f) =>
+      `Le feeder ${f['feeder']} a posé environ ${f['placed']} composants ; l’usine demande un entretien après ${f['after']}. Faites-le entretenir à sa sortie.`,
+    act: '',
+  },
   'older-in-store': {
     title: 'Une bobine plus ancienne est au magasin',
     say: (f) =>

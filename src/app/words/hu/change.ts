@@ -87,6 +87,10 @@ export const words: Sentences<typeof english> = {
     unpark: (part, to) => `Félretett ${part} → ${to}`,
     putIn: (part) => `Betenni: ${part}`,
   },
+  onLane: {
+    off: (part) => `Tekercs levétele erről a sávról: ${part}; a feeder marad`,
+    on: (part) => `Erre a sávra: ${part}; a feeder marad`,
+  },
   scanSlot: 'Olvassa be a helyet, majd a tekercset. A mozgatás ekkor kipipálódik.',
   doneNow: 'Kész ebben az átállásban',
   taken: (slot) => `${slot}: kivéve.`,

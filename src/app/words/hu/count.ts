@@ -57,6 +57,11 @@ export const words: Sentences<typeof english> = {
   leftTitle: (slot) => `${slot} levétele: mennyi maradt?`,
   leftHelp:
     'A maradék megmutatja, mennyit veszített a feeder. Számolja meg most, vagy a raktár számolja meg később.',
+  offLanes: {
+    ask: 'Mi kerül le?',
+    one: (slot) => `Csak az itteni tekercs: ${slot}`,
+    all: (slots) => `Az egész feeder, ezekkel együtt: ${slots}`,
+  },
   leftEmpty: 'Semmi: üres',
   leftCount: 'Megszámolás',
   leftUnknown: (parts) => `Nincs megszámolva: kb. ${parts}`,

@@ -62,6 +62,7 @@ export const words: Sentences<typeof english> = {
   unfit: {
     'feeder-loaded': (f) => `Feeder ${f.thing} most itt van: ${f.at}.`,
     'reel-loaded': (f) => `Tekercs ${f.thing} most itt van: ${f.at}.`,
+    'lane-beside': (f) => `A feedere a kocsin marad: az ide való tekercs most nem tölthető be: ${f.at}.`,
     neighbour: (f) => `Feeder ${f.thing} átfedi ezt: ${f.at}. Előbb vegye le az egyiket.`,
     blocked: (f) => `${f.thing} most zárolt. Vegye le a kocsiról.`,
   },

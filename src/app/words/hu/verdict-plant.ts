@@ -71,6 +71,12 @@ export const plantReasonsHu: PlantReasons = {
     act: 'Műszakvezetőnek kell döntenie. Írja be az értéket az Alkatrészeknél.',
   },
   'value-within': { title: 'Érték ellenőrizve', say: measured, act: '' },
+  'feeder-care': {
+    title: 'A feeder karbantartása esedékes',
+    say: (f) =>
+      `Feeder ${f['feeder']}: kb. ${f['placed']} alkatrész beültetve, az üzem szerint karbantartás ennyi után: ${f['after']}. Kivétel után adja karbantartásra.`,
+    act: '',
+  },
   'older-in-store': {
     title: 'Régebbi tekercs van a raktárban',
     say: (f) =>

@@ -76,6 +76,10 @@ export const words: Sentences<typeof english> = {
     unpark: (part, to) => `仮置きの${part}を${to}に付ける`,
     putIn: (part) => `${part}を取り付ける`,
   },
+  onLane: {
+    off: (part) => `このレーンのリール${part}を外す（フィーダーはそのまま）`,
+    on: (part) => `このレーンに${part}を付ける（フィーダーはそのまま）`,
+  },
   scanSlot: 'スロット、リールの順にスキャンしてください。その移動にチェックが付きます。',
   doneNow: 'この段取り替えで完了',
   taken: (slot) => `${slot}：取り外しました。`,

@@ -56,6 +56,11 @@ export const words: Sentences<typeof english> = {
   saved: (slot, parts, sd) => `${slot}：現在${parts} ± ${sd}個。`,
   leftTitle: (slot) => `${slot}を取り外す：残りは？`,
   leftHelp: '残数でフィーダーのロスがわかります。今数えるか、あとで倉庫が数えます。',
+  offLanes: {
+    ask: '何を外しますか？',
+    one: (slot) => `${slot}のリールだけ`,
+    all: (slots) => `フィーダーごと、${slots}も一緒に`,
+  },
   leftEmpty: 'なし：空です',
   leftCount: '数える',
   leftUnknown: (parts) => `数えない：約${parts}`,

@@ -64,6 +64,7 @@ export const words: Sentences<typeof english> = {
   unfit: {
     'feeder-loaded': (f) => `フィーダー${f.thing}は今${f.at}にあります。`,
     'reel-loaded': (f) => `リール${f.thing}は今${f.at}にあります。`,
+    'lane-beside': (f) => `そのフィーダーは台車に残ります：${f.at}用のリールを今は装着できません。`,
     neighbour: (f) => `フィーダー${f.thing}が${f.at}とぶつかります。先にどちらかを外してください。`,
     blocked: (f) => `${f.thing}は現在使用禁止です。台車から降ろしてください。`,
   },

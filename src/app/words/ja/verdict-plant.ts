@@ -71,6 +71,12 @@ export const plantReasonsJa: PlantReasons = {
     act: '班長の判断が必要です。部品の画面で値を入力してください。',
   },
   'value-within': { title: '値を確認済み', say: measured, act: '' },
+  'feeder-care': {
+    title: 'フィーダーの整備時期',
+    say: (f) =>
+      `フィーダー${f['feeder']}は約${f['placed']}個を装着しました。工場の決まりは${f['after']}個ごとの整備です。外したら整備に出してください。`,
+    act: '',
+  },
   'older-in-store': {
     title: '倉庫にもっと古いリールがある',
     say: (f) =>

@@ -76,6 +76,10 @@ export const words: Sentences<typeof english> = {
     unpark: (part, to) => `임시로 둔 ${part} 끼우기: ${to}`,
     putIn: (part) => `${part} 끼우기`,
   },
+  onLane: {
+    off: (part) => `이 레인의 릴 ${part} 빼기: 피더는 그대로`,
+    on: (part) => `이 레인에 ${part} 걸기: 피더는 그대로`,
+  },
   scanSlot: '슬롯을 스캔한 다음 릴을 스캔하십시오. 그러면 이동이 체크됩니다.',
   doneNow: '이번 기종 교체에서 완료',
   taken: (slot) => `${slot}: 뺐습니다.`,

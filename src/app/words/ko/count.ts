@@ -56,6 +56,11 @@ export const words: Sentences<typeof english> = {
   saved: (slot, parts, sd) => `${slot}: 현재 ${parts} ± ${sd}개.`,
   leftTitle: (slot) => `${slot} 분리: 얼마나 남았습니까?`,
   leftHelp: '남은 수량으로 피더의 손실을 알 수 있습니다. 지금 세거나 나중에 창고에서 세게 하십시오.',
+  offLanes: {
+    ask: '무엇을 뺍니까?',
+    one: (slot) => `${slot}의 릴만`,
+    all: (slots) => `피더 전체, ${slots} 함께`,
+  },
   leftEmpty: '없음: 비었음',
   leftCount: '세기',
   leftUnknown: (parts) => `세지 않음: 약 ${parts}`,

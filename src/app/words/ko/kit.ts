@@ -57,6 +57,7 @@ export const words: Sentences<typeof english> = {
   unfit: {
     'feeder-loaded': (f) => `피더 ${f.thing}: 지금 ${f.at}에 있습니다.`,
     'reel-loaded': (f) => `릴 ${f.thing}: 지금 ${f.at}에 있습니다.`,
+    'lane-beside': (f) => `피더는 대차에 남습니다: ${f.at}에 쓸 릴을 지금 걸 수 없습니다.`,
     neighbour: (f) => `피더 ${f.thing}, ${f.at}: 서로 겹칩니다. 먼저 하나를 빼십시오.`,
     blocked: (f) => `${f.thing}: 지금 사용 금지입니다. 대차에서 내리십시오.`,
   },

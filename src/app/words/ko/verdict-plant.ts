@@ -71,6 +71,12 @@ export const plantReasonsKo: PlantReasons = {
     act: '반장이 결정해야 합니다. 부품 화면에 값을 입력하십시오.',
   },
   'value-within': { title: '값 확인됨', say: measured, act: '' },
+  'feeder-care': {
+    title: '피더를 점검할 때',
+    say: (f) =>
+      `피더 ${f['feeder']}: 약 ${f['placed']}개 실장, 공장 기준 ${f['after']}개마다 점검. 빼낸 뒤 점검에 맡기십시오.`,
+    act: '',
+  },
   'older-in-store': {
     title: '창고에 더 오래된 릴이 있음',
     say: (f) =>

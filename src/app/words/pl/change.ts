@@ -101,6 +101,10 @@ export const words: Sentences<typeof english> = {
     unpark: (part, to) => `Wstaw odstawiony ${part} na ${to}`,
     putIn: (part) => `Włóż ${part}`,
   },
+  onLane: {
+    off: (part) => `Zdejmij rolkę ${part} z tego toru; podajnik zostaje`,
+    on: (part) => `Załóż ${part} na ten tor; podajnik zostaje`,
+  },
   scanSlot: 'Zeskanuj slot, potem rolkę. Przestawienie zostanie odhaczone.',
   doneNow: 'Zrobione w tym przezbrojeniu',
   taken: (slot) => `${slot}: wyjęto.`,

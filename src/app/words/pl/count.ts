@@ -58,6 +58,11 @@ export const words: Sentences<typeof english> = {
   leftTitle: (slot) => `Zdejmij z ${slot}: co zostało?`,
   leftHelp:
     'To, co zostało, pokazuje, ile stracił podajnik. Policz teraz albo niech magazyn policzy później.',
+  offLanes: {
+    ask: 'Co schodzi?',
+    one: (slot) => `Tylko rolka na ${slot}`,
+    all: (slots) => `Cały podajnik, razem z ${slots}`,
+  },
   leftEmpty: 'Nic: jest pusta',
   leftCount: 'Policz',
   leftUnknown: (parts) => `Niepoliczone: około ${parts}`,

@@ -108,6 +108,7 @@ export const words: Sentences<typeof english> = {
   unfit: {
     'feeder-loaded': (f) => `Podajnik ${f.thing} jest teraz na ${f.at}.`,
     'reel-loaded': (f) => `Rolka ${f.thing} jest teraz na ${f.at}.`,
+    'lane-beside': (f) => `Jego podajnik zostaje na wózku: rolki dla ${f.at} nie można teraz założyć.`,
     neighbour: (f) => `Podajnik ${f.thing} zachodzi na ${f.at}. Najpierw zdejmij jeden z nich.`,
     blocked: (f) => `${f.thing} ma teraz blokadę. Zdejmij z wózka.`,
   },

@@ -73,6 +73,12 @@ export const plantReasonsPl: PlantReasons = {
     act: 'Musi zdecydować lider. Wpisz wartość w Komponentach.',
   },
   'value-within': { title: 'Wartość sprawdzona', say: measured, act: '' },
+  'feeder-care': {
+    title: 'Czas na konserwację podajnika',
+    say: (f) =>
+      `Podajnik ${f['feeder']} ułożył około ${f['placed']} szt.; zakład ustalił konserwację po ${f['after']} szt. Oddaj go do konserwacji po wyjęciu.`,
+    act: '',
+  },
   'older-in-store': {
     title: 'W magazynie jest starsza rolka',
     say: (f) =>

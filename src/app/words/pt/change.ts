@@ -90,6 +90,10 @@ export const words: Sentences<typeof english> = {
     unpark: (part, to) => `Pôr ${part}, que espera, em ${to}`,
     putIn: (part) => `Colocar ${part}`,
   },
+  onLane: {
+    off: (part) => `Retirar o rolo ${part} desta pista; o feeder fica`,
+    on: (part) => `Pôr ${part} nesta pista; o feeder fica`,
+  },
   scanSlot: 'Escaneie o slot e depois o rolo. O movimento é então marcado.',
   doneNow: 'Feito nesta troca',
   taken: (slot) => `${slot}: retirado.`,

@@ -58,6 +58,11 @@ export const words: Sentences<typeof english> = {
     `${slot}: agora ${plural(parts, `${parts} ± ${sd} peça`, `${parts} ± ${sd} peças`)}.`,
   leftTitle: (slot) => `Descarregar ${slot}: o que sobrou?`,
   leftHelp: 'O que sobrou mostra quanto o feeder perdeu. Conte agora, ou deixe o estoque contar depois.',
+  offLanes: {
+    ask: 'O que sai?',
+    one: (slot) => `Só o rolo em ${slot}`,
+    all: (slots) => `O feeder inteiro, com ${slots}`,
+  },
   leftEmpty: 'Nada: está vazio',
   leftCount: 'Contar',
   leftUnknown: (parts) => `Não contado: cerca de ${parts}`,

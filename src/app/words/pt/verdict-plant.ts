@@ -73,6 +73,12 @@ export const plantReasonsPt: PlantReasons = {
     act: 'Um líder precisa decidir. Digite o valor em Componentes.',
   },
   'value-within': { title: 'Valor conferido', say: measured, act: '' },
+  'feeder-care': {
+    title: 'Hora da revisão do feeder',
+    say: (f) =>
+      `O feeder ${f['feeder']} inseriu cerca de ${f['placed']} peças; a planta pede revisão após ${f['after']}. Mande revisá-lo quando sair.`,
+    act: '',
+  },
   'older-in-store': {
     title: 'Há um rolo mais antigo no estoque',
     say: (f) =>

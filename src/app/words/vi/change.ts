@@ -86,6 +86,10 @@ export const words: Sentences<typeof english> = {
     unpark: (part, to) => `Lắp ${part} để tạm vào ${to}`,
     putIn: (part) => `Lắp ${part} vào`,
   },
+  onLane: {
+    off: (part) => `Tháo cuộn ${part} khỏi làn này; feeder ở lại`,
+    on: (part) => `Lắp ${part} vào làn này; feeder ở lại`,
+  },
   scanSlot: 'Quét slot, rồi quét cuộn. Lần chuyển đó sẽ được đánh dấu xong.',
   doneNow: 'Đã làm trong lần đổi này',
   taken: (slot) => `${slot}: đã tháo ra.`,

@@ -56,6 +56,11 @@ export const words: Sentences<typeof english> = {
   saved: (slot, parts, sd) => `${slot}: giờ là ${parts} ± ${sd} con.`,
   leftTitle: (slot) => `Tháo ${slot}: còn lại bao nhiêu?`,
   leftHelp: 'Số còn lại cho biết feeder đã hao bao nhiêu. Đếm ngay, hoặc để kho đếm sau.',
+  offLanes: {
+    ask: 'Tháo gì ra?',
+    one: (slot) => `Chỉ cuộn ở ${slot}`,
+    all: (slots) => `Cả feeder, cùng với ${slots}`,
+  },
   leftEmpty: 'Hết: cuộn rỗng',
   leftCount: 'Đếm',
   leftUnknown: (parts) => `Chưa đếm: khoảng ${parts}`,

@@ -59,6 +59,7 @@ export const words: Sentences<typeof english> = {
   unfit: {
     'feeder-loaded': (f) => `Feeder ${f.thing} giờ đang ở ${f.at}.`,
     'reel-loaded': (f) => `Cuộn ${f.thing} giờ đang ở ${f.at}.`,
+    'lane-beside': (f) => `Feeder của nó ở lại trên xe: cuộn cho ${f.at} hiện không lắp được.`,
     neighbour: (f) => `Feeder ${f.thing} chồng lên ${f.at}. Tháo một trong hai ra trước.`,
     blocked: (f) => `${f.thing} giờ bị chặn. Bỏ khỏi xe.`,
   },

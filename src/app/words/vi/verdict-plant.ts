@@ -70,6 +70,12 @@ export const plantReasonsVi: PlantReasons = {
     act: 'Trưởng ca phải quyết định. Nhập trị số ở mục Linh kiện.',
   },
   'value-within': { title: 'Đã kiểm trị số', say: measured, act: '' },
+  'feeder-care': {
+    title: 'Feeder đến hạn bảo dưỡng',
+    say: (f) =>
+      `Feeder ${f['feeder']} đã gắn khoảng ${f['placed']} con; nhà máy đặt bảo dưỡng sau ${f['after']} con. Khi tháo ra, hãy đưa đi bảo dưỡng.`,
+    act: '',
+  },
   'older-in-store': {
     title: 'Trong kho có cuộn cũ hơn',
     say: (f) =>

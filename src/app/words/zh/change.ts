@@ -75,6 +75,10 @@ export const words: Sentences<typeof english> = {
     unpark: (part, to) => `把暂放的 ${part} 装到 ${to}`,
     putIn: (part) => `装上 ${part}`,
   },
+  onLane: {
+    off: (part) => `取下此通道的料盘 ${part}；飞达不动`,
+    on: (part) => `把 ${part} 装上此通道；飞达不动`,
+  },
   scanSlot: '扫描站位，再扫料盘。该移动随即勾选。',
   doneNow: '本次换线已完成',
   taken: (slot) => `${slot}：已取下。`,

@@ -51,6 +51,11 @@ export const words: Sentences<typeof english> = {
   saved: (slot, parts, sd) => `${slot}：现为 ${parts} ± ${sd} 个。`,
   leftTitle: (slot) => `${slot} 下料：还剩多少？`,
   leftHelp: '剩余数能看出飞达损耗了多少。现在数，或以后由仓库数。',
+  offLanes: {
+    ask: '取下什么？',
+    one: (slot) => `只取 ${slot} 上的料盘`,
+    all: (slots) => `整把飞达，连同 ${slots}`,
+  },
   leftEmpty: '没有剩余：已空',
   leftCount: '数一下',
   leftUnknown: (parts) => `不数：约 ${parts}`,

@@ -52,6 +52,7 @@ export const words: Sentences<typeof english> = {
   unfit: {
     'feeder-loaded': (f) => `飞达 ${f.thing} 现在在 ${f.at}。`,
     'reel-loaded': (f) => `料盘 ${f.thing} 现在在 ${f.at}。`,
+    'lane-beside': (f) => `其飞达留在料车上：给 ${f.at} 的料盘现在不能上料。`,
     neighbour: (f) => `飞达 ${f.thing} 与 ${f.at} 相碰。先取下其中一把。`,
     blocked: (f) => `${f.thing} 现已禁用。请从料车取下。`,
   },

@@ -70,6 +70,12 @@ export const plantReasonsZh: PlantReasons = {
     act: '须由班长决定。请在物料中输入数值。',
   },
   'value-within': { title: '数值已核对', say: measured, act: '' },
+  'feeder-care': {
+    title: '飞达该保养了',
+    say: (f) =>
+      `飞达 ${f['feeder']} 已贴约 ${f['placed']} 个；本厂规定每贴 ${f['after']} 个保养一次。取下后请送去保养。`,
+    act: '',
+  },
   'older-in-store': {
     title: '仓库有更旧的料盘',
     say: (f) =>

@@ -1,7 +1,7 @@
 // The tour of what parts come in: packages, trays, what lies loose; and of feeders in a run.
 
 import type { Page } from 'playwright-core';
-import { beaconSetup } from '../../../../demo/trays.ts';
+import { beaconSetup, stickFeeder } from '../../../../demo/trays.ts';
 import { endRun, reelLabel, scan, scanAll, seeVerdict, showSlot } from '../floor.ts';
 import { closeDialogs, goThere, type Here, type Leg, openBy } from './here.ts';
 
@@ -207,6 +207,16 @@ async function* trays(here: Here): AsyncGenerator<string> {
   await showSlot(page, 'M3-R-050-1');
   await page.getByTestId('lanes-50').waitFor();
   yield 'load, lanes of one feeder';
+  for (const [at, part] of ['51-0612-002', '51-0612-003'].entries()) {
+    const reel = reelLabel({ P: part, Q: '40', '1T': `LT-98110${at}`, '3S': `R-98110${at}` });
+    await scanAll(page, `M3-R-050-${at + 1}`, stickFeeder.feeder, reel);
+    await page.getByTestId('verdict-go-on').click();
+  }
+  await openSlot(here, 'M3-R-050-1');
+  await page.getByTestId('slot-unload').click();
+  await page.getByTestId('unload-whole').click();
+  yield 'unload, a feeder with lanes';
+  await closeDialogs(page);
   await showSlot(page, 'M3-T-001');
   yield 'load, trays of a lift';
 }

@@ -57,6 +57,7 @@ export function Approvals() {
           )}
         </>
       }
+      keyOf={({ part }) => part}
       draw={(part) => <PartRow key={part.part} part={part} refusal={refusal} />}
     />
   );

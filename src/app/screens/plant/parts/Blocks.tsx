@@ -67,6 +67,7 @@ export function Blocks() {
       none={words.none}
       found={found}
       noMatch={words.noMatch(search)}
+      keyOf={({ block }) => block}
       draw={(block) => (
         <BlockRow
           key={block.block}

@@ -44,6 +44,7 @@ export function FeederTypes() {
       none={words.none}
       noneHelp={words.noneHelp}
       found={types}
+      keyOf={({ type }) => type}
       draw={(type) => (
         <div class="listed" key={type.type} data-testid={`type-${type.type}`}>
           <span class="grow">

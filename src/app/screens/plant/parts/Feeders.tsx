@@ -65,6 +65,7 @@ export function Feeders() {
           )}
         </>
       }
+      keyOf={({ feeder }) => feeder}
       draw={(feeder) => (
         <FeederRow
           key={feeder.feeder}

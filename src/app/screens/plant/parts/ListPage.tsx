@@ -1,7 +1,7 @@
 // A list that a person looks through and changes: search and acts, or the form that is open; what is said where nothing is on it or nothing
 // is found; the rows, forty at first; and the dialog that takes one off, for a reason.
 
-import type { ComponentChildren } from 'preact';
+import type { ComponentChildren, VNode } from 'preact';
 import type { DraftEntry } from '../../../../../shared/floor/kinds.ts';
 import { useApp } from '../../../app.ts';
 import { recordOwn } from '../../../frame/signed.ts';
@@ -31,7 +31,9 @@ interface ListPageProps<T> {
   readonly noMatch?: ComponentChildren;
   /** What stands between search and list. */
   readonly above?: ComponentChildren;
-  readonly draw: (item: T) => ComponentChildren;
+  /** A name of the item that no other has, which its row carries as its key. */
+  readonly keyOf: (item: T) => string;
+  readonly draw: (item: T) => VNode;
   /** Dialogs over it. */
   readonly children?: ComponentChildren;
 }
@@ -64,7 +66,11 @@ export function ListPage<T>(props: ListPageProps<T>) {
         </p>
       )}
       {count > 0 && found.length === 0 && <div class="empty">{props.noMatch}</div>}
-      {search ? <Longlist key={search.value} items={found} draw={props.draw} /> : found.map(props.draw)}
+      {search ? (
+        <Longlist key={search.value} items={found} keyOf={props.keyOf} draw={props.draw} />
+      ) : (
+        found.map(props.draw)
+      )}
       {props.children}
     </div>
   );

@@ -48,6 +48,7 @@ export function Packages() {
       noneHelp={words.noneHelp}
       found={found}
       noMatch={words.noMatch(search)}
+      keyOf={({ part }) => part}
       draw={(each) => (
         <PackageRow key={each.part} listed={each} refusal={refusal} onEdit={() => edit(each.part)} />
       )}

@@ -79,6 +79,7 @@ function AllParts() {
       found={found}
       noMatch={words.noMatch(search)}
       above={alikes}
+      keyOf={(part) => part}
       draw={(part) => (
         <PartRow
           key={part}

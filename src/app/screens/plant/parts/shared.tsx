@@ -1,8 +1,9 @@
 // What the three lists have in common: the search that a scan fills, long lists shown bit by bit, and a dialog that asks why.
 
-import type { ComponentChildren } from 'preact';
+import type { VNode } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { useApp } from '../../../app.ts';
+import { LongRows } from '../../../long-rows.tsx';
 import { AskFeet } from '../../../ui/Ask.tsx';
 import { Button } from '../../../ui/Button.tsx';
 import { Dialog } from '../../../ui/Dialog.tsx';
@@ -58,14 +59,15 @@ const PAGE = 40;
 /** A long list, forty at first. */
 export function Longlist<T>(props: {
   readonly items: readonly T[];
-  readonly draw: (item: T) => ComponentChildren;
+  readonly keyOf: (item: T) => string;
+  readonly draw: (item: T) => VNode;
 }) {
   const words = say(partsWords);
   const [wanted, setWanted] = useState(PAGE);
   const left = props.items.length - wanted;
   return (
     <div>
-      {props.items.slice(0, wanted).map(props.draw)}
+      <LongRows items={props.items.slice(0, wanted)} keyOf={props.keyOf} draw={props.draw} />
       {left > 0 && (
         <div class="more">
           <Button onPress={() => setWanted(wanted + PAGE * 3)}>{words.more(formatCount(left))}</Button>

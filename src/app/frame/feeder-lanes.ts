@@ -1,0 +1,38 @@
+// The reels that hang on one feeder beside the one in hand: they come off with it, and where it goes they go. Pure.
+
+import { feederKey, isLane, isSameLane } from '../../../shared/changeover/feeder-lanes.ts';
+import { compareSlots, isLaneBeside } from '../../../shared/floor/address.ts';
+import { slotsWanting } from '../../../shared/floor/fits.ts';
+import type { FloorState, SlotState } from '../../../shared/floor/state.ts';
+
+/** What stands on the other lanes of a feeder, in walking order. */
+export function lanesBeside(floor: FloorState, { line, slot }: SlotState): readonly SlotState[] {
+  return [...floor.slots.values()]
+    .filter((other) => other.line === line && isLaneBeside(other.slot, slot))
+    .sort((a, b) => compareSlots(a.slot, b.slot));
+}
+
+/** A slot to which a feeder may go, and what goes where with it: the reel in hand first. */
+export interface MoveTo {
+  readonly to: string;
+  readonly all: readonly { readonly loaded: SlotState; readonly to: string }[];
+}
+
+/** Where a feeder may go with every reel on it: where each is wanted on the same lane, and no other feeder stands. */
+export function movesOf(floor: FloorState, loaded: SlotState): readonly MoveTo[] {
+  const { line, slot } = loaded;
+  const setup = floor.chosen.get(line) ?? '';
+  const taken = new Set(
+    [...floor.slots.values()].filter((other) => other.line === line).map((other) => feederKey(other.slot)),
+  );
+  const wanting = (of: SlotState) => slotsWanting(floor, setup, of.tapes.at(-1)?.part ?? '');
+  const beside = lanesBeside(floor, loaded);
+  return wanting(loaded).flatMap((to) => {
+    if (taken.has(feederKey(to)) || isLane(to) !== isLane(slot) || !isSameLane(to, slot)) return [];
+    const others = beside.flatMap((other) => {
+      const lane = wanting(other).find((each) => isLaneBeside(each, to) && isSameLane(each, other.slot));
+      return lane === undefined ? [] : [{ loaded: other, to: lane }];
+    });
+    return others.length === beside.length ? [{ to, all: [{ loaded, to }, ...others] }] : [];
+  });
+}

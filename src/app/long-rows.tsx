@@ -1,0 +1,60 @@
+// A long list drawn piece by piece: the rows that fit a screen first, the others a piece with each frame that follows, so that a letter typed into a search
+// is on the screen before the list's end is. All rows come to stand in the page, for a finger that scrolls, a keyboard, a screen reader and paper
+// alike. Refused: rows in view alone, since a reader that walks the list, or a search of the page, would find its end missing.
+
+import type { VNode } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+
+/** So many rows are drawn at once: a tablet on its side shows about as many, and drawing them keeps no finger waiting. */
+export const ROWS_AT_ONCE = 10;
+
+interface LongRowsProps<T> {
+  readonly items: readonly T[];
+  /** A name of the item that no other has. */
+  readonly keyOf: (item: T) => string;
+  /** Its row, which carries that name as its key. */
+  readonly draw: (item: T) => VNode;
+}
+
+/** What is drawn of a list. */
+interface Drawn<T> {
+  readonly of: LongRowsProps<T>;
+  /** Rows by name; beyond `upTo` as they were drawn for the list before. */
+  readonly rows: Map<string, VNode>;
+  readonly upTo: number;
+}
+
+/** The rows of a list. Until a row's turn comes it stands as it was drawn before, or not yet. */
+export function LongRows<T>(props: LongRowsProps<T>) {
+  const drawn = useRef<Drawn<T> | null>(null);
+  const [, drawAnew] = useState(0);
+  // Handed down anew, the list may have changed in every row; drawn anew by itself, it only goes on.
+  if (drawn.current?.of !== props)
+    drawn.current = nextPiece({ of: props, rows: carriedOver(drawn.current, props), upTo: 0 });
+  const { rows, upTo } = drawn.current;
+  const isOver = upTo >= props.items.length;
+  useEffect(() => {
+    if (isOver || drawn.current === null) return;
+    drawn.current = nextPiece(drawn.current);
+    drawAnew((times) => times + 1);
+  });
+  return <>{props.items.flatMap((item) => rows.get(props.keyOf(item)) ?? [])}</>;
+}
+
+/** Rows of the list before that stand in this one too. */
+function carriedOver<T>(before: Drawn<T> | null, { items, keyOf }: LongRowsProps<T>): Map<string, VNode> {
+  const rows = new Map<string, VNode>();
+  if (before === null) return rows;
+  for (const item of items) {
+    const key = keyOf(item);
+    const row = before.rows.get(key);
+    if (row) rows.set(key, row);
+  }
+  return rows;
+}
+
+function nextPiece<T>({ of, rows, upTo }: Drawn<T>): Drawn<T> {
+  const until = upTo + ROWS_AT_ONCE;
+  for (const item of of.items.slice(upTo, until)) rows.set(of.keyOf(item), of.draw(item));
+  return { of, rows, upTo: until };
+}

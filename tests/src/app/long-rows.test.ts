@@ -1,0 +1,113 @@
+// A long list comes piece by piece: never more than a few rows at once, and in the end every row, in order, as the newest list has it.
+
+import fc from 'fast-check';
+import { h, options, render, type VNode } from 'preact';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { LongRows, ROWS_AT_ONCE } from '../../../src/app/long-rows.tsx';
+import { Node, smallDocument } from './small-document.ts';
+
+interface Item {
+  readonly name: string;
+  readonly says: number;
+}
+
+const { requestAnimationFrame: raf, debounceRendering: debounce } = options;
+/** Effects that wait for the picture to be painted. */
+const afterPaint: (() => void)[] = [];
+/** Drawings that wait until what is being done is done. */
+const drawings: (() => void)[] = [];
+
+beforeEach(() => {
+  vi.stubGlobal('document', smallDocument);
+  afterPaint.length = 0;
+  options.requestAnimationFrame = (effect) => void afterPaint.push(effect);
+  drawings.length = 0;
+  options.debounceRendering = (draw) => void drawings.push(draw);
+});
+
+afterEach(() => {
+  vi.unstubAllGlobals();
+  if (raf) options.requestAnimationFrame = raf;
+  else delete options.requestAnimationFrame;
+  if (debounce) options.debounceRendering = debounce;
+  else delete options.debounceRendering;
+});
+
+/** A page with one list; each act answers with how many rows it drew. */
+function page() {
+  const root = new Node(1, 'ol');
+  let drawn = 0;
+  const draw = ({ name, says }: Item): VNode => {
+    drawn += 1;
+    return h('li', { key: name }, `${name} ${says}`) as VNode; // of no props of its own
+  };
+  const counted = (act: () => void) => {
+    drawn = 0;
+    act();
+    return drawn;
+  };
+  return {
+    show: (items: readonly Item[]) =>
+      counted(() => {
+        const list = h(LongRows<Item>, { items, keyOf: ({ name }) => name, draw });
+        render(list, root as never); // stands in for an element
+      }),
+    paint: () =>
+      counted(() => {
+        for (const effect of afterPaint.splice(0)) effect();
+        for (const drawing of drawings.splice(0)) drawing();
+      }),
+    rows: () => root.childNodes.map((row) => row.textContent),
+  };
+}
+
+const items = (names: readonly number[], says = 0): readonly Item[] =>
+  names.map((name) => ({ name: `R-${name}`, says }));
+const text = (list: readonly Item[]) => list.map(({ name, says }) => `${name} ${says}`);
+
+test('LongRows() draws what fits a screen at once, and the rest a piece with each frame', () => {
+  const list = items(Array.from({ length: 35 }, (_, at) => at));
+  const { show, paint, rows } = page();
+  expect(show(list)).toBe(ROWS_AT_ONCE);
+  expect(rows()).toEqual(text(list.slice(0, ROWS_AT_ONCE)));
+  expect([paint(), paint(), paint(), paint()]).toEqual([10, 10, 5, 0]);
+  expect(rows()).toEqual(text(list));
+});
+
+test('LongRows() lets no row go that stays in the list while it is drawn anew', () => {
+  const list = items(Array.from({ length: 30 }, (_, at) => at));
+  const { show, paint, rows } = page();
+  show(list);
+  paint();
+  paint();
+  const newer = list.map(({ name }) => ({ name, says: 1 }));
+  expect(show(newer)).toBe(ROWS_AT_ONCE);
+  expect(rows()).toEqual([...text(newer.slice(0, 10)), ...text(list.slice(10))]);
+  paint();
+  paint();
+  expect(rows()).toEqual(text(newer));
+});
+
+test('LongRows() ends with the newest list whole and in order, whenever another list came between', () => {
+  const names = fc.uniqueArray(fc.nat(60), { maxLength: 45 });
+  const lists = fc.array(fc.record({ names, paints: fc.nat(4) }), { minLength: 1, maxLength: 6 });
+  fc.assert(
+    fc.property(lists, (history) => {
+      const { show, paint, rows } = page();
+      let newest: readonly Item[] = [];
+      for (const [at, each] of history.entries()) {
+        newest = items(each.names, at);
+        expect(show(newest)).toBeLessThanOrEqual(ROWS_AT_ONCE);
+        for (let times = 0; times < each.paints; times += 1)
+          expect(paint()).toBeLessThanOrEqual(ROWS_AT_ONCE);
+        const order = newest.map(({ name }) => name);
+        const shown = rows().map((row) => order.indexOf(row.split(' ')[0] ?? ''));
+        expect(shown).toEqual([...new Set(shown)].filter((place) => place >= 0).sort((a, b) => a - b));
+        expect(rows().slice(0, ROWS_AT_ONCE)).toEqual(text(newest.slice(0, ROWS_AT_ONCE)));
+      }
+      while (paint() > 0);
+      expect(rows()).toEqual(text(newest));
+    }),
+    { numRuns: 200 },
+  );
+});
