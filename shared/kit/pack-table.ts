@@ -7,7 +7,7 @@ const FEWEST = 8;
 const ALIKE = 4;
 
 /** `shapes`: names of fields; `which`: the shape of each record; `columns`: by shape and field, the values in the order of the records. */
-export type Table = readonly [
+export type RecordTable = readonly [
   shapes: readonly (readonly string[])[],
   which: readonly number[],
   columns: readonly (readonly (readonly unknown[])[])[],
@@ -19,7 +19,7 @@ export function isRecord(value: unknown): value is object {
 }
 
 /** Records as a table, their values through `pack`; null where they are few, of many shapes, or not all records. */
-export function tableOf(values: readonly unknown[], pack: (value: unknown) => unknown): Table | null {
+export function tableOf(values: readonly unknown[], pack: (value: unknown) => unknown): RecordTable | null {
   if (values.length < FEWEST) return null;
   const shapes = new Map<string, number>();
   const names: string[][] = [];
