@@ -228,8 +228,8 @@ function forgetCodes(state: FloorState, line: string): void {
 function forgetCounts(state: FloorState, line: string, nowMs: number): void {
   const ended = [...state.runs.values()].filter((run) => run.line === line && run.phase === 'ended');
   for (const run of ended.slice(0, -RUNS_WITH_COUNTS)) {
-    if (run.counts.length <= 1 && run.said.length === 0) continue;
-    if (nowMs - run.sinceMs < COUNTS_KEPT_MS) continue;
+    // One that has no more than what is kept stays the record that it was: whoever writes down what changed need not write it again.
+    if (run.counts.length < 3 || nowMs - run.sinceMs < COUNTS_KEPT_MS) continue;
     const newest = run.counts.at(-1);
     const added = run.counts.filter(([, , add]) => add > 0).at(-1);
     const counts = run.counts.filter((each) => each === newest || each === added);

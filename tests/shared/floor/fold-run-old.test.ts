@@ -50,6 +50,16 @@ describe('runs that ended long ago', () => {
     expect(lagAt(floor, 'L1', endMs - 15_000)).toBe(0);
   });
 
+  test('stay the records that they are once their counts are gone', () => {
+    const story = played(40, day);
+    const replica = createReplica();
+    foldIn(replica, story.entries);
+    const before = replica.state.runs.get('run-3');
+    foldIn(replica, [story.tell('run.started', started('next'))]);
+    expect(replica.state.runs.get('run-3')).toBe(before);
+    expect(countsKept(replica.state, 16)).toBe(2);
+  });
+
   test('keep all counts where many runs are short, and where a clock ran ahead', () => {
     const short = played(40, 600).floor();
     expect([1, 40].map((number) => countsKept(short, number))).toEqual([6, 6]);
