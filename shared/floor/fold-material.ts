@@ -25,6 +25,7 @@ import {
   countMark,
   endLedger,
   joinLedger,
+  keptSd,
   labelShareOf,
   openEvidence,
   placedSinceLedger,
@@ -375,7 +376,7 @@ function takeTapesOff(
     state.reels.set(tape.reel, {
       ...reel,
       count: counted === null ? null : Math.round(counted),
-      sd: facts.quantity === null ? left.sd : (facts.sd ?? 0),
+      sd: facts.quantity === null ? keptSd(left.sd) : (facts.sd ?? 0),
       basis: facts.quantity === null ? 'counted-down' : (facts.basis ?? 'typed'),
       at: elsewhere(state, tape.reel, there),
       cameOff: last && facts.quantity === null ? openEvidence(there, there.ledger, placed) : null,

@@ -16,6 +16,9 @@ import { perPanelOf } from './wanted.ts';
 const COUNTS_KEPT = 192;
 /** Stops kept for the panel time. */
 const STOPS_KEPT = 64;
+/** Ended runs of a line that keep their counts, and how long any run keeps them, ms: a plant's age must not show in what a tablet holds. */
+const RUNS_WITH_COUNTS = 24;
+const COUNTS_KEPT_MS = 7 * 24 * 3_600_000;
 
 /** Kinds that this fold handles. */
 type RunEntry = EntryOf<
@@ -57,6 +60,7 @@ function startRun(state: FloorState, entry: EntryOf<'run.started'>): void {
   defineLane(state, line);
   forgetCodes(state, line);
   endCurrent(state, line, entry.hlc.ms);
+  forgetCounts(state, line, entry.hlc.ms);
   const started: Run = {
     run,
     line,
@@ -230,6 +234,23 @@ function forgetCodes(state: FloorState, line: string): void {
   const kept = state.current.get(line);
   for (const [key, { run }] of state.codes)
     if (run !== kept && state.runs.get(run)?.line === line) state.codes.delete(key);
+}
+
+/**
+ * Runs that ended long ago keep of their counts the newest, and the newest that added: until when they were built is asked of them still.
+ * A count of theirs cannot be taken back any more, and which of their panels were built after a moment is told as wide as it may be.
+ * Both a number and an age: a clock that ran ahead takes nothing from the newest, nor does a day of many short runs.
+ */
+function forgetCounts(state: FloorState, line: string, nowMs: number): void {
+  const ended = [...state.runs.values()].filter((run) => run.line === line && run.phase === 'ended');
+  for (const run of ended.slice(0, -RUNS_WITH_COUNTS)) {
+    // One that has no more than what is kept stays the record that it was: whoever writes down what changed need not write it again.
+    if (run.counts.length < 3 || nowMs - run.sinceMs < COUNTS_KEPT_MS) continue;
+    const newest = run.counts.at(-1);
+    const added = run.counts.filter(([, , add]) => add > 0).at(-1);
+    const counts = run.counts.filter((each) => each === newest || each === added);
+    state.runs.set(run.run, { ...run, counts, said: [] });
+  }
 }
 
 /** Panels counted after their run's end took parts too; once another run goes on, from what has stood there since before it alone. */

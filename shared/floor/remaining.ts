@@ -20,7 +20,7 @@ export {
   slotLeft,
   spliceCostFor,
 } from './remaining/estimate.ts';
-export { endLedger, keepEvidence, openEvidence } from './remaining/finished.ts';
+export { endLedger, keepEvidence, keptSd, openEvidence } from './remaining/finished.ts';
 export {
   ASSUMED_STRENGTH,
   assumedLoss,

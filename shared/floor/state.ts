@@ -97,7 +97,7 @@ export interface Run extends Tallied {
   readonly done: number;
   /** Boards entered as skipped so far, and on how many of the panels somebody said. */
   readonly skips: SkipsSeen;
-  /** The latest words on skipped boards: [entry id, what it said], for taking one back. */
+  /** The latest words on skipped boards: [entry id, what it said], for taking one back; a run that ended long ago keeps none. */
   readonly said: readonly (readonly [entry: string, seen: SkipsSeen])[];
   /** Panels of `done` that were scrapped: they took their parts, and as many more are to be built. */
   readonly scrapped: number;
@@ -108,7 +108,7 @@ export interface Run extends Tallied {
   /** When the present phase began. */
   readonly sinceMs: number;
   readonly stopReason: StopReason | null;
-  /** The latest counts, newest last: [entry id, ms, panels added, tally after it]. Enough for the panel time and for taking one back. */
+  /** The latest counts, newest last: [entry id, ms, panels added, tally after it]. Enough for the panel time and for taking one back; of a run that ended long ago the last ones alone. */
   readonly counts: readonly (readonly [entry: string, ms: number, add: number, tally: number])[];
   /** Stops since the start: [from, to] in ms; the last may be open (to = null). `isSaid`: true where a person said when it began. */
   readonly stops: readonly (readonly [fromMs: number, toMs: number | null, isSaid?: true])[];

@@ -1,20 +1,38 @@
 // Values with maps and sets as JSON, and back. Method: what JSON has no word for stands as a marked object. The engine's own
-// structured clone was passed over: it has no text that may leave the process.
+// structured clone was passed over: it has no text that may leave the process. What travels is packed closely: many records of one
+// shape as a table (pack-table.ts).
+
+import { isRecord, tableOf, untable } from './pack-table.ts';
 
 /** Marks an object that stands for something else; a plain object with a key of this name is wrapped. */
 const MARK = '$';
 
 /** A value as JSON can hold it: maps, sets and infinity marked. Cost: linear in what it holds. */
 export function packValue(value: unknown): unknown {
-  if (value instanceof Map)
-    return { [MARK]: 'map', of: [...value].map(([key, item]) => [key, packValue(item)]) };
-  if (value instanceof Set) return { [MARK]: 'set', of: [...value].map(packValue) };
-  if (Array.isArray(value)) return value.map(packValue);
+  return packed(value, false);
+}
+
+/** The same in fewer bytes, for what travels: records of one shape have their fields named once. Two equal values may be packed otherwise. */
+export function packClosely(value: unknown): unknown {
+  return packed(value, true);
+}
+
+function packed(value: unknown, isClose: boolean): unknown {
+  const inner = (item: unknown) => packed(item, isClose);
+  if (value instanceof Map) {
+    const table = isClose ? tableOf([...value.values()], inner) : null;
+    if (table) return { [MARK]: 'records', of: [[...value.keys()], table] };
+    return { [MARK]: 'map', of: [...value].map(([key, item]) => [key, inner(item)]) };
+  }
+  if (value instanceof Set) return { [MARK]: 'set', of: [...value].map(inner) };
+  if (Array.isArray(value)) {
+    const table = isClose ? tableOf(value, inner) : null;
+    return table ? { [MARK]: 'rows', of: table } : value.map(inner);
+  }
   if (value === Number.POSITIVE_INFINITY) return { [MARK]: 'endless' };
-  if (typeof value !== 'object' || value === null) return value;
-  const packed: Record<string, unknown> = {};
-  for (const [key, item] of Object.entries(value)) packed[key] = packValue(item);
-  return MARK in packed ? { [MARK]: 'plain', of: packed } : packed;
+  if (!isRecord(value)) return value;
+  const fields = Object.fromEntries(Object.entries(value).map(([key, item]) => [key, inner(item)]));
+  return Object.hasOwn(fields, MARK) ? { [MARK]: 'plain', of: fields } : fields;
 }
 
 /** Levels of lists, maps and objects in what is unpacked: far more than a state has, and what any browser can keep. */
@@ -35,6 +53,8 @@ function unpackWithin(value: unknown, levels: number): unknown {
   if (mark === undefined) return unpackObject(value, inner);
   if (mark === 'endless') return Number.POSITIVE_INFINITY;
   if (mark === 'plain') return unpackObject(of as object, inner); // written above; anything else throws or fails the checks
+  if (mark === 'rows') return untable(of, inner);
+  if (mark === 'records') return unpackRecords(of, inner);
   if (mark !== 'set' && mark !== 'map')
     throw new TypeError(
       `Cannot read a state: mark must be one of this format: current value is ${String(mark)}`,
@@ -42,6 +62,14 @@ function unpackWithin(value: unknown, levels: number): unknown {
   if (!Array.isArray(of)) throw new TypeError('Cannot read a state: a map or set must hold a list');
   if (mark === 'set') return new Set(of.map(inner));
   return new Map(of.map(([key, item]: [unknown, unknown]) => [inner(key), inner(item)]));
+}
+
+function unpackRecords(of: unknown, inner: (item: unknown) => unknown): unknown {
+  const [keys, table] = Array.isArray(of) ? of : [];
+  const records = untable(table, inner);
+  if (!Array.isArray(keys) || keys.length !== records.length)
+    throw new TypeError('Cannot read a state: a table must have a key for each record');
+  return new Map(keys.map((key, at) => [inner(key), records[at]]));
 }
 
 function unpackObject(value: object, inner: (item: unknown) => unknown): object {

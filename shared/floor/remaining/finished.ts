@@ -6,6 +6,13 @@ import { doubtVariance, type PlacedDoubt } from './skips.ts';
 /** Finished reels kept a part. */
 const KEPT = 300;
 
+/**
+ * A deviation as it is kept, to four digits: nobody knows more of it, and the digits beyond cost a new tablet a third of what it is handed.
+ */
+export function keptSd(sd: number): number {
+  return Number(sd.toPrecision(4));
+}
+
 /** Placements since a ledger began, and what is not known of them. */
 export interface Placed {
   readonly count: number;
@@ -38,9 +45,9 @@ export function openEvidence(
     feeder: slot.feeder ?? '',
     part,
     startParts: ledger.parts,
-    startSd: Math.sqrt(ledger.variance),
+    startSd: keptSd(Math.sqrt(ledger.variance)),
     placements: placed.count,
-    ...(variance > 0 ? { placementsSd: Math.sqrt(variance) } : {}),
+    ...(variance > 0 ? { placementsSd: keptSd(Math.sqrt(variance)) } : {}),
     ...(placed.doubt.unknown ? { skipsUnknown: true as const } : {}),
     ...(ledger.splices > 0 ? { splices: ledger.splices } : {}),
   };
@@ -61,5 +68,5 @@ export function endLedger(
   const open = openEvidence(slot, slot.ledger, end.placed);
   if (!open) return;
   const { entry, atMs, endParts, endSd, told } = end;
-  keepEvidence(state, { ...open, entry, atMs, endParts, endSd, told });
+  keepEvidence(state, { ...open, entry, atMs, endParts, endSd: keptSd(endSd), told });
 }

@@ -1,7 +1,7 @@
 // The folded state as bytes for another tablet, and back.
 
 import { emptyState, type FloorState, type FoldPosition } from '../../../shared/floor/state.ts';
-import { packValue, unpackValue } from '../../../shared/kit/pack.ts';
+import { packClosely, unpackValue } from '../../../shared/kit/pack.ts';
 import { chainId, type Entry, isWithinLevels } from '../../../shared/log/entry.ts';
 import { entrySchema } from '../../../shared/log/entry-schema.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
@@ -19,7 +19,9 @@ const PLACE_LEVELS = 4;
 
 /** Bytes of a state. */
 export function packBootstrap({ bootstrap, tail }: BootstrapPack): Uint8Array {
-  return new TextEncoder().encode(JSON.stringify({ ...bootstrap, state: packValue(bootstrap.state), tail }));
+  return new TextEncoder().encode(
+    JSON.stringify({ ...bootstrap, state: packClosely(bootstrap.state), tail }),
+  );
 }
 
 /** Null where the bytes are no whole state of this fold: whatever is in doubt is left, since the log itself can be pulled. */

@@ -47,7 +47,8 @@ describe('finished reels', () => {
     load(story, 'K2', { act: 'splice' });
     const spliced = story.floor().finished.get('R-100');
     expect(spliced).toMatchObject([{ told: 'splice', startParts: 1000, placements: 900, endParts: 132.5 }]);
-    expect(spliced?.[0]?.endSd).toBeCloseTo(135 / Math.sqrt(12), 9); // evenly spread over the window
+    expect(spliced?.[0]?.endSd).toBeCloseTo(135 / Math.sqrt(12), 2); // evenly spread over the window
+    expect(spliced?.[0]?.endSd).toBe(38.97); // kept to four digits: what is beyond them nobody knows
     story.tell('panels.counted', counted('run-1', 200));
     story.tell('reel.unloaded', unloaded(slot, { quantity: 270, basis: 'machine' }));
     const finished = story.floor().finished.get('R-100');

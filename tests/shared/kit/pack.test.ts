@@ -2,9 +2,10 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { packValue, unpackValue } from '../../../shared/kit/pack.ts';
+import { packClosely, packValue, unpackValue } from '../../../shared/kit/pack.ts';
 
-const throughJson = (value: unknown) => unpackValue(JSON.parse(JSON.stringify(packValue(value))));
+const throughJson = (value: unknown, pack = packValue) =>
+  unpackValue(JSON.parse(JSON.stringify(pack(value))));
 
 /** What a state may be made of; keys that look like the mark among them. */
 const { value: stateArb } = fc.letrec<{ value: unknown }>((tie) => ({
@@ -22,6 +23,72 @@ const { value: stateArb } = fc.letrec<{ value: unknown }>((tie) => ({
     fc.dictionary(fc.constantFrom('a', 'of', '$', 'map'), tie('value'), { noNullPrototype: true }),
   ),
 }));
+
+/** Lists and maps long enough to stand as tables, of records with few shapes among them. */
+const recordArb = fc.oneof(
+  { weight: 8, arbitrary: fc.record({ id: fc.string(), $: stateArb, count: fc.integer() }) },
+  { weight: 8, arbitrary: fc.record({ count: fc.integer(), id: fc.string() }) },
+  { weight: 1, arbitrary: fc.constant({}) },
+  { weight: 1, arbitrary: fc.constant(JSON.parse('{"__proto__": 1}')) },
+);
+const recordsArb = fc.oneof(
+  fc.array(recordArb, { minLength: 6, maxLength: 40 }),
+  fc.array(fc.oneof({ weight: 20, arbitrary: recordArb }, stateArb), { minLength: 6, maxLength: 40 }),
+);
+
+/** Each object as its fields in their order: a state that was read must be written alike. */
+const inOrder = (value: unknown) => JSON.stringify(packValue(value));
+
+describe('packClosely() and unpackValue()', () => {
+  test('bring back what a state holds, records in their order and fields in theirs', () => {
+    fc.assert(
+      fc.property(fc.oneof(stateArb, recordsArb), (value) => {
+        const back = throughJson(value, packClosely);
+        expect(back).toEqual(value);
+        expect(inOrder(back)).toBe(inOrder(value));
+      }),
+    );
+    fc.assert(
+      fc.property(recordsArb, (values) => {
+        const map = new Map(values.map((value, at) => [`k${at}`, value]));
+        expect(inOrder(throughJson(map, packClosely))).toBe(inOrder(map));
+      }),
+    );
+  });
+
+  test('name the fields of many records once', () => {
+    const records = new Map(
+      Array.from({ length: 100 }, (_, at) => [`R${at}`, { reel: `R${at}`, count: at }]),
+    );
+    expect(JSON.stringify(packClosely(records)).match(/count/g)).toHaveLength(1);
+  });
+
+  test.each([
+    ['no list', 'x'],
+    ['a record of no shape', [[['a']], [0, 1], [[[1, 2]]]]],
+    ['a record whose shape is no number', [[['a']], ['0'], [[[1]]]]],
+    ['too few values', [[['a', 'b']], [0, 0], [[[1, 2], [1]]]]],
+    ['too many values', [[['a']], [0], [[[1, 2]]]]],
+    ['a column too few', [[['a', 'b']], [0], [[[1]]]]],
+    ['columns of no shape', [[['a']], [0], [[[1]], [[1]]]]],
+    ['a field whose name is no text', [[[1]], [0], [[[1]]]]],
+  ])('refuse a table with %s', (_, table) => {
+    expect(() => unpackValue({ $: 'rows', of: table })).toThrow(TypeError);
+    expect(() => unpackValue({ $: 'records', of: [['k'], table] })).toThrow(TypeError);
+  });
+
+  test('refuse a table with more keys than records, or none', () => {
+    for (const of of [
+      [
+        ['k', 'l'],
+        [[['a']], [0], [[[1]]]],
+      ],
+      [[[['a']], [0], [[[1]]]]],
+      1,
+    ])
+      expect(() => unpackValue({ $: 'records', of })).toThrow(TypeError);
+  });
+});
 
 describe('packValue() and unpackValue()', () => {
   test('bring back what a state holds', () => {

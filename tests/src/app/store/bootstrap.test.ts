@@ -5,7 +5,8 @@ import './browser.ts';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { simulateShift } from '../../../../demo/simulate.ts';
 import { applyAll } from '../../../../shared/floor/fold.ts';
-import { emptyState } from '../../../../shared/floor/state.ts';
+import { emptyState, type FloorState } from '../../../../shared/floor/state.ts';
+import { packClosely, unpackValue } from '../../../../shared/kit/pack.ts';
 import { verifyChains } from '../../../../shared/log/chain.ts';
 import { chainId, type Entry, firstPrev } from '../../../../shared/log/entry.ts';
 import { compareEntries } from '../../../../shared/log/order.ts';
@@ -253,11 +254,13 @@ describe('snapshots', () => {
     const old = await openOld();
     const wrong = JSON.parse(new TextDecoder().decode(await given(old)));
     // Blocked material made to look free, and a reel moved to another slot: both are believable states.
-    const { blocks, reels } = wrong.state;
-    expect(blocks.of.length).toBeGreaterThan(0);
-    blocks.of = [];
-    const [, reel] = reels.of.find(([, one]: [string, { at: object | null }]) => one.at !== null);
-    reel.at.slot = 'M9-F-099';
+    const state = unpackValue(wrong.state) as FloorState; // what a tablet gave
+    expect(state.blocks.size).toBeGreaterThan(0);
+    state.blocks.clear();
+    const reel = [...state.reels.values()].find(({ at }) => at !== null);
+    if (!reel?.at) throw new Error('no reel on a slot');
+    state.reels.set(reel.reel, { ...reel, at: { ...reel.at, slot: 'M9-F-099' } });
+    wrong.state = packClosely(state);
     nowMs = startMs + 86_400_000;
     const fresh = await open(names.fresh);
     expect(await portOf(fresh).take(new TextEncoder().encode(JSON.stringify(wrong)), 'old-one')).toBe(true);
