@@ -26,7 +26,12 @@ export function SkippedDialog(props: {
   return (
     <Dialog title={words.skippedTitle} onClose={onClose}>
       {boards > SHOWN_BOARDS ? (
-        <NumberPad most={boards} onNumber={onSkipped} tooMany={words.skippedMost(formatCount(boards))} />
+        <NumberPad
+          label={words.skippedTitle}
+          most={boards}
+          onNumber={onSkipped}
+          tooMany={words.skippedMost(formatCount(boards))}
+        />
       ) : (
         <WhichBoards boards={boards} said={said} onWhich={onSkipped} />
       )}
@@ -80,6 +85,7 @@ function WhichBoards(props: {
 }
 
 function NumberPad(props: {
+  readonly label: string;
   readonly most: number;
   readonly onNumber: (value: number) => void;
   readonly tooMany: string;
@@ -87,6 +93,7 @@ function NumberPad(props: {
   const [wrong, setWrong] = useState<string | null>(null);
   return (
     <PinPad
+      label={props.label}
       secret={false}
       wrong={wrong}
       onEnter={(digits) => {
@@ -123,7 +130,12 @@ export function ManyDialog({ run, onCount, onSetRight, onClose }: ManyProps) {
     const most = panels * boards;
     return (
       <Dialog title={words.skippedManyTitle(panels)} onClose={onClose}>
-        <NumberPad most={most} onNumber={enter} tooMany={words.skippedMost(formatCount(most))} />
+        <NumberPad
+          label={words.skippedManyTitle(panels)}
+          most={most}
+          onNumber={enter}
+          tooMany={words.skippedMost(formatCount(most))}
+        />
         <div class="acts">
           <Button testId="skipped-unknown" onPress={() => enter(null)}>
             {words.skippedNotKnown}
@@ -135,6 +147,7 @@ export function ManyDialog({ run, onCount, onSetRight, onClose }: ManyProps) {
   return (
     <Dialog title={words.plusManyTitle} onClose={onClose}>
       <PinPad
+        label={words.plusManyTitle}
         secret={false}
         onEnter={(digits) => {
           const typed = Number(digits);
@@ -164,6 +177,7 @@ function ScrapDialog({ run, onClose }: { readonly run: Run; readonly onClose: ()
     <Dialog title={words.scrapTitle} onClose={onClose}>
       <p>{words.scrapHelp}</p>
       <NumberPad
+        label={words.scrapTitle}
         most={most}
         tooMany={words.scrapMost(formatCount(most))}
         onNumber={(panels) => {
