@@ -7,9 +7,10 @@ import { lineToTell, takeLine } from '../line-in-hand.ts';
 import type { Watch } from '../outlook/watch.ts';
 import { address } from '../router.ts';
 import { Icon } from '../ui/Icon.tsx';
+import { SaidOnce } from '../ui/SaidOnce.tsx';
 import { warningWords } from '../words/warning.ts';
 import { say } from '../words/words.ts';
-import { sayWarning, warningTone } from './warning-text.ts';
+import { sayWarning, toSayOf, warningsTold, warningTone } from './warning-text.ts';
 
 export function WarningChip(props: {
   /** The watches over the lines that the tablet serves. */
@@ -28,13 +29,20 @@ export function WarningChip(props: {
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
   const outlook = watches.map((watch) => watch.outlook.value).find((each) => each?.line === line) ?? null;
   const said = sayWarning(loudest, { outlook, nowMs: app.nowMs.value, zone });
+  const all = warnings.map((each) => {
+    const itsLine = each.loaded.line;
+    const its = watches.map((watch) => watch.outlook.value).find((one) => one?.line === itsLine) ?? null;
+    const at = { outlook: its, nowMs: app.nowMs.value, zone: floor.lines.get(itsLine)?.zone ?? 'UTC' };
+    return toSayOf(each, [lineToTell(app, itsLine), each.slot].filter(Boolean).join(' · '), at);
+  });
   const more = warnings.length - 1;
   const name = lineToTell(app, line);
   const slot = name === null ? loudest.slot : `${name} · ${loudest.slot}`;
   const whole = `${slot} ${said.long}${more > 0 ? ` ${words.more(more)}` : ''}`;
   const tone = warningTone(loudest);
   return (
-    <div class="warned" role="alert">
+    <div class="warned">
+      <SaidOnce all={all} told={warningsTold} />
       <a
         class={`chip ${tone}`}
         href={address('line')}
