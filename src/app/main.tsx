@@ -18,6 +18,7 @@ import { followLanguage, speakAsBefore, wishedLanguage } from './spoken.ts';
 import type { StoreFault } from './store/database.ts';
 import { keepPreferences, type Preferences } from './store/preferences.ts';
 import { openStore, type Store, StoreError } from './store/store.ts';
+import { followPlace } from './ui/place.ts';
 import { followTouches } from './ui/press.ts';
 import { followFingers } from './ui/still.ts';
 import { withWords, wordsHere } from './words/fetch.ts';
@@ -67,6 +68,7 @@ async function start(): Promise<void> {
   const fault = faultOf([store, app.store]);
   followAddress();
   followTouches();
+  followPlace();
   followFingers();
   followPreferences(app);
   const work = signal<Work | null>(null);
