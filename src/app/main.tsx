@@ -18,7 +18,6 @@ import { followLanguage, speakAsBefore, wishedLanguage } from './spoken.ts';
 import type { StoreFault } from './store/database.ts';
 import { keepPreferences, type Preferences } from './store/preferences.ts';
 import { openStore, type Store, StoreError } from './store/store.ts';
-import { followPlace } from './ui/place.ts';
 import { followTouches } from './ui/press.ts';
 import { followFingers } from './ui/still.ts';
 import { withWords, wordsHere } from './words/fetch.ts';
@@ -68,7 +67,6 @@ async function start(): Promise<void> {
   const fault = faultOf([store, app.store]);
   followAddress();
   followTouches();
-  followPlace();
   followFingers();
   followPreferences(app);
   const work = signal<Work | null>(null);
@@ -80,6 +78,7 @@ async function start(): Promise<void> {
   );
   work.value = (await workModule).startWork(app);
   document.documentElement.dataset['ready'] = 'true';
+  later(() => void import('./ui/place.ts').then(({ followPlace }) => followPlace()));
   later(() => {
     void import('./frame/connect.ts').then(async ({ connect }) => {
       // The real floor alone has a server.

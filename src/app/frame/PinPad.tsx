@@ -36,8 +36,10 @@ export function PinPad(props: {
           currentTarget.value = currentTarget.value.replace(/\D/g, ''); // also where the digits stay the same
           setDigits(currentTarget.value);
         }}
-        onKeyDown={({ key }) => {
-          if (key === 'Enter') enter();
+        onKeyDown={(event) => {
+          if (event.key !== 'Enter') return;
+          event.preventDefault(); // else it presses what has the focus once the question is closed
+          enter();
         }}
       />
       {/* Who presses the keys below hears a number grow; of a PIN nothing is said. */}

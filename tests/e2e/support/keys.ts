@@ -69,6 +69,10 @@ export function focusOf(page: Page): Promise<Focus> {
 /** Where the focus is, seen as it must be; throws with what is wrong with it. */
 export async function seenFocus(page: Page, after: string): Promise<Focus> {
   await drawn(page);
+  // What is taken away may be given another place a moment later; a place that is lost for good is told below.
+  await page
+    .waitForFunction(() => document.activeElement !== document.body, null, { timeout: 10_000 })
+    .catch(() => undefined);
   return looked(page, after);
 }
 

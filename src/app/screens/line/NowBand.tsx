@@ -12,13 +12,13 @@ import { useRefusal } from '../../may.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
-import { SaidOnce } from '../../ui/SaidOnce.tsx';
 import { lineWords } from '../../words/line.ts';
 import { warningWords } from '../../words/warning.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import { dueBy, type Now, nowOf } from './now.ts';
 import './now-band.css';
 
+const SaidOnce = lazy(() => import('../../ui/SaidOnce.tsx').then((module) => module.SaidOnce));
 const WalksDialog = lazy(() => import('./Walks.tsx').then((module) => module.WalksDialog));
 
 /** Slots of the walk named in the band; the rest is a number. */
