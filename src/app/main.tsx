@@ -78,6 +78,7 @@ async function start(): Promise<void> {
   );
   work.value = (await workModule).startWork(app);
   document.documentElement.dataset['ready'] = 'true';
+  later(() => void import('./ui/place.ts').then(({ followPlace }) => followPlace()));
   later(() => {
     void import('./frame/connect.ts').then(async ({ connect }) => {
       // The real floor alone has a server.

@@ -58,6 +58,7 @@ export function BlockedBanner() {
         testId="blocked"
         picture={<VerdictShape verdict="refused" size={44} />}
         slot={slotToTell(app, line, slot)}
+        about={[first, ...rest].map((each) => `${each.tape.entry} ${each.block.block}`).join(' ')}
         short={short.join(' · ')}
         act={
           <Button

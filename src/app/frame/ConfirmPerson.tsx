@@ -123,7 +123,11 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
           </Button>
         )}
         <h3>{words.pinTitle(chosen.person.name)}</h3>
-        <PinPad onEnter={(digits) => void enter(digits)} wrong={wrong} />
+        <PinPad
+          label={words.pinTitle(chosen.person.name)}
+          onEnter={(digits) => void enter(digits)}
+          wrong={wrong}
+        />
         {asking && <p role="status">{words.asking}</p>}
       </div>
     );

@@ -43,6 +43,7 @@ export function LateBanner({ watches }: { readonly watches: readonly Watch[] }) 
       testId="late"
       picture={<VerdictShape verdict="refused" size={44} />}
       slot={slot}
+      about={late.map((each) => needKey(each.loaded.line, each.slot, each.need)).join(' ')}
       short={short}
       act={
         <Button

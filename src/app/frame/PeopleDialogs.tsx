@@ -258,6 +258,7 @@ export function QuantityDialog(props: {
     <Dialog title={words.quantityTitle} onClose={props.onClose}>
       <p class="soft">{words.quantityHelp}</p>
       <PinPad
+        label={words.quantityTitle}
         secret={false}
         wrong={wrong}
         onEnter={(digits) => {

@@ -1,7 +1,7 @@
 // A refusal takes the screen: band, octagon and word; what differs, character by character or by size; where this reel belongs and what
 // is right here; what to do, with the caution where the hand goes.
 
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { mixedUp } from '../../../shared/floor/look-alikes.ts';
 import { type FloorState, slotKey } from '../../../shared/floor/state.ts';
 import { differingCharacters } from '../../../shared/labels/part-difference.ts';
@@ -10,6 +10,7 @@ import { useApp, useFloor } from '../app.ts';
 import type { DeskRun, ShownVerdict } from '../desk/desk.ts';
 import { lineToTell } from '../line-in-hand.ts';
 import { Button } from '../ui/Button.tsx';
+import { useTakesPlace } from '../ui/place.ts';
 import { VerdictShape } from '../ui/Shape.tsx';
 import { whichPanels } from '../which-panels.ts';
 import { heldWords } from '../words/held.ts';
@@ -161,6 +162,8 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
   const more = say(refusalWords);
   const { line } = shown;
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
+  const band = useTakesPlace<HTMLElement>();
+  const title = useId();
   const [unloading, setUnloading] = useState<string | null>(null);
   const inTheWay = unloadFirst(line, shown);
   const wasInTheWay = useRef(inTheWay !== null && floor.slots.has(slotKey(line, inTheWay)));
@@ -180,14 +183,21 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
   const panels = panelsOf(floor, line, shown);
   const goesOn = first.code === 'wrong-part' || first.code === 'reel-elsewhere';
   return (
-    <section class="verdict refused taken" role="alert" data-testid="verdict" data-verdict="refused">
+    <section
+      ref={band}
+      class="verdict refused taken"
+      role="alert"
+      aria-labelledby={title}
+      data-testid="verdict"
+      data-verdict="refused"
+    >
       <div class="head">
         <VerdictShape verdict="refused" size={112} />
         <div>
           <p class="kind">
             {[words.refused, lineToTell(app, line)].filter((each) => each !== null).join(' · ')}
           </p>
-          <h1>{words.reasons[first.code].title}</h1>
+          <h1 id={title}>{words.reasons[first.code].title}</h1>
           <p>
             {words.reasons[first.code].act} {shown.act === 'load' && more.nothingLoaded}
           </p>

@@ -1,5 +1,6 @@
 // A verdict takes the whole screen: shape and word first, then what was decided on, then the next act. A refusal has a face of its own.
 
+import { useId } from 'preact/hooks';
 import { slotKey } from '../../../shared/floor/state.ts';
 import { reasonVerdicts } from '../../../shared/verdict/reasons.ts';
 import { useApp, useFloor } from '../app.ts';
@@ -8,6 +9,7 @@ import { lineToTell } from '../line-in-hand.ts';
 import { address } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { PracticeMark } from '../ui/PracticeMark.tsx';
+import { useTakesPlace } from '../ui/place.ts';
 import { VerdictShape } from '../ui/Shape.tsx';
 import { changeWords } from '../words/change.ts';
 import { feedWords } from '../words/feeds.ts';
@@ -17,6 +19,7 @@ import { Refusal } from './Refusal.tsx';
 import { reasonFacts } from './reason-facts.ts';
 import { verdictTitle } from './verdict-title.ts';
 import './verdict.css';
+import './verdict-far.css';
 
 function Facts({ shown }: { readonly shown: ShownVerdict }) {
   const words = say(verdictWords);
@@ -79,6 +82,8 @@ function LabelDoor({ desk, shown }: Pick<BandProps, 'desk' | 'shown'>) {
 function AcceptedOrHeld(props: BandProps) {
   const { desk, shown } = props;
   const words = say(verdictWords);
+  const band = useTakesPlace<HTMLElement>();
+  const title = useId();
   const [first, ...rest] = shown.reasons;
   const lacksQuantity = shown.reasons.some(({ code }) => code === 'no-quantity');
   const against = first && reasonVerdicts[first.code] !== 'accepted' ? first : undefined;
@@ -98,8 +103,10 @@ function AcceptedOrHeld(props: BandProps) {
   );
   return (
     <section
+      ref={band}
       class={`verdict ${shown.verdict}`}
       role="alert"
+      aria-labelledby={title}
       data-testid="verdict"
       data-verdict={shown.verdict}
     >
@@ -107,7 +114,7 @@ function AcceptedOrHeld(props: BandProps) {
       <div class="told">
         <PracticeMark brief />
         <p class="kind">{shown.verdict === 'accepted' ? <>&nbsp;</> : words[shown.verdict]}</p>
-        <h1>{verdictTitle(shown)}</h1>
+        <h1 id={title}>{verdictTitle(shown)}</h1>
         <Facts shown={shown} />
         {against && <p class="say">{words.reasons[against.code].say(reasonFacts(against))}</p>}
         {others.map((reason) => (

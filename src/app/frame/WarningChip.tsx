@@ -7,9 +7,10 @@ import { slotToTell, takeLine } from '../line-in-hand.ts';
 import type { Watch } from '../outlook/watch.ts';
 import { address } from '../router.ts';
 import { Icon } from '../ui/Icon.tsx';
+import { SaidOnce } from '../ui/SaidOnce.tsx';
 import { warningWords } from '../words/warning.ts';
 import { say } from '../words/words.ts';
-import { outlookOf, sayWarning, warningTone } from './warning-text.ts';
+import { outlookOf, sayWarning, toSayOf, warningsTold, warningTone } from './warning-text.ts';
 
 export function WarningChip(props: {
   /** The watches over the lines that the tablet serves. */
@@ -27,12 +28,21 @@ export function WarningChip(props: {
   const { line } = loudest.loaded;
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
   const said = sayWarning(loudest, { outlook: outlookOf(watches, line), nowMs: app.nowMs.value, zone });
+  const all = warnings.map((each) => {
+    const its = each.loaded.line;
+    return toSayOf(each, slotToTell(app, its, each.slot), {
+      outlook: outlookOf(watches, its),
+      nowMs: app.nowMs.value,
+      zone: floor.lines.get(its)?.zone ?? 'UTC',
+    });
+  });
   const more = warnings.length - 1;
   const slot = slotToTell(app, line, loudest.slot);
   const whole = `${slot} ${said.long}${more > 0 ? ` ${words.more(more)}` : ''}`;
   const tone = warningTone(loudest);
   return (
-    <div class="warned" role="alert">
+    <div class="warned">
+      <SaidOnce all={all} told={warningsTold} />
       <a
         class={`chip ${tone}`}
         href={address('line')}

@@ -1,8 +1,10 @@
 // What an open warning says, for the chip of every screen and the band of the line.
 
 import { moreBy } from '../../../shared/floor/packs.ts';
+import { needKey } from '../../../shared/floor/state.ts';
 import type { Outlook, SlotOutlook } from '../../../shared/outlook/line.ts';
 import type { Watch } from '../outlook/watch.ts';
+import type { ToSay } from '../ui/SaidOnce.tsx';
 import { feedWords } from '../words/feeds.ts';
 import { warningWords } from '../words/warning.ts';
 import { formatSpan, formatTime, say } from '../words/words.ts';
@@ -21,6 +23,15 @@ export function outlookOf(watches: readonly Pick<Watch, 'outlook'>[], line: stri
 export interface WarningSaid {
   readonly short: string;
   readonly long: string;
+}
+
+/** Warnings that readers of the screen were told of, on whichever screen. */
+export const warningsTold = new Set<string>();
+
+/** What readers of the screen are told of a warning: once at each of its levels. `name`: its slot as it is called here. */
+export function toSayOf(slot: SlotOutlook, name: string, at: Parameters<typeof sayWarning>[1]): ToSay {
+  const id = `${needKey(slot.loaded.line, slot.slot, slot.need)}#${slot.warning.level}`;
+  return { id, text: `${name} ${sayWarning(slot, at).long}` };
 }
 
 /** `zone`: of the line. */

@@ -2,10 +2,11 @@
 // them leave room for what they are about. It cannot be closed.
 
 import type { ComponentChildren } from 'preact';
-import { useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
 import { Icon } from './Icon.tsx';
+import { SaidOnce, type ToSay } from './SaidOnce.tsx';
 
 export interface BannerProps {
   readonly tone: 'care' | 'stop';
@@ -15,6 +16,8 @@ export interface BannerProps {
   readonly picture: ComponentChildren;
   /** The slot that it is about; null where it is about none. */
   readonly slot: string | null;
+  /** What it is about, where that is more than the slot: as long as this is the same, readers of the screen are told once. */
+  readonly about?: string;
   /** The whole of it in two or three words, for a phone. */
   readonly short: string;
   /** The whole sentence. */
@@ -29,9 +32,16 @@ export function Banner(props: BannerProps) {
   const { tone, testId, picture, slot, short, act, rest } = props;
   const words = say(shellWords);
   const [isOpen, setOpen] = useState(false);
+  const sentence = useRef<HTMLSpanElement>(null);
+  const [told, setTold] = useState<ToSay | null>(null);
+  const about = props.about ?? slot ?? testId;
+  useLayoutEffect(() => {
+    setTold({ id: about, text: `${slot ?? ''} ${sentence.current?.textContent}`.trim() });
+  }, [about]);
   const name = slot === null ? short : `${slot} ${short}`;
   return (
-    <div class={`banner ${tone}${isOpen ? ' open' : ''}`} role="alert" data-testid={testId} {...props.data}>
+    <div class={`banner ${tone}${isOpen ? ' open' : ''}`} data-testid={testId} {...props.data}>
+      <SaidOnce all={told === null ? [] : [told]} />
       {picture}
       <span class="grow">
         {slot !== null && (
@@ -40,7 +50,9 @@ export function Banner(props: BannerProps) {
           </>
         )}
         <span class="short">{short}</span>
-        <span class="long">{props.children}</span>
+        <span class="long" ref={sentence}>
+          {props.children}
+        </span>
       </span>
       {act}
       <span class="rest">{rest}</span>

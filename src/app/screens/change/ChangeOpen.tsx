@@ -12,6 +12,7 @@ import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { Icon } from '../../ui/Icon.tsx';
+import { Tabs } from '../../ui/Tabs.tsx';
 import { changeWords } from '../../words/change.ts';
 import { checklistWords } from '../../words/checklist.ts';
 import { formatCount, formatSpan, say } from '../../words/words.ts';
@@ -27,8 +28,8 @@ import { TimesPanel } from './TimesPanel.tsx';
 type Tab = 'feeders' | 'kit' | 'checklist' | 'first' | 'times';
 
 /** While the line runs, what can be done beside it comes first; once it stands, the moves. The first is the one that opens. */
-const tabsRunning: readonly Tab[] = ['kit', 'checklist', 'feeders', 'first', 'times'];
-const tabsStanding: readonly Tab[] = ['feeders', 'checklist', 'first', 'kit', 'times'];
+const tabsRunning: readonly [Tab, ...Tab[]] = ['kit', 'checklist', 'feeders', 'first', 'times'];
+const tabsStanding: readonly [Tab, ...Tab[]] = ['feeders', 'checklist', 'first', 'kit', 'times'];
 
 /** What a dialog asks. */
 type Asked = 'last' | 'drop' | 'release';
@@ -57,34 +58,22 @@ export function ChangeOpen({ changeover, desk }: ChangeOpenProps) {
   return (
     <div class="stack">
       <Head changeover={changeover} isReady={movesLeft === 0 && isListDone} onAsk={setAsking} />
-      <div class="choice" role="tablist">
-        {tabs.map((each) => (
-          <button
-            type="button"
-            role="tab"
-            key={each}
-            aria-selected={tab === each}
-            data-testid={`tab-${each}`}
-            onClick={() => choose(each)}
-          >
-            {tabName(each, isStanding, movesLeft)}
-          </button>
-        ))}
-      </div>
-      {tab === 'times' && <TimesPanel changeover={changeover} />}
-      {tab === 'kit' && (
-        <KitPanel changeover={changeover} isStanding={isStanding} onChecklist={() => choose('checklist')} />
-      )}
-      {tab === 'first' && <FirstPanel changeover={changeover} />}
-      {tab === 'feeders' && (
-        <FeederList
-          changeover={changeover}
-          isStanding={isStanding}
-          onChecklist={isListDone ? null : () => choose('checklist')}
-        />
-      )}
-      {tab === 'checklist' &&
-        (list ? <ChecklistPanel list={list} desk={desk} /> : <OpenChecklist changeover={changeover} />)}
+      <Tabs pages={tabs} shown={tab} nameOf={(each) => tabName(each, isStanding, movesLeft)} onShow={choose}>
+        {tab === 'times' && <TimesPanel changeover={changeover} />}
+        {tab === 'kit' && (
+          <KitPanel changeover={changeover} isStanding={isStanding} onChecklist={() => choose('checklist')} />
+        )}
+        {tab === 'first' && <FirstPanel changeover={changeover} />}
+        {tab === 'feeders' && (
+          <FeederList
+            changeover={changeover}
+            isStanding={isStanding}
+            onChecklist={isListDone ? null : () => choose('checklist')}
+          />
+        )}
+        {tab === 'checklist' &&
+          (list ? <ChecklistPanel list={list} desk={desk} /> : <OpenChecklist changeover={changeover} />)}
+      </Tabs>
       {asking === 'last' && <LastPanelDialog changeover={changeover} onClose={close} />}
       {asking === 'release' && <ReleaseDialog changeover={changeover} onClose={close} />}
       {asking === 'drop' && <DropDialog changeover={changeover} onClose={close} />}

@@ -146,6 +146,7 @@ function Choice({ line, setup, plan, place, panels, isFirst }: ChoiceProps) {
           tone={isFirst ? 'act' : 'plain'}
           large={isFirst}
           disabledReason={refusal ?? (plan.fits ? null : words.cannotFit)}
+          label={`${words.plan}: ${setup.product} · ${shell.side[setup.side]}`}
           testId={place === null ? `plan-${setup.setup}` : `plan-job-${place}`}
           onPress={() => {
             const payload = {

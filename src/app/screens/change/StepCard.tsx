@@ -1,6 +1,6 @@
 // One step: what is asked, the caution where hands go, and the way to answer it.
 
-import { useRef, useState } from 'preact/hooks';
+import { useId, useRef, useState } from 'preact/hooks';
 import type { OpenItem } from '../../../../shared/changeover/open-work.ts';
 import type { StepView } from '../../../../shared/checklist/answers.ts';
 import type { Checklist } from '../../../../shared/floor/state.ts';
@@ -42,6 +42,7 @@ export function StepCard(props: StepCardProps) {
   const { step, state, answer } = view;
   const isOpen = state === 'open' || state === 'short';
   const signed = answer?.signed ?? [];
+  const asked = useId();
   const isGiven = step.kind === 'sign' || step.kind === 'known'; // neither is undone by a tap
   const mayReopen = answer !== null && (answer.skipped !== null || !isGiven);
   const names = answer?.by
@@ -49,12 +50,18 @@ export function StepCard(props: StepCardProps) {
     .map((who) => floor.people.get(who)?.name ?? who)
     .join(', ');
   return (
-    <article class={`step ${state}`} data-testid={`step-${step.step}`} data-state={state}>
+    // A group under what it asks: each of its controls is read with that, as "Done" and "Skip" stand under every step.
+    <fieldset
+      aria-labelledby={asked}
+      class={`step ${state}`}
+      data-testid={`step-${step.step}`}
+      data-state={state}
+    >
       <span class="mark" aria-hidden="true">
         {marks[state]}
       </span>
       <div class="asked">
-        <p>{sayText(step.text)}</p>
+        <p id={asked}>{sayText(step.text)}</p>
         <p class="soft">
           {words.states[state]}
           {state !== 'waiting' && ` · ${words.times[step.time]}`}
@@ -109,7 +116,7 @@ export function StepCard(props: StepCardProps) {
           {words.skip}
         </Button>
       )}
-    </article>
+    </fieldset>
   );
 }
 

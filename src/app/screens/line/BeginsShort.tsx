@@ -47,7 +47,11 @@ export function BeginsShort(props: {
                 {words.parts(Math.round(estimate.parts ?? 0))} ·{' '}
                 {words.shortAfter(formatSpan(Math.max(0, forecast.runOutMs.expected - nowMs) / 1000))}
               </span>
-              <Button onPress={() => onSplice(slot)} testId={`short-splice-${slot}`}>
+              <Button
+                onPress={() => onSplice(slot)}
+                label={`${words.splice} ${slot}`}
+                testId={`short-splice-${slot}`}
+              >
                 {words.splice}
               </Button>
             </li>

@@ -27,7 +27,12 @@ export function SkippedDialog(props: {
   return (
     <Dialog title={words.skippedTitle} onClose={onClose}>
       {boards > SHOWN_BOARDS ? (
-        <NumberPad most={boards} onNumber={onSkipped} tooMany={words.skippedMost(formatCount(boards))} />
+        <NumberPad
+          label={words.skippedTitle}
+          most={boards}
+          onNumber={onSkipped}
+          tooMany={words.skippedMost(formatCount(boards))}
+        />
       ) : (
         <WhichBoards boards={boards} said={said} onWhich={onSkipped} />
       )}
@@ -81,6 +86,7 @@ function WhichBoards(props: {
 }
 
 function NumberPad(props: {
+  readonly label: string;
   readonly most: number;
   readonly onNumber: (value: number) => void;
   readonly tooMany: string;
@@ -88,6 +94,7 @@ function NumberPad(props: {
   const [wrong, setWrong] = useState<string | null>(null);
   return (
     <PinPad
+      label={props.label}
       secret={false}
       wrong={wrong}
       onEnter={(digits) => {
@@ -124,7 +131,12 @@ export function ManyDialog({ run, onCount, onSetRight, onClose }: ManyProps) {
     const most = panels * boards;
     return (
       <Dialog title={words.skippedManyTitle(panels)} onClose={onClose}>
-        <NumberPad most={most} onNumber={enter} tooMany={words.skippedMost(formatCount(most))} />
+        <NumberPad
+          label={words.skippedManyTitle(panels)}
+          most={most}
+          onNumber={enter}
+          tooMany={words.skippedMost(formatCount(most))}
+        />
         <div class="acts">
           <Button testId="skipped-unknown" onPress={() => enter(null)}>
             {words.skippedNotKnown}
@@ -136,6 +148,7 @@ export function ManyDialog({ run, onCount, onSetRight, onClose }: ManyProps) {
   return (
     <Dialog title={words.plusManyTitle} onClose={onClose}>
       <PinPad
+        label={words.plusManyTitle}
         secret={false}
         onEnter={(digits) => {
           const typed = Number(digits);
@@ -165,6 +178,7 @@ function ScrapDialog({ run, onClose }: { readonly run: Run; readonly onClose: ()
     <Dialog title={words.scrapTitle} onClose={onClose}>
       <p>{words.scrapHelp}</p>
       <NumberPad
+        label={words.scrapTitle}
         most={most}
         tooMany={words.scrapMost(formatCount(most))}
         onNumber={(panels) => {

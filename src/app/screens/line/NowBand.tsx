@@ -7,7 +7,7 @@ import type { Outlook } from '../../../../shared/outlook/line.ts';
 import type { PlannedWalk } from '../../../../shared/outlook/walks.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { lazy } from '../../frame/lazy.tsx';
-import { sayWarning, warningTone } from '../../frame/warning-text.ts';
+import { sayWarning, toSayOf, warningsTold, warningTone } from '../../frame/warning-text.ts';
 import { useRefusal } from '../../may.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -18,6 +18,7 @@ import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import { dueBy, type Now, nowOf } from './now.ts';
 import './now-band.css';
 
+const SaidOnce = lazy(() => import('../../ui/SaidOnce.tsx').then((module) => module.SaidOnce));
 const WalksDialog = lazy(() => import('./Walks.tsx').then((module) => module.WalksDialog));
 
 /** Slots of the walk named in the band; the rest is a number. */
@@ -33,6 +34,7 @@ interface NowBandProps {
 }
 
 export function NowBand({ outlook, watch, hold }: NowBandProps) {
+  const app = useApp();
   const [isOpen, setOpen] = useState(false);
   const words = say(lineWords);
   const refusal = useRefusal('acknowledge-warning');
@@ -41,14 +43,21 @@ export function NowBand({ outlook, watch, hold }: NowBandProps) {
   const { loudest, waiting, elsewhere } = now;
   const tone = loudest === null ? '' : warningTone(loudest);
   const missed = plan?.missed.length ?? 0;
+  const at = {
+    outlook,
+    nowMs: app.nowMs.peek(),
+    zone: app.store.floor().lines.get(outlook.line)?.zone ?? 'UTC',
+  };
+  const all = watch.warnings.value.map((each) => toSayOf(each, each.slot, at));
   return (
     <section
       class={`nowband ${tone}`}
       aria-label={words.nowTitle}
       {...(loudest === null
         ? { 'data-testid': 'now' }
-        : { 'data-testid': 'warning', 'data-level': loudest.warning.level, role: 'alert' })}
+        : { 'data-testid': 'warning', 'data-level': loudest.warning.level })}
     >
+      <SaidOnce all={all} told={warningsTold} />
       <Icon name={loudest === null ? 'walk' : tone === 'stop' ? 'warn' : 'bell'} />
       <p class="what">
         <What now={now} outlook={outlook} isPlanned={plan !== null} />

@@ -37,6 +37,7 @@ import { placesToCsv } from './trace-csv.ts';
 
 export function Trace() {
   const app = useApp();
+  const floor = useFloor();
   const words = say(traceWords);
   const notWhole = useNotWhole();
   // A warning links here with what it asks for.
@@ -123,6 +124,14 @@ export function Trace() {
           {words.reading(formatCount(read))}
         </p>
       )}
+      {/* The answer stands below what was asked: a reader of the screen is told that it came. */}
+      <p class="hidden" role="status">
+        {found === null
+          ? ''
+          : found.kind === 'places' && found.places.length === 0
+            ? words.nothing(floor.people.get(found.text)?.name ?? found.text)
+            : words.by[found.by]}
+      </p>
       {found?.kind === 'places' && (
         <Places
           found={found}

@@ -35,7 +35,7 @@ async function* asks(here: Here): AsyncGenerator<string> {
   await scan(page, 'M2-R-010');
   await page.getByTestId('well-slot').waitFor();
   await scan(page, 'MV-12');
-  await page.getByRole('alert').or(page.locator('dialog[open]')).first().waitFor();
+  await page.getByTestId('told').or(page.locator('dialog[open]')).first().waitFor();
   yield 'told: no list knows it';
   await goThere(here, '#/load');
   await scan(page, 'M2-F-023');

@@ -139,7 +139,7 @@ async function* verdicts(here: Here): AsyncGenerator<string> {
   await page.getByTestId('badge').waitFor();
   yield 'held: badge';
   await scan(page, 'BADGE-2202');
-  await page.getByRole('alert').first().waitFor();
+  await page.locator('dialog').getByRole('alert').waitFor();
   yield 'held: badge of somebody who may not';
   await scan(page, 'BADGE-3301');
   await page.locator('.pinpad').waitFor();

@@ -1,0 +1,32 @@
+// What readers of the screen are told of something that goes on: once. The sentence on the screen counts minutes and panels on, and said anew with
+// each of them it would drown what is new.
+
+import { useEffect, useRef, useState } from 'preact/hooks';
+
+/** Something to be told. */
+export interface ToSay {
+  /** The same for the same thing, however its sentence changes. */
+  readonly id: string;
+  readonly text: string;
+}
+
+/** `told`: what was told anywhere, where others tell of it too; without it, what is over is forgotten and told again when it comes back. */
+export function SaidOnce({ all, told }: { readonly all: readonly ToSay[]; readonly told?: Set<string> }) {
+  const own = useRef(new Set<string>());
+  const known = told ?? own.current;
+  const [text, setText] = useState('');
+  const ids = all.map(({ id }) => id).join('\n');
+  // Into an element that is there already: one that comes with its text is not read by all readers.
+  useEffect(() => {
+    const now = new Set(ids.split('\n'));
+    if (!told) for (const id of known) if (!now.has(id)) known.delete(id);
+    const fresh = all.filter(({ id }) => !known.has(id));
+    for (const { id } of fresh) known.add(id);
+    setText(fresh.map((each) => each.text).join(' '));
+  }, [ids]);
+  return (
+    <span class="hidden" role="alert">
+      {text}
+    </span>
+  );
+}

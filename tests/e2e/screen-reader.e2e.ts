@@ -1,0 +1,97 @@
+// The five main tasks for a person who hears the screen: at every step each control has a name that is its alone and tells its state, headings
+// follow each other, questions are named; and what happens by itself is said, whole, in its order and once.
+
+import { expect, it } from 'vitest';
+import { faultsOf, heard, listenAsReader, readTree } from './support/reader.ts';
+import {
+  answerAndSplice,
+  changeOver,
+  clearHold,
+  loadReel,
+  type Task,
+  traceAndExport,
+} from './support/tasks.ts';
+import { useDemo } from './support/use-demo.ts';
+
+const demo = useDemo();
+
+/** Does a task; what was said at each of its steps. What cannot be told from the tree fails. */
+async function saidIn(
+  task: Task,
+  badge = 'BADGE-2201',
+): Promise<Readonly<Record<string, readonly string[]>>> {
+  const said: Record<string, readonly string[]> = {};
+  await demo.onTablet(
+    async ({ page }) => {
+      await listenAsReader(page);
+      for await (const step of task(page)) {
+        said[step] = await heard(page);
+        expect(faultsOf(await readTree(page)), step).toEqual([]);
+      }
+      said['after'] = await heard(page);
+    },
+    { badge },
+  );
+  return said;
+}
+
+/** Without what is another each time: clocks, and how long the log is. */
+const steadyText = (text: string) =>
+  text
+    .replace(/\b\d\d:\d\d\b/g, '00:00')
+    .replace(/\b\d+ entries/, 'all entries')
+    .replace(/reelward-log-[\d-]+/, 'reelward-log');
+
+it('says a refusal and a verdict', async () => {
+  const { refused, left, accepted, after } = await saidIn(loadReel);
+  expect([refused, left, accepted, after].map((said) => said?.map(steadyText))).toEqual([
+    [
+      'alert: Refused Wrong part Put it back. Scan another reel. Nothing is loaded. 00:00, in the log M2-F-026 wants 25-0023-113 25-0023-311 the reel says 2 characters differ. No slot of this setup wants this part. ≈ 25-0023-113 and 25-0023-311 are look-alikes: 2 characters apart. This reel belongs on No slot here wants it. M2-F-026 needs 25-0023-113 The log has no reel of it in the store. ⚠ Stop the machine before you reach in. Scan another reel',
+    ],
+    [],
+    [
+      'alert: Right reel M2-F-026 25-0023-113 4,000 parts lot LT-9800 reel R-980103 Next: M2-F-023 Go on Take back Stop the machine and wait for the head before reaching in. Local rules come first.',
+    ],
+    [],
+  ]);
+});
+
+it('says each warning once, and the splice', async () => {
+  const said = await saidIn(answerAndSplice);
+  const warnings = [...(said['warned'] ?? []), ...(said['answered'] ?? [])].filter((each) =>
+    /^alert: .*\bM\d-[FR]-\d+/.test(each),
+  );
+  expect(warnings.length).toBeGreaterThan(0);
+  const levels = warnings.flatMap((each) => each.match(/M\d-[FR]-\d+ [A-Za-z]+/g) ?? []);
+  expect(new Set(levels).size).toBe(levels.length);
+  expect(said['spliced']?.filter((each) => each.startsWith('alert: Right reel to splice'))).toHaveLength(1);
+});
+
+it('says how far a changeover is', async () => {
+  const said = Object.values(await saidIn(changeOver, 'BADGE-3301')).flat();
+  const released = 'status: Released. Start the run on the line screen.';
+  expect(said.filter((each) => each === released)).toEqual([released]);
+});
+
+it('says that a trace is answered, and that the log was saved', async () => {
+  const { traced, exported, ...rest } = await saidIn(traceAndExport, 'BADGE-4401');
+  expect([traced, exported].map((said) => said?.map(steadyText))).toEqual([
+    ['status: Reading the log… all entries', 'status: Answered from the log on this tablet.'],
+    ['status: Collecting entries…', 'status: all entries saved as reelward-log.csv.'],
+  ]);
+  expect(Object.values(rest).flat()).toEqual([]);
+});
+
+it('says what a hold waits for, a wrong PIN, and that it is cleared', async () => {
+  expect(await saidIn(clearHold)).toEqual({
+    held: [
+      'alert: Held for the lead No quantity M2-F-026 25-0023-113 lot LT-9800 reel R-980102 The label gives no quantity, so the run-out is unknown. Type the quantity, or let a lead decide. Type the quantity Let a lead decide Go on',
+    ],
+    asked: [],
+    'badge read': [],
+    'wrong PIN': ['status: Checking…', 'alert: That is not the PIN. 4 tries left.'],
+    'PIN read': ['status: Checking…'],
+    cleared: ['status: Cleared for M2-F-026.'],
+    after: [],
+  });
+});
