@@ -1,13 +1,10 @@
 // An entry on its way into the log. Its text stays in bytes until it is written down: a backlog's pages wait for the disk by the
 // thousand, and as texts the engine would move them about meanwhile.
 
-import type { ClockReading } from '../../shared/log/entry.ts';
+import type { ClockReading, Entry } from '../../shared/log/entry.ts';
 import type { EntryFault } from '../../shared/wire/codes.ts';
 import { hashOf } from './keys.ts';
 import type { Checked } from './stores/store.ts';
-
-/** What is read out of an entry's text besides. */
-export type EntryFacts = Omit<Checked, 'body' | 'aheadMs' | 'via' | 'fault'>;
 
 /** Read first, judged after: the last three fields are set once by whoever checks it. */
 export class ArrivedEntry implements Checked {
@@ -26,16 +23,16 @@ export class ArrivedEntry implements Checked {
   /** RFC 8785 text in UTF-8. */
   private readonly bytes: Buffer;
 
-  constructor(facts: EntryFacts, bytes: Buffer) {
-    this.tablet = facts.tablet;
-    this.epoch = facts.epoch;
-    this.seq = facts.seq;
-    this.prev = facts.prev;
-    this.hash = facts.hash;
-    this.sig = facts.sig;
-    this.kind = facts.kind;
-    this.hlc = facts.hlc;
-    this.atMs = facts.atMs;
+  constructor(entry: Entry, bytes: Buffer) {
+    this.tablet = entry.tablet;
+    this.epoch = entry.epoch;
+    this.seq = entry.seq;
+    this.prev = entry.prev;
+    this.hash = entry.hash;
+    this.sig = entry.sig;
+    this.kind = entry.kind;
+    this.hlc = entry.hlc;
+    this.atMs = Date.parse(entry.at);
     this.bytes = bytes;
   }
 

@@ -140,7 +140,7 @@ function judge(entry: ArrivedEntry, carrier: Carrier): void {
 
 /** Reads an entry that has passed the wire's schema. */
 export function readEntry(entry: Entry): ArrivedEntry {
-  return new ArrivedEntry({ ...entry, atMs: Date.parse(entry.at) }, readBody(entry));
+  return new ArrivedEntry(entry, readBody(entry));
 }
 
 function readBody(entry: Entry): Buffer {

@@ -71,14 +71,28 @@ function head({
   hlc_n,
   kind,
 }: Pick<PackedRow, 'epoch' | 'hlc_ms' | 'hlc_n' | 'kind'>): string {
-  return `","epoch":${JSON.stringify(epoch)},"hlc":{"ms":${hlc_ms},"n":${hlc_n}},"kind":${JSON.stringify(kind)},"payload":`;
+  return `","epoch":${quoted(epoch)},"hlc":{"ms":${hlc_ms},"n":${hlc_n}},"kind":${quoted(kind)},"payload":`;
 }
 
 /** What stands between the hash before and the person. */
 function tail(seq: number, tablet: string): string {
-  return `","seq":${seq},"tablet":${JSON.stringify(tablet)},"v":1,"who":`;
+  return `","seq":${seq},"tablet":${quoted(tablet)},"v":1,"who":`;
 }
 
 function isoOf(ms: number): string {
   return Number.isFinite(ms) && Math.abs(ms) <= 8.64e15 ? new Date(ms).toISOString() : '';
+}
+
+/** Names as JSON: a log has few of them, and each stands in every entry. */
+const quotes = new Map<string, string>();
+const QUOTES_MOST = 1_000;
+
+function quoted(name: string): string {
+  let text = quotes.get(name);
+  if (text === undefined) {
+    if (quotes.size >= QUOTES_MOST) quotes.clear();
+    text = JSON.stringify(name);
+    quotes.set(name, text);
+  }
+  return text;
 }
