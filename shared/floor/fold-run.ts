@@ -2,6 +2,7 @@
 // own code counts once a run, whoever scans it how often. What an entry counts says counters.ts.
 
 import { entryId } from '../log/entry.ts';
+import { compareText } from '../log/order.ts';
 import { type CountingEntry, countOf } from './counters.ts';
 import { defineLane } from './fold-lanes.ts';
 import type { EntryOf } from './kinds.ts';
@@ -240,9 +241,12 @@ function forgetCodes(state: FloorState, line: string): void {
  * Runs that ended long ago keep of their counts the newest, and the newest that added: until when they were built is asked of them still.
  * A count of theirs cannot be taken back any more, and which of their panels were built after a moment is told as wide as it may be.
  * Both a number and an age: a clock that ran ahead takes nothing from the newest, nor does a day of many short runs.
+ * Which are the newest say their starts, not their places in the state: the server's index comes back from its store in the order of names.
  */
 function forgetCounts(state: FloorState, line: string, nowMs: number): void {
-  const ended = [...state.runs.values()].filter((run) => run.line === line && run.phase === 'ended');
+  const ended = [...state.runs.values()]
+    .filter((run) => run.line === line && run.phase === 'ended')
+    .sort((a, b) => a.startedMs - b.startedMs || compareText(a.run, b.run));
   for (const run of ended.slice(0, -RUNS_WITH_COUNTS)) {
     // One that has no more than what is kept stays the record that it was: whoever writes down what changed need not write it again.
     if (run.counts.length < 3 || nowMs - run.sinceMs < COUNTS_KEPT_MS) continue;

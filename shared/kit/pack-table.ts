@@ -23,11 +23,11 @@ export function tableOf(values: readonly unknown[], pack: (value: unknown) => un
   if (values.length < FEWEST) return null;
   const shapes = new Map<string, number>();
   const names: string[][] = [];
-  const columns: unknown[][][] = [];
   const which: number[] = [];
   for (const value of values) {
     if (!isRecord(value) || value instanceof Map || value instanceof Set) return null;
-    const fields = Object.keys(value);
+    // A field that is undefined is none, as in JSON: in a list it would come back as null.
+    const fields = Object.entries(value).flatMap(([name, item]) => (item === undefined ? [] : [name]));
     const shape = JSON.stringify(fields);
     let at = shapes.get(shape);
     if (at === undefined) {
@@ -35,40 +35,46 @@ export function tableOf(values: readonly unknown[], pack: (value: unknown) => un
       if (at * ALIKE >= values.length) return null;
       shapes.set(shape, at);
       names.push(fields);
-      columns.push(fields.map(() => []));
     }
     which.push(at);
-    for (const [field, item] of Object.values(value).entries()) columns[at]?.[field]?.push(pack(item));
+  }
+  // Packed only now: lists within lists that are no table would each be packed twice.
+  const columns = names.map((fields) => fields.map((): unknown[] => []));
+  for (const [at, value] of values.entries()) {
+    const items = Object.values(value as object).filter((item) => item !== undefined); // records all, seen above
+    const lists = columns[which[at] ?? 0] ?? [];
+    for (const [field, item] of items.entries()) lists[field]?.push(pack(item));
   }
   return [names, which, columns];
 }
 
-/** The records of a table, in order. Throws a TypeError where a list is missing, too short or too long. */
+/** The records of a table, in order. Throws a TypeError where lists are not as many, or not as long, as fields and records ask for. */
 export function untable(table: unknown, unpack: (value: unknown) => unknown): readonly object[] {
   const [shapes, which, columns] = Array.isArray(table) ? table : [];
   if (!Array.isArray(shapes) || !Array.isArray(which) || !Array.isArray(columns)) throw broken();
+  if (columns.length !== shapes.length) throw broken();
   const taken = shapes.map(() => 0);
-  const records = which.map((shape: unknown) => {
-    const at = typeof shape === 'number' ? taken[shape] : undefined;
-    const fields: unknown = shapes[Number(shape)];
-    const lists: unknown = columns[Number(shape)];
-    if (at === undefined || !Array.isArray(fields) || !Array.isArray(lists)) throw broken();
-    taken[Number(shape)] = at + 1;
+  for (const shape of which as readonly unknown[]) {
+    const before = typeof shape === 'number' ? taken[shape] : undefined;
+    if (before === undefined) throw broken();
+    taken[Number(shape)] = before + 1;
+  }
+  // Looked at whole before a record is made: what is no table costs nothing.
+  for (const [shape, fields] of (shapes as readonly unknown[]).entries()) {
+    const lists: unknown = columns[shape];
+    if (!Array.isArray(fields) || !Array.isArray(lists) || lists.length !== fields.length) throw broken();
+    if (!fields.every((name: unknown) => typeof name === 'string')) throw broken();
+    if (!lists.every((list: unknown) => Array.isArray(list) && list.length === taken[shape])) throw broken();
+  }
+  const made = shapes.map(() => 0);
+  return (which as readonly number[]).map((shape) => {
+    const at = made[shape] ?? 0;
+    made[shape] = at + 1;
+    const lists = columns[shape] as readonly (readonly unknown[])[]; // lists, as looked at above
     return Object.fromEntries(
-      fields.map((name: unknown, field) => {
-        const list: unknown = lists[field];
-        if (typeof name !== 'string' || !Array.isArray(list) || at >= list.length) throw broken();
-        return [name, unpack(list[at])];
-      }),
+      (shapes[shape] as readonly string[]).map((name, field) => [name, unpack(lists[field]?.[at])]),
     );
   });
-  const isWhole = columns.every(
-    (lists: unknown, shape) =>
-      Array.isArray(lists) &&
-      lists.every((list: unknown) => Array.isArray(list) && list.length === taken[shape]),
-  );
-  if (!isWhole || columns.length !== shapes.length) throw broken();
-  return records;
 }
 
 const broken = () =>

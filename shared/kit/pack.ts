@@ -45,16 +45,18 @@ export function unpackValue(value: unknown): unknown {
 
 function unpackWithin(value: unknown, levels: number): unknown {
   if (typeof value !== 'object' || value === null) return value;
-  if (levels === 0)
+  if (levels <= 0)
     throw new TypeError(`Cannot read a state: it must have ${LEVELS_MOST} levels at most: it has more`);
   const inner = (item: unknown) => unpackWithin(item, levels - 1);
+  // A value in a record of a table lies two levels down: in the list or map, and in the record.
+  const inRecord = (item: unknown) => unpackWithin(item, levels - 2);
   if (Array.isArray(value)) return value.map(inner);
   const { [MARK]: mark, of } = value as Record<string, unknown>; // an object out of JSON
   if (mark === undefined) return unpackObject(value, inner);
   if (mark === 'endless') return Number.POSITIVE_INFINITY;
   if (mark === 'plain') return unpackObject(of as object, inner); // written above; anything else throws or fails the checks
-  if (mark === 'rows') return untable(of, inner);
-  if (mark === 'records') return unpackRecords(of, inner);
+  if (mark === 'rows') return untable(of, inRecord);
+  if (mark === 'records') return unpackRecords(of, inner, inRecord);
   if (mark !== 'set' && mark !== 'map')
     throw new TypeError(
       `Cannot read a state: mark must be one of this format: current value is ${String(mark)}`,
@@ -64,9 +66,13 @@ function unpackWithin(value: unknown, levels: number): unknown {
   return new Map(of.map(([key, item]: [unknown, unknown]) => [inner(key), inner(item)]));
 }
 
-function unpackRecords(of: unknown, inner: (item: unknown) => unknown): unknown {
+function unpackRecords(
+  of: unknown,
+  inner: (item: unknown) => unknown,
+  inRecord: (item: unknown) => unknown,
+): unknown {
   const [keys, table] = Array.isArray(of) ? of : [];
-  const records = untable(table, inner);
+  const records = untable(table, inRecord);
   if (!Array.isArray(keys) || keys.length !== records.length)
     throw new TypeError('Cannot read a state: a table must have a key for each record');
   return new Map(keys.map((key, at) => [inner(key), records[at]]));

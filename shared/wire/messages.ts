@@ -100,6 +100,8 @@ export const offeredSchema = z.object({
   acks: z.array(markSchema),
   /** Tablets heard of today whose clock is off by more than is common; absent before version 3. */
   clocksOff: z.optional(z.array(z.object({ tablet: name, name: words, offMs: z.int() }))),
+  /** The share of what may be handed to a new tablet that the plant's state takes, above 1 where it is too large; absent where none was made yet, and before version 10. */
+  stateShare: z.optional(z.number().check(z.minimum(0))),
 });
 export type Offered = z.infer<typeof offeredSchema>;
 

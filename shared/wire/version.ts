@@ -50,10 +50,15 @@ export const wireHistory: readonly WireStep[] = [
     change:
       'a code may be for a wall screen, which reads and sends nothing, and joining says whether the tablet wrote anything yet; a tablet may be told of what waits by Web Push; what version 8 says is unchanged',
   },
+  {
+    version: 10,
+    change:
+      "an offer is answered with how much of its room the plant's state takes, and a tablet whose state is too large to be handed over tells its size; what version 9 says is unchanged",
+  },
 ];
 
 /** The version spoken by this code. */
-export const wireVersion = 9;
+export const wireVersion = 10;
 
 /** The version in which receipts and the log's tree were added. */
 export const treeSince = 4;

@@ -3,11 +3,13 @@
 
 import { statfsSync } from 'node:fs';
 import { Gauge, type Registry } from 'prom-client';
+import { roomShare } from '../../shared/wire/state-room.ts';
 import { wireVersion } from '../../shared/wire/version.ts';
 import type { StoreHealth } from './health.ts';
 import type { PushDesk } from './push/desk.ts';
 import type { SeenBook } from './seen.ts';
 import { signaturesTo } from './signatures.ts';
+import { readStateSize } from './state-room.ts';
 import { backupMade } from './stores/backup.ts';
 import type { Store } from './stores/store.ts';
 import { storeTroubles } from './stores/trouble.ts';
@@ -31,6 +33,7 @@ export interface PlantMetricsParts {
 export function addPlantMetrics(parts: PlantMetricsParts): void {
   const registers = [parts.registry];
   addStoreMetrics(parts, registers);
+  addStateMetrics(parts, registers);
   addTabletMetrics(parts, [parts.tablets]);
   new Gauge({
     name: 'reelward_disk_free_bytes',
@@ -111,6 +114,20 @@ function addStoreMetrics({ store }: PlantMetricsParts, registers: Registry[]): v
     },
     registers,
     async () => Number((await store.readMeta(backupMade)) ?? 0) / 1000,
+  );
+}
+
+function addStateMetrics({ store }: PlantMetricsParts, registers: Registry[]): void {
+  asked(
+    {
+      name: 'reelward_new_tablet_state_share',
+      help: 'Share of what may be handed to a new tablet that the state takes: above 1 it reads the whole log instead; 0 where none was made yet',
+    },
+    registers,
+    async () => {
+      const told = await readStateSize(store);
+      return told === null ? 0 : roomShare(told);
+    },
   );
 }
 

@@ -64,6 +64,7 @@ const messages: { readonly [Name in keyof typeof wireMessages]: unknown } = {
     ...answer,
     acks: [{ tablet: 't1', epoch: 'e1', seq: 0 }],
     clocksOff: [{ tablet: 't2', name: 'rear', offMs: -9 }],
+    stateShare: 0.62,
   },
   push: { sentMs: ms, entries: chain, brought: [{ ...head, sig }] },
   pushed: {

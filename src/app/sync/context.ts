@@ -2,7 +2,7 @@
 // durable, so that a crash in between repeats work and never skips any.
 
 import { chainId } from '../../../shared/log/entry.ts';
-import { type ChainMark, type Head, offeredSchema } from '../../../shared/wire/messages.ts';
+import { type ChainMark, type Head, type Offered, offeredSchema } from '../../../shared/wire/messages.ts';
 import type { Caller, CallFailure } from './http.ts';
 import {
   isScreenIn,
@@ -113,7 +113,7 @@ export async function tellBacklog(context: SyncContext): Promise<void> {
 
 /** Asks how far the server holds what is here, and puts clocks right by its time. */
 export async function offerHeads(context: SyncContext): Promise<CallFailure | null> {
-  const { log, caller, status } = context;
+  const { log, caller } = context;
   const heads = await log.heads();
   let serverMs = 0;
   for (let at = 0; at === 0 || at < heads.length; at += OFFER_AT_ONCE) {
@@ -122,7 +122,7 @@ export async function offerHeads(context: SyncContext): Promise<CallFailure | nu
     if (!offered.ok) return offered.error;
     await meetEpoch(context, offered.value.serverEpoch);
     await noteAcks(context, offered.value.acks);
-    status({ clocksOff: offered.value.clocksOff ?? [] });
+    tellPlant(context, offered.value);
     serverMs = offered.value.serverMs;
   }
   await log.rightClocks?.({ nowMs: serverMs, offMs: caller.clockOffMs(), acked: context.memory.acked });
@@ -130,10 +130,14 @@ export async function offerHeads(context: SyncContext): Promise<CallFailure | nu
   return null;
 }
 
-/** Asks which tablets' clocks are off, and offers nothing. */
-export async function askClocks({ caller, status }: SyncContext): Promise<CallFailure | null> {
-  const offered = await caller.call('/api/offer', offeredSchema, { json: { heads: [] } });
+/** Asks how the plant stands (which tablets' clocks are off, how large its state is), and offers nothing. */
+export async function askPlant(context: SyncContext): Promise<CallFailure | null> {
+  const offered = await context.caller.call('/api/offer', offeredSchema, { json: { heads: [] } });
   if (!offered.ok) return offered.error;
-  status({ clocksOff: offered.value.clocksOff ?? [] });
+  tellPlant(context, offered.value);
   return null;
+}
+
+function tellPlant({ status }: SyncContext, { clocksOff = [], stateShare }: Offered): void {
+  status({ clocksOff, stateShare: stateShare ?? null });
 }

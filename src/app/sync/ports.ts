@@ -236,6 +236,8 @@ export interface SyncStatus {
   readonly quarantinedHere: number;
   /** Tablets of the plant whose clocks are off, by name; positive is ahead, ms. */
   readonly clocksOff: readonly ClockOff[];
+  /** The share of what may be handed to a new tablet that the plant's state takes, above 1 where it is too large; null where the server does not say. */
+  readonly stateShare: number | null;
   /** When the server was found to hold less than before, ms since 1970; null where it never was, or somebody took note. */
   readonly rolledBackMs: number | null;
   /** What of the server's heads did not hold; null where all did, or somebody took note. */
@@ -260,6 +262,7 @@ export const noStatus: SyncStatus = {
   quarantined: [],
   quarantinedHere: 0,
   clocksOff: [],
+  stateShare: null,
   rolledBackMs: null,
   headFault: null,
 };

@@ -5,6 +5,7 @@
 import { ok, type Result } from '../../../shared/kit/result.ts';
 import { parseCursor } from '../../../shared/wire/cursor.ts';
 import { snapshotBytes, snapshotUnpackedBytes } from '../../../shared/wire/limits.ts';
+import { roomShare } from '../../../shared/wire/state-room.ts';
 import type { Caller, CallFailure } from './http.ts';
 import { gzip } from './pack.ts';
 import type { SyncLog } from './ports.ts';
@@ -30,16 +31,22 @@ export async function takeSnapshot({ log, caller }: SnapshotParts): Promise<stri
   return (await port.take(bytes.value, got.value.headers.get('reelward-snapshot-by'))) ? cursor : null;
 }
 
-/** Gives this tablet's state to the server, for the next new tablet. A failure costs nothing: somebody else will give one. */
+/**
+ * Gives this tablet's state to the server, for the next new tablet; of one that is too large, its size alone. A failure costs nothing:
+ * somebody else will give one.
+ */
 export async function giveSnapshot(parts: SnapshotParts & { readonly cursor: string | null }): Promise<void> {
   const port = parts.log.snapshots;
   if (!port || parts.cursor === null) return;
   const plain = await port.make();
   if (!plain) return;
   const bytes = await gzip(plain);
-  if (bytes.length > snapshotBytes) return;
+  const size = { packed: bytes.length, plain: plain.length };
+  const isOver = roomShare(size) > 1;
   const path = `/api/snapshot?fold=${encodeURIComponent(port.fold)}&after=${parts.cursor}`;
-  await parts.caller.open(path, { method: 'PUT', bytes, timeoutMs: TIMEOUT_MS });
+  const told = isOver ? `&packed=${size.packed}&plain=${size.plain}` : '';
+  const sent = isOver ? new Uint8Array() : bytes;
+  await parts.caller.open(path + told, { method: 'PUT', bytes: sent, timeoutMs: TIMEOUT_MS });
 }
 
 async function unpack(response: Response): Promise<Result<Uint8Array, CallFailure>> {

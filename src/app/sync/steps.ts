@@ -2,7 +2,7 @@
 
 import type { Live } from '../../../shared/wire/messages.ts';
 import {
-  askClocks,
+  askPlant,
   isScreen,
   offerHeads,
   openSyncContext,
@@ -35,7 +35,7 @@ export interface SyncSteps {
   readonly pictures: () => Promise<CallFailure | 'done' | null>;
   /** A person took note of what is wrong with the server's log. */
   readonly tookNote: () => Promise<void>;
-  /** Asks how the plant stands: which tablets' clocks are off. */
+  /** Asks how the plant stands: which tablets' clocks are off, how large its state is. */
   readonly ask: () => Promise<CallFailure | null>;
   /** Counts own entries that the server does not hold yet; asks nobody. */
   readonly tellBacklog: () => Promise<void>;
@@ -68,7 +68,7 @@ function stepsOf(context: SyncContext): SyncSteps {
     start: () => offerHeads(context),
     push: () => pushAll(context),
     pull: () => pullAll(context),
-    ask: () => askClocks(context),
+    ask: () => askPlant(context),
     tookNote: () => takeNote(context),
     tellBacklog: () => tellBacklog(context),
     takeLive: (live) => takeLive(context, live),

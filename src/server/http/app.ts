@@ -9,6 +9,7 @@ import { bodyBytes } from '../../../shared/wire/limits.ts';
 import { wireHeader } from '../../../shared/wire/version.ts';
 import type { ServerContext } from '../context.ts';
 import { storeWords } from '../health.ts';
+import { readStateSize, type StateTold, stateTold } from '../state-room.ts';
 import type { StoreTrouble } from '../stores/trouble.ts';
 import { within } from '../within.ts';
 import { addBodyParsers } from './body.ts';
@@ -21,6 +22,7 @@ import { addPictureRoutes } from './picture-routes.ts';
 import { addPushRoutes } from './push-routes.ts';
 import { sharedRates } from './rates.ts';
 import { Refused, toRefusal, toRefused } from './refuse.ts';
+import { addSnapshotRoutes } from './snapshot-routes.ts';
 import { addStaticRoutes } from './static-routes.ts';
 import { addSyncRoutes } from './sync-routes.ts';
 import { addTraceRoutes } from './trace-routes.ts';
@@ -133,6 +135,7 @@ export async function createApp(context: ServerContext, tls: TlsFiles | null): P
   });
   addOperationRoutes(app, context);
   addSyncRoutes(app, context);
+  addSnapshotRoutes(app, context);
   addPeopleRoutes(app, context);
   addExportRoutes(app, context);
   addTraceRoutes(app, context);
@@ -195,27 +198,34 @@ function pushTold({ push }: ServerContext): object {
 
 function addOperationRoutes(app: FastifyInstance, context: ServerContext): void {
   // One question at a time: a database that says nothing would take a connection for each.
-  let asking: Promise<number> | null = null;
-  const end = () => {
-    asking ??= context.store
-      .head()
-      .then(({ pos }) => pos)
-      .finally(() => {
-        asking = null;
-      });
+  let asking: Promise<{ readonly entries: number; readonly state: StateTold | null }> | null = null;
+  const ask = async () => {
+    const { pos } = await context.store.head();
+    return { entries: pos, state: await readStateSize(context.store) };
+  };
+  const stand = () => {
+    asking ??= ask().finally(() => {
+      asking = null;
+    });
     return within(asking, HEALTH_MS, null);
   };
   app.get('/health', async (_, reply) => {
     reply.header('cache-control', 'no-store');
     const { health, store } = context;
     try {
-      const entries = await end();
-      if (entries === null)
+      const stands = await stand();
+      if (stands === null)
         throw Object.assign(new Error('the database does not answer'), { code: 'ETIMEDOUT' });
       health.answered();
       const upSeconds = Math.floor((context.nowMs() - context.startedMs) / 1000);
       const why = health.troubles();
-      const told = { store: store.dialect, entries, upSeconds, ...pushTold(context) };
+      const told = {
+        store: store.dialect,
+        entries: stands.entries,
+        upSeconds,
+        ...stateTold(stands.state),
+        ...pushTold(context),
+      };
       if (why.length === 0) return { ok: true, ...told };
       return reply.code(503).send({ ok: false, degraded: why, ...told });
     } catch (error) {
@@ -226,8 +236,8 @@ function addOperationRoutes(app: FastifyInstance, context: ServerContext): void 
   // For whoever chooses among several servers: one that reaches the database serves, whatever is wrong with the log that all of them share.
   app.get('/ready', async (_, reply) => {
     reply.header('cache-control', 'no-store');
-    const entries = await end().catch(() => null);
-    return entries === null ? reply.code(503).send({ ready: false }) : { ready: true };
+    const stands = await stand().catch(() => null);
+    return stands === null ? reply.code(503).send({ ready: false }) : { ready: true };
   });
   const metricsKey = openMetricsKey(context.settings.folder);
   app.get('/metrics', async (request, reply) => {

@@ -75,8 +75,8 @@ async function unpackBody(raw: Buffer, encoding: string | undefined): Promise<Bu
   }
 }
 
-/** Refuses bytes that are no gzip, or that unpack to more than `most`; nothing of what is unpacked is kept. */
-export async function checkUnpacks(packed: Uint8Array, most: number): Promise<void> {
+/** Refuses bytes that are no gzip, or that unpack to more than `most`; returns to how many they do. Nothing of what is unpacked is kept. */
+export async function checkUnpacks(packed: Uint8Array, most: number): Promise<number> {
   let size = 0;
   const stream = Readable.from([packed]).pipe(createGunzip());
   try {
@@ -88,6 +88,7 @@ export async function checkUnpacks(packed: Uint8Array, most: number): Promise<vo
     throw new Refused('bad-body', 'expected gzip');
   }
   if (size > most) throw new Refused('body-too-large', `the body unpacks to over ${most} bytes`);
+  return size;
 }
 
 /**

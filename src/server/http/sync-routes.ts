@@ -1,4 +1,4 @@
-// The log's routes: offer, push, pull, live, checkpoint, tree, keys, snapshot. Each checks the wire's version and the tablet first.
+// The log's routes: offer, push, pull, live, checkpoint, tree, keys; snapshots stand in snapshot-routes.ts. Each checks the wire's version and the tablet first.
 
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { DAY_MS } from '../../../shared/kit/moment.ts';
@@ -6,14 +6,8 @@ import { driftLimitMs } from '../../../shared/log/clock.ts';
 import { canonicalText } from '../../../shared/log/seal.ts';
 import { closedBy, unsignedEnd } from '../../../shared/log/vouched.ts';
 import { codesSince, type EntryFault } from '../../../shared/wire/codes.ts';
-import { type Cursor, formatCursor, parseCursor } from '../../../shared/wire/cursor.ts';
-import {
-  pageBytes,
-  pageEntries,
-  snapshotBytes,
-  snapshotEvery,
-  snapshotUnpackedBytes,
-} from '../../../shared/wire/limits.ts';
+import { formatCursor } from '../../../shared/wire/cursor.ts';
+import { pageBytes, pageEntries } from '../../../shared/wire/limits.ts';
 import {
   type Brought,
   type Info,
@@ -34,6 +28,7 @@ import {
   recordAskSchema,
 } from '../../../shared/wire/messages-heads.ts';
 import { checkpointText } from '../../../shared/wire/signing.ts';
+import { roomShare } from '../../../shared/wire/state-room.ts';
 import { treeSince, wireFloor, wireHeader, wireVersion } from '../../../shared/wire/version.ts';
 import type { ArrivedEntry } from '../arrived.ts';
 import { checkEntries, readEntry } from '../checked.ts';
@@ -42,13 +37,16 @@ import { isPlainEntry } from '../envelope.ts';
 import { storeWords } from '../health.ts';
 import { hashOf } from '../keys.ts';
 import { signedKeys } from '../plant-key.ts';
+import { readStateSize } from '../state-room.ts';
 import type { StoredEntry } from '../stores/store.ts';
 import type { TreeState } from '../stores/tree.ts';
 import { proveTree } from '../tree-heads.ts';
-import { bodySize, checkUnpacks, readAs } from './body.ts';
+import { bodySize, readAs } from './body.ts';
+import { readPlace } from './place.ts';
 import { checkWire, requireTablet } from './proof.ts';
 import { perTablet } from './rates.ts';
 import { Refused } from './refuse.ts';
+import { wantsSnapshot } from './snapshot-routes.ts';
 
 /**
  * Questions of one tablet in a minute about the tree, each up to some hundred hashes to find: one asks twice a minute, and up to ten times
@@ -79,9 +77,6 @@ export function addSyncRoutes(app: FastifyInstance, context: ServerContext): voi
   app.post('/api/witness', perTablet(TREE_ASKS), (request) => takeCosignature(request, context));
   app.post('/api/record', perTablet(TREE_ASKS), (request) => tellPlace(request, context));
   app.get('/api/keys', (request) => tellKeys(request, context));
-  app.put('/api/snapshot', { bodyLimit: snapshotBytes }, (request) => putSnapshot(request, context));
-  // Packed bytes as they are: packed for travel they would arrive unpacked, which is not what the app expects.
-  app.get('/api/snapshot', { compress: false }, (request, reply) => getSnapshot(request, reply, context));
 }
 
 async function offer(request: FastifyRequest, context: ServerContext): Promise<Offered> {
@@ -98,7 +93,9 @@ async function offer(request: FastifyRequest, context: ServerContext): Promise<O
     if (!head || head.tablet !== tablet || ack.seq < head.seq) continue;
     if ((await store.hashOf(head)) !== head.hash) acks[at] = { ...ack, seq: 0 };
   }
-  return { serverEpoch, serverMs: context.nowMs(), acks, clocksOff: await clocksOff(context) };
+  const state = await readStateSize(store);
+  const stateShare = state === null ? undefined : roomShare(state);
+  return { serverEpoch, serverMs: context.nowMs(), acks, clocksOff: await clocksOff(context), stateShare };
 }
 
 /** For how long a tablet that is not heard of any more is told of, ms. */
@@ -187,35 +184,6 @@ function readPush(body: unknown): {
   if (!plain) readAs(pushSchema, body);
   const push = body as Push; // checked either way
   return { sentMs: push.sentMs, entries: push.entries.map(readEntry), brought: push.brought ?? [] };
-}
-
-/** Position of the newest snapshot that this process knows of: asked again where it seems too old. */
-const snapshotPositions = new WeakMap<ServerContext, number>();
-
-async function wantsSnapshot(context: ServerContext, pos: number): Promise<boolean> {
-  if (pos - (snapshotPositions.get(context) ?? 0) <= snapshotEvery) return false;
-  // Another process may have taken one since.
-  const last = await context.store.snapshotPos();
-  snapshotPositions.set(context, last);
-  return pos - last > snapshotEvery;
-}
-
-/** Reads `after` and makes sure that it names a place in this very log. */
-async function readPlace(request: FastifyRequest, context: ServerContext): Promise<Cursor> {
-  const after = (request.query as Record<string, unknown>)['after'];
-  const cursor = typeof after === 'string' ? parseCursor(after) : null;
-  if (!cursor) throw new Refused('bad-query', 'after: expected a cursor, e.g. 0.0000000000000000');
-  const root = await context.store.rootAt(cursor.pos);
-  if (root === null || root.slice(0, 16) !== cursor.root) {
-    throw new Refused(
-      'epoch-changed',
-      'this log does not hold that place: begin anew, and offer what you hold',
-      {
-        serverEpoch: context.serverEpoch,
-      },
-    );
-  }
-  return { pos: cursor.pos, root };
 }
 
 async function pull(
@@ -325,41 +293,4 @@ async function tellKeys(request: FastifyRequest, context: ServerContext): Promis
   return tickets === null
     ? { serverEpoch, serverMs: nowMs, keys }
     : { serverEpoch, serverMs: nowMs, keys, tickets };
-}
-
-async function putSnapshot(
-  request: FastifyRequest,
-  context: ServerContext,
-): Promise<{ readonly kept: true }> {
-  checkWire(request);
-  const tablet = await requireTablet(request, context);
-  const fold = (request.query as Record<string, unknown>)['fold'];
-  if (typeof fold !== 'string' || !/^[\x21-\x7e]{1,64}$/.test(fold)) {
-    throw new Refused('bad-query', 'fold: expected the name of the fold that made the snapshot');
-  }
-  const cursor = await readPlace(request, context);
-  const bytes = request.body;
-  if (!(bytes instanceof Uint8Array) || bytes.length === 0) throw new Refused('bad-body', 'expected bytes');
-  context.quotas.spend(tablet.tablet, { bytes: bytes.length });
-  await checkUnpacks(bytes, snapshotUnpackedBytes);
-  await context.store.putSnapshot({ fold, cursor, tablet: tablet.tablet, atMs: context.nowMs(), bytes });
-  snapshotPositions.set(context, Math.max(snapshotPositions.get(context) ?? 0, cursor.pos));
-  return { kept: true };
-}
-
-async function getSnapshot(
-  request: FastifyRequest,
-  reply: FastifyReply,
-  context: ServerContext,
-): Promise<FastifyReply> {
-  checkWire(request);
-  await requireTablet(request, context);
-  const fold = (request.query as Record<string, unknown>)['fold'];
-  const snapshot = typeof fold === 'string' ? await context.store.snapshot(fold) : null;
-  if (!snapshot) throw new Refused('no-snapshot', 'none is kept for this fold: pull from the start');
-  return reply
-    .type('application/octet-stream')
-    .header('reelward-cursor', formatCursor(snapshot.cursor))
-    .header('reelward-snapshot-by', snapshot.tablet)
-    .send(Buffer.from(snapshot.bytes));
 }

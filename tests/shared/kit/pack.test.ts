@@ -3,6 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { packClosely, packValue, unpackValue } from '../../../shared/kit/pack.ts';
+import { untable } from '../../../shared/kit/pack-table.ts';
 
 const throughJson = (value: unknown, pack = packValue) =>
   unpackValue(JSON.parse(JSON.stringify(pack(value))));
@@ -71,10 +72,51 @@ describe('packClosely() and unpackValue()', () => {
     ['too many values', [[['a']], [0], [[[1, 2]]]]],
     ['a column too few', [[['a', 'b']], [0], [[[1]]]]],
     ['columns of no shape', [[['a']], [0], [[[1]], [[1]]]]],
+    ['a column too many', [[['a']], [0], [[[1], [1]]]]],
     ['a field whose name is no text', [[[1]], [0], [[[1]]]]],
+    ['a record of a shape between two', [[['a'], ['b']], [0.5], [[[1]], [[1]]]]],
   ])('refuse a table with %s', (_, table) => {
     expect(() => unpackValue({ $: 'rows', of: table })).toThrow(TypeError);
     expect(() => unpackValue({ $: 'records', of: [['k'], table] })).toThrow(TypeError);
+  });
+
+  test('leave out a field that is undefined, as JSON does', () => {
+    const records = Array.from({ length: 20 }, (_, at) => (at % 2 ? { id: at, of: undefined } : { id: at }));
+    expect(throughJson(records, packClosely)).toStrictEqual(throughJson(records));
+  });
+
+  test('refuse tables within tables that are nested deeper than can be kept', () => {
+    const nested = (depth: number, close: (inner: unknown) => unknown) => {
+      let value: unknown = 1;
+      for (let at = 0; at < depth; at++) value = close(value);
+      return value;
+    };
+    const rows = (inner: unknown) => ({ $: 'rows', of: [[['a']], [0], [[[inner]]]] });
+    const records = (inner: unknown) => ({ $: 'records', of: [['k'], [[['a']], [0], [[[inner]]]]] });
+    for (const close of [rows, records]) {
+      expect(unpackValue(nested(90, close))).toBeDefined();
+      expect(() => unpackValue(nested(110, close))).toThrow(TypeError);
+    }
+  });
+
+  test('give a record a field of its own for any name, and change no other object', () => {
+    const table = [[['__proto__', 'of']], [0], [[[{ polluted: true }], [1]]]];
+    const [record] = unpackValue({ $: 'rows', of: table }) as readonly object[];
+    expect(Object.keys(record ?? {})).toEqual(['__proto__', 'of']);
+    expect(Object.getPrototypeOf(record)).toBe(Object.prototype);
+    expect(Object.hasOwn(Object.prototype, 'polluted')).toBe(false);
+  });
+
+  test('make no record of a table that is not whole', () => {
+    const table = [[['a']], [0, 0], [[[{ $: 'endless' }]]]];
+    let made = 0;
+    expect(() =>
+      untable(table, (value) => {
+        made += 1;
+        return value;
+      }),
+    ).toThrow(TypeError);
+    expect(made).toBe(0);
   });
 
   test('refuse a table with more keys than records, or none', () => {

@@ -18,6 +18,7 @@ const hashes: Readonly<Record<number, string>> = {
   7: 'b98d1044a54ce7ac0c0b08d63013089797ba17599d6ff6fa4ecdc3f5f413b0f1',
   8: 'e621e51fa65bdc277bc9f38d7601ad5e3eee870e17275b88dda4ab26aab27b25',
   9: 'ddef6e0d7abc005444a0ab8d0e8b55f01cf35ce28fb97debd6d9c110260ea7cf',
+  10: '9fc06968d0d4b1cd6d77dc11c8650cf1d6aa4b3d2d606201cca3f3e4564a65dc',
 };
 
 function messagesHash(): string {

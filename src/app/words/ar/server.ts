@@ -66,6 +66,12 @@ export const words: Sentences<typeof english> = {
   clockOfAhead: (name, span) => sentence`${name}: متقدمة ${span}`,
   clockOfBehind: (name, span) => sentence`${name}: متأخرة ${span}`,
   clocksOffHelp: 'صحّحها: ما تكتبه هذه الأجهزة قد يكون بترتيب خاطئ.',
+  stateNears: (share) => sentence`ما يبدأ منه جهاز جديد يملأ ${share} من مكانه`,
+  stateNearsHelp:
+    'إذا امتلأ، يقرأ الجهاز الجديد السجل كله أولاً، وهذا يأخذ دقائق. أضف أجهزة احتياطية ما دام ذلك سريعاً، وأخبر من يعتني بالخادم.',
+  stateOver: 'الأجهزة الجديدة تبدأ ببطء',
+  stateOverHelp:
+    'ما يبدأ منه جهاز جديد أكبر من أن يُسلَّم: يقرأ السجل كله أولاً، وهذا يأخذ دقائق. أضفه قبل الحاجة إليه واتركه مفتوحاً وموصولاً بالكهرباء. لا يضيع شيء.',
   now: 'مزامنة الآن',
   causes: {
     unreachable: 'الخادم لا يجيب. تابع العمل؛ القيود تنتظر هنا.',

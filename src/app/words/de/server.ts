@@ -73,6 +73,12 @@ export const words: Sentences<typeof english> = {
   clockOfBehind: (name, span) => `${name}: ${span} nach`,
   clocksOffHelp:
     'Stellen Sie sie richtig: Was diese Tablets schreiben, steht vielleicht in falscher Reihenfolge.',
+  stateNears: (share) => `Womit ein neues Tablet beginnt, füllt ${share} des Platzes`,
+  stateNearsHelp:
+    'Ist er voll, liest ein neues Tablet erst das ganze Protokoll, minutenlang. Melden Sie Ersatz-Tablets an, solange es schnell geht, und sagen Sie es der Person, die den Server betreut.',
+  stateOver: 'Neue Tablets beginnen langsam',
+  stateOverHelp:
+    'Womit ein neues Tablet beginnt, ist zu groß zum Übergeben: Es liest erst das ganze Protokoll, minutenlang. Melden Sie es an, bevor Sie es brauchen, und lassen Sie es am Ladegerät offen. Nichts geht verloren.',
   now: 'Jetzt abgleichen',
   causes: {
     unreachable: 'Der Server antwortet nicht. Arbeiten Sie weiter; Einträge warten hier.',

@@ -72,6 +72,12 @@ export const words: Sentences<typeof english> = {
   clockOfAhead: (name, span) => `${name}: ${span} por delante`,
   clockOfBehind: (name, span) => `${name}: ${span} por detrás`,
   clocksOffHelp: 'Póngalos en hora: lo que escriben estas tabletas puede quedar en mal orden.',
+  stateNears: (share) => `Aquello de lo que parte una tableta nueva ocupa el ${share} de su espacio`,
+  stateNearsHelp:
+    'Cuando se llene, una tableta nueva leerá primero todo el registro, durante minutos. Dé de alta tabletas de reserva mientras es rápido y avise a quien cuida del servidor.',
+  stateOver: 'Las tabletas nuevas empiezan despacio',
+  stateOverHelp:
+    'Aquello de lo que parte una tableta nueva es demasiado grande para entregarlo: lee primero todo el registro, durante minutos. Dela de alta antes de necesitarla y déjela abierta y enchufada. No se pierde nada.',
   now: 'Sincronizar ahora',
   causes: {
     unreachable: 'El servidor no responde. Siga trabajando; los apuntes esperan aquí.',

@@ -72,6 +72,12 @@ export const words: Sentences<typeof english> = {
   clockOfAhead: (name, span) => `${name} : avance de ${span}`,
   clockOfBehind: (name, span) => `${name} : retarde de ${span}`,
   clocksOffHelp: 'Mettez-les à l’heure : ce qu’écrivent ces tablettes peut être dans le mauvais ordre.',
+  stateNears: (share) => `Ce dont part une nouvelle tablette prend ${share} de la place`,
+  stateNearsHelp:
+    'Une fois pleine, une nouvelle tablette lira d’abord tout le journal, pendant des minutes. Ajoutez des tablettes de réserve tant que c’est rapide, et prévenez la personne qui s’occupe du serveur.',
+  stateOver: 'Les nouvelles tablettes démarrent lentement',
+  stateOverHelp:
+    'Ce dont part une nouvelle tablette est trop grand pour être transmis : elle lit d’abord tout le journal, pendant des minutes. Ajoutez-la avant d’en avoir besoin et laissez-la ouverte, branchée. Rien n’est perdu.',
   now: 'Synchroniser',
   causes: {
     unreachable: 'Le serveur ne répond pas. Continuez à travailler ; les entrées attendent ici.',

@@ -67,6 +67,12 @@ export const words: Sentences<typeof english> = {
   clockOfAhead: (name, span) => `${name}: ${span} sietés`,
   clockOfBehind: (name, span) => `${name}: ${span} késés`,
   clocksOffHelp: 'Állítsa be őket: amit ezek a tabletek írnak, rossz sorrendben állhat.',
+  stateNears: (share) => `Amiből egy új tablet indul, a hely ${share}-át foglalja`,
+  stateNearsHelp:
+    'Ha betelik, egy új tablet előbb az egész naplót olvassa be, ez percekig tart. Léptesse be a tartalék tableteket, amíg gyors, és szóljon a szerver felelősének.',
+  stateOver: 'Az új tabletek lassan indulnak',
+  stateOverHelp:
+    'Amiből egy új tablet indul, túl nagy az átadáshoz: előbb az egész naplót olvassa be, ez percekig tart. Léptesse be, mielőtt kell, és hagyja nyitva, töltőn. Semmi sem vész el.',
   now: 'Szinkron most',
   causes: {
     unreachable: 'A szerver nem válaszol. Dolgozzon tovább; a bejegyzések itt várnak.',

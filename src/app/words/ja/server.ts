@@ -67,6 +67,12 @@ export const words: Sentences<typeof english> = {
   clockOfAhead: (name, span) => `${name}：${span}進み`,
   clockOfBehind: (name, span) => `${name}：${span}遅れ`,
   clocksOffHelp: '合わせてください：これらのタブレットの記録は順序が狂うことがあります。',
+  stateNears: (share) => `新しいタブレットの開始データが容量の${share}を使っています`,
+  stateNearsHelp:
+    'いっぱいになると、新しいタブレットはまずログ全体を読むため、数分かかります。速いうちに予備のタブレットを登録し、サーバーの担当者に伝えてください。',
+  stateOver: '新しいタブレットの開始に時間がかかります',
+  stateOverHelp:
+    '新しいタブレットの開始データが大きすぎて渡せません。まずログ全体を読むため、数分かかります。必要になる前に登録し、充電しながら開いたままにしてください。失われるものはありません。',
   now: '今すぐ同期する',
   causes: {
     unreachable: 'サーバーの応答がありません。作業を続けてください。記録はここで待ちます。',

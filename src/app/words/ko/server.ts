@@ -67,6 +67,12 @@ export const words: Sentences<typeof english> = {
   clockOfAhead: (name, span) => `${name}: ${span} 빠름`,
   clockOfBehind: (name, span) => `${name}: ${span} 늦음`,
   clocksOffHelp: '맞추십시오: 이 태블릿들이 쓴 것은 순서가 틀릴 수 있습니다.',
+  stateNears: (share) => `새 태블릿의 시작 데이터가 공간의 ${share}를 차지함`,
+  stateNearsHelp:
+    '가득 차면 새 태블릿은 먼저 로그 전체를 읽어 몇 분이 걸립니다. 빠를 때 예비 태블릿을 등록하고 서버 담당자에게 알리십시오.',
+  stateOver: '새 태블릿이 느리게 시작함',
+  stateOverHelp:
+    '새 태블릿의 시작 데이터가 너무 커서 넘겨줄 수 없습니다. 먼저 로그 전체를 읽어 몇 분이 걸립니다. 필요하기 전에 등록하고, 충전기에 꽂아 열어 두십시오. 잃는 것은 없습니다.',
   now: '지금 동기화',
   causes: {
     unreachable: '서버가 응답하지 않습니다. 계속 작업하십시오. 기록은 여기서 기다립니다.',

@@ -72,6 +72,12 @@ export const words: Sentences<typeof english> = {
   clockOfAhead: (name, span) => `${name}: spieszy się o ${span}`,
   clockOfBehind: (name, span) => `${name}: spóźnia się o ${span}`,
   clocksOffHelp: 'Ustaw je: to, co zapisują te tablety, może stać w złej kolejności.',
+  stateNears: (share) => `To, od czego zaczyna nowy tablet, zajmuje ${share} miejsca`,
+  stateNearsHelp:
+    'Gdy miejsce się skończy, nowy tablet najpierw przeczyta cały dziennik, co trwa minuty. Dołącz zapasowe tablety, póki jest szybko, i powiedz opiekunowi serwera.',
+  stateOver: 'Nowe tablety zaczynają powoli',
+  stateOverHelp:
+    'To, od czego zaczyna nowy tablet, jest za duże do przekazania: najpierw czyta cały dziennik, co trwa minuty. Dołącz go, zanim będzie potrzebny, i zostaw otwarty pod ładowarką. Nic nie ginie.',
   now: 'Synchronizuj teraz',
   causes: {
     unreachable: 'Serwer nie odpowiada. Pracuj dalej; wpisy czekają tutaj.',

@@ -67,6 +67,12 @@ export const words: Sentences<typeof english> = {
   clockOfAhead: (name, span) => `${name}: ${span} à frente`,
   clockOfBehind: (name, span) => `${name}: ${span} atrás`,
   clocksOffHelp: 'Acerte-os: o que estes tablets escrevem pode ficar na ordem errada.',
+  stateNears: (share) => `Aquilo de que um tablet novo parte ocupa ${share} do espaço`,
+  stateNearsHelp:
+    'Quando encher, um tablet novo lerá antes o log inteiro, por minutos. Adicione tablets de reserva enquanto é rápido e avise o responsável pelo servidor.',
+  stateOver: 'Tablets novos começam devagar',
+  stateOverHelp:
+    'Aquilo de que um tablet novo parte é grande demais para ser entregue: ele lê antes o log inteiro, por minutos. Adicione-o antes de precisar e deixe-o aberto, na tomada. Nada se perde.',
   now: 'Sincronizar agora',
   causes: {
     unreachable: 'O servidor não responde. Siga trabalhando; os registros esperam aqui.',

@@ -66,6 +66,12 @@ export const words: Sentences<typeof english> = {
   clockOfAhead: (name, span) => `${name}: nhanh ${span}`,
   clockOfBehind: (name, span) => `${name}: chậm ${span}`,
   clocksOffHelp: 'Chỉnh lại: những gì các tablet này ghi có thể sai thứ tự.',
+  stateNears: (share) => `Dữ liệu khởi đầu cho tablet mới chiếm ${share} chỗ`,
+  stateNearsHelp:
+    'Khi đầy, tablet mới phải đọc cả nhật ký trước, mất vài phút. Hãy thêm tablet dự phòng khi còn nhanh và báo người phụ trách máy chủ.',
+  stateOver: 'Tablet mới khởi động chậm',
+  stateOverHelp:
+    'Dữ liệu khởi đầu cho tablet mới quá lớn để chuyển: tablet phải đọc cả nhật ký trước, mất vài phút. Thêm trước khi cần và để mở, cắm sạc. Không mất gì.',
   now: 'Đồng bộ ngay',
   causes: {
     unreachable: 'Máy chủ không trả lời. Cứ làm tiếp; các mục chờ ở đây.',

@@ -64,6 +64,12 @@ export const words: Sentences<typeof english> = {
   clockOfAhead: (name, span) => `${name}：快 ${span}`,
   clockOfBehind: (name, span) => `${name}：慢 ${span}`,
   clocksOffHelp: '请校准：这些平板写的记录可能顺序不对。',
+  stateNears: (share) => `新平板的起始数据已占空间的 ${share}`,
+  stateNearsHelp:
+    '满了以后，新平板要先读完整个日志，需要几分钟。请趁现在还快，先加入备用平板，并告诉管服务器的人。',
+  stateOver: '新平板启动慢',
+  stateOverHelp:
+    '新平板的起始数据太大，无法转交：要先读完整个日志，需要几分钟。请在用到之前加入，接上电源，保持打开。数据不会丢失。',
   now: '立即同步',
   causes: {
     unreachable: '服务器没有应答。请继续工作；记录在这里等待。',

@@ -10,6 +10,7 @@ import { joinPlant, untilSent, untilSync } from '../joined.ts';
 import { leaveToTour } from '../look.ts';
 import type { PlantServer } from '../serve.ts';
 import { closeDialogs, confirm, goThere, type Here, type Leg, openBy } from './here.ts';
+import { newTabletsLeg } from './new-tablets-leg.ts';
 import { rightLegs } from './right-legs.ts';
 import { stationLegs } from './station-legs.ts';
 import { wallLeg } from './wall-leg.ts';
@@ -321,6 +322,7 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     { name: 'restored', stops: restored },
     { name: 'forked', stops: forked },
     { name: 'clocks', stops: clocks },
+    newTabletsLeg,
     wallLeg(server),
     { name: 'taken', stops: taken },
   ];

@@ -1,6 +1,7 @@
 // This tablet and its plant's server: how sync stands, joining by a one-time code, and what a lead does with other tablets.
 
 import { useEffect, useState } from 'preact/hooks';
+import { roomWord } from '../../../../../shared/wire/state-room.ts';
 import { useApp } from '../../../app.ts';
 import { sayShare, useBehind } from '../../../behind.ts';
 import { deviceClock } from '../../../device/clock.ts';
@@ -10,7 +11,7 @@ import { Button } from '../../../ui/Button.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { sayCause, serverWords } from '../../../words/server.ts';
 import { syncWords } from '../../../words/sync.ts';
-import { formatCount, formatSpan, say } from '../../../words/words.ts';
+import { formatCount, formatShare, formatSpan, say } from '../../../words/words.ts';
 import { Join } from './Join.tsx';
 import { Lead } from './Lead.tsx';
 import './server.css';
@@ -109,12 +110,30 @@ function Standing({ status, plant }: { readonly status: SyncStatus; readonly pla
         </div>
       )}
       <Watched status={status} />
+      <NewTablets share={status.stateShare} />
       <div>
         <Button testId="sync-now" onPress={() => app.connection.value?.syncNow()}>
           {words.now}
         </Button>
       </div>
     </section>
+  );
+}
+
+/** That new tablets will not start from another's state for much longer, or do not any more. */
+function NewTablets({ share }: { readonly share: number | null }) {
+  const words = say(serverWords);
+  const word = roomWord(share ?? 0);
+  if (word === 'fits') return null;
+  const isOver = word === 'over';
+  return (
+    <div class="caution" data-testid={`new-tablets-${word}`}>
+      <Icon name="warn" />
+      <div>
+        <b>{isOver ? words.stateOver : words.stateNears(formatShare(share ?? 0))}</b>
+        <p>{isOver ? words.stateOverHelp : words.stateNearsHelp}</p>
+      </div>
+    </div>
   );
 }
 
