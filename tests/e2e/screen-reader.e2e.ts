@@ -2,6 +2,8 @@
 // follow each other, questions are named; and what happens by itself is said, whole, in its order and once.
 
 import { expect, it } from 'vitest';
+import { pass } from './support/clock.ts';
+import { goTo, keepRunning } from './support/floor.ts';
 import { faultsOf, heard, listenAsReader, readTree } from './support/reader.ts';
 import {
   answerAndSplice,
@@ -67,10 +69,42 @@ it('says each warning once, and the splice', async () => {
   expect(said['spliced']?.filter((each) => each.startsWith('alert: Right reel to splice'))).toHaveLength(1);
 });
 
+it('says a warning that came under a question once that is closed, as it then stands', () =>
+  demo.onTablet(async ({ page }) => {
+    const warnings = async () => (await heard(page)).filter((each) => /^alert: .*\bM\d-[FR]-\d+/.test(each));
+    await keepRunning(page);
+    await goTo(page, 'load');
+    await listenAsReader(page);
+    await page.getByTestId('open-help').click();
+    await page.locator('dialog[open]').waitFor();
+    const open = async () => Number(await page.locator('[data-testid=warning] .many').textContent());
+    const before = await open();
+    const openLater = async () => {
+      await pass(page, 60_000);
+      return open();
+    };
+    await expect.poll(openLater).toBeGreaterThan(before);
+    expect(await warnings()).toEqual([]);
+    await page.keyboard.press('Escape');
+    await page.locator('dialog').waitFor({ state: 'detached' });
+    const said = await warnings();
+    expect(said).not.toEqual([]);
+    expect(new Set(said).size).toBe(said.length);
+  }));
+
 it('says how far a changeover is', async () => {
-  const said = Object.values(await saidIn(changeOver, 'BADGE-3301')).flat();
+  const said = await saidIn(changeOver, 'BADGE-3301');
+  for (const [at, step] of ['ticked', 'scanned', 'noted', 'measured', 'skipped'].entries()) {
+    const far = said[step]?.filter((each) => /^status: \d+ of \d+ steps$/.test(each));
+    expect(far, step).toEqual([expect.stringMatching(`^status: ${at + 1} of `)]);
+  }
+  expect(said['scanned']).toContain('status: Step answered: ST-GN-F'); // though its field has the focus
   const released = 'status: Released. Start the run on the line screen.';
-  expect(said.filter((each) => each === released)).toEqual([released]);
+  expect(
+    Object.values(said)
+      .flat()
+      .filter((each) => each === released),
+  ).toEqual([released]);
 });
 
 it('says that a trace is answered, and that the log was saved', async () => {

@@ -20,6 +20,7 @@ export function ClockBanner({ slip }: { readonly slip: ClockSlip }) {
       data={{ 'data-kind': slip.kind }}
       picture={<Icon name="warn" />}
       slot={null}
+      about={slip.kind}
       short={words.short}
       act={null}
       rest={

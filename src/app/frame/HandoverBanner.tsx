@@ -65,6 +65,7 @@ function LeftOpen({ held, waits }: LeftOpenProps) {
         testId="left-open"
         picture={<VerdictShape verdict="held" size={44} />}
         slot={first?.facts.slot ?? null}
+        about={[...held.map(({ entry }) => entry), waits?.atMs].join(' ')}
         short={short}
         act={
           first ? (

@@ -2,9 +2,10 @@
 // next scan, verdict, entry of this tablet or change of screen, so that what it offers to take back is always what was done last.
 
 import { effect } from '@preact/signals';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { type Notice, useApp } from '../app.ts';
 import { place } from '../router.ts';
+import { whenHeard } from '../ui/heard.ts';
 
 /** A notice goes by itself after this long, unless it offers an act. */
 const SHOWN_MS = 6000;
@@ -52,20 +53,36 @@ export function Notices() {
     );
     return () => clearTimeout(timer);
   }, [notice]);
-  if (!notice) return null;
+  // Told as a question closes, it is put in anew once the question is gone: under it nothing is heard.
+  const row = useRef<HTMLDivElement>(null);
+  const [times, setTimes] = useState(0);
+  useLayoutEffect(() => {
+    if (!notice || !row.current) return undefined;
+    let isLater = false;
+    const giveUp = whenHeard(row.current, () => {
+      if (isLater) setTimes((before) => before + 1);
+    });
+    isLater = true;
+    return giveUp;
+  }, [notice]);
+  // Its row stands before the message comes: one that comes with its text is not read by all readers of the screen.
   return (
-    <div class={`notice ${notice.tone}`} role="status" data-testid="notice">
-      <span>{notice.text}</span>
-      {notice.act && (
-        <button
-          type="button"
-          onClick={() => {
-            app.notice.value = null;
-            notice.act?.run();
-          }}
-        >
-          {notice.act.label}
-        </button>
+    <div ref={row} class="notices" role="status">
+      {notice && (
+        <div key={times} class={`notice ${notice.tone}`} data-testid="notice">
+          <span>{notice.text}</span>
+          {notice.act && (
+            <button
+              type="button"
+              onClick={() => {
+                app.notice.value = null;
+                notice.act?.run();
+              }}
+            >
+              {notice.act.label}
+            </button>
+          )}
+        </div>
       )}
     </div>
   );

@@ -78,7 +78,7 @@ function Comparison({ shown, compared }: { readonly shown: ShownVerdict; readonl
       <p class="code chars" translate={false}>
         {unit === 'mm' ? <mark>{found} mm</mark> : rows.found}
       </p>
-      <p>{unit === 'mm' ? shown.feeder : words.says}</p>
+      <p>{unit === 'mm' ? shown.feeder : words.says}</p>{' '}
       {unit === 'part' && <p class="soft">{more.characters(differ)}</p>}
     </div>
   );
@@ -181,6 +181,7 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
   const canUnload = inTheWay !== null && floor.slots.has(slotKey(line, inTheWay));
   const loaded = unloading === null ? undefined : floor.slots.get(slotKey(line, unloading));
   const panels = panelsOf(floor, line, shown);
+  const lineName = lineToTell(app, line);
   const goesOn = first.code === 'wrong-part' || first.code === 'reel-elsewhere';
   return (
     <section
@@ -195,7 +196,8 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
         <VerdictShape verdict="refused" size={112} />
         <div>
           <p class="kind">
-            {[words.refused, lineToTell(app, line)].filter((each) => each !== null).join(' · ')}
+            {words.refused}
+            {lineName !== null && <span class="at"> · {lineName}</span>}
           </p>
           <h1 id={title}>{words.reasons[first.code].title}</h1>
           <p>

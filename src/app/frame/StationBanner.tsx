@@ -21,6 +21,7 @@ export function StationBanner({ silent }: { readonly silent: CountedBy & { reado
       testId="station-silent"
       picture={<Icon name="warn" />}
       slot={null}
+      about={`${silent.name} ${silent.sinceMs}`}
       short={words.silentShort}
       act={null}
       rest={

@@ -11,6 +11,7 @@ import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { warningWords } from '../words/warning.ts';
 import { formatSpan, say } from '../words/words.ts';
+import { askedFor } from './warning-text.ts';
 
 export function UnansweredBanner({ open }: { readonly open: readonly Unanswered[] }) {
   const app = useApp();
@@ -32,6 +33,7 @@ export function UnansweredBanner({ open }: { readonly open: readonly Unanswered[
       data={{ 'data-level': level }}
       picture={<Icon name="bell" size={32} />}
       slot={slot}
+      about={askedFor(open)}
       short={short.join(' · ')}
       act={
         <Button

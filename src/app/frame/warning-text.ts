@@ -3,6 +3,7 @@
 import { moreBy } from '../../../shared/floor/packs.ts';
 import { needKey } from '../../../shared/floor/state.ts';
 import type { Outlook, SlotOutlook } from '../../../shared/outlook/line.ts';
+import type { Unanswered } from '../../../shared/outlook/unanswered.ts';
 import type { Watch } from '../outlook/watch.ts';
 import type { ToSay } from '../ui/SaidOnce.tsx';
 import { feedWords } from '../words/feeds.ts';
@@ -28,10 +29,15 @@ export interface WarningSaid {
 /** Warnings that readers of the screen were told of, on whichever screen. */
 export const warningsTold = new Set<string>();
 
-/** What readers of the screen are told of a warning: once at each of its levels. `name`: its slot as it is called here. */
+/** What readers of the screen are told of a warning: once at each of its levels and tones. `name`: its slot as it is called here. */
 export function toSayOf(slot: SlotOutlook, name: string, at: Parameters<typeof sayWarning>[1]): ToSay {
-  const id = `${needKey(slot.loaded.line, slot.slot, slot.need)}#${slot.warning.level}`;
+  const id = `${needKey(slot.loaded.line, slot.slot, slot.need)}#${slot.warning.level} ${warningTone(slot)}`;
   return { id, text: `${name} ${sayWarning(slot, at).long}` };
+}
+
+/** Names what nobody answers: another warning, or one that has become graver, is another thing to be told. */
+export function askedFor(open: readonly Unanswered[]): string {
+  return open.map(({ line, slot, need, level }) => `${needKey(line, slot, need)}#${level}`).join(' ');
 }
 
 /** `zone`: of the line. */

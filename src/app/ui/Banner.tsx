@@ -16,8 +16,8 @@ export interface BannerProps {
   readonly picture: ComponentChildren;
   /** The slot that it is about; null where it is about none. */
   readonly slot: string | null;
-  /** What it is about, where that is more than the slot: as long as this is the same, readers of the screen are told once. */
-  readonly about?: string;
+  /** What it is about and how grave that is: as long as this is the same, readers of the screen are told once. */
+  readonly about: string;
   /** The whole of it in two or three words, for a phone. */
   readonly short: string;
   /** The whole sentence. */
@@ -29,12 +29,11 @@ export interface BannerProps {
 }
 
 export function Banner(props: BannerProps) {
-  const { tone, testId, picture, slot, short, act, rest } = props;
+  const { tone, testId, picture, slot, about, short, act, rest } = props;
   const words = say(shellWords);
   const [isOpen, setOpen] = useState(false);
   const sentence = useRef<HTMLSpanElement>(null);
   const [told, setTold] = useState<ToSay | null>(null);
-  const about = props.about ?? slot ?? testId;
   useLayoutEffect(() => {
     setTold({ id: about, text: `${slot ?? ''} ${sentence.current?.textContent}`.trim() });
   }, [about]);

@@ -2,6 +2,7 @@
 // each of them it would drown what is new.
 
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { whenHeard } from './heard.ts';
 
 /** Something to be told. */
 export interface ToSay {
@@ -14,18 +15,25 @@ export interface ToSay {
 export function SaidOnce({ all, told }: { readonly all: readonly ToSay[]; readonly told?: Set<string> }) {
   const own = useRef(new Set<string>());
   const known = told ?? own.current;
+  const place = useRef<HTMLSpanElement>(null);
+  const newest = useRef(all);
+  newest.current = all;
   const [text, setText] = useState('');
   const ids = all.map(({ id }) => id).join('\n');
   // Into an element that is there already: one that comes with its text is not read by all readers.
   useEffect(() => {
     const now = new Set(ids.split('\n'));
     if (!told) for (const id of known) if (!now.has(id)) known.delete(id);
-    const fresh = all.filter(({ id }) => !known.has(id));
-    for (const { id } of fresh) known.add(id);
-    setText(fresh.map((each) => each.text).join(' '));
+    const tell = () => {
+      // As it stands when it is told: a question may have lain over it for minutes.
+      const fresh = newest.current.filter(({ id }) => !known.has(id));
+      for (const { id } of fresh) known.add(id);
+      setText(fresh.map((each) => each.text).join(' '));
+    };
+    return place.current ? whenHeard(place.current, tell) : undefined;
   }, [ids]);
   return (
-    <span class="hidden" role="alert">
+    <span ref={place} class="hidden" role="alert">
       {text}
     </span>
   );

@@ -69,11 +69,30 @@ export function focusOf(page: Page): Promise<Focus> {
 /** Where the focus is, seen as it must be; throws with what is wrong with it. */
 export async function seenFocus(page: Page, after: string): Promise<Focus> {
   await drawn(page);
-  // What is taken away may be given another place a moment later; a place that is lost for good is told below.
-  await page
-    .waitForFunction(() => document.activeElement !== document.body, null, { timeout: 10_000 })
-    .catch(() => undefined);
+  await comesBack(page);
   return looked(page, after);
+}
+
+/** Waits for a focus that is lost, for as long as the page goes on changing: it comes back with what took it away, or is lost for good. */
+async function comesBack(page: Page): Promise<void> {
+  const isLost = () => page.evaluate(() => document.activeElement === document.body);
+  const changes = await page.evaluateHandle(() => {
+    const count = {
+      seen: 0,
+      watch: new MutationObserver(({ length }) => {
+        count.seen += length;
+      }),
+    };
+    count.watch.observe(document, { attributes: true, characterData: true, childList: true, subtree: true });
+    return count;
+  });
+  for (let before = -1; await isLost(); ) {
+    const seen = await changes.evaluate((count) => count.seen);
+    if (seen === before) break;
+    before = seen;
+    await drawn(page);
+  }
+  await changes.evaluate(({ watch }) => watch.disconnect());
 }
 
 /** The same without waiting: Tab moves the focus at once. */

@@ -39,6 +39,9 @@ export async function listenAsReader(page: Page): Promise<void> {
       for (const region of regions) {
         if (!region.isConnected) continue;
         const text = textOf(region).replace(/\s+/g, ' ').trim();
+        // What lies under a question is shut off: nothing of it is told, nor once the question is gone.
+        const question = [...document.querySelectorAll('dialog[open]')].at(-1);
+        if (question !== undefined && !question.contains(region)) continue;
         if (text === (last.get(region) ?? '')) continue;
         last.set(region, text);
         if (text !== '') said.push(`${region.getAttribute('role') ?? 'status'}: ${text}`);

@@ -67,7 +67,9 @@ function Steps({
       <ActGroup reason={refusal}>
         <div class="row">
           {head ?? <h2>{title}</h2>}
-          <span class="chip">{words.progress(String(view.done), String(view.asked))}</span>
+          <span class="chip" role="status">
+            {words.progress(String(view.done), String(view.asked))}
+          </span>
           {!isHere && list.closedMs === null && (
             <>
               <span class="chip care">

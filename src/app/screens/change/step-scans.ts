@@ -41,9 +41,13 @@ export function useStepScans(desk: DeskRun, asked: StepScansAsked): StepScans {
   const next = asked.mayAnswer ? currentScanStep(asked.view, focused ?? chosen) : null;
   const isMeant = next !== null && next.step === focused;
 
-  function settle(step: ChecklistStep, judged: StepScan, then: () => void = () => undefined): void {
+  function settle(step: ChecklistStep, judged: StepScan): void {
     const words = say(checklistWords);
-    if (judged.ok) void asked.onAnswer(step, judged.value).then((isKept) => isKept && then());
+    if (judged.ok)
+      void asked.onAnswer(step, judged.value).then((isKept) => {
+        // Told wherever it came from: the camera lies over the list, and of a field that goes with its answer nothing is heard.
+        if (isKept) app.notice.value = { tone: 'go', text: words.scanKept(judged.value) };
+      });
     const text = judged.ok
       ? null
       : `${words.scannedIs[judged.is](judged.name)} ${words.scanWants[step.wants ?? 'other']}`;
@@ -51,12 +55,7 @@ export function useStepScans(desk: DeskRun, asked: StepScansAsked): StepScans {
   }
 
   function onScan(judged: StepScan): void {
-    if (next === null) return;
-    // Whoever scanned from elsewhere, or by the camera that lies over the list, is told what became of it.
-    settle(next, judged, () => {
-      if (judged.ok && !isMeant)
-        app.notice.value = { tone: 'go', text: say(checklistWords).scanKept(judged.value) };
-    });
+    if (next !== null) settle(next, judged);
   }
 
   const newest = useRef(onScan);

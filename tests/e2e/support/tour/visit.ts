@@ -36,7 +36,8 @@ export interface Journal {
   readonly shots: Shots;
 }
 
-async function speak(page: Page, spoken: Spoken): Promise<void> {
+/** Has the page speak a language, or a trial of longest or mirrored words, and waits until it does. */
+export async function speak(page: Page, spoken: Spoken): Promise<void> {
   await page.evaluate(({ language, pseudo }) => {
     dispatchEvent(new CustomEvent('reelward-speak', { detail: { language, pseudo } }));
   }, spoken);
