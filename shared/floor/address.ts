@@ -1,7 +1,7 @@
 // Where is a slot? Its address is the plant's own text, kept and shown as written; inside it has a machine, a bank, a position and
 // a lane, as far as the text says them. The one door to that question: sheet, map, walk, verdict and changeover ask here.
 // Method: the text is cut at - / . _ : and blanks, or where letters and digits meet (`M1F14`, `F1`, `2A`); the last number is the
-// position in 8 mm steps, a letter or a short number behind it the lane of a feeder with several, the word before it the bank, the
+// position in 8 mm steps, a letter or a digit behind it the lane of a feeder with several, the word before it the bank, the
 // rest the machine. A text without such a number is a place of its own: it has no neighbours and comes last on the walk.
 // Refused: a form that every plant must follow, since the text is printed on the slots already.
 
@@ -65,11 +65,18 @@ function addressOf(slot: string, words: readonly string[]): Omit<SlotAddress, 's
     const isBank = frontWords.test(first) || rearWords.test(first);
     return isBank ? endOf(last, null, first) : endOf(last, first, null);
   }
-  // A short number behind a number is a lane: `M1-F-014-2`.
-  const hasLane = words.length > 3 && /^\d{1,2}$/.test(last) && /^\d+$/.test(words.at(-2) ?? '');
+  const hasLane = words.length > 3 && isLaneBehind(words.slice(-3));
   const end = hasLane ? `${words.at(-2)}-${last}` : last;
   const before = words.slice(0, hasLane ? -2 : -1);
   return endOf(end, before.slice(0, -1).join('-'), before.at(-1) ?? null);
+}
+
+/**
+ * A digit behind a number is a lane where that number is surely a position: behind a bank's letters (`M1-F-7-2`), or of three digits
+ * (`M1-B1-014-2`). Else the number before is a bank, and the last one counts its positions: `L1-M2-1-14`.
+ */
+function isLaneBehind([bank = '', position = '', lane = '']: readonly string[]): boolean {
+  return /^[1-9]$/.test(lane) && /^\d+$/.test(position) && (!/\d/.test(bank) || position.length > 2);
 }
 
 /** The position and lane that a text ends with, with what stands before it; null where it ends with none. */

@@ -49,6 +49,11 @@ describe('parseSlot()', () => {
     ['2A', null, null, 2, 'A'],
     ['M1-F-14B', 'M1', 'F', 14, 'B'],
     ['M1-F-014-2', 'M1', 'F', 14, '2'],
+    ['M1-F-7-2', 'M1', 'F', 7, '2'],
+    ['M1-B1-014-2', 'M1', 'B1', 14, '2'],
+    // A bank that is a number: its positions are no lanes of one feeder.
+    ['L1-M2-1-2', 'L1-M2', '1', 2, null],
+    ['L1-M2-1-14', 'L1-M2', '1', 14, null],
     ['M1-F-12345', 'M1', 'F', 12345, null],
   ])('reads %s', (text, machine, bank, position, lane) => {
     expect(parseSlot(text)).toEqual({ slot: text, machine, bank, position, lane });
