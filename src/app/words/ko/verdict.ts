@@ -41,7 +41,7 @@ const reasons: ReasonWords = {
   'wrong-for-lane': {
     title: '다른 레인에 맞지 않음',
     say: (f) => `${f['lane']}은(는) 이 슬롯에서 ${f['wanted']}을(를) 씁니다.`,
-    act: '돌려놓으세요. 두 레인에 모두 맞는 릴을 스캔하세요.',
+    act: '돌려놓으십시오. 두 레인에 모두 맞는 릴을 스캔하십시오.',
   },
   'kept-for-lane': {
     title: '다른 레인용으로 둠',
