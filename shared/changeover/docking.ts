@@ -5,13 +5,15 @@
 
 import { compareSlots, isLaneBeside, positionsUnder } from '../floor/address.ts';
 import { blockOn } from '../floor/blocks.ts';
+import { sharesSlots } from '../floor/lanes.ts';
+import { slotKeptFor } from '../floor/slot-right.ts';
 import type { CartPlace, FloorState, SlotState } from '../floor/state.ts';
 import { feederKey } from './feeder-lanes.ts';
 import { loadedFeeders, widthOf } from './loaded.ts';
 
 /**
  * A place that does not fit: its feeder or reel stands on a slot (`at`), its material was blocked (`at` null), or its feeder takes
- * a position of one that stands there and stays, or of one that the cart brings too (`neighbour`, which stands on `at`), or another lane of its
+ * a position of one that stands there and stays, as what another lane keeps does, or of one that the cart brings too (`neighbour`, which stands on `at`), or another lane of its
  * feeder (`lane-beside`, for `at`) does not fit or is for something else.
  */
 export interface UnfitPlace {
@@ -55,7 +57,7 @@ export function dockingOf(
   unfit.sort((a, b) => compareSlots(a.place.slot, b.place.slot));
   const filled = new Set(ready.map(({ slot }) => feederKey(slot)));
   const off = [...state.slots.values()]
-    .filter(({ line, slot }) => line === more.line && filled.has(feederKey(slot)))
+    .filter(({ line, slot }) => sharesSlots(line, more.line) && filled.has(feederKey(slot)))
     .sort((a, b) => compareSlots(a.slot, b.slot));
   return { places, ready, off, unfit, others: all.length - places.length };
 }
@@ -64,7 +66,8 @@ export function dockingOf(
 function firstTorn(all: readonly CartPlace[], ready: readonly CartPlace[], line: string): UnfitPlace | null {
   for (const place of ready) {
     const beside = all.find(
-      (other) => other.line === line && isLaneBeside(other.slot, place.slot) && !ready.includes(other),
+      (other) =>
+        sharesSlots(other.line, line) && isLaneBeside(other.slot, place.slot) && !ready.includes(other),
     );
     if (beside) return { place, why: 'lane-beside', at: { line, slot: beside.slot } };
   }
@@ -101,5 +104,9 @@ function unfitOf(state: FloorState, place: CartPlace): UnfitPlace | null {
     if (place.reel !== null && tapes.some((tape) => tape.reel === place.reel))
       return { place, why: 'reel-loaded', at };
   }
-  return blockOn(state, place) === null ? null : { place, why: 'blocked', at: null };
+  if (blockOn(state, place) !== null) return { place, why: 'blocked', at: null };
+  const { line, setup, slot } = place;
+  return slotKeptFor(state, line, setup, slot) === null
+    ? null
+    : { place, why: 'neighbour', at: { line, slot } };
 }

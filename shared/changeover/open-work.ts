@@ -85,7 +85,7 @@ function openSlots(floor: FloorState, { line, setup }: Changeover): readonly Ope
   }
   const open = progress.slots.flatMap(({ slot, wanted, phase, loaded }): OpenItem[] => {
     if (phase === 'missing') return [{ ...nothing, what: 'slot-empty', slot, part: wanted.part }];
-    if (phase !== 'other') return [];
+    if (phase !== 'other' && phase !== 'kept') return [];
     return [{ ...nothing, what: 'slot-other', slot, part: loaded?.tapes.at(-1)?.part ?? null }];
   });
   return [...held, ...open];

@@ -143,7 +143,7 @@ export function judgeForFeeder(
   const today = plantDay(floor, line, nowMs);
   const judged = verifyReel(floor, { ...asked, feeder, today, floorLife: floorLifeOf(floor, asked, nowMs) });
   // That something feeds there is why a second feeder is made ready.
-  const reasons = judged.reasons.filter(({ code }) => code !== 'slot-loaded');
+  const reasons = judged.reasons.filter(({ code }) => code !== 'slot-loaded' && code !== 'kept-for-lane');
   const answer = { ...judged, reasons, verdict: verdictOf(reasons) };
   const isAccepted = answer.verdict === 'accepted';
   const told = { act: asked.act, setup, slot: isAccepted ? null : slot, feeder, reel };

@@ -5,7 +5,7 @@ import { isSameLabel } from '../floor/holds.ts';
 import { sharesSlots } from '../floor/lanes.ts';
 import { slotPhase } from '../floor/progress.ts';
 import { hasOwnId } from '../floor/reel-id.ts';
-import { isNeededByLane } from '../floor/slot-right.ts';
+import { neededBy } from '../floor/slot-right.ts';
 import { slotKey } from '../floor/state.ts';
 import { joins, type VerifyAct } from '../floor/vocabulary.ts';
 import { type Desk, type DeskView, deskAct, type ReelInHand } from './model.ts';
@@ -46,7 +46,7 @@ function isMore(act: VerifyAct): boolean {
 /** True where a changeover is open and the slot carries what the next product does not want there. */
 export function comesOut(slot: string, view: DeskView): boolean {
   if (!view.floor.changing.has(view.line) || !view.floor.slots.has(slotKey(view.line, slot))) return false;
-  if (isNeededByLane(view.floor, view.line, slot)) return false;
+  if (neededBy(view.floor, view.line, slot) !== null) return false;
   const phase = slotPhase(view.floor, view.line, slot);
   return phase === null || phase === 'other';
 }

@@ -6,6 +6,7 @@
 import { placeKey } from './address.ts';
 import { slotsOf } from './believed.ts';
 import type { PayloadOf } from './kinds.ts';
+import { sharesSlots } from './lanes.ts';
 import { slotRight } from './slot-right.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
 import type { BelievedPlace } from './station-state.ts';
@@ -78,7 +79,7 @@ function whyOf(state: FloorState, { line, slot, place }: Asked): InterlockWhy {
   if (refused !== undefined && !isHere && (place.reel === null || refused === place.reel)) return 'refused';
   // Two tablets contradict each other: only a person can say which of them is right.
   for (const { slots, lines } of state.conflicts.values())
-    if (slots.some((each, at) => each === slot && lines[at] === line)) return 'in-conflict';
+    if (slots.some((each, at) => each === slot && sharesSlots(lines[at] ?? '', line))) return 'in-conflict';
   switch (slotRight(state, line, setup, slot)) {
     case null:
       return 'not-in-setup';

@@ -48,12 +48,12 @@ export interface LaneSetup {
   readonly setup: string;
 }
 
-/** The other lanes that feed from a line's slots, each with what it takes from them; lanes without a setup take nothing. */
+/** The other lanes that feed from a line's slots, by id, each with what it takes from them; lanes without a setup take nothing. */
 export function lanesTaking(
   state: Pick<FloorState, 'chosen' | 'current' | 'runs'>,
   line: string,
 ): readonly LaneSetup[] {
-  const others = [...new Set([...state.current.keys(), ...state.chosen.keys()])];
+  const others = [...new Set([...state.current.keys(), ...state.chosen.keys()])].sort();
   return others.flatMap((other) => {
     if (other === line || !sharesSlots(other, line)) return [];
     const running = state.runs.get(state.current.get(other) ?? '')?.setup;

@@ -32,7 +32,7 @@ export function copyForPractice(state: FloorState, line: string): readonly ToldE
   const defined = state.lines.get(line);
   if (!defined) return [];
   const slots = [...state.slots.values()].filter((slot) => sharesSlots(slot.line, line));
-  const reels = [...slots.flatMap((slot) => reelsOn(state, slot)), ...reelsInStore(state)];
+  const reels = [...slots.flatMap((slot) => reelsOn(state, slot, line)), ...reelsInStore(state)];
   return [
     ...[...state.plant.values()].map((payload): ToldEntry => ({ kind: 'plant.named', payload })),
     ...peopleAndParts(state, reels),
@@ -228,9 +228,8 @@ function runOf(state: FloorState, line: string): ToldEntry[] {
   return [{ kind: 'run.started', payload }];
 }
 
-/** The reels of a slot, the running one with what it has left. */
-function reelsOn(state: FloorState, slot: SlotState): ToldEntry[] {
-  const { line } = slot;
+/** The reels of a slot, the running one with what it has left; put on in the run of the line that is practised on. */
+function reelsOn(state: FloorState, slot: SlotState, line: string): ToldEntry[] {
   const left = slotLeft(state, slot, state.rules.get(line)?.loss ?? 0);
   // A tape of which nothing is left is not put on again, unless it is all there is.
   const isOver = left.running !== null && Math.round(left.running) === 0;

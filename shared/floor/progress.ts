@@ -1,18 +1,15 @@
 // How far a line is made ready for its setup: slot by slot, in walking order, and what to do next. What each slot is comes from
 // slot-right.ts; here it is counted.
 
-import {
-  lookAtLine,
-  type SlotAnswer,
-  type SlotLook,
-  slotLooker,
-  slotRight,
-  walkingOrder,
-} from './slot-right.ts';
+import { lookAtLine, type SlotAnswer, type SlotLook, slotLooker, walkingOrder } from './slot-right.ts';
 import type { FloorState, SlotState, Sweep } from './state.ts';
+import { wantedOn } from './wanted.ts';
 
-/** What a slot of the setup still needs. `other` = what is on it must come out; `held` = waits for a lead. */
-export const slotPhases = ['missing', 'held', 'verified', 'other'] as const;
+/**
+ * What a slot of the setup still needs. `other` = what is on it must come out; `held` = waits for a lead; `kept` = another lane needs what is on
+ * it, so that nothing is to be done there.
+ */
+export const slotPhases = ['missing', 'held', 'verified', 'other', 'kept'] as const;
 export type SlotPhase = (typeof slotPhases)[number];
 
 const phaseOf: Readonly<Record<SlotAnswer, SlotPhase>> = {
@@ -23,6 +20,10 @@ const phaseOf: Readonly<Record<SlotAnswer, SlotPhase>> = {
   'wrong-feeder': 'other',
   blocked: 'other',
 };
+
+function phaseIn({ is, keptFor }: Pick<SlotLook, 'is' | 'keptFor'>): SlotPhase {
+  return keptFor === null ? phaseOf[is] : 'kept';
+}
 
 /** One slot of the setup against the floor. */
 export interface SlotProgress extends SlotLook {
@@ -53,8 +54,8 @@ export function openSweep(state: Pick<FloorState, 'sweeps'>, line: string): Swee
 /** What one slot of the line's setup still needs; null where the setup does not use it. The same as in `setupProgress`. */
 export function slotPhase(state: FloorState, line: string, slot: string): SlotPhase | null {
   const setup = state.chosen.get(line);
-  const is = setup === undefined ? null : slotRight(state, line, setup, slot);
-  return is && phaseOf[is];
+  const wanted = setup === undefined ? null : wantedOn(state, setup, slot);
+  return setup === undefined || wanted === null ? null : phaseIn(slotLooker(state, line, setup)(wanted));
 }
 
 /** The first slot in walking order that still needs a reel; null where there is none. The same as `setupProgress(…).next`. */
@@ -72,7 +73,7 @@ export function setupProgress(
   setup: string | null = state.chosen.get(line) ?? null,
 ): SetupProgress {
   const look = lookAtLine(state, line, setup);
-  const slots = look.slots.map((each): SlotProgress => ({ ...each, phase: phaseOf[each.is] }));
+  const slots = look.slots.map((each): SlotProgress => ({ ...each, phase: phaseIn(each) }));
   const count = (phase: SlotPhase) => slots.filter((each) => each.phase === phase).length;
   return {
     setup,

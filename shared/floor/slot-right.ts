@@ -1,7 +1,7 @@
 // Is this slot right for this setup? The one answer that the load list, the map, the changeover's moves, the start of a run and its
 // release are built on. Method: the newest tape decides, as it is the one that will be picked. What was taken for the wanted part in
 // this very setup stands, by rule or by a lead's word; what was loaded for another setup must carry a part that this one takes, on a
-// feeder that can feed it. Blocked material is right nowhere.
+// feeder that can feed it. Blocked material is right nowhere. What is wrong here and right for another lane that feeds from the slot is kept for that.
 // Refused: asking the change list whether a feeder stays and the load list whether its reel fits; the two came apart.
 
 import { compareSlots, isLaneBeside, positionsUnder } from './address.ts';
@@ -22,6 +22,8 @@ export interface SlotLook {
   readonly wanted: SetupSlot;
   readonly loaded: SlotState | null;
   readonly is: SlotAnswer;
+  /** The lane that what stands there is right for, where it is wrong for this one: it stays; null = for none. */
+  readonly keptFor: string | null;
 }
 
 /** A loaded slot that the setup does not use. */
@@ -46,8 +48,10 @@ export function slotLooker(state: FloorState, line: string, setup: string): (wan
   return (wanted) => {
     const { slot } = wanted;
     const loaded = state.slots.get(slotKey(line, slot)) ?? null;
-    if (loaded === null) return { slot, wanted, loaded, is: held.has(slot) ? 'held' : 'empty' };
-    return { slot, wanted, loaded, is: loadedIs(state, loaded, { wanted, setup }) };
+    if (loaded === null)
+      return { slot, wanted, loaded, is: held.has(slot) ? 'held' : 'empty', keptFor: null };
+    const is = loadedIs(state, loaded, { wanted, setup });
+    return { slot, wanted, loaded, is, keptFor: is === 'right' ? null : neededBy(state, line, slot) };
   };
 }
 
@@ -57,9 +61,21 @@ export function slotRight(state: FloorState, line: string, setup: string, slot: 
   return wanted && slotLooker(state, line, setup)(wanted).is;
 }
 
-/** True where what stands on a slot is right for another lane of the conveyor: it is no surplus of this one's, and stays. */
-export function isNeededByLane(state: FloorState, line: string, slot: string): boolean {
-  return lanesTaking(state, line).some((lane) => slotRight(state, lane.line, lane.setup, slot) === 'right');
+/** The other lane of the conveyor that what stands on a slot is right for: it is no surplus of this one's, and stays; null = for none. */
+export function neededBy(state: FloorState, line: string, slot: string): string | null {
+  const loaded = state.slots.get(slotKey(line, slot));
+  if (!loaded) return null;
+  const lane = lanesTaking(state, line).find(({ setup }) => {
+    const wanted = wantedOn(state, setup, slot);
+    return wanted !== null && loadedIs(state, loaded, { wanted, setup }) === 'right';
+  });
+  return lane?.line ?? null;
+}
+
+/** The lane that a slot is kept for, though the setup of this one wants something else there; null where it is not. */
+export function slotKeptFor(state: FloorState, line: string, setup: string, slot: string): string | null {
+  const wanted = wantedOn(state, setup, slot);
+  return wanted && slotLooker(state, line, setup)(wanted).keptFor;
 }
 
 /** Looks at a whole line; without a known setup all that is loaded is surplus and in nobody's way. Cost: linear in slots, and sorting. */
@@ -77,7 +93,7 @@ export function lookAtLine(state: FloorState, line: string, setup: string | null
       ({ line: at, slot }) =>
         sharesSlots(at, line) &&
         (setup === null || wantedOn(state, setup, slot) === null) &&
-        !isNeededByLane(state, line, slot),
+        neededBy(state, line, slot) === null,
     )
     .map((loaded) => ({
       loaded,

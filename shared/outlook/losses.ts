@@ -69,7 +69,7 @@ export function feederLosses(floor: FloorState, line: string): readonly FeederLo
   const byFeeder = new Map<string, (PlacedEvidence & { readonly from: Finished })[]>();
   for (const reels of floor.finished.values()) {
     for (const reel of reels) {
-      const shown = reel.line === line ? shownOn(floor, reel) : null;
+      const shown = sharesSlots(reel.line, line) ? shownOn(floor, reel) : null;
       if (!shown || shown.feeder === '') continue;
       const list = byFeeder.get(shown.feeder);
       if (list) list.push(shown);
@@ -138,7 +138,7 @@ export function unlikelyLosses(
   return [...floor.finished.values()]
     .flat()
     .flatMap((from) => {
-      const share = from.line === line ? unlikelyOn(floor, from) : null;
+      const share = sharesSlots(from.line, line) ? unlikelyOn(floor, from) : null;
       return share === null ? [] : [{ from, share }];
     })
     .sort((a, b) => b.from.atMs - a.from.atMs);

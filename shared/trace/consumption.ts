@@ -1,11 +1,12 @@
 // What did a run take out of the store? Part by part and reel by reel: parts placed, parts on scrapped panels, parts that feeders lost.
 // Method: the panels that each reel served (stretches.ts) times what a panel takes. Where two reels may have served the same panels each has a share of
 // them, so that their sum is what was placed. Boards skipped are taken off by the run's own share. Losses are those that counted reels showed, told
-// in the run in which the count was made. Refused: to spread losses over runs by guess; nobody saw in which of them a part fell.
+// in the run in which the count was made, of lanes in the newest that took from the slot. Refused: to spread losses over runs by guess; nobody saw in which of them a part fell.
 
+import { sharesSlots } from '../floor/lanes.ts';
 import { shownOn } from '../floor/remaining.ts';
 import type { FloorState, Run } from '../floor/state.ts';
-import { wantedOn } from '../floor/wanted.ts';
+import { perPanelOf, wantedOn } from '../floor/wanted.ts';
 import { compareText } from '../log/order.ts';
 import { placesWhere, type TracedPlace } from './ask.ts';
 import type { Span } from './order.ts';
@@ -128,12 +129,14 @@ function lostRows(state: FloorState, runs: readonly Run[]): readonly Consumption
   for (const [part, finished] of state.finished)
     for (const reel of finished) {
       if (reel.told === 'splice') continue; // a bound, and no count
-      const { line, slot, atMs } = reel;
-      const run = runs.filter((each) => each.line === line && each.startedMs <= atMs).at(-1);
+      const { slot, atMs } = reel;
+      const before = runs.filter((each) => sharesSlots(each.line, reel.line) && each.startedMs <= atMs);
+      const took = before.filter((each) => perPanelOf(state, each.setup, slot) > 0);
+      const run = took.at(-1) ?? before.at(-1);
       const shown = run === undefined ? null : shownOn(state, reel);
       if (run === undefined || shown === null) continue;
       const { lost: parts, sd = 0 } = shown;
-      const { product } = run;
+      const { line, product } = run;
       const none = { reel: null, supplierPart: null, lot: null };
       const bounds = { least: Math.max(0, parts - 2 * sd), most: parts + 2 * sd };
       rows.push({ kind: 'lost', line, run: run.run, product, slot, part, ...none, parts, ...bounds });

@@ -2,7 +2,8 @@
 
 import { type FitReel, partFits } from '../floor/fits.ts';
 import { lanesTaking } from '../floor/lanes.ts';
-import type { FloorState } from '../floor/state.ts';
+import { slotKeptFor } from '../floor/slot-right.ts';
+import { type FloorState, slotKey } from '../floor/state.ts';
 import { wantedOn } from '../floor/wanted.ts';
 import { type Reason, reasonVerdicts } from './reasons.ts';
 
@@ -30,4 +31,15 @@ export function laneReasons(
   return reasons.filter(
     (reason, at) => ![...known, ...reasons.slice(0, at)].some(({ code }) => code === reason.code),
   );
+}
+
+/** What stands on the slot is wrong for the setup asked for and right for another lane, which keeps it; null where no lane does. */
+export function keptReason(
+  state: FloorState,
+  { line, setup, slot }: { readonly line: string; readonly setup: string; readonly slot: string },
+): Reason | null {
+  const keeper = slotKeptFor(state, line, setup, slot);
+  if (keeper === null) return null;
+  const part = state.slots.get(slotKey(line, slot))?.tapes.at(-1)?.part ?? null;
+  return { code: 'kept-for-lane', lane: state.lines.get(keeper)?.name ?? keeper, slot, part };
 }

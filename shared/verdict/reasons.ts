@@ -16,6 +16,7 @@ export const reasonVerdicts = {
   'slot-on-cart': 'refused',
   'not-in-setup': 'refused',
   'wrong-for-lane': 'refused',
+  'kept-for-lane': 'refused',
   'reel-elsewhere': 'refused',
   'reel-here': 'refused',
   'reel-on-cart': 'refused',

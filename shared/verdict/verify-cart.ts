@@ -3,6 +3,7 @@
 // be on a cart as well, so one of the two codes is wrong.
 
 import { isLaneBeside } from '../floor/address.ts';
+import { sharesSlots } from '../floor/lanes.ts';
 import type { FloorState } from '../floor/state.ts';
 import { type Reason, verdictOf } from './reasons.ts';
 import { type VerifyAnswer, type VerifyQuestion, verifyReel } from './verify.ts';
@@ -38,7 +39,7 @@ function sameSlotOnCarts(state: FloorState, question: VerifyQuestion, asked: str
   const { line, setup, slot, feeder, reel } = question;
   return [...state.carts].flatMap(([cart, places]) =>
     [...places.values()].flatMap((place): Reason[] => {
-      const isSamePlace = place.line === line;
+      const isSamePlace = sharesSlots(place.line, line);
       // The other lanes of a feeder go onto the same cart with it.
       const isTorn = isSamePlace && cart !== asked && isLaneBeside(place.slot, slot);
       if (isTorn && feeder !== null && place.feeder === feeder)

@@ -16,7 +16,7 @@ import { type CartPlace, type FloorState, type Reel, slotKey } from '../floor/st
 import { judgedAnew, type MeasuredPart, valueCheckOf } from '../floor/value-check.ts';
 import { joins, type Verdict, type VerifyAct } from '../floor/vocabulary.ts';
 import { wantedOn } from '../floor/wanted.ts';
-import { laneReasons } from './lanes.ts';
+import { keptReason, laneReasons } from './lanes.ts';
 import { type Reason, verdictOf } from './reasons.ts';
 
 export { slotsWanting } from '../floor/fits.ts';
@@ -76,7 +76,9 @@ export function verifyReel(state: FloorState, question: VerifyQuestion): VerifyA
   if (wanted) {
     const judged = partFits(state, { line: question.line, setup: question.setup, wanted }, question.reel);
     part = judged.part;
-    reasons.push(...judged.reasons);
+    // A reel that is seen where another lane keeps it is no wrong reel.
+    if (!reasons.some(({ code }) => code === 'kept-for-lane') || question.act !== 'sweep')
+      reasons.push(...judged.reasons);
     if (question.act !== 'sweep') reasons.push(...laneReasons(state, question, reasons));
     reasons.push(...feederReasons(state, question, wanted), ...careReasons(state, question));
   }
@@ -99,6 +101,9 @@ function slotReasons(state: FloorState, question: VerifyQuestion, wanted: SetupS
   const there = state.slots.get(slotKey(line, slot));
   if (!wanted && !isOnLinePlace(state, line, slot)) return [{ code: 'unknown-slot', slot }];
   if (!wanted) return [{ code: 'slot-not-in-setup', slot }];
+  const kept = keptReason(state, question);
+  // In a sweep another reel than the one that is kept is a wrong one.
+  if (kept && (act !== 'sweep' || there?.tapes.some((tape) => sameReel(tape, question.reel)))) return [kept];
   if (act === 'load' && there) {
     const reel = there.tapes.at(-1);
     return [{ code: 'slot-loaded', slot, part: reel?.part ?? null, reel: shownReel(reel?.reel) }];

@@ -72,10 +72,14 @@ async function takeInHand(page: Page, { line, name }: Lane): Promise<void> {
   await expect.poll(() => page.locator('.topbar .whereabouts b').textContent()).toBe(name);
 }
 
-/** Imports a lane's setup: the slot that both take from, and one of its own. */
-async function importSetup(page: Page, lane: Lane): Promise<void> {
+/** Imports a lane's setup: the slot that both take from (`shared`: with what part), and one of its own. */
+async function importSetup(
+  page: Page,
+  lane: Omit<Lane, 'product'> & { readonly product: string },
+  shared = 'BW-100',
+): Promise<void> {
   await open(page, '#/plant/sheet');
-  const sheet = `Slot,Part,Qty per panel,Tape width,Pitch\n${SHARED},BW-100,${lane.perPanel},8,4\n${lane.own},${lane.part},1,8,4\n`;
+  const sheet = `Slot,Part,Qty per panel,Tape width,Pitch\n${SHARED},${shared},${lane.perPanel},8,4\n${lane.own},${lane.part},1,8,4\n`;
   const name = `${lane.product.toLowerCase().replace(' ', '-')}.csv`;
   const file = { name, mimeType: 'application/octet-stream', buffer: Buffer.from(sheet) };
   await page.getByTestId('file-sheet').first().setInputFiles(file);
@@ -214,6 +218,31 @@ it('builds two products at once from the same slots', { timeout: 600_000 }, asyn
     expect(await places.textContent()).toContain(name);
   }
   await look(page, { where: 'the trace of a reel that fed both lanes' });
+
+  // The second lane ends its run, and its next product wants another part on the shared slot: the reel stays for the first lane.
+  await takeInHand(page, two);
+  await press(page, 'run-stop');
+  await press(page, 'stop-break');
+  await press(page, 'run-end');
+  await press(page, 'run-end-yes');
+  await page.getByTestId('run-start').waitFor();
+  await importSetup(page, { ...two, product: 'Scree lamp' }, 'BW-777');
+  const screen = page.getByTestId('screen-load');
+  await expect.poll(() => screen.textContent()).toContain('1 kept for another lane');
+  const said = (await screen.textContent()) ?? '';
+  expect(said).toContain('1 of 2 slots loaded');
+  expect(said).toContain(`kept for ${one.name}`);
+  expect(said).not.toContain('to take out');
+  expect(said).not.toContain('Every slot has its reel');
+  await look(page, { where: 'a slot that is kept for the other lane' });
+  await scan(page, SHARED);
+  await scan(page, reelLabel({ P: 'BW-777', Q: '6000', '1T': 'LOT-9', '3S': 'R-9' }));
+  const { verdict } = await seeVerdict(page);
+  expect(verdict).toBe('refused');
+  await expect.poll(() => page.locator('body').textContent()).toContain('Kept for the other lane');
+  await look(page, { where: 'a scan on a slot that is kept' });
+  await goOn(page);
+
   expectWhole(await readLog(page, 'reelward-log'));
   await context.close();
 });

@@ -17,6 +17,7 @@ import {
 } from '../../../shared/floor/fits.ts';
 import { siteRules } from '../../../shared/floor/fold-labels.ts';
 import type { SetupSlot } from '../../../shared/floor/kinds.ts';
+import { sharesSlots } from '../../../shared/floor/lanes.ts';
 import { plantDay } from '../../../shared/floor/plant-day.ts';
 import { recognise } from '../../../shared/floor/recognise.ts';
 import type { Reel } from '../../../shared/floor/state.ts';
@@ -80,7 +81,7 @@ export function foundThing(codes: readonly ScannedCode[], view: FindView): Found
   const known = only !== undefined && codes.length === 1 ? recognise(floor, line, only.text)[0] : undefined;
   switch (known?.is) {
     case 'slot':
-      return { is: 'slot', text: known.slot, slot: known.line === line ? known.slot : null };
+      return { is: 'slot', text: known.slot, slot: sharesSlots(known.line, line) ? known.slot : null };
     case 'feeder':
       return { is: 'feeder', text: known.feeder, slot: slotOfFeeder(known.feeder, view) };
     case 'cart':
@@ -99,7 +100,9 @@ export function foundThing(codes: readonly ScannedCode[], view: FindView): Found
 
 /** The slot of the line on which a feeder stands by the log; null where it stands on none, or carries several. */
 function slotOfFeeder(feeder: string, { floor, line }: DeskView): string | null {
-  const own = [...floor.slots.values()].filter((slot) => slot.line === line && slot.feeder === feeder);
+  const own = [...floor.slots.values()].filter(
+    (slot) => sharesSlots(slot.line, line) && slot.feeder === feeder,
+  );
   return own.length === 1 ? (own[0]?.slot ?? null) : null;
 }
 
@@ -116,7 +119,7 @@ function foundReel(reel: ReelInHand, view: FindView): FoundReel {
   const text = reel.part ?? reel.supplierPart ?? '';
   const at = reel.reel === null ? null : (floor.reels.get(reel.reel)?.at ?? null);
   const against = reasonsAgainst(reel, view);
-  const stands = at !== null && at.line === line ? [at.slot] : [];
+  const stands = at !== null && sharesSlots(at.line, line) ? [at.slot] : [];
   if (against !== null) return { is: 'barred', reel, text, slots: stands, why: against };
   if (stands.length > 0) return { is: 'stands', reel, text, slots: stands, why: null };
   const asked = slotsAsked(reel, view);

@@ -6,6 +6,7 @@ import { judgeReel } from '../../../shared/desk/judgement.ts';
 import { type DeskView, emptyDesk, type ReelInHand } from '../../../shared/desk/model.ts';
 import { takeScan } from '../../../shared/desk/take-scan.ts';
 import type { DraftEntry } from '../../../shared/floor/kinds.ts';
+import { sharesSlots } from '../../../shared/floor/lanes.ts';
 import { placeOnLine } from '../../../shared/floor/place.ts';
 import { hasOwnId } from '../../../shared/floor/reel-id.ts';
 import { slotKey } from '../../../shared/floor/state.ts';
@@ -80,7 +81,7 @@ function isBankRow(slots: readonly string[], { floor, line }: DeskView): boolean
   if (positions.length !== slots.length) return false;
   const [low, high] = [Math.min(...positions), Math.max(...positions)];
   const inUse = [...floor.slots.values()].filter((each) => {
-    if (each.line !== line) return false;
+    if (!sharesSlots(each.line, line)) return false;
     const { machine, bank, position } = placeOnLine(here, each.slot);
     return (
       machine === first.machine &&

@@ -3,6 +3,7 @@
 import { lifeOnShelf } from '../../../shared/desk/floor-life.ts';
 import { slotsWanting } from '../../../shared/floor/fits.ts';
 import { placeOf } from '../../../shared/floor/fold-places.ts';
+import { sharesSlots } from '../../../shared/floor/lanes.ts';
 import { hasOwnId } from '../../../shared/floor/reel-id.ts';
 import { shelfFor } from '../../../shared/floor/shelf.ts';
 import { type FloorState, slotKey } from '../../../shared/floor/state.ts';
@@ -114,5 +115,5 @@ export function unloadFirst(line: string, shown: ShownVerdict): string | null {
   const [first] = shown.reasons;
   if (first?.code === 'slot-loaded') return shown.slot;
   const isElsewhere = first?.code === 'reel-elsewhere' || first?.code === 'feeder-elsewhere';
-  return isElsewhere && first['line'] === line ? String(first['slot']) : null;
+  return isElsewhere && sharesSlots(String(first['line']), line) ? String(first['slot']) : null;
 }

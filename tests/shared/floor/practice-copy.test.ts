@@ -10,7 +10,7 @@ import { copyForPractice, inventPractice, type ToldEntry } from '../../../shared
 import { setupProgress } from '../../../shared/floor/progress.ts';
 import { slotLeft } from '../../../shared/floor/remaining.ts';
 import { emptyState, type FloorState } from '../../../shared/floor/state.ts';
-import { beginStory, tellPlant, unloaded, verified } from './story.ts';
+import { beginStory, started, tellPlant, unloaded, verified } from './story.ts';
 
 const startMs = 1_772_431_200_000;
 const shift = simulateShift({ seed: 3, hours: 3, startMs }).entries;
@@ -156,4 +156,20 @@ describe('inventPractice()', () => {
     expect(progress.verified).toBe(2);
     expect(progress.next?.slot).toBe('M1-F-003');
   });
+});
+
+test('of a lane that builds nothing while its line does has reels of no run', () => {
+  const story = beginStory();
+  tellPlant(story);
+  const line = story.floor().lines.get('L1');
+  if (!line) throw new TypeError('Cannot tell a lane as its line must be told first: current value is none');
+  story.tell('line.defined', { ...line, line: 'L1~lane2', name: 'Lane 2' });
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1' }));
+  story.tell('run.started', started('a'));
+  const runs = (of: string) =>
+    copyForPractice(story.floor(), of).flatMap((told) =>
+      told.kind === 'reel.verified' ? [told.payload.run] : [],
+    );
+  expect(runs('L1')).toEqual(['practice-run']);
+  expect(runs('L1~lane2')).toEqual([null]);
 });

@@ -2,6 +2,7 @@
 // slot is panels times what a panel takes, wherever the joint lay.
 
 import { describe, expect, test } from 'vitest';
+import { laneLine } from '../../../shared/floor/lanes.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { consumptionOf } from '../../../shared/trace/consumption.ts';
 import { traceLog } from '../../../shared/trace/stretches.ts';
@@ -15,6 +16,7 @@ import {
   tellPlant,
   unloaded,
   verified,
+  wantedSlot,
 } from '../floor/story.ts';
 
 const indexOf = (story: Story) => traceLog([...story.entries].sort(compareEntries));
@@ -123,4 +125,24 @@ describe('the consumption of a run', () => {
       '240',
     ]);
   });
+});
+
+test('what a reel of one lane alone lost is told in that lane’s run', () => {
+  const story = beginStory();
+  tellPlant(story);
+  const line = story.floor().lines.get('L1');
+  if (!line) throw new TypeError('Cannot tell a lane as its line must be told first: current value is none');
+  const lane = laneLine('L1', 2);
+  story.tell('line.defined', { ...line, line: lane, name: 'Lane 2' });
+  const slots = [wantedSlot('M1-F-019', 'Z-900', { perPanel: 2 })];
+  story.tell('setup.taken', { ...brookSetup, setup: 'fell', product: 'Fell', line: lane, slots });
+  const facts = { line: lane, setup: 'fell', reel: 'K9', quantity: 5000, feeder: 'F-9' };
+  story.tell('reel.verified', verified('M1-F-019', 'Z-900', facts));
+  story.tell('run.started', started('b', { line: lane, setup: 'fell', product: 'Fell' }));
+  story.tell('run.started', started('a'));
+  story.tell('panels.counted', { ...counted('b', 1000), line: lane });
+  const off = { line: lane, part: 'Z-900', reel: 'K9', quantity: 2960, basis: 'weighed' as const };
+  story.tell('reel.unloaded', unloaded('M1-F-019', off));
+  const lost = consumptionOf(indexOf(story)).filter(({ kind }) => kind === 'lost');
+  expect(lost.map(({ run, line: of, product }) => [run, of, product])).toEqual([['b', lane, 'Fell']]);
 });

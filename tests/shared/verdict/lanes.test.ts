@@ -3,7 +3,8 @@
 import { describe, expect, test } from 'vitest';
 import { laneLine, lanesTaking } from '../../../shared/floor/lanes.ts';
 import { type VerifyQuestion, verifyReel } from '../../../shared/verdict/verify.ts';
-import { beginStory, brookSetup, started, tellPlant, wantedSlot } from '../floor/story.ts';
+import { verifyForCart } from '../../../shared/verdict/verify-cart.ts';
+import { beginStory, brookSetup, started, tellPlant, verified, wantedSlot } from '../floor/story.ts';
 
 const lane2 = laneLine('L1', 2);
 
@@ -82,4 +83,43 @@ describe('a reel for a slot that two lanes feed from', () => {
       'slot-empty',
     ]);
   });
+});
+
+describe('a scan where another lane keeps its reel', () => {
+  const kept = { code: 'kept-for-lane', lane: 'Brae line 1', slot: 'M1-F-001', part: 'R-100' };
+  const withReel = () => {
+    const story = floorWith(['M1-F-001', 'Z-100']);
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'A' }));
+    return story.floor();
+  };
+  const other = { reel: 'K2', part: 'Z-100', supplierPart: null, quantity: 500, lot: 'B' };
+
+  test('is told so first, whatever is to be done there, and never to unload it', () => {
+    for (const act of ['load', 'splice', 'exchange', 'refill'] as const) {
+      const { verdict, reasons } = verifyReel(withReel(), ask(lane2, { act, reel: other }));
+      expect([verdict, reasons[0]], act).toEqual(['refused', kept]);
+      expect(reasons.map(({ code }) => code)).not.toContain('slot-loaded');
+    }
+  });
+
+  test('of the reel itself in a sweep is no wrong reel; of another it is', () => {
+    expect(verifyReel(withReel(), ask(lane2, { act: 'sweep' })).reasons).toEqual([kept]);
+    const codes = verifyReel(withReel(), ask(lane2, { act: 'sweep', reel: other })).reasons.map(
+      ({ code }) => code,
+    );
+    expect(codes).toEqual(['not-the-loaded-reel']);
+  });
+
+  test('leaves the lane that keeps it as it was', () => {
+    expect(verifyReel(withReel(), ask('L1', { act: 'sweep' })).verdict).toBe('accepted');
+  });
+});
+
+test('a reel that a cart carries for one lane is refused for the same slot of another lane', () => {
+  const story = floorWith(['M1-F-001', 'R-100']);
+  const facts = { feeder: null, supplierPart: null, lot: 'A', dateCode: null, quantity: 500, of: 'x' };
+  const at = { cart: 'C1', line: 'L1', setup: 'brook-top-a', slot: 'M1-F-001', reel: 'K1', part: 'R-100' };
+  story.tell('cart.filled', { ...at, ...facts });
+  const { reasons } = verifyForCart(story.floor(), ask(lane2), 'C2');
+  expect(reasons.map(({ code }) => code)).toEqual(['reel-on-cart']);
 });

@@ -55,18 +55,15 @@ function LineToLoad(props: { readonly desk: DeskRun; readonly linked: { current:
   if (progress.setup === null) return <NoSetup icon="load" />;
   const sweep = openSweep(floor, line.line);
   const holds = [...floor.holds.values()].filter((hold) => hold.facts.line === line.line);
-  const banks = mapBanks(line, progress, sweep);
+  const banks = mapBanks(line, progress, sweep, floor.lines);
   const beginSweep = () => {
     if (sweep === null) app.record([{ kind: 'sweep.started', payload: { line: line.line, sweep: newId() } }]);
     desk.desk.value = { ...desk.desk.peek(), mode: 'sweep' };
   };
   return (
     <div class="stack load">
-      {progress.next ? (
-        <NextCard next={progress.next} line={line.line} />
-      ) : (
-        <p class="chip go">✓ {words.allDone}</p>
-      )}
+      {progress.next && <NextCard next={progress.next} line={line.line} />}
+      {progress.verified === progress.slots.length && <p class="chip go">✓ {words.allDone}</p>}
       <Strip progress={progress} banks={banks} />
       {sweep !== null && <SweepBar line={line.line} sweep={sweep} desk={desk} />}
       <SlotMap banks={banks} next={progress.next?.slot ?? null} chosen={chosen} onChoose={setShown}>

@@ -5,12 +5,12 @@ import { formatCount, say } from '../../words/words.ts';
 import {
   cellsOf,
   columnsOf,
+  counted,
   countStandings,
   keyOfBank,
   type MapBank,
   progressOfBank,
   standingOn,
-  toDo,
 } from './model.ts';
 import './overview.css';
 
@@ -61,7 +61,7 @@ function BankCard({ bank, next, columns, isOpen, onOpen }: BankCardProps) {
   const words = say(loadWords);
   const { verified, wanted } = progressOfBank(bank);
   const counts = countStandings([bank]);
-  const left = toDo.flatMap((is) => {
+  const left = counted.flatMap((is) => {
     const count = counts.get(is) ?? 0;
     return count === 0 ? [] : [{ is, count: formatCount(count) }];
   });
@@ -78,7 +78,7 @@ function BankCard({ bank, next, columns, isOpen, onOpen }: BankCardProps) {
         <span>{words.loadedOf(formatCount(verified), formatCount(wanted))}</span>
         {left.map(({ is, count }) => (
           <span class="todo" key={is}>
-            <i class={`cell ${is}`} aria-hidden="true" /> {words.toDo[is](count)}
+            <i class={`cell ${is}`} aria-hidden="true" /> {words.counts[is](count)}
           </span>
         ))}
       </span>

@@ -6,6 +6,7 @@ import type { DraftEntry, SetupSlot } from '../../../../shared/floor/kinds.ts';
 import { kindOnSlot, moreBy } from '../../../../shared/floor/packs.ts';
 import { hasOwnId, ownIdOf } from '../../../../shared/floor/reel-id.ts';
 import { type SlotEstimate, slotEstimate } from '../../../../shared/floor/remaining.ts';
+import { slotKeptFor } from '../../../../shared/floor/slot-right.ts';
 import { type FloorState, type SlotState, slotKey } from '../../../../shared/floor/state.ts';
 import { wantedOn } from '../../../../shared/floor/wanted.ts';
 import { moistureOfSlot } from '../../../../shared/moisture/reel-life.ts';
@@ -77,6 +78,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
       <div class="stack">
         {wanted && <Wanted wanted={wanted} />}
         <ForLanes line={line} slot={slot} />
+        <KeptFor line={line} slot={slot} />
         {loaded ? <Tapes loaded={loaded} zone={zone} /> : <p class="soft">{words.emptySlot}</p>}
         {left && <Left left={left} />}
         <Loose line={line} slot={slot} loaded={loaded ?? null} />
@@ -208,6 +210,20 @@ function Wanted({ wanted }: { readonly wanted: SetupSlot }) {
         {wanted.pitchMm !== null && ` · ${words.pitch(String(wanted.pitchMm))}`}
         {orientation !== null && ` · ${orientation}`}
         {wanted.note !== undefined && ` · ${wanted.note}`}
+      </span>
+    </p>
+  );
+}
+
+/** That what stands there is another lane's, and stays. */
+function KeptFor({ line, slot }: { readonly line: string; readonly slot: string }) {
+  const floor = useFloor();
+  const lane = slotKeptFor(floor, line, floor.chosen.get(line) ?? '', slot);
+  if (lane === null) return null;
+  return (
+    <p>
+      <span class="chip care" data-testid="slot-kept">
+        = {say(loadWords).keptFor(floor.lines.get(lane)?.name ?? lane)}
       </span>
     </p>
   );

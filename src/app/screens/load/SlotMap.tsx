@@ -36,6 +36,7 @@ export const marks: Readonly<Record<Standing | 'next', string>> = {
   missing: '',
   held: '?',
   other: '↥',
+  kept: '=',
   spare: '–',
   seen: '◉',
   next: '▸',
@@ -52,7 +53,7 @@ const steps: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowLeft: -1 }
 /** The bank to show where nobody chose one: the slot on the desk, the next, else one that still needs hands. */
 function bankToFollow(banks: readonly MapBank[], slot: string | null, next: string | null): string | null {
   const needs = banks.find(({ places }) =>
-    places.some(({ phase }) => phase !== 'verified' && phase !== 'spare'),
+    places.some(({ phase }) => phase !== 'verified' && phase !== 'spare' && phase !== 'kept'),
   );
   const bank = bankWith(banks, slot) ?? bankWith(banks, next) ?? needs ?? banks[0];
   return bank ? keyOfBank(bank) : null;
@@ -217,8 +218,9 @@ interface TileProps {
 
 /** One slot of the open bank: its number, its mark, the part that it wants. */
 function Tile({ place, isNext, isChosen, isStop, onChoose }: TileProps) {
-  const { legend, inTurn } = say(loadWords);
+  const { legend, inTurn, keptFor } = say(loadWords);
   const standing = standingOn(place);
+  const stands = place.phase === 'kept' && place.keptFor ? keptFor(place.keptFor) : legend[standing];
   const turn = place.progress?.wanted.turn;
   const part = place.progress?.wanted.part ?? place.loaded?.tapes.at(-1)?.part ?? null;
   return (
@@ -228,7 +230,7 @@ function Tile({ place, isNext, isChosen, isStop, onChoose }: TileProps) {
       tabIndex={isStop ? 0 : -1}
       class={`place ${place.phase}${isNext ? ' next' : ''}${isChosen ? ' chosen' : ''}${place.seen ? ' seen' : ''}`}
       style={{ gridColumn: `span ${Math.min(place.positions, 2)}` }}
-      aria-label={nameOf(place, isNext ? `${legend[standing]}, ${legend.next}` : legend[standing], part)}
+      aria-label={nameOf(place, isNext ? `${stands}, ${legend.next}` : stands, part)}
       onClick={() => onChoose(place.slot)}
     >
       <span class="head">
@@ -237,6 +239,7 @@ function Tile({ place, isNext, isChosen, isStop, onChoose }: TileProps) {
       </span>{' '}
       {part !== null && <span class="code part">{part}</span>}{' '}
       {turn !== undefined && <small class="turn">{inTurn(turn)}</small>}
+      {place.phase === 'kept' && <small class="turn">{stands}</small>}
     </button>
   );
 }

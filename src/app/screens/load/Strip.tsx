@@ -3,7 +3,7 @@
 import type { SetupProgress } from '../../../../shared/floor/progress.ts';
 import { loadWords } from '../../words/load.ts';
 import { formatCount, say } from '../../words/words.ts';
-import { countStandings, type MapBank, toDo } from './model.ts';
+import { counted, countStandings, type MapBank } from './model.ts';
 import { marks } from './SlotMap.tsx';
 
 interface StripProps {
@@ -30,11 +30,11 @@ export function Strip({ progress, banks }: StripProps) {
           <i class="legend-mark next">{marks.next}</i> {words.legend.next}
         </span>
       )}
-      {toDo.map((is) => {
+      {counted.map((is) => {
         const count = counts.get(is) ?? 0;
         return count === 0 ? null : (
           <span key={is}>
-            <i class={`legend-mark ${is}`}>{marks[is]}</i> {words.toDo[is](formatCount(count))}
+            <i class={`legend-mark ${is}`}>{marks[is]}</i> {words.counts[is](formatCount(count))}
           </span>
         );
       })}

@@ -11,7 +11,7 @@ import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { loadWords } from '../../words/load.ts';
 import { formatCount, say } from '../../words/words.ts';
-import { sweepMissing } from './model.ts';
+import { sweepMissing, sweepSlots } from './model.ts';
 
 interface SweepBarProps {
   readonly line: string;
@@ -26,7 +26,7 @@ export function SweepBar({ line, sweep, desk }: SweepBarProps) {
   const isSweeping = useComputed(() => desk.desk.value.mode === 'sweep').value;
   const progress = setupProgress(floor, line);
   const missing = sweepMissing(progress, sweep);
-  const all = progress.slots.filter((each) => each.loaded !== null).length;
+  const all = sweepSlots(progress).length;
   return (
     <div class="row">
       <span class="chip" data-testid="sweep-progress">

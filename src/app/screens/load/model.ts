@@ -17,6 +17,8 @@ export interface MapPlace {
   readonly phase: SlotPhase | 'spare';
   readonly seen: boolean;
   readonly progress: SlotProgress | null;
+  /** The name of the lane that it is kept for; null or absent = of none. */
+  readonly keptFor?: string | null;
   readonly loaded: SlotState | null;
 }
 
@@ -33,9 +35,14 @@ export interface MapBank {
 
 /**
  * Lays a line out bank by bank, in walking order. A slot that the line's record has no bank for gets one at the end: nothing that is
- * wanted or loaded falls off the map. `sweep`: the one that goes on.
+ * wanted or loaded falls off the map. `sweep`: the one that goes on. `lines`: whose names its lanes have.
  */
-export function mapBanks(line: Line, progress: SetupProgress, sweep: Sweep | null): readonly MapBank[] {
+export function mapBanks(
+  line: Line,
+  progress: SetupProgress,
+  sweep: Sweep | null,
+  lines: ReadonlyMap<string, Pick<Line, 'name'>> = new Map(),
+): readonly MapBank[] {
   const seen = new Set(sweep?.seen);
   const placesByBank = new Map<string, MapPlace[]>();
   const extraBanks: MapBank[] = [];
@@ -61,7 +68,10 @@ export function mapBanks(line: Line, progress: SetupProgress, sweep: Sweep | nul
       places: [],
     });
   };
-  for (const each of progress.slots) put(wantedPlace(each, seen));
+  for (const each of progress.slots) {
+    const { keptFor } = each;
+    put({ ...wantedPlace(each, seen), keptFor: keptFor && (lines.get(keptFor)?.name ?? keptFor) });
+  }
   for (const each of progress.unwanted) put(extraPlace(each, { seen, inTheWay: progress.inTheWay }));
   const banks = line.machines.flatMap(({ machine, name, banks }) =>
     banks.map(({ bank, name: bankName, positions, holds }) => ({
@@ -105,18 +115,21 @@ function extraPlace(
   };
 }
 
-/** Loaded slots of a line that a running sweep has not seen, in walking order. */
+/** Loaded slots of a line that a sweep is to see, in walking order; what another lane keeps is seen in that one's. */
+export function sweepSlots(progress: SetupProgress): readonly string[] {
+  return progress.slots.flatMap((each) => (each.loaded !== null && each.keptFor === null ? [each.slot] : []));
+}
+
+/** Those of them that a running sweep has not seen. */
 export function sweepMissing(progress: SetupProgress, sweep: Sweep): readonly string[] {
-  return progress.slots
-    .filter((each) => each.loaded !== null && !sweep.seen.includes(each.slot))
-    .map((each) => each.slot);
+  return sweepSlots(progress).filter((slot) => !sweep.seen.includes(slot));
 }
 
 /** What a place is on the map: a sweep's own mark hides how it is loaded. */
 export type Standing = MapPlace['phase'] | 'seen';
 
-/** Standings with a number beside them: what a person still has to do. */
-export const toDo = ['missing', 'held', 'other'] as const satisfies readonly Standing[];
+/** Standings with a number beside them: what a person still has to do, and apart from it what another lane keeps. */
+export const counted = ['missing', 'held', 'other', 'kept'] as const satisfies readonly Standing[];
 
 /** What stands on a place, as it is drawn. */
 export function standingOn(place: Pick<MapPlace, 'phase' | 'seen'>): Standing {

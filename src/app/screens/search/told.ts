@@ -5,7 +5,7 @@ import { blockReasons } from '../../../../shared/floor/fits.ts';
 import { placeOf } from '../../../../shared/floor/fold-places.ts';
 import { isEntryKind } from '../../../../shared/floor/kinds.ts';
 import { hasOwnId } from '../../../../shared/floor/reel-id.ts';
-import { type SlotAnswer, slotRight } from '../../../../shared/floor/slot-right.ts';
+import { type SlotAnswer, slotKeptFor, slotRight } from '../../../../shared/floor/slot-right.ts';
 import { type FloorState, type Reel, type SlotState, slotKey } from '../../../../shared/floor/state.ts';
 import { type Verdict, verdicts } from '../../../../shared/floor/vocabulary.ts';
 import { wantedOn } from '../../../../shared/floor/wanted.ts';
@@ -17,6 +17,7 @@ import { reelName } from '../../reel-name.ts';
 import { address } from '../../router.ts';
 import { verdictTones } from '../../ui/Shape.tsx';
 import { visible } from '../../ui/visible.ts';
+import { loadWords } from '../../words/load.ts';
 import { logWords } from '../../words/log.ts';
 import { searchWords } from '../../words/search.ts';
 import { shellWords } from '../../words/shell.ts';
@@ -151,7 +152,11 @@ const slotMarks: Readonly<Record<SlotAnswer, Pick<Mark, 'tone' | 'sign'>>> = {
 /** How a slot stands for the setup of its line. */
 function slotMark(floor: FloorState, line: string, slot: string): Mark {
   const words = say(searchWords);
-  const is = slotRight(floor, line, floor.chosen.get(line) ?? '', slot);
+  const setup = floor.chosen.get(line) ?? '';
+  const is = slotRight(floor, line, setup, slot);
+  const lane = slotKeptFor(floor, line, setup, slot);
+  if (lane !== null)
+    return { tone: 'care', sign: '=', text: say(loadWords).keptFor(floor.lines.get(lane)?.name ?? lane) };
   return is === null
     ? { tone: 'plain', sign: '–', text: words.notWanted }
     : { ...slotMarks[is], text: words.slotIs[is] };

@@ -31,7 +31,7 @@ export const words: Sentences<typeof english> = {
     add: 'إضافة مسار',
     name: (number) => sentence`اسم المسار ${number}`,
     // A name to be saved: it holds no marks of direction.
-    called: (line, number) => `${line}، المسار ${number}`,
+    called: (line, number) => sentence`${line}، المسار ${number}`,
     removeOf: (number) => sentence`حذف المسار ${number}`,
   },
   picture: 'كيف يبدو الخط',

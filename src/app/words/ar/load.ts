@@ -15,17 +15,20 @@ export const words: Sentences<typeof english> = {
   ready: (feeder, cart) => sentence`المغذي ${feeder} جاهز على العربة ${cart}`,
   overview: 'الخط كله: اختر صفًا',
   loadedOf: (verified, all) => sentence`${verified} من ${all}`,
-  toDo: {
+  counts: {
     missing: (count) => sentence`ناقص: ${count}`,
     held: (count) => sentence`ينتظر المشرف: ${count}`,
     other: (count) => sentence`للإخراج: ${count}`,
+    kept: (count) => sentence`يبقى لمسار آخر: ${count}`,
   },
   alternates: (parts) => sentence`أو ${parts}`,
+  keptFor: (lane) => sentence`يبقى لـ ${lane}`,
   legend: {
     verified: 'محمّل',
     missing: 'ناقص',
     held: 'ينتظر المشرف',
     other: 'يُخرج',
+    kept: 'يبقى لمسار آخر',
     next: 'التالي',
     seen: 'شوهد في هذا الفحص',
     spare: 'غير لازم، يجوز بقاؤه',

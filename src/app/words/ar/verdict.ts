@@ -45,6 +45,11 @@ const reasonsAr: ReasonWords = {
     say: (f) => sentence`${f['lane']} يأخذ ${f['wanted']} من هذا الموضع.`,
     act: 'أعدها. امسح بكرة تناسب المسارين.',
   },
+  'kept-for-lane': {
+    title: 'تبقى للمسار الآخر',
+    say: (f) => sentence`على ${f['slot']} القطعة ${f['part']} للمسار ${f['lane']}.`,
+    act: 'اترك تلك البكرة مكانها. لإضافة بكرة إليها، اختر المسار الآخر.',
+  },
   'not-in-setup': {
     title: 'ليست في هذا الإعداد',
     say: (f) =>

@@ -15,18 +15,21 @@ export const words: Sentences<typeof english> = {
   ready: (feeder, cart) => `Feeder ${feeder} ist bereit auf Wagen ${cart}`,
   overview: 'Die ganze Linie: Bank wählen',
   loadedOf: (verified, all) => `${verified} von ${all}`,
-  toDo: {
+  counts: {
     missing: (count) => plural(count, `${count} fehlt`, `${count} fehlen`),
     held: (count) =>
       plural(count, `${count} wartet auf den Schichtleiter`, `${count} warten auf den Schichtleiter`),
     other: (count) => `${count} herauszunehmen`,
+    kept: (count) => `${count} für eine andere Spur behalten`,
   },
   alternates: (parts) => `oder ${parts}`,
+  keptFor: (lane) => `bleibt für ${lane}`,
   legend: {
     verified: 'gerüstet',
     missing: 'fehlt',
     held: 'wartet auf den Schichtleiter',
     other: 'herausnehmen',
+    kept: 'für eine andere Spur behalten',
     next: 'als Nächstes',
     seen: 'in dieser Runde gesehen',
     spare: 'nicht nötig, darf bleiben',

@@ -45,6 +45,11 @@ const reasonsDe: ReasonWords = {
     say: (f) => `${f['lane']} nimmt ${f['wanted']} von diesem Platz.`,
     act: 'Legen Sie sie zurück. Scannen Sie eine Rolle, die für beide Spuren passt.',
   },
+  'kept-for-lane': {
+    title: 'Bleibt für die andere Spur',
+    say: (f) => `${f['slot']} hat ${f['part']} für ${f['lane']}.`,
+    act: 'Lassen Sie die Rolle dort. Für die nächste Rolle wählen Sie die andere Spur.',
+  },
   'not-in-setup': {
     title: 'Nicht in dieser Rüstung',
     say: (f) =>

@@ -103,7 +103,7 @@ export const words = {
     putIn: (part: string) => `Put ${part} in`,
   },
   onLane: {
-    off: (part: string) => `Take reel ${part} off this lane; the feeder stays`,
+    off: (part: string) => `From this lane take reel ${part}; the feeder stays`,
     on: (part: string) => `Put ${part} on this lane; the feeder stays`,
   },
   scanSlot: 'Scan the slot, then the reel. The move is then ticked off.',

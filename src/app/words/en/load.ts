@@ -14,17 +14,20 @@ export const words = {
   ready: (feeder: string, cart: string) => `feeder ${feeder} is ready on cart ${cart}`,
   overview: 'The whole line: choose a bank',
   loadedOf: (verified: string, all: string) => `${verified} of ${all}`,
-  toDo: {
+  counts: {
     missing: (count: string) => `${count} missing`,
     held: (count: string) => plural(count, `${count} waits for the lead`, `${count} wait for the lead`),
     other: (count: string) => `${count} to take out`,
+    kept: (count: string) => `${count} kept for another lane`,
   },
   alternates: (parts: string) => `or ${parts}`,
+  keptFor: (lane: string) => `kept for ${lane}`,
   legend: {
     verified: 'loaded',
     missing: 'missing',
     held: 'waits for the lead',
     other: 'take out',
+    kept: 'kept for another lane',
     next: 'next',
     seen: 'seen in this sweep',
     spare: 'not needed, may stay',

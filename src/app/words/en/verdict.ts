@@ -42,6 +42,11 @@ const reasonsEn: ReasonWords = {
     say: (f) => `${f['lane']} takes ${f['wanted']} from this slot.`,
     act: 'Put it back. Scan a reel that both lanes take.',
   },
+  'kept-for-lane': {
+    title: 'Kept for the other lane',
+    say: (f) => `${f['slot']} has ${f['part']} for ${f['lane']}.`,
+    act: 'Leave that reel there. To add one to it, choose the other lane.',
+  },
   'not-in-setup': {
     title: 'Not in this setup',
     say: (f) =>

@@ -15,17 +15,21 @@ export const words: Sentences<typeof english> = {
   ready: (feeder, cart) => `el alimentador ${feeder} está listo en el carro ${cart}`,
   overview: 'Toda la línea: elija un banco',
   loadedOf: (verified, all) => `${verified} de ${all}`,
-  toDo: {
+  counts: {
     missing: (count) => plural(count, `falta ${count}`, `faltan ${count}`),
     held: (count) => plural(count, `${count} espera al jefe de turno`, `${count} esperan al jefe de turno`),
     other: (count) => `${count} por retirar`,
+    kept: (count) =>
+      plural(count, `${count} se queda para otro carril`, `${count} se quedan para otro carril`),
   },
   alternates: (parts) => `o ${parts}`,
+  keptFor: (lane) => `se queda para ${lane}`,
   legend: {
     verified: 'cargada',
     missing: 'falta',
     held: 'espera al jefe de turno',
     other: 'retirar',
+    kept: 'se queda para otro carril',
     next: 'siguiente',
     seen: 'vista en este repaso',
     spare: 'no hace falta, puede quedarse',

@@ -45,6 +45,11 @@ const reasonsEs: ReasonWords = {
     say: (f) => `${f['lane']} toma ${f['wanted']} de esta posición.`,
     act: 'Devuélvala. Escanee una bobina que sirva a ambos carriles.',
   },
+  'kept-for-lane': {
+    title: 'Se queda para el otro carril',
+    say: (f) => `${f['slot']} tiene ${f['part']} para ${f['lane']}.`,
+    act: 'Deje allí esa bobina. Para añadir otra, elija el otro carril.',
+  },
   'not-in-setup': {
     title: 'No es de este montaje',
     say: (f) =>

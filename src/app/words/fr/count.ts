@@ -60,7 +60,7 @@ export const words: Sentences<typeof english> = {
   leftHelp:
     'Le reste montre ce que le feeder a perdu. Comptez-le maintenant, ou laissez le magasin le compter plus tard.',
   offLanes: {
-    ask: 'Qu’est-ce qui est retiré ?',
+    ask: 'Qu’est-ce qui est retiré ?',
     one: (slot) => `Seulement la bobine en ${slot}`,
     all: (slots) => `Tout le feeder, avec ${slots}`,
   },

@@ -32,5 +32,5 @@ export const words: Words<'feeds'> = {
     bulk: (count) => plural(count, `${count} conditionnement`, `${count} conditionnements`),
   },
   dueNow: { splice: 'à raccorder', exchange: 'à échanger', refill: 'à remplir' },
-  forLane: (lane, part, count) => `Pour ${lane} : ${part}, ${count} par flan.`,
+  forLane: (lane, part, count) => `Pour ${lane} : ${part}, ${count} par flan.`,
 };

@@ -102,7 +102,7 @@ export const words: Sentences<typeof english> = {
     'feeder-loaded': (f) => `Le feeder ${f.thing} est maintenant en ${f.at}.`,
     'reel-loaded': (f) => `La bobine ${f.thing} est maintenant en ${f.at}.`,
     'lane-beside': (f) =>
-      `Son feeder reste sur le chariot : la bobine pour ${f.at} ne peut pas être montée maintenant.`,
+      `Son feeder reste sur le chariot : la bobine pour ${f.at} ne peut pas être montée maintenant.`,
     neighbour: (f) => `Le feeder ${f.thing} chevauche ${f.at}. Enlevez d’abord l’un des deux.`,
     blocked: (f) => `${f.thing} est maintenant bloqué. Enlevez-le du chariot.`,
   },

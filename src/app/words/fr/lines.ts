@@ -26,7 +26,7 @@ export const words: Sentences<typeof english> = {
   trays: 'plateaux',
   lanes: {
     title: 'Voies',
-    help: 'Un convoyeur peut porter deux produits à la fois. Chaque voie a sa propre série ; toutes prennent aux mêmes emplacements.',
+    help: 'Un convoyeur peut porter deux produits à la fois. Chaque voie a sa propre série ; toutes prennent aux mêmes emplacements.',
     add: 'Ajouter une voie',
     name: (number) => `Nom de la voie ${number}`,
     called: (line, number) => `${line}, voie ${number}`,

@@ -15,17 +15,21 @@ export const words: Sentences<typeof english> = {
   ready: (feeder, cart) => `le feeder ${feeder} est prêt sur le chariot ${cart}`,
   overview: 'Toute la ligne : choisissez un banc',
   loadedOf: (verified, all) => `${verified} sur ${all}`,
-  toDo: {
+  counts: {
     missing: (count) => plural(count, `${count} manquant`, `${count} manquants`),
     held: (count) => plural(count, `${count} attend le chef d’équipe`, `${count} attendent le chef d’équipe`),
     other: (count) => `${count} à sortir`,
+    kept: (count) =>
+      plural(count, `${count} gardé pour une autre voie`, `${count} gardés pour une autre voie`),
   },
   alternates: (parts) => `ou ${parts}`,
+  keptFor: (lane) => `gardé pour ${lane}`,
   legend: {
     verified: 'chargé',
     missing: 'manquant',
     held: 'attend le chef d’équipe',
     other: 'à sortir',
+    kept: 'gardé pour une autre voie',
     next: 'suivant',
     seen: 'vu dans cette ronde',
     spare: 'pas demandé, peut rester',

@@ -78,7 +78,7 @@ export const plantReasonsFr: PlantReasons = {
   'feeder-care': {
     title: 'Entretien du feeder dû',
     say: (f) =>
-      `Le feeder ${f['feeder']} a posé environ ${f['placed']} composants ; l’usine demande un entretien après ${f['after']}. Faites-le entretenir à sa sortie.`,
+      `Le feeder ${f['feeder']} a posé environ ${f['placed']} composants ; l’usine demande un entretien après ${f['after']}. Faites-le entretenir à sa sortie.`,
     act: '',
   },
   'older-in-store': {

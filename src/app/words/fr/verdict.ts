@@ -45,6 +45,11 @@ const reasonsFr: ReasonWords = {
     say: (f) => `${f['lane']} prend ${f['wanted']} à cet emplacement.`,
     act: 'Remettez-la. Scannez une bobine qui convient aux deux voies.',
   },
+  'kept-for-lane': {
+    title: 'Gardé pour l’autre voie',
+    say: (f) => `${f['slot']} a ${f['part']} pour ${f['lane']}.`,
+    act: 'Laissez cette bobine en place. Pour en ajouter une, choisissez l’autre voie.',
+  },
   'not-in-setup': {
     title: 'Pas dans ce plan',
     say: (f) =>

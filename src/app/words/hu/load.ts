@@ -14,17 +14,20 @@ export const words: Sentences<typeof english> = {
   ready: (feeder, cart) => `feeder ${feeder} készen áll a kocsin: ${cart}`,
   overview: 'Az egész sor: válasszon bankot',
   loadedOf: (verified, all) => `${verified} / ${all}`,
-  toDo: {
+  counts: {
     missing: (count) => `${count} hiányzik`,
     held: (count) => `${count} műszakvezetőre vár`,
     other: (count) => `${count} kiveendő`,
+    kept: (count) => `${count} egy másik sávnak marad`,
   },
   alternates: (parts) => `vagy ${parts}`,
+  keptFor: (lane) => `ennek a sávnak marad: ${lane}`,
   legend: {
     verified: 'felrakva',
     missing: 'hiányzik',
     held: 'műszakvezetőre vár',
     other: 'kiveendő',
+    kept: 'egy másik sávnak marad',
     next: 'következő',
     seen: 'ebben a bejárásban látva',
     spare: 'nem kell, maradhat',

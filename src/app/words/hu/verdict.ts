@@ -45,6 +45,11 @@ const reasonsHu: ReasonWords = {
     say: (f) => `${f['lane']} erről a helyről ezt veszi: ${f['wanted']}.`,
     act: 'Tegye vissza. Olvasson be mindkét sávhoz jó tekercset.',
   },
+  'kept-for-lane': {
+    title: 'A másik sávnak marad',
+    say: (f) => `${f['slot']}: ${f['part']}, ennek a sávnak: ${f['lane']}.`,
+    act: 'Hagyja ott azt a tekercset. Ha újat tenne hozzá, válassza a másik sávot.',
+  },
   'not-in-setup': {
     title: 'Nincs ebben a setupban',
     say: (f) =>

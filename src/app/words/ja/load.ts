@@ -14,17 +14,20 @@ export const words: Sentences<typeof english> = {
   ready: (feeder, cart) => `フィーダー${feeder}が台車${cart}に準備済み`,
   overview: 'ライン全体：バンクを選んでください',
   loadedOf: (verified, all) => `${verified} / ${all}`,
-  toDo: {
+  counts: {
     missing: (count) => `不足${count}`,
     held: (count) => `班長待ち${count}`,
     other: (count) => `取り外す${count}`,
+    kept: (count) => `別レーン用に残す${count}`,
   },
   alternates: (parts) => `または${parts}`,
+  keptFor: (lane) => `${lane} 用に残す`,
   legend: {
     verified: 'セット済み',
     missing: '不足',
     held: '班長待ち',
     other: '取り外す',
+    kept: '別レーン用に残す',
     next: '次',
     seen: '今回の照合で確認済み',
     spare: '不要、そのままでよい',

@@ -46,7 +46,7 @@ export const words: Sentences<typeof english> = {
     ranges: (count) =>
       count === 1 ? '위에 표시된 뱅크를 고치십시오.' : `위에 표시된 뱅크 ${count}개를 고치십시오.`,
     'name-missing': '이름을 입력하십시오.',
-    'lanes-alike': '레인마다 다른 이름을 붙이세요.',
+    'lanes-alike': '레인마다 다른 이름을 붙이십시오.',
     'zone-unknown': '목록에서 시간대를 선택하십시오.',
     'no-banks': '먼저 한 뱅크의 슬롯을 입력하십시오.',
     lost: (slots, count) =>

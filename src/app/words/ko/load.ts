@@ -14,17 +14,20 @@ export const words: Sentences<typeof english> = {
   ready: (feeder, cart) => `피더 ${feeder}, 대차 ${cart}에 준비됨`,
   overview: '라인 전체: 뱅크 선택',
   loadedOf: (verified, all) => `${verified} / ${all}`,
-  toDo: {
+  counts: {
     missing: (count) => `없음 ${count}`,
     held: (count) => `반장 대기 ${count}`,
     other: (count) => `뺄 것 ${count}`,
+    kept: (count) => `다른 레인용으로 둠 ${count}`,
   },
   alternates: (parts) => `또는 ${parts}`,
+  keptFor: (lane) => `${lane}용으로 둠`,
   legend: {
     verified: '장착됨',
     missing: '없음',
     held: '반장 대기',
     other: '빼기',
+    kept: '다른 레인용으로 둠',
     next: '다음',
     seen: '이번 전수 확인에서 봄',
     spare: '불필요, 두어도 됨',

@@ -41,7 +41,12 @@ const reasons: ReasonWords = {
   'wrong-for-lane': {
     title: '다른 레인에 맞지 않음',
     say: (f) => `${f['lane']}은(는) 이 슬롯에서 ${f['wanted']}을(를) 씁니다.`,
-    act: '돌려놓으세요. 두 레인에 모두 맞는 릴을 스캔하세요.',
+    act: '돌려놓으십시오. 두 레인에 모두 맞는 릴을 스캔하십시오.',
+  },
+  'kept-for-lane': {
+    title: '다른 레인용으로 둠',
+    say: (f) => `${f['slot']}에 ${f['lane']}용 릴이 있습니다: ${f['part']}.`,
+    act: '그 릴은 그대로 두십시오. 릴을 더하려면 다른 레인을 선택하십시오.',
   },
   'not-in-setup': {
     title: '이 셋업에 없음',

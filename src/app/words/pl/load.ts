@@ -14,17 +14,20 @@ export const words: Sentences<typeof english> = {
   ready: (feeder, cart) => `podajnik ${feeder} jest gotowy na wózku ${cart}`,
   overview: 'Cała linia: wybierz bank',
   loadedOf: (verified, all) => `${verified} z ${all}`,
-  toDo: {
+  counts: {
     missing: (count) => `brakuje ${count}`,
     held: (count) => `${count} czeka na lidera`,
     other: (count) => `${count} do wyjęcia`,
+    kept: (count) => `${count} zostaje dla innego toru`,
   },
   alternates: (parts) => `lub ${parts}`,
+  keptFor: (lane) => `zostaje dla: ${lane}`,
   legend: {
     verified: 'załadowany',
     missing: 'brakuje',
     held: 'czeka na lidera',
     other: 'do wyjęcia',
+    kept: 'zostaje dla innego toru',
     next: 'następny',
     seen: 'widziany w tym przeglądzie',
     spare: 'niepotrzebny, może zostać',

@@ -45,6 +45,11 @@ const reasonsPl: ReasonWords = {
     say: (f) => `${f['lane']} pobiera ${f['wanted']} z tego slotu.`,
     act: 'Odłóż ją. Zeskanuj rolkę, która pasuje do obu torów.',
   },
+  'kept-for-lane': {
+    title: 'Zostaje dla drugiego toru',
+    say: (f) => `${f['slot']} ma ${f['part']} dla: ${f['lane']}.`,
+    act: 'Zostaw tam tę rolkę. Aby dołożyć następną, wybierz drugi tor.',
+  },
   'not-in-setup': {
     title: 'Spoza tego setupu',
     say: (f) =>

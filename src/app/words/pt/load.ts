@@ -15,17 +15,20 @@ export const words: Sentences<typeof english> = {
   ready: (feeder, cart) => `o feeder ${feeder} está pronto no carrinho ${cart}`,
   overview: 'A linha inteira: escolha um banco',
   loadedOf: (verified, all) => `${verified} de ${all}`,
-  toDo: {
+  counts: {
     missing: (count) => plural(count, `falta ${count}`, `faltam ${count}`),
     held: (count) => plural(count, `${count} espera o líder`, `${count} esperam o líder`),
     other: (count) => `${count} a retirar`,
+    kept: (count) => plural(count, `${count} fica para outra pista`, `${count} ficam para outra pista`),
   },
   alternates: (parts) => `ou ${parts}`,
+  keptFor: (lane) => `fica para ${lane}`,
   legend: {
     verified: 'carregado',
     missing: 'falta',
     held: 'espera o líder',
     other: 'retirar',
+    kept: 'fica para outra pista',
     next: 'próximo',
     seen: 'visto nesta conferência',
     spare: 'não é preciso, pode ficar',

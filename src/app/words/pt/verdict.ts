@@ -43,6 +43,11 @@ const reasonsPt: ReasonWords = {
     say: (f) => `${f['lane']} usa ${f['wanted']} deste slot.`,
     act: 'Devolva-o. Leia um rolo que sirva às duas pistas.',
   },
+  'kept-for-lane': {
+    title: 'Fica para a outra pista',
+    say: (f) => `${f['slot']} tem ${f['part']} para ${f['lane']}.`,
+    act: 'Deixe esse rolo lá. Para acrescentar outro, escolha a outra pista.',
+  },
   'not-in-setup': {
     title: 'Não é deste setup',
     say: (f) =>

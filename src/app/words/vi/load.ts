@@ -14,17 +14,20 @@ export const words: Sentences<typeof english> = {
   ready: (feeder, cart) => `feeder ${feeder} đã sẵn trên xe ${cart}`,
   overview: 'Cả chuyền: chọn một dãy',
   loadedOf: (verified, all) => `${verified}/${all}`,
-  toDo: {
+  counts: {
     missing: (count) => `thiếu ${count}`,
     held: (count) => `${count} chờ trưởng ca`,
     other: (count) => `${count} cần tháo`,
+    kept: (count) => `${count} giữ cho làn khác`,
   },
   alternates: (parts) => `hoặc ${parts}`,
+  keptFor: (lane) => `giữ cho ${lane}`,
   legend: {
     verified: 'đã lắp',
     missing: 'thiếu',
     held: 'chờ trưởng ca',
     other: 'cần tháo',
+    kept: 'giữ cho làn khác',
     next: 'tiếp theo',
     seen: 'đã thấy lần rà này',
     spare: 'không cần, có thể để',

@@ -43,6 +43,11 @@ const reasonsVi: ReasonWords = {
     say: (f) => `${f['lane']} lấy ${f['wanted']} từ slot này.`,
     act: 'Trả lại. Quét một cuộn dùng được cho cả hai làn.',
   },
+  'kept-for-lane': {
+    title: 'Giữ cho làn kia',
+    say: (f) => `${f['slot']} có ${f['part']} cho ${f['lane']}.`,
+    act: 'Để cuộn đó lại. Muốn thêm cuộn, hãy chọn làn kia.',
+  },
   'not-in-setup': {
     title: 'Không thuộc setup này',
     say: (f) =>

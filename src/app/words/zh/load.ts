@@ -14,17 +14,20 @@ export const words: Sentences<typeof english> = {
   ready: (feeder, cart) => `飞达 ${feeder} 已在料车 ${cart} 备好`,
   overview: '整条产线：选择料台',
   loadedOf: (verified, all) => `${verified} / ${all}`,
-  toDo: {
+  counts: {
     missing: (count) => `缺 ${count}`,
     held: (count) => `${count} 个等班长`,
     other: (count) => `${count} 个要取下`,
+    kept: (count) => `${count} 个留给另一轨道`,
   },
   alternates: (parts) => `或 ${parts}`,
+  keptFor: (lane) => `留给 ${lane}`,
   legend: {
     verified: '已上料',
     missing: '缺料',
     held: '等班长',
     other: '要取下',
+    kept: '留给另一轨道',
     next: '下一个',
     seen: '本次对料已见',
     spare: '不需要，可留',

@@ -42,6 +42,11 @@ const reasons: ReasonWords = {
     say: (f) => `${f['lane']} 从此站位取 ${f['wanted']}。`,
     act: '请放回。请扫描两条轨道都能用的料盘。',
   },
+  'kept-for-lane': {
+    title: '留给另一轨道',
+    say: (f) => `${f['slot']} 上是 ${f['lane']} 用的 ${f['part']}。`,
+    act: '请让那盘料留在原处。要续料，请选择另一轨道。',
+  },
   'not-in-setup': {
     title: '不在本站位表中',
     say: (f) => (f['slot'] ? `没有站位要这盘料。最接近的是 ${f['slot']}。` : '没有站位要这盘料。'),

@@ -1,6 +1,7 @@
 // What a label is that the camera passed over: by the same rules as the verdict and the pick lists.
 
 import { describe, expect, test } from 'vitest';
+import { laneLine } from '../../../../shared/floor/lanes.ts';
 import type { ScannedCode } from '../../../../shared/labels/scan.ts';
 import {
   type FindList,
@@ -153,4 +154,13 @@ describe('anything else', () => {
   ])('%j claims %j', (text, claim) => {
     expect(panClaim(code(text))).toBe(claim);
   });
+});
+
+test('what stands on the slots of a conveyor stands there for each of its lanes', () => {
+  const story = begun();
+  story.tell('feeder.known', { feeder: 'FD-07', tapeWidthMm: 8, pitchesMm: [4], positions: 1 });
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', feeder: 'FD-07' }));
+  const view = { ...viewOf(story), line: laneLine('L1', 2) };
+  expect(told(foundThing(reel('R-100', 'K1'), view))).toEqual(['stands', 'R-100', ['M1-F-001'], null]);
+  expect(foundThing([code('FD-07')], view)).toEqual({ is: 'feeder', text: 'FD-07', slot: 'M1-F-001' });
 });

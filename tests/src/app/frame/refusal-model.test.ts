@@ -235,6 +235,8 @@ describe('what must be unloaded first', () => {
     expect(first({ code: 'feeder-elsewhere', slot: 'M1-F-001', line: 'L1' })).toBe('M1-F-001');
     expect(first({ code: 'reel-elsewhere', slot: 'M1-F-001', line: 'L2' })).toBeNull();
     expect(first({ code: 'feeder-elsewhere', slot: 'M1-F-001', line: 'L2' })).toBeNull();
+    const elsewhere: Reason = { code: 'reel-elsewhere', slot: 'M1-F-001', line: 'L1' };
+    expect(unloadFirst('L1~lane2', refused(elsewhere)), 'a lane of the line').toBe('M1-F-001');
     expect(first(wrongPart)).toBeNull();
   });
 });

@@ -1,7 +1,6 @@
 // The lines of the plant: each with its machines and banks, told by the first and last slot of a bank as they are written there.
 
 import { useState } from 'preact/hooks';
-import { feedersOf } from '../../../../../shared/floor/lanes.ts';
 import { toldSlots } from '../../../../../shared/floor/slot-ranges.ts';
 import type { Line } from '../../../../../shared/floor/state.ts';
 import { useFloor } from '../../../app.ts';
@@ -12,14 +11,14 @@ import { lineListWords } from '../../../words/lines.ts';
 import { say } from '../../../words/words.ts';
 import { LineEditor } from './LineEditor.tsx';
 import { LinePicture } from './LinePicture.tsx';
-import { lanesTold } from './model.ts';
+import { lanesTold, ownLines } from './model.ts';
 import './lines.css';
 
 export function Lines() {
   const floor = useFloor();
   const words = say(lineListWords);
   const refusal = useRefusal('define-line');
-  const lines = [...floor.lines.values()].filter(({ line }) => feedersOf(line) === line);
+  const lines = ownLines(floor);
   const [open, setOpen] = useState<string | 'new' | null>(lines.length === 0 ? 'new' : null);
   if (open !== null && refusal === null)
     return (

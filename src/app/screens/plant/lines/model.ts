@@ -39,6 +39,11 @@ export function lanesTold(floor: FloorState, line: string | null): readonly Line
   );
 }
 
+/** The lines that are no lane of another that is told: a line of an old plant may be called as a lane would be. */
+export function ownLines({ lines }: Pick<FloorState, 'lines'>): readonly Line[] {
+  return [...lines.values()].filter(({ line }) => feedersOf(line) === line || !lines.has(feedersOf(line)));
+}
+
 const isBlank = ({ first, last }: SlotRange) => first.trim() === '' && last.trim() === '';
 
 /** The zone that is most likely meant: the plant's own, that of its first line, this tablet's. */
@@ -58,7 +63,7 @@ export function formOf(floor: FloorState, line: Line | null, name: (number: numb
   }
   return {
     line: null,
-    name: name([...floor.lines.keys()].filter((each) => feedersOf(each) === each).length + 1),
+    name: name(ownLines(floor).length + 1),
     zone: zoneOfPlant(floor),
     ranges: [{ first: '', last: '' }],
     lanes: [],

@@ -1,9 +1,15 @@
 // The slot map: every slot that is wanted or loaded stands on it, at its place, with what it is.
 
 import { describe, expect, test } from 'vitest';
+import { laneLine } from '../../../../../shared/floor/lanes.ts';
 import { openSweep, setupProgress } from '../../../../../shared/floor/progress.ts';
 import type { Line, Sweep } from '../../../../../shared/floor/state.ts';
-import { mapBanks, sweepMissing } from '../../../../../src/app/screens/load/model.ts';
+import {
+  countStandings,
+  mapBanks,
+  sweepMissing,
+  sweepSlots,
+} from '../../../../../src/app/screens/load/model.ts';
 import {
   beginStory,
   brookSetup,
@@ -134,4 +140,30 @@ describe('mapBanks()', () => {
         .some(({ seen }) => seen),
     ).toBe(false);
   });
+});
+
+test('a slot that another lane needs is counted apart with that lane’s name, and no sweep of this one waits for it', () => {
+  const story = begun();
+  const lane = laneLine('L1', 2);
+  const line = { ...(story.floor().lines.get('L1') as Line), line: lane, name: 'Lane 2' }; // told by the story
+  story.tell('line.defined', line);
+  const slots = [wantedSlot('M1-F-001', 'Z-100'), wantedSlot('M1-F-019', 'Z-900')];
+  story.tell('setup.taken', { ...brookSetup, setup: 'fell', product: 'Fell', line: lane, slots });
+  story.tell('setup.chosen', { line: lane, setup: 'fell' });
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1' }));
+  const facts = { line: lane, setup: 'fell', reel: 'K2' };
+  story.tell('reel.verified', verified('M1-F-019', 'Z-900', facts));
+  const floor = story.floor();
+  const progress = setupProgress(floor, lane);
+  const banks = mapBanks(line, progress, null, floor.lines);
+  expect([...countStandings(banks)]).toEqual([
+    ['kept', 1],
+    ['verified', 1],
+  ]);
+  const places = banks.flatMap((bank) => bank.places);
+  expect(places.map(({ slot, keptFor }) => [slot, keptFor ?? null])).toEqual([
+    ['M1-F-001', floor.lines.get('L1')?.name],
+    ['M1-F-019', null],
+  ]);
+  expect(sweepSlots(progress)).toEqual(['M1-F-019']);
 });

@@ -5,6 +5,7 @@ import {
   formOf,
   type LineForm,
   lineDrafts,
+  ownLines,
   readLine,
 } from '../../../../../../src/app/screens/plant/lines/model.ts';
 import { beginStory, wantedSlot } from '../../../../../shared/floor/story.ts';
@@ -175,4 +176,13 @@ describe('the lanes of a conveyor', () => {
       slots: ['M1-F-009'],
     });
   });
+});
+
+test('a line of an old plant that is called as a lane would be is listed as a line, until the other is told', () => {
+  const story = beginStory();
+  const told = { zone: 'UTC', machines: [] };
+  story.tell('line.defined', { line: 'A~lane2', name: 'Old line', ...told });
+  expect(ownLines(story.floor()).map(({ name }) => name)).toEqual(['Old line']);
+  story.tell('line.defined', { line: 'A', name: 'Line A', ...told });
+  expect(ownLines(story.floor()).map(({ name }) => name)).toEqual(['Line A']);
 });
