@@ -47,13 +47,21 @@ export function waitingReels(shelf: readonly ShelfReel[]): readonly Reel[] {
   );
 }
 
-/** Parts on a full reel of one part or another, as the log has seen them: the largest count. The reels are walked once, for all parts. */
-export function fullReels(floor: FloorState): (part: string) => number {
+/** Reels that a step looks at. */
+const AT_ONCE = 1000;
+
+/** Parts on a full reel of one part or another, as the log has seen them: the largest count. The reels are walked once, for all parts, in steps. */
+export function* fullReelSteps(floor: FloorState): Generator<undefined, (part: string) => number> {
   const largest = new Map<string, number>();
   const saw = (part: string | null, count: number | null) => {
     if (part !== null && (count ?? 0) > (largest.get(part) ?? 0)) largest.set(part, count ?? 0);
   };
-  for (const { part, count } of floor.reels.values()) saw(part, count);
+  let at = 0;
+  for (const { part, count } of floor.reels.values()) {
+    at += 1;
+    if (at % AT_ONCE === 0) yield;
+    saw(part, count);
+  }
   for (const { tapes } of floor.slots.values()) for (const { part, count } of tapes) saw(part, count);
   return (part) => {
     const { measured, weighed } = floor.fullReels.get(part) ?? {};
@@ -129,7 +137,7 @@ export function* supplySteps(
     ];
   });
   yield;
-  const fullReel = fullReels(floor);
+  const fullReel = yield* fullReelSteps(floor);
   yield;
   const shelf = shelfOf(floor, outlook, lifeOf);
   const needs: PickNeed[] = [];

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import type { SupplyAnswer } from '../../../shared/forecast/supply.ts';
 import { lineOutlook } from '../../../shared/outlook/line.ts';
-import { fullReels, supplyQuestionSteps, supplySteps } from '../../../shared/outlook/supply.ts';
+import { fullReelSteps, supplyQuestionSteps, supplySteps } from '../../../shared/outlook/supply.ts';
 import { beginStory, type Story, started, startMs, tellPlant, verified, wantedSlot } from '../floor/story.ts';
 import { inOneGo } from './compute.ts';
 
@@ -161,7 +161,7 @@ test('a full reel holds what one was measured or weighed with, unless a larger o
       massG: by === 'weight' ? 400 : null,
       emptyG: by === 'weight' ? 100 : null,
     });
-  const size = () => fullReels(story.floor())('R-100');
+  const size = () => inOneGo(fullReelSteps(story.floor()))('R-100');
   expect(size()).toBe(200); // as on the slots
   story.tell('reel.verified', verified(one, 'R-100', { reel: null, quantity: 700, setup: 'twins' }));
   story.tell('reel.verified', verified(three, 'C-200', { reel: null, quantity: 800, setup: 'twins' }));
