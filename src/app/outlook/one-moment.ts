@@ -1,13 +1,13 @@
 // An answer of one moment, worked out in steps while the floor may change between them: it begins anew with what is there then.
 
-import type { Store } from '../store/store.ts';
+import type { App } from '../app.ts';
 
 /** So often an answer begins anew; where entries come faster than it takes, it is made in one go, else there would never be one. */
 export const RESTARTS = 3;
 
 /** The steps that `make` begins, and once more from the start each time that something was folded in between; the floor's own entries alone count. */
 export function* ofOneMoment<T>(
-  store: Pick<Store, 'floor' | 'count'>,
+  store: Pick<App['store'], 'floor' | 'count'>,
   make: () => Iterator<undefined, T>,
 ): Generator<undefined, T> {
   for (let begun = 0; ; begun += 1) {
