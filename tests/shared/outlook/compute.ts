@@ -4,7 +4,7 @@ import type { FloorState } from '../../../shared/floor/state.ts';
 import { answerSupply } from '../../../shared/forecast/supply.ts';
 import { answerWalks } from '../../../shared/forecast/walks.ts';
 import type { Outlook } from '../../../shared/outlook/line.ts';
-import { type Supply, supplyQuestion, toSupply } from '../../../shared/outlook/supply.ts';
+import { type Supply, supplyQuestionSteps, supplySteps } from '../../../shared/outlook/supply.ts';
 import { toWalkPlan, type WalkOptions, type WalkPlan, walkQuestion } from '../../../shared/outlook/walks.ts';
 
 /** Lays out the walks of one or more operators at once. */
@@ -15,6 +15,14 @@ export function planWalks(outlook: Outlook, options: WalkOptions): WalkPlan {
 
 /** What must come, by when. */
 export function lineSupply(floor: FloorState, outlook: Outlook): Supply {
-  const { question, slots } = supplyQuestion(floor, outlook);
-  return toSupply(floor, outlook, { answer: answerSupply(question), slots });
+  const { question, slots } = inOneGo(supplyQuestionSteps(floor, outlook));
+  return inOneGo(supplySteps(floor, outlook, { answer: answerSupply(question), slots }));
+}
+
+/** What steps come to, with nothing in between. */
+export function inOneGo<T>(steps: Iterator<undefined, T>): T {
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
 }

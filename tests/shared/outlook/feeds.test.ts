@@ -4,8 +4,9 @@ import { describe, expect, test } from 'vitest';
 import type { PackageKind } from '../../../shared/floor/vocabulary.ts';
 import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import { lineOutlook } from '../../../shared/outlook/line.ts';
-import { supplyQuestion, toSupply } from '../../../shared/outlook/supply.ts';
+import { supplyQuestionSteps, supplySteps } from '../../../shared/outlook/supply.ts';
 import { beginStory, type Story, started, startMs, tellPlant, verified } from '../floor/story.ts';
+import { inOneGo } from './compute.ts';
 
 const slot = 'M1-F-001';
 
@@ -60,14 +61,16 @@ test('the pick list brings stacks as full as the one that feeds', () => {
     via: 'typed',
   });
   const { floor, outlook } = look(story);
-  const { slots } = supplyQuestion(floor, outlook);
+  const { slots } = inOneGo(supplyQuestionSteps(floor, outlook));
   const answer = slots.map(() => ({
     ends: [],
     lasts: false,
     bring: { parts: 200, byMs: 0 },
     takes: [],
   }));
-  const pick = toSupply(floor, outlook, { answer, slots }).picks.find((each) => each.slots.includes(slot));
+  const pick = inOneGo(supplySteps(floor, outlook, { answer, slots })).picks.find((each) =>
+    each.slots.includes(slot),
+  );
   // Two stacks of 180 pockets hold 200 parts.
   expect(pick).toMatchObject({ reels: 2, comesIn: 'tray' });
 });

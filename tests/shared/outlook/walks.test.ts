@@ -10,9 +10,9 @@ import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import { workingTime } from '../../../shared/forecast/working-time.ts';
 import { lineOutlook, type Outlook } from '../../../shared/outlook/line.ts';
 import { feederLosses } from '../../../shared/outlook/losses.ts';
-import { fullReels, waitingReels } from '../../../shared/outlook/supply.ts';
+import { fullReelSteps, waitingReels } from '../../../shared/outlook/supply.ts';
 import { needsOf, spliceNeed } from '../../../shared/outlook/walks.ts';
-import { lineSupply, planWalks } from './compute.ts';
+import { inOneGo, lineSupply, planWalks } from './compute.ts';
 
 const startMs = 1_772_431_200_000;
 const floor: FloorState = emptyState();
@@ -136,7 +136,7 @@ describe('lineSupply()', () => {
       const pick = supply.picks.find((each) => each.part === slot.wanted.part);
       expect(pick?.slots).toContain(slot.slot);
       expect(pick?.reels ?? 0).toBeGreaterThanOrEqual(
-        Math.ceil(bring.parts / fullReels(floor)(slot.wanted.part)),
+        Math.ceil(bring.parts / inOneGo(fullReelSteps(floor))(slot.wanted.part)),
       );
     }
     const parts = supply.picks.map((pick) => pick.part);

@@ -1,9 +1,8 @@
 // What the store must bring for the run, and how long each slot's reels last.
 
 import { placeOf } from '../../../../shared/floor/fold-places.ts';
-import { comparePlaces } from '../../../../shared/floor/place-order.ts';
 import type { PickLine } from '../../../../shared/forecast/outlook.ts';
-import type { Supply } from '../../../../shared/outlook/supply.ts';
+import type { ReelOnHand, Supply } from '../../../../shared/outlook/supply.ts';
 import { useApp } from '../../app.ts';
 import { LongRows } from '../../long-rows.tsx';
 import { reelName } from '../../reel-name.ts';
@@ -24,10 +23,8 @@ export function Bring({ supply, zone, hold }: SupplyProps) {
   const words = say(stockWords);
   if (!supply) return <p class="empty">{words.noRun}</p>;
   if (supply === 'asked') return <p class="empty">{words.computing}</p>;
-  const waiting = supply.slots
-    .flatMap((each) => each.waiting.map((reel) => ({ reel, slot: each.slot.slot })))
-    .sort((a, b) => comparePlaces(placeOf(a.reel) ?? '', placeOf(b.reel) ?? ''));
-  if (supply.picks.length === 0 && waiting.length === 0) return <p class="empty">{words.noPick}</p>;
+  const { onHand, picks } = supply;
+  if (picks.length === 0 && onHand.length === 0) return <p class="empty">{words.noPick}</p>;
   return (
     <section class="stack" data-testid="pick-list">
       <div class="pick-head">
@@ -35,31 +32,41 @@ export function Bring({ supply, zone, hold }: SupplyProps) {
         <p class="soft">{words.pickHelp}</p>
       </div>
       <div class="picks">
-        {waiting.map(({ reel, slot }) => (
-          <div class="pick onhand" key={reel.reel}>
-            <span class="tick" aria-hidden="true" />
-            <b class="code part">{reel.part}</b>
-            <b class="code">
-              {reelName(reel.reel)}
-              {placeOf(reel) !== null && (
-                <span class="chip plain" translate={false}>
-                  {placeOf(reel)}
-                </span>
-              )}
-            </b>
-            <span>
-              {words.onHand} {formatCount(reel.count ?? 0)}
-            </span>
-            <span class="code slots">{slot}</span>
-          </div>
-        ))}
         <LongRows
-          items={supply.picks}
-          keyOf={({ part }) => part}
-          draw={(pick) => <PickRow key={pick.part} pick={pick} zone={zone} hold={hold} />}
+          items={[...onHand, ...picks]}
+          keyOf={(row) => ('reel' in row ? row.reel.reel : `${row.place}\u0000${row.part}`)}
+          draw={(row) =>
+            'reel' in row ? (
+              <OnHandRow key={row.reel.reel} of={row} />
+            ) : (
+              <PickRow key={`${row.place}\u0000${row.part}`} pick={row} zone={zone} hold={hold} />
+            )
+          }
         />
       </div>
     </section>
+  );
+}
+
+/** A reel that lies at the line or in the store already. */
+function OnHandRow({ of: { reel, slot } }: { readonly of: ReelOnHand }) {
+  return (
+    <div class="pick onhand">
+      <span class="tick" aria-hidden="true" />
+      <b class="code part">{reel.part}</b>
+      <b class="code">
+        {reelName(reel.reel)}
+        {placeOf(reel) !== null && (
+          <span class="chip plain" translate={false}>
+            {placeOf(reel)}
+          </span>
+        )}
+      </b>
+      <span>
+        {say(stockWords).onHand} {formatCount(reel.count ?? 0)}
+      </span>
+      <span class="code slots">{slot}</span>
+    </div>
   );
 }
 
