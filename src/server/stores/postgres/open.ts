@@ -16,7 +16,7 @@ import { findHost, readAddress } from './hosts.ts';
 import { keepLog } from './kept-log.ts';
 import { createPrimary, type Primary } from './primary.ts';
 import { keepRecord } from './record.ts';
-import { LET_GO, type Role, SERVING_LOCK } from './serving.ts';
+import { LET_GO, LET_GO_GONE, type Role, SERVING_LOCK } from './serving.ts';
 import { type Met, meetLog } from './timeline.ts';
 import { watchDatabase } from './watch.ts';
 
@@ -154,7 +154,7 @@ async function takeAlone(tx: Transaction<Tables>): Promise<boolean> {
 async function bringForward(primary: Primary, options: PostgresOptions): Promise<void> {
   // Said within five seconds where nobody answers.
   await findHost(readAddress(options.url));
-  const db = openPostgresDatabase(primary);
+  const db = openPostgresDatabase(primary, { options: LET_GO_GONE });
   try {
     await migrate(db, 'postgres', {
       ...(options.steps ? { steps: options.steps } : {}),
