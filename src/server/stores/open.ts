@@ -29,7 +29,9 @@ export interface StoreChoice {
 export async function openStore(choice: StoreChoice): Promise<Store> {
   const { folder, database, nowMs, onFault, onMigrated, onPutBack, role, isAlone, steps } = choice;
   const told = { ...(onMigrated ? { onMigrated } : {}), ...(steps ? { steps } : {}) };
-  if (database === null) return openSqlite({ folder, nowMs, ...told });
+  // A server has its folder's lock before it opens.
+  if (database === null)
+    return openSqlite({ folder, nowMs, isAlone: isAlone === true || role === 'server', ...told });
   // Loaded when wanted only: a server with the embedded store need not hold the other's driver.
   const { openPostgres } = await import('./postgres/open.ts');
   return openPostgres({

@@ -183,6 +183,21 @@ describe('a newer version that ends what the older can do', { timeout: 120_000 }
   });
 });
 
+it('an act of a newer program that ends what the older can do is refused while a server of it runs on the data folder', async () => {
+  const settings = settingsFor(folder.path, { steps: older });
+  const old = await startServer(settings);
+  running.push(old);
+  const act = (some: readonly Step[]) =>
+    openStore({ folder: folder.path, database: null, nowMs: Date.now, steps: some });
+  await expect(act(apart)).rejects.toThrow('stop every server on it');
+  expect(existsSync(join(folder.path, 'backups'))).toBe(false);
+  await old.store.enrolTablet({ tablet: 't1', name: 't1', publicKey: 'k' }, Date.now());
+  await old.stop();
+  await (await act(apart)).close();
+  // The folder is free again.
+  running.push(await startServer({ ...settings, steps: apart }));
+});
+
 describe('a step', () => {
   it('that is no addition is needed of a program, with all before it', () => {
     expect([
