@@ -15,7 +15,8 @@ export const storeWords: Readonly<Record<StoreTrouble, string>> = {
   damaged: 'the store is damaged: stop the server, keep a copy of the data folder, and restore a backup',
   'text-changed': 'an entry was changed in the store: compare with a backup; its tablet holds the original',
   'log-broken': 'the log was changed in the store: compare with a backup',
-  restored: 'a backup was put into the database under this server: it must be started again',
+  restored:
+    'a backup was put into the database under this server, or its schema is being brought forward: it must be started again',
   outgrown:
     'a newer program brought the database to a schema that this one does not know: start the newer program here too',
   lost: 'the database went back to an earlier log, as after a copy that lagged behind took over: start the server again; tablets offer what is missing',

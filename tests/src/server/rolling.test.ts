@@ -212,13 +212,16 @@ describe('a step', () => {
     'that is called an addition takes nothing away and asks nothing of whoever does not know it: %i',
     async (at) => {
       await (await openFor(steps.slice(0, at))).close();
-      const before = await columns();
+      const [before, rulesBefore] = [await columns(), await rules()];
       await (await openFor(steps.slice(0, at + 1))).close();
-      const after = await columns();
+      const [after, rulesAfter] = [await columns(), await rules()];
       expect([...before].filter(([name, facts]) => after.get(name) !== facts)).toEqual([]);
       const tables = new Set([...before.keys()].map((name) => name.split('.')[0]));
       const added = [...after].filter(([name]) => !before.has(name) && tables.has(name.split('.')[0]));
       expect(added.filter(([, facts]) => facts.endsWith('must be given'))).toEqual([]);
+      const ofBefore = (names: readonly string[]) => names.filter((name) => tables.has(name.split(' ')[0]));
+      // No rule more or less for what was there: a row that it writes is taken as before.
+      expect(ofBefore(rulesAfter)).toEqual(rulesBefore);
     },
   );
 });
@@ -267,4 +270,17 @@ async function columns(): Promise<ReadonlyMap<string, string>> {
   );
   await client.end();
   return new Map(rows.map(({ name, facts }) => [name, facts]));
+}
+
+/** Each table's constraints and indexes, the table's name first. */
+async function rules(): Promise<string[]> {
+  const client = new pg.Client({ connectionString: database });
+  await client.connect();
+  const { rows } = await client.query<{ rule: string }>(
+    `select conrelid::regclass || ' ' || pg_get_constraintdef(oid) as rule from pg_constraint
+       where connamespace = current_schema()::regnamespace and conrelid <> 0
+     union all select tablename || ' ' || indexdef from pg_indexes where schemaname = current_schema() order by rule`,
+  );
+  await client.end();
+  return rows.map(({ rule }) => rule);
 }

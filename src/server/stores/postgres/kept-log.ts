@@ -14,11 +14,11 @@ import { noteTimeline } from './timeline.ts';
 /** Key of the append lock: any number that nothing else in the database uses. */
 const APPEND_LOCK = 7_236_002;
 
-/** A backup is being put into the database, or was since this process opened it. */
+/** A backup is being put into the database, or was since this process opened it; or a step is being taken that it cannot live with. */
 class RestoredUnder extends Error {
   readonly code = 'REELWARD_RESTORED';
   constructor() {
-    super('a backup was put into the database under this process');
+    super('a backup was put into the database under this process, or its schema is being brought forward');
   }
 }
 
