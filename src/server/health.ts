@@ -15,15 +15,23 @@ export const storeWords: Readonly<Record<StoreTrouble, string>> = {
   damaged: 'the store is damaged: stop the server, keep a copy of the data folder, and restore a backup',
   'text-changed': 'an entry was changed in the store: compare with a backup; its tablet holds the original',
   'log-broken': 'the log was changed in the store: compare with a backup',
-  restored: 'a backup was put into the database under this server: it must be started again',
+  restored:
+    'a backup was put into the database under this server, or its schema is being brought forward: it must be started again',
   outgrown:
     'a newer program brought the database to a schema that this one does not know: start the newer program here too',
   lost: 'the database went back to an earlier log, as after a copy that lagged behind took over: start the server again; tablets offer what is missing',
 };
 
-/** For the log, at a start that found the database in another timeline. */
-export const putBackWords =
-  'the database was put back to an earlier moment, or another copy took over while no server ran: tablets offer again what they hold; see in the list of tablets that nobody is let in who was shut out since';
+/** What a start found: the log lacks what this server saw of it, or nobody knows. */
+export type PutBack = 'lost' | 'unknown';
+
+const listWords = 'see in the list of tablets that nobody is let in who was shut out since';
+
+/** For the log, at such a start. */
+export const putBackWords: Readonly<Record<PutBack, string>> = {
+  lost: `the database does not hold the log any more as this server saw it last, as after it was put back to an earlier moment: tablets offer again what they hold; ${listWords}`,
+  unknown: `the database may have been put back to an earlier moment, or another copy took over while no server ran that knows the log: tablets offer again what they hold; ${listWords}`,
+};
 
 /** What is known of whether the store is intact. */
 export interface StoreHealth {

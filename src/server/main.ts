@@ -6,7 +6,7 @@ import type { FastifyInstance } from 'fastify';
 import { createAppender } from './appender.ts';
 import type { KeptCertificate } from './certificates/keep.ts';
 import type { ServerContext } from './context.ts';
-import { putBackWords, storeWords, watchStore } from './health.ts';
+import { type PutBack, putBackWords, storeWords, watchStore } from './health.ts';
 import { createApp } from './http/app.ts';
 import { createMetricsServer } from './http/metrics-server.ts';
 import { createTrustServer } from './http/trust-page.ts';
@@ -83,7 +83,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   let onFault = (_error: Error): void => undefined;
   const fault = (error: Error) => onFault(error);
   const certificate = settings.https ? await openCertificate(settings) : null;
-  const { store, isPutBack } = await openServed(settings, fault);
+  const { store, putBack } = await openServed(settings, fault);
   closers.push(store.close);
   // A store that cannot be read through still serves what it can; what is wrong with it is told.
   const faults: unknown[] = [];
@@ -122,7 +122,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
         .catch(fault)
         .finally(() => end(storeWords[trouble]));
   };
-  if (isPutBack) app.log.error({ store: 'put-back' }, putBackWords);
+  if (putBack) app.log.error({ store: 'put-back' }, putBackWords[putBack]);
   for (const error of faults) fault(error as Error);
   for (const entry of unsigned) app.log.warn({ entry }, 'signature set aside: it is none by its form');
   closers.push(() => closeApp(app));
@@ -150,25 +150,25 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   return { url, port, store, context, app, trust, warnings, takeCertificate, over, stop };
 }
 
-/** Opens the store to serve it; `isPutBack`: its log got another name, as nobody knows whether it is the one of before. */
+/** Opens the store to serve it; `putBack`: its log got another name, as it is not the one of before, or nobody knows whether it is. */
 async function openServed(
   { folder, database, clock, onMigrated, steps }: ServerSettings,
   onFault: (error: Error) => void,
-): Promise<{ readonly store: Store; readonly isPutBack: boolean }> {
-  let isPutBack = false;
+): Promise<{ readonly store: Store; readonly putBack: PutBack | null }> {
+  const told: { putBack: PutBack | null } = { putBack: null };
   const store = await openStore({
     folder,
     database,
     nowMs: clock.nowMs,
     onFault,
     role: 'server',
-    onPutBack: () => {
-      isPutBack = true;
+    onPutBack: (met) => {
+      told.putBack = met;
     },
     ...(onMigrated ? { onMigrated } : {}),
     ...(steps ? { steps } : {}),
   });
-  return { store, isPutBack };
+  return { store, ...told };
 }
 
 /** Drops what has run out, now and then, where this process leads; ends it by what it returns. */

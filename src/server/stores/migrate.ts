@@ -1,7 +1,7 @@
 // Brings a database to this program's schema: forward only, backed up first. A newer one is refused, but to a server that can live with what it lacks.
 
 import { randomBytes } from 'node:crypto';
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Kysely, sql, type Transaction } from 'kysely';
 import { neededName, neededOf, type Step } from './step.ts';
@@ -22,20 +22,23 @@ export interface Migrated {
 export interface MigrateOptions {
   /** Called before the first step on a database that holds something already; returns where the copy lies. */
   readonly backup: (fromVersion: number) => Promise<string | null>;
-  /** Told once a database that held something has been brought forward. */
+  /** Told once a database that held something has been brought forward by this process. */
   readonly onMigrated?: (migrated: Migrated) => void;
   /** The steps to take; a test hands in its own. */
   readonly steps?: readonly Step[];
   /** True for a process that serves beside newer ones: it goes on where what it does not know are additions. An act is refused there: it would copy half. */
   readonly isServing?: boolean;
-  /** Takes the store for one transaction, before a step that is no addition; false where a server of before runs on it. Absent where nobody else can. */
+  /** Takes the store until the transaction ends or for longer, before a step that is no addition; false where a server runs on it. Absent where the caller has it alone. */
   readonly takeAlone?: (tx: Transaction<Tables>) => Promise<boolean>;
 }
+
+/** Key of the lock of whoever takes steps: any number that nothing else in the database uses. */
+const STEPS_LOCK = 7_236_001;
 
 /** How long a step waits for a table that somebody works with, ms: everybody else waits behind it. */
 const LOCK_MS = 4_000;
 
-/** Takes the steps that are missing, all in one transaction with the version row. */
+/** Takes the steps that are missing, all in one transaction with the version row. Where they cannot be taken nothing is left of the copy either. */
 export async function migrate(
   db: Kysely<Tables>,
   dialect: Dialect,
@@ -50,30 +53,58 @@ export async function migrate(
     );
   }
   if (from === wanted.length) return { from, to: from };
-  const keptAt = from > 0 ? await options.backup(from) : null;
-  await db.transaction().execute(async (tx) => {
-    // Two processes may start on one PostgreSQL at once: the second waits here and then finds nothing to do.
-    if (dialect === 'postgres') await sql`select pg_advisory_xact_lock(7236001)`.execute(tx);
-    const at = await schemaVersion(tx, dialect);
-    if (at >= wanted.length) return;
-    if (at > 0) await makeWay(tx, wanted.slice(at), { at, dialect, takeAlone: options.takeAlone });
-    try {
-      for (const step of wanted.slice(at)) await step(tx, dialect);
-    } catch (error) {
-      throw (error as { readonly code?: unknown }).code === '55P03' ? new StoreRefused(busyWords) : error;
-    }
-    await tx
-      .insertInto('meta')
-      .values(versionRows(wanted))
-      .onConflict((conflict) =>
-        conflict.column('key').doUpdateSet((eb) => ({ value: eb.ref('excluded.value') })),
-      )
-      .execute();
-  });
-  if (from > 0) options.onMigrated?.({ from, to: wanted.length, keptAt });
+  if (dialect === 'sqlite') await takeSteps(db, { dialect, wanted, options });
+  // Several processes may start on one PostgreSQL at once: one copies and takes the steps, the others wait here and find nothing to do.
+  else
+    await db.connection().execute(async (held) => {
+      await sql`select pg_advisory_lock(${sql.lit(STEPS_LOCK)})`.execute(held);
+      try {
+        await takeSteps(db, { dialect, wanted, options });
+      } finally {
+        await sql`select pg_advisory_unlock(${sql.lit(STEPS_LOCK)})`.execute(held);
+      }
+    });
   return { from, to: wanted.length };
 }
 
+interface Taking {
+  readonly dialect: Dialect;
+  readonly wanted: readonly Step[];
+  readonly options: MigrateOptions;
+}
+
+async function takeSteps(db: Kysely<Tables>, { dialect, wanted, options }: Taking): Promise<void> {
+  const from = await schemaVersion(db, dialect);
+  const missing = wanted.slice(from);
+  if (missing.length === 0) return;
+  const way = { at: from, dialect, takeAlone: options.takeAlone };
+  let keptAt: string | null = null;
+  if (from > 0) {
+    // Asked before as well: a start that is refused is tried again every few seconds, and would copy the whole store each time.
+    await db.transaction().execute((tx) => makeWay(tx, missing, way));
+    keptAt = await options.backup(from);
+  }
+  try {
+    await db.transaction().execute(async (tx) => {
+      if (from > 0) await makeWay(tx, missing, way);
+      for (const step of missing) await step(tx, dialect);
+      await tx
+        .insertInto('meta')
+        .values(versionRows(wanted))
+        .onConflict((conflict) =>
+          conflict.column('key').doUpdateSet((eb) => ({ value: eb.ref('excluded.value') })),
+        )
+        .execute();
+    });
+  } catch (error) {
+    if (keptAt !== null) rmSync(keptAt, { force: true });
+    throw busy.has(String((error as { readonly code?: unknown }).code)) ? new StoreRefused(busyWords) : error;
+  }
+  if (from > 0) options.onMigrated?.({ from, to: wanted.length, keptAt });
+}
+
+/** Somebody holds a table for long, or wanted it at the same moment: `lock_not_available`, `deadlock_detected`. */
+const busy = new Set(['55P03', '40P01']);
 const busyWords =
   'the store has to be brought forward, and something long works with it, as a backup or an export does: nothing was changed; start again when that is done';
 
@@ -99,7 +130,7 @@ async function makeWay(
   if (dialect === 'postgres') await sql`set local lock_timeout = ${sql.lit(LOCK_MS)}`.execute(tx);
   if (missing.every(({ isAddition }) => isAddition === true) || !takeAlone || (await takeAlone(tx))) return;
   throw new StoreRefused(
-    `the store has schema ${at}, and a server runs on it that cannot live with the next: stop every server on this database, then start the new ones`,
+    `the store has schema ${at}, and a server runs on it that cannot live with the next: stop every server on it, then start the new ones`,
   );
 }
 

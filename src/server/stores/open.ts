@@ -17,8 +17,8 @@ export interface StoreChoice {
   readonly role?: 'server' | 'trace';
   /** Told where the store's schema was brought forward. */
   readonly onMigrated?: (migrated: Migrated) => void;
-  /** Told where the log got another name, as the database may have been put back to an earlier moment. */
-  readonly onPutBack?: () => void;
+  /** Told where the log got another name, as the database was put back to an earlier moment (`lost`) or may have been (`unknown`). */
+  readonly onPutBack?: (met: 'lost' | 'unknown') => void;
   /** The caller has made sure that no server runs on the store. */
   readonly isAlone?: boolean;
   /** The schema's steps; a test hands in its own. */
@@ -29,7 +29,9 @@ export interface StoreChoice {
 export async function openStore(choice: StoreChoice): Promise<Store> {
   const { folder, database, nowMs, onFault, onMigrated, onPutBack, role, isAlone, steps } = choice;
   const told = { ...(onMigrated ? { onMigrated } : {}), ...(steps ? { steps } : {}) };
-  if (database === null) return openSqlite({ folder, nowMs, ...told });
+  // A server has its folder's lock before it opens.
+  if (database === null)
+    return openSqlite({ folder, nowMs, isAlone: isAlone === true || role === 'server', ...told });
   // Loaded when wanted only: a server with the embedded store need not hold the other's driver.
   const { openPostgres } = await import('./postgres/open.ts');
   return openPostgres({

@@ -18,6 +18,7 @@ export const neededName = 'schema_needed';
 /**
  * Marks a step that servers of before can live with: it only adds tables, or columns that have a value where nobody gives one; what they read and write means the same
  * after it, and nothing that they must heed stands in what it adds. It takes no lock for longer than a moment: no index over the log, no row written anew.
+ * A new kind of entry that a server must heed changes no table: it needs an empty step that is no addition, so that no server of before serves beside one that heeds it.
  */
 export function addition(step: Step): Step {
   return Object.assign((db: Kysely<Tables>, dialect: Dialect) => step(db, dialect), {

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { sql } from 'kysely';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { Migrated } from '../../../src/server/stores/migrate.ts';
 import { openPostgres } from '../../../src/server/stores/postgres/open.ts';
 import { restoreInto } from '../../../src/server/stores/restore.ts';
 import { openSqlite } from '../../../src/server/stores/sqlite/open.ts';
@@ -113,6 +114,7 @@ describe.each(['sqlite', 'postgres'] as const)('`migrate()` on %s', (dialect) =>
   it('that fails changes nothing, and the old program still starts', async () => {
     await fill();
     await expect(open([...steps, addColumn, failing])).rejects.toThrow('nowhere');
+    expect(backups()).toEqual([]);
     const store = await open(steps);
     expect((await store.head()).pos).toBe(5);
     await store.close();
@@ -126,13 +128,23 @@ describe.each(['sqlite', 'postgres'] as const)('`migrate()` on %s', (dialect) =>
   });
 });
 
-it('`migrate()` by two processes on one PostgreSQL at once takes each step once', async () => {
+it('`migrate()` by three processes on one PostgreSQL at once copies and takes each step once, and one tells of it', async () => {
   const folder = newFolder();
   const url = (await postgres?.newDatabase()) ?? '';
+  const told: Migrated[] = [];
   const open = (some: readonly Step[]) =>
-    openPostgres({ folder: folder.path, nowMs: () => startMs, steps: some, url });
+    openPostgres({
+      folder: folder.path,
+      nowMs: () => startMs,
+      steps: some,
+      url,
+      onMigrated: (migrated) => told.push(migrated),
+    });
   await (await open(steps)).close();
-  const stores = await Promise.all([open([...steps, addColumn]), open([...steps, addColumn])]);
+  const newer = [...steps, addColumn];
+  const stores = await Promise.all([open(newer), open(newer), open(newer)]);
+  expect(told.map(({ from, to }) => [from, to])).toEqual([[steps.length, newer.length]]);
+  expect(readdirSync(join(folder.path, 'backups')).length).toBe(1);
   for (const store of stores) {
     const [appended] = await store.append(
       [{ sender: 'x', entries: makeChain({ tablet: 't1', count: 1 }).map((entry) => toChecked(entry)) }],

@@ -1,6 +1,8 @@
 // Servers of two versions on one database, while one after the other is replaced: what the newer adds the older lives with, and what it cannot live
 // with is refused in words before it happens. The newer version is this one with one step of the schema more.
 
+import { existsSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import pg from 'pg';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { seededChance } from '../../../shared/kit/chance.ts';
@@ -135,6 +137,7 @@ describe('a newer version that only adds', { timeout: 240_000 }, () => {
     await reader.query('begin');
     await reader.query('select count(*) from tablets');
     await expect(serve(newer)).rejects.toThrow('something long works with it');
+    expect(readdirSync(join(folder.path, 'backups'))).toEqual([]);
     await reader.end();
     await old.store.enrolTablet({ tablet: 't1', name: 't1', publicKey: 'k' }, Date.now());
     const store = (await serve(newer)).store;
@@ -146,8 +149,10 @@ describe('a newer version that ends what the older can do', { timeout: 120_000 }
   it('does not start while a server of the older runs, and keeps that out once it did', async () => {
     const old = await serve(older);
     await expect(serve(apart)).rejects.toThrow(
-      `the store has schema ${older.length}, and a server runs on it that cannot live with the next: stop every server on this database, then start the new ones`,
+      `the store has schema ${older.length}, and a server runs on it that cannot live with the next: stop every server on it, then start the new ones`,
     );
+    // Asked again every few seconds, it would fill the disk with copies.
+    expect(existsSync(join(folder.path, 'backups'))).toBe(false);
     await old.store.enrolTablet({ tablet: 't1', name: 't1', publicKey: 'k' }, Date.now());
     await old.stop();
     await serve(apart);
@@ -178,6 +183,21 @@ describe('a newer version that ends what the older can do', { timeout: 120_000 }
   });
 });
 
+it('an act of a newer program that ends what the older can do is refused while a server of it runs on the data folder', async () => {
+  const settings = settingsFor(folder.path, { steps: older });
+  const old = await startServer(settings);
+  running.push(old);
+  const act = (some: readonly Step[]) =>
+    openStore({ folder: folder.path, database: null, nowMs: Date.now, steps: some });
+  await expect(act(apart)).rejects.toThrow('stop every server on it');
+  expect(existsSync(join(folder.path, 'backups'))).toBe(false);
+  await old.store.enrolTablet({ tablet: 't1', name: 't1', publicKey: 'k' }, Date.now());
+  await old.stop();
+  await (await act(apart)).close();
+  // The folder is free again.
+  running.push(await startServer({ ...settings, steps: apart }));
+});
+
 describe('a step', () => {
   it('that is no addition is needed of a program, with all before it', () => {
     expect([
@@ -192,13 +212,16 @@ describe('a step', () => {
     'that is called an addition takes nothing away and asks nothing of whoever does not know it: %i',
     async (at) => {
       await (await openFor(steps.slice(0, at))).close();
-      const before = await columns();
+      const [before, rulesBefore] = [await columns(), await rules()];
       await (await openFor(steps.slice(0, at + 1))).close();
-      const after = await columns();
+      const [after, rulesAfter] = [await columns(), await rules()];
       expect([...before].filter(([name, facts]) => after.get(name) !== facts)).toEqual([]);
       const tables = new Set([...before.keys()].map((name) => name.split('.')[0]));
       const added = [...after].filter(([name]) => !before.has(name) && tables.has(name.split('.')[0]));
       expect(added.filter(([, facts]) => facts.endsWith('must be given'))).toEqual([]);
+      const ofBefore = (names: readonly string[]) => names.filter((name) => tables.has(name.split(' ')[0]));
+      // No rule more or less for what was there: a row that it writes is taken as before.
+      expect(ofBefore(rulesAfter)).toEqual(rulesBefore);
     },
   );
 });
@@ -247,4 +270,17 @@ async function columns(): Promise<ReadonlyMap<string, string>> {
   );
   await client.end();
   return new Map(rows.map(({ name, facts }) => [name, facts]));
+}
+
+/** Each table's constraints and indexes, the table's name first. */
+async function rules(): Promise<string[]> {
+  const client = new pg.Client({ connectionString: database });
+  await client.connect();
+  const { rows } = await client.query<{ rule: string }>(
+    `select conrelid::regclass || ' ' || pg_get_constraintdef(oid) as rule from pg_constraint
+       where connamespace = current_schema()::regnamespace and conrelid <> 0
+     union all select tablename || ' ' || indexdef from pg_indexes where schemaname = current_schema() order by rule`,
+  );
+  await client.end();
+  return rows.map(({ rule }) => rule);
 }

@@ -45,7 +45,7 @@ export const words: Sentences<typeof english> = {
     'Der Server hat diese Einträge ausgesondert: Ihr Siegel oder ihr Platz in der Kette passt nicht. Nichts ist verloren; sie bleiben auch hier. Rufen Sie die Person, die den Server betreut.',
   rolledBack: 'Das Protokoll des Servers ging zurück',
   rolledBackHelp: (span) =>
-    `Vor ${span} bemerkt: Der Server hatte weniger als zuvor, wie nach einer zurückgespielten Sicherung. Tablets senden neu, was sie haben. Prüfen Sie das Protokoll und die Liste der Tablets.`,
+    `Vor ${span} bemerkt: Der Server hatte vielleicht weniger als zuvor, wie nach einer zurückgespielten Sicherung. Tablets senden neu, was sie haben. Prüfen Sie das Protokoll und die Liste der Tablets.`,
   rolledBackSeen: 'Ich habe geprüft',
   headFaults: {
     forked: 'Der Server zeigt zwei Protokolle',

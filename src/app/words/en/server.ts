@@ -44,7 +44,7 @@ export const words = {
     'The server set these entries aside: their seal or place in the chain does not match. Nothing is lost; they stay here too. Call the person who looks after the server.',
   rolledBack: 'The server’s log went back',
   rolledBackHelp: (span: string) =>
-    `Noticed ${span} ago: the server held less than before, as after a restored backup. Tablets send what they hold again. Check the log and the list of tablets.`,
+    `Noticed ${span} ago: the server may have held less than before, as after a restored backup. Tablets send what they hold again. Check the log and the list of tablets.`,
   rolledBackSeen: 'I have checked',
   headFaults: {
     forked: 'The server shows two logs',

@@ -45,7 +45,7 @@ export const words: Sentences<typeof english> = {
     'Serwer odłożył te wpisy: ich pieczęć lub miejsce w łańcuchu się nie zgadza. Nic nie ginie; zostają też tutaj. Wezwij opiekuna serwera.',
   rolledBack: 'Dziennik serwera się cofnął',
   rolledBackHelp: (span) =>
-    `Zauważono ${span} temu: serwer miał mniej niż wcześniej, jak po przywróceniu kopii zapasowej. Tablety wysyłają ponownie to, co mają. Sprawdź dziennik i listę tabletów.`,
+    `Zauważono ${span} temu: serwer mógł mieć mniej niż wcześniej, jak po przywróceniu kopii zapasowej. Tablety wysyłają ponownie to, co mają. Sprawdź dziennik i listę tabletów.`,
   rolledBackSeen: 'Sprawdzono',
   headFaults: {
     forked: 'Serwer pokazuje dwa dzienniki',

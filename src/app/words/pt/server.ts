@@ -44,7 +44,7 @@ export const words: Sentences<typeof english> = {
     'O servidor separou estes registros: o selo ou o lugar na cadeia não bate. Nada se perde; eles ficam aqui também. Chame o responsável pelo servidor.',
   rolledBack: 'O log do servidor voltou atrás',
   rolledBackHelp: (span) =>
-    `Notado há ${span}: o servidor tinha menos que antes, como após restaurar um backup. Os tablets enviam de novo o que têm. Confira o log e a lista de tablets.`,
+    `Notado há ${span}: o servidor talvez tivesse menos que antes, como após restaurar um backup. Os tablets enviam de novo o que têm. Confira o log e a lista de tablets.`,
   rolledBackSeen: 'Já conferi',
   headFaults: {
     forked: 'O servidor mostra dois logs',

@@ -7,17 +7,18 @@ import { newEpoch, StoreRefused } from '../migrate.ts';
 import { neededName } from '../step.ts';
 import type { LogHead } from '../store.ts';
 import type { Tables } from '../tables.ts';
+import type { LogRecord } from './record.ts';
 import { SERVING_LOCK } from './serving.ts';
 import { noteTimeline } from './timeline.ts';
 
 /** Key of the append lock: any number that nothing else in the database uses. */
 const APPEND_LOCK = 7_236_002;
 
-/** A backup is being put into the database, or was since this process opened it. */
+/** A backup is being put into the database, or was since this process opened it; or a step is being taken that it cannot live with. */
 class RestoredUnder extends Error {
   readonly code = 'REELWARD_RESTORED';
   constructor() {
-    super('a backup was put into the database under this process');
+    super('a backup was put into the database under this process, or its schema is being brought forward');
   }
 }
 
@@ -41,12 +42,14 @@ class Outgrown extends StoreRefused {
 
 /** Keeps an eye on the log. */
 export interface KeptLog {
-  /** The name of the log that is served from now on. */
-  readonly begin: (epoch: string) => void;
+  /** The name of the log that is served from now on, and what is known of it. */
+  readonly begin: (epoch: string, known: LogHead | null) => void;
   /** The log reached this far. */
   readonly saw: (head: LogHead) => void;
-  /** Rejects where the database holds another log than the one that was seen; true where something of it was seen, so that it is known to be the same. */
-  readonly look: () => Promise<boolean>;
+  /** Rejects where the database holds another log than the one that was seen. */
+  readonly look: () => Promise<void>;
+  /** The host may be another by now: looks, and notes its timeline where the log ends as it was seen to, else once an append went on from it. */
+  readonly back: () => Promise<void>;
   /** Runs work that no other process's overlaps, on that log only. */
   readonly appendTransaction: <T>(work: (tx: Transaction<Tables>) => Promise<T>) => Promise<T>;
 }
@@ -58,20 +61,35 @@ interface Found {
   readonly needed: string | null;
 }
 
-/** Starts with nothing seen. `known`: the schema up to which this program knows; `onRefused`: told where the host lets nobody write. */
-export function keepLog(
-  db: Kysely<Tables>,
-  { known, onRefused }: { readonly known: number; readonly onRefused: () => void },
-): KeptLog {
+/** Throws where it is another log. `asked`: how far the log was seen to reach when it was asked. */
+function judgeLog(
+  found: Found | undefined,
+  { asked, known, epoch }: { readonly asked: LogHead; readonly known: number; readonly epoch: string | null },
+): void {
+  if (Number(found?.needed ?? 0) > known) throw new Outgrown();
+  // Nothing is acknowledged that the restore would take away again, nor under the name of a log that is no more.
+  if (!found?.free || (epoch !== null && found.epoch !== epoch)) throw new RestoredUnder();
+  if (asked.pos > 0 && found.root !== asked.root) throw new LogLost(asked);
+}
+
+/** What the keeping is told, and tells. */
+export interface KeptLogParts {
+  /** The schema up to which this program knows. */
+  readonly known: number;
+  /** A server notes the timeline; an act leaves it. */
+  readonly isServing: boolean;
+  /** Told where the host lets nobody write. */
+  readonly onRefused: () => void;
+  /** Told of each head that is further than the one before. */
+  readonly onSaw: (record: LogRecord) => void;
+}
+
+/** Starts with nothing seen. */
+export function keepLog(db: Kysely<Tables>, { known, isServing, onRefused, onSaw }: KeptLogParts): KeptLog {
   let epoch: string | null = null;
+  let isNoted = !isServing;
   let seen: LogHead = { pos: 0, root: firstRoot };
-  /** `asked`: how far the log was seen to reach when it was asked. */
-  const judge = (found: Found | undefined, asked: LogHead) => {
-    if (Number(found?.needed ?? 0) > known) throw new Outgrown();
-    // Nothing is acknowledged that the restore would take away again, nor under the name of a log that is no more.
-    if (!found?.free || (epoch !== null && found.epoch !== epoch)) throw new RestoredUnder();
-    if (asked.pos > 0 && found.root !== asked.root) throw new LogLost(asked);
-  };
+  const judge = (found: Found | undefined, asked: LogHead) => judgeLog(found, { asked, known, epoch });
   /** Whoever serves this database stops and starts again under another name of the log, so that tablets offer what it lacks. */
   const renamed = async <T>(work: () => Promise<T>): Promise<T> => {
     try {
@@ -91,25 +109,40 @@ export function keepLog(
       throw error;
     }
   };
+  /** True where the log ends as it was seen to. */
+  const look = () =>
+    renamed(async () => {
+      const asked = seen;
+      const { rows } = await sql<Found & { readonly last: number | null }>`
+        select true as free, (select value from meta where key = 'server_epoch') as epoch,
+          (select value from meta where key = ${neededName}) as needed,
+          (select root from entries where pos = ${asked.pos}) as root,
+          (select max(pos) from entries) as last`.execute(db);
+      judge(rows[0], asked);
+      return rows[0]?.last === asked.pos;
+    });
+  const noteOnce = async () => {
+    if (isNoted) return;
+    await noteTimeline(db);
+    isNoted = true;
+  };
   return {
-    begin: (now) => {
+    begin: (now, before) => {
       epoch = now;
+      if (before) seen = before;
     },
     saw: (head) => {
-      if (head.pos > seen.pos) seen = head;
+      if (head.pos <= seen.pos) return;
+      seen = head;
+      if (epoch !== null) onSaw({ epoch, ...head });
     },
-    look: () =>
-      renamed(async () => {
-        const asked = seen;
-        const { rows } = await sql<Found>`
-          select true as free, (select value from meta where key = 'server_epoch') as epoch,
-            (select value from meta where key = ${neededName}) as needed,
-            (select root from entries where pos = ${asked.pos}) as root`.execute(db);
-        judge(rows[0], asked);
-        return asked.pos > 0;
-      }),
-    appendTransaction: (work) =>
-      renamed(() =>
+    look: async () => void (await look()),
+    back: async () => {
+      isNoted = !isServing;
+      if (await look()) await noteOnce();
+    },
+    appendTransaction: async (work) => {
+      const result = await renamed(() =>
         db.transaction().execute(async (tx) => {
           const asked = seen;
           const { rows } = await sql<Found>`
@@ -121,6 +154,10 @@ export function keepLog(
           judge(rows[0], asked);
           return work(tx);
         }),
-      ),
+      );
+      // The next append notes it where this one cannot.
+      await noteOnce().catch(() => undefined);
+      return result;
+    },
   };
 }

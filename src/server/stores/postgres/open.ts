@@ -15,8 +15,9 @@ import { LeanClient } from './client.ts';
 import { findHost, readAddress } from './hosts.ts';
 import { keepLog } from './kept-log.ts';
 import { createPrimary, type Primary } from './primary.ts';
-import { LET_GO, type Role, SERVING_LOCK } from './serving.ts';
-import { meetTimeline, noteTimeline } from './timeline.ts';
+import { keepRecord } from './record.ts';
+import { LET_GO, LET_GO_GONE, type Role, SERVING_LOCK } from './serving.ts';
+import { type Met, meetLog } from './timeline.ts';
 import { watchDatabase } from './watch.ts';
 
 export interface PostgresOptions {
@@ -34,8 +35,8 @@ export interface PostgresOptions {
   readonly onFault?: (error: Error) => void;
   /** Told where the schema was brought forward. */
   readonly onMigrated?: (migrated: Migrated) => void;
-  /** Told where the log got another name, as nobody can know whether it is the one of before. */
-  readonly onPutBack?: () => void;
+  /** Told where the log got another name: it is not the one of before, or nobody can know whether it is. */
+  readonly onPutBack?: (met: Exclude<Met, 'same'>) => void;
 }
 
 /** `bigint` and `numeric` as numbers: every whole number here is a count or ms, far below 2^53. */
@@ -79,17 +80,15 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
   const db = openPostgresDatabase(primary, role === null ? {} : { options: LET_GO });
   // For nonces only: a commit that is not awaited on the disk, since losing one costs nothing.
   const hasty = openPostgresDatabase(primary, { max: 3, options: `${LET_GO} -c synchronous_commit=off` });
+  const record = role === 'server' ? keepRecord(options.folder, fault) : null;
   const kept = keepLog(db, {
     known: (options.steps ?? steps).length,
+    isServing: role === 'server',
     onRefused: () => watching.refused(),
+    onSaw: (head) => record?.saw(head),
   });
   const destroy = async () => void (await Promise.all([hasty.destroy(), db.destroy()]));
-  const onBack = () => {
-    kept
-      .look()
-      .then((isKnown) => (isKnown ? noteTimeline(db) : undefined))
-      .catch(fault);
-  };
+  const onBack = () => void kept.back().catch(fault);
   const watching = await watchDatabase(primary, { onFault: fault, onBack, role }).catch(
     async (error: unknown) => {
       await destroy();
@@ -123,18 +122,25 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
       return Number(rows[0]?.bytes ?? 0);
     },
     close: async () => {
+      record?.close();
       await watching.close();
       await destroy();
     },
   });
-  await store.serverEpoch();
-  if (role === 'server' && (await meetTimeline(db))) options.onPutBack?.();
-  kept.begin(await store.serverEpoch());
-  // Between the look at the schema and the lock of whoever serves another may have brought it forward.
-  await kept.look().catch(async (error: unknown) => {
+  try {
+    const epoch = await store.serverEpoch();
+    // Between the look at the schema and the lock of whoever serves another may have brought it forward.
+    await kept.look();
+    if (!record) kept.begin(epoch, null);
+    else {
+      const now = await meetLog(db, record.before);
+      if (now.met !== 'same') options.onPutBack?.(now.met);
+      kept.begin(now.epoch, record.before?.epoch === now.epoch ? record.before : null);
+    }
+  } catch (error) {
     await store.close();
     throw error;
-  });
+  }
   return store;
 }
 
@@ -148,7 +154,7 @@ async function takeAlone(tx: Transaction<Tables>): Promise<boolean> {
 async function bringForward(primary: Primary, options: PostgresOptions): Promise<void> {
   // Said within five seconds where nobody answers.
   await findHost(readAddress(options.url));
-  const db = openPostgresDatabase(primary);
+  const db = openPostgresDatabase(primary, { options: LET_GO_GONE });
   try {
     await migrate(db, 'postgres', {
       ...(options.steps ? { steps: options.steps } : {}),

@@ -14,12 +14,12 @@ export const LEADING_LOCKS = { server: 7_236_004, trace: 7_236_005 } as const;
 /** A process that stays, by what it does. */
 export type Role = keyof typeof LEADING_LOCKS;
 
-/**
- * For connections that hold a lock others wait for: a computer that is gone, and a process that stands still in the middle of an append, give it
- * back within seconds, and not after the two hours of the operating system. Times in s, ms where the name is a timeout.
- */
-export const LET_GO =
-  '-c tcp_keepalives_idle=5 -c tcp_keepalives_interval=2 -c tcp_keepalives_count=3 -c tcp_user_timeout=10000 -c idle_in_transaction_session_timeout=5000';
+/** For connections that hold a lock others wait for: a computer that is gone gives it back within seconds, and not after the two hours of the operating system. Times in s, ms where the name is a timeout. */
+export const LET_GO_GONE =
+  '-c tcp_keepalives_idle=5 -c tcp_keepalives_interval=2 -c tcp_keepalives_count=3 -c tcp_user_timeout=10000';
+
+/** And a process that stands still in the middle of an append does, too. */
+export const LET_GO = `${LET_GO_GONE} -c idle_in_transaction_session_timeout=5000`;
 
 /** Takes the database for a restore; null where a server runs on it. Returns the release. */
 export async function lockDatabase(database: string): Promise<(() => Promise<void>) | null> {

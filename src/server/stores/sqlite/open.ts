@@ -11,6 +11,7 @@ import { createStore } from '../queries.ts';
 import type { Step } from '../step.ts';
 import type { Signal, Store } from '../store.ts';
 import { entryColumns, passingTables, serverKeyName, type Tables } from '../tables.ts';
+import { lockFolder } from './lock.ts';
 import { quickCheck } from './quick-check.ts';
 
 /** Name of the log's file in the data folder. */
@@ -29,6 +30,8 @@ export interface SqliteOptions {
   readonly mostPages?: number;
   /** Told where the schema was brought forward. */
   readonly onMigrated?: (migrated: Migrated) => void;
+  /** The caller has the folder's lock already. */
+  readonly isAlone?: boolean;
 }
 
 /** Opens the store, bringing its schema forward. */
@@ -37,8 +40,15 @@ export async function openSqlite(options: SqliteOptions): Promise<Store> {
   const raw = openDatabase(join(options.folder, logFile));
   if (options.mostPages !== undefined) raw.pragma(`max_page_count = ${options.mostPages}`);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: raw }) });
+  const unlocks: (() => void)[] = [];
+  const takeAlone = async () => {
+    const unlock = unlocks.length > 0 ? null : lockFolder(options.folder);
+    if (unlock) unlocks.push(unlock);
+    return unlocks.length > 0;
+  };
   try {
     await migrate(db, 'sqlite', {
+      ...(options.isAlone ? {} : { takeAlone }),
       ...(options.steps ? { steps: options.steps } : {}),
       ...(options.onMigrated ? { onMigrated: options.onMigrated } : {}),
       backup: async (from) => {
@@ -50,6 +60,8 @@ export async function openSqlite(options: SqliteOptions): Promise<Store> {
   } catch (error) {
     await db.destroy();
     throw error;
+  } finally {
+    for (const unlock of unlocks) unlock();
   }
   return createSqliteStore(raw, db);
 }
