@@ -8,7 +8,7 @@ import { firstSlot, goTo, keepRunning, reelLabel, scan, type TabletOptions } fro
 import { useDemo } from './support/use-demo.ts';
 
 const folder = path.resolve(import.meta.dirname, '../../demo/pictures');
-const demo = useDemo({ badge: 'BADGE-2201' });
+const demo = useDemo({ badge: 'BADGE-2201', offlineCopy: true });
 
 async function take(page: Page, name: string): Promise<void> {
   await page.locator('[data-testid="offline"][data-state="ready"]').waitFor({ state: 'attached' });
