@@ -69,7 +69,7 @@ it('lists what is open, is signed by two leads, and tells the hold until it is d
     // The next shift is told on every screen.
     await goTo(page, 'line');
     const banner = page.getByTestId('left-open');
-    await banner.getByText('1 reel held at handover waits for a lead.').waitFor();
+    await banner.locator('.long').getByText('1 reel held at handover waits for a lead.').waitFor();
     await look(page, { where: 'left open', axe: true });
     await page.getByTestId('left-open-decide').click();
     await confirm(page, 'BADGE-3302', '3302');

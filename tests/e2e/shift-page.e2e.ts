@@ -82,39 +82,44 @@ it('stands on one page of a day with every list full and sixty open matters, and
     await expectOnePage(page);
     const told = await page.evaluate(() => {
       dispatchEvent(new Event('beforeprint'));
+      const all = document.querySelectorAll('main .matters li').length; // the shift goes on meanwhile
       const copy = document.getElementById('shift-page') as HTMLElement; // laid out just now
       const shown = copy.querySelectorAll('.matters li').length;
       const left = copy.querySelector('.left-out')?.textContent ?? '0';
       dispatchEvent(new Event('afterprint'));
-      return { shown, left: Number(/\d+/.exec(left)?.[0]) };
+      return { all, shown, left: Number(/\d+/.exec(left)?.[0]) };
     });
-    expect(told.shown + told.left).toBe(60);
+    expect(told.all).toBeGreaterThanOrEqual(60);
+    expect(told.shown + told.left).toBe(told.all);
     expect(told.shown).toBeGreaterThan(20);
   }));
 
-it('gives each plot out as a picture and as rows', () =>
+// A page for each: browsers take no more than ten files in a second from one.
+it.each(['png', 'csv'] as const)('gives each plot out as %s', (kind) =>
   demo.onTablet(async ({ page }) => {
     await page.getByTestId('plot-reasons').waitFor();
     const plots = await page
       .locator('.plot')
       .evaluateAll((all) => all.map((each) => each.getAttribute('data-testid')?.replace('plot-', '') ?? ''));
     expect(plots.length).toBeGreaterThanOrEqual(7);
+    expect(plots.length).toBeLessThanOrEqual(10);
     for (const plot of plots) {
-      const files: Buffer[] = [];
-      for (const kind of ['png', 'csv'] as const) {
-        await steady(page);
-        const waits = page.waitForEvent('download');
-        await page.getByTestId(`${kind}-${plot}`).click();
-        const download = await waits;
-        expect(download.suggestedFilename()).toBe(`${plot}.${kind}`);
-        files.push(await readFile(await download.path()));
+      await steady(page);
+      const waits = page.waitForEvent('download');
+      await page.getByTestId(`${kind}-${plot}`).click();
+      const download = await waits;
+      expect(download.suggestedFilename()).toBe(`${plot}.${kind}`);
+      const file = await readFile(await download.path());
+      if (kind === 'png') {
+        expect(file.subarray(1, 4).toString('latin1'), plot).toBe('PNG');
+        expect(file.length, plot).toBeGreaterThan(2_000);
+      } else {
+        const [head = ''] = file.toString('utf8').split('\r\n');
+        expect(head.split(',').length, plot).toBeGreaterThanOrEqual(3);
       }
-      const [png, csv] = files;
-      expect(png?.subarray(1, 4).toString('latin1'), plot).toBe('PNG');
-      expect(png?.length, plot).toBeGreaterThan(2_000);
-      expect(csv?.toString('utf8').split('\r\n')[0]?.split(',').length, plot).toBeGreaterThanOrEqual(3);
     }
-  }));
+  }),
+);
 
 it('keeps out of the way where labels are what is printed', () =>
   demo.onTablet(async ({ page }) => {
