@@ -1,7 +1,7 @@
 // The camera's view: the picture, and beside it what the label has told, what is still wanted, and the way out. Loaded when first
 // used, so that the first page does not carry the decoder. It lies over the screen and leaves the dock and the navigation in reach.
 
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { MOST_PICTURE_BYTES } from '../../../shared/floor/kinds-pictures.ts';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import { useApp, useFloor } from '../app.ts';
@@ -145,7 +145,7 @@ function useFocusInside(isCovered: boolean) {
 function useEscape(onClose: () => void): void {
   const close = useRef(onClose);
   close.current = onClose;
-  useEffect(() => {
+  useLayoutEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (event.key !== 'Escape' || event.defaultPrevented) return;
       if (document.querySelector('dialog[open]') === null) close.current();

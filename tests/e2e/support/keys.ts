@@ -1,7 +1,7 @@
 // A person at the keyboard: Tab and Shift+Tab to a control by what it is called, then Enter, Space or an arrow. No pointer, no test id. After
 // every key the focus must be somewhere, drawn, within the window and not covered (WCAG 2.2: 2.1.1, 2.4.7, 2.4.11).
 
-import type { Page } from 'playwright-core';
+import { errors, type Page } from 'playwright-core';
 import { drawn, pass } from './clock.ts';
 import { typeByHand } from './floor.ts';
 
@@ -73,26 +73,13 @@ export async function seenFocus(page: Page, after: string): Promise<Focus> {
   return looked(page, after);
 }
 
-/** Waits for a focus that is lost, for as long as the page goes on changing: it comes back with what took it away, or is lost for good. */
+/** Waits for a focus that is lost: it comes back with what took it away, as a PIN that is being checked, or is lost for good, which `looked` tells. */
 async function comesBack(page: Page): Promise<void> {
-  const isLost = () => page.evaluate(() => document.activeElement === document.body);
-  const changes = await page.evaluateHandle(() => {
-    const count = {
-      seen: 0,
-      watch: new MutationObserver(({ length }) => {
-        count.seen += length;
-      }),
-    };
-    count.watch.observe(document, { attributes: true, characterData: true, childList: true, subtree: true });
-    return count;
-  });
-  for (let before = -1; await isLost(); ) {
-    const seen = await changes.evaluate((count) => count.seen);
-    if (seen === before) break;
-    before = seen;
-    await drawn(page);
-  }
-  await changes.evaluate(({ watch }) => watch.disconnect());
+  await page
+    .waitForFunction(() => document.activeElement !== document.body)
+    .catch((error: unknown) => {
+      if (!(error instanceof errors.TimeoutError)) throw error;
+    });
 }
 
 /** The same without waiting: Tab moves the focus at once. */

@@ -252,6 +252,8 @@ function nameOf(place: MapPlace, standing: string, part: string | null): string 
     part ?? '',
     turn === undefined ? '' : say(loadWords).inTurn(turn),
   ].filter((each) => each !== '');
+  // For which lane it is kept stands on it.
+  if (place.phase === 'kept') return `${place.slot}: ${[...shown, standing].join(' ')}`;
   return shown.length === 0
     ? `${place.slot}: ${standing}`
     : `${place.slot}: ${standing} · ${shown.join(' ')}`;

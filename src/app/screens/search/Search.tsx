@@ -144,7 +144,8 @@ export function Search() {
 
 /** Escape closes, unless something lies over the search that it closes first. */
 function useEscape(): void {
-  useEffect(() => {
+  // Before it is drawn: who sees it may close it.
+  useLayoutEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       const isCovered = document.querySelector('dialog[open], .camera-overlay') !== null;
       if (event.key === 'Escape' && !event.defaultPrevented && !isCovered) goBack();
