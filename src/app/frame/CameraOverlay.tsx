@@ -1,7 +1,7 @@
 // The camera's view: the picture, and beside it what the label has told, what is still wanted, and the way out. Loaded when first
 // used, so that the first page does not carry the decoder. It lies over the screen and leaves the dock and the navigation in reach.
 
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { MOST_PICTURE_BYTES } from '../../../shared/floor/kinds-pictures.ts';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import { useApp, useFloor } from '../app.ts';
@@ -10,6 +10,7 @@ import { CameraView, useCamera } from '../scan/CameraView.tsx';
 import { DEFAULT_GATHER_SETTINGS } from '../scan/gather.ts';
 import { siteFormats } from '../scan/site-formats.ts';
 import { Button } from '../ui/Button.tsx';
+import { useEscape } from '../ui/escape.ts';
 import { cameraWords } from '../words/camera.ts';
 import { say } from '../words/words.ts';
 import { CameraBlind } from './CameraBlind.tsx';
@@ -77,6 +78,7 @@ export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverla
   const company =
     camera.state.kind === 'watching' ? camera.state.outlines.map((outline) => outline.code) : [];
   const section = useFocusInside(hasVerdict);
+  // A verdict is to be answered.
   useEscape(hasVerdict ? () => undefined : onClose);
   const sentence = useSentence(camera.state, state, view, isElsewhere);
   const title = blindTitle(camera.state, words);
@@ -139,18 +141,4 @@ function useFocusInside(isCovered: boolean) {
       section.current?.focus({ preventScroll: true });
   }, [isCovered]);
   return section;
-}
-
-/** Escape closes the camera, unless a dialog lies over it, which it closes then, or a verdict, which is to be answered. */
-function useEscape(onClose: () => void): void {
-  const close = useRef(onClose);
-  close.current = onClose;
-  useLayoutEffect(() => {
-    const onKey = (event: KeyboardEvent) => {
-      if (event.key !== 'Escape' || event.defaultPrevented) return;
-      if (document.querySelector('dialog[open]') === null) close.current();
-    };
-    addEventListener('keydown', onKey);
-    return () => removeEventListener('keydown', onKey);
-  }, []);
 }

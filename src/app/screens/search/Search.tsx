@@ -11,6 +11,7 @@ import { afterPaint } from '../../device/after-paint.ts';
 import { takeLine } from '../../line-in-hand.ts';
 import { goBack, place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
+import { useEscape } from '../../ui/escape.ts';
 import { Field } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { searchWords } from '../../words/search.ts';
@@ -70,7 +71,7 @@ export function Search() {
     field?.focus({ preventScroll: true });
     field?.select();
   }, []);
-  useEscape();
+  useEscape(goBack, 'dialog[open], .camera-overlay');
   const found = useMemo(
     () =>
       findTexts(ready?.indexes ?? [], text, { most: more === null ? SHOWN : SHOWN_MORE, order: thingKinds }),
@@ -140,19 +141,6 @@ export function Search() {
       <Coverage ready={ready} zone={zone} />
     </search>
   );
-}
-
-/** Escape closes, unless something lies over the search that it closes first. */
-function useEscape(): void {
-  // Before it is drawn: who sees it may close it.
-  useLayoutEffect(() => {
-    const onKey = (event: KeyboardEvent) => {
-      const isCovered = document.querySelector('dialog[open], .camera-overlay') !== null;
-      if (event.key === 'Escape' && !event.defaultPrevented && !isCovered) goBack();
-    };
-    addEventListener('keydown', onKey);
-    return () => removeEventListener('keydown', onKey);
-  }, []);
 }
 
 interface GroupProps {
