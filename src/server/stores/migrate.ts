@@ -97,7 +97,12 @@ async function takeSteps(db: Kysely<Tables>, { dialect, wanted, options }: Takin
         .execute();
     });
   } catch (error) {
-    if (keptAt !== null) rmSync(keptAt, { force: true });
+    // A connection that breaks at the end leaves open whether the steps were taken: the copy is let go of only where they surely were not.
+    const isAsBefore = await schemaVersion(db, dialect).then(
+      (now) => now === from,
+      () => false,
+    );
+    if (keptAt !== null && isAsBefore) rmSync(keptAt, { force: true });
     throw busy.has(String((error as { readonly code?: unknown }).code)) ? new StoreRefused(busyWords) : error;
   }
   if (from > 0) options.onMigrated?.({ from, to: wanted.length, keptAt });

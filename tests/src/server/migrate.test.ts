@@ -122,6 +122,18 @@ describe.each(['sqlite', 'postgres'] as const)('`migrate()` on %s', (dialect) =>
     await again.close();
   });
 
+  it('that does not hear whether its steps were taken keeps the copy where they were', async () => {
+    await fill();
+    const unheard: Step = async (db, kind) => {
+      await addColumn(db, kind);
+      await sql`update meta set value = ${String(steps.length + 1)} where key = 'schema'`.execute(db);
+      await sql`commit`.execute(db);
+      throw new Error('the connection broke');
+    };
+    await expect(open([...steps, unheard])).rejects.toThrow();
+    expect(backups()).toHaveLength(1);
+  });
+
   it('refuses a store made by a newer program', async () => {
     await (await open([...steps, addColumn])).close();
     await expect(open(steps)).rejects.toThrow(`the store has schema ${steps.length + 1}`);
