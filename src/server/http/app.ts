@@ -9,7 +9,7 @@ import { bodyBytes } from '../../../shared/wire/limits.ts';
 import { wireHeader } from '../../../shared/wire/version.ts';
 import type { ServerContext } from '../context.ts';
 import { storeWords } from '../health.ts';
-import { readStateSize, type StateTold, stateTold } from '../state-room.ts';
+import { readStateSize, stateTold } from '../state-room.ts';
 import type { StoreTrouble } from '../stores/trouble.ts';
 import { within } from '../within.ts';
 import { addBodyParsers } from './body.ts';
@@ -196,19 +196,23 @@ function pushTold({ push }: ServerContext): object {
   return push.key === null ? {} : { push: push.counts() };
 }
 
-function addOperationRoutes(app: FastifyInstance, context: ServerContext): void {
-  // One question at a time: a database that says nothing would take a connection for each.
-  let asking: Promise<{ readonly entries: number; readonly state: StateTold | null }> | null = null;
-  const ask = async () => {
-    const { pos } = await context.store.head();
-    return { entries: pos, state: await readStateSize(context.store) };
-  };
-  const stand = () => {
+/** A question that is asked once however many wait for it: a database that says nothing would take a connection for each. Null where it says nothing in time. */
+function oneAtATime<T>(ask: () => Promise<T>): () => Promise<T | null> {
+  let asking: Promise<T> | null = null;
+  return () => {
     asking ??= ask().finally(() => {
       asking = null;
     });
     return within(asking, HEALTH_MS, null);
   };
+}
+
+function addOperationRoutes(app: FastifyInstance, context: ServerContext): void {
+  const end = oneAtATime(() => context.store.head());
+  const stand = oneAtATime(async () => {
+    const { pos } = await context.store.head();
+    return { entries: pos, state: await readStateSize(context.store) };
+  });
   app.get('/health', async (_, reply) => {
     reply.header('cache-control', 'no-store');
     const { health, store } = context;
@@ -236,8 +240,8 @@ function addOperationRoutes(app: FastifyInstance, context: ServerContext): void 
   // For whoever chooses among several servers: one that reaches the database serves, whatever is wrong with the log that all of them share.
   app.get('/ready', async (_, reply) => {
     reply.header('cache-control', 'no-store');
-    const stands = await stand().catch(() => null);
-    return stands === null ? reply.code(503).send({ ready: false }) : { ready: true };
+    const head = await end().catch(() => null);
+    return head === null ? reply.code(503).send({ ready: false }) : { ready: true };
   });
   const metricsKey = openMetricsKey(context.settings.folder);
   app.get('/metrics', async (request, reply) => {

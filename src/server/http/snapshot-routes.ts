@@ -26,8 +26,8 @@ export async function wantsSnapshot(context: ServerContext, pos: number): Promis
   if (pos - (snapshotPositions.get(context) ?? 0) <= snapshotEvery) return false;
   // Another process may have taken one since.
   const [kept, told] = await Promise.all([context.store.snapshotPos(), readStateSize(context.store)]);
-  // One that was too large need not be made again so soon; a place beyond the log is of before it was put back.
-  const last = Math.max(kept, told !== null && told.pos <= pos ? told.pos : 0);
+  // One that was too large need not be made again so soon.
+  const last = Math.max(kept, told?.pos ?? 0);
   snapshotPositions.set(context, last);
   return pos - last > snapshotEvery;
 }

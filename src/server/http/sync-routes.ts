@@ -93,9 +93,9 @@ async function offer(request: FastifyRequest, context: ServerContext): Promise<O
     if (!head || head.tablet !== tablet || ack.seq < head.seq) continue;
     if ((await store.hashOf(head)) !== head.hash) acks[at] = { ...ack, seq: 0 };
   }
-  const state = await readStateSize(store);
+  const [state, off] = await Promise.all([readStateSize(store), clocksOff(context)]);
   const stateShare = state === null ? undefined : roomShare(state);
-  return { serverEpoch, serverMs: context.nowMs(), acks, clocksOff: await clocksOff(context), stateShare };
+  return { serverEpoch, serverMs: context.nowMs(), acks, clocksOff: off, stateShare };
 }
 
 /** For how long a tablet that is not heard of any more is told of, ms. */

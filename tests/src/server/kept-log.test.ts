@@ -93,6 +93,9 @@ it('what keeps it from being asked is told, and is no other timeline', () =>
     await noteOther(db);
     await db.destroy();
     await expect(noteTimeline(db)).rejects.toThrow();
+    const again = openPostgresDatabase(url);
+    expect(await noted(again)).toBe('000000FF');
+    await again.destroy();
   }));
 
 it('a role that may not ask goes on without', () =>

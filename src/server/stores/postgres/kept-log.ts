@@ -102,7 +102,7 @@ export function keepLog(db: Kysely<Tables>, { known, isServing, onRefused, onSaw
           .where('key', '=', 'server_epoch')
           .where('value', '=', epoch)
           .execute();
-        await noteTimeline(db);
+        await noteTimeline(db).catch(() => undefined); // what was found tells more
       }
       // Put back to a copy that is read only without cutting its connections; or its keeper lets nobody write for a while, and these go on like that.
       if ((error as { code?: unknown }).code === '25006') onRefused();

@@ -35,7 +35,7 @@ export function keepRecord(folder: string, onFault: (error: Error) => void): Rec
     const part = `${file}.${process.pid}.part`;
     try {
       mkdirSync(folder, { recursive: true, mode: 0o700 });
-      writeFileSync(part, `${JSON.stringify(next)}\n`, { mode: 0o600 });
+      writeFileSync(part, `${JSON.stringify(next)}\n`, { mode: 0o600, flush: true });
       renameSync(part, file);
       next = null;
     } catch (error) {
