@@ -35,7 +35,7 @@ const takesPlace = (element: HTMLElement): boolean =>
   element.isConnected && element.getClientRects().length > 0 && element.closest('[inert]') === null;
 
 /** Focuses what stands, as a place of its own where it is no control. */
-export function goToPlace(element: HTMLElement): void {
+function goToPlace(element: HTMLElement): void {
   if (element.tabIndex < 0 && !element.hasAttribute('tabindex')) element.tabIndex = -1; // no stop of its own for Tab
   element.focus({ preventScroll: true });
 }

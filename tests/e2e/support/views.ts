@@ -49,7 +49,7 @@ const linear = (channel: number) =>
 const dot = ([a, b, c]: Rgb, [x, y, z]: Rgb) => a * x + b * y + c * z;
 
 /** How light a colour is in a view, 0 to 1. */
-export function luminance(colour: Rgb, view: View): number {
+function luminance(colour: Rgb, view: View): number {
   const light: Rgb = [linear(colour[0]), linear(colour[1]), linear(colour[2])];
   const [red, green, blue] = views[view];
   const within = (value: number) => Math.min(1, Math.max(0, value));

@@ -6,7 +6,7 @@ import { changeWords } from '../../words/change.ts';
 import { say } from '../../words/words.ts';
 
 /** A feeder on the line that its record makes too wide for where it is. */
-export interface WideFeeder {
+interface WideFeeder {
   readonly feeder: string;
   readonly positions: number;
 }
