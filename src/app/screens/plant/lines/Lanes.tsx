@@ -5,7 +5,7 @@ import { Field } from '../../../ui/Field.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { lineListWords } from '../../../words/lines.ts';
 import { say } from '../../../words/words.ts';
-import { type LineForm, MOST_LANES } from './model.ts';
+import { type LineForm, MOST_LANES, withLane, withoutLane } from './model.ts';
 
 export function Lanes(props: {
   readonly form: LineForm;
@@ -17,12 +17,6 @@ export function Lanes(props: {
   const words = say(lineListWords).lanes;
   const { lanes, name } = form;
   const put = (next: readonly string[]) => onForm({ ...form, lanes: next });
-  const add = () => {
-    const second = words.called(name.trim(), 2);
-    // The line itself is the first lane: by its name it is told from the second.
-    if (lanes.length === 0) onForm({ ...form, name: words.called(name.trim(), 1), lanes: [second] });
-    else put([...lanes, words.called(nameOfLine(name, words.called), lanes.length + 2)]);
-  };
   return (
     <section class="card stack" data-testid="line-lanes">
       <h2>{words.title}</h2>
@@ -48,7 +42,7 @@ export function Lanes(props: {
       )}
       <div class="row">
         {lanes.length + 1 < MOST_LANES && (
-          <Button testId="line-add-lane" onPress={add}>
+          <Button testId="line-add-lane" onPress={() => onForm(withLane(form, words.called))}>
             {words.add}
           </Button>
         )}
@@ -57,7 +51,7 @@ export function Lanes(props: {
             tone="quiet"
             testId="line-remove-lane"
             label={words.removeOf(lanes.length + 1)}
-            onPress={() => put(lanes.slice(0, -1))}
+            onPress={() => onForm(withoutLane(form, words.called))}
           >
             <Icon name="cross" /> {words.removeOf(lanes.length + 1)}
           </Button>
@@ -65,11 +59,4 @@ export function Lanes(props: {
       </div>
     </section>
   );
-}
-
-/** The name of the line within that of its first lane, as this form composed it. */
-function nameOfLine(first: string, called: (line: string, lane: number) => string): string {
-  const [before, after] = called('|', 1).split('|');
-  const isOurs = first.startsWith(before ?? '') && first.endsWith(after ?? '');
-  return isOurs ? first.slice((before ?? '').length, first.length - (after ?? '').length) : first;
 }

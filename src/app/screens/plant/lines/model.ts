@@ -31,6 +31,29 @@ export interface LineForm {
 /** The most lanes that a conveyor can be told with. */
 export const MOST_LANES = 9;
 
+/** How a lane is called that has no name of its own yet, by its line's name and its number from 1 on. */
+type LaneName = (line: string, lane: number) => string;
+
+/** The form with one further lane. The line itself is the first lane: with the second it gets a name by which it is told from that. */
+export function withLane(form: LineForm, called: LaneName): LineForm {
+  const line = nameOfLine(form.name.trim(), called);
+  const lanes = [...form.lanes, called(line, form.lanes.length + 2)];
+  return { ...form, name: form.lanes.length === 0 ? called(line, 1) : form.name, lanes };
+}
+
+/** The form without its last lane; with the last further one goes the line's name as a first lane. */
+export function withoutLane(form: LineForm, called: LaneName): LineForm {
+  const lanes = form.lanes.slice(0, -1);
+  return { ...form, name: lanes.length === 0 ? nameOfLine(form.name, called) : form.name, lanes };
+}
+
+/** The name of the line within that of its first lane, as this form composed it. */
+function nameOfLine(first: string, called: LaneName): string {
+  const [before = '', after = ''] = called('|', 1).split('|');
+  const isOurs = first.startsWith(before) && first.endsWith(after);
+  return isOurs ? first.slice(before.length, first.length - after.length) : first;
+}
+
 /** The further lanes of a line's conveyor that are told already, in their order. */
 export function lanesTold(floor: FloorState, line: string | null): readonly Line[] {
   if (line === null) return [];

@@ -7,6 +7,8 @@ import {
   lineDrafts,
   ownLines,
   readLine,
+  withLane,
+  withoutLane,
 } from '../../../../../../src/app/screens/plant/lines/model.ts';
 import { beginStory, wantedSlot } from '../../../../../shared/floor/story.ts';
 
@@ -185,4 +187,15 @@ test('a line of an old plant that is called as a lane would be is listed as a li
   expect(ownLines(story.floor()).map(({ name }) => name)).toEqual(['Old line']);
   story.tell('line.defined', { line: 'A', name: 'Line A', ...told });
   expect(ownLines(story.floor()).map(({ name }) => name)).toEqual(['Line A']);
+});
+
+test('a lane that is added, taken away and added again is called as it was at first', () => {
+  const called = (line: string, lane: number) => `${line}, lane ${lane}`;
+  const two = withLane(fresh, called);
+  expect(two).toMatchObject({ name: 'Line 1, lane 1', lanes: ['Line 1, lane 2'] });
+  expect(withLane(two, called).lanes).toEqual(['Line 1, lane 2', 'Line 1, lane 3']);
+  expect(withoutLane(two, called)).toEqual(fresh);
+  expect(withLane(withoutLane(two, called), called)).toEqual(two);
+  const own = { ...two, name: 'Left' };
+  expect(withoutLane(own, called)).toMatchObject({ name: 'Left', lanes: [] });
 });
