@@ -42,7 +42,8 @@ const steadyText = (text: string) =>
   text
     .replace(/\b\d\d:\d\d\b/g, '00:00')
     .replace(/\b\d+ entries/, 'all entries')
-    .replace(/reelward-log-[\d-]+/, 'reelward-log');
+    .replace(/reelward-log-[\d-]+/, 'reelward-log')
+    .replace(/status: \S+: Answered/, 'status: LOT: Answered');
 
 it('says a refusal and a verdict', async () => {
   const { refused, left, accepted, after } = await saidIn(loadReel);
@@ -110,7 +111,7 @@ it('says how far a changeover is', async () => {
 it('says that a trace is answered, and that the log was saved', async () => {
   const { traced, exported, ...rest } = await saidIn(traceAndExport, 'BADGE-4401');
   expect([traced, exported].map((said) => said?.map(steadyText))).toEqual([
-    ['status: Reading the log… all entries', 'status: Answered from the log on this tablet.'],
+    ['status: Reading the log… all entries', 'status: LOT: Answered from the log on this tablet.'],
     ['status: Collecting entries…', 'status: all entries saved as reelward-log.csv.'],
   ]);
   expect(Object.values(rest).flat()).toEqual([]);

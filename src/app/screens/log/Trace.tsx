@@ -3,6 +3,7 @@
 
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { personByBadge } from '../../../../shared/floor/badge.ts';
+import type { FloorState } from '../../../../shared/floor/state.ts';
 import { type PanelRun, type TracedPlace, tracePanel, tracePlaces } from '../../../../shared/trace/ask.ts';
 import { partsAsked } from '../../../../shared/trace/material.ts';
 import type { Guess } from '../../../../shared/trace/stretches.ts';
@@ -126,11 +127,7 @@ export function Trace() {
       )}
       {/* The answer stands below what was asked: a reader of the screen is told that it came. */}
       <p class="hidden" role="status">
-        {found === null
-          ? ''
-          : found.kind === 'places' && found.places.length === 0
-            ? words.nothing(floor.people.get(found.text)?.name ?? found.text)
-            : words.by[found.by]}
+        {found === null ? '' : answered(found, floor)}
       </p>
       {found?.kind === 'places' && (
         <Places
@@ -219,6 +216,15 @@ function Places({
       {holding && <HoldPanels asked={holding} onClose={() => setHolding(null)} />}
     </>
   );
+}
+
+/** That an answer came, and to what: another one is told anew. */
+function answered(found: Traced, floor: FloorState): string {
+  const words = say(traceWords);
+  const isPerson = found.kind === 'places' && found.of === 'person';
+  const asked = isPerson ? (floor.people.get(found.text)?.name ?? found.text) : found.text;
+  const isNone = found.kind === 'places' && found.places.length === 0;
+  return isNone ? words.nothing(asked) : `${asked}: ${words.by[found.by]}`;
 }
 
 function Place({ place }: { readonly place: TracedPlace }) {
