@@ -14,7 +14,7 @@ import { formatCount, formatTime, say } from '../../words/words.ts';
 import { Counts } from './ChooseNext.tsx';
 import { doneSlots, planChange } from './model.ts';
 
-const marks = { takeOut: '↥', park: '⇤', move: '⇄', unpark: '↧', putIn: '↧' } as const;
+const marks = { takeOut: '↥', park: '⇤', move: '⇄', unpark: '⇥', putIn: '↧' } as const;
 
 interface FeederListProps {
   readonly changeover: Changeover;
@@ -101,6 +101,7 @@ function StepRow({ step, isNext, is }: StepRowProps) {
     <li
       class={isNext ? 'next' : ''}
       data-testid={`handling-${step.slot}`}
+      data-act={step.act}
       data-machine={parseSlot(step.slot)?.machine}
     >
       <span class="mark" aria-hidden="true">
