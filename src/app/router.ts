@@ -56,6 +56,14 @@ export function goTo(screen: ScreenName, ...rest: readonly string[]): void {
   location.hash = address(screen, ...rest);
 }
 
+/** A move for later, when what was asked here is written: who has gone elsewhere meanwhile is left there. */
+export function fromHereTo(screen: ScreenName, ...rest: readonly string[]): () => void {
+  const here = location.hash;
+  return () => {
+    if (location.hash === here) goTo(screen, ...rest);
+  };
+}
+
 /** The address now is that of this place, and the one before is not kept: what it asked for is done. Nobody is told as by a move. */
 export function settleAt(screen: ScreenName, ...rest: readonly string[]): void {
   history.replaceState(history.state, '', address(screen, ...rest));

@@ -6,7 +6,7 @@ import { useApp, useFloor } from '../../app.ts';
 import type { Sure } from '../../frame/confirmed.ts';
 import { LeadDecides } from '../../frame/LeadDecides.tsx';
 import { recordSigned } from '../../frame/signed.ts';
-import { goTo } from '../../router.ts';
+import { fromHereTo } from '../../router.ts';
 import { changeWords } from '../../words/change.ts';
 import { openWorkWords } from '../../words/open-work.ts';
 import { say } from '../../words/words.ts';
@@ -47,7 +47,7 @@ export function ReleaseDialog({
       ],
       {
         notice: { tone: 'go', text: words.released },
-        next: () => goTo('line'),
+        next: fromHereTo('line'),
       },
     );
   };

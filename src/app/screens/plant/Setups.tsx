@@ -3,7 +3,7 @@
 import { buildingOn } from '../../../../shared/floor/building.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
-import { address, goTo } from '../../router.ts';
+import { address, fromHereTo } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
@@ -59,7 +59,7 @@ export function Setups() {
                 onPress={() => {
                   app.record([{ kind: 'setup.chosen', payload: { line, setup: setup.setup } }], {
                     notice: { tone: 'go', text: words.setups.chosenNow(setup.product) },
-                    next: () => goTo('load'),
+                    next: fromHereTo('load'),
                   });
                 }}
               >

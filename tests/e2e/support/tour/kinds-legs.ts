@@ -203,6 +203,7 @@ async function* trays(here: Here): AsyncGenerator<string> {
   await endRun(page);
   await goThere(here, '#/plant/setups');
   await page.getByTestId(`choose-${beaconSetup.setup}`).click();
+  await page.getByTestId('screen-load').waitFor();
   await goThere(here, '#/load');
   await showSlot(page, 'M3-R-050-1');
   await page.getByTestId('lanes-50').waitFor();

@@ -5,7 +5,7 @@ import { hasSheetErrors } from '../../../../../shared/sheet/problems.ts';
 import type { ListSummary } from '../../../../worker/list-protocol.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
-import { address, goTo } from '../../../router.ts';
+import { address, fromHereTo } from '../../../router.ts';
 import { useSameList } from '../../../same-list.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { partListWords } from '../../../words/part-list.ts';
@@ -72,7 +72,7 @@ function Changes({ summary, name }: { readonly summary: ListSummary; readonly na
             const parts = changed.map(({ part }) => part);
             app.record([...listEntries(parts, name)], {
               notice: { tone: 'go', text: words.done(parts.length) },
-              next: () => goTo('plant', 'parts', 'list'),
+              next: fromHereTo('plant', 'parts', 'list'),
             });
           }}
         >

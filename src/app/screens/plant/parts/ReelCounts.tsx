@@ -5,7 +5,7 @@ import { hasSheetErrors } from '../../../../../shared/sheet/problems.ts';
 import type { ListSummary } from '../../../../worker/list-protocol.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
-import { address, goTo } from '../../../router.ts';
+import { address, fromHereTo } from '../../../router.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { partListWords } from '../../../words/part-list.ts';
 import { formatCount, say } from '../../../words/words.ts';
@@ -73,7 +73,7 @@ function Counts({ summary }: { readonly summary: ListSummary }) {
           onPress={() =>
             app.record([...entries], {
               notice: { tone: 'go', text: words.done(entries.length) },
-              next: () => goTo('stock', 'reels'),
+              next: fromHereTo('stock', 'reels'),
             })
           }
         >

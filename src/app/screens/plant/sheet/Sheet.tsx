@@ -6,7 +6,7 @@ import { sheetFields } from '../../../../../shared/sheet/fields.ts';
 import { type App, useApp, useFloor } from '../../../app.ts';
 import { takeLine } from '../../../line-in-hand.ts';
 import { useRefusal } from '../../../may.ts';
-import { address, goTo } from '../../../router.ts';
+import { address, fromHereTo } from '../../../router.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { plantWords } from '../../../words/plant.ts';
@@ -157,12 +157,13 @@ function TakenCard({ taken, session }: { readonly taken: Taken; readonly session
           testId="sheet-build"
           onPress={() => {
             const { line, setup } = taken;
+            const goOn = fromHereTo('load');
             app.record([{ kind: 'setup.chosen', payload: { line, setup } }], {
               next: () => {
                 takeLine(app, line);
                 app.notice.value = { tone: 'go', text: setups.chosenNow(taken.product) };
                 session.clear();
-                goTo('load');
+                goOn();
               },
             });
           }}

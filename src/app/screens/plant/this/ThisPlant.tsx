@@ -14,7 +14,7 @@ import type { Result } from '../../../../../shared/kit/result.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { nameInFile, saveFile } from '../../../device/save-file.ts';
 import { useRefusal } from '../../../may.ts';
-import { address, goTo } from '../../../router.ts';
+import { address, fromHereTo } from '../../../router.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { FileButton } from '../../../ui/FileButton.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
@@ -93,7 +93,7 @@ function BeginCard() {
   const take = ({ drafts }: PlantFile) =>
     app.record(drafts, {
       notice: { tone: 'go', text: words.begun },
-      next: () => goTo('plant', 'begin'),
+      next: fromHereTo('plant', 'begin'),
     });
   return (
     <section class="card stack" data-testid="plant-begin">
