@@ -10,7 +10,7 @@ export const words: Sentences<typeof english> = {
   waits: 'الخادم يطلب الانتظار',
   refused: 'رفضه الخادم',
   quarantined: (count) => sentence`معزول: ${counted.entries(count)}`,
-  rolledBack: 'رجع سجل الخادم إلى الوراء',
+  rolledBack: 'ربما رجع سجل الخادم إلى الوراء',
   headFault: 'سجل الخادم موضع شك',
   clocksOff: (count) => sentence`ساعات غير مضبوطة: ${counted.tablets(count)}`,
   history: (share) => sentence`يُحمّل السجل القديم: ${share}`,

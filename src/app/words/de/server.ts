@@ -43,7 +43,7 @@ export const words: Sentences<typeof english> = {
   quarantined: 'Ausgesondert',
   quarantinedHelp:
     'Der Server hat diese Einträge ausgesondert: Ihr Siegel oder ihr Platz in der Kette passt nicht. Nichts ist verloren; sie bleiben auch hier. Rufen Sie die Person, die den Server betreut.',
-  rolledBack: 'Das Protokoll des Servers ging zurück',
+  rolledBack: 'Das Protokoll des Servers ging womöglich zurück',
   rolledBackHelp: (span) =>
     `Vor ${span} bemerkt: Der Server hatte vielleicht weniger als zuvor, wie nach einer zurückgespielten Sicherung. Tablets senden neu, was sie haben. Prüfen Sie das Protokoll und die Liste der Tablets.`,
   rolledBackSeen: 'Ich habe geprüft',

@@ -9,7 +9,7 @@ export const words: Sentences<typeof english> = {
   waits: 'Der Server bittet zu warten',
   refused: 'Vom Server abgelehnt',
   quarantined: (count) => plural(count, '1 Eintrag ausgesondert', `${count} Einträge ausgesondert`),
-  rolledBack: 'Das Protokoll des Servers ging zurück',
+  rolledBack: 'Das Protokoll des Servers ging womöglich zurück',
   headFault: 'Das Protokoll des Servers ist zweifelhaft',
   clocksOff: (count) =>
     plural(count, 'Die Uhr von 1 Tablet geht falsch', `Die Uhren von ${count} Tablets gehen falsch`),

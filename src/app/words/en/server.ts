@@ -42,7 +42,7 @@ export const words = {
   quarantined: 'Set aside',
   quarantinedHelp:
     'The server set these entries aside: their seal or place in the chain does not match. Nothing is lost; they stay here too. Call the person who looks after the server.',
-  rolledBack: 'The server’s log went back',
+  rolledBack: 'The server’s log may have gone back',
   rolledBackHelp: (span: string) =>
     `Noticed ${span} ago: the server may have held less than before, as after a restored backup. Tablets send what they hold again. Check the log and the list of tablets.`,
   rolledBackSeen: 'I have checked',

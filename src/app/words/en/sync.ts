@@ -9,7 +9,7 @@ export const words = {
   waits: 'The server asks to wait',
   refused: 'Refused by the server',
   quarantined: (count: number) => plural(count, '1 entry set aside', `${count} entries set aside`),
-  rolledBack: 'The server’s log went back',
+  rolledBack: 'The server’s log may have gone back',
   headFault: 'The server’s log is in doubt',
   clocksOff: (count: number) => plural(count, '1 tablet’s clock is off', `${count} tablets’ clocks are off`),
   history: (share: string) => `Loading history: ${share}`,

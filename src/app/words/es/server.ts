@@ -43,7 +43,7 @@ export const words: Sentences<typeof english> = {
   quarantined: 'Apartados',
   quarantinedHelp:
     'El servidor apartó estos apuntes: su sello o su lugar en la cadena no coincide. Nada se pierde; también están aquí. Avise a quien cuida del servidor.',
-  rolledBack: 'El registro del servidor retrocedió',
+  rolledBack: 'El registro del servidor puede haber retrocedido',
   rolledBackHelp: (span) =>
     `Notado hace ${span}: el servidor quizá tenía menos que antes, como tras restaurar una copia. Las tabletas envían de nuevo lo que tienen. Revise el registro y la lista de tabletas.`,
   rolledBackSeen: 'Lo he revisado',

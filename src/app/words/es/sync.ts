@@ -10,7 +10,7 @@ export const words: Sentences<typeof english> = {
   waits: 'El servidor pide esperar',
   refused: 'Rechazado por el servidor',
   quarantined: (count) => plural(count, '1 apunte apartado', `${count} apuntes apartados`),
-  rolledBack: 'El registro del servidor retrocedió',
+  rolledBack: 'El registro del servidor puede haber retrocedido',
   headFault: 'El registro del servidor está en duda',
   clocksOff: (count) =>
     plural(count, '1 tableta con el reloj desviado', `${count} tabletas con el reloj desviado`),

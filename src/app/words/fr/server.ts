@@ -43,7 +43,7 @@ export const words: Sentences<typeof english> = {
   quarantined: 'Mis à l’écart',
   quarantinedHelp:
     'Le serveur a mis ces entrées à l’écart : leur sceau ou leur place dans la chaîne ne va pas. Rien n’est perdu ; elles restent ici aussi. Appelez la personne qui s’occupe du serveur.',
-  rolledBack: 'Le journal du serveur a reculé',
+  rolledBack: 'Le journal du serveur a peut-être reculé',
   rolledBackHelp: (span) =>
     `Remarqué il y a ${span} : le serveur avait peut-être moins qu’avant, comme après une sauvegarde restaurée. Les tablettes renvoient ce qu’elles ont. Vérifiez le journal et la liste des tablettes.`,
   rolledBackSeen: 'J’ai vérifié',

@@ -9,7 +9,7 @@ export const words: Sentences<typeof english> = {
   waits: 'Le serveur demande d’attendre',
   refused: 'Refusé par le serveur',
   quarantined: (count) => plural(count, `${count} entrée mise à l’écart`, `${count} entrées mises à l’écart`),
-  rolledBack: 'Le journal du serveur a reculé',
+  rolledBack: 'Le journal du serveur a peut-être reculé',
   headFault: 'Le journal du serveur est douteux',
   clocksOff: (count) =>
     plural(count, `${count} tablette a une horloge fausse`, `${count} tablettes ont une horloge fausse`),

@@ -43,7 +43,7 @@ export const words: Sentences<typeof english> = {
   quarantined: 'Elkülönítve',
   quarantinedHelp:
     'A szerver elkülönítette ezeket a bejegyzéseket: a pecsétjük vagy a helyük a láncban nem egyezik. Semmi nem veszett el; itt is megmaradnak. Hívja a szerver felelősét.',
-  rolledBack: 'A szerver naplója visszaugrott',
+  rolledBack: 'A szerver naplója talán visszaugrott',
   rolledBackHelp: (span) =>
     `Észlelve ${span} ezelőtt: a szerveren talán kevesebb volt, mint korábban, ahogy egy visszaállított mentés után. A tabletek újra elküldik, amijük van. Ellenőrizze a naplót és a tabletek listáját.`,
   rolledBackSeen: 'Ellenőriztem',

@@ -9,7 +9,7 @@ export const words: Sentences<typeof english> = {
   waits: 'A szerver várakozást kér',
   refused: 'A szerver elutasította',
   quarantined: (count) => `${count} bejegyzés elkülönítve`,
-  rolledBack: 'A szerver naplója visszaugrott',
+  rolledBack: 'A szerver naplója talán visszaugrott',
   headFault: 'A szerver naplója kétes',
   clocksOff: (count) => `${count} tablet órája rosszul jár`,
   history: (share) => `Előzmények betöltése: ${share}`,

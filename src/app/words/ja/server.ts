@@ -43,7 +43,7 @@ export const words: Sentences<typeof english> = {
   quarantined: '隔離',
   quarantinedHelp:
     'サーバーがこれらの記録を隔離しました：封印か、連なりの中の位置が合いません。失われたものはなく、ここにも残っています。サーバーの担当者を呼んでください。',
-  rolledBack: 'サーバーのログが戻りました',
+  rolledBack: 'サーバーのログが戻った可能性があります',
   rolledBackHelp: (span) =>
     `${span}前に気づきました：サーバーの内容が前より減った可能性があります。バックアップ復元後のような状態です。タブレットは持っているものを送り直します。ログとタブレットの一覧を確認してください。`,
   rolledBackSeen: '確認しました',

@@ -9,7 +9,7 @@ export const words: Sentences<typeof english> = {
   waits: 'サーバーが待機を求めています',
   refused: 'サーバーが拒否',
   quarantined: (count) => `記録${count}件を隔離`,
-  rolledBack: 'サーバーのログが戻りました',
+  rolledBack: 'サーバーのログが戻った可能性があります',
   headFault: 'サーバーのログに疑いがあります',
   clocksOff: (count) => `タブレット${count}台の時計がずれています`,
   history: (share) => `履歴を読み込み中：${share}`,

@@ -43,7 +43,7 @@ export const words: Sentences<typeof english> = {
   quarantined: '격리됨',
   quarantinedHelp:
     '서버가 이 기록들을 격리했습니다: 봉인이나 순서상의 자리가 맞지 않습니다. 잃은 것은 없고 여기에도 남아 있습니다. 서버 담당자를 부르십시오.',
-  rolledBack: '서버의 로그가 뒤로 갔습니다',
+  rolledBack: '서버의 로그가 뒤로 갔을 수 있습니다',
   rolledBackHelp: (span) =>
     `${span} 전에 알게 됨: 백업을 복원한 뒤처럼 서버의 내용이 전보다 적었을 수 있습니다. 태블릿이 가진 것을 다시 보냅니다. 로그와 태블릿 목록을 확인하십시오.`,
   rolledBackSeen: '확인했습니다',

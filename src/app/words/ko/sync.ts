@@ -9,7 +9,7 @@ export const words: Sentences<typeof english> = {
   waits: '서버가 기다리라고 함',
   refused: '서버가 거부함',
   quarantined: (count) => `기록 ${count}건 격리됨`,
-  rolledBack: '서버의 로그가 뒤로 갔습니다',
+  rolledBack: '서버의 로그가 뒤로 갔을 수 있습니다',
   headFault: '서버의 로그가 의심스러움',
   clocksOff: (count) => `태블릿 ${count}대의 시계가 틀림`,
   history: (share) => `이력 불러오는 중: ${share}`,

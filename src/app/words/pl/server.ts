@@ -43,7 +43,7 @@ export const words: Sentences<typeof english> = {
   quarantined: 'Odłożone',
   quarantinedHelp:
     'Serwer odłożył te wpisy: ich pieczęć lub miejsce w łańcuchu się nie zgadza. Nic nie ginie; zostają też tutaj. Wezwij opiekuna serwera.',
-  rolledBack: 'Dziennik serwera się cofnął',
+  rolledBack: 'Dziennik serwera mógł się cofnąć',
   rolledBackHelp: (span) =>
     `Zauważono ${span} temu: serwer mógł mieć mniej niż wcześniej, jak po przywróceniu kopii zapasowej. Tablety wysyłają ponownie to, co mają. Sprawdź dziennik i listę tabletów.`,
   rolledBackSeen: 'Sprawdzono',

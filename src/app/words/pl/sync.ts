@@ -15,7 +15,7 @@ export const words: Sentences<typeof english> = {
       few: `${count} wpisy odłożone`,
       other: `${count} wpisów odłożonych`,
     }),
-  rolledBack: 'Dziennik serwera się cofnął',
+  rolledBack: 'Dziennik serwera mógł się cofnąć',
   headFault: 'Dziennik serwera jest niepewny',
   clocksOff: (count) =>
     byNumber(count, {

@@ -42,7 +42,7 @@ export const words: Sentences<typeof english> = {
   quarantined: 'Separados',
   quarantinedHelp:
     'O servidor separou estes registros: o selo ou o lugar na cadeia não bate. Nada se perde; eles ficam aqui também. Chame o responsável pelo servidor.',
-  rolledBack: 'O log do servidor voltou atrás',
+  rolledBack: 'O log do servidor pode ter voltado atrás',
   rolledBackHelp: (span) =>
     `Notado há ${span}: o servidor talvez tivesse menos que antes, como após restaurar um backup. Os tablets enviam de novo o que têm. Confira o log e a lista de tablets.`,
   rolledBackSeen: 'Já conferi',

@@ -9,7 +9,7 @@ export const words: Sentences<typeof english> = {
   waits: 'O servidor pede para esperar',
   refused: 'Recusado pelo servidor',
   quarantined: (count) => plural(count, `${count} registro separado`, `${count} registros separados`),
-  rolledBack: 'O log do servidor voltou atrás',
+  rolledBack: 'O log do servidor pode ter voltado atrás',
   headFault: 'O log do servidor está em dúvida',
   clocksOff: (count) =>
     plural(count, `${count} tablet com o relógio errado`, `${count} tablets com o relógio errado`),

@@ -42,7 +42,7 @@ export const words: Sentences<typeof english> = {
   quarantined: 'Để riêng',
   quarantinedHelp:
     'Máy chủ để riêng các mục này: dấu niêm hoặc chỗ trong chuỗi không khớp. Không mất gì; chúng cũng ở lại đây. Gọi người phụ trách máy chủ.',
-  rolledBack: 'Nhật ký máy chủ bị lùi',
+  rolledBack: 'Nhật ký máy chủ có thể đã bị lùi',
   rolledBackHelp: (span) =>
     `Nhận thấy ${span} trước: máy chủ có thể có ít hơn trước, như sau khi khôi phục bản sao lưu. Các tablet gửi lại những gì đang giữ. Kiểm tra nhật ký và danh sách tablet.`,
   rolledBackSeen: 'Tôi đã kiểm tra',

@@ -9,7 +9,7 @@ export const words: Sentences<typeof english> = {
   waits: 'Máy chủ yêu cầu chờ',
   refused: 'Máy chủ từ chối',
   quarantined: (count) => `${count} mục để riêng`,
-  rolledBack: 'Nhật ký máy chủ bị lùi',
+  rolledBack: 'Nhật ký máy chủ có thể đã bị lùi',
   headFault: 'Nhật ký máy chủ bị nghi ngờ',
   clocksOff: (count) => `${count} tablet lệch giờ`,
   history: (share) => `Đang tải lịch sử: ${share}`,

@@ -42,7 +42,7 @@ export const words: Sentences<typeof english> = {
   quarantined: '已隔离',
   quarantinedHelp:
     '服务器隔离了这些记录：其封签或在链中的位置不符。没有丢失；它们也留在这里。请联系管服务器的人。',
-  rolledBack: '服务器的日志倒退了',
+  rolledBack: '服务器的日志可能倒退了',
   rolledBackHelp: (span) =>
     `${span} 前发现：服务器的内容可能比以前少，像是恢复了备份。平板会重新发送自己的记录。请检查日志和平板名单。`,
   rolledBackSeen: '我已检查',

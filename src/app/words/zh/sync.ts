@@ -9,7 +9,7 @@ export const words: Sentences<typeof english> = {
   waits: '服务器要求等待',
   refused: '被服务器拒绝',
   quarantined: (count) => `${count} 条记录已隔离`,
-  rolledBack: '服务器的日志倒退了',
+  rolledBack: '服务器的日志可能倒退了',
   headFault: '服务器的日志存疑',
   clocksOff: (count) => `${count} 台平板的时钟不准`,
   history: (share) => `正在加载历史：${share}`,
