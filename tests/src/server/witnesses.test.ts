@@ -198,8 +198,10 @@ describe('tablets as witnesses', () => {
     a.log.memory = { ...a.log.memory, rolledBackMs: 1 };
     a.start();
     await until('a head', () => a.log.memory.head !== null);
+    const before = a.log.memory.head;
+    await appendTo(plant.server.running, 2, 'p');
     await restart(a);
-    await until('another look', () => a.log.memory.head !== null);
+    await until('a later head', () => a.log.memory.head !== before);
     await a.stop();
     expect(await signers(plant.server.running)).toEqual([]);
     a.log.memory = { ...a.log.memory, rolledBackMs: null };
