@@ -9,7 +9,8 @@ import { type Reason, reasonVerdicts } from './reasons.ts';
 
 /**
  * Why another lane cannot take the reel from the slot: a part that is wrong there refuses it, what a lead must decide there holds it. Empty
- * where no other lane takes anything from the slot. `known`: reasons given already, which are not given twice.
+ * where no other lane takes anything from the slot. A lane that builds nothing has no say where the slot is kept from it: the lane that runs would
+ * run dry. `known`: reasons given already, which are not given twice.
  */
 export function laneReasons(
   state: FloorState,
@@ -20,6 +21,7 @@ export function laneReasons(
   for (const { line, setup } of lanesTaking(state, asked.line)) {
     const wanted = wantedOn(state, setup, asked.slot);
     if (wanted === null) continue;
+    if (!state.current.has(line) && slotKeptFor(state, line, setup, asked.slot) !== null) continue;
     const lane = state.lines.get(line)?.name ?? line;
     for (const reason of partFits(state, { line, setup, wanted }, asked.reel).reasons) {
       const found = asked.reel.part ?? asked.reel.supplierPart;

@@ -113,6 +113,21 @@ describe('a scan where another lane keeps its reel', () => {
   test('leaves the lane that keeps it as it was', () => {
     expect(verifyReel(withReel(), ask('L1', { act: 'sweep' })).verdict).toBe('accepted');
   });
+
+  test('lets the lane that keeps it go on with its part, until the other builds too', () => {
+    const story = floorWith(['M1-F-001', 'Z-100']);
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'A' }));
+    story.tell('run.started', started('a'));
+    const next = { reel: 'K3', part: 'R-100', supplierPart: null, quantity: 500, lot: 'A' };
+    const codesOf = (act: VerifyQuestion['act']) =>
+      verifyReel(story.floor(), ask('L1', { act, reel: next })).reasons.map(({ code }) => code);
+    for (const act of ['splice', 'exchange', 'refill'] as const)
+      expect(codesOf(act), act).not.toContain('wrong-for-lane');
+    expect(verifyReel(story.floor(), ask('L1', { act: 'exchange', reel: next })).verdict).toBe('accepted');
+    story.tell('run.started', started('b', { line: lane2, setup: 'fell-top-a' }));
+    for (const act of ['splice', 'exchange', 'refill'] as const)
+      expect(codesOf(act), act).toContain('wrong-for-lane');
+  });
 });
 
 test('a reel that a cart carries for one lane is refused for the same slot of another lane', () => {
