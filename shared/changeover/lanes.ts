@@ -3,7 +3,7 @@
 
 import { takenAs } from '../floor/fits.ts';
 import { lanesTaking } from '../floor/lanes.ts';
-import { slotRight } from '../floor/slot-right.ts';
+import { slotLooker } from '../floor/slot-right.ts';
 import type { FloorState, Setup } from '../floor/state.ts';
 import { wantedOn } from '../floor/wanted.ts';
 import type { PlacedFeeder } from './diff.ts';
@@ -19,18 +19,17 @@ export function wantedWithLanes(floor: FloorState, line: string, setup: Setup): 
   const own = setup.slots.map(
     ({ slot, part, positions }): WantedFor => ({ slot, part, width: positions, setup: setup.setup, line }),
   );
-  const others = lanesTaking(floor, line).flatMap((lane) =>
-    (floor.setups.get(lane.setup)?.slots ?? []).flatMap(({ slot, part, positions }): readonly WantedFor[] => {
+  const others = lanesTaking(floor, line).flatMap((lane) => {
+    const look = slotLooker(floor, lane.line, lane.setup);
+    return (floor.setups.get(lane.setup)?.slots ?? []).flatMap((wanted): readonly WantedFor[] => {
+      const { slot, part, positions } = wanted;
       const mine = wantedOn(floor, setup.setup, slot);
-      const theirs = { slot, part, width: positions, setup: lane.setup, line: lane.line };
-      if (mine === null) return slotRight(floor, lane.line, lane.setup, slot) === 'right' ? [theirs] : [];
-      const wanted = wantedOn(floor, lane.setup, slot);
-      return wanted && takenAs(floor, lane.line, wanted, mine.part) !== null ? [] : [theirs];
-    }),
-  );
-  const seen = new Set<string>();
-  return [...own, ...others].filter(({ slot, part }) => {
-    const key = `${slot} ${part}`;
-    return !seen.has(key) && seen.add(key);
+      const stays =
+        mine === null ? look(wanted).is === 'right' : takenAs(floor, lane.line, wanted, mine.part) === null;
+      return stays ? [{ slot, part, width: positions, setup: lane.setup, line: lane.line }] : [];
+    });
   });
+  // One thing stands on a slot, whatever numbers the lanes take it under; what the setup itself wants twice stays, and is its fault.
+  const seen = new Set<string>();
+  return [...own, ...others.filter(({ slot }) => !seen.has(slot) && seen.add(slot))];
 }

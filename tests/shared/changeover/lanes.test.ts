@@ -6,12 +6,20 @@ import type { SetupSlot } from '../../../shared/floor/kinds.ts';
 import { laneLine } from '../../../shared/floor/lanes.ts';
 import { lookAtLine } from '../../../shared/floor/slot-right.ts';
 import { planChange } from '../../../src/app/screens/change/model.ts';
-import { beginStory, brookSetup, started, tellPlant, verified, wantedSlot } from '../floor/story.ts';
+import {
+  beginStory,
+  brookSetup,
+  type Story,
+  started,
+  tellPlant,
+  verified,
+  wantedSlot,
+} from '../floor/story.ts';
 
 const lane2 = laneLine('L1', 2);
 
 /** Lane 2 builds from M1-F-001 and M1-F-005, both loaded; lane 1, loaded for its own product, changes to `next`. */
-function planOf(next: readonly SetupSlot[]) {
+function planOf(next: readonly SetupSlot[], tellMore: (story: Story) => void = () => undefined) {
   const story = beginStory();
   tellPlant(story);
   const line = story.floor().lines.get('L1');
@@ -33,6 +41,7 @@ function planOf(next: readonly SetupSlot[]) {
     verified('M1-F-005', 'Z-500', { reel: 'K5', line: lane2, setup: 'fell-top-a' }),
   );
   story.tell('run.started', started('b', { line: lane2, setup: 'fell-top-a' }));
+  tellMore(story);
   story.tell('setup.taken', { ...brookSetup, setup: 'next', product: 'Next', slots: [...next] });
   const floor = story.floor();
   const setup = floor.setups.get('next');
@@ -57,8 +66,32 @@ test('a slot that both want with one part is kept once', () => {
 test('a slot that both want with different parts cannot be, and says which', () => {
   const { plan } = planOf([wantedSlot('M1-F-001', 'C-200')]);
   expect(!plan.fits && plan.faults).toEqual([
-    expect.objectContaining({ code: 'slot-twice', slot: 'M1-F-001', side: 'wanted' }),
+    expect.objectContaining({
+      code: 'slot-twice',
+      slot: 'M1-F-001',
+      side: 'wanted',
+      kept: { slot: 'M1-F-001', part: 'R-100', lane: 'Lane 2' },
+    }),
   ]);
+});
+
+test('a slot that the next product itself wants twice is told, also with the same part', () => {
+  const { plan } = planOf([wantedSlot('M1-F-003', 'R-100'), wantedSlot('M1-F-003', 'R-100')]);
+  expect(!plan.fits && plan.faults).toEqual([
+    expect.objectContaining({ code: 'slot-twice', slot: 'M1-F-003', at: 1 }),
+  ]);
+});
+
+test('what two other lanes take under different numbers stays as the one thing that it is', () => {
+  const lane3 = laneLine('L1', 3);
+  const { plan } = planOf([wantedSlot('M1-F-003', 'R-100')], (story) => {
+    const line = story.floor().lines.get('L1');
+    if (line) story.tell('line.defined', { ...line, line: lane3, name: 'Lane 3' });
+    const slots = [wantedSlot('M1-F-005', 'Z-501', { alternates: ['Z-500'] })];
+    story.tell('setup.taken', { ...brookSetup, setup: 'tarn-top-a', product: 'Tarn', line: lane3, slots });
+    story.tell('setup.chosen', { line: lane3, setup: 'tarn-top-a' });
+  });
+  expect(plan.fits && plan.diff.keep.map(({ slot }) => slot)).toEqual(['M1-F-001', 'M1-F-005']);
 });
 
 test('what another lane needs is no surplus, and its slot’s scan takes nothing out', () => {
