@@ -11,7 +11,10 @@
 import {
   bankKey,
   compareSlots,
+  feederKey,
+  isLane,
   isLaneBeside,
+  isSameLane,
   isSameSlot,
   parseSlot,
   placeKey,
@@ -20,7 +23,7 @@ import {
   sortByWalk,
 } from '../floor/address.ts';
 import { fail, ok, type Result } from '../kit/result.ts';
-import { byFeeder, feederKey, isLane, isSameLane, type LaneOf } from './feeder-lanes.ts';
+import { byFeeder, type LaneOf } from './feeder-lanes.ts';
 
 /** A feeder on a slot, or one of its lanes with the reel on it. */
 export interface PlacedFeeder {

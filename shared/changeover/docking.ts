@@ -3,12 +3,11 @@
 // asked for count; a verdict for another setup says nothing. Lanes of one feeder dock together or stay on the cart together, and what hung on the
 // lanes of the feeder before them goes off with it.
 
-import { compareSlots, isLaneBeside, positionsUnder } from '../floor/address.ts';
+import { compareSlots, feederKey, isLaneBeside, positionsUnder } from '../floor/address.ts';
 import { blockOn } from '../floor/blocks.ts';
 import { sharesSlots } from '../floor/lanes.ts';
 import { slotKeptFor } from '../floor/slot-right.ts';
 import type { CartPlace, FloorState, SlotState } from '../floor/state.ts';
-import { feederKey } from './feeder-lanes.ts';
 import { loadedFeeders, widthOf } from './loaded.ts';
 
 /**

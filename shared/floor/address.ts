@@ -160,6 +160,21 @@ export function isLaneBeside(a: string, b: string): boolean {
   );
 }
 
+/** One text for the feeder on a slot, whichever of its lanes the slot is. */
+export function feederKey(slot: string): string {
+  return positionsUnder(slot, 1)[0] ?? placeKey(slot);
+}
+
+/** True where the slot is a lane of a feeder that may have others. */
+export function isLane(slot: string): boolean {
+  return parseSlot(slot).lane !== null;
+}
+
+/** The same lane of another feeder: `A` of one and `A` of the next. */
+export function isSameLane(a: string, b: string): boolean {
+  return parseSlot(a).lane === parseSlot(b).lane;
+}
+
 /** A stretch of a name: a number with its value, or what stands between numbers (`value` null). */
 export interface NamePiece {
   readonly text: string;

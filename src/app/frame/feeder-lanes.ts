@@ -1,7 +1,6 @@
 // The reels that hang on one feeder beside the one in hand: they come off with it, and where it goes they go. Pure.
 
-import { feederKey, isLane, isSameLane } from '../../../shared/changeover/feeder-lanes.ts';
-import { compareSlots, isLaneBeside } from '../../../shared/floor/address.ts';
+import { compareSlots, feederKey, isLane, isLaneBeside, isSameLane } from '../../../shared/floor/address.ts';
 import { slotsWanting } from '../../../shared/floor/fits.ts';
 import type { FloorState, SlotState } from '../../../shared/floor/state.ts';
 
