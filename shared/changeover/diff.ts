@@ -18,6 +18,7 @@ import {
   isSameSlot,
   parseSlot,
   placeKey,
+  placesTaken,
   positionsUnder,
   type SlotAddress,
   sortByWalk,
@@ -188,25 +189,26 @@ export function diffSetups(
       kept.add(there);
     } else open.push(feeder);
   }
-  const isInTheWay = wayFinder(wanted);
+  const takes = placesTaken(wanted);
+  const isInTheWay = ({ slot, width }: PlacedFeeder) => takes(slot, width);
+  const isWay: IsWay = (feeder) => feeder.some(isInTheWay);
   const free = loaded.filter((one) => !kept.has(one));
   const standing = standingFeeders(keep, { wanted, free, isInTheWay });
   const isOn = ({ slot }: PlacedFeeder) => isLane(slot) && standing.has(feederKey(slot));
   const { move, putIn, left } = matchMoves(
     byFeeder(free.filter((one) => !isOn(one))),
     byFeeder(open.filter((one) => !isOn(one))),
-    { rule, isInTheWay },
+    { rule, isWay },
   );
   const reels = free.filter(isOn);
   const bySlot = (list: readonly PlacedFeeder[]) => sortByWalk(list, (feeder) => feeder.slot);
-  const isWayOf = (feeder: Feeder) => feeder.some(isInTheWay);
   return ok({
     keep: bySlot(keep),
     move: sortByWalk(move, (one) => one.from),
-    takeOut: bySlot([...left.filter(isWayOf).map(joined), ...reels.filter(isInTheWay).map(alone)]),
+    takeOut: bySlot([...left.filter(isWay).map(joined), ...reels.filter(isInTheWay).map(alone)]),
     putIn: bySlot([...putIn.map(joined), ...open.filter(isOn).map(alone)]),
     stay: bySlot([
-      ...left.filter((feeder) => !isWayOf(feeder)).map(joined),
+      ...left.filter((feeder) => !isWay(feeder)).map(joined),
       ...reels.filter((one) => !isInTheWay(one)).map(alone),
     ]),
   });
@@ -214,7 +216,10 @@ export function diffSetups(
 
 /** A feeder by its lanes; one without lanes is alone. */
 type Feeder = readonly PlacedFeeder[];
+/** Whether what is loaded takes a position that is wanted for something else than a lane beside it. */
 type InTheWay = (one: PlacedFeeder) => boolean;
+/** The same of a feeder with all its lanes. */
+type IsWay = (feeder: Feeder) => boolean;
 
 /** A feeder with several lanes as the first of them and the others with it. */
 function joined(feeder: Feeder): PlacedFeeder {
@@ -230,18 +235,6 @@ function joined(feeder: Feeder): PlacedFeeder {
 /** A reel whose feeder stays: it trades places with no feeder. */
 function alone(one: PlacedFeeder): PlacedFeeder {
   return { ...one, kind: JSON.stringify(['lane', one.slot]), laneOnly: true };
-}
-
-/** Whether what is loaded takes a position that is wanted for something else than a lane beside it. */
-function wayFinder(wanted: readonly PlacedFeeder[]): InTheWay {
-  const needed = new Map<string, string[]>();
-  for (const { slot, width } of wanted)
-    for (const position of positionsUnder(slot, width))
-      needed.set(position, [...(needed.get(position) ?? []), slot]);
-  return ({ slot, width }) =>
-    positionsUnder(slot, width).some((position) =>
-      needed.get(position)?.some((other) => !isLaneBeside(other, slot)),
-    );
 }
 
 /** Feeders with lanes that stay on the machine, since one of their lanes does: what is kept, or is in nobody's way beside a lane that is wanted. */
@@ -276,14 +269,13 @@ function servesAll(feeder: Feeder, place: Feeder, rule: FeederRule): boolean {
 function matchMoves(
   free: readonly Feeder[],
   open: readonly Feeder[],
-  more: { readonly rule: FeederRule; readonly isInTheWay: InTheWay },
+  more: { readonly rule: FeederRule; readonly isWay: IsWay },
 ): { move: FeederMove[]; putIn: Feeder[]; left: Feeder[] } {
-  const { rule, isInTheWay } = more;
+  const { rule, isWay } = more;
   const partOf = (feeder: Feeder) => feeder[0]?.part ?? '';
   const pools = new Map<string, Feeder[]>();
   for (const feeder of free) pools.set(partOf(feeder), [...(pools.get(partOf(feeder)) ?? []), feeder]);
-  const isWay = (feeder: Feeder) => Number(feeder.some(isInTheWay));
-  for (const pool of pools.values()) pool.sort((x, y) => isWay(y) - isWay(x));
+  for (const pool of pools.values()) pool.sort((x, y) => Number(isWay(y)) - Number(isWay(x)));
   const move: FeederMove[] = [];
   const take = (place: Feeder, pool: Feeder[] | undefined): boolean => {
     const at = pool?.findIndex((feeder) => servesAll(feeder, place, rule)) ?? -1;

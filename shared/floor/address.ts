@@ -160,6 +160,23 @@ export function isLaneBeside(a: string, b: string): boolean {
   );
 }
 
+/**
+ * Whether a feeder of `width` (whole, >= 1) on a slot takes a position that what is wanted needs; lanes of one feeder stand beside each other, on the
+ * same positions.
+ */
+export function placesTaken(
+  wanted: readonly { readonly slot: string; readonly width: number }[],
+): (slot: string, width: number) => boolean {
+  const needed = new Map<string, string[]>();
+  for (const { slot, width } of wanted)
+    for (const position of positionsUnder(slot, width))
+      needed.set(position, [...(needed.get(position) ?? []), slot]);
+  return (slot, width) =>
+    positionsUnder(slot, width).some((position) =>
+      needed.get(position)?.some((other) => !isLaneBeside(other, slot)),
+    );
+}
+
 /** One text for the feeder on a slot, whichever of its lanes the slot is. */
 export function feederKey(slot: string): string {
   return positionsUnder(slot, 1)[0] ?? placeKey(slot);

@@ -4,7 +4,7 @@
 // feeder that can feed it. Blocked material is right nowhere. What is wrong here and right for another lane that feeds from the slot is kept for that.
 // Refused: asking the change list whether a feeder stays and the load list whether its reel fits; the two came apart.
 
-import { compareSlots, isLaneBeside, positionsUnder } from './address.ts';
+import { compareSlots, placesTaken } from './address.ts';
 import { typeMisfits } from './feeder-misfits.ts';
 import { blockReasons, takenAs } from './fits.ts';
 import type { SetupSlot } from './kinds.ts';
@@ -81,13 +81,7 @@ export function slotKeptFor(state: FloorState, line: string, setup: string, slot
 /** Looks at a whole line; without a known setup all that is loaded is surplus and in nobody's way. Cost: linear in slots, and sorting. */
 export function lookAtLine(state: FloorState, line: string, setup: string | null): LineLook {
   const slots = setup === null ? [] : walkingOrder(state, setup).map(slotLooker(state, line, setup ?? ''));
-  const needed = new Map<string, string[]>();
-  for (const { slot, wanted } of slots)
-    for (const position of positionsUnder(slot, wanted.positions))
-      needed.set(position, [...(needed.get(position) ?? []), slot]);
-  // Lanes of one feeder stand beside each other, on the same positions.
-  const isTaken = (position: string, by: string) =>
-    needed.get(position)?.some((slot) => !isLaneBeside(slot, by)) === true;
+  const isInTheWay = placesTaken(slots.map(({ slot, wanted }) => ({ slot, width: wanted.positions })));
   const surplus = [...state.slots.values()]
     .filter(
       ({ line: at, slot }) =>
@@ -97,9 +91,7 @@ export function lookAtLine(state: FloorState, line: string, setup: string | null
     )
     .map((loaded) => ({
       loaded,
-      isInTheWay: positionsUnder(loaded.slot, feederPositions(state, loaded) ?? 1).some((position) =>
-        isTaken(position, loaded.slot),
-      ),
+      isInTheWay: isInTheWay(loaded.slot, feederPositions(state, loaded) ?? 1),
     }))
     .sort((a, b) => compareSlots(a.loaded.slot, b.loaded.slot));
   return { setup, slots, surplus };
