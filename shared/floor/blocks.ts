@@ -7,6 +7,7 @@ import type { EntryOf, PayloadOf } from './kinds.ts';
 import { linesFeeding, sharesSlots } from './lanes.ts';
 import { madeOf } from './made-of.ts';
 import type { FloorState, SlotState, Tape } from './state.ts';
+import { doneSince } from './tally.ts';
 
 /** What a package is named by. */
 const facts = ['reel', 'lot', 'part'] as const;
@@ -148,10 +149,9 @@ function blockedTape(
   }
   const wasThereBefore = tape.atMs < run.startedMs;
   const doneAtBlock = block.done.find(([id]) => id === run.run)?.[1] ?? 0;
-  const isShared = linesFeeding(state, line).length > 1;
-  // Of a lane's own panels the tape tells nothing where another lane may have asked for it: those counted since it came tell.
-  const from = isShared ? (run.counts.filter(([, ms]) => ms <= tape.atMs).at(-1)?.[3] ?? 0) : tape.fromPanels;
-  const sinceLoaded = Math.max(0, run.done - (wasThereBefore ? 0 : from));
-  const sinceBlocked = Math.min(sinceLoaded, Math.max(0, run.done - doneAtBlock));
+  // Of a lane's own panels the tape tells nothing where another lane may have asked for it.
+  const doneAtLoad = linesFeeding(state, line).length > 1 ? null : tape.fromPanels;
+  const sinceLoaded = wasThereBefore ? run.done : doneSince(run, tape.atMs, doneAtLoad);
+  const sinceBlocked = Math.min(sinceLoaded, doneSince(run, block.atMs, doneAtBlock));
   return [{ line, slot, tape, block, run: run.run, sinceLoaded, sinceBlocked, wasThereBefore }];
 }

@@ -26,6 +26,43 @@ export function tallyOf(run: Pick<Run, 'done' | 'voids'>): number {
   return run.voids.reduce((sum, [, panels]) => sum + panels, run.done);
 }
 
+/** The tally of a run at a moment, at least and at most: only its latest counts are kept with theirs. */
+export function tallyAt(
+  run: Pick<Run, 'counts'>,
+  atMs: number,
+): { readonly low: number; readonly high: number } {
+  const before = run.counts.filter(([, ms]) => ms <= atMs).at(-1)?.[3];
+  if (before !== undefined) return { low: before, high: before };
+  const [first] = run.counts;
+  return { low: 0, high: first ? first[3] - first[2] : 0 };
+}
+
+/** How far a run was counted on since a moment; from its start where its kept counts do not reach back so far. */
+export function countedSince(run: Pick<Run, 'counts' | 'done' | 'voids'>, sinceMs: number): number {
+  return tallyOf(run) - tallyAt(run, sinceMs).low;
+}
+
+/**
+ * The most panels that were counted since a moment and not taken back; where the run's kept counts do not reach back so far, those beyond
+ * `doneThen`, the panels done then as they were written down (null = nobody wrote it: all).
+ */
+export function doneSince(
+  run: Pick<Run, 'counts' | 'done' | 'voids'>,
+  sinceMs: number,
+  doneThen: number | null,
+): number {
+  const { low, high } = tallyAt(run, sinceMs);
+  if (low < high) return Math.max(0, run.done - (doneThen ?? 0));
+  let off = 0;
+  let end = low;
+  for (const [before, panels] of [...run.voids].sort(([a], [b]) => a - b)) {
+    const last = before + panels;
+    off += Math.max(0, last - Math.max(before, end));
+    end = Math.max(end, last);
+  }
+  return Math.min(run.done, tallyOf(run) - low - off);
+}
+
 /** Where a panel's code stands in the maps. */
 export function codeKey(run: string, code: string): string {
   return `${run}#${code}`;

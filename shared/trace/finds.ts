@@ -6,7 +6,7 @@ import { linesFeeding, sharesSlots } from '../floor/lanes.ts';
 import { materialNow } from '../floor/made-of.ts';
 import { hasOwnId, nameByEntry, ownIdOf } from '../floor/reel-id.ts';
 import type { FloorState, Run } from '../floor/state.ts';
-import { tallyOf } from '../floor/tally.ts';
+import { tallyAt, tallyOf } from '../floor/tally.ts';
 import { perPanelOf } from '../floor/wanted.ts';
 import { reachOf, runBefore } from './line.ts';
 import { earliest, latest, latestTo, type Span, span } from './order.ts';
@@ -54,14 +54,6 @@ function isOfLane(state: FloorState, { line, since, until }: Finding, lane: stri
   if (!sharesSlots(line, lane)) return true;
   const told = [since?.run, until?.run].map((run) => state.runs.get(run ?? '')?.line ?? lane);
   return [line, ...told].every((each) => each === lane);
-}
-
-/** How far a run was counted at a moment, at least and at most: only its latest counts are kept with theirs. */
-function tallyAt(run: Run, ms: number): { readonly low: number; readonly high: number } {
-  const before = run.counts.filter(([, at]) => at <= ms).at(-1)?.[3];
-  if (before !== undefined) return { low: before, high: before };
-  const [first] = run.counts;
-  return { low: 0, high: first ? first[3] - first[2] : 0 };
 }
 
 /** The same in the run of another lane of the conveyor, whose count nobody looked at then: by the moments of its own counts. */

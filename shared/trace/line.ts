@@ -4,7 +4,6 @@ import { newestRun } from '../floor/building.ts';
 import { panelsInLine } from '../floor/in-line.ts';
 import { feedersOf, linesFeeding } from '../floor/lanes.ts';
 import type { FloorState, Run, SlotState } from '../floor/state.ts';
-import { tallyOf } from '../floor/tally.ts';
 import { perPanelOf } from '../floor/wanted.ts';
 import { type Bounds, type EndsAt, placedSince } from './doubt.ts';
 
@@ -81,10 +80,4 @@ export function runBefore(state: Pick<FloorState, 'runs'>, run: Run): Run | null
     if (each.startedMs >= (before?.startedMs ?? 0)) before = each;
   }
   return before;
-}
-
-/** How far a run was counted on since a moment; from its start where its kept counts do not reach back so far. */
-export function countedSince(run: Run, sinceMs: number): number {
-  const before = run.counts.filter(([, ms]) => ms <= sinceMs).at(-1);
-  return tallyOf(run) - (before?.[3] ?? 0);
 }

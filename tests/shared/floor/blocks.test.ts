@@ -3,6 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { blockedTapes, blockOn, mayBeBlocked } from '../../../shared/floor/blocks.ts';
 import { applyAll } from '../../../shared/floor/fold.ts';
+import { laneLine } from '../../../shared/floor/lanes.ts';
 import { createReplica, foldIn } from '../../../shared/floor/replica.ts';
 import { emptyState } from '../../../shared/floor/state.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
@@ -68,6 +69,31 @@ describe('a lot that is blocked while it runs', () => {
       expect(blockedTapes(story.floor(), 'L1')).toHaveLength(1);
     }
   });
+
+  test.each(['alone', 'beside another lane'])(
+    'is told with the panels counted since, also where counts before and after it were taken back: a line %s',
+    (how) => {
+      const story = beginStory();
+      tellPlant(story);
+      const line = story.floor().lines.get('L1');
+      if (line && how !== 'alone') story.tell('line.defined', { ...line, line: laneLine('L1', 2) });
+      story.tell('run.started', started('run-1'));
+      const count = (panels: number) => idOf(story.tell('panels.counted', counted('run-1', panels)));
+      const takeBack = (of: string) =>
+        story.tell('entry.corrected', { of, line: 'L1', slot: null, reason: 'typed twice' });
+      count(5);
+      takeBack(count(100));
+      const twice = count(5);
+      count(2);
+      story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'LOT7', run: 'run-1' }));
+      takeBack(twice);
+      count(10);
+      block(story);
+      takeBack(count(7));
+      count(4);
+      expect(blockedTapes(story.floor(), 'L1')).toMatchObject([{ sinceLoaded: 14, sinceBlocked: 4 }]);
+    },
+  );
 
   test('is found by a tablet that hears of the block late', () => {
     const story = running();
