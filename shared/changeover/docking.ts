@@ -1,12 +1,12 @@
 // What happens when a cart docks: which of its places load, what stands on the line in those slots and goes off, and what the log has
 // put elsewhere since the cart was filled, and which wide feeders would stand in another's place. Only places made ready for the setup
 // asked for count; a verdict for another setup says nothing. Lanes of one feeder dock together or stay on the cart together, and what hung on the
-// lanes of the feeder before them goes off with it.
+// lanes of the feeder before them goes off with it, unless another lane of the conveyor needs it.
 
 import { compareSlots, feederKey, isLaneBeside, positionsUnder } from '../floor/address.ts';
 import { blockOn } from '../floor/blocks.ts';
 import { sharesSlots } from '../floor/lanes.ts';
-import { slotKeptFor } from '../floor/slot-right.ts';
+import { neededBy, slotKeptFor } from '../floor/slot-right.ts';
 import type { CartPlace, FloorState, SlotState } from '../floor/state.ts';
 import { loadedFeeders, widthOf } from './loaded.ts';
 
@@ -48,7 +48,10 @@ export function dockingOf(
   let ready = places.filter((place) => !stays(place));
   // What is left out leaves its slot as it is, which may be in the way of the next, and keeps the other lanes of its feeder back.
   for (;;) {
-    const clash = firstTorn(all, ready, more.line) ?? firstClash(state, ready, more);
+    const clash =
+      firstTorn(all, ready, more.line) ??
+      firstKept(state, ready, more.line) ??
+      firstClash(state, ready, more);
     if (clash === null) break;
     unfit.push(clash);
     ready = ready.filter((place) => place !== clash.place);
@@ -69,6 +72,22 @@ function firstTorn(all: readonly CartPlace[], ready: readonly CartPlace[], line:
         sharesSlots(other.line, line) && isLaneBeside(other.slot, place.slot) && !ready.includes(other),
     );
     if (beside) return { place, why: 'lane-beside', at: { line, slot: beside.slot } };
+  }
+  return null;
+}
+
+/** The first place whose feeder would take off what another lane of the conveyor needs, on a slot of the place that no feeder of the cart fills. */
+function firstKept(state: FloorState, ready: readonly CartPlace[], line: string): UnfitPlace | null {
+  const filled = new Set(ready.map(({ slot }) => slot));
+  for (const place of ready) {
+    const kept = [...state.slots.values()].find(
+      ({ line: at, slot }) =>
+        sharesSlots(at, line) &&
+        feederKey(slot) === feederKey(place.slot) &&
+        !filled.has(slot) &&
+        neededBy(state, line, slot) !== null,
+    );
+    if (kept) return { place, why: 'neighbour', at: { line, slot: kept.slot } };
   }
   return null;
 }

@@ -3,7 +3,8 @@
 import { describe, expect, test } from 'vitest';
 import { dockingOf } from '../../../shared/changeover/docking.ts';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
-import { beginStory, type Story, tellPlant, verified } from '../floor/story.ts';
+import { laneLine } from '../../../shared/floor/lanes.ts';
+import { beginStory, brookSetup, type Story, tellPlant, verified, wantedSlot } from '../floor/story.ts';
 
 const asked = { line: 'L1', setup: 'brook-top-a' };
 
@@ -114,6 +115,29 @@ describe('dockingOf()', () => {
     fill(story, 'M1-F-012A');
     expect(seen(story)).toMatchObject({ ready: ['M1-F-012A'], off: ['M1-F-012'] });
   });
+
+  test.each(['M1-F-012B', 'M1-F-012'])(
+    'leaves out a feeder that would take off what another lane of the conveyor needs on %s',
+    (slot) => {
+      const story = begin();
+      const lane2 = laneLine('L1', 2);
+      const line = story.floor().lines.get('L1');
+      if (line) story.tell('line.defined', { ...line, line: lane2, name: 'Lane 2' });
+      const facts = { line: lane2, setup: 'fell-top-a' };
+      const slots = [wantedSlot(slot, 'Z-100')];
+      story.tell('setup.taken', { ...brookSetup, ...facts, product: 'Fell', slots });
+      story.tell('setup.chosen', facts);
+      story.tell('reel.verified', verified(slot, 'Z-100', { reel: 'THEIRS', ...facts }));
+      fill(story, 'M1-F-012A', { feeder: 'TWIN-2', reel: 'NEW-A' });
+      expect(seen(story)).toMatchObject({
+        ready: [],
+        off: [],
+        unfit: [['M1-F-012A', 'neighbour', slot]],
+      });
+      story.tell('setup.chosen', { line: lane2, setup: 'brook-top-a' });
+      expect(seen(story)).toMatchObject({ ready: ['M1-F-012A'], off: [slot], unfit: [] });
+    },
+  );
 
   test('leaves out what was blocked since', () => {
     const story = begin();
