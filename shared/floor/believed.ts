@@ -96,7 +96,7 @@ function unnamed(
   const machine = state.stations.get(station)?.machine ?? null;
   if (!believed.whole || machine === null || told.size === 0) return [];
   return [...state.slots.values()].flatMap(({ line, slot }) =>
-    line === believed.line &&
+    sharesSlots(line, believed.line) &&
     !told.has(slot) &&
     parseSlot(slot).machine === parseSlot(`${machine}-F-1`).machine
       ? [slot]

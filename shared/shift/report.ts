@@ -2,6 +2,7 @@
 // entered is not in it, and the report does not pretend to know it.
 
 import type { FloorEntry } from '../floor/kinds.ts';
+import { sharesSlots } from '../floor/lanes.ts';
 import { assumedLoss, type LossEvidence, type LossLearnt, shownOn, updateLoss } from '../floor/remaining.ts';
 import type { FloorState } from '../floor/state.ts';
 import type { StopReason, Verdict } from '../floor/vocabulary.ts';
@@ -246,7 +247,7 @@ function lossesOf(
   const prior = assumedLoss(floor, line);
   for (const reels of floor.finished.values()) {
     for (const reel of reels) {
-      const shown = reel.line === line && reel.atMs < toMs ? shownOn(floor, reel) : null;
+      const shown = sharesSlots(reel.line, line) && reel.atMs < toMs ? shownOn(floor, reel) : null;
       if (!shown) continue;
       const isNow = reel.atMs >= fromMs;
       const { lost, sd } = believed(shown, prior);

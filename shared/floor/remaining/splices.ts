@@ -2,6 +2,7 @@
 // Method: what the line's rules enter for the width of tape (all feeders of a width are one type here); else what finished reels of
 // the part show: chains with splices against chains without. Else none, and it is said. Refused: a usual figure that nobody measured.
 
+import { lanesTaking } from '../lanes.ts';
 import type { Finished, FloorState } from '../state.ts';
 import { wantedOn } from '../wanted.ts';
 import { evidenceFromUnload, type LossLearnt, updateLoss } from './loss.ts';
@@ -24,14 +25,19 @@ export function costVariance({ parts, sd }: SpliceCost, splices: number): number
   return splices * parts + (splices * sd) ** 2;
 }
 
-/** Width of the tape on a slot, mm: as its feeder takes it, else as the line's setup wants it; null where neither says. */
+/** Width of the tape on a slot, mm: as its feeder takes it, else as the line's setup wants it, or that of another lane of its conveyor; null where none says. */
 export function tapeWidthOn(
   state: FloorState,
   { line, slot, feeder }: { readonly line: string; readonly slot: string; readonly feeder: string | null },
 ): number | null {
   const known = feeder === null ? undefined : state.feeders.get(feeder);
-  const setup = state.runs.get(state.current.get(line) ?? '')?.setup ?? state.chosen.get(line) ?? '';
-  return known?.tapeWidthMm ?? wantedOn(state, setup, slot)?.tapeWidthMm ?? null;
+  if (known && known.tapeWidthMm !== null) return known.tapeWidthMm;
+  const own = state.runs.get(state.current.get(line) ?? '')?.setup ?? state.chosen.get(line) ?? '';
+  for (const setup of [own, ...lanesTaking(state, line).map((lane) => lane.setup)]) {
+    const width = wantedOn(state, setup, slot)?.tapeWidthMm ?? null;
+    if (width !== null) return width;
+  }
+  return null;
 }
 
 const learntCosts = new WeakMap<readonly Finished[], Map<string, SpliceCost>>();

@@ -1,14 +1,18 @@
 // What stands on the slots of a conveyor is told alike, whichever of its lanes asks.
 
 import { describe, expect, test } from 'vitest';
+import { compareBelieved } from '../../../shared/floor/believed.ts';
 import { answerPlaces } from '../../../shared/floor/interlock.ts';
 import { laneLine } from '../../../shared/floor/lanes.ts';
+import { tapeWidthOn } from '../../../shared/floor/remaining/splices.ts';
 import { feederLosses } from '../../../shared/outlook/losses.ts';
+import { shiftReport } from '../../../shared/shift/report.ts';
 import {
   beginStory,
   brookSetup,
   type Story,
   started,
+  startMs,
   tellPlant,
   unloaded,
   verified,
@@ -57,5 +61,40 @@ describe('whichever lane asks', () => {
     const of = (line: string) => feederLosses(story.floor(), line).map(({ feeder }) => feeder);
     expect(of('L1')).toEqual(['F-2']);
     expect(of(lane2)).toEqual(of('L1'));
+    const within = { fromMs: startMs, toMs: startMs + 3_600_000 };
+    const told = (line: string) => shiftReport(story.floor(), [], { line, ...within });
+    expect(told('L1').parts.map(({ part }) => part)).toEqual(['C-200']);
+    expect(told(lane2).feeders).toEqual(told('L1').feeders);
+    expect(told(lane2).parts).toEqual(told('L1').parts);
+  });
+
+  test('a machine that leaves out what stands there differs from the scans', () => {
+    const story = begun();
+    story.tell('reel.verified', verified('M1-F-002', 'C-200', { reel: 'K3' }));
+    for (const [station, line] of [
+      ['one', 'L1'],
+      ['two', lane2],
+    ] as const) {
+      const known = { machine: 'M1', at: 'work', means: 'ipc2591', version: '0.1.0', address: '' } as const;
+      story.tell('station.known', { station, line, ...known });
+      const places = [{ slot, reel: 'K1', part: 'R-100', feeder: null }];
+      const report = { report: station, page: 0, pages: 1, whole: true, places };
+      story.tell('machine.loaded', { station, line, ...report }, { tablet: 'LINK', who: null });
+      expect(
+        compareBelieved(story.floor(), station)?.differs.map((each) => each.slot),
+        line,
+      ).toEqual(['M1-F-002']);
+    }
+  });
+
+  test('what a splice costs goes by the tape that either lane says is there', () => {
+    const story = begun();
+    const slots = [wantedSlot('M1-F-005', 'Z-500', { tapeWidthMm: 16 })];
+    story.tell('setup.taken', { ...brookSetup, setup: 'fell-top-b', product: 'Fell', line: lane2, slots });
+    story.tell('setup.chosen', { line: lane2, setup: 'fell-top-b' });
+    const floor = story.floor();
+    expect(tapeWidthOn(floor, { line: 'L1', slot: 'M1-F-005', feeder: null })).toBe(16);
+    expect(tapeWidthOn(floor, { line: 'L1', slot, feeder: null })).toBe(8);
+    expect(tapeWidthOn(floor, { line: 'L1', slot: 'M1-F-006', feeder: null })).toBeNull();
   });
 });
