@@ -7,7 +7,7 @@ import { placeKey } from './address.ts';
 import { slotsOf } from './believed.ts';
 import type { PayloadOf } from './kinds.ts';
 import { sharesSlots } from './lanes.ts';
-import { slotRight } from './slot-right.ts';
+import { neededBy, slotRight } from './slot-right.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
 import type { BelievedPlace } from './station-state.ts';
 import type { InterlockResult, InterlockWhy, UnsureResult } from './vocabulary.ts';
@@ -82,7 +82,7 @@ function whyOf(state: FloorState, { line, slot, place }: Asked): InterlockWhy {
     if (slots.some((each, at) => each === slot && sharesSlots(lines[at] ?? '', line))) return 'in-conflict';
   switch (slotRight(state, line, setup, slot)) {
     case null:
-      return 'not-in-setup';
+      return there && neededBy(state, line, slot) !== null ? whyRight(state, there, place) : 'not-in-setup';
     case 'empty':
       return 'not-verified';
     case 'held':

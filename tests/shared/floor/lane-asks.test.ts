@@ -68,6 +68,22 @@ describe('whichever lane asks', () => {
     expect(told(lane2).parts).toEqual(told('L1').parts);
   });
 
+  test('a machine hears that what another lane needs is verified, though this one’s setup wants nothing there', () => {
+    const story = begun();
+    const facts = { line: lane2, setup: 'fell-top-b' };
+    const slots = [wantedSlot('M1-F-005', 'Z-500')];
+    story.tell('setup.taken', { ...brookSetup, ...facts, product: 'Fell', slots });
+    story.tell('setup.chosen', facts);
+    story.tell('reel.verified', verified('M1-F-005', 'Z-500', { reel: 'K5', ...facts }));
+    const asked = (reel: string) => [{ slot: 'M1-F-005', part: 'Z-500', reel, feeder: null }];
+    const whys = (reel: string) =>
+      ['L1', lane2].map((line) => answerPlaces(story.floor(), line, asked(reel), 'Failed')[0]?.why);
+    expect(whys('K5')).toEqual(['verified', 'verified']);
+    expect(whys('K9')).toEqual(['unknown-reel', 'unknown-reel']);
+    story.tell('setup.chosen', { line: lane2, setup: 'fell-top-a' });
+    expect(whys('K5')).toEqual(['not-in-setup', 'not-in-setup']);
+  });
+
   test('a machine that leaves out what stands there differs from the scans', () => {
     const story = begun();
     story.tell('reel.verified', verified('M1-F-002', 'C-200', { reel: 'K3' }));
