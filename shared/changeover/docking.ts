@@ -5,7 +5,7 @@
 
 import { compareSlots, feederKey, isLaneBeside, positionsUnder } from '../floor/address.ts';
 import { blockOn } from '../floor/blocks.ts';
-import { sharesSlots } from '../floor/lanes.ts';
+import { sharesSlots, standingAt } from '../floor/lanes.ts';
 import { neededBy, slotKeptFor } from '../floor/slot-right.ts';
 import type { CartPlace, FloorState, SlotState } from '../floor/state.ts';
 import { loadedFeeders, widthOf } from './loaded.ts';
@@ -58,8 +58,8 @@ export function dockingOf(
   }
   unfit.sort((a, b) => compareSlots(a.place.slot, b.place.slot));
   const filled = new Set(ready.map(({ slot }) => feederKey(slot)));
-  const off = [...state.slots.values()]
-    .filter(({ line, slot }) => sharesSlots(line, more.line) && filled.has(feederKey(slot)))
+  const off = standingAt(state, more.line)
+    .filter(({ slot }) => filled.has(feederKey(slot)))
     .sort((a, b) => compareSlots(a.slot, b.slot));
   return { places, ready, off, unfit, others: all.length - places.length };
 }
@@ -79,10 +79,10 @@ function firstTorn(all: readonly CartPlace[], ready: readonly CartPlace[], line:
 /** The first place whose feeder would take off what another lane of the conveyor needs, on a slot of the place that no feeder of the cart fills. */
 function firstKept(state: FloorState, ready: readonly CartPlace[], line: string): UnfitPlace | null {
   const filled = new Set(ready.map(({ slot }) => slot));
+  const there = standingAt(state, line);
   for (const place of ready) {
-    const kept = [...state.slots.values()].find(
-      ({ line: at, slot }) =>
-        sharesSlots(at, line) &&
+    const kept = there.find(
+      ({ slot }) =>
         feederKey(slot) === feederKey(place.slot) &&
         !filled.has(slot) &&
         neededBy(state, line, slot) !== null,

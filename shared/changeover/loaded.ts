@@ -2,7 +2,7 @@
 // a slot is right is asked where every screen asks it (slot-right.ts); a feeder that is not may move where its reel and it serve.
 
 import { takenAs } from '../floor/fits.ts';
-import { sharesSlots } from '../floor/lanes.ts';
+import { standingAt } from '../floor/lanes.ts';
 import { feederPositions, feederServes, isBlocked, slotRight } from '../floor/slot-right.ts';
 import { type FloorState, type SlotState, slotKey } from '../floor/state.ts';
 import { wantedOn } from '../floor/wanted.ts';
@@ -10,7 +10,7 @@ import type { FeederRule, PlacedFeeder } from './diff.ts';
 
 /** The feeders on a line; 1 position where neither a record nor the setup that it was loaded for tells the width. */
 export function loadedFeeders(floor: FloorState, line: string): readonly PlacedFeeder[] {
-  return onLine(floor, line).map((loaded) => {
+  return standingAt(floor, line).map((loaded) => {
     const tape = loaded.tapes.at(-1);
     // An alternate or a cleared reel counts as what its slot wanted.
     const part = tape?.forPart ?? tape?.part ?? '';
@@ -30,7 +30,7 @@ export function loadedFor(
 ): { readonly loaded: readonly PlacedFeeder[]; readonly rule: FeederRule } {
   const setups = new Map(kept.map((each) => [each.slot, each.setup]));
   const setupOf = (slot: string) => (wantedOn(floor, chosen, slot) ? chosen : (setups.get(slot) ?? chosen));
-  const loaded = onLine(floor, line).map((one): PlacedFeeder => {
+  const loaded = standingAt(floor, line).map((one): PlacedFeeder => {
     const wanted = wantedOn(floor, setupOf(one.slot), one.slot);
     if (wanted && slotRight(floor, line, setupOf(one.slot), one.slot) === 'right')
       return { slot: one.slot, part: wanted.part, width: wanted.positions };
@@ -67,10 +67,6 @@ export function widthOf(
     if (wanted !== null) return wanted.positions;
   }
   return 1;
-}
-
-function onLine(floor: FloorState, line: string): readonly SlotState[] {
-  return [...floor.slots.values()].filter((slot) => sharesSlots(slot.line, line));
 }
 
 /** Feeders that answer every question of `serves` alike: the part, the width, what the record says, whether it is blocked. */

@@ -6,7 +6,7 @@
 import { comparePartNumbers } from '../labels/part-numbers.ts';
 import { compareSlots, parseSlot, placeKey } from './address.ts';
 import { reelsOn } from './fold-believed.ts';
-import { sharesSlots } from './lanes.ts';
+import { standingAt } from './lanes.ts';
 import { ownIdOf } from './reel-id.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
 import type { Believed, BelievedPlace } from './station-state.ts';
@@ -81,9 +81,7 @@ export function compareBelieved(state: FloorState, station: string): Compared | 
 export function slotsOf(state: FloorState, line: string): ReadonlyMap<string, string> {
   const setup = state.setups.get(state.chosen.get(line) ?? '');
   const wanted = setup?.slots.map(({ slot }) => slot) ?? [];
-  const loaded = [...state.slots.values()].flatMap((each) =>
-    sharesSlots(each.line, line) ? [each.slot] : [],
-  );
+  const loaded = standingAt(state, line).map(({ slot }) => slot);
   return new Map([...wanted, ...loaded].map((slot) => [placeKey(slot), slot]));
 }
 
@@ -95,12 +93,8 @@ function unnamed(
 ): readonly string[] {
   const machine = state.stations.get(station)?.machine ?? null;
   if (!believed.whole || machine === null || told.size === 0) return [];
-  return [...state.slots.values()].flatMap(({ line, slot }) =>
-    sharesSlots(line, believed.line) &&
-    !told.has(slot) &&
-    parseSlot(slot).machine === parseSlot(`${machine}-F-1`).machine
-      ? [slot]
-      : [],
+  return standingAt(state, believed.line).flatMap(({ slot }) =>
+    !told.has(slot) && parseSlot(slot).machine === parseSlot(`${machine}-F-1`).machine ? [slot] : [],
   );
 }
 

@@ -4,7 +4,7 @@
 // Method: each package bears what it was made of; a block is compared with that, by reel, lot and part as the trace compares them. Refused: a list of pieces on the block, which knew nothing of a cut before it.
 
 import type { EntryOf, PayloadOf } from './kinds.ts';
-import { linesFeeding, sharesSlots } from './lanes.ts';
+import { linesFeeding, standingAt } from './lanes.ts';
 import { madeOf } from './made-of.ts';
 import type { FloorState, SlotState, Tape } from './state.ts';
 import { doneSince } from './tally.ts';
@@ -126,9 +126,9 @@ export interface BlockedTape {
 /** Blocked reels on the slots of a line that no lead has let run there. Cost: slots times blocks. */
 export function blockedTapes(state: FloorState, line: string): readonly BlockedTape[] {
   if (state.blocks.size === 0) return [];
-  return [...state.slots.values()]
-    .filter((slot) => sharesSlots(slot.line, line))
-    .flatMap(({ slot, tapes }) => tapes.flatMap((tape) => blockedTape(state, { line, slot }, tape)));
+  return standingAt(state, line).flatMap(({ slot, tapes }) =>
+    tapes.flatMap((tape) => blockedTape(state, { line, slot }, tape)),
+  );
 }
 
 function blockedTape(

@@ -2,7 +2,7 @@
 
 import { placeKey } from './address.ts';
 import type { EntryOf } from './kinds.ts';
-import { sharesSlots } from './lanes.ts';
+import { standingAt } from './lanes.ts';
 import type { FloorState, SlotState } from './state.ts';
 import type { Believed, BelievedPlace } from './station-state.ts';
 
@@ -35,7 +35,6 @@ export const reelsOn = (slot: SlotState | undefined): string =>
 function seenNow(state: FloorState, line: string, places: readonly BelievedPlace[]): Believed['seen'] {
   const seen = new Map<string, string>();
   for (const { slot } of places) seen.set(placeKey(slot), reelsOn(undefined));
-  for (const slot of state.slots.values())
-    if (sharesSlots(slot.line, line)) seen.set(placeKey(slot.slot), reelsOn(slot));
+  for (const slot of standingAt(state, line)) seen.set(placeKey(slot.slot), reelsOn(slot));
   return [...seen];
 }

@@ -3,7 +3,7 @@
 // Method: the lane's id says whose lane it is, so that a slot has one key whoever asks. Refused: a second run on one line, since every
 // question about a line's run would have two answers; a second line with slots of its own, since a reel would then stand twice.
 
-import type { FloorState, SkipsSeen } from './state.ts';
+import type { FloorState, SkipsSeen, SlotState } from './state.ts';
 
 const LANE = /^(.+)~lane[2-9]$/;
 
@@ -20,6 +20,12 @@ export function laneLine(line: string, lane: number): string {
 /** True where both lines feed from the same slots. */
 export function sharesSlots(one: string, other: string): boolean {
   return feedersOf(one) === feedersOf(other);
+}
+
+/** What stands on the slots that a line feeds from, in no order that says anything. Cost: linear in all slots of the plant. */
+export function standingAt(state: Pick<FloorState, 'slots'>, line: string): readonly SlotState[] {
+  const host = feedersOf(line);
+  return [...state.slots.values()].filter((slot) => slot.line === host);
 }
 
 /** Every other line that feeds from the slots of a line and builds something now. */

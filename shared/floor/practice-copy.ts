@@ -5,7 +5,7 @@
 import { chunksOf } from '../kit/chunks.ts';
 import { panelsToGo } from './building.ts';
 import type { EntryKind, PayloadOf, SetupSlot } from './kinds.ts';
-import { sharesSlots } from './lanes.ts';
+import { standingAt } from './lanes.ts';
 import { partByMakers, productAndPart } from './maker-lists.ts';
 import { blocksForPractice } from './practice-blocks.ts';
 import { hasOwnId, ownIdOf } from './reel-id.ts';
@@ -31,7 +31,7 @@ const PRACTICE_RUN = 'practice-run';
 export function copyForPractice(state: FloorState, line: string): readonly ToldEntry[] {
   const defined = state.lines.get(line);
   if (!defined) return [];
-  const slots = [...state.slots.values()].filter((slot) => sharesSlots(slot.line, line));
+  const slots = standingAt(state, line);
   const reels = [...slots.flatMap((slot) => reelsOn(state, slot, line)), ...reelsInStore(state)];
   return [
     ...[...state.plant.values()].map((payload): ToldEntry => ({ kind: 'plant.named', payload })),

@@ -5,7 +5,7 @@
 import { isSameSlot } from './address.ts';
 import { thoseWithBadge } from './badge.ts';
 import { isPlaceInUse } from './fold-places.ts';
-import { sharesSlots } from './lanes.ts';
+import { standingAt } from './lanes.ts';
 import { isOnLinePlace } from './place.ts';
 import { hasOwnId } from './reel-id.ts';
 import type { FloorState } from './state.ts';
@@ -58,10 +58,7 @@ function slotsNamed(state: FloorState, line: string | null, text: string): { lin
 
 /** How a loaded slot is written that a text names; null where nothing is loaded there. */
 function loadedAs(state: FloorState, line: string, text: string): string | null {
-  for (const loaded of state.slots.values()) {
-    if (sharesSlots(loaded.line, line) && isSameSlot(loaded.slot, text)) return loaded.slot;
-  }
-  return null;
+  return standingAt(state, line).find((loaded) => isSameSlot(loaded.slot, text))?.slot ?? null;
 }
 
 function isFeederInUse(state: FloorState, text: string): boolean {

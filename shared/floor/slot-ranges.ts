@@ -5,7 +5,7 @@
 import { fail, ok, type Result } from '../kit/result.ts';
 import { bankOf, compareNatural, parseSlot } from './address.ts';
 import type { EntryOf } from './kinds.ts';
-import { sharesSlots } from './lanes.ts';
+import { sharesSlots, standingAt } from './lanes.ts';
 import { NAMELESS, placeOnLine } from './place.ts';
 import type { FloorState, Line } from './state.ts';
 
@@ -143,9 +143,7 @@ export function slotsInUse(
     .filter((setup) => line !== null && sharesSlots(setup.line, line))
     .sort((a, b) => Number(b.setup === chosen) - Number(a.setup === chosen))
     .flatMap(({ slots }) => slots.map(({ slot }) => slot));
-  const loaded = [...floor.slots.values()]
-    .filter((slot) => line !== null && sharesSlots(slot.line, line))
-    .map(({ slot }) => slot);
+  const loaded = line === null ? [] : standingAt(floor, line).map(({ slot }) => slot);
   return [...wanted, ...loaded];
 }
 

@@ -8,7 +8,7 @@ import { compareSlots, placesTaken } from './address.ts';
 import { typeMisfits } from './feeder-misfits.ts';
 import { blockReasons, takenAs } from './fits.ts';
 import type { SetupSlot } from './kinds.ts';
-import { lanesTaking, sharesSlots } from './lanes.ts';
+import { lanesTaking, standingAt } from './lanes.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
 import { wantedOn } from './wanted.ts';
 
@@ -82,12 +82,10 @@ export function slotKeptFor(state: FloorState, line: string, setup: string, slot
 export function lookAtLine(state: FloorState, line: string, setup: string | null): LineLook {
   const slots = setup === null ? [] : walkingOrder(state, setup).map(slotLooker(state, line, setup ?? ''));
   const isInTheWay = placesTaken(slots.map(({ slot, wanted }) => ({ slot, width: wanted.positions })));
-  const surplus = [...state.slots.values()]
+  const surplus = standingAt(state, line)
     .filter(
-      ({ line: at, slot }) =>
-        sharesSlots(at, line) &&
-        (setup === null || wantedOn(state, setup, slot) === null) &&
-        neededBy(state, line, slot) === null,
+      ({ slot }) =>
+        (setup === null || wantedOn(state, setup, slot) === null) && neededBy(state, line, slot) === null,
     )
     .map((loaded) => ({
       loaded,

@@ -2,7 +2,7 @@
 // Method: the reel that stands there, else the feeder, else the place's own name. Refused: the name first; a machine's published
 // examples give one feeder under two of them.
 
-import { sharesSlots } from './lanes.ts';
+import { sharesSlots, standingAt } from './lanes.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
 
 /** What a machine tells of a place: any of it may be missing. */
@@ -24,8 +24,10 @@ export function tapeSlot(state: FloorState, told: Told): SlotState | null {
       at && sharesSlots(at.line, told.line) ? state.slots.get(slotKey(at.line, at.slot)) : undefined;
     if (there) return there;
   }
-  if (told.feeder !== null)
-    for (const slot of state.slots.values())
-      if (sharesSlots(slot.line, told.line) && slot.feeder === told.feeder) return slot;
+  const fed =
+    told.feeder === null
+      ? undefined
+      : standingAt(state, told.line).find(({ feeder }) => feeder === told.feeder);
+  if (fed) return fed;
   return told.slot === null ? null : (state.slots.get(slotKey(told.line, told.slot)) ?? null);
 }

@@ -4,7 +4,7 @@
 
 import { entryId } from '../log/entry.ts';
 import type { EntryOf } from './kinds.ts';
-import { sharesSlots } from './lanes.ts';
+import { standingAt } from './lanes.ts';
 import { nameByEntry } from './reel-id.ts';
 import { type FloorState, slotKey } from './state.ts';
 import { tapeSlot } from './tape-slot.ts';
@@ -27,13 +27,17 @@ export function nowhere(): Touched {
   return none;
 }
 
+/** What each slot of a line has used so far is set down. */
+function allOn(state: FloorState, line: string): Touched {
+  return { ...none, computed: standingAt(state, line).map((there) => slotKey(there.line, there.slot)) };
+}
+
 /** A run begins or ends: what its slots have used so far is set down. */
 export function ofLine(
   state: FloorState,
   { payload: { line } }: EntryOf<'run.started' | 'run.ended'>,
 ): Touched {
-  const computed = [...state.slots].flatMap(([key, slot]) => (sharesSlots(slot.line, line) ? [key] : []));
-  return { ...none, computed };
+  return allOn(state, line);
 }
 
 /** Panels counted after their run's end: what its slots have used is set down anew. */
@@ -43,10 +47,7 @@ export function ofPanels(
 ): Touched {
   const named = state.runs.get(run);
   if (named?.phase !== 'ended') return none;
-  const computed = [...state.slots].flatMap(([key, slot]) =>
-    sharesSlots(slot.line, named.line) ? [key] : [],
-  );
-  return { ...none, computed };
+  return allOn(state, named.line);
 }
 
 /** As panels counted, by a station: after the end of the line's newest run. */
@@ -55,8 +56,7 @@ export function ofStation(
   { payload: { line } }: EntryOf<'station.counted' | 'station.doubled'>,
 ): Touched {
   if (state.current.has(line)) return none;
-  const computed = [...state.slots].flatMap(([key, slot]) => (sharesSlots(slot.line, line) ? [key] : []));
-  return { ...none, computed };
+  return allOn(state, line);
 }
 
 /** The slot of a verdict, the reel, and what stands there. A verdict without a slot touches the reel alone. */

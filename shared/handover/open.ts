@@ -5,7 +5,7 @@
 import { blockedTapes } from '../floor/blocks.ts';
 import { isHeld, stillHeld } from '../floor/fold-contain.ts';
 import { type HandedItem, handedKinds, mostHanded } from '../floor/kinds-handover.ts';
-import { sharesSlots } from '../floor/lanes.ts';
+import { standingAt } from '../floor/lanes.ts';
 import { type FloorState, type SlotState, slotKey } from '../floor/state.ts';
 import type { Handed } from '../floor/state-handover.ts';
 import { silentSince } from '../floor/told-states.ts';
@@ -211,9 +211,7 @@ function supply(outlook: Outlook, untilMs: number): readonly HandedItem[] {
 }
 
 function lives(floor: FloorState, { line, nowMs }: OpenAsked, untilMs: number): readonly HandedItem[] {
-  return [...floor.slots.values()].flatMap((there) =>
-    sharesSlots(there.line, line) ? livesOn(floor, there, { nowMs, untilMs }) : [],
-  );
+  return standingAt(floor, line).flatMap((there) => livesOn(floor, there, { nowMs, untilMs }));
 }
 
 function livesOn(

@@ -4,14 +4,14 @@ import { blockedTapes } from '../floor/blocks.ts';
 import { isHeld } from '../floor/fold-contain.ts';
 import { holdHanded } from '../floor/held-at-handover.ts';
 import type { HandedItem } from '../floor/kinds-handover.ts';
-import { sharesSlots } from '../floor/lanes.ts';
+import { standingAt } from '../floor/lanes.ts';
 import { slotEstimate } from '../floor/remaining.ts';
 import { type FloorState, type SlotState, slotKey, type Tape } from '../floor/state.ts';
 import { silentSince } from '../floor/told-states.ts';
 
 /** The tapes of each slot of a line: a feeder may have been moved to another since. */
-function tapesOn({ slots }: FloorState, line: string): readonly SlotState['tapes'][] {
-  return [...slots.values()].flatMap((there) => (sharesSlots(there.line, line) ? [there.tapes] : []));
+function tapesOn(floor: FloorState, line: string): readonly SlotState['tapes'][] {
+  return standingAt(floor, line).map(({ tapes }) => tapes);
 }
 
 /** One entry may have put several tapes on slots, as a cart does. */

@@ -1,6 +1,6 @@
 // What finished reels have taught about each feeder, and which feeder is getting worse. Pure: the floor in, lines of a table out.
 
-import { sharesSlots } from '../floor/lanes.ts';
+import { sharesSlots, standingAt } from '../floor/lanes.ts';
 import {
   ASSUMED_STRENGTH,
   assumedLoss,
@@ -171,7 +171,7 @@ export function pickFaultsOn(floor: FloorState, line: string, slot: string): Tol
 
 /** Such slots of a line, the most faults first. */
 export function pickFaults(floor: FloorState, line: string): readonly ToldFaults[] {
-  return [...floor.slots.values()]
-    .flatMap((each) => (sharesSlots(each.line, line) ? (pickFaultsOn(floor, line, each.slot) ?? []) : []))
+  return standingAt(floor, line)
+    .flatMap(({ slot }) => pickFaultsOn(floor, line, slot) ?? [])
     .sort((a, b) => b.times - a.times || compareText(a.slot, b.slot));
 }

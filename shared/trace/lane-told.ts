@@ -2,8 +2,8 @@
 // has passed is known as it was; from then on the other may take all, and a tape may end with the next panel.
 
 import { newestRun } from '../floor/building.ts';
-import { linesFeeding, sharesSlots } from '../floor/lanes.ts';
-import type { FloorState, Run, SlotState } from '../floor/state.ts';
+import { linesFeeding, standingAt } from '../floor/lanes.ts';
+import { type FloorState, type Run, type SlotState, slotKey } from '../floor/state.ts';
 import { tallyOf } from '../floor/tally.ts';
 import { boundJoints } from './joints.ts';
 import { openKey, reachOf } from './line.ts';
@@ -19,10 +19,9 @@ export function openToLane({ state, open }: Pick<TraceIndex, 'state' | 'open'>, 
   for (const line of linesFeeding(state, told)) {
     const run = newestRun(state, line);
     if (!run) continue;
-    for (const [key, slot] of state.slots) {
-      const there = open.get(openKey(line, key));
-      if (there && slot.tapes.length > 1 && sharesSlots(slot.line, line))
-        endAnytime(state, { slot, run, open: there });
+    for (const slot of standingAt(state, line)) {
+      const there = open.get(openKey(line, slotKey(line, slot.slot)));
+      if (there && slot.tapes.length > 1) endAnytime(state, { slot, run, open: there });
     }
   }
 }

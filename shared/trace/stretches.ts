@@ -10,11 +10,11 @@ import { countOf } from '../floor/counters.ts';
 import { applyFloorEntry } from '../floor/fold.ts';
 import { idSince } from '../floor/fold-print.ts';
 import { type FloorEntry, readFloorEntry } from '../floor/kinds.ts';
-import { linesFeeding, sharesSlots } from '../floor/lanes.ts';
+import { linesFeeding, standingAt } from '../floor/lanes.ts';
 import type { Material } from '../floor/made-of.ts';
 import { ownIdOf } from '../floor/reel-id.ts';
 import { touchesOf } from '../floor/registry.ts';
-import { emptyState, type FloorState, type Run, type SlotState, type Tape } from '../floor/state.ts';
+import { emptyState, type FloorState, type Run, type SlotState, slotKey, type Tape } from '../floor/state.ts';
 import { countedSince, tallyOf } from '../floor/tally.ts';
 import { perPanelOf } from '../floor/wanted.ts';
 import type { Entry } from '../log/entry.ts';
@@ -346,9 +346,9 @@ function beginRun(index: TraceIndex, entry: FloorEntry & { kind: 'run.started' }
       if (goesOn && stretch.there && stretch.to === null && stretch.reach.low < 0)
         stretch.to = { sure: last + stretch.reach.low, possible: Number.POSITIVE_INFINITY, at: null };
   }
-  for (const [at, slot] of state.slots) {
-    const key = openKey(line, at);
-    if (!sharesSlots(slot.line, line) || perPanelOf(state, run.setup, slot.slot) <= 0) continue;
+  for (const slot of standingAt(state, line)) {
+    const key = openKey(line, slotKey(line, slot.slot));
+    if (perPanelOf(state, run.setup, slot.slot) <= 0) continue;
     const open = new Map<string, Stretch>();
     slot.tapes.forEach((tape, place) => {
       const stood = before.get(key)?.get(tape.entry);
