@@ -46,9 +46,8 @@ function isMore(act: VerifyAct): boolean {
 /** True where a changeover is open and the slot carries what the next product does not want there. */
 export function comesOut(slot: string, view: DeskView): boolean {
   if (!view.floor.changing.has(view.line) || !view.floor.slots.has(slotKey(view.line, slot))) return false;
-  if (neededBy(view.floor, view.line, slot) !== null) return false;
   const phase = slotPhase(view.floor, view.line, slot);
-  return phase === null || phase === 'other';
+  return phase === 'other' || (phase === null && neededBy(view.floor, view.line, slot) === null);
 }
 
 /** True where the label is of a reel that the log has on the slot; without an id, part and lot decide. */

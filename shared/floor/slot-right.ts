@@ -8,9 +8,9 @@ import { compareSlots, placesTaken } from './address.ts';
 import { typeMisfits } from './feeder-misfits.ts';
 import { blockReasons, takenAs } from './fits.ts';
 import type { SetupSlot } from './kinds.ts';
-import { lanesTaking, standingAt } from './lanes.ts';
+import { standingAt } from './lanes.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
-import { wantedOn } from './wanted.ts';
+import { type LaneWant, lanesWanting, wantedOn } from './wanted.ts';
 
 /** How a slot stands against a setup. `held`: nothing is on it, and a reel for it waits for a lead. */
 export const slotAnswers = ['right', 'empty', 'held', 'other-part', 'wrong-feeder', 'blocked'] as const;
@@ -63,12 +63,16 @@ export function slotRight(state: FloorState, line: string, setup: string, slot: 
 
 /** The other lane of the conveyor that what stands on a slot is right for: it is no surplus of this one's, and stays; null = for none. */
 export function neededBy(state: FloorState, line: string, slot: string): string | null {
-  const loaded = state.slots.get(slotKey(line, slot));
-  if (!loaded) return null;
-  const lane = lanesTaking(state, line).find(({ setup }) => {
-    const wanted = wantedOn(state, setup, slot);
-    return wanted !== null && loadedIs(state, loaded, { wanted, setup }) === 'right';
-  });
+  const lanes = lanesWanting(state, line, slot);
+  return keeperOf(state, state.slots.get(slotKey(line, slot)), lanes);
+}
+
+function keeperOf(
+  state: FloorState,
+  loaded: SlotState | undefined,
+  lanes: readonly LaneWant[],
+): string | null {
+  const lane = loaded && lanes.find((want) => loadedIs(state, loaded, want) === 'right');
   return lane?.line ?? null;
 }
 

@@ -2,6 +2,7 @@
 // Method: an index by address that goes with the setup. Refused: walking the setup's list at each question; every scan asks.
 
 import type { SetupSlot } from './kinds.ts';
+import { type LaneSetup, lanesTaking } from './lanes.ts';
 import type { FloorState, Setup } from './state.ts';
 
 /** Placements per panel that a setup wants from a slot; 0 where it wants none. */
@@ -19,6 +20,24 @@ export function wantedOn(state: FloorState, setup: string, slot: string): SetupS
     slotsByAddress.set(taken, index);
   }
   return index.get(slot) ?? null;
+}
+
+/** What another lane of the conveyor wants on a slot. */
+export interface LaneWant extends LaneSetup {
+  readonly wanted: SetupSlot;
+}
+
+/** Which other lanes of a line's conveyor want something on a slot, by id. `lanes`: from `lanesTaking`, for whoever asks of many slots. */
+export function lanesWanting(
+  state: FloorState,
+  line: string,
+  slot: string,
+  lanes: readonly LaneSetup[] = lanesTaking(state, line),
+): readonly LaneWant[] {
+  return lanes.flatMap((lane) => {
+    const wanted = wantedOn(state, lane.setup, slot);
+    return wanted ? [{ ...lane, wanted }] : [];
+  });
 }
 
 // A setup's record never changes, so its index is made once and goes with it.

@@ -1,10 +1,9 @@
 // What do the other lanes of the conveyor say to a reel? A slot feeds all lanes, so the reel must be right for each product that takes from it.
 
 import { type FitReel, partFits } from '../floor/fits.ts';
-import { lanesTaking } from '../floor/lanes.ts';
 import { slotKeptFor } from '../floor/slot-right.ts';
 import { type FloorState, slotKey } from '../floor/state.ts';
-import { wantedOn } from '../floor/wanted.ts';
+import { lanesWanting } from '../floor/wanted.ts';
 import { type Reason, reasonVerdicts } from './reasons.ts';
 
 /**
@@ -18,9 +17,7 @@ export function laneReasons(
   known: readonly Reason[],
 ): readonly Reason[] {
   const reasons: Reason[] = [];
-  for (const { line, setup } of lanesTaking(state, asked.line)) {
-    const wanted = wantedOn(state, setup, asked.slot);
-    if (wanted === null) continue;
+  for (const { line, setup, wanted } of lanesWanting(state, asked.line, asked.slot)) {
     if (!state.current.has(line) && slotKeptFor(state, line, setup, asked.slot) !== null) continue;
     const lane = state.lines.get(line)?.name ?? line;
     for (const reason of partFits(state, { line, setup, wanted }, asked.reel).reasons) {
