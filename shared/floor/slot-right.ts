@@ -8,7 +8,7 @@ import { compareSlots, placesTaken } from './address.ts';
 import { typeMisfits } from './feeder-misfits.ts';
 import { blockReasons, takenAs } from './fits.ts';
 import type { SetupSlot } from './kinds.ts';
-import { standingAt } from './lanes.ts';
+import { type LaneSetup, lanesTaking, standingAt } from './lanes.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
 import { type LaneWant, lanesWanting, wantedOn } from './wanted.ts';
 
@@ -45,13 +45,18 @@ export function slotLooker(state: FloorState, line: string, setup: string): (wan
   const held = new Set<string | null>();
   for (const { facts } of state.holds.values())
     if (facts.line === line && facts.setup === setup) held.add(facts.slot);
+  let lanes: readonly LaneSetup[] | null = null;
+  const keeper = (loaded: SlotState) => {
+    lanes ??= lanesTaking(state, line);
+    return keeperOf(state, loaded, lanesWanting(state, line, loaded.slot, lanes));
+  };
   return (wanted) => {
     const { slot } = wanted;
     const loaded = state.slots.get(slotKey(line, slot)) ?? null;
     if (loaded === null)
       return { slot, wanted, loaded, is: held.has(slot) ? 'held' : 'empty', keptFor: null };
     const is = loadedIs(state, loaded, { wanted, setup });
-    return { slot, wanted, loaded, is, keptFor: is === 'right' ? null : neededBy(state, line, slot) };
+    return { slot, wanted, loaded, is, keptFor: is === 'right' ? null : keeper(loaded) };
   };
 }
 
@@ -86,10 +91,12 @@ export function slotKeptFor(state: FloorState, line: string, setup: string, slot
 export function lookAtLine(state: FloorState, line: string, setup: string | null): LineLook {
   const slots = setup === null ? [] : walkingOrder(state, setup).map(slotLooker(state, line, setup ?? ''));
   const isInTheWay = placesTaken(slots.map(({ slot, wanted }) => ({ slot, width: wanted.positions })));
+  const lanes = lanesTaking(state, line);
   const surplus = standingAt(state, line)
     .filter(
-      ({ slot }) =>
-        (setup === null || wantedOn(state, setup, slot) === null) && neededBy(state, line, slot) === null,
+      (loaded) =>
+        (setup === null || wantedOn(state, setup, loaded.slot) === null) &&
+        keeperOf(state, loaded, lanesWanting(state, line, loaded.slot, lanes)) === null,
     )
     .map((loaded) => ({
       loaded,

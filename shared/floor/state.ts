@@ -97,7 +97,7 @@ export interface Run extends Tallied {
   readonly done: number;
   /** Boards entered as skipped so far, and on how many of the panels somebody said. */
   readonly skips: SkipsSeen;
-  /** The latest words on skipped boards: [entry id, what it said], for taking one back; a run that ended long ago keeps none. */
+  /** The latest words on skipped boards: [entry id, what it said], for taking one back; a run that ended long ago may keep none. */
   readonly said: readonly (readonly [entry: string, seen: SkipsSeen])[];
   /** Panels of `done` that were scrapped: they took their parts, and as many more are to be built. */
   readonly scrapped: number;
@@ -154,7 +154,7 @@ export interface SlotState {
   readonly sinceRun: string | null;
   readonly sinceDone: number;
   readonly sinceSkips: SkipsSeen;
-  /** Where the runs of the conveyor's other lanes stood then; absent where none built from the slot. */
+  /** Where the runs of the conveyor's other lanes stood then; empty or absent where none built from the slot. */
   readonly sinceLanes?: readonly LaneMark[];
   readonly ledger: Ledger;
   /** The newest entry that changed this slot. */

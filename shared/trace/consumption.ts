@@ -3,7 +3,7 @@
 // them, so that their sum is what was placed. Boards skipped are taken off by the run's own share. Losses are those that counted reels showed, told
 // in the run in which the count was made, of lanes in the newest that took from the slot. Refused: to spread losses over runs by guess; nobody saw in which of them a part fell.
 
-import { sharesSlots } from '../floor/lanes.ts';
+import { feedersOf } from '../floor/lanes.ts';
 import { shownOn } from '../floor/remaining.ts';
 import type { FloorState, Run } from '../floor/state.ts';
 import { perPanelOf, wantedOn } from '../floor/wanted.ts';
@@ -126,11 +126,18 @@ function scrappedRows(state: FloorState, run: Run): readonly Consumption[] {
 /** Losses by the run that was being built, or had last ended, on their line when the count was made; a count that contradicts the rest tells none. */
 function lostRows(state: FloorState, runs: readonly Run[]): readonly Consumption[] {
   const rows: Consumption[] = [];
+  const byFeeders = new Map<string, Run[]>();
+  for (const run of runs) {
+    const host = feedersOf(run.line);
+    const there = byFeeders.get(host);
+    if (there) there.push(run);
+    else byFeeders.set(host, [run]);
+  }
   for (const [part, finished] of state.finished)
     for (const reel of finished) {
       if (reel.told === 'splice') continue; // a bound, and no count
       const { slot, atMs } = reel;
-      const before = runs.filter((each) => sharesSlots(each.line, reel.line) && each.startedMs <= atMs);
+      const before = (byFeeders.get(feedersOf(reel.line)) ?? []).filter((each) => each.startedMs <= atMs);
       const took = before.filter((each) => perPanelOf(state, each.setup, slot) > 0);
       const run = took.at(-1) ?? before.at(-1);
       const shown = run === undefined ? null : shownOn(state, reel);
