@@ -145,11 +145,17 @@ describe('a changeover with feeders of several lanes', () => {
         const made = plan(loaded, wanted);
         const machine = new Machine(loaded, wanted);
         const untouched = [...made.diff.keep, ...made.diff.stay].flatMap((one) =>
-          everyLaneOf(one).map((slot) => ({ slot, thing: machine.at(slot) })),
+          everyLaneOf(one).map((slot) => {
+            const { lane } = placeOf(slot);
+            return { slot, lane, thing: machine.at(slot), reel: machine.at(slot).lanes.get(lane) };
+          }),
         );
         for (const step of made.steps) {
           machine.carryOut(step);
-          for (const { slot, thing } of untouched) expect(machine.at(slot)).toBe(thing);
+          for (const { slot, lane, thing, reel } of untouched) {
+            expect(machine.at(slot)).toBe(thing);
+            expect(machine.at(slot).lanes.get(lane)).toBe(reel);
+          }
         }
         for (const { slot, part } of wanted)
           expect(machine.at(slot).lanes.get(placeOf(slot).lane), slot).toBe(part);
