@@ -1,10 +1,10 @@
 // What a scanned text names on the lines that a tablet serves: all that the line in hand knows, and slots and panels of the lines beside it.
 // A slot that two lanes of a conveyor feed from is one thing: it is looked at for the lane that takes from it, the one in hand where both do.
 
-import { sharesSlots } from '../floor/lanes.ts';
+import { setupTaking, sharesSlots } from '../floor/lanes.ts';
 import { type Recognised, recognise } from '../floor/recognise.ts';
 import { type FloorState, slotKey } from '../floor/state.ts';
-import { wantedOn } from '../floor/wanted.ts';
+import { perPanelOf } from '../floor/wanted.ts';
 import type { DeskView } from './model.ts';
 
 /** All that a text may name; the line in hand first. The same code on two lines is two things, and a person is asked. */
@@ -35,6 +35,5 @@ export function laneFor(
 }
 
 function takesFrom(floor: FloorState, line: string, slot: string): boolean {
-  const setup = floor.runs.get(floor.current.get(line) ?? '')?.setup ?? floor.chosen.get(line) ?? '';
-  return (wantedOn(floor, setup, slot)?.perPanel ?? 0) > 0;
+  return perPanelOf(floor, setupTaking(floor, line) ?? '', slot) > 0;
 }

@@ -3,7 +3,7 @@
 // Method: the lane's id says whose lane it is, so that a slot has one key whoever asks. Refused: a second run on one line, since every
 // question about a line's run would have two answers; a second line with slots of its own, since a reel would then stand twice.
 
-import type { FloorState, SkipsSeen, SlotState } from './state.ts';
+import type { FloorState, Run, SkipsSeen, SlotState } from './state.ts';
 
 const LANE = /^(.+)~lane[2-9]$/;
 
@@ -28,9 +28,19 @@ export function standingAt(state: Pick<FloorState, 'slots'>, line: string): read
   return [...state.slots.values()].filter((slot) => slot.line === host);
 }
 
-/** Every other line that feeds from the slots of a line and builds something now. */
-export function buildingBeside(state: Pick<FloorState, 'current'>, line: string): readonly string[] {
-  return [...state.current.keys()].filter((other) => other !== line && sharesSlots(other, line)).sort();
+/** The runs that are being built from a line's slots: of the line that has the machines first, then of its lanes by id. */
+export function runsBuilding(state: Pick<FloorState, 'current' | 'runs'>, line: string): readonly Run[] {
+  const own = feedersOf(line);
+  const lanes = [...state.current.keys()].filter((other) => other !== own && sharesSlots(other, own));
+  return [own, ...lanes.sort()].flatMap((each) => state.runs.get(state.current.get(each) ?? '') ?? []);
+}
+
+/** The setup by which a line takes from its slots: that of its run, else the one that it is loaded for; null where it has none. */
+export function setupTaking(
+  state: Pick<FloorState, 'chosen' | 'current' | 'runs'>,
+  line: string,
+): string | null {
+  return state.runs.get(state.current.get(line) ?? '')?.setup ?? state.chosen.get(line) ?? null;
 }
 
 /** Every line that feeds from the same slots, the one that has the machines first; the line asked for is among them, known or not. */
@@ -62,8 +72,7 @@ export function lanesTaking(
   const others = [...new Set([...state.current.keys(), ...state.chosen.keys()])].sort();
   return others.flatMap((other) => {
     if (other === line || !sharesSlots(other, line)) return [];
-    const running = state.runs.get(state.current.get(other) ?? '')?.setup;
-    const setup = running ?? state.chosen.get(other);
-    return setup === undefined ? [] : [{ line: other, setup }];
+    const setup = setupTaking(state, other);
+    return setup === null ? [] : [{ line: other, setup }];
   });
 }

@@ -6,7 +6,7 @@
 
 import { panelsToGo } from '../floor/building.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
-import { buildingBeside } from '../floor/lanes.ts';
+import { runsBuilding } from '../floor/lanes.ts';
 import { type Usage, usageOf } from '../floor/remaining.ts';
 import type { FloorState, Run } from '../floor/state.ts';
 import { lineTold } from '../floor/told-states.ts';
@@ -43,9 +43,8 @@ export function lanesRunning(
   line: string,
   at: { readonly nowMs: number; readonly calendar: WorkingTime },
 ): readonly LaneRun[] {
-  return buildingBeside(floor, line).flatMap((lane): readonly LaneRun[] => {
-    const run = floor.runs.get(floor.current.get(lane) ?? '');
-    if (run?.phase !== 'running') return [];
+  return runsBuilding(floor, line).flatMap((run): readonly LaneRun[] => {
+    if (run.line === line || run.phase !== 'running') return [];
     const told = lineTold(floor, run, at.nowMs);
     const { seconds } = runPace(run, measuringTime(at.calendar, run, { nowMs: at.nowMs, told }));
     return [{ run, panelSeconds: seconds ?? run.panelSeconds, panelsLeft: panelsToGo(run) }];

@@ -1,7 +1,7 @@
 // Amounts of parts with what is not known of them: is what is there enough for what is needed?
 
 import { panelsToGo } from '../building.ts';
-import { buildingBeside, feedersOf } from '../lanes.ts';
+import { runsBuilding } from '../lanes.ts';
 import type { FloorState, Reel, SlotState } from '../state.ts';
 import { perPanelOf } from '../wanted.ts';
 import { keptShare, slotEstimate } from './estimate.ts';
@@ -86,10 +86,7 @@ export function leftAfterRun(state: FloorState, slot: SlotState): Amount | null 
   if (parts === null) return null;
   const since = lossSpread(computed, loss);
   let left: Amount = { parts, variance: countSd ** 2 + since.ofPicks, sd: since.ofLoss };
-  const host = feedersOf(slot.line);
-  for (const line of [host, ...buildingBeside(state, host)]) {
-    const run = state.runs.get(state.current.get(line) ?? '');
-    if (!run) continue;
+  for (const run of runsBuilding(state, slot.line)) {
     const perPanel = perPanelOf(state, run.setup, slot.slot);
     const taken = takenBy(state, { setup: run.setup, perPanel, panels: panelsToGo(run), loss });
     left = {

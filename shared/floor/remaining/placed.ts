@@ -1,6 +1,6 @@
 // How many placements has a slot given so far? Private to the door `remaining.ts`.
 
-import { buildingBeside, feedersOf, type LaneMark } from '../lanes.ts';
+import { feedersOf, type LaneMark, runsBuilding } from '../lanes.ts';
 import { type FloorState, type SlotState, slotKey } from '../state.ts';
 import { takenInTurn, turnGroup } from '../turns.ts';
 import { perPanelOf } from '../wanted.ts';
@@ -69,11 +69,11 @@ export function countMark(
   line: string,
 ): Pick<SlotState, 'sinceRun' | 'sinceDone' | 'sinceSkips' | 'sinceLanes'> {
   const host = feedersOf(line);
-  const run = state.runs.get(state.current.get(host) ?? '');
-  const beside = buildingBeside(state, host).flatMap((lane): readonly LaneMark[] => {
-    const there = state.runs.get(state.current.get(lane) ?? '');
-    return there ? [{ run: there.run, done: there.done, skips: there.skips }] : [];
-  });
+  const building = runsBuilding(state, host);
+  const run = building.find((each) => each.line === host);
+  const beside = building
+    .filter((each) => each !== run)
+    .map((each): LaneMark => ({ run: each.run, done: each.done, skips: each.skips }));
   return {
     sinceRun: run?.run ?? state.current.get(host) ?? null,
     sinceDone: run?.done ?? 0,
@@ -99,8 +99,8 @@ export function settleUse(state: FloorState, slot: SlotState): SlotState {
 export function settleTurns(state: FloorState, line: string, slot: string): void {
   const host = feedersOf(line);
   const settled = new Map<string, SlotState>();
-  for (const each of [host, ...buildingBeside(state, host)]) {
-    const setup = state.setups.get(state.runs.get(state.current.get(each) ?? '')?.setup ?? '');
+  for (const run of runsBuilding(state, host)) {
+    const setup = state.setups.get(run.setup);
     for (const { slot: address } of setup ? turnGroup(setup, slot) : []) {
       const other = address === slot ? undefined : state.slots.get(slotKey(host, address));
       if (other) settled.set(slotKey(host, address), settleUse(state, other));

@@ -2,7 +2,7 @@
 // Method: what the line's rules enter for the width of tape (all feeders of a width are one type here); else what finished reels of
 // the part show: chains with splices against chains without. Else none, and it is said. Refused: a usual figure that nobody measured.
 
-import { lanesTaking } from '../lanes.ts';
+import { lanesTaking, setupTaking } from '../lanes.ts';
 import type { Finished, FloorState } from '../state.ts';
 import { wantedOn } from '../wanted.ts';
 import { evidenceFromUnload, type LossLearnt, updateLoss } from './loss.ts';
@@ -32,7 +32,7 @@ export function tapeWidthOn(
 ): number | null {
   const known = feeder === null ? undefined : state.feeders.get(feeder);
   if (known && known.tapeWidthMm !== null) return known.tapeWidthMm;
-  const own = state.runs.get(state.current.get(line) ?? '')?.setup ?? state.chosen.get(line) ?? '';
+  const own = setupTaking(state, line) ?? '';
   for (const setup of [own, ...lanesTaking(state, line).map((lane) => lane.setup)]) {
     const width = wantedOn(state, setup, slot)?.tapeWidthMm ?? null;
     if (width !== null) return width;

@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { buildingOn } from '../../../shared/floor/building.ts';
-import { buildingBeside, feedersOf, laneLine, sharesSlots } from '../../../shared/floor/lanes.ts';
+import { feedersOf, laneLine, runsBuilding, sharesSlots } from '../../../shared/floor/lanes.ts';
 import { leftAfterRun, slotLeft } from '../../../shared/floor/remaining.ts';
 import { createReplica, foldIn } from '../../../shared/floor/replica.ts';
 import { slotKey } from '../../../shared/floor/state.ts';
@@ -60,7 +60,7 @@ describe('a lane', () => {
     story.tell('run.started', started('b', { line: lane2, setup: 'fell-top-a' }));
     expect(buildingOn(story.floor(), 'L1')?.run).toBe('a');
     expect(buildingOn(story.floor(), lane2)?.run).toBe('b');
-    expect(buildingBeside(story.floor(), 'L1')).toEqual([lane2]);
+    expect(runsBuilding(story.floor(), lane2).map(({ run }) => run)).toEqual(['a', 'b']);
     story.tell('run.ended', { run: 'a', line: 'L1', panels: 0, note: '' });
     expect(buildingOn(story.floor(), 'L1')).toBeNull();
     expect(buildingOn(story.floor(), lane2)?.run).toBe('b');
