@@ -76,11 +76,12 @@ export function dropReady(
 /** What stands on a slot goes to another one, its count with it. Where that is taken, or nothing stands there, nothing goes. */
 function move(state: FloorState, entry: EntryOf<'feeder.moved'>): void {
   const { line, from, to } = entry.payload;
-  const there = state.slots.get(slotKey(line, from));
-  if (!there || state.slots.has(slotKey(line, to))) return;
+  if (!state.slots.has(slotKey(line, from)) || state.slots.has(slotKey(line, to))) return;
   const mark = { entry: entryId(entry), atMs: entry.hlc.ms };
   settleTurns(state, line, from);
   settleTurns(state, line, to);
+  const there = state.slots.get(slotKey(line, from));
+  if (!there) return;
   const settled = settleUse(state, there);
   state.slots.delete(slotKey(line, from));
   state.takenOff.set(slotKey(line, from), { entry: mark.entry, was: { ...there, before: null } });
@@ -121,10 +122,12 @@ export function moveBack(state: FloorState, of: string): 'back' | 'newer' | 'no-
     addLoadedSince(state, was, there);
     return 'newer';
   }
+  settleTurns(state, moved.line, moved.from);
+  settleTurns(state, moved.line, moved.to);
+  const settled = settleUse(state, state.slots.get(to) ?? now);
   state.moves.delete(of);
   state.slots.delete(to);
   state.takenOff.delete(from);
-  const settled = settleUse(state, now);
   state.slots.set(from, { ...settled, slot: was.slot, entry: was.entry, atMs: was.atMs });
   for (const { reel } of was.tapes) {
     const known = state.reels.get(reel);

@@ -334,9 +334,9 @@ function putReel(state: FloorState, tape: Tape, placed: SlotState): void {
 
 function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark): void {
   const key = slotKey(facts.line, facts.slot);
+  settleTurns(state, facts.line, facts.slot);
   const there = state.slots.get(key);
   if (!there) return;
-  settleTurns(state, facts.line, facts.slot);
   const left = slotEstimate(state, there).parts;
   const placed = placedSinceLedger(state, there);
   keepLoose(state, there, { purged: facts.purged === true, left: facts.quantity ?? left });

@@ -102,19 +102,20 @@ function change(state: FloorState, entry: EntryOf<'tape.changed'>): void {
     return;
   }
   settleTurns(state, line, there.slot);
-  const [first, ...rest] = there.tapes.slice(place);
+  const now = state.slots.get(slotKey(line, there.slot)) ?? there;
+  const [first, ...rest] = now.tapes.slice(place);
   if (!first) return;
   const begins: Tape =
     first.count === null && quantity !== null && quantity > 0
       ? { ...first, count: Math.round(quantity), sd: 0, basis: 'machine' }
       : first;
   const tapes = [begins, ...rest];
-  endBefore(state, there, { entry, behind: there.tapes.slice(place) });
-  for (const gone of there.tapes.slice(0, place)) emptyReel(state, gone, there);
+  endBefore(state, now, { entry, behind: now.tapes.slice(place) });
+  for (const gone of now.tapes.slice(0, place)) emptyReel(state, gone, now);
   const id = entryId(entry);
   const ledger = startLedger(tapes, id, labelShareOf(state, line));
-  state.slots.set(slotKey(line, there.slot), {
-    ...there,
+  state.slots.set(slotKey(line, now.slot), {
+    ...now,
     tapes,
     // Anywhere within the grey parts the old tape may have ended: the new one has up to so many more.
     ledger: { ...ledger, variance: ledger.variance + (grey * grey) / 3 },
@@ -122,7 +123,7 @@ function change(state: FloorState, entry: EntryOf<'tape.changed'>): void {
     ...countMark(state, line),
     entry: id,
     atMs: entry.hlc.ms,
-    before: { ...there, before: null },
+    before: { ...now, before: null },
   });
   const reel = state.reels.get(begins.reel);
   if (reel) state.reels.set(reel.reel, { ...reel, count: begins.count, basis: begins.basis });

@@ -17,17 +17,18 @@ import { type FloorState, type SlotState, slotKey, type Tape } from './state.ts'
 /** Takes a count in: of the reel named, else of the one that feeds. Tapes in front of it on its slot are used up. */
 export function recount(state: FloorState, facts: PayloadOf<'reel.counted'>, mark: Mark): void {
   const { line, slot, reel, quantity, sd, basis } = facts;
-  const there = line === null || slot === null ? undefined : state.slots.get(slotKey(line, slot));
-  if (there && line !== null && slot !== null) {
-    const { runningIndex } = slotEstimate(state, there);
-    const at = reel === null ? runningIndex : there.tapes.findIndex((tape) => tape.reel === reel);
-    const [first, ...rest] = at < 0 ? [] : there.tapes.slice(at);
+  const standing = line === null || slot === null ? undefined : state.slots.get(slotKey(line, slot));
+  if (standing && line !== null && slot !== null) {
+    const { runningIndex } = slotEstimate(state, standing);
+    const at = reel === null ? runningIndex : standing.tapes.findIndex((tape) => tape.reel === reel);
+    const [first, ...rest] = at < 0 ? [] : standing.tapes.slice(at);
     // A reel that is not on the slot was counted elsewhere: the slot stays as it is.
     if (!first) {
       recountReel(state, reel, facts);
       return;
     }
     settleTurns(state, line, slot);
+    const there = state.slots.get(slotKey(line, slot)) ?? standing;
     if (isMixed(there)) {
       recountLoose(state, there, { facts, mark });
       return;

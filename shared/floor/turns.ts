@@ -5,6 +5,7 @@
 import type { SetupSlot } from './kinds.ts';
 import type { FloorState, Setup, SlotState } from './state.ts';
 import { slotKey } from './state.ts';
+import { perPanelOf } from './wanted.ts';
 
 // A setup's record never changes, so its groups are made once and go with it.
 const groupsBySetup = new WeakMap<Setup, ReadonlyMap<string, readonly SetupSlot[]>>();
@@ -31,7 +32,8 @@ export function turnGroup(setup: Setup, slot: string): readonly SetupSlot[] {
 }
 
 /** Placements that a slot's tapes could still give when its figures were last set; Infinity where a count is unknown. */
-function capacity(slot: SlotState, loss: number): number {
+function capacity(state: FloorState, slot: SlotState): number {
+  const loss = state.rules.get(slot.line)?.loss ?? 0;
   let parts = 0;
   for (const tape of slot.tapes) {
     if (tape.count === null) return Number.POSITIVE_INFINITY;
@@ -40,26 +42,57 @@ function capacity(slot: SlotState, loss: number): number {
   return Math.max(0, parts * (1 - loss) - slot.usedBefore);
 }
 
-/**
- * Placements that a slot has taken since its figures were set, out of `all` that its group took meanwhile: what is left by the slots
- * before it, and no more than it has where another waits behind it.
- */
-export function takenInTurn(
+/** Panels of a setup, built since the figures of the slot asked for were set; fractions where boards were skipped. */
+export interface Built {
+  readonly setup: string;
+  readonly panels: number;
+}
+
+/** Placements that panels took from a slot whose lanes may use it in turn with others. `before`: those groups alone that come before this place in `built`. */
+export function takenFrom(
   state: FloorState,
   slot: SlotState,
-  of: { readonly group: readonly SetupSlot[]; readonly all: number; readonly perPanel: number },
+  built: readonly Built[],
+  before = built.length,
 ): number {
-  const loss = state.rules.get(slot.line)?.loss ?? 0;
+  let taken = 0;
+  // Lanes that use the same slots in turn take from them together; other groups one after the other, each what the one before has left.
+  const groups = new Map<string, { group: readonly SetupSlot[]; all: number; at: number }>();
+  for (const [at, { setup, panels }] of built.entries()) {
+    const known = state.setups.get(setup);
+    const group = known ? turnGroup(known, slot.slot) : [];
+    const all = panels * perPanelOf(state, setup, slot.slot);
+    const key = JSON.stringify(group.map((each) => each.slot));
+    const there = groups.get(key);
+    if (group.length === 0) taken += all;
+    else if (there) there.all += all;
+    else groups.set(key, { group, all, at });
+  }
+  for (const { group, all, at } of groups.values()) {
+    const room = (other: SlotState) => capacity(state, other) - takenFrom(state, other, built, at);
+    if (at < before) taken += takenInTurn(state, slot, { group, all, room });
+  }
+  return taken;
+}
+
+/** Placements of a slot out of `all` that its group took: what is left by the slots before it, and no more than it has where another waits behind it. */
+function takenInTurn(
+  state: FloorState,
+  slot: SlotState,
+  of: {
+    readonly group: readonly SetupSlot[];
+    readonly all: number;
+    readonly room: (slot: SlotState) => number;
+  },
+): number {
   const own = of.group.findIndex((each) => each.slot === slot.slot);
   let left = of.all;
   for (const { slot: address } of of.group.slice(0, own)) {
     const other = state.slots.get(slotKey(slot.line, address));
-    if (!other) continue;
-    const early = other.sinceRun === slot.sinceRun ? Math.max(0, slot.sinceDone - other.sinceDone) : 0;
-    left -= Math.max(0, capacity(other, loss) - early * of.perPanel);
+    if (other) left -= Math.max(0, of.room(other));
   }
   const isFollowed = of.group.slice(own + 1).some((each) => state.slots.has(slotKey(slot.line, each.slot)));
-  return Math.max(0, isFollowed ? Math.min(left, capacity(slot, loss)) : left);
+  return Math.max(0, isFollowed ? Math.min(left, of.room(slot)) : left);
 }
 
 /** Placements per panel of one part over its slots: those used side by side add up, of those used in turn one feeds at a time. */

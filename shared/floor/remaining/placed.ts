@@ -2,50 +2,28 @@
 
 import { feedersOf, type LaneMark, runsBuilding } from '../lanes.ts';
 import { type FloorState, type SlotState, slotKey } from '../state.ts';
-import { takenInTurn, turnGroup } from '../turns.ts';
+import { takenFrom, turnGroup } from '../turns.ts';
 import { perPanelOf } from '../wanted.ts';
 import type { Placed } from './finished.ts';
-import {
-  addDoubt,
-  type CountMark,
-  noDoubt,
-  noSkips,
-  type PlacedDoubt,
-  panelsBuilt,
-  usageOf,
-} from './skips.ts';
+import { addDoubt, noDoubt, noSkips, type PlacedDoubt, panelsBuilt } from './skips.ts';
 
 /** Placements taken from a slot's tapes since its figures were set, by every lane that builds from it, and what is not known of them. */
 function placedSince(state: FloorState, slot: SlotState): { placed: number; doubt: PlacedDoubt } {
   const own = { run: slot.sinceRun, done: slot.sinceDone, skips: slot.sinceSkips };
-  const [first, ...more] = [own, ...(slot.sinceLanes ?? [])].map((mark) => placedFor(state, slot, mark));
-  return more.reduce(
-    (sum, each) => ({ placed: sum.placed + each.placed, doubt: addDoubt(sum.doubt, each.doubt) }),
-    first ?? { placed: 0, doubt: noDoubt },
-  );
-}
-
-function placedFor(
-  state: FloorState,
-  slot: SlotState,
-  mark: CountMark & { readonly run: string | null },
-): { placed: number; doubt: PlacedDoubt } {
-  const run = mark.run === null ? undefined : state.runs.get(mark.run);
-  if (!run) return { placed: 0, doubt: noDoubt };
-  const perPanel = perPanelOf(state, run.setup, slot.slot);
-  const built = panelsBuilt(state, run, mark);
-  const { variance, sd, unknown } = built.doubt;
-  const doubt = {
-    variance: perPanel * perPanel * variance,
-    sd: perPanel * sd,
-    unknown: unknown && perPanel > 0,
-  };
-  const all = perPanel * built.panels;
-  const setup = state.setups.get(run.setup);
-  const group = setup ? turnGroup(setup, slot.slot) : [];
-  if (group.length === 0) return { placed: all, doubt };
-  const usage = usageOf(state, run.setup, perPanel);
-  return { placed: takenInTurn(state, slot, { group, all, perPanel: usage.perPanel }), doubt };
+  const built = [own, ...(slot.sinceLanes ?? [])].flatMap((mark) => {
+    const run = mark.run === null ? undefined : state.runs.get(mark.run);
+    return run ? [{ setup: run.setup, ...panelsBuilt(state, run, mark) }] : [];
+  });
+  const doubt = built.reduce((sum, each) => {
+    const perPanel = perPanelOf(state, each.setup, slot.slot);
+    const { variance, sd, unknown } = each.doubt;
+    return addDoubt(sum, {
+      variance: perPanel * perPanel * variance,
+      sd: perPanel * sd,
+      unknown: unknown && perPanel > 0,
+    });
+  }, noDoubt);
+  return { placed: takenFrom(state, slot, built), doubt };
 }
 
 /** Placements taken from a slot's tapes so far; boards that were skipped take none. */
@@ -93,18 +71,30 @@ export function settleUse(state: FloorState, slot: SlotState): SlotState {
 }
 
 /**
- * Sets down what the other slots of a slot's group have used: called before its tapes change, since what they took until now depends on
- * what it had until now.
+ * Sets down what a slot and those that are used in turn with it have used, all at once: called before its tapes change, since what each took until
+ * now depends on what the others had until now. Whoever holds the slot reads it anew.
  */
 export function settleTurns(state: FloorState, line: string, slot: string): void {
-  const host = feedersOf(line);
-  const settled = new Map<string, SlotState>();
-  for (const run of runsBuilding(state, host)) {
-    const setup = state.setups.get(run.setup);
-    for (const { slot: address } of setup ? turnGroup(setup, slot) : []) {
-      const other = address === slot ? undefined : state.slots.get(slotKey(host, address));
-      if (other) settled.set(slotKey(host, address), settleUse(state, other));
-    }
-  }
-  for (const [key, other] of settled) state.slots.set(key, other);
+  const setups = runsBuilding(state, line).flatMap((run) => state.setups.get(run.setup) ?? []);
+  const group = new Set<string>();
+  const add = (address: string) => {
+    for (const setup of setups)
+      for (const each of turnGroup(setup, address)) {
+        if (group.has(each.slot)) continue;
+        group.add(each.slot);
+        add(each.slot);
+      }
+  };
+  add(slot);
+  // What one slot took depends on the others, so all are looked at as they were.
+  const settled = [...group].flatMap((address) => {
+    const there = state.slots.get(slotKey(line, address));
+    return there ? [settledWithBefore(state, there)] : [];
+  });
+  for (const each of settled) state.slots.set(slotKey(each.line, each.slot), each);
+}
+
+/** A slot with what it has used set down, and with it what may come back to it. */
+function settledWithBefore(state: FloorState, slot: SlotState): SlotState {
+  return { ...settleUse(state, slot), before: slot.before && settledWithBefore(state, slot.before) };
 }
