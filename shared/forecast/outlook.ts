@@ -4,6 +4,7 @@
 
 import { comparePlaces } from '../floor/place-order.ts';
 import type { PackageKind } from '../floor/vocabulary.ts';
+import { panelsUntil, placementsUntil } from './beside.ts';
 import { placementsAt, riskOfFewerThan } from './placements.ts';
 import type { LinePace, MomentSpread, SlotForecast, SlotLoad } from './run-out.ts';
 import { forecastSlot } from './run-out.ts';
@@ -109,7 +110,7 @@ export function slotNeeds(
     ends,
     lasts: false,
     bring: {
-      parts: Math.ceil(partsShort(all, pace.panelsLeft * load.perPanel) + cost.parts),
+      parts: Math.ceil(partsShort(all, placementsUntil(load, pace.panelsLeft)) + cost.parts),
       byMs: Math.max(pace.nowMs, Math.min(closesEarlyMs, last.runOutMs.early)),
     },
   };
@@ -164,5 +165,5 @@ export function pickList(needs: readonly PickNeed[]): PickLine[] {
 /** Placements of a reel at the 5 % and 95 % points, for a screen that says "enough for … panels". */
 export function panelsCovered(load: SlotLoad): { readonly least: number; readonly most: number } {
   const [least, most] = placementsAt(load, [0.05, 0.95], { variance: 0 });
-  return { least: Math.floor(least! / load.perPanel), most: Math.floor(most! / load.perPanel) };
+  return { least: Math.floor(panelsUntil(load, least!)), most: Math.floor(panelsUntil(load, most!)) };
 }

@@ -2,16 +2,18 @@
 // Method: placements still to come (placements.ts) over placements per panel give panels; panels times the panel's time give
 // working time; the shift calendar turns that into moments. Clock time without the calendar was refused: a break is not work.
 
+import { panelsUntil, perPanelAfter, placementsUntil, type SlotUse } from './beside.ts';
 import type { Moments } from './normal.ts';
 import { type PlacementLaw, placementLaw, type ReelOutlook } from './placements.ts';
 import { type WorkingTime, workingMoment } from './working-time.ts';
 
-/** One slot: what it uses, what its reel holds, and the feeder's tape lengths where they are known (pitch, hub and intake, or none). */
-export interface SlotLoad extends ReelOutlook {
+/**
+ * One slot: what it uses (a share of a part's load may be a fraction), what its reel holds, and the feeder's tape lengths where they are known
+ * (pitch, hub and intake, or none).
+ */
+export interface SlotLoad extends ReelOutlook, SlotUse {
   /** The slot's address. */
   readonly slot: string;
-  /** Placements per panel from this slot, above 0 (a share of a part's load may be a fraction). */
-  readonly perPanel: number;
   /** Pocket pitch along the tape, mm. */
   readonly pitchMm?: number;
   /** Tape length from the hub to the pick point, mm. */
@@ -90,11 +92,11 @@ export function panelSecondsFromRate(rate: {
 
 /** Variance of the panels' time, written in placements of this slot (divide seconds by seconds per placement). */
 function timeSmear(pace: LinePace, load: SlotLoad, moments: Moments): number {
-  const panels = moments.mean / load.perPanel;
+  const panels = panelsUntil(load, moments.mean);
   const one = pace.panelSd ?? 0;
   const mean = pace.panelMeanSd ?? 0;
   const seconds = panels * one * one + panels * panels * mean * mean;
-  return seconds / (pace.panelSeconds / load.perPanel) ** 2;
+  return seconds / (pace.panelSeconds / perPanelAfter(load, panels)) ** 2;
 }
 
 function spliceWindow(
@@ -178,22 +180,22 @@ function lawOf(
 export function forecastSlot(pace: LinePace, load: SlotLoad, laws?: LawMemory): SlotForecast {
   checkPace(pace);
   checkLoad(load);
-  const secondsPerPlacement = pace.panelSeconds / load.perPanel;
+  const secondsOf = (placements: number) => panelsUntil(load, placements) * pace.panelSeconds;
   const momentOfPlacements = (placements: number) =>
-    workingMoment(pace.calendar, pace.nowMs, placements * secondsPerPlacement);
+    workingMoment(pace.calendar, pace.nowMs, secondsOf(placements));
   const law = placementLaw(load);
   const { moments } = law;
   const asked = {
     of: law,
     variance: timeSmear(pace, load, moments),
-    wanted: pace.panelsLeft * load.perPanel,
+    wanted: placementsUntil(load, pace.panelsLeft),
   };
   const { early, late, risk } = lawOf(load, asked, laws);
   return {
     slot: load.slot,
-    fullPanels: wholeBelow(moments.mean / load.perPanel),
+    fullPanels: wholeBelow(panelsUntil(load, moments.mean)),
     placements: { mean: moments.mean, sd: Math.sqrt(moments.variance) },
-    workSeconds: moments.mean * secondsPerPlacement,
+    workSeconds: secondsOf(moments.mean),
     runOutMs: {
       early: momentOfPlacements(early),
       expected: momentOfPlacements(moments.mean),

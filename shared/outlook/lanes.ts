@@ -1,7 +1,7 @@
 // What do the other lanes of a conveyor take from a slot meanwhile? A lane's run-out is foretold in its own panels: each of them goes with as many of
 // the other lanes' as are built in its time, until those have built all that they want.
-// Method: for constant paces what is left is a straight line with a bend where a lane's run ends; lanes that end first give all that they still
-// take off the count. Refused: a common run-out for the conveyor, since each lane stops, ends and changes over by itself. A lane that stands
+// Method: for constant paces what is left is a straight line with a bend where a lane's run ends (`forecast/beside.ts`), for the running reel and
+// for all that wait behind it. Refused: a common run-out for the conveyor, since each lane stops, ends and changes over by itself. A lane that stands
 // takes nothing: the next look after it goes on says so.
 
 import { panelsToGo } from '../floor/building.ts';
@@ -11,6 +11,7 @@ import { type Usage, usageOf } from '../floor/remaining.ts';
 import type { FloorState, Run } from '../floor/state.ts';
 import { lineTold } from '../floor/told-states.ts';
 import { perPanelOf } from '../floor/wanted.ts';
+import type { TakenBeside } from '../forecast/beside.ts';
 import type { WorkingTime } from '../forecast/working-time.ts';
 import { measuringTime, runPace } from './run-pace.ts';
 
@@ -59,25 +60,10 @@ export function laneUses(floor: FloorState, lanes: readonly LaneRun[], slot: str
   });
 }
 
-/**
- * A slot's use in panels of one lane with what the others take: `placements` that are left for it, and placements that go with each of its
- * panels until they are gone. `own.perPanel` > 0, paces > 0 s.
- */
-export function withLanes(
-  own: { readonly placements: number; readonly perPanel: number; readonly panelSeconds: number },
-  lanes: readonly LaneUse[],
-): { readonly placements: number; readonly perPanel: number } {
-  let { placements } = own;
-  const byEnd = [...lanes].sort((a, b) => a.panelsLeft * a.panelSeconds - b.panelsLeft * b.panelSeconds);
-  for (;;) {
-    const perPanel = byEnd.reduce(
-      (sum, lane) => sum + (lane.perPanel * own.panelSeconds) / lane.panelSeconds,
-      own.perPanel,
-    );
-    const seconds = (placements / perPanel) * own.panelSeconds;
-    const [first] = byEnd;
-    if (!first || first.panelsLeft * first.panelSeconds >= seconds) return { placements, perPanel };
-    placements = Math.max(0, placements - first.perPanel * first.panelsLeft);
-    byEnd.shift();
-  }
+/** What other lanes take, in panels of a line that builds one every so many seconds (above 0). */
+export function besideOf(lanes: readonly LaneUse[], panelSeconds: number): readonly TakenBeside[] {
+  return lanes.flatMap((lane) => {
+    const share = lane.panelSeconds / panelSeconds;
+    return lane.panelsLeft > 0 ? [{ perPanel: lane.perPanel / share, panels: lane.panelsLeft * share }] : [];
+  });
 }

@@ -18,6 +18,7 @@ import {
 import { type LineTold, lineTold } from '../floor/told-states.ts';
 import { turnGroup } from '../floor/turns.ts';
 import { compareLevels, type PackageKind, type WarningLevel } from '../floor/vocabulary.ts';
+import { panelsUntil, type SlotUse } from '../forecast/beside.ts';
 import { type Counting, countingOf } from '../forecast/counting.ts';
 import {
   forecastSlot,
@@ -30,7 +31,7 @@ import { loadInTurn } from '../forecast/turns.ts';
 import { needWarning, type WarningState } from '../forecast/warnings.ts';
 import { type WorkingTime, workingMoment } from '../forecast/working-time.ts';
 import { compareText } from '../log/order.ts';
-import { lanesRunning, laneUses, type ToUse, withLanes } from './lanes.ts';
+import { besideOf, lanesRunning, laneUses, type ToUse } from './lanes.ts';
 import { lastCountMs, measuringTime, runPace } from './run-pace.ts';
 
 /** One loaded slot that the run uses. */
@@ -331,14 +332,16 @@ function loadOf(
 ): SlotLoad {
   const { pitchMm } = wanted;
   const kept = 1 - loss.mean;
-  const all = withLanes({ placements: parts * kept, perPanel: usage.perPanel, panelSeconds }, lanes);
+  const { perPanel } = usage;
+  const use: SlotUse =
+    lanes.length === 0 ? { perPanel } : { perPanel, beside: besideOf(lanes, panelSeconds) };
   // What skipped boards leave open of the panels to come is a doubt of how many parts those take.
-  const panels = Math.min(panelsLeft, all.placements / all.perPanel);
+  const panels = Math.min(panelsLeft, panelsUntil(use, parts * kept));
   const sd = Math.hypot(estimate.countSd, usage.sdOf(panels) / kept);
   return {
     slot: wanted.slot,
-    perPanel: all.perPanel,
-    left: lanes.length === 0 ? parts : all.placements / kept,
+    ...use,
+    left: parts,
     sd,
     taken: estimate.computed,
     loss: loss.mean,

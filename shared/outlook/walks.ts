@@ -3,6 +3,7 @@
 // their own spread first: a walk that comes as the tape leaves the hub comes too early half the time.
 
 import { compareSlots } from '../floor/address.ts';
+import { perPanelAfter } from '../forecast/beside.ts';
 import type { Remedy } from '../forecast/remedy.ts';
 import type { KnownWalk, MissedSplice, SpliceNeed, Walk } from '../forecast/walk-schedule.ts';
 import type { WalkAnswer, WalkQuestion } from '../forecast/walks.ts';
@@ -146,7 +147,7 @@ export function walkQuestion(
     operators: options.operators,
     walkingOrder: slots.map((slot) => slot.slot).sort(compareSlots),
     partsPerSecond: slots.map(
-      (slot) => slot.load.perPanel / ((1 - slot.loss.mean) * outlook.pace.panelSeconds),
+      (slot) => perPanelAfter(slot.load, 0) / ((1 - slot.loss.mean) * outlook.pace.panelSeconds),
     ),
     remediesFor: options.remedies === true ? REMEDIES_FOR : 0,
     keepShares: options.keepShares === true,
