@@ -5,14 +5,16 @@
 
 import { compareSlots, feederKey, isLaneBeside, positionsUnder } from '../floor/address.ts';
 import { blockOn } from '../floor/blocks.ts';
+import { takenAs } from '../floor/fits.ts';
 import { sharesSlots, standingAt } from '../floor/lanes.ts';
 import { neededBy, slotKeptFor } from '../floor/slot-right.ts';
 import type { CartPlace, FloorState, SlotState } from '../floor/state.ts';
+import { type LaneWant, lanesWanting } from '../floor/wanted.ts';
 import { loadedFeeders, widthOf } from './loaded.ts';
 
 /**
  * A place that does not fit: its feeder or reel stands on a slot (`at`), its material was blocked (`at` null), or its feeder takes
- * a position of one that stands there and stays, as what another lane keeps does, or of one that the cart brings too (`neighbour`, which stands on `at`), or another lane of its
+ * a position of one that stands there and stays, as what another lane keeps does, its slot is another lane's for something else, or of one that the cart brings too (`neighbour`, which stands on `at`), or another lane of its
  * feeder (`lane-beside`, for `at`) does not fit or is for something else.
  */
 export interface UnfitPlace {
@@ -124,7 +126,22 @@ function unfitOf(state: FloorState, place: CartPlace): UnfitPlace | null {
   }
   if (blockOn(state, place) !== null) return { place, why: 'blocked', at: null };
   const { line, setup, slot } = place;
-  return slotKeptFor(state, line, setup, slot) === null
-    ? null
-    : { place, why: 'neighbour', at: { line, slot } };
+  return isLeftTo(state, place) || slotKeptFor(state, line, setup, slot) !== null
+    ? { place, why: 'neighbour', at: { line, slot } }
+    : null;
+}
+
+/** True where another lane of the conveyor wants something else on the place's slot: it may have been chosen, or begun, since the cart was filled. */
+function isLeftTo(state: FloorState, { line, slot, part, setup }: CartPlace): boolean {
+  return lanesWanting(state, line, slot).some(
+    (lane) =>
+      lane.setup !== setup &&
+      takenAs(state, lane.line, lane.wanted, part) === null &&
+      !isKeptFrom(state, lane),
+  );
+}
+
+/** True where a lane that builds nothing wants a slot that is kept for another: it has no say there. */
+function isKeptFrom(state: FloorState, { line, setup, wanted }: LaneWant): boolean {
+  return !state.current.has(line) && slotKeptFor(state, line, setup, wanted.slot) !== null;
 }

@@ -4,7 +4,15 @@ import { describe, expect, test } from 'vitest';
 import { dockingOf } from '../../../shared/changeover/docking.ts';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import { laneLine } from '../../../shared/floor/lanes.ts';
-import { beginStory, brookSetup, type Story, tellPlant, verified, wantedSlot } from '../floor/story.ts';
+import {
+  beginStory,
+  brookSetup,
+  type Story,
+  started,
+  tellPlant,
+  verified,
+  wantedSlot,
+} from '../floor/story.ts';
 
 const asked = { line: 'L1', setup: 'brook-top-a' };
 
@@ -138,6 +146,29 @@ describe('dockingOf()', () => {
       expect(seen(story)).toMatchObject({ ready: ['M1-F-012A'], off: [slot], unfit: [] });
     },
   );
+
+  test('leaves out what another lane, chosen since the cart was filled, would pick for its own part', () => {
+    const story = begin();
+    const lane2 = laneLine('L1', 2);
+    const line = story.floor().lines.get('L1');
+    if (line) story.tell('line.defined', { ...line, line: lane2, name: 'Lane 2' });
+    fill(story, 'M1-F-001');
+    fill(story, 'M1-F-002');
+    const facts = { line: lane2, setup: 'fell-top-a' };
+    const slots = [
+      wantedSlot('M1-F-001', 'Z-100'),
+      wantedSlot('M1-F-002', 'Z-101', { alternates: ['R-100'] }),
+    ];
+    story.tell('setup.taken', { ...brookSetup, ...facts, product: 'Fell', slots });
+    story.tell('setup.chosen', facts);
+    const left = { ready: ['M1-F-002'], unfit: [['M1-F-001', 'neighbour', 'M1-F-001']] };
+    expect(seen(story)).toMatchObject(left);
+    story.tell('run.started', started('b', facts));
+    expect(seen(story)).toMatchObject(left);
+    story.tell('setup.taken', { ...brookSetup, setup: 'fell-top-b', line: lane2, slots: slots.slice(1) });
+    story.tell('run.started', started('c', { line: lane2, setup: 'fell-top-b' }));
+    expect(seen(story)).toMatchObject({ ready: ['M1-F-001', 'M1-F-002'], unfit: [] });
+  });
 
   test('leaves out what was blocked since', () => {
     const story = begin();
