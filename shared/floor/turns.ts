@@ -43,7 +43,7 @@ function capacity(state: FloorState, slot: SlotState): number {
 }
 
 /** Panels of a setup, built since the figures of the slot asked for were set; fractions where boards were skipped. */
-export interface Built {
+export interface BuiltFromTurns {
   readonly setup: string;
   readonly panels: number;
 }
@@ -52,7 +52,7 @@ export interface Built {
 export function takenFrom(
   state: FloorState,
   slot: SlotState,
-  built: readonly Built[],
+  built: readonly BuiltFromTurns[],
   before = built.length,
 ): number {
   let taken = 0;
