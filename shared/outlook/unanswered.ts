@@ -1,9 +1,10 @@
 // Which warnings has nobody taken note of for too long? Asked on every tablet of the plant: whoever stands at the line may be away from it.
 // Method: what was raised and not answered, as long as its line's own outlook still gives it: a recount or a shorter run makes a warning
 // quiet, and no entry says so. Only lines with something raised are looked at, since an outlook costs a walk over the line's slots, and the
-// line that is watched anyway is left to its own watch.
+// line that is watched anyway is left to its own watch. A slot's warning is told of the lane that runs, once where several do.
 
 import { buildingOn } from '../floor/building.ts';
+import { linesFeeding, sharesSlots } from '../floor/lanes.ts';
 import { type FloorState, needKey, slotKey } from '../floor/state.ts';
 import { compareLevels } from '../floor/vocabulary.ts';
 import { lineCalendar } from '../forecast/line-calendar.ts';
@@ -14,6 +15,7 @@ export const ESCALATE_MS = 180_000;
 
 /** A warning that stands unanswered. Moments in ms since 1970. */
 export interface Unanswered {
+  /** The line, or the lane of it, that runs short. */
   readonly line: string;
   readonly slot: string;
   readonly need: string;
@@ -33,19 +35,38 @@ export function unanswered(
 ): readonly Unanswered[] {
   const waiting = new Map<string, Unanswered[]>();
   for (const loaded of floor.slots.values()) {
-    const { line, slot } = loaded;
-    if (without.includes(line)) continue;
+    const { slot } = loaded;
     const need = needOf(loaded);
-    const key = needKey(line, slot, need);
-    const raised = floor.raised.get(key);
+    const raised = floor.raised.get(needKey(loaded.line, slot, need));
     if (!raised || (raised.level !== 'due' && raised.level !== 'late')) continue;
-    const warning = { line, slot, need, level: raised.level, atMs: raised.atMs };
-    if (nowMs - raised.atMs < ESCALATE_MS || !isUnheard(floor, warning)) continue;
-    waiting.set(line, [...(waiting.get(line) ?? []), warning]);
+    if (nowMs - raised.atMs < ESCALATE_MS) continue;
+    const lanes = linesFeeding(floor, loaded.line);
+    if (lanes.every((line) => without.includes(line))) continue;
+    for (const line of lanes) {
+      const warning = { line, slot, need, level: raised.level, atMs: raised.atMs };
+      if (isUnheard(floor, warning)) waiting.set(line, [...(waiting.get(line) ?? []), warning]);
+    }
   }
-  return [...waiting]
-    .flatMap(([line, raised]) => stillGiven(floor, { line, raised }, nowMs))
-    .sort((a, b) => a.atMs - b.atMs);
+  const givenBy = (line: string) => stillGiven(floor, { line, raised: waiting.get(line) ?? [] }, nowMs);
+  const given = [...waiting.keys()].filter((line) => !without.includes(line)).flatMap(givenBy);
+  // A lane's own watch has told what two lanes give.
+  const watched = without.filter(
+    (line) => waiting.has(line) && given.some((each) => sharesSlots(each.line, line)),
+  );
+  const told = new Set(watched.flatMap(givenBy).map(keyOf));
+  return onePerNeed(given.filter((each) => !told.has(keyOf(each)))).sort((a, b) => a.atMs - b.atMs);
+}
+
+const keyOf = ({ line, slot, need }: Unanswered) => needKey(line, slot, need);
+
+/** Of what several lanes give of one slot, the loudest. */
+function onePerNeed(given: readonly Unanswered[]): Unanswered[] {
+  const one = new Map<string, Unanswered>();
+  for (const each of given) {
+    const known = one.get(keyOf(each));
+    if (!known || compareLevels(each.level, known.level) > 0) one.set(keyOf(each), each);
+  }
+  return [...one.values()];
 }
 
 /** True while a warning's line runs, its tape is the last on its slot, and nobody took note of it at its level. Cost: a few look-ups. */

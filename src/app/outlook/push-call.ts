@@ -3,6 +3,7 @@
 
 import { effect } from '@preact/signals';
 import { buildingOn } from '../../../shared/floor/building.ts';
+import { feedersOf } from '../../../shared/floor/lanes.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
 import type { Result } from '../../../shared/kit/result.ts';
 import { lastCountMs } from '../../../shared/outlook/run-pace.ts';
@@ -33,7 +34,8 @@ const cut = (text: string, most: number) => (text.length <= most ? text : `${tex
 /** All that waits on the plant's lines, each with a key that is the same on every tablet. */
 export function openNotices(floor: FloorState, nowMs: number): readonly PushNotice[] {
   const notice = (kind: PushNotice['kind'], line: string, slot: string | null, of: string): PushNotice => ({
-    key: [kind, line, slot ?? '', of].join(' ').slice(0, pushKeyMost),
+    // The same whichever of its lanes a conveyor's slot is told of: that changes as lanes start and end.
+    key: [kind, feedersOf(line), slot ?? '', of].join(' ').slice(0, pushKeyMost),
     kind,
     line,
     lineName: cut(floor.lines.get(line)?.name || line, pushLineNameMost),

@@ -1,6 +1,7 @@
 // A warning that nobody takes note of is told to leads elsewhere: only where its line runs, its tape still stands, and for as long.
 
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { laneLine } from '../../../shared/floor/lanes.ts';
 import { ESCALATE_MS, unanswered } from '../../../shared/outlook/unanswered.ts';
 import { beginStory, started, tellPlant, verified } from '../floor/story.ts';
 
@@ -75,4 +76,41 @@ test('asks nobody to hurry for a line that stands', () => {
   const { story, open } = warned('late');
   story.tell('run.stopped', { run: 'r1', line: 'L1', reason: 'other', note: '' });
   expect(open(2 * ESCALATE_MS)).toEqual([]);
+});
+
+describe('a line of two lanes', () => {
+  const lane2 = laneLine('L1', 2);
+  /** Lane 2 runs, and where asked lane 1 too, with a reel that is short on a slot of both. */
+  function lanes({ both }: { readonly both: boolean }) {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('line.defined', { line: lane2, name: 'Line 1, lane 2', zone: 'UTC', machines: [] });
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', quantity: 4 }));
+    story.tell('run.started', started('r2', { line: lane2 }));
+    if (both) story.tell('run.started', started('r1'));
+    const need = [...story.floor().slots.values()][0]?.tapes.at(-1)?.entry ?? '';
+    const warning = { line: lane2, slot: 'M1-F-001', need, level: 'due' } as const;
+    story.tell('warning.raised', { ...warning, due });
+    const atMs = story.entries.at(-1)?.hlc.ms ?? 0;
+    const open = (...without: readonly string[]) =>
+      unanswered(story.floor(), atMs + 240_000, without).map(({ line, level }) => [line, level]);
+    return { story, warning, open };
+  }
+
+  test('tells a warning of the lane that runs alone, also beside a tablet of the other lane', () => {
+    const { story, warning, open } = lanes({ both: false });
+    expect(open()).toEqual([[lane2, 'due']]);
+    expect(open('L1')).toEqual([[lane2, 'due']]);
+    expect(open(lane2)).toEqual([]);
+    story.tell('warning.acknowledged', { ...warning, line: 'L1' });
+    expect(open()).toEqual([]);
+  });
+
+  test('tells once what both lanes give, and nothing where the tablet watches one of them', () => {
+    const { open } = lanes({ both: true });
+    expect(open()).toHaveLength(1);
+    expect(open('L1')).toEqual([]);
+    expect(open(lane2)).toEqual([]);
+    expect(open('L2')).toHaveLength(1);
+  });
 });

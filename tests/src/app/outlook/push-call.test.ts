@@ -1,6 +1,7 @@
 // What leads are told while their app is closed: the same thing by the same key on every tablet, and nothing that somebody answered.
 
 import { describe, expect, it } from 'vitest';
+import { laneLine } from '../../../../shared/floor/lanes.ts';
 import type { Result } from '../../../../shared/kit/result.ts';
 import { ESCALATE_MS } from '../../../../shared/outlook/unanswered.ts';
 import { type PushNotice, type PushTold, pushNoticeSchema } from '../../../../shared/wire/messages-push.ts';
@@ -60,6 +61,22 @@ describe('`openNotices()`', () => {
     expect(open(61 * 60_000, 'stood').map(({ key }) => key)).toEqual([told?.key]);
     story.tell('run.stopped', { run: 'r1', line: 'L1', reason: 'other', note: '' });
     expect(open(60 * 60_000, 'stood')).toEqual([]);
+  });
+});
+
+describe('`openNotices()` of a line of two lanes', () => {
+  const lane2 = laneLine('L1', 2);
+
+  it('tells a warning of the lane that runs, by one key whichever that is', () => {
+    const { story, open } = running();
+    const [told] = open(ESCALATE_MS, 'warning');
+    story.tell('line.defined', { line: lane2, name: 'Line 1, lane 2', zone: 'UTC', machines: [] });
+    story.tell('run.started', started('r2', { line: lane2 }));
+    expect(open(ESCALATE_MS, 'warning')).toHaveLength(1);
+    story.tell('run.stopped', { run: 'r1', line: 'L1', reason: 'other', note: '' });
+    expect(open(ESCALATE_MS, 'warning')).toMatchObject([
+      { key: told?.key, line: lane2, lineName: 'Line 1, lane 2' },
+    ]);
   });
 });
 
