@@ -10,6 +10,7 @@ import { createApp } from './create-app.ts';
 import { createAlarm } from './device/alarm.ts';
 import { deviceClock } from './device/clock.ts';
 import { watchBeside } from './outlook/beside.ts';
+import { openOn } from './outlook/open-warnings.ts';
 import { createWarner } from './outlook/warn.ts';
 import { startWatch } from './outlook/watch.ts';
 import { forgetPractice, holdPractice, practiceSince, practiceStoreName } from './practice.ts';
@@ -62,7 +63,9 @@ export async function startPractising(real: App): Promise<App | null> {
     document.title = `${say(practiceWords).word} · Reelward`;
   });
   effect(() => {
-    practiceMark.value = { told: realLineTold(real, [watch, ...beside.value.map((each) => each.watch)]) };
+    practiceMark.value = {
+      told: realLineTold(real, openOn([watch, ...beside.value.map((each) => each.watch)])),
+    };
   });
   setInterval(() => {
     if (practiceSince(deviceClock.nowMs()) === null) void practice.end();

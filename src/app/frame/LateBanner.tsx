@@ -4,6 +4,7 @@ import { needKey } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
 import { slotToTell, takeLine } from '../line-in-hand.ts';
 import { useRefusal } from '../may.ts';
+import { openOn } from '../outlook/open-warnings.ts';
 import type { Watch } from '../outlook/watch.ts';
 import { address } from '../router.ts';
 import { Banner } from '../ui/Banner.tsx';
@@ -11,7 +12,7 @@ import { Button } from '../ui/Button.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
 import { warningWords } from '../words/warning.ts';
 import { say } from '../words/words.ts';
-import { outlookOf, sayWarning, warningTone } from './warning-text.ts';
+import { sayWarning, warningTone } from './warning-text.ts';
 
 /** A late warning takes a band of its own after this long without an answer, ms: by then it has called three times. */
 const LATE_BAND_MS = 45_000;
@@ -21,29 +22,28 @@ export function LateBanner({ watches }: { readonly watches: readonly Watch[] }) 
   const floor = useFloor();
   const words = say(warningWords);
   const heard = useRefusal('acknowledge-warning');
-  const late = watches
-    .flatMap((watch) => watch.warnings.value)
-    .filter(
-      (slot) =>
-        slot.warning.level === 'late' &&
-        warningTone(slot) === 'stop' &&
-        app.nowMs.value - slot.warning.sinceMs >= LATE_BAND_MS,
-    );
+  const late = openOn(watches).filter(
+    ({ slot }) =>
+      slot.warning.level === 'late' &&
+      warningTone(slot) === 'stop' &&
+      app.nowMs.value - slot.warning.sinceMs >= LATE_BAND_MS,
+  );
   const [first, ...rest] = late;
   if (!first) return null;
-  const { line } = first.loaded;
+  const { outlook } = first;
+  const { line } = outlook;
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
-  const slot = slotToTell(app, line, first.slot);
-  const said = sayWarning(first, { outlook: outlookOf(watches, line), nowMs: app.nowMs.value, zone });
+  const slot = slotToTell(app, line, first.slot.slot);
+  const said = sayWarning(first.slot, { outlook, nowMs: app.nowMs.value, zone });
   const short = rest.length > 0 ? `${said.short} · ${words.shortMore(rest.length)}` : said.short;
   return (
     <Banner
-      key={needKey(line, first.slot, first.need)}
+      key={needKey(line, first.slot.slot, first.slot.need)}
       tone="stop"
       testId="late"
       picture={<VerdictShape verdict="refused" size={44} />}
       slot={slot}
-      about={late.map((each) => needKey(each.loaded.line, each.slot, each.need)).join(' ')}
+      about={late.map((each) => needKey(each.outlook.line, each.slot.slot, each.slot.need)).join(' ')}
       short={short}
       act={
         <Button

@@ -1,16 +1,17 @@
 // The loudest open warning of the lines that the tablet serves, in the top bar of every screen but the line's, which says it in full. It goes
 // only with its warning; a tap goes to its line.
 
-import { loudestOf } from '../../../shared/outlook/line.ts';
+import { loudestOpen, type OpenWarning } from '../../../shared/outlook/loudest-open.ts';
 import { useApp, useFloor } from '../app.ts';
 import { slotToTell, takeLine } from '../line-in-hand.ts';
+import { openOn } from '../outlook/open-warnings.ts';
 import type { Watch } from '../outlook/watch.ts';
 import { address } from '../router.ts';
 import { Icon } from '../ui/Icon.tsx';
 import { SaidOnce } from '../ui/SaidOnce.tsx';
 import { warningWords } from '../words/warning.ts';
 import { say } from '../words/words.ts';
-import { outlookOf, sayWarning, toSayOf, warningsTold, warningTone } from './warning-text.ts';
+import { sayWarning, toSayOf, warningsTold, warningTone } from './warning-text.ts';
 
 export function WarningChip(props: {
   /** The watches over the lines that the tablet serves. */
@@ -22,24 +23,22 @@ export function WarningChip(props: {
   const floor = useFloor();
   const words = say(warningWords);
   const { watches, onLeave } = props;
-  const warnings = watches.flatMap((watch) => watch.warnings.value);
-  const loudest = loudestOf(warnings);
+  const open = openOn(watches);
+  const loudest = loudestOpen(open);
   if (!loudest) return null;
-  const { line } = loudest.loaded;
-  const zone = floor.lines.get(line)?.zone ?? 'UTC';
-  const said = sayWarning(loudest, { outlook: outlookOf(watches, line), nowMs: app.nowMs.value, zone });
-  const all = warnings.map((each) => {
-    const its = each.loaded.line;
-    return toSayOf(each, slotToTell(app, its, each.slot), {
-      outlook: outlookOf(watches, its),
-      nowMs: app.nowMs.value,
-      zone: floor.lines.get(its)?.zone ?? 'UTC',
-    });
+  const { line } = loudest.outlook;
+  const nameOf = (each: OpenWarning) => slotToTell(app, each.outlook.line, each.slot.slot);
+  const at = ({ outlook }: OpenWarning) => ({
+    outlook,
+    nowMs: app.nowMs.value,
+    zone: floor.lines.get(outlook.line)?.zone ?? 'UTC',
   });
-  const more = warnings.length - 1;
-  const slot = slotToTell(app, line, loudest.slot);
+  const said = sayWarning(loudest.slot, at(loudest));
+  const all = open.map((each) => toSayOf(each.slot, nameOf(each), at(each)));
+  const more = open.length - 1;
+  const slot = nameOf(loudest);
   const whole = `${slot} ${said.long}${more > 0 ? ` ${words.more(more)}` : ''}`;
-  const tone = warningTone(loudest);
+  const tone = warningTone(loudest.slot);
   return (
     <div class="warned">
       <SaidOnce all={all} told={warningsTold} />
@@ -48,7 +47,7 @@ export function WarningChip(props: {
         href={address('line')}
         title={whole}
         data-testid="warning"
-        data-level={loudest.warning.level}
+        data-level={loudest.slot.warning.level}
         onClick={() => {
           onLeave();
           takeLine(app, line);
@@ -64,7 +63,7 @@ export function WarningChip(props: {
           {more > 0 && <span>{words.shortMore(more)}</span>}
         </span>
         <b class="many" aria-hidden="true">
-          {warnings.length}
+          {open.length}
         </b>
       </a>
     </div>

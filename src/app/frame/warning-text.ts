@@ -4,7 +4,6 @@ import { moreBy } from '../../../shared/floor/packs.ts';
 import { needKey } from '../../../shared/floor/state.ts';
 import type { Outlook, SlotOutlook } from '../../../shared/outlook/line.ts';
 import type { Unanswered } from '../../../shared/outlook/unanswered.ts';
-import type { Watch } from '../outlook/watch.ts';
 import type { ToSay } from '../ui/SaidOnce.tsx';
 import { feedWords } from '../words/feeds.ts';
 import { warningWords } from '../words/warning.ts';
@@ -13,11 +12,6 @@ import { formatSpan, formatTime, say } from '../words/words.ts';
 /** Late with nothing that takes over is the one that stops the line. */
 export function warningTone({ warning, turn }: SlotOutlook): 'care' | 'stop' {
   return warning.level === 'late' && (turn?.backup ?? null) === null ? 'stop' : 'care';
-}
-
-/** The outlook of a line among those that are watched; null where it has none. */
-export function outlookOf(watches: readonly Pick<Watch, 'outlook'>[], line: string): Outlook | null {
-  return watches.map(({ outlook }) => outlook.value).find((outlook) => outlook?.line === line) ?? null;
 }
 
 /** One warning in two or three words, and as a whole sentence that follows the slot. */

@@ -4,6 +4,7 @@ import { computed, effect, type ReadonlySignal, signal, untracked } from '@preac
 import { needKey } from '../../../shared/floor/state.ts';
 import type { WarningState } from '../../../shared/forecast/warnings.ts';
 import { type Outlook, openWarnings, type SlotOutlook } from '../../../shared/outlook/line.ts';
+import type { OpenWarning } from '../../../shared/outlook/loudest-open.ts';
 import type { Supply } from '../../../shared/outlook/supply.ts';
 import type { WalkPlan } from '../../../shared/outlook/walks.ts';
 import type { App } from '../app.ts';
@@ -26,7 +27,7 @@ export interface Watch {
   /** Has the line's supply computed for an outlook; the answer comes by `take`, unless a newer question took its place. */
   readonly askSupply: (of: Outlook, take: (supply: Supply) => void) => void;
   /** A person took note of these warnings, in one append. Resolves when that is durable. */
-  readonly acknowledge: (slots: readonly SlotOutlook[]) => Promise<void>;
+  readonly acknowledge: (open: readonly OpenWarning[]) => Promise<void>;
 }
 
 /** What all watches of a tablet share, so that a line that is taken in hand neither warns anew nor forgets that it did. */
@@ -102,11 +103,11 @@ export function startWatch(
         },
       );
     },
-    acknowledge: async (slots) => {
+    acknowledge: async (open) => {
       await app.write(
-        slots.map(({ slot, loaded: { line }, need, warning: { level } }) => ({
+        open.map(({ outlook: { line }, slot: { slot, need, warning } }) => ({
           kind: 'warning.acknowledged',
-          payload: { line, slot, need, level },
+          payload: { line, slot, need, level: warning.level },
         })),
       );
     },

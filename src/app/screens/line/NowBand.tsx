@@ -79,7 +79,7 @@ export function NowBand({ outlook, watch, hold }: NowBandProps) {
             tone="act"
             testId="warning-ack"
             disabledReason={refusal}
-            onPress={() => void watch.acknowledge(waiting)}
+            onPress={() => void watch.acknowledge(waiting.map((slot) => ({ slot, outlook })))}
           >
             {words.acknowledge}
           </Button>

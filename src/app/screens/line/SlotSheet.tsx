@@ -64,7 +64,7 @@ export function SlotSheet(props: SlotSheetProps) {
             <Button
               tone="act"
               large
-              onPress={() => void watch.acknowledge([slot])}
+              onPress={() => void watch.acknowledge([{ slot, outlook: props.outlook }])}
               testId={`ack-${slot.slot}`}
               disabledReason={refusal}
             >

@@ -7,6 +7,7 @@ import { lineOutlook, type Outlook, openWarnings } from '../../../../shared/outl
 import type { WalkPlan } from '../../../../shared/outlook/walks.ts';
 import type { App } from '../../../../src/app/app.ts';
 import { watchBeside } from '../../../../src/app/outlook/beside.ts';
+import { openOn } from '../../../../src/app/outlook/open-warnings.ts';
 import { planSoon, type Walker } from '../../../../src/app/outlook/walks.ts';
 import { createWarner } from '../../../../src/app/outlook/warn.ts';
 import { startWatch } from '../../../../src/app/outlook/watch.ts';
@@ -74,10 +75,10 @@ describe('the line beside', () => {
     const { app } = tablet();
     const { floor, outlook } = shortLine();
     const name = floor.lines.get('L1')?.name ?? '';
-    const quiet = { warnings: signal([]) };
-    const short = { warnings: signal(openWarnings(outlook)) };
-    expect(realLineTold(app, [quiet, short])).toContain(`${name} · M1-F-001`);
-    expect(realLineTold(app, [quiet])).toBeNull();
+    const quiet = { outlook: signal(outlook), warnings: signal([]) };
+    const short = { outlook: signal(outlook), warnings: signal(openWarnings(outlook)) };
+    expect(realLineTold(app, openOn([quiet, short]))).toContain(`${name} · M1-F-001`);
+    expect(realLineTold(app, openOn([quiet]))).toBeNull();
   });
 });
 
