@@ -1,7 +1,8 @@
 // A blocked reel stands on a slot of a line of this tablet: said above every screen, on every tablet of the line, until it is off or a lead lets it run.
 
 import { useState } from 'preact/hooks';
-import { type BlockedTape, blockedTapes } from '../../../shared/floor/blocks.ts';
+import { blockedOn } from '../../../shared/floor/blocked-on.ts';
+import type { BlockedTape } from '../../../shared/floor/blocks.ts';
 import { needKey, slotKey } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
 import { lineToTell, slotToTell, takeLine } from '../line-in-hand.ts';
@@ -41,7 +42,7 @@ export function BlockedBanner() {
   const [over, setOver] = useState<{ readonly over: 'off' | 'let-run'; readonly of: BlockedTape } | null>(
     null,
   );
-  const [first, ...rest] = linesServed(app).flatMap((each) => blockedTapes(floor, each));
+  const [first, ...rest] = blockedOn(floor, linesServed(app));
   if (!first) return null;
   const { line, slot, block } = first;
   const loaded = over ? floor.slots.get(slotKey(over.of.line, over.of.slot)) : undefined;

@@ -3,7 +3,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { blockedTapes } from '../../../shared/floor/blocks.ts';
+import { blockedOn } from '../../../shared/floor/blocked-on.ts';
 import { countedBy } from '../../../shared/floor/counters.ts';
 import { type App, useApp, useFloor } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
@@ -11,6 +11,7 @@ import { later, screenStands } from '../device/later.ts';
 import type { OfflineState } from '../device/offline.ts';
 import { reserveBytes, roomLeft, type StorageHealth } from '../device/storage.ts';
 import { linesServed } from '../lines-served.ts';
+import { openOn } from '../outlook/open-warnings.ts';
 import { place } from '../router.ts';
 import type { StoreFault } from '../store/database.ts';
 import { Button } from '../ui/Button.tsx';
@@ -42,10 +43,10 @@ export function Root({ work, fault, storage }: RootProps) {
   }, [ready]);
   if (fault.value) return <FaultCurtain fault={fault.value} />;
   const holds = [...floor.holds.values()].filter((hold) => hold.facts.line === app.line.value).length;
-  const blocked = linesServed(app).flatMap((line) => blockedTapes(floor, line)).length;
+  const blocked = blockedOn(floor, linesServed(app)).length;
   const room = roomLeft(storage.value);
   const watches = ready ? [ready.watch, ...ready.beside.value.map(({ watch }) => watch)] : [];
-  const warnings = watches.flatMap((watch) => watch.warnings.value);
+  const warnings = openOn(watches);
   // The line in hand and those beside it have bands of their own there.
   const isOnLine = place.value.screen === 'line';
   if (app.isScreen) return ready && <WallScreen {...ready} />;
@@ -75,7 +76,7 @@ export function Root({ work, fault, storage }: RootProps) {
             </p>
           )}
           {blocked > 0 && <BlockedBanner />}
-          {!isOnLine && warnings.some(({ warning }) => warning.level === 'late') && (
+          {!isOnLine && warnings.some(({ slot }) => slot.warning.level === 'late') && (
             <LateBanner watches={watches} />
           )}
           {ready && ready.unanswered.value.length > 0 && <UnansweredBanner open={ready.unanswered.value} />}

@@ -58,7 +58,10 @@ export function openNotices(floor: FloorState, nowMs: number): readonly PushNoti
         : [];
     return [...blocked, ...stood];
   });
-  return [...warnings, ...others];
+  const all = [...warnings, ...others];
+  // Lanes that run tell the same blocked reel.
+  const keys = all.map(({ key }) => key);
+  return all.filter(({ key }, at) => keys.indexOf(key) === at);
 }
 
 /**

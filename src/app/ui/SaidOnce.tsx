@@ -11,6 +11,11 @@ export interface ToSay {
   readonly text: string;
 }
 
+/** What is not known yet, each once; known from now on. */
+export function takeFresh(all: readonly ToSay[], known: Set<string>): readonly ToSay[] {
+  return all.filter(({ id }) => !known.has(id) && known.add(id));
+}
+
 /** `told`: what was told anywhere, where others tell of it too; without it, what is over is forgotten and told again when it comes back. */
 export function SaidOnce({ all, told }: { readonly all: readonly ToSay[]; readonly told?: Set<string> }) {
   const own = useRef(new Set<string>());
@@ -26,8 +31,7 @@ export function SaidOnce({ all, told }: { readonly all: readonly ToSay[]; readon
     if (!told) for (const id of known) if (!now.has(id)) known.delete(id);
     const tell = () => {
       // As it stands when it is told: a question may have lain over it for minutes.
-      const fresh = newest.current.filter(({ id }) => !known.has(id));
-      for (const { id } of fresh) known.add(id);
+      const fresh = takeFresh(newest.current, known);
       setText(fresh.map((each) => each.text).join(' '));
     };
     return place.current ? whenHeard(place.current, tell) : undefined;

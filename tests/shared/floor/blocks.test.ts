@@ -1,6 +1,7 @@
 // A blocked lot that stands on a slot is found there at once, however the block arrives, till the reel is off or a lead lets it run.
 
 import { describe, expect, test } from 'vitest';
+import { blockedOn } from '../../../shared/floor/blocked-on.ts';
 import { blockedTapes, blockOn, mayBeBlocked } from '../../../shared/floor/blocks.ts';
 import { applyAll } from '../../../shared/floor/fold.ts';
 import { laneLine } from '../../../shared/floor/lanes.ts';
@@ -34,6 +35,16 @@ describe('a lot that is blocked while it runs', () => {
     story.tell('panels.counted', counted('run-1', 7));
     expect(blockedTapes(story.floor(), 'L1')).toMatchObject([{ sinceLoaded: 27, sinceBlocked: 7 }]);
     expect(blockedTapes(story.floor(), 'L2')).toEqual([]);
+  });
+
+  test('is named once where a tablet serves both lanes of its line, by the lane that builds', () => {
+    const story = running();
+    const lane2 = laneLine('L1', 2);
+    story.tell('line.defined', { line: lane2, name: 'Lane 2', zone: 'UTC', machines: [] });
+    block(story);
+    for (const lines of [[lane2, 'L1'], ['L1', lane2], ['L1']])
+      expect(blockedOn(story.floor(), lines)).toMatchObject([{ line: 'L1', slot: 'M1-F-001', run: 'run-1' }]);
+    expect(blockedOn(story.floor(), [lane2])).toMatchObject([{ line: lane2, run: null }]);
   });
 
   test('is found in a joined tape too, and where it stood there in an earlier run', () => {

@@ -47,6 +47,25 @@ test('a warning comes with the outlook of its lane', () => {
   expect(loudestOpen(openOn([{ outlook: signal(null), warnings: signal([]) }]))).toBeNull();
 });
 
+test('what both lanes give of one slot is one warning, the louder one', () => {
+  const { watches } = shortLanes('L1', lane2);
+  expect(watches.map(({ warnings }) => warnings.value.length)).toEqual([1, 1]);
+  expect(openOn(watches).map(({ outlook }) => outlook.line)).toEqual(['L1']);
+  const quieter = watches.map(({ outlook, warnings }, at) => {
+    const soon = warnings.value.map((slot) => ({
+      ...slot,
+      warning: { ...slot.warning, level: 'soon' as const },
+    }));
+    return at === 0 ? { outlook, warnings: signal(soon) } : { outlook, warnings };
+  });
+  expect(openOn(quieter).map(({ outlook }) => outlook.line)).toEqual([lane2]);
+  const relieved = watches.map(({ outlook, warnings }, at) => {
+    const taken = warnings.value.map((slot) => ({ ...slot, turn: { after: null, backup: 'M1-F-002' } }));
+    return at === 0 ? { outlook, warnings: signal(taken) } : { outlook, warnings };
+  });
+  expect(openOn(relieved).map(({ outlook }) => outlook.line)).toEqual([lane2]);
+});
+
 test('in practice a slot is told by the name of the lane that runs short', () => {
   const { floor, watches } = shortLanes(lane2);
   const real = { beside: signal(['L2']), store: { floor: () => floor }, nowMs: signal(nowMs) };

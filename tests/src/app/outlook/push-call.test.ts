@@ -80,6 +80,17 @@ describe('`openNotices()` of a line of two lanes', () => {
   });
 });
 
+describe('`openNotices()` of a blocked reel that two lanes build from', () => {
+  it('tells it once', () => {
+    const { story, open } = running();
+    story.tell('line.defined', { line: laneLine('L1', 2), name: 'Lane 2', zone: 'UTC', machines: [] });
+    story.tell('run.started', started('r2', { line: laneLine('L1', 2) }));
+    story.tell('reel.verified', { ...verified('M1-R-003', 'R-100', { reel: 'K2', lot: 'LOT7' }) });
+    story.tell('material.blocked', { block: 'b1', reel: null, lot: 'LOT7', part: null, reason: 'cracked' });
+    expect(open(0, 'blocked')).toMatchObject([{ line: 'L1', slot: 'M1-R-003' }]);
+  });
+});
+
 describe('`openNotices()` of names that the wire does not take', () => {
   it.each([
     ['', ''],
