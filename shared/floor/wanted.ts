@@ -2,7 +2,7 @@
 // Method: an index by address that goes with the setup. Refused: walking the setup's list at each question; every scan asks.
 
 import type { SetupSlot } from './kinds.ts';
-import { type LaneSetup, lanesTaking } from './lanes.ts';
+import { type LaneSetup, lanesTaking, linesFeeding } from './lanes.ts';
 import type { FloorState, Setup } from './state.ts';
 
 /** Placements per panel that a setup wants from a slot; 0 where it wants none. */
@@ -38,6 +38,18 @@ export function lanesWanting(
     const wanted = wantedOn(state, lane.setup, slot);
     return wanted ? [{ ...lane, wanted }] : [];
   });
+}
+
+/** What is wanted on a slot by the setup chosen for its line, else by that of the first lane of its conveyor that wants something; null where none does. */
+export function wantedByLanes(
+  state: FloorState,
+  { line, slot }: { readonly line: string; readonly slot: string },
+): SetupSlot | null {
+  for (const lane of linesFeeding(state, line)) {
+    const wanted = wantedOn(state, state.chosen.get(lane) ?? '', slot);
+    if (wanted) return wanted;
+  }
+  return null;
 }
 
 // A setup's record never changes, so its index is made once and goes with it.

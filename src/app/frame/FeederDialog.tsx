@@ -2,7 +2,6 @@
 
 import { useState } from 'preact/hooks';
 import { careAfter, isCareDue, placedBy } from '../../../shared/floor/fold-feeders.ts';
-import { ownIdOf } from '../../../shared/floor/reel-id.ts';
 import { slotEstimate } from '../../../shared/floor/remaining.ts';
 import { type SlotState, slotKey } from '../../../shared/floor/state.ts';
 import { entryId } from '../../../shared/log/entry.ts';
@@ -15,7 +14,7 @@ import { loadWords } from '../words/load.ts';
 import { packWords } from '../words/packs.ts';
 import { shellWords } from '../words/shell.ts';
 import { formatCount, formatDay, formatShare, say } from '../words/words.ts';
-import { type MoveTo, movesOf } from './feeder-lanes.ts';
+import { type MoveTo, movedDrafts, movesOf } from './feeder-lanes.ts';
 import { MakeReady } from './MakeReady.tsx';
 
 interface FeederDialogProps {
@@ -33,7 +32,7 @@ export function FeederDialog(props: FeederDialogProps) {
   const loaded = floor.slots.get(slotKey(line, slot)) ?? null;
   const feeder = loaded?.feeder ?? null;
   if (doing === 'ready') return <MakeReady {...props} onDone={() => setDoing(null)} />;
-  if (doing === 'move' && loaded) return <Move loaded={loaded} onClose={onClose} />;
+  if (doing === 'move' && loaded) return <Move line={line} loaded={loaded} onClose={onClose} />;
   if (doing === 'aside' && feeder !== null) return <SetAside feeder={feeder} onClose={onClose} />;
   return (
     <Dialog title={feeder === null ? `${words.code} · ${slot}` : words.title(feeder)} onClose={onClose}>
@@ -167,13 +166,14 @@ function ReadyList({ line, slot }: { readonly line: string; readonly slot: strin
   );
 }
 
-/** Chooses the slot to which a feeder goes with what is on it. */
-function Move({ loaded, onClose }: { readonly loaded: SlotState; readonly onClose: () => void }) {
+/** Chooses the slot to which a feeder goes with what is on it. `line`: the one in hand, which may be a lane of the slot's line. */
+function Move(props: { readonly line: string; readonly loaded: SlotState; readonly onClose: () => void }) {
+  const { line, loaded, onClose } = props;
   const app = useApp();
   const floor = useFloor();
   const words = say(packWords).feeder;
   const refusal = useRefusal('verify-reel');
-  const moves = movesOf(floor, loaded);
+  const moves = movesOf(floor, loaded, line);
   return (
     <Dialog title={words.moveTitle(loaded.slot)} onClose={onClose}>
       <div class="stack" data-testid="move-dialog">
@@ -186,7 +186,7 @@ function Move({ loaded, onClose }: { readonly loaded: SlotState; readonly onClos
               testId={`move-to-${to}`}
               disabledReason={refusal}
               onPress={() => {
-                move(app, all).catch(() => undefined); // shown by the fault screen
+                move(app, line, all).catch(() => undefined); // shown by the fault screen
                 onClose();
               }}
             >
@@ -204,29 +204,10 @@ function Move({ loaded, onClose }: { readonly loaded: SlotState; readonly onClos
 }
 
 /** Writes a move down, every reel of the feeder with it, and offers to take it back. */
-async function move(app: App, all: MoveTo['all']): Promise<void> {
+async function move(app: App, line: string, all: MoveTo['all']): Promise<void> {
   const floor = app.store.floor();
   const words = say(packWords).feeder;
-  const entries = await app.write(
-    all.map(({ loaded: { line, slot, feeder, tapes }, to }) => {
-      const run = floor.current.get(line) ?? null;
-      const last = tapes.at(-1);
-      return {
-        kind: 'feeder.moved' as const,
-        payload: {
-          line,
-          run,
-          feeder,
-          from: slot,
-          to,
-          reel: ownIdOf(last?.reel),
-          part: last?.part ?? null,
-          panels: run === null ? 0 : (floor.runs.get(run)?.done ?? 0),
-          via: 'typed' as const,
-        },
-      };
-    }),
-  );
+  const entries = await app.write(movedDrafts(floor, line, all));
   const text = (of: (each: MoveTo['all'][number]) => string) => all.map(of).join(' · ');
   app.notice.value = {
     tone: 'plain',
@@ -238,7 +219,7 @@ async function move(app: App, all: MoveTo['all']): Promise<void> {
       label: words.undo,
       run: () => {
         app.record(
-          all.flatMap(({ loaded: { line, slot } }, at) => {
+          all.flatMap(({ loaded: { slot } }, at) => {
             const entry = entries[at];
             if (!entry) return [];
             const payload = { of: entryId(entry), line, slot, reason: 'taken back after moving' };

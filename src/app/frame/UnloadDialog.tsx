@@ -6,7 +6,7 @@ import { kindOnSlot } from '../../../shared/floor/packs.ts';
 import { hasOwnId } from '../../../shared/floor/reel-id.ts';
 import { slotEstimate, toEvidence, UNLIKELY_LOSS, unlikelyLoss } from '../../../shared/floor/remaining.ts';
 import type { SlotState } from '../../../shared/floor/state.ts';
-import { wantedOn } from '../../../shared/floor/wanted.ts';
+import { wantedByLanes } from '../../../shared/floor/wanted.ts';
 import { entryId } from '../../../shared/log/entry.ts';
 import { type App, useApp, useFloor } from '../app.ts';
 import { Button } from '../ui/Button.tsx';
@@ -136,7 +136,7 @@ export function UnloadDialog({
       <CountDialog
         what={loaded.slot}
         part={part}
-        pitchMm={wantedOn(floor, floor.chosen.get(loaded.line) ?? '', loaded.slot)?.pitchMm ?? null}
+        pitchMm={wantedByLanes(floor, loaded)?.pitchMm ?? null}
         before={
           estimate.parts === null ? null : { parts: estimate.parts, sd: estimate.sd, basis: 'counted-down' }
         }
