@@ -34,7 +34,8 @@ export function WarningChip(props: {
     zone: floor.lines.get(outlook.line)?.zone ?? 'UTC',
   });
   const said = sayWarning(loudest.slot, at(loudest));
-  const all = open.map((each) => toSayOf(each.slot, nameOf(each), at(each)));
+  const sentenceOf = (each: OpenWarning) => `${nameOf(each)} ${sayWarning(each.slot, at(each)).long}`;
+  const all = open.map((each) => toSayOf(each.slot, () => sentenceOf(each)));
   const more = open.length - 1;
   const slot = nameOf(loudest);
   const whole = `${slot} ${said.long}${more > 0 ? ` ${words.more(more)}` : ''}`;

@@ -23,10 +23,10 @@ export interface WarningSaid {
 /** Warnings that readers of the screen were told of, on whichever screen. */
 export const warningsTold = new Set<string>();
 
-/** What readers of the screen are told of a warning: once at each of its levels and tones. `name`: its slot as it is called here. */
-export function toSayOf(slot: SlotOutlook, name: string, at: Parameters<typeof sayWarning>[1]): ToSay {
+/** What readers of the screen are told of a warning: once at each of its levels and tones. `say`: its whole sentence, slot first. */
+export function toSayOf(slot: SlotOutlook, say: () => string): ToSay {
   const id = `${needKey(slot.loaded.line, slot.slot, slot.need)}#${slot.warning.level} ${warningTone(slot)}`;
-  return { id, text: `${name} ${sayWarning(slot, at).long}` };
+  return { id, say };
 }
 
 /** Names what nobody answers: another warning, or one that has become graver, is another thing to be told. */

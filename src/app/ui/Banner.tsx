@@ -2,11 +2,11 @@
 // them leave room for what they are about. It cannot be closed.
 
 import type { ComponentChildren } from 'preact';
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
 import { Icon } from './Icon.tsx';
-import { SaidOnce, type ToSay } from './SaidOnce.tsx';
+import { SaidOnce } from './SaidOnce.tsx';
 
 export interface BannerProps {
   readonly tone: 'care' | 'stop';
@@ -33,14 +33,11 @@ export function Banner(props: BannerProps) {
   const words = say(shellWords);
   const [isOpen, setOpen] = useState(false);
   const sentence = useRef<HTMLSpanElement>(null);
-  const [told, setTold] = useState<ToSay | null>(null);
-  useLayoutEffect(() => {
-    setTold({ id: about, text: `${slot ?? ''} ${sentence.current?.textContent}`.trim() });
-  }, [about]);
+  const toSay = { id: about, say: () => `${slot ?? ''} ${sentence.current?.textContent}`.trim() };
   const name = slot === null ? short : `${slot} ${short}`;
   return (
     <div class={`banner ${tone}${isOpen ? ' open' : ''}`} data-testid={testId} {...props.data}>
-      <SaidOnce all={told === null ? [] : [told]} />
+      <SaidOnce all={[toSay]} />
       {picture}
       <span class="grow">
         {slot !== null && (

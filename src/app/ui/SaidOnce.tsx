@@ -8,7 +8,8 @@ import { whenHeard } from './heard.ts';
 export interface ToSay {
   /** The same for the same thing, however its sentence changes. */
   readonly id: string;
-  readonly text: string;
+  /** Its sentence as it stands at that moment. */
+  readonly say: () => string;
 }
 
 /** What is not known yet, each once; known from now on. */
@@ -32,7 +33,7 @@ export function SaidOnce({ all, told }: { readonly all: readonly ToSay[]; readon
     const tell = () => {
       // As it stands when it is told: a question may have lain over it for minutes.
       const fresh = takeFresh(newest.current, known);
-      setText(fresh.map((each) => each.text).join(' '));
+      setText(fresh.map(({ say }) => say()).join(' '));
     };
     return place.current ? whenHeard(place.current, tell) : undefined;
   }, [ids]);

@@ -43,12 +43,12 @@ export function NowBand({ outlook, watch, hold }: NowBandProps) {
   const { loudest, waiting, elsewhere } = now;
   const tone = loudest === null ? '' : warningTone(loudest);
   const missed = plan?.missed.length ?? 0;
-  const at = {
-    outlook,
-    nowMs: app.nowMs.peek(),
-    zone: app.store.floor().lines.get(outlook.line)?.zone ?? 'UTC',
-  };
-  const all = watch.warnings.value.map((each) => toSayOf(each, each.slot, at));
+  const all = watch.warnings.value.map((each) =>
+    toSayOf(each, () => {
+      const zone = app.store.floor().lines.get(outlook.line)?.zone ?? 'UTC';
+      return `${each.slot} ${sayWarning(each, { outlook, nowMs: app.nowMs.peek(), zone }).long}`;
+    }),
+  );
   return (
     <section
       class={`nowband ${tone}`}

@@ -3,7 +3,7 @@
 import { expect, test } from 'vitest';
 import type { SlotOutlook } from '../../../../shared/outlook/line.ts';
 import type { Unanswered } from '../../../../shared/outlook/unanswered.ts';
-import { askedFor, toSayOf } from '../../../../src/app/frame/warning-text.ts';
+import { askedFor, sayWarning, toSayOf } from '../../../../src/app/frame/warning-text.ts';
 
 /** As much of a warning as is read here. */
 const warns = (level: SlotOutlook['warning']['level'], backup: string | null, inMs = 60_000) =>
@@ -17,7 +17,8 @@ const warns = (level: SlotOutlook['warning']['level'], backup: string | null, in
     turn: { after: null, backup },
   }) as unknown as SlotOutlook;
 
-const said = (slot: SlotOutlook) => toSayOf(slot, slot.slot, { outlook: null, nowMs: 0, zone: 'UTC' });
+const said = (slot: SlotOutlook) =>
+  toSayOf(slot, () => sayWarning(slot, { outlook: null, nowMs: 0, zone: 'UTC' }).long);
 
 test('a warning is another one at another level, and where what would have taken over is gone; not as it counts down', () => {
   const names = [
@@ -28,7 +29,7 @@ test('a warning is another one at another level, and where what would have taken
   ];
   expect(new Set(names.map((each) => said(each).id)).size).toBe(names.length);
   expect(said(warns('soon', null, 60_000)).id).toBe(said(warns('soon', null, 120_000)).id);
-  expect(said(warns('soon', null, 60_000)).text).not.toBe(said(warns('soon', null, 120_000)).text);
+  expect(said(warns('soon', null, 60_000)).say()).not.toBe(said(warns('soon', null, 120_000)).say());
 });
 
 test('what nobody answers is another thing once it is late, and once there is more of it', () => {

@@ -6,10 +6,10 @@ import { takeFresh } from '../../../../src/app/ui/SaidOnce.tsx';
 test('takeFresh() takes a thing once, also where it is named twice in one breath', () => {
   const known = new Set(['a']);
   const all = [
-    { id: 'a', text: 'first' },
-    { id: 'b', text: 'second' },
-    { id: 'b', text: 'second, by the other lane' },
+    { id: 'a', say: () => 'first' },
+    { id: 'b', say: () => 'second' },
+    { id: 'b', say: () => 'second, by the other lane' },
   ];
-  expect(takeFresh(all, known).map(({ text }) => text)).toEqual(['second']);
+  expect(takeFresh(all, known).map(({ say }) => say())).toEqual(['second']);
   expect(takeFresh(all, known)).toEqual([]);
 });
