@@ -3,7 +3,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { startBrowser } from './support/browser.ts';
-import { tapOn } from './support/finger.ts';
+import { press } from './support/finger.ts';
 import { expectWhole, readLog, scan, signIn } from './support/floor.ts';
 import { joinPlant, untilSent } from './support/joined.ts';
 import { look } from './support/look.ts';
@@ -19,11 +19,6 @@ afterAll(async () => {
 });
 
 const stateOf = (page: Page, step: string) => page.getByTestId(`step-${step}`).getAttribute('data-state');
-async function press(page: Page, testId: string): Promise<void> {
-  const control = page.getByTestId(testId);
-  await control.scrollIntoViewIfNeeded();
-  await tapOn(page, control);
-}
 const open = async (page: Page, name: string) => {
   await page.goto(`${server.url}#/plant/${name}`);
 };

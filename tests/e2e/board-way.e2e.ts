@@ -4,7 +4,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { drawn } from './support/clock.ts';
-import { tapOn } from './support/finger.ts';
+import { press, tapOn } from './support/finger.ts';
 import { goOn, ownEntries, reelLabel, scanAll } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
@@ -16,8 +16,6 @@ async function touch(page: Page, control: Locator): Promise<void> {
   await control.scrollIntoViewIfNeeded();
   await tapOn(page, control);
 }
-
-const press = (page: Page, testId: string) => touch(page, page.getByTestId(testId).first());
 
 async function give(page: Page, name: string, content: string, input: string): Promise<void> {
   const file = { name, mimeType: 'application/octet-stream', buffer: Buffer.from(content) };

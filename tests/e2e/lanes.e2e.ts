@@ -5,18 +5,21 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { startBrowser, waitReady } from './support/browser.ts';
 import { drawn, giveClock } from './support/clock.ts';
-import { tapOn } from './support/finger.ts';
+import { press } from './support/finger.ts';
 import {
+  endRun,
   expectWhole,
   goOn,
   goTo,
+  openAt,
   pad,
   readLog,
   reelLabel,
-  scan,
-  seeVerdict,
+  scanAll,
+  signIn,
   steady,
 } from './support/floor.ts';
+import { addPerson } from './support/joined.ts';
 import { look } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 
@@ -50,23 +53,11 @@ const lanes = [
 ] as const;
 type Lane = (typeof lanes)[number];
 
-async function press(page: Page, testId: string): Promise<void> {
-  const control = page.getByTestId(testId);
-  await control.scrollIntoViewIfNeeded();
-  await steady(page);
-  await tapOn(page, control);
-}
-
-const open = (page: Page, hash: string) =>
-  page.evaluate((to) => {
-    location.hash = to;
-  }, hash);
-
 const entriesOf = async (page: Page, kind: string) =>
   (await readLog(page, 'reelward-log')).filter((entry) => entry.kind === kind);
 
 async function takeInHand(page: Page, { line, name }: Lane): Promise<void> {
-  await open(page, '#/lines');
+  await openAt(page, '#/lines');
   await press(page, `line-${line}`);
   await page.getByTestId('screen-line').waitFor();
   await expect.poll(() => page.locator('.topbar .whereabouts b').textContent()).toBe(name);
@@ -78,7 +69,7 @@ async function importSetup(
   lane: Omit<Lane, 'product'> & { readonly product: string },
   shared = 'BW-100',
 ): Promise<void> {
-  await open(page, '#/plant/sheet');
+  await openAt(page, '#/plant/sheet');
   const sheet = `Slot,Part,Qty per panel,Tape width,Pitch\n${SHARED},${shared},${lane.perPanel},8,4\n${lane.own},${lane.part},1,8,4\n`;
   const name = `${lane.product.toLowerCase().replace(' ', '-')}.csv`;
   const file = { name, mimeType: 'application/octet-stream', buffer: Buffer.from(sheet) };
@@ -101,9 +92,7 @@ async function load(
   slot: string,
   fields: Readonly<Record<string, string>>,
 ): Promise<string | null> {
-  await scan(page, slot);
-  await scan(page, reelLabel(fields));
-  const { verdict } = await seeVerdict(page);
+  const { verdict } = await scanAll(page, slot, reelLabel(fields));
   await goOn(page);
   return verdict;
 }
@@ -111,7 +100,7 @@ async function load(
 /** What the slot has left, as its dialog on Load says. */
 async function leftOn(page: Page, slot: string): Promise<string> {
   await goTo(page, 'line'); // the address of a slot is read by a Load that opens
-  await open(page, `#/load/${slot}`);
+  await openAt(page, `#/load/${slot}`);
   const dialog = page.locator('dialog[open]');
   await dialog.waitFor();
   const text = (await dialog.textContent()) ?? '';
@@ -144,16 +133,11 @@ it('builds two products at once from the same slots', { timeout: 600_000 }, asyn
   page.setDefaultTimeout(60_000);
   await page.goto(`${server.url}#/plant/people`);
   await waitReady(page);
-  await page.getByTestId('person-name').fill('Elif');
-  await page.getByTestId('person-badge').fill('E-1');
-  await page.getByTestId('person-pin').fill('4401');
-  await press(page, 'person-save');
-  await page.getByText('Elif saved.').waitFor();
-  await scan(page, 'E-1');
-  await expect.poll(() => page.getByTestId('sign-in').textContent()).toContain('Elif');
+  await addPerson(page, 'Elif', { badge: 'E-1', role: 'Engineer', pin: '4401' });
+  await signIn(page, 'E-1');
 
   // The engineer tells the line and its second lane.
-  await open(page, '#/plant/lines');
+  await openAt(page, '#/plant/lines');
   await page.getByTestId('bank-first-1').fill('M1-F-001');
   await page.getByTestId('bank-last-1').fill('M1-F-010');
   await press(page, 'line-add-lane');
@@ -187,7 +171,7 @@ it('builds two products at once from the same slots', { timeout: 600_000 }, asyn
   await countPanels(page, '40');
   // 6,000 less 10 panels of 30 and 40 of 20.
   expect(await leftOn(page, SHARED)).toMatch(/4,[89]\d\d/);
-  await open(page, '#/lines');
+  await openAt(page, '#/lines');
   for (const { line } of lanes)
     await expect.poll(() => page.getByTestId(`line-${line}`).getAttribute('data-state')).toBe('running');
   await look(page, { where: 'both lanes at one glance' });
@@ -208,7 +192,7 @@ it('builds two products at once from the same slots', { timeout: 600_000 }, asyn
   expect(await leftOn(page, SHARED)).toMatch(/10,[89]\d\d/);
 
   // The first reel is on the panels of both products.
-  await open(page, '#/log/trace');
+  await openAt(page, '#/log/trace');
   await press(page, 'trace-lot');
   await page.getByTestId('trace-text').fill('LOT-1');
   await press(page, 'trace-ask');
@@ -221,11 +205,7 @@ it('builds two products at once from the same slots', { timeout: 600_000 }, asyn
 
   // The second lane ends its run, and its next product wants another part on the shared slot: the reel stays for the first lane.
   await takeInHand(page, two);
-  await press(page, 'run-stop');
-  await press(page, 'stop-break');
-  await press(page, 'run-end');
-  await press(page, 'run-end-yes');
-  await page.getByTestId('run-start').waitFor();
+  await endRun(page);
   await importSetup(page, { ...two, product: 'Scree lamp' }, 'BW-777');
   const screen = page.getByTestId('screen-load');
   await expect.poll(() => screen.textContent()).toContain('1 kept for another lane');
@@ -235,10 +215,8 @@ it('builds two products at once from the same slots', { timeout: 600_000 }, asyn
   expect(said).not.toContain('to take out');
   expect(said).not.toContain('Every slot has its reel');
   await look(page, { where: 'a slot that is kept for the other lane' });
-  await scan(page, SHARED);
-  await scan(page, reelLabel({ P: 'BW-777', Q: '6000', '1T': 'LOT-9', '3S': 'R-9' }));
-  const { verdict } = await seeVerdict(page);
-  expect(verdict).toBe('refused');
+  const kept = reelLabel({ P: 'BW-777', Q: '6000', '1T': 'LOT-9', '3S': 'R-9' });
+  expect((await scanAll(page, SHARED, kept)).verdict).toBe('refused');
   await expect.poll(() => page.locator('body').textContent()).toContain('Kept for the other lane');
   await look(page, { where: 'a scan on a slot that is kept' });
   await goOn(page);

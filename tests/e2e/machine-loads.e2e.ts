@@ -18,7 +18,7 @@ import * as said from '../src/link/ipc2591/said.ts';
 import { sendEnvelopes } from './support/amqp.ts';
 import { startBrowser } from './support/browser.ts';
 import { tellAt } from './support/colleague.ts';
-import { openTablet, pad, readLog, signIn, type Tablet } from './support/floor.ts';
+import { openAt, openTablet, pad, readLog, signIn, type Tablet } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 
@@ -56,10 +56,7 @@ afterAll(async () => {
 });
 
 const stamp = () => ({ TimeStamp: new Date().toISOString() });
-const goTo = (hash: string) =>
-  tablet.page.evaluate((to) => {
-    location.hash = to;
-  }, hash);
+const goTo = (hash: string) => openAt(tablet.page, hash);
 
 /** A plant with a line, two verified reels and an engineer; a tablet at it; a link that may ask and answer its machine. */
 async function begin(): Promise<void> {

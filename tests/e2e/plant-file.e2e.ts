@@ -5,7 +5,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { startBrowser, waitReady } from './support/browser.ts';
 import { drawn, giveClock } from './support/clock.ts';
-import { tapOn } from './support/finger.ts';
+import { press, tapOn } from './support/finger.ts';
 import { expectWhole, readLog } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
@@ -27,12 +27,6 @@ async function tablet(hash: string, size = { width: 1280, height: 800 }): Promis
   await page.goto(`${server.url}${hash}`);
   await waitReady(page);
   return page;
-}
-
-async function press(page: Page, testId: string): Promise<void> {
-  const control = page.getByTestId(testId);
-  await control.scrollIntoViewIfNeeded();
-  await tapOn(page, control);
 }
 
 async function give(page: Page, name: string, content: string): Promise<void> {

@@ -8,6 +8,7 @@ import { pass } from './support/clock.ts';
 import { type RunningDemo, startDemo } from './support/demo.ts';
 import {
   goTo,
+  openAt,
   openTablet,
   ownEntries,
   readLog,
@@ -33,9 +34,7 @@ afterAll(async () => {
 async function onBoth(work: (page: Page) => Promise<void>): Promise<void> {
   const tablet = await openTablet(browser, demo.url);
   const { page } = tablet;
-  await page.evaluate(() => {
-    location.hash = '#/plant/tablet';
-  });
+  await openAt(page, '#/plant/tablet');
   await page.getByTestId('also-L3').click();
   await goTo(page, 'line');
   await page.getByTestId('beside-L3').waitFor();
@@ -120,9 +119,7 @@ describe('a tablet of two lines', () => {
     onBoth(async (page) => {
       const { reel } = await runningOn(page, 'L3');
       const { slot } = await runningOn(page, 'L2');
-      await page.evaluate((named) => {
-        location.hash = `#/load/${named}`;
-      }, slot);
+      await openAt(page, `#/load/${slot}`);
       const dialog = page.locator('dialog[open]');
       await dialog.waitFor();
       expect(await dialog.textContent()).toContain(slot);
@@ -166,9 +163,7 @@ describe('a tablet of two lines', () => {
       const { reel } = await runningOn(page, 'L3', ({ lot }) => typeof lot === 'string' && !here.has(lot));
       const lot = (await readLog(page)).find(({ payload }) => payload['reel'] === reel)?.payload['lot'];
       await signIn(page, 'BADGE-3301');
-      await page.evaluate(() => {
-        location.hash = '#/plant/parts/blocks';
-      });
+      await openAt(page, '#/plant/parts/blocks');
       await page.getByTestId('block-add').click();
       await page.getByTestId('block-value').fill(String(lot));
       await page.getByTestId('block-reason').fill('Cracked bodies');

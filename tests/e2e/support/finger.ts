@@ -53,6 +53,13 @@ export async function tapOn(page: Page, control: Locator): Promise<void> {
   lastTaps.set(page, Date.now());
 }
 
+/** Scrolls to the control with this test id, the first of several, and taps its middle. */
+export async function press(page: Page, testId: string): Promise<void> {
+  const control = page.getByTestId(testId).first();
+  await control.scrollIntoViewIfNeeded();
+  await tapOn(page, control);
+}
+
 /** Taps the button with this name. */
 export async function tap(page: Page, name: string): Promise<void> {
   await tapOn(page, page.getByRole('button', { name, exact: true }));

@@ -340,6 +340,13 @@ export async function arrived(page: Page): Promise<void> {
   await page.locator('[data-coming]').first().waitFor({ state: 'detached' });
 }
 
+/** Goes to an address of the app, as a link does. */
+export async function openAt(page: Page, hash: string): Promise<void> {
+  await page.evaluate((to) => {
+    location.hash = to;
+  }, hash);
+}
+
 /** Goes to a screen by its navigation. */
 export async function goTo(page: Page, screen: string): Promise<void> {
   await page.getByTestId(`nav-${screen}`).click();

@@ -4,7 +4,7 @@ import type { Browser, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { waitReady } from './browser.ts';
 import { giveClock } from './clock.ts';
-import { pad } from './floor.ts';
+import { openAt, pad } from './floor.ts';
 
 /** The chip that tells how the tablet stands to its own copy and to the server. */
 export const chip = (page: Page) => page.getByTestId('offline');
@@ -57,9 +57,7 @@ export async function addPerson(
   name: string,
   row: { readonly badge: string; readonly role: string; readonly pin: string },
 ): Promise<void> {
-  await page.evaluate(() => {
-    location.hash = '#/plant/people';
-  });
+  await openAt(page, '#/plant/people');
   await page.getByTestId('person-form').or(page.getByTestId('person-add')).first().waitFor();
   const isFirst = await page.getByTestId('person-first').isVisible();
   if (!isFirst) await page.getByTestId('person-add').click();
