@@ -3,10 +3,10 @@
 import { unloadedFacts } from '../../../shared/desk/unloaded.ts';
 import { slotKey } from '../../../shared/floor/state.ts';
 import type { CountBasis, Source } from '../../../shared/floor/vocabulary.ts';
-import { entryId } from '../../../shared/log/entry.ts';
 import type { App } from '../app.ts';
 import { loadWords } from '../words/load.ts';
 import { say } from '../words/words.ts';
+import { offerBack } from './offer-back.ts';
 
 /** What somebody counted on the reel that comes off; null where nobody did. */
 export interface CountedLeft {
@@ -25,7 +25,7 @@ export async function takeOut(
   const loaded = floor.slots.get(slotKey(line, slot));
   if (!loaded) return;
   const words = say(loadWords);
-  const [entry] = await app
+  const entries = await app
     .write([
       {
         kind: 'reel.unloaded',
@@ -38,16 +38,10 @@ export async function takeOut(
       },
     ])
     .catch(() => []); // the fault screen has told
-  if (!entry) return;
-  app.notice.value = {
-    tone: 'plain',
-    text: words.unloaded(slot),
-    act: {
-      label: words.undo,
-      run: () => {
-        const payload = { of: entryId(entry), line, slot, reason: 'taken back after unloading' };
-        app.record([{ kind: 'entry.corrected', payload }]);
-      },
-    },
-  };
+  if (entries.length === 0) return;
+  offerBack(
+    app,
+    { tone: 'plain', text: words.unloaded(slot) },
+    { label: words.undo, reason: 'taken back after unloading', slots: [{ line, slot }], entries },
+  );
 }

@@ -4,8 +4,8 @@ import { useState } from 'preact/hooks';
 import { careAfter, isCareDue, placedBy } from '../../../shared/floor/fold-feeders.ts';
 import { slotEstimate } from '../../../shared/floor/remaining.ts';
 import { type SlotState, slotKey } from '../../../shared/floor/state.ts';
-import { entryId } from '../../../shared/log/entry.ts';
 import { type App, useApp, useFloor } from '../app.ts';
+import { offerBack } from '../desk/offer-back.ts';
 import { useRefusal } from '../may.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
@@ -209,26 +209,20 @@ async function move(app: App, line: string, all: MoveTo['all']): Promise<void> {
   const words = say(packWords).feeder;
   const entries = await app.write(movedDrafts(floor, line, all));
   const text = (of: (each: MoveTo['all'][number]) => string) => all.map(of).join(' · ');
-  app.notice.value = {
-    tone: 'plain',
-    text: words.moved(
-      text(({ loaded }) => loaded.slot),
-      text(({ to }) => to),
-    ),
-    act: {
+  const told = words.moved(
+    text(({ loaded }) => loaded.slot),
+    text(({ to }) => to),
+  );
+  offerBack(
+    app,
+    { tone: 'plain', text: told },
+    {
       label: words.undo,
-      run: () => {
-        app.record(
-          all.flatMap(({ loaded: { slot } }, at) => {
-            const entry = entries[at];
-            if (!entry) return [];
-            const payload = { of: entryId(entry), line, slot, reason: 'taken back after moving' };
-            return [{ kind: 'entry.corrected' as const, payload }];
-          }),
-        );
-      },
+      reason: 'taken back after moving',
+      slots: all.map(({ loaded: { slot } }) => ({ line, slot })),
+      entries,
     },
-  };
+  );
 }
 
 /** Says why a feeder must not be used until it was seen to. */

@@ -9,6 +9,7 @@ import type { SlotState } from '../../../shared/floor/state.ts';
 import { wantedByLanes } from '../../../shared/floor/wanted.ts';
 import { entryId } from '../../../shared/log/entry.ts';
 import { type App, useApp, useFloor } from '../app.ts';
+import { offerBack } from '../desk/offer-back.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
 import { ChoiceField } from '../ui/Field.tsx';
@@ -55,27 +56,17 @@ async function unload(app: App, loaded: SlotState, left: Left, others: readonly 
   offerLabel(app, tape?.reel ?? null);
   const words = say(loadWords);
   const shown = entry ? lossSentence(app, entryId(entry)) : null;
-  app.notice.value = {
-    tone: shown?.isWrong ? 'care' : 'plain',
-    text: [words.unloaded([loaded, ...others].map((each) => each.slot).join(' · ')), shown?.text ?? '']
-      .join(' ')
-      .trim(),
-    act: {
+  const text = words.unloaded([loaded, ...others].map((each) => each.slot).join(' · '));
+  offerBack(
+    app,
+    { tone: shown?.isWrong ? 'care' : 'plain', text: [text, shown?.text ?? ''].join(' ').trim() },
+    {
       label: words.undo,
-      run: () => {
-        app.record(
-          [loaded, ...others].flatMap((each, at) => {
-            const written = off[at];
-            if (!written) return [];
-            const { line } = each;
-            const reason = 'taken back after unloading';
-            const payload = { of: entryId(written), line, slot: each.slot, reason };
-            return [{ kind: 'entry.corrected' as const, payload }];
-          }),
-        );
-      },
+      reason: 'taken back after unloading',
+      slots: [loaded, ...others],
+      entries: off,
     },
-  };
+  );
 }
 
 /** A reel without an id that comes off with parts on it is offered a label: it would begin anew at its next load. */
