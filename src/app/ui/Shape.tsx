@@ -7,6 +7,12 @@ export const verdictTones = {
   held: 'care',
 } as const satisfies Record<Verdict, 'go' | 'stop' | 'care'>;
 
+/** A verdict's shape as a letter, where it stands in a line of text. */
+export const verdictSigns = { accepted: '✓', refused: '✕', held: '?' } as const satisfies Record<
+  Verdict,
+  string
+>;
+
 /** A verdict's shape, told apart without colour: a disc with a tick, an eight-corner with a cross, a diamond with a question. */
 export function VerdictShape({ verdict, size = 160 }: { readonly verdict: Verdict; readonly size?: number }) {
   const outline = {

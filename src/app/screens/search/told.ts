@@ -5,7 +5,7 @@ import { blockReasons } from '../../../../shared/floor/fits.ts';
 import { placeOf } from '../../../../shared/floor/fold-places.ts';
 import { isEntryKind } from '../../../../shared/floor/kinds.ts';
 import { hasOwnId } from '../../../../shared/floor/reel-id.ts';
-import { type SlotAnswer, slotKeptFor, slotRight } from '../../../../shared/floor/slot-right.ts';
+import { type SlotAnswer, slotLooker } from '../../../../shared/floor/slot-right.ts';
 import { type FloorState, type Reel, type SlotState, slotKey } from '../../../../shared/floor/state.ts';
 import { type Verdict, verdicts } from '../../../../shared/floor/vocabulary.ts';
 import { wantedOn } from '../../../../shared/floor/wanted.ts';
@@ -15,7 +15,7 @@ import type { Thing } from '../../../../shared/search/floor-things.ts';
 import { leftOn } from '../../left-on.ts';
 import { reelName } from '../../reel-name.ts';
 import { address } from '../../router.ts';
-import { verdictTones } from '../../ui/Shape.tsx';
+import { verdictSigns, verdictTones } from '../../ui/Shape.tsx';
 import { visible } from '../../ui/visible.ts';
 import { loadWords } from '../../words/load.ts';
 import { logWords } from '../../words/log.ts';
@@ -52,7 +52,6 @@ export interface Behind {
 }
 
 const blockedMark = (): Mark => ({ tone: 'stop', sign: '✕', text: say(stockWords).blocked });
-const verdictSigns = { accepted: '✓', refused: '✕', held: '?' } as const;
 const verdictMark = (verdict: Verdict): Mark => ({
   tone: verdictTones[verdict],
   sign: verdictSigns[verdict],
@@ -153,13 +152,12 @@ const slotMarks: Readonly<Record<SlotAnswer, Pick<Mark, 'tone' | 'sign'>>> = {
 function slotMark(floor: FloorState, line: string, slot: string): Mark {
   const words = say(searchWords);
   const setup = floor.chosen.get(line) ?? '';
-  const is = slotRight(floor, line, setup, slot);
-  const lane = slotKeptFor(floor, line, setup, slot);
-  if (lane !== null)
-    return { tone: 'care', sign: '=', text: say(loadWords).keptFor(floor.lines.get(lane)?.name ?? lane) };
-  return is === null
-    ? { tone: 'plain', sign: '–', text: words.notWanted }
-    : { ...slotMarks[is], text: words.slotIs[is] };
+  const wanted = wantedOn(floor, setup, slot);
+  if (wanted === null) return { tone: 'plain', sign: '–', text: words.notWanted };
+  const { is, keptFor } = slotLooker(floor, line, setup)(wanted);
+  return keptFor === null
+    ? { ...slotMarks[is], text: words.slotIs[is] }
+    : { tone: 'care', sign: '=', text: say(loadWords).keptFor(floor.lines.get(keptFor)?.name ?? keptFor) };
 }
 
 function tellSlot(floor: FloorState, { line, slot }: { readonly line: string; readonly slot: string }): Told {
