@@ -14,7 +14,7 @@ const measured: ReadonlySet<string> = new Set([
   'guard',
 ]);
 
-/** Numbers of parts that are always thousands. */
+/** Numbers of placements, which may be large: written with their thousands apart. */
 const counts: ReadonlySet<string> = new Set(['placed', 'after']);
 
 /** Spans in words, figures as people write them, lists with commas; what is not known is empty. */

@@ -88,8 +88,8 @@ export const words: Sentences<typeof english> = {
     putIn: (part) => sentence`ركّب ${part}`,
   },
   onLane: {
-    off: (part) => sentence`ارفع البكرة ${part} عن هذا المسار؛ يبقى المغذي مكانه`,
-    on: (part) => sentence`ضع ${part} على هذا المسار؛ يبقى المغذي مكانه`,
+    off: (part) => sentence`ارفع بكرة ${part} عن هذا المسار من المغذي؛ يبقى المغذي مكانه`,
+    on: (part) => sentence`ضع ${part} على هذا المسار من المغذي؛ يبقى المغذي مكانه`,
   },
   scanSlot: 'امسح الموضع، ثم البكرة. فتُعلَّم النقلة منجزة.',
   doneNow: 'أُنجز في هذا التبديل',

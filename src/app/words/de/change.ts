@@ -103,8 +103,8 @@ export const words: Sentences<typeof english> = {
     putIn: (part) => `${part} einsetzen`,
   },
   onLane: {
-    off: (part) => `Rolle ${part} von dieser Spur abnehmen; der Feeder bleibt`,
-    on: (part) => `${part} auf diese Spur; der Feeder bleibt`,
+    off: (part) => `Die Rolle ${part} von dieser Spur des Feeders abnehmen; der Feeder bleibt`,
+    on: (part) => `${part} auf diese Spur des Feeders; der Feeder bleibt`,
   },
   scanSlot: 'Scannen Sie den Platz, dann die Rolle. Der Handgriff wird dann abgehakt.',
   doneNow: 'In dieser Umrüstung erledigt',

@@ -103,8 +103,8 @@ export const words = {
     putIn: (part: string) => `Put ${part} in`,
   },
   onLane: {
-    off: (part: string) => `From this lane take reel ${part}; the feeder stays`,
-    on: (part: string) => `Put ${part} on this lane; the feeder stays`,
+    off: (part: string) => `Take the reel of ${part} off this lane of the feeder; the feeder stays`,
+    on: (part: string) => `Put ${part} on this lane of the feeder; the feeder stays`,
   },
   scanSlot: 'Scan the slot, then the reel. The move is then ticked off.',
   doneNow: 'Done in this changeover',

@@ -67,9 +67,9 @@ export const words = {
   clockOfAhead: (name: string, span: string) => `${name}: ${span} ahead`,
   clockOfBehind: (name: string, span: string) => `${name}: ${span} behind`,
   clocksOffHelp: 'Correct them: what these tablets write may be in the wrong order.',
-  stateNears: (share: string) => `What a new tablet starts from takes ${share} of its room`,
+  stateNears: (share: string) => `What a new tablet starts from fills ${share} of its room`,
   stateNearsHelp:
-    'Once it is full, a new tablet reads the whole log first, for minutes. Join spare tablets while it is quick, and tell whoever looks after the server.',
+    'Once that is full, a new tablet first reads the whole log, which takes minutes. Join spare tablets while it is quick, and tell whoever looks after the server.',
   stateOver: 'New tablets start slowly',
   stateOverHelp:
     'What a new tablet starts from is too large to hand over: it reads the whole log first, for minutes. Join it before you need it and leave it open, plugged in. Nothing is lost.',

@@ -103,8 +103,8 @@ export const words: Sentences<typeof english> = {
     putIn: (part) => `Meter ${part}`,
   },
   onLane: {
-    off: (part) => `Quitar la bobina ${part} de este carril; el alimentador se queda`,
-    on: (part) => `Poner ${part} en este carril; el alimentador se queda`,
+    off: (part) => `Quitar la bobina de ${part} de este carril del alimentador; el alimentador se queda`,
+    on: (part) => `Poner ${part} en este carril del alimentador; el alimentador se queda`,
   },
   scanSlot: 'Escanee la posición y luego la bobina. El movimiento se marca solo.',
   doneNow: 'Hecho en este cambio',

@@ -88,8 +88,8 @@ export const words: Sentences<typeof english> = {
     putIn: (part) => `Betenni: ${part}`,
   },
   onLane: {
-    off: (part) => `Tekercs levétele erről a sávról: ${part}; a feeder marad`,
-    on: (part) => `Erre a sávra: ${part}; a feeder marad`,
+    off: (part) => `Tekercs levétele a feeder e sávjáról: ${part}; a feeder marad`,
+    on: (part) => `A feeder e sávjára: ${part}; a feeder marad`,
   },
   scanSlot: 'Olvassa be a helyet, majd a tekercset. A mozgatás ekkor kipipálódik.',
   doneNow: 'Kész ebben az átállásban',

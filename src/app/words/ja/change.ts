@@ -77,8 +77,8 @@ export const words: Sentences<typeof english> = {
     putIn: (part) => `${part}を取り付ける`,
   },
   onLane: {
-    off: (part) => `このレーンのリール${part}を外す（フィーダーはそのまま）`,
-    on: (part) => `このレーンに${part}を付ける（フィーダーはそのまま）`,
+    off: (part) => `フィーダーのこのレーンから${part}のリールを外す（フィーダーはそのまま）`,
+    on: (part) => `フィーダーのこのレーンに${part}を付ける（フィーダーはそのまま）`,
   },
   scanSlot: 'スロット、リールの順にスキャンしてください。その移動にチェックが付きます。',
   doneNow: 'この段取り替えで完了',

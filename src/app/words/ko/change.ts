@@ -77,8 +77,8 @@ export const words: Sentences<typeof english> = {
     putIn: (part) => `${part} 끼우기`,
   },
   onLane: {
-    off: (part) => `이 레인의 릴 ${part} 빼기: 피더는 그대로`,
-    on: (part) => `이 레인에 ${part} 걸기: 피더는 그대로`,
+    off: (part) => `피더의 이 레인에서 ${part} 릴 빼기: 피더는 그대로`,
+    on: (part) => `피더의 이 레인에 ${part} 걸기: 피더는 그대로`,
   },
   scanSlot: '슬롯을 스캔한 다음 릴을 스캔하십시오. 그러면 이동이 체크됩니다.',
   doneNow: '이번 기종 교체에서 완료',

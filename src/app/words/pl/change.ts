@@ -102,8 +102,8 @@ export const words: Sentences<typeof english> = {
     putIn: (part) => `Włóż ${part}`,
   },
   onLane: {
-    off: (part) => `Zdejmij rolkę ${part} z tego toru; podajnik zostaje`,
-    on: (part) => `Załóż ${part} na ten tor; podajnik zostaje`,
+    off: (part) => `Zdejmij rolkę ${part} z tego toru podajnika; podajnik zostaje`,
+    on: (part) => `Załóż ${part} na ten tor podajnika; podajnik zostaje`,
   },
   scanSlot: 'Zeskanuj slot, potem rolkę. Przestawienie zostanie odhaczone.',
   doneNow: 'Zrobione w tym przezbrojeniu',

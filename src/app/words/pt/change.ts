@@ -91,8 +91,8 @@ export const words: Sentences<typeof english> = {
     putIn: (part) => `Colocar ${part}`,
   },
   onLane: {
-    off: (part) => `Retirar o rolo ${part} desta pista; o feeder fica`,
-    on: (part) => `Pôr ${part} nesta pista; o feeder fica`,
+    off: (part) => `Retirar o rolo de ${part} desta pista do feeder; o feeder fica`,
+    on: (part) => `Pôr ${part} nesta pista do feeder; o feeder fica`,
   },
   scanSlot: 'Escaneie o slot e depois o rolo. O movimento é então marcado.',
   doneNow: 'Feito nesta troca',

@@ -87,8 +87,8 @@ export const words: Sentences<typeof english> = {
     putIn: (part) => `Lắp ${part} vào`,
   },
   onLane: {
-    off: (part) => `Tháo cuộn ${part} khỏi làn này; feeder ở lại`,
-    on: (part) => `Lắp ${part} vào làn này; feeder ở lại`,
+    off: (part) => `Tháo cuộn ${part} khỏi làn này của feeder; feeder ở lại`,
+    on: (part) => `Lắp ${part} vào làn này của feeder; feeder ở lại`,
   },
   scanSlot: 'Quét slot, rồi quét cuộn. Lần chuyển đó sẽ được đánh dấu xong.',
   doneNow: 'Đã làm trong lần đổi này',

@@ -76,8 +76,8 @@ export const words: Sentences<typeof english> = {
     putIn: (part) => `装上 ${part}`,
   },
   onLane: {
-    off: (part) => `取下此通道的料盘 ${part}；飞达不动`,
-    on: (part) => `把 ${part} 装上此通道；飞达不动`,
+    off: (part) => `从飞达的此通道取下料盘 ${part}；飞达不动`,
+    on: (part) => `把 ${part} 装上飞达的此通道；飞达不动`,
   },
   scanSlot: '扫描站位，再扫料盘。该移动随即勾选。',
   doneNow: '本次换线已完成',
