@@ -8,14 +8,9 @@ import { plantDay } from '../../shared/floor/plant-day.ts';
 import { shelfFor, shelfSteps } from '../../shared/floor/shelf.ts';
 import { copyState, emptyState, type FloorState, type Reel, type Setup } from '../../shared/floor/state.ts';
 import { seededChance } from '../../shared/kit/chance.ts';
-import {
-  findReels,
-  findSteps,
-  listSteps,
-  placeSteps,
-  reelFilters,
-} from '../../src/app/screens/stock/found-reels.ts';
+import { findSteps, listSteps, placeSteps, reelFilters } from '../../src/app/screens/stock/found-reels.ts';
 import { wantedSlot } from '../shared/floor/story.ts';
+import { toTheEnd } from '../to-the-end.ts';
 
 const PACKAGES = Number(process.env['REELWARD_PACKAGES'] ?? 20_000);
 const SLOWDOWN = 6;
@@ -145,13 +140,15 @@ stepped(
 held(
   'a letter of the search',
   measured(300, (at) =>
-    findReels(floor, { query: queries[at % queries.length] ?? '', filter: 'all', most: 60 }),
+    toTheEnd(findSteps(floor, { query: queries[at % queries.length] ?? '', filter: 'all', most: 60 })),
   ),
 );
 held(
   'a filter',
   measured(100, (at) =>
-    findReels(floor, { query: '', filter: reelFilters[at % reelFilters.length] ?? 'all', most: 60 }),
+    toTheEnd(
+      findSteps(floor, { query: '', filter: reelFilters[at % reelFilters.length] ?? 'all', most: 60 }),
+    ),
   ),
 );
 stepped('the places', placeSteps(floor));
@@ -178,7 +175,7 @@ held(
 );
 
 const byHand = queries.map(plainCount);
-const byList = queries.map((query) => findReels(floor, { query, filter: 'all', most: 60 }).count);
+const byList = queries.map((query) => toTheEnd(findSteps(floor, { query, filter: 'all', most: 60 })).count);
 const isAlike = byHand.every((count, at) => count === byList[at]);
 console.log(`each search finds as many as a plain look at every package: ${isAlike ? 'yes' : 'NO'}`);
 if (!isAlike) process.exitCode = 1;

@@ -10,13 +10,13 @@ export function ForLanes({ line, slot }: { readonly line: string; readonly slot:
   const floor = useFloor();
   const lanes = lanesTaking(floor, line).flatMap((lane) => {
     const wanted = wantedOn(floor, lane.setup, slot);
-    return wanted ? [{ name: floor.lines.get(lane.line)?.name ?? lane.line, wanted }] : [];
+    return wanted ? [{ line: lane.line, name: floor.lines.get(lane.line)?.name ?? lane.line, wanted }] : [];
   });
   if (lanes.length === 0) return null;
   return (
     <div data-testid="for-lanes">
-      {lanes.map(({ name, wanted }) => (
-        <p key={name}>{say(feedWords).forLane(name, wanted.part, formatCount(wanted.perPanel))}</p>
+      {lanes.map(({ line: lane, name, wanted }) => (
+        <p key={lane}>{say(feedWords).forLane(name, wanted.part, formatCount(wanted.perPanel))}</p>
       ))}
     </div>
   );

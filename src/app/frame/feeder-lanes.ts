@@ -1,6 +1,6 @@
 // The reels that hang on one feeder beside the one in hand: they come off with it, and where it goes they go. Pure.
 
-import { compareSlots, feederKey, isLane, isLaneBeside, isSameLane } from '../../../shared/floor/address.ts';
+import { compareSlots, feederKey, isLaneBeside, isSameLane } from '../../../shared/floor/address.ts';
 import { slotsWanting } from '../../../shared/floor/fits.ts';
 import { ownIdOf } from '../../../shared/floor/reel-id.ts';
 import type { FloorState, SlotState } from '../../../shared/floor/state.ts';
@@ -33,7 +33,7 @@ export function movesOf(floor: FloorState, loaded: SlotState, line: string): rea
   const wanting = (of: SlotState) => slotsWanting(floor, setup, of.tapes.at(-1)?.part ?? '');
   const beside = lanesBeside(floor, loaded);
   return wanting(loaded).flatMap((to) => {
-    if (taken.has(feederKey(to)) || isLane(to) !== isLane(slot) || !isSameLane(to, slot)) return [];
+    if (taken.has(feederKey(to)) || !isSameLane(to, slot)) return [];
     const others = beside.flatMap((other) => {
       const lane = wanting(other).find((each) => isLaneBeside(each, to) && isSameLane(each, other.slot));
       return lane === undefined ? [] : [{ loaded: other, to: lane }];

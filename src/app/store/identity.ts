@@ -1,6 +1,7 @@
 // Who this tablet is: its id, the epoch of its database, the key that signs. Made once; a database that was lost gets a new
 // epoch, so that no entry's name is ever used twice, and the log says what went before.
 
+import { toBase64Url } from '../../../shared/kit/base64.ts';
 import type { JsonObject } from '../../../shared/log/entry.ts';
 import { newId } from '../device/ids.ts';
 import type { LogDatabase } from './database.ts';
@@ -70,8 +71,7 @@ export async function signHash(identity: Identity, hash: string): Promise<string
     identity.keys.privateKey,
     bytes,
   );
-  const binary = String.fromCharCode(...new Uint8Array(signature));
-  return btoa(binary).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
+  return toBase64Url(new Uint8Array(signature));
 }
 
 /** Remembers outside the database how far the chain got, so that its loss can be noticed and told. */

@@ -1,5 +1,6 @@
 // This tablet's key as sync uses it: made by the browser, its private half never leaves it, not even to this code.
 
+import { toBase64Url } from '../../../shared/kit/base64.ts';
 import type { SyncKey } from './ports.ts';
 
 /** Wraps a P-256 key pair made with `extractable: false`. */
@@ -14,14 +15,6 @@ export async function createSyncKey(tablet: string, pair: CryptoKeyPair): Promis
         new Uint8Array(await crypto.subtle.sign(signing, pair.privateKey, new TextEncoder().encode(text))),
       ),
   };
-}
-
-/** base64url without padding. */
-export function toBase64Url(bytes: Uint8Array): string {
-  return btoa(String.fromCharCode(...bytes))
-    .replaceAll('+', '-')
-    .replaceAll('/', '_')
-    .replace(/=+$/, '');
 }
 
 /** A nonce for one request. */

@@ -14,6 +14,7 @@ import {
   type MapBank,
   type MapPlace,
   nameInBank,
+  needsHands,
   type Standing,
   standingOn,
 } from './model.ts';
@@ -52,9 +53,7 @@ const steps: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowLeft: -1 }
 
 /** The bank to show where nobody chose one: the slot on the desk, the next, else one that still needs hands. */
 function bankToFollow(banks: readonly MapBank[], slot: string | null, next: string | null): string | null {
-  const needs = banks.find(({ places }) =>
-    places.some(({ phase }) => phase !== 'verified' && phase !== 'spare' && phase !== 'kept'),
-  );
+  const needs = banks.find(({ places }) => places.some(needsHands));
   const bank = bankWith(banks, slot) ?? bankWith(banks, next) ?? needs ?? banks[0];
   return bank ? keyOfBank(bank) : null;
 }

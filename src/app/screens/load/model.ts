@@ -128,8 +128,16 @@ export function sweepMissing(progress: SetupProgress, sweep: Sweep): readonly st
 /** What a place is on the map: a sweep's own mark hides how it is loaded. */
 export type Standing = MapPlace['phase'] | 'seen';
 
+/** What a person still has to do. */
+const byHand = ['missing', 'held', 'other'] as const satisfies readonly SlotPhase[];
+
 /** Standings with a number beside them: what a person still has to do, and apart from it what another lane keeps. */
-export const counted = ['missing', 'held', 'other', 'kept'] as const satisfies readonly Standing[];
+export const counted = [...byHand, 'kept'] as const satisfies readonly Standing[];
+
+/** True where a person still has something to do on the place, whether a sweep has seen it or not. */
+export function needsHands({ phase }: Pick<MapPlace, 'phase'>): boolean {
+  return byHand.some((each) => each === phase);
+}
 
 /** What stands on a place, as it is drawn. */
 export function standingOn(place: Pick<MapPlace, 'phase' | 'seen'>): Standing {

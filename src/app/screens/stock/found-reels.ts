@@ -93,15 +93,6 @@ export function* findSteps(floor: FloorState, asked: AskedReels): Generator<unde
   return { shown: first.list(), count };
 }
 
-/** As `findSteps()`, in one go. */
-export function findReels(floor: FloorState, asked: AskedReels): FoundReels {
-  const steps = findSteps(floor, asked);
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-  }
-}
-
 /** Opened ones looked through for the first that end. */
 const MOST_OPENED = 2000;
 /** Ends of floor lives that a step works out. */

@@ -3,13 +3,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { comparePlaces } from '../../../../../shared/floor/place-order.ts';
-import {
-  findReels,
-  type PlaceHeld,
-  placeSteps,
-  type ReelFilter,
-} from '../../../../../src/app/screens/stock/found-reels.ts';
+import { findSteps, placeSteps, type ReelFilter } from '../../../../../src/app/screens/stock/found-reels.ts';
 import { beginStory, type Story } from '../../../../shared/floor/story.ts';
+import { toTheEnd } from '../../../../to-the-end.ts';
 
 function put(story: Story, reel: string, part: string, place = 'A1'): void {
   const facts = {
@@ -22,15 +18,6 @@ function put(story: Story, reel: string, part: string, place = 'A1'): void {
   story.tell('reel.put', { ...facts, reel, part, place });
 }
 
-/** Every step taken. */
-function placesOf(story: Story): readonly PlaceHeld[] {
-  const steps = placeSteps(story.floor());
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-  }
-}
-
 test('of any reels the first by part and id are shown, and all are counted', () => {
   const names = fc.uniqueArray(fc.integer({ min: 0, max: 400 }), { maxLength: 120 });
   fc.assert(
@@ -41,7 +28,7 @@ test('of any reels the first by part and id are shown, and all are counted', () 
         .map((number) => [`P-${number % 7}`, `K-${number}`] as const)
         .sort(([a, one], [b, other]) => (a === b ? (one < other ? -1 : 1) : a < b ? -1 : 1))
         .map(([, reel]) => reel);
-      const found = findReels(story.floor(), { query: '', filter: 'all', most });
+      const found = toTheEnd(findSteps(story.floor(), { query: '', filter: 'all', most }));
       expect(found.shown.map(({ reel }) => reel)).toEqual(expected.slice(0, most));
       expect(found.count).toBe(numbers.length);
     }),
@@ -54,7 +41,7 @@ test('every word of the search must be there, and a record that changed is read 
   put(story, 'K-1', 'P-1', 'A1');
   put(story, 'K-2', 'P-1', 'B7');
   const find = (query: string, filter: ReelFilter = 'all') =>
-    findReels(story.floor(), { query, filter, most: 10 }).shown.map(({ reel }) => reel);
+    toTheEnd(findSteps(story.floor(), { query, filter, most: 10 })).shown.map(({ reel }) => reel);
   expect(find('p-1 b7')).toEqual(['K-2']);
   expect(find('P-1  lt-p')).toEqual(['K-1', 'K-2']);
   put(story, 'K-2', 'P-1', 'C3');
@@ -85,7 +72,7 @@ test('the list is narrowed to what is in the store, blocked or opened', () => {
     via: 'typed',
   });
   const find = (filter: ReelFilter) =>
-    findReels(story.floor(), { query: '', filter, most: 10 }).shown.map(({ reel }) => reel);
+    toTheEnd(findSteps(story.floor(), { query: '', filter, most: 10 })).shown.map(({ reel }) => reel);
   expect([find('all'), find('store'), find('line'), find('opened'), find('blocked')]).toEqual([
     ['K-1', 'K-2', 'K-3'],
     ['K-1', 'K-2'],
@@ -104,16 +91,20 @@ test('places stand in walking order with what lies there; an empty package lies 
   const counted = { line: null, slot: null, reel: 'K-4', part: 'P-9', lot: null, panels: 0 };
   story.tell('reel.counted', { ...counted, quantity: 0, sd: 0, basis: 'typed' });
   story.tell('place.described', { place: 'OVEN', air: 'bake', celsius: 125, humidity: null });
-  expect(placesOf(story).map(({ place, reels, parts }) => [place, reels, parts])).toEqual([
-    ['OVEN', 0, 0],
-    ['R2', 2, 1],
-    ['R10', 1, 1],
-  ]);
+  expect(toTheEnd(placeSteps(story.floor())).map(({ place, reels, parts }) => [place, reels, parts])).toEqual(
+    [
+      ['OVEN', 0, 0],
+      ['R2', 2, 1],
+      ['R10', 1, 1],
+    ],
+  );
 });
 
 test('places stand in the same order as on every list that is walked along, long numbers too', () => {
   const story = beginStory();
   const places = ['R02', '1234567890123', 'R2', '999999999999', 'R10'];
   for (const [at, place] of places.entries()) put(story, `K-${at}`, 'P-1', place);
-  expect(placesOf(story).map(({ place }) => place)).toEqual([...places].sort(comparePlaces));
+  expect(toTheEnd(placeSteps(story.floor())).map(({ place }) => place)).toEqual(
+    [...places].sort(comparePlaces),
+  );
 });
