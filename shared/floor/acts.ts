@@ -35,6 +35,7 @@ export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'person.language-chosen': 'look',
   'plant.named': 'define-line',
   'line.defined': 'define-line',
+  'lane.withdrawn': 'define-line',
   'line.ruled': 'rule-line',
   'feeder.known': 'define-line',
   'feeder.withdrawn': 'define-line',

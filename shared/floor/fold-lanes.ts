@@ -9,6 +9,7 @@ import type { FloorState, Line } from './state.ts';
 export function defineLine(state: FloorState, line: Line): void {
   const isNew = !state.lines.has(line.line);
   state.lines.set(line.line, line);
+  state.lanesGone.delete(line.line);
   const { zone, machines } = line;
   for (const other of linesFeeding(state, line.line)) {
     const known = state.lines.get(other);
@@ -17,10 +18,21 @@ export function defineLine(state: FloorState, line: Line): void {
   if (isNew) takeRules(state, line.line);
 }
 
-/** A lane that builds is a lane, also where the entry that tells of it has not come. */
+/** Takes a further lane of a conveyor away, with the setup chosen for it. One that builds stays, as does a line that is no further lane. */
+export function withdrawLane(state: FloorState, line: string): void {
+  const told = state.lines.get(line);
+  const isFurther = feedersOf(line) !== line && state.lines.has(feedersOf(line));
+  if (!told || !isFurther || state.current.has(line)) return;
+  state.lines.delete(line);
+  state.chosen.delete(line);
+  state.lanesGone.set(line, told);
+}
+
+/** A lane that builds or is to build is a lane, also where the entry that tells of it has not come, or another tablet took it away. */
 export function defineLane(state: FloorState, line: string): void {
   const host = state.lines.get(feedersOf(line));
-  if (!state.lines.has(line) && host && host.line !== line) defineLine(state, { ...host, line, name: line });
+  if (!state.lines.has(line) && host && host.line !== line)
+    defineLine(state, { ...host, line, name: state.lanesGone.get(line)?.name ?? line });
 }
 
 function takeRules(state: FloorState, line: string): void {

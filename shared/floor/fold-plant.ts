@@ -1,6 +1,6 @@
 // The plant as it was last described: tablets, lines and their rules, feeders, approvals, setups, sweeps, and who took note of what.
 
-import { defineLine } from './fold-lanes.ts';
+import { defineLane, defineLine, withdrawLane } from './fold-lanes.ts';
 import type { EntryOf } from './kinds.ts';
 import { linesFeeding } from './lanes.ts';
 import { approveMaker, nameMakers, withdrawMaker } from './maker-lists.ts';
@@ -35,7 +35,7 @@ type PlantEntry =
   | SupplyEntry
   | SetupEntry
   | WarningEntry
-  | EntryOf<'plant.named' | 'line.defined' | 'entry.corrected'>;
+  | EntryOf<'plant.named' | 'line.defined' | 'lane.withdrawn' | 'entry.corrected'>;
 
 /** Applies one entry to what is known of the plant. */
 export function foldPlant(state: FloorState, entry: PlantEntry): void {
@@ -49,6 +49,9 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
       return;
     case 'line.defined':
       defineLine(state, entry.payload);
+      return;
+    case 'lane.withdrawn':
+      withdrawLane(state, entry.payload.line);
       return;
     case 'line.ruled':
     case 'line.calendar-ruled':
@@ -187,9 +190,13 @@ function foldSetup(state: FloorState, entry: SetupEntry): void {
       state.setups.set(entry.payload.setup, { ...entry.payload, takenMs: entry.hlc.ms });
       nameMakers(state, entry.payload);
       return;
-    case 'setup.chosen':
-      if (state.setups.has(entry.payload.setup)) state.chosen.set(entry.payload.line, entry.payload.setup);
+    case 'setup.chosen': {
+      const { line, setup } = entry.payload;
+      if (!state.setups.has(setup)) return;
+      defineLane(state, line);
+      state.chosen.set(line, setup);
       return;
+    }
     case 'sweep.started':
       state.sweeps.set(entry.payload.line, {
         sweep: entry.payload.sweep,

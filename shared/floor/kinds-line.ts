@@ -11,6 +11,8 @@ export const linePayloadSchemas = {
   /** Minutes without a touch after which whoever is signed in on a tablet of the line is signed out. */
   'line.idle-ruled': () =>
     z.strictObject({ line: id, minutes: z.int().check(z.minimum(1), z.maximum(1440)), ...signedByPasskey }),
+  /** A further lane of a line's conveyor is taken away again. */
+  'lane.withdrawn': () => z.strictObject({ line: id }),
   /** How many people share the line's splices now. */
   'line.crewed': () => z.strictObject({ line: id, operators: z.int().check(z.minimum(1), z.maximum(6)) }),
   /** Parts that a splice itself costs, by the width of tape that the feeder takes, mm; null: every other width. An empty list: not known. */

@@ -43,10 +43,18 @@ export function setupTaking(
   return state.runs.get(state.current.get(line) ?? '')?.setup ?? state.chosen.get(line) ?? null;
 }
 
-/** Every line that feeds from the same slots, the one that has the machines first; the line asked for is among them, known or not. */
-export function linesFeeding(state: Pick<FloorState, 'lines'>, line: string): readonly string[] {
+/**
+ * Every line that feeds from the same slots, or fed as a lane that was taken away since, the one that has the machines first; the line asked for is
+ * among them, known or not.
+ */
+export function linesFeeding(
+  state: Pick<FloorState, 'lines' | 'lanesGone'>,
+  line: string,
+): readonly string[] {
   const own = feedersOf(line);
-  const lanes = new Set([line, ...state.lines.keys()].filter((other) => sharesSlots(other, own)));
+  const lanes = new Set(
+    [line, ...state.lines.keys(), ...state.lanesGone.keys()].filter((other) => sharesSlots(other, own)),
+  );
   lanes.delete(own);
   return [own, ...[...lanes].sort()];
 }

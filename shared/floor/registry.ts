@@ -99,6 +99,7 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
     touches: nowhere,
   },
   'line.defined': { schema: schemas['line.defined'], fold: foldPlant, touches: nowhere },
+  'lane.withdrawn': { schema: schemas['lane.withdrawn'], fold: foldPlant, touches: nowhere },
   'line.ruled': { schema: schemas['line.ruled'], fold: foldPlant, touches: nowhere },
   'feeder.known': { schema: schemas['feeder.known'], fold: foldPlant, touches: nowhere },
   'feeder.withdrawn': { schema: schemas['feeder.withdrawn'], fold: foldPlant, touches: nowhere },

@@ -238,6 +238,8 @@ export interface FloorState
   /** Keys that mark badges, by name: 32 bytes, base64url. */
   readonly badgeKeys: Map<string, string>;
   readonly lines: Map<string, Line>;
+  /** Lanes that were taken away again, as they were told: what was built on them stays theirs. */
+  readonly lanesGone: Map<string, Line>;
   readonly rules: Map<string, LineRules>;
   /** Line -> when it works, where somebody entered it since the shifts of its rules last changed. */
   readonly calendars: Map<string, LineWeeks>;
@@ -326,6 +328,7 @@ export function emptyState(): FloorState {
     people: new Map(),
     badgeKeys: new Map(),
     lines: new Map(),
+    lanesGone: new Map(),
     rules: new Map(),
     calendars: new Map(),
     climates: new Map(),

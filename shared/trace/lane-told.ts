@@ -10,7 +10,7 @@ import { openKey, reachOf } from './line.ts';
 import type { Stretch, TraceIndex } from './stretches.ts';
 
 /** How many lines feed from a line's slots. */
-export function lanesOf(state: Pick<FloorState, 'lines'>, line: string): number {
+export function lanesOf(state: Pick<FloorState, 'lines' | 'lanesGone'>, line: string): number {
   return linesFeeding(state, line).filter((each) => state.lines.has(each)).length;
 }
 

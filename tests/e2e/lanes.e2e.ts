@@ -221,6 +221,26 @@ it('builds two products at once from the same slots', { timeout: 600_000 }, asyn
   await look(page, { where: 'a scan on a slot that is kept' });
   await goOn(page);
 
+  // While something stands there for it alone the lane stays; then the engineer takes it away.
+  await openAt(page, '#/plant/lines');
+  await press(page, 'line-edit-L1');
+  const remove = page.getByTestId('line-remove-lane');
+  await expect.poll(() => remove.getAttribute('aria-disabled')).toBe('true');
+  await look(page, { where: 'a lane that must stay' });
+  await goTo(page, 'load');
+  await openAt(page, `#/load/${two.own}`);
+  await press(page, 'slot-unload');
+  await press(page, 'unload-empty');
+  await openAt(page, '#/plant/lines');
+  await press(page, 'line-edit-L1');
+  await press(page, 'line-remove-lane');
+  await press(page, 'line-save');
+  await page.getByTestId('line-edit-L1').waitFor();
+  expect(await page.getByTestId(`lane-${two.line}`).count()).toBe(0);
+  expect((await entriesOf(page, 'lane.withdrawn')).map(({ payload }) => payload)).toEqual([
+    { line: two.line },
+  ]);
+
   expectWhole(await readLog(page, 'reelward-log'));
   await context.close();
 });

@@ -226,6 +226,7 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   'panel.seen': { line: 'L1', machine: 'M1', serial: 'PN7', via: 'wedge' },
   'line.panels-ruled': { line: 'L1', machines: [{ machine: 'M1', least: 2, most: 5 }], missed: 0.001 },
   'line.climate-ruled': { line: 'L1', celsius: 28, humidity: 65 },
+  'lane.withdrawn': { line: 'L1~lane2' },
   'line.crewed': { line: 'L1', operators: 2 },
   'line.splices-ruled': { line: 'L1', costs: [{ tapeWidthMm: 8, parts: 4 }] },
   'feeder.known': { feeder: 'F-7', tapeWidthMm: 8, pitchesMm: [2, 4], positions: 1 },

@@ -33,6 +33,11 @@ export const words: Sentences<typeof english> = {
     // A name to be saved: it holds no marks of direction.
     called: (line, number) => sentence`${line}، المسار ${number}`,
     removeOf: (number) => sentence`حذف المسار ${number}`,
+    held: {
+      runs: (lane) => sentence`${lane} يعمل الآن. أنهِ تشغيله أولاً.`,
+      reels: (slots) => sentence`أخرج أولاً ما يحتاجه هذا المسار وحده: ${slots}.`,
+      open: 'لهذا المسار تعليق أو تسليم أو محطة عدّ أو مغذٍ جاهز. أنهِ ذلك أولاً.',
+    },
   },
   picture: 'كيف يبدو الخط',
   save: 'حفظ الخط',

@@ -29,6 +29,7 @@ const kindsAr: Readonly<Record<EntryKind, string>> = {
   'panel.seen': 'شوهدت لوحة قبل آلة',
   'panels.contained': 'حُجزت لوحات',
   'containment.signed': 'وُقّع على لوحات محجوزة',
+  'lane.withdrawn': 'أزيل مسار',
   'line.crewed': 'المشغّلون على الخط',
   'line.splices-ruled': 'ضُبطت كلفة الوصلة',
   'feeder.known': 'سُجّل مغذٍ',

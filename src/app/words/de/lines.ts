@@ -31,6 +31,11 @@ export const words: Sentences<typeof english> = {
     name: (number) => `Name der Spur ${number}`,
     called: (line, number) => `${line}, Spur ${number}`,
     removeOf: (number) => `Spur ${number} entfernen`,
+    held: {
+      runs: (lane) => `${lane} fertigt gerade. Beenden Sie erst den Auftrag.`,
+      reels: (slots) => `Nehmen Sie erst heraus, was nur diese Spur braucht: ${slots}.`,
+      open: 'Für diese Spur ist noch etwas offen: Freigabe, Übergabe, Zählstation oder bereiter Feeder. Erledigen Sie das zuerst.',
+    },
   },
   picture: 'So sieht die Linie aus',
   save: 'Linie speichern',

@@ -28,6 +28,7 @@ export const words: Sentences<typeof english> = {
     'panel.seen': 'Nutzen vor einer Maschine gesehen',
     'panels.contained': 'Nutzen zurückgehalten',
     'containment.signed': 'Zurückgehaltene Nutzen unterschrieben',
+    'lane.withdrawn': 'Spur entfernt',
     'line.crewed': 'Bediener an der Linie',
     'line.splices-ruled': 'Verlust je Spleiß gesetzt',
     'feeder.known': 'Feeder gelistet',

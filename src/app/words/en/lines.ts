@@ -29,6 +29,11 @@ export const words = {
     name: (number: number) => `Name of lane ${number}`,
     called: (line: string, number: number) => `${line}, lane ${number}`,
     removeOf: (number: number) => `Remove lane ${number}`,
+    held: {
+      runs: (lane: string) => `${lane} is building. End its run first.`,
+      reels: (slots: string) => `Take out first what only this lane needs: ${slots}.`,
+      open: 'This lane has a reel on hold, a handover, a counting station or a ready feeder. Settle that first.',
+    },
   },
   picture: 'What the line looks like',
   save: 'Save line',

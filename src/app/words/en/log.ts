@@ -27,6 +27,7 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'panel.seen': 'Panel seen before a machine',
   'panels.contained': 'Panels held',
   'containment.signed': 'Held panels signed',
+  'lane.withdrawn': 'Lane taken away',
   'line.crewed': 'Operators on the line',
   'line.splices-ruled': 'Cost of a splice set',
   'feeder.known': 'Feeder listed',

@@ -31,6 +31,11 @@ export const words: Sentences<typeof english> = {
     name: (number) => `Nombre del carril ${number}`,
     called: (line, number) => `${line}, carril ${number}`,
     removeOf: (number) => `Quitar el carril ${number}`,
+    held: {
+      runs: (lane) => `${lane} está produciendo. Termine antes su serie.`,
+      reels: (slots) => `Quite antes lo que solo necesita este carril: ${slots}.`,
+      open: 'Este carril tiene una bobina retenida, un relevo, una estación de conteo o un alimentador listo. Resuélvalo antes.',
+    },
   },
   picture: 'Así queda la línea',
   save: 'Guardar línea',

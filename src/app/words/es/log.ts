@@ -28,6 +28,7 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'panel.seen': 'Panel visto antes de una máquina',
   'panels.contained': 'Paneles retenidos',
   'containment.signed': 'Paneles retenidos firmados',
+  'lane.withdrawn': 'Carril quitado',
   'line.crewed': 'Operadores en la línea',
   'line.splices-ruled': 'Coste de un empalme puesto',
   'feeder.known': 'Alimentador dado de alta',

@@ -31,6 +31,11 @@ export const words: Sentences<typeof english> = {
     name: (number) => `Nom de la voie ${number}`,
     called: (line, number) => `${line}, voie ${number}`,
     removeOf: (number) => `Retirer la voie ${number}`,
+    held: {
+      runs: (lane) => `${lane} est en production. Terminez d’abord sa série.`,
+      reels: (slots) => `Retirez d’abord ce dont seule cette voie a besoin : ${slots}.`,
+      open: 'Cette voie a une bobine en attente, une relève, un poste de comptage ou un feeder prêt. Réglez cela d’abord.',
+    },
   },
   picture: 'À quoi ressemble la ligne',
   save: 'Enregistrer la ligne',

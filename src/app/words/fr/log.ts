@@ -28,6 +28,7 @@ export const words: Sentences<typeof english> = {
     'panel.seen': 'Flan vu devant une machine',
     'panels.contained': 'Flans retenus',
     'containment.signed': 'Flans retenus signés',
+    'lane.withdrawn': 'Voie retirée',
     'line.crewed': 'Opérateurs sur la ligne',
     'line.splices-ruled': 'Perte par raccord fixée',
     'feeder.known': 'Feeder listé',

@@ -31,6 +31,11 @@ export const words: Sentences<typeof english> = {
     name: (number) => `A(z) ${number}. sáv neve`,
     called: (line, number) => `${line}, ${number}. sáv`,
     removeOf: (number) => `A(z) ${number}. sáv törlése`,
+    held: {
+      runs: (lane) => `${lane} éppen gyárt. Előbb fejezze be a futását.`,
+      reels: (slots) => `Előbb vegye ki, ami csak ennek a sávnak kell: ${slots}.`,
+      open: 'Ehhez a sávhoz visszatartott tekercs, átadás, számláló állomás vagy előkészített feeder tartozik. Előbb azt rendezze.',
+    },
   },
   picture: 'Így néz ki a sor',
   save: 'Sor mentése',

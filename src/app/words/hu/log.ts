@@ -28,6 +28,7 @@ export const words: Sentences<typeof english> = {
     'panel.seen': 'Panel látva egy gép előtt',
     'panels.contained': 'Panelek visszatartva',
     'containment.signed': 'Visszatartott panelek aláírva',
+    'lane.withdrawn': 'Sáv törölve',
     'line.crewed': 'Operátorok a soron',
     'line.splices-ruled': 'Toldás vesztesége beállítva',
     'feeder.known': 'Feeder listára véve',

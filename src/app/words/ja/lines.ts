@@ -31,6 +31,11 @@ export const words: Sentences<typeof english> = {
     name: (number) => `レーン${number}の名前`,
     called: (line, number) => `${line} レーン${number}`,
     removeOf: (number) => `レーン${number}を外す`,
+    held: {
+      runs: (lane) => `${lane}は生産中です。先に生産を終了してください。`,
+      reels: (slots) => `このレーンだけが使うものを先に外してください：${slots}。`,
+      open: 'このレーンに、保留中のリール、引き継ぎ、カウントステーション、準備済みフィーダーのいずれかがあります。先に片付けてください。',
+    },
   },
   picture: 'ラインの見え方',
   save: 'ラインを保存する',

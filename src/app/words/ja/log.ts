@@ -28,6 +28,7 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'panel.seen': '機械の前でパネルを確認',
   'panels.contained': 'パネルを保留',
   'containment.signed': '保留パネルに署名',
+  'lane.withdrawn': 'レーンを外した',
   'line.crewed': 'ラインのオペレーター',
   'line.splices-ruled': 'スプライスのロスを設定',
   'feeder.known': 'フィーダーを登録',

@@ -30,6 +30,11 @@ export const words: Sentences<typeof english> = {
     name: (number) => `레인 ${number} 이름`,
     called: (line, number) => `${line} 레인 ${number}`,
     removeOf: (number) => `레인 ${number} 제거`,
+    held: {
+      runs: (lane) => `${lane}: 생산 중입니다. 먼저 생산을 끝내십시오.`,
+      reels: (slots) => `이 레인에만 필요한 것을 먼저 빼십시오: ${slots}.`,
+      open: '이 레인에 보류된 릴, 인계, 계수 스테이션 또는 준비된 피더가 있습니다. 먼저 처리하십시오.',
+    },
   },
   picture: '라인의 모양',
   save: '라인 저장',

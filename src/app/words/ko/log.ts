@@ -28,6 +28,7 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'panel.seen': '설비 앞에서 패널 확인',
   'panels.contained': '패널 보류',
   'containment.signed': '보류 패널 서명',
+  'lane.withdrawn': '레인 제거됨',
   'line.crewed': '라인 작업자',
   'line.splices-ruled': '스플라이스 손실 설정',
   'feeder.known': '피더 등록',

@@ -33,6 +33,11 @@ export const words: Sentences<typeof english> = {
     name: (number) => `Nazwa toru ${number}`,
     called: (line, number) => `${line}, tor ${number}`,
     removeOf: (number) => `Usuń tor ${number}`,
+    held: {
+      runs: (lane) => `${lane} produkuje. Najpierw zakończ serię.`,
+      reels: (slots) => `Najpierw wyjmij to, czego potrzebuje tylko ten tor: ${slots}.`,
+      open: 'Ten tor ma wstrzymaną rolkę, przekazanie, stację liczącą lub gotowy podajnik. Najpierw to załatw.',
+    },
   },
   picture: 'Jak wygląda linia',
   save: 'Zapisz linię',

@@ -28,6 +28,7 @@ const kindsPl: Readonly<Record<EntryKind, string>> = {
   'panel.seen': 'Panel widziany przed maszyną',
   'panels.contained': 'Wstrzymano panele',
   'containment.signed': 'Podpisano wstrzymane panele',
+  'lane.withdrawn': 'Usunięto tor',
   'line.crewed': 'Operatorzy na linii',
   'line.splices-ruled': 'Ustawiono koszt łączenia',
   'feeder.known': 'Podajnik na liście',

@@ -31,6 +31,11 @@ export const words: Sentences<typeof english> = {
     name: (number) => `Nome da pista ${number}`,
     called: (line, number) => `${line}, pista ${number}`,
     removeOf: (number) => `Remover a pista ${number}`,
+    held: {
+      runs: (lane) => `${lane} está produzindo. Encerre antes a produção.`,
+      reels: (slots) => `Retire antes o que só esta pista usa: ${slots}.`,
+      open: 'Esta pista tem um rolo retido, uma passagem de turno, uma estação de contagem ou um feeder pronto. Resolva isso antes.',
+    },
   },
   picture: 'Como fica a linha',
   save: 'Salvar linha',

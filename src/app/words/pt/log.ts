@@ -28,6 +28,7 @@ const kindsPt: Readonly<Record<EntryKind, string>> = {
   'panel.seen': 'Painel visto antes de uma máquina',
   'panels.contained': 'Painéis retidos',
   'containment.signed': 'Painéis retidos assinados',
+  'lane.withdrawn': 'Pista removida',
   'line.crewed': 'Operadores na linha',
   'line.splices-ruled': 'Custo de uma emenda definido',
   'feeder.known': 'Feeder listado',

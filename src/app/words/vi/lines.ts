@@ -30,6 +30,11 @@ export const words: Sentences<typeof english> = {
     name: (number) => `Tên làn ${number}`,
     called: (line, number) => `${line}, làn ${number}`,
     removeOf: (number) => `Bỏ làn ${number}`,
+    held: {
+      runs: (lane) => `${lane} đang chạy. Hãy kết thúc lượt chạy trước.`,
+      reels: (slots) => `Trước hết hãy lấy ra những gì chỉ làn này cần: ${slots}.`,
+      open: 'Làn này còn cuộn chờ duyệt, bàn giao, trạm đếm hoặc feeder đã sẵn. Hãy xử lý trước.',
+    },
   },
   picture: 'Chuyền trông như thế này',
   save: 'Lưu chuyền',

@@ -28,6 +28,7 @@ const kindsVi: Readonly<Record<EntryKind, string>> = {
   'panel.seen': 'Thấy panel trước một máy',
   'panels.contained': 'Giữ panel',
   'containment.signed': 'Ký panel bị giữ',
+  'lane.withdrawn': 'Đã bỏ làn',
   'line.crewed': 'Vận hành viên trên chuyền',
   'line.splices-ruled': 'Đặt hao khi nối liệu',
   'feeder.known': 'Đưa feeder vào danh sách',

@@ -30,6 +30,11 @@ export const words: Sentences<typeof english> = {
     name: (number) => `轨道 ${number} 的名称`,
     called: (line, number) => `${line} 轨道 ${number}`,
     removeOf: (number) => `移除轨道 ${number}`,
+    held: {
+      runs: (lane) => `${lane} 正在生产。请先结束生产。`,
+      reels: (slots) => `请先取下只有此轨道需要的料：${slots}。`,
+      open: '此轨道还有待定料盘、交接、计数站或已备好的飞达。请先处理。',
+    },
   },
   picture: '产线的样子',
   save: '保存产线',

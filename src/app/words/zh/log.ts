@@ -28,6 +28,7 @@ const kinds: Readonly<Record<EntryKind, string>> = {
   'panel.seen': '机器前见到拼板',
   'panels.contained': '拼板已暂扣',
   'containment.signed': '暂扣拼板已签字',
+  'lane.withdrawn': '轨道已移除',
   'line.crewed': '产线上的操作员',
   'line.splices-ruled': '设定接料损失',
   'feeder.known': '飞达列入清单',

@@ -55,6 +55,10 @@ async function* lanes(here: Here): AsyncGenerator<string> {
   await goThere(here, '#/lines');
   await page.getByTestId('line-L2~lane2').waitFor();
   yield 'lines, two of them lanes';
+  await goThere(here, '#/plant/lines');
+  await page.getByTestId('line-edit-L2').click();
+  await page.getByTestId('line-remove-lane').waitFor();
+  yield 'plant: a line whose second lane may go';
 }
 
 export const twoLineLegs: readonly Leg[] = [

@@ -9,11 +9,11 @@ import { type LineForm, MOST_LANES, withLane, withoutLane } from './model.ts';
 
 export function Lanes(props: {
   readonly form: LineForm;
-  /** So many further lanes are told already: what a log tells of, no form takes away. */
-  readonly told: number;
+  /** What keeps the last lane, in words; null where it may go. */
+  readonly held: string | null;
   readonly onForm: (form: LineForm) => void;
 }) {
-  const { form, told, onForm } = props;
+  const { form, held, onForm } = props;
   const words = say(lineListWords).lanes;
   const { lanes, name } = form;
   const put = (next: readonly string[]) => onForm({ ...form, lanes: next });
@@ -46,11 +46,12 @@ export function Lanes(props: {
             {words.add}
           </Button>
         )}
-        {lanes.length > told && (
+        {lanes.length > 0 && (
           <Button
             tone="quiet"
             testId="line-remove-lane"
             label={words.removeOf(lanes.length + 1)}
+            disabledReason={held}
             onPress={() => onForm(withoutLane(form, words.called))}
           >
             <Icon name="cross" /> {words.removeOf(lanes.length + 1)}

@@ -1,6 +1,7 @@
 // One line in hand: its name and zone, a row a bank, and beside it what comes of it, as a picture.
 
 import { useState } from 'preact/hooks';
+import { laneHeld } from '../../../../../shared/floor/lane-held.ts';
 import {
   nextMachine,
   otherBank,
@@ -8,7 +9,7 @@ import {
   readRange,
   type SlotRange,
 } from '../../../../../shared/floor/slot-ranges.ts';
-import type { Line } from '../../../../../shared/floor/state.ts';
+import type { FloorState, Line } from '../../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { takeLine } from '../../../line-in-hand.ts';
 import { useRefusal } from '../../../may.ts';
@@ -41,6 +42,15 @@ function sayObstacle(words: Words<'lines'>, obstacle: LineObstacle): string {
   return words.obstacles[obstacle.code];
 }
 
+/** What keeps the last lane of the form from being taken away; null where it may go. */
+function sayHeld(floor: FloorState, form: LineForm, words: Words<'lines'>): string | null {
+  const told = lanesTold(floor, form.line)[form.lanes.length - 1];
+  const held = told ? laneHeld(floor, told.line) : null;
+  if (told === undefined || held === null) return null;
+  const { runs, reels, open } = words.lanes.held;
+  return held.why === 'runs' ? runs(told.name) : held.why === 'reels' ? reels(held.slots.join(', ')) : open;
+}
+
 export function LineEditor({ line, onClose, onSaved }: LineEditorProps) {
   const app = useApp();
   const floor = useFloor();
@@ -54,7 +64,7 @@ export function LineEditor({ line, onClose, onSaved }: LineEditorProps) {
   const save = () => {
     if (read.obstacle !== null) return;
     const id = form.line ?? freeLineId(floor);
-    app.record(lineDrafts(form, id, read.machines), {
+    app.record(lineDrafts(form, id, read.machines, lanesTold(floor, form.line)), {
       notice: { tone: 'go', text: words.saved(form.name.trim()) },
       next: () => {
         if (form.line === null) takeLine(app, id);
@@ -70,7 +80,7 @@ export function LineEditor({ line, onClose, onSaved }: LineEditorProps) {
         <p class="soft">{words.help}</p>
         <Banks form={form} faults={faults} onForm={setForm} />
       </section>
-      <Lanes form={form} told={line === null ? 0 : lanesTold(floor, line.line).length} onForm={setForm} />
+      <Lanes form={form} held={sayHeld(floor, form, words)} onForm={setForm} />
       {read.machines !== null && read.machines.length > 0 && (
         <section class="card stack">
           <h2>{words.picture}</h2>

@@ -148,8 +148,16 @@ function keepUntold({ line }: LineForm, floor: FloorState, machines: Machines): 
   return [...merged, ...kept];
 }
 
-/** What saving writes: the line, its first rules where it is new, and the further lanes of its conveyor. */
-export function lineDrafts(form: LineForm, line: string, machines: Machines): readonly DraftEntry[] {
+/**
+ * What saving writes: the line, its first rules where it is new, the further lanes of its conveyor, and which of those that are told (`before`) are
+ * taken away.
+ */
+export function lineDrafts(
+  form: LineForm,
+  line: string,
+  machines: Machines,
+  before: readonly Pick<Line, 'line'>[],
+): readonly DraftEntry[] {
   const defined = (id: string, name: string): DraftEntry => ({
     kind: 'line.defined',
     payload: { line: id, name: name.trim(), zone: form.zone.trim(), machines },
@@ -158,5 +166,8 @@ export function lineDrafts(form: LineForm, line: string, machines: Machines): re
     defined(line, form.name),
     ...(form.line === null ? [firstRulesDraft(line)] : []),
     ...form.lanes.map((name, at) => defined(laneLine(line, at + 2), name)),
+    ...before
+      .slice(form.lanes.length)
+      .map((lane): DraftEntry => ({ kind: 'lane.withdrawn', payload: { line: lane.line } })),
   ];
 }

@@ -56,7 +56,7 @@ describe('a new line', () => {
     const floor = beginStory().floor();
     const read = readLine(fresh, floor, bankName);
     if (read.obstacle !== null) throw new Error(read.obstacle.code);
-    const drafts = lineDrafts(fresh, 'L1', read.machines);
+    const drafts = lineDrafts(fresh, 'L1', read.machines, []);
     expect(drafts.map(({ kind }) => kind)).toEqual(['line.defined', 'line.ruled']);
     for (const { kind, payload } of drafts) expect(checkPayload(kind, payload)).toEqual(payload);
     expect(drafts[0]?.payload).toMatchObject({
@@ -136,7 +136,7 @@ describe('the lanes of a conveyor', () => {
     const story = beginStory();
     const read = readLine(twoLanes, story.floor(), bankName);
     if (read.obstacle !== null) throw new Error(read.obstacle.code);
-    const drafts = lineDrafts(twoLanes, 'L1', read.machines);
+    const drafts = lineDrafts(twoLanes, 'L1', read.machines, []);
     expect(drafts.map(({ kind }) => kind)).toEqual(['line.defined', 'line.ruled', 'line.defined']);
     for (const { kind, payload } of drafts) story.tell(kind, payload as never);
     const floor = story.floor();
@@ -160,7 +160,7 @@ describe('the lanes of a conveyor', () => {
     const story = beginStory();
     const read = readLine(twoLanes, story.floor(), bankName);
     if (read.obstacle !== null) throw new Error(read.obstacle.code);
-    for (const { kind, payload } of lineDrafts(twoLanes, 'L1', read.machines))
+    for (const { kind, payload } of lineDrafts(twoLanes, 'L1', read.machines, []))
       story.tell(kind, payload as never);
     const slots = [wantedSlot('M1-F-009', 'A')];
     story.tell('setup.taken', {
@@ -198,4 +198,14 @@ test('a lane that is added, taken away and added again is called as it was at fi
   expect(withLane(withoutLane(two, called), called)).toEqual(two);
   const own = { ...two, name: 'Left' };
   expect(withoutLane(own, called)).toMatchObject({ name: 'Left', lanes: [] });
+});
+
+test('a told lane that the form leaves out is taken away', () => {
+  const told = [{ line: 'L1~lane2' }, { line: 'L1~lane3' }];
+  const form = { ...fresh, line: 'L1', name: 'Left', lanes: ['Right'] };
+  expect(lineDrafts(form, 'L1', [], told).map(({ kind, payload }) => [kind, payload])).toMatchObject([
+    ['line.defined', { line: 'L1' }],
+    ['line.defined', { line: 'L1~lane2', name: 'Right' }],
+    ['lane.withdrawn', { line: 'L1~lane3' }],
+  ]);
 });

@@ -1,0 +1,34 @@
+// What keeps a further lane of a conveyor from being taken away? What it builds, and what would be left without a lane to answer for it.
+
+import { compareSlots } from './address.ts';
+import { lanesTaking, sharesSlots } from './lanes.ts';
+import type { FloorState } from './state.ts';
+import { wantedOn } from './wanted.ts';
+
+/** Why a lane must stay for now. `reels`: slots that carry something for it alone. `open`: a hold, handover, station or ready feeder of it. */
+export type LaneHeld =
+  | { readonly why: 'runs' | 'open' }
+  | { readonly why: 'reels'; readonly slots: readonly string[] };
+
+/** What keeps a lane; null where nothing does. */
+export function laneHeld(state: FloorState, line: string): LaneHeld | null {
+  if (state.current.has(line)) return { why: 'runs' };
+  const setup = state.chosen.get(line) ?? '';
+  const others = lanesTaking(state, line);
+  const slots = [...state.slots.values()].flatMap((loaded) => {
+    const { slot } = loaded;
+    const isOwn =
+      sharesSlots(loaded.line, line) &&
+      wantedOn(state, setup, slot) !== null &&
+      others.every((other) => wantedOn(state, other.setup, slot) === null);
+    return isOwn ? [slot] : [];
+  });
+  if (slots.length > 0) return { why: 'reels', slots: slots.sort(compareSlots) };
+  const isOpen =
+    state.counters.has(line) ||
+    state.handovers.has(line) ||
+    [...state.holds.values()].some(({ facts }) => facts.line === line) ||
+    [...state.ready.values()].some((ready) => ready.line === line) ||
+    [...state.carts.values()].some((places) => [...places.values()].some((place) => place.line === line));
+  return isOpen ? { why: 'open' } : null;
+}

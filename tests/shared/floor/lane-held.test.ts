@@ -1,0 +1,82 @@
+// A further lane of a conveyor that nobody needs any more is taken away; what it built stays its own, and one that builds or answers for something stays.
+
+import { expect, test } from 'vitest';
+import { laneHeld } from '../../../shared/floor/lane-held.ts';
+import { laneLine, lanesTaking, linesFeeding } from '../../../shared/floor/lanes.ts';
+import {
+  beginStory,
+  brookSetup,
+  counted,
+  type Story,
+  started,
+  tellPlant,
+  unloaded,
+  verified,
+  wantedSlot,
+} from './story.ts';
+
+const lane2 = laneLine('L1', 2);
+
+/** Lane 2 is told, with a setup that takes from a slot of both and from one of its own. */
+function twoLanes(): Story {
+  const story = beginStory();
+  tellPlant(story);
+  story.tell('line.defined', { line: lane2, name: 'Right', zone: 'UTC', machines: [] });
+  const slots = ['M1-F-001', 'M1-F-020'].map((slot) => wantedSlot(slot, 'R-100'));
+  story.tell('setup.taken', { ...brookSetup, setup: 'right', line: lane2, slots });
+  story.tell('setup.chosen', { line: lane2, setup: 'right' });
+  return story;
+}
+
+/** Lane 2 builds ten panels and ends its run. */
+function built(story: Story): void {
+  story.tell('run.started', started('r2', { line: lane2, setup: 'right' }));
+  story.tell('panels.counted', { ...counted('r2', 10), line: lane2 });
+  story.tell('run.ended', { run: 'r2', line: lane2, panels: 10, note: '' });
+}
+
+test('a lane goes with its setup, and is known as one that fed there', () => {
+  const story = twoLanes();
+  built(story);
+  story.tell('lane.withdrawn', { line: lane2 });
+  const floor = story.floor();
+  expect([...floor.lines.keys()]).not.toContain(lane2);
+  expect(lanesTaking(floor, 'L1')).toEqual([]);
+  expect(linesFeeding(floor, 'L1')).toEqual(['L1', lane2]);
+  expect(floor.runs.get('r2')).toMatchObject({ line: lane2, done: 10 });
+});
+
+test('a lane that builds stays, as does the line itself', () => {
+  const story = twoLanes();
+  story.tell('run.started', started('r2', { line: lane2, setup: 'right' }));
+  story.tell('lane.withdrawn', { line: lane2 });
+  story.tell('lane.withdrawn', { line: 'L1' });
+  expect([...story.floor().lines.keys()]).toEqual(expect.arrayContaining(['L1', lane2]));
+});
+
+test('a lane that was taken away comes back with what another tablet begins on it, by its name', () => {
+  const story = twoLanes();
+  story.tell('lane.withdrawn', { line: lane2 });
+  story.tell('setup.chosen', { line: lane2, setup: 'right' });
+  expect(story.floor().lines.get(lane2)?.name).toBe('Right');
+  expect(story.floor().lanesGone.size).toBe(0);
+});
+
+test('laneHeld() says what keeps a lane', () => {
+  const story = twoLanes();
+  expect(laneHeld(story.floor(), lane2)).toBeNull();
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1' }));
+  expect(laneHeld(story.floor(), lane2)).toBeNull();
+  story.tell('reel.verified', verified('M1-F-020', 'R-100', { reel: 'K2', line: lane2, setup: 'right' }));
+  expect(laneHeld(story.floor(), lane2)).toEqual({ why: 'reels', slots: ['M1-F-020'] });
+  story.tell('run.started', started('r2', { line: lane2, setup: 'right' }));
+  expect(laneHeld(story.floor(), lane2)).toEqual({ why: 'runs' });
+  story.tell('run.ended', { run: 'r2', line: lane2, panels: 10, note: '' });
+  story.tell('reel.unloaded', unloaded('M1-F-020', { reel: 'K2' }));
+  expect(laneHeld(story.floor(), lane2)).toBeNull();
+  story.tell('reel.verified', {
+    ...verified('M1-F-020', 'R-100', { reel: 'K3', line: lane2, setup: 'right' }),
+    verdict: 'held',
+  });
+  expect(laneHeld(story.floor(), lane2)).toEqual({ why: 'open' });
+});
