@@ -1,4 +1,6 @@
 // What became of each jar of paste, and on which panels it may be: a jar on a line's stencil is on what that line prints until it comes off.
+// Method: paste of a jar that was put on top of another's lies with it until all of it came off. Refused: to take the next jar for a sign that the one
+// before is off, since printers are topped up.
 
 import { entryId } from '../log/entry.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
@@ -63,8 +65,7 @@ export function foldPaste(state: FloorState, entry: PasteEntry): void {
       return;
     case 'run.started': {
       const { line } = entry.payload;
-      const jar = state.stencils.get(line);
-      if (jar !== undefined) begin(state, { line, jar, wasThere: true }, entry);
+      for (const jar of state.stencils.get(line) ?? []) begin(state, { line, jar, wasThere: true }, entry);
       return;
     }
     default:
@@ -81,15 +82,22 @@ function tell(state: FloorState, entry: EntryOf<'jar.told'>): void {
   const told = [...known.told, { says, line, fromMs: Math.min(fromMs, entry.hlc.ms) }];
   state.jars.set(jar, { ...known, told: told.sort((a, b) => a.fromMs - b.fromMs) });
   for (const [on, there] of state.stencils) {
-    // A jar is on one stencil, and a stencil has one jar.
-    const leaves = there === jar || (says === 'on' && on === line);
-    if (!leaves) continue;
+    const isOver = there.includes(jar) && !there.some((each) => isOn(state, each, on));
+    if (!isOver) continue;
     state.stencils.delete(on);
     end(state, on);
   }
   if (says !== 'on' || line === null) return;
-  state.stencils.set(line, jar);
+  const there = state.stencils.get(line) ?? [];
+  if (there.includes(jar)) return;
+  state.stencils.set(line, [...there, jar]);
   begin(state, { line, jar, wasThere: false }, entry);
+}
+
+/** True while the newest that was told of a jar is that it is on this line's stencil. */
+function isOn(state: FloorState, jar: string, line: string): boolean {
+  const last = state.jars.get(jar)?.told.at(-1);
+  return last?.says === 'on' && last.line === line;
 }
 
 function begin(
@@ -108,9 +116,10 @@ function begin(
 }
 
 function end(state: FloorState, line: string): void {
-  const all = state.pasted.get(line) ?? [];
-  const last = all.at(-1);
-  const run = last && state.runs.get(last.run);
-  if (!last || !run || last.toTally !== null || run.phase === 'ended') return;
-  state.pasted.set(line, [...all.slice(0, -1), { ...last, toTally: tallyOf(run) }]);
+  const ended = (state.pasted.get(line) ?? []).map((each) => {
+    const run = state.runs.get(each.run);
+    const isOpen = each.toTally === null && run !== undefined && run.phase !== 'ended';
+    return isOpen ? { ...each, toTally: tallyOf(run) } : each;
+  });
+  state.pasted.set(line, ended);
 }

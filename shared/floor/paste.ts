@@ -40,20 +40,29 @@ export interface StencilJar {
 }
 
 /**
- * The jar on a line's stencil, where something keeps it off one or its time ends before `lastsMs` (ms since 1970; null: nothing is built); null
- * where there is none, or all is well.
+ * The jar on a line's stencil that something keeps off one, or whose time ends first and before `lastsMs` (ms since 1970; null: nothing is built);
+ * null where there is none, or all is well.
  */
 export function stencilJar(
   state: FloorState,
   line: string,
   at: { readonly nowMs: number; readonly today: string; readonly lastsMs: number | null },
 ): StencilJar | null {
-  const jar = state.jars.get(state.stencils.get(line) ?? '');
-  if (jar === undefined) return null;
-  const stand = jarStand(state, jar, at);
-  const isOver = stand.faults.length > 0;
-  const ends = stand.goodUntilMs !== null && at.lastsMs !== null && stand.goodUntilMs < at.lastsMs;
-  return isOver || ends ? { jar, stand, isOver } : null;
+  const jars = stencilJars(state, line).map((jar) => ({ jar, stand: jarStand(state, jar, at) }));
+  const over = jars.find(({ stand }) => stand.faults.length > 0);
+  if (over) return { ...over, isOver: true };
+  const { lastsMs } = at;
+  const endOf = ({ stand }: Pick<StencilJar, 'stand'>) => stand.goodUntilMs ?? Number.POSITIVE_INFINITY;
+  const [first] = jars.sort((a, b) => endOf(a) - endOf(b));
+  return first && lastsMs !== null && endOf(first) < lastsMs ? { ...first, isOver: false } : null;
+}
+
+/** Jars whose paste may be on a line's stencil and was not used up, in the order in which they came. */
+export function stencilJars(state: FloorState, line: string): readonly Jar[] {
+  return (state.stencils.get(line) ?? []).flatMap((name) => {
+    const jar = state.jars.get(name);
+    return jar === undefined || jar.told.at(-1)?.says === 'empty' ? [] : [jar];
+  });
 }
 
 interface Hours {

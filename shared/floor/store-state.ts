@@ -44,8 +44,8 @@ export interface StoreState {
   readonly jars: Map<string, Jar>;
   /** Paste -> the plant's sheet of it. */
   readonly pasteRules: Map<string, PasteRule>;
-  /** Line -> the jar on its stencil. */
-  readonly stencils: Map<string, string>;
+  /** Line -> jars whose paste may be on its stencil, in the order in which they came. */
+  readonly stencils: Map<string, readonly string[]>;
   /** Line -> jars that were on its stencil, run by run, oldest first. */
   readonly pasted: Map<string, readonly PasteStretch[]>;
 }

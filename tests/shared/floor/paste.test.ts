@@ -66,6 +66,20 @@ describe('the paste on a line’s stencil', () => {
     expect(at(story, 9, 100)).toBeNull();
   });
 
+  test('is told of the jar whose time ends first, also where another was put on top of it', () => {
+    const story = begin();
+    story.tell('jar.known', { jar: 'J2', paste: 'SP-1', lot: 'LP-2', expires: null, via: 'wedge' });
+    tell(story, 'on', 5, 'J1', 'L1');
+    tell(story, 'on', 7, 'J2', 'L1');
+    expect(at(story, 7.5, 100)).toMatchObject({ isOver: false, jar: { jar: 'J1' } });
+    expect(at(story, 9, 100)).toMatchObject({ isOver: true, jar: { jar: 'J1' } });
+    // What lies under another comes off with it alone.
+    tell(story, 'off', 9.5);
+    expect(at(story, 9.6, 100)).toMatchObject({ isOver: true, jar: { jar: 'J1' } });
+    tell(story, 'off', 9.7, 'J2');
+    expect(at(story, 9.8, 100)).toBeNull();
+  });
+
   test('is told where a block or its date keeps it off, though its hours are not over', () => {
     const story = begin();
     tell(story, 'out', 0);
@@ -122,31 +136,31 @@ describe('the lots of paste on the trace', () => {
   // One machine and nothing entered: 3 panels a machine, 15 behind it, 3 more before it. 21 panels may lie between printer and count.
   const IN_LINE = 3 + 15 + 3;
 
-  function shift(): Story {
+  function say(story: Story, jar: string, says: PayloadOf<'jar.told'>['says']): void {
+    const from = new Date(startMs + 60_000).toISOString();
+    story.tell('jar.told', { jar, says, from, line: 'L1', lot: null, via: 'typed' });
+  }
+
+  /** A hundred panels with the first jar, a hundred after the second came onto the stencil: the first came off before, or lies under it. */
+  function shift(isOff = true): Story {
     const story = begin();
     tellPlant(story);
     story.tell('jar.known', { jar: 'J2', paste: 'SP-1', lot: 'LP-2', expires: null, via: 'wedge' });
-    const on = (jar: string) =>
-      story.tell('jar.told', {
-        jar,
-        says: 'on',
-        from: new Date(startMs + 60_000).toISOString(),
-        line: 'L1',
-        lot: null,
-        via: 'typed',
-      });
-    on('J1');
+    say(story, 'J1', 'on');
     story.tell('run.started', started('r1'));
     story.tell('panels.counted', counted('r1', 100));
-    on('J2');
+    if (isOff) say(story, 'J1', 'off');
+    say(story, 'J2', 'on');
     // One by one at first: a count of many at once may have been begun before the jar was changed.
     story.tell('panels.counted', counted('r1', 1));
     story.tell('panels.counted', counted('r1', 99));
     return story;
   }
 
+  const traced = (story: Story) => traceLog([...story.entries].sort(compareEntries));
+
   test('answer which panels a lot of paste is on, and what may be either', () => {
-    const index = traceLog([...shift().entries].sort(compareEntries));
+    const index = traced(shift());
     const [first] = tracePlaces(index, { lot: 'LP-1' });
     const [second] = tracePlaces(index, { lot: 'LP-2' });
     expect(first).toMatchObject({
@@ -164,7 +178,7 @@ describe('the lots of paste on the trace', () => {
   });
 
   test('stand with the parts of a panel', () => {
-    const index = traceLog([...shift().entries].sort(compareEntries));
+    const index = traced(shift());
     const lotsOf = (panel: string) =>
       tracePanel(index, panel)
         ?.slots.find(({ slot }) => slot === PASTE_SLOT)
@@ -182,9 +196,36 @@ describe('the lots of paste on the trace', () => {
     story.tell('run.ended', { run: 'r1', line: 'L1', panels: 200, note: '' });
     story.tell('run.started', started('r2'));
     story.tell('panels.counted', counted('r2', 10));
-    const index = traceLog([...story.entries].sort(compareEntries));
-    expect(index.state.stencils.get('L1')).toBe('J2');
+    const index = traced(story);
+    expect(index.state.stencils.get('L1')).toEqual(['J2']);
     expect(tracePlaces(index, { lot: 'LP-2', run: 'r2' })).toMatchObject([{ sure: { first: 1, last: 10 } }]);
     expect(tracePlaces(index, { lot: 'LP-1', run: 'r2' })).toEqual([]);
+  });
+
+  test('say either where a jar was put on top of another, until all of it came off', () => {
+    const story = shift(false);
+    // What lies under it cannot be taken off alone.
+    say(story, 'J1', 'off');
+    story.tell('panels.counted', counted('r1', 100));
+    say(story, 'J2', 'off');
+    story.tell('panels.counted', counted('r1', 1));
+    story.tell('panels.counted', counted('r1', 99));
+    const index = traced(story);
+    const all = { first: 1, last: 300 + IN_LINE };
+    expect(tracePlaces(index, { lot: 'LP-1' })).toMatchObject([
+      { sure: { first: 1, last: 100 }, possible: all, mixed: true },
+    ]);
+    expect(tracePlaces(index, { lot: 'LP-2' })).toMatchObject([
+      { sure: null, possible: { ...all, first: 101 }, mixed: true },
+    ]);
+    expect(index.state.stencils.has('L1')).toBe(false);
+    const still = shift(false);
+    still.tell('run.ended', { run: 'r1', line: 'L1', panels: 200, note: '' });
+    still.tell('run.started', started('r2'));
+    still.tell('panels.counted', counted('r2', 10));
+    for (const lot of ['LP-1', 'LP-2'])
+      expect(tracePlaces(traced(still), { lot, run: 'r2' })).toMatchObject([
+        { sure: null, possible: { first: 1, last: 10 } },
+      ]);
   });
 });

@@ -6,6 +6,7 @@ import { personByBadge } from '../../../../shared/floor/badge.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import { type PanelRun, type TracedPlace, tracePanel, tracePlaces } from '../../../../shared/trace/ask.ts';
 import { partsAsked } from '../../../../shared/trace/material.ts';
+import { PASTE_SLOT } from '../../../../shared/trace/pasted.ts';
 import type { Guess } from '../../../../shared/trace/stretches.ts';
 import { useApp, useFloor } from '../../app.ts';
 import {
@@ -25,6 +26,7 @@ import { Field, SelectField } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { heldWords } from '../../words/held.ts';
 import { packWords } from '../../words/packs.ts';
+import { pasteWords } from '../../words/paste.ts';
 import { shellWords } from '../../words/shell.ts';
 import { traceWords } from '../../words/trace.ts';
 import { formatCount, formatDay, say } from '../../words/words.ts';
@@ -273,7 +275,7 @@ function Place({ place }: { readonly place: TracedPlace }) {
         {place.mixed && (
           <span class="soft" data-testid="trace-mixed">
             {' '}
-            · {say(packWords).mixed}
+            · {place.slot === PASTE_SLOT ? say(pasteWords).mixed : say(packWords).mixed}
           </span>
         )}
         {place.goesOn && (
