@@ -157,12 +157,15 @@ export function deskAct(desk: Desk, view: DeskView): VerifyAct {
   if (desk.slot === null) return 'load';
   const there = view.floor.slots.get(slotKey(view.line, desk.slot));
   if (there === undefined || isLeftOver(desk.slot, view)) return 'load';
-  return isOtherFeeder(desk, there.feeder) ? 'exchange' : moreBy(kindOnSlot(there));
+  return isOtherFeeder(desk, there.feeder, view) ? 'exchange' : moreBy(kindOnSlot(there));
 }
 
-/** True where another feeder is in hand than the one on the slot: it goes on in its place, with what is on it. */
-function isOtherFeeder({ feeder }: Desk, there: string | null): boolean {
-  return feeder !== null && there !== null && feeder !== there;
+/**
+ * True where another feeder is in hand than the one on the slot: it goes on in its place, with what is on it. Where nobody scanned the feeder
+ * there, one that was made ready away from the line is another.
+ */
+function isOtherFeeder({ feeder }: Desk, there: string | null, { floor }: DeskView): boolean {
+  return feeder !== null && feeder !== there && (there !== null || floor.ready.has(feeder));
 }
 
 /** True where what is on the slot belongs to an earlier setup: a new reel there is a load, and must wait for the unload. */
