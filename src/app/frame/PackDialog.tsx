@@ -220,9 +220,11 @@ function Pockets({ form, tray, reel, set }: FieldsProps & { readonly tray: TrayF
 function TubeFields({ form, set }: FieldsProps) {
   const words = say(packWords);
   const read = readPack(form);
+  const asIs = form.toldTubes === null ? null : words.tubesAsIs;
   const figure = (name: 'tubes' | 'parts' | 'loose', label: string) => (
     <Field
       label={label}
+      help={name === 'tubes' ? asIs : null}
       testId={`pack-${name}`}
       inputMode="numeric"
       autocomplete="off"

@@ -17,10 +17,13 @@ export interface PackForm {
   readonly pin1: Corner | '';
   /** The next pocket; null: nobody tapped one, so that the count stays as it is. */
   readonly next: Pocket | null;
+  /** Full tubes that are left; empty where they were told before: then the count stays as it is. */
   readonly tubes: string;
   readonly parts: string;
   /** Parts in the tube that is open; empty: none is. */
   readonly loose: string;
+  /** Tubes of the package as it was last told; null where nobody told. Not what is left of it: parts were taken since. */
+  readonly toldTubes: number | null;
 }
 
 /** What a form says: the package, and its count where it tells one. */
@@ -42,9 +45,10 @@ export function startPack(known: Pack | null, wanted: PackageKind | null): PackF
     along: tray?.along ?? 'rows',
     pin1: tray?.pin1 ?? '',
     next: null,
-    tubes: text(tube?.tubes),
+    tubes: '',
     parts: text(tube?.parts),
     loose: '',
+    toldTubes: tube?.tubes ?? null,
   };
 }
 
@@ -74,6 +78,9 @@ export function readPack(form: PackForm): PackRead | { readonly wrong: 'figures'
   }
   if (kind === 'tube') {
     const [tubes, parts] = [whole(form.tubes, 1000, 0), whole(form.parts, 10_000)];
+    const { toldTubes } = form;
+    if (toldTubes !== null && parts !== null && form.tubes.trim() === '' && form.loose.trim() === '')
+      return { pack: { comesIn: kind, tube: { tubes: toldTubes, parts } }, left: null };
     if (tubes === null || parts === null) return { wrong: 'figures' };
     const loose = form.loose.trim() === '' ? 0 : whole(form.loose, parts - 1, 0);
     if (loose === null) return { wrong: 'loose' };

@@ -28,6 +28,7 @@ export const words: Words<'packs'> = {
   pin1None: 'غير مذكور',
   tubes: 'الأنابيب الممتلئة',
   partsEach: 'القطع في أنبوب ممتلئ',
+  tubesAsIs: 'فارغ: يبقى العدد كما هو.',
   loose: 'القطع في الأنبوب المفتوح',
   tapPocket: 'المس الجيب التالي الذي يُلتقط منه.',
   openTray: 'الصينية المستخدمة',

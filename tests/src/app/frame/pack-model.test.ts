@@ -12,7 +12,6 @@ describe('a package as entered', () => {
     expect(startPack(null, 'tube').kind).toBe('tube');
     expect(startPack({ comesIn: 'bulk' }, 'tube').kind).toBe('bulk');
     expect(startPack({ comesIn: 'tube', tube: { tubes: 3, parts: 50 } }, null)).toMatchObject({
-      tubes: '3',
       parts: '50',
     });
   });
@@ -37,5 +36,17 @@ describe('a package as entered', () => {
     expect(readPack({ ...tube, loose: '50' })).toEqual({ wrong: 'loose' });
     expect(readPack({ ...tube, tubes: '0' })).toEqual({ wrong: 'figures' });
     expect(readPack({ ...tube, tubes: '0', loose: '12' })).toMatchObject({ left: 12 });
+  });
+
+  test('counts no tubes where the form is opened again and saved: parts were taken since', () => {
+    const known = { comesIn: 'tube', tube: { tubes: 3, parts: 50 } } as const;
+    const again = startPack(known, null);
+    expect(readPack(again)).toEqual({ pack: known, left: null });
+    expect(readPack({ ...again, tubes: '1', loose: '7' })).toEqual({
+      pack: { comesIn: 'tube', tube: { tubes: 2, parts: 50 } },
+      left: 57,
+    });
+    expect(readPack({ ...again, loose: '7' })).toEqual({ wrong: 'figures' });
+    expect(readPack(startPack(null, 'tube'))).toEqual({ wrong: 'figures' });
   });
 });
