@@ -46,7 +46,7 @@ const itemSchema = z.strictObject({
   dueMs: orNull(ms),
   /** Panels held, steps answered. */
   count: orNull(count),
-  /** The code of a hold's first reason, a block's reason, a product, a station's name. */
+  /** The code of a hold's first reason, a block's reason, a product, a station's name; `exchange` or `refill` where that is due and no splice. */
   why: orNull(short),
 });
 

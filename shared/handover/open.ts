@@ -6,6 +6,7 @@ import { blockedTapes } from '../floor/blocks.ts';
 import { isHeld, stillHeld } from '../floor/fold-contain.ts';
 import { type HandedItem, handedKinds, mostHanded } from '../floor/kinds-handover.ts';
 import { standingAt } from '../floor/lanes.ts';
+import { kindOnSlot, moreBy } from '../floor/packs.ts';
 import { type FloorState, type SlotState, slotKey } from '../floor/state.ts';
 import type { Handed } from '../floor/state-handover.ts';
 import { silentSince } from '../floor/told-states.ts';
@@ -201,7 +202,15 @@ function supply(outlook: Outlook, untilMs: number): readonly HandedItem[] {
     const dueMs = forecast.windowMs?.closes ?? forecast.runOutMs.early;
     if (dueMs > untilMs) return [];
     const reel = loaded.tapes.at(-1)?.reel ?? null;
-    return [{ ...blank, what: 'splice', of: need, slot, reel, part: wanted.part, dueMs: Math.max(0, dueMs) }];
+    const more = moreBy(kindOnSlot(loaded));
+    const due = {
+      slot,
+      reel,
+      part: wanted.part,
+      dueMs: Math.max(0, dueMs),
+      why: more === 'splice' ? null : more,
+    };
+    return [{ ...blank, what: 'splice', of: need, ...due }];
   });
   const { line } = outlook;
   const unknown = outlook.unknown.map(

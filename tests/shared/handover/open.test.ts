@@ -164,6 +164,18 @@ describe('openNow()', () => {
     expect([due, unknown].map((item) => isOpen(story, item, 20))).toEqual([false, false]);
   });
 
+  test.each([
+    ['tape', null],
+    ['tray', 'exchange'],
+    ['bulk', 'refill'],
+  ] as const)('says what is due where %s feeds a slot', (comesIn, why) => {
+    const story = begun();
+    story.tell('reel.verified', { ...verified('M1-F-001', 'R-100', { reel: 'K1', quantity: 200 }), comesIn });
+    story.tell('run.started', started('r1'));
+    const [due] = open(story.floor(), 5).items;
+    expect(due).toMatchObject({ what: 'splice', slot: 'M1-F-001', why });
+  });
+
   test('lists floor lives that end within eight hours, those that are over among them', () => {
     const story = begun();
     // Level 5a: 24 hours (J-STD-033, table of floor lives).

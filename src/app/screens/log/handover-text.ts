@@ -26,15 +26,22 @@ export function handedText(
   floor: Pick<FloorState, 'templates'>,
   { atMs, moment }: { readonly atMs: number; readonly moment: (ms: number) => string },
 ): HandedText {
-  const { what, slot, reel, part, sinceMs } = item;
+  const { slot, reel, part, sinceMs } = item;
   const words = say(handoverWords);
   const named = reel !== null && hasOwnId(reel) ? reel : part;
   return {
-    kind: words.kinds[what],
+    kind: kindText(item),
     codes: [slot, named].filter((each) => each !== null).map(visible),
     why: whyText(item, floor),
     when: dueText(item, atMs, moment) ?? (sinceMs === null ? null : words.since(moment(sinceMs))),
   };
+}
+
+/** What is open; a tray or tube is exchanged and bulk refilled where a tape is spliced. */
+function kindText({ what, why }: HandedItem): string {
+  const words = say(handoverWords);
+  const isOther = what === 'splice' && (why === 'exchange' || why === 'refill');
+  return isOther ? words.dueBeside[why] : words.kinds[what];
 }
 
 function dueText({ what, dueMs }: HandedItem, atMs: number, moment: (ms: number) => string): string | null {
@@ -46,7 +53,7 @@ function dueText({ what, dueMs }: HandedItem, atMs: number, moment: (ms: number)
 
 function whyText({ what, why, count }: HandedItem, floor: Pick<FloorState, 'templates'>): string | null {
   if (what === 'panels-held') return count ? say(handoverWords).panels(count) : null;
-  if (why === null) return null;
+  if (why === null || what === 'splice') return null;
   if (what === 'hold') return sayReason(why)?.title ?? why;
   const template = what === 'checklist' ? floor.templates.get(why)?.at(-1) : undefined;
   if (what === 'checklist') return template ? sayText(template.title) : null;

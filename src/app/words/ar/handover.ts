@@ -38,6 +38,7 @@ export const words: Sentences<typeof english> = {
     'floor-life': 'تنتهي مهلة التعرض',
     'count-unknown': 'عدد القطع غير معروف',
   },
+  dueBeside: { exchange: 'حان الاستبدال', refill: 'حانت إعادة الملء' },
   since: (at) => sentence`منذ ${at}`,
   due: (at) => sentence`قبل ${at}`,
   ends: (at) => sentence`النهاية: ${at}`,

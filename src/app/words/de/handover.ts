@@ -38,6 +38,7 @@ export const words: Sentences<typeof english> = {
     'floor-life': 'Offenzeit endet',
     'count-unknown': 'Bauteile nicht gezählt',
   },
+  dueBeside: { exchange: 'Wechsel fällig', refill: 'Nachfüllen fällig' },
   since: (at) => `seit ${at}`,
   due: (at) => `bis ${at}`,
   ends: (at) => `Ende ${at}`,

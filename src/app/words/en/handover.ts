@@ -36,6 +36,8 @@ export const words = {
     'floor-life': 'Floor life ends',
     'count-unknown': 'No parts count',
   },
+  /** In place of a splice, where parts come in something else than tape. */
+  dueBeside: { exchange: 'Exchange due', refill: 'Refill due' },
   since: (at: string) => `since ${at}`,
   due: (at: string) => `by ${at}`,
   ends: (at: string) => `at ${at}`,

@@ -37,6 +37,7 @@ export const words: Sentences<typeof english> = {
     'floor-life': 'Termina la vida en planta',
     'count-unknown': 'Piezas sin contar',
   },
+  dueBeside: { exchange: 'Cambio pendiente', refill: 'Relleno pendiente' },
   since: (at) => `desde ${at}`,
   due: (at) => `hasta ${at}`,
   ends: (at) => `fin: ${at}`,

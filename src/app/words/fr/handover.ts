@@ -38,6 +38,7 @@ export const words: Sentences<typeof english> = {
     'floor-life': 'Fin de durée hors sachet',
     'count-unknown': 'Composants non comptés',
   },
+  dueBeside: { exchange: 'Échange à faire', refill: 'Remplissage à faire' },
   since: (at) => `depuis ${at}`,
   due: (at) => `avant ${at}`,
   ends: (at) => `fin : ${at}`,

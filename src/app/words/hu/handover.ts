@@ -37,6 +37,7 @@ export const words: Sentences<typeof english> = {
     'floor-life': 'Lejár a nyitott idő',
     'count-unknown': 'Ismeretlen darabszám',
   },
+  dueBeside: { exchange: 'Esedékes csere', refill: 'Esedékes utántöltés' },
   since: (at) => `${at} óta`,
   due: (at) => `eddig: ${at}`,
   ends: (at) => `vége: ${at}`,

@@ -37,6 +37,7 @@ export const words: Sentences<typeof english> = {
     'floor-life': 'フロアライフ終了',
     'count-unknown': '部品数不明',
   },
+  dueBeside: { exchange: '交換時期', refill: '補充時期' },
   since: (at) => `${at}から`,
   due: (at) => `${at}まで`,
   ends: (at) => `${at}に終了`,

@@ -37,6 +37,7 @@ export const words: Sentences<typeof english> = {
     'floor-life': '플로어 라이프 종료',
     'count-unknown': '부품 수 모름',
   },
+  dueBeside: { exchange: '교체 필요', refill: '보충 필요' },
   since: (at) => `${at}부터`,
   due: (at) => `${at}까지`,
   ends: (at) => `종료: ${at}`,

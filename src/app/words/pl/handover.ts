@@ -37,6 +37,7 @@ export const words: Sentences<typeof english> = {
     'floor-life': 'Kończy się czas na hali',
     'count-unknown': 'Nieznana liczba sztuk',
   },
+  dueBeside: { exchange: 'Wymiana do zrobienia', refill: 'Dosypanie do zrobienia' },
   since: (at) => `od ${at}`,
   due: (at) => `do ${at}`,
   ends: (at) => `koniec: ${at}`,

@@ -37,6 +37,7 @@ export const words: Sentences<typeof english> = {
     'floor-life': 'Fim do floor life',
     'count-unknown': 'Peças sem contagem',
   },
+  dueBeside: { exchange: 'Troca pendente', refill: 'Reabastecimento pendente' },
   since: (at) => `desde ${at}`,
   due: (at) => `até ${at}`,
   ends: (at) => `fim: ${at}`,

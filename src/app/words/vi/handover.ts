@@ -37,6 +37,7 @@ export const words: Sentences<typeof english> = {
     'floor-life': 'Sắp hết hạn ngoài bao',
     'count-unknown': 'Chưa biết số linh kiện',
   },
+  dueBeside: { exchange: 'Cần thay', refill: 'Cần đổ thêm' },
   since: (at) => `từ ${at}`,
   due: (at) => `trước ${at}`,
   ends: (at) => `hết: ${at}`,

@@ -37,6 +37,7 @@ export const words: Sentences<typeof english> = {
     'floor-life': '车间寿命将到',
     'count-unknown': '数量未知',
   },
+  dueBeside: { exchange: '该更换', refill: '该补料' },
   since: (at) => `自 ${at}`,
   due: (at) => `${at} 前`,
   ends: (at) => `到 ${at}`,

@@ -2,6 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { lastHandover } from '../../../../../shared/floor/held-at-handover.ts';
+import type { HandedItem } from '../../../../../shared/floor/kinds-handover.ts';
 import type { Handed } from '../../../../../shared/floor/state-handover.ts';
 import { lineCalendar } from '../../../../../shared/forecast/line-calendar.ts';
 import { lineOutlook } from '../../../../../shared/outlook/line.ts';
@@ -129,6 +130,21 @@ describe('a handover', () => {
     const [item] = handed.payload.left;
     const text = item && handedText(item, story.floor(), { atMs: 0, moment: () => '06:00' });
     expect(text && handedLine(text)).toMatch(/^Reel held: M1-F-001 K1, .*since 06:00$/);
+    const due = {
+      ...item,
+      what: 'splice',
+      slot: 'M1-F-001',
+      reel: 'K1',
+      sinceMs: null,
+      dueMs: 0,
+    } as HandedItem;
+    const lineOf = (why: string | null) =>
+      handedLine(handedText({ ...due, why }, story.floor(), { atMs: 0, moment: () => '06:00' }));
+    expect([null, 'exchange', 'refill'].map(lineOf)).toEqual([
+      'Splice due: M1-F-001 K1, by 06:00',
+      'Exchange due: M1-F-001 K1, by 06:00',
+      'Refill due: M1-F-001 K1, by 06:00',
+    ]);
   });
 });
 
