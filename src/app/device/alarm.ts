@@ -19,7 +19,7 @@ const tones: Readonly<Record<'soon' | 'due' | 'late', readonly number[]>> = {
   late: [880, 660, 880, 660],
 };
 const TONE_S = 0.18;
-/** A press is over by then, ms. */
+/** A press is over by then, and what a scan came to is shown, ms. Within the second for which browsers that want a touch at hand count it through a timer (from memory). */
 const SETTLED_MS = 600;
 
 /** Makes the alarm; the first tap or key unlocks it, and a scanner that types is a keyboard. `isOn` is asked at each call. */
@@ -40,10 +40,22 @@ export function createAlarm(isOn: () => boolean): Alarm {
     if (context.state !== 'running') await context.resume();
     tell();
   };
+  let isComing = false;
+  // To make the first player of a page takes a cheap tablet a tenth of a second: not while what was touched or scanned is waited for.
+  const unlockSoon = () => {
+    if (isComing) return;
+    isComing = true;
+    setTimeout(() => {
+      isComing = false;
+      // A finger that still lies there has touched nothing yet: the next one will.
+      if (navigator.userActivation?.hasBeenActive !== false) unlock().catch(() => undefined); // still locked, and said to be
+    }, SETTLED_MS);
+  };
   const tryUnlock = () => {
     // A scanner types dozens of keys a scan: once unlocked, none of them does anything.
     if (unlocked.peek() && context?.state === 'running') return;
-    void unlock().catch(() => undefined); // still locked, and said to be
+    if (context === null) unlockSoon();
+    else unlock().catch(() => undefined); // still locked, and said to be
   };
   const sound = (level: 'soon' | 'due' | 'late') => {
     if (context?.state === 'running') navigator.vibrate?.(tones[level].map(() => TONE_S * 1000));

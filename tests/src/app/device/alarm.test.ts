@@ -4,10 +4,12 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { createAlarm } from '../../../../src/app/device/alarm.ts';
 
 let press: () => void = () => undefined;
-let context: { state: string; onstatechange: (() => void) | null };
+let context: { state: string; onstatechange: (() => void) | null } | null = null;
 
 beforeEach(() => {
+  context = null;
   vi.useFakeTimers();
+  vi.stubGlobal('navigator', {}); // tells of no touch
   vi.stubGlobal('addEventListener', (kind: string, heard: () => void) => {
     if (kind === 'keydown') press = heard;
   });
@@ -38,6 +40,22 @@ test('is unlocked by the first key, and told so a moment later', async () => {
   expect(alarm.unlocked.value).toBe(true);
 });
 
+test('makes no player while what a key or a finger did is waited for, nor before the browser counts the touch', async () => {
+  const touched = { hasBeenActive: false };
+  vi.stubGlobal('navigator', { userActivation: touched });
+  createAlarm(() => true);
+  press();
+  await vi.runAllTimersAsync();
+  expect(context).toBeNull();
+  touched.hasBeenActive = true;
+  press();
+  press();
+  await vi.advanceTimersByTimeAsync(0);
+  expect(context).toBeNull();
+  await vi.runAllTimersAsync();
+  expect(context).toMatchObject({ state: 'running' });
+});
+
 test('a key begins nothing while it is unlocked, and unlocks it anew once the browser locked it', async () => {
   const alarm = createAlarm(() => true);
   press();
@@ -45,9 +63,9 @@ test('a key begins nothing while it is unlocked, and unlocks it anew once the br
   for (let key = 0; key < 40; key += 1) press();
   await vi.advanceTimersByTimeAsync(0);
   expect(vi.getTimerCount()).toBe(0);
-  context.state = 'suspended';
+  if (context !== null) context.state = 'suspended';
   press();
   await vi.runAllTimersAsync();
-  expect(context.state).toBe('running');
+  expect(context).toMatchObject({ state: 'running' });
   expect(alarm.unlocked.value).toBe(true);
 });
