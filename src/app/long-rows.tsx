@@ -1,12 +1,13 @@
-// A long list drawn piece by piece: the rows that fit a screen first, the others a piece with each frame that follows, so that a letter typed into a search
+// A long list drawn piece by piece: a few rows first, the others a piece with each frame that follows, so that a letter typed into a search
 // is on the screen before the list's end is. All rows come to stand in the page, for a finger that scrolls, a keyboard, a screen reader and paper
 // alike. Refused: rows in view alone, since a reader that walks the list, or a search of the page, would find its end missing.
 
 import type { VNode } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { afterPaint } from './device/after-paint.ts';
 
-/** So many rows are drawn at once: a tablet on its side shows about as many, and drawing them keeps no finger waiting. */
-export const ROWS_AT_ONCE = 10;
+/** So many rows are drawn at once: a cheap tablet draws them, with the screen around them, in less than a finger notices; a screen of them takes three frames. */
+export const ROWS_AT_ONCE = 4;
 
 interface LongRowsProps<T> {
   readonly items: readonly T[];
@@ -27,16 +28,22 @@ interface Drawn<T> {
 /** The rows of a list. Until a row's turn comes it stands as it was drawn before, or not yet. */
 export function LongRows<T>(props: LongRowsProps<T>) {
   const drawn = useRef<Drawn<T> | null>(null);
+  const isDue = useRef(false);
   const [, drawAnew] = useState(0);
   // Handed down anew, the list may have changed in every row; drawn anew by itself, it only goes on.
   if (drawn.current?.of !== props)
     drawn.current = nextPiece({ of: props, rows: carriedOver(drawn.current, props), upTo: 0 });
+  else if (isDue.current) drawn.current = nextPiece(drawn.current);
+  isDue.current = false;
   const { rows, upTo } = drawn.current;
   const isOver = upTo >= props.items.length;
-  useEffect(() => {
-    if (isOver || drawn.current === null) return;
-    drawn.current = nextPiece(drawn.current);
-    drawAnew((times) => times + 1);
+  // No effect: one that waits is done at once where the list is drawn anew meanwhile, and all pieces would come without a frame between them.
+  useLayoutEffect(() => {
+    if (isOver) return undefined;
+    return afterPaint(() => {
+      isDue.current = true;
+      drawAnew((times) => times + 1);
+    });
   });
   return <>{props.items.flatMap((item) => rows.get(props.keyOf(item)) ?? [])}</>;
 }

@@ -3,8 +3,8 @@
 /** A page that draws no frames, or is never idle, goes on after this long. */
 const LATEST_MS = 100;
 
-/** Does something once the next frame has been drawn and nothing that a person waits for is to be done. */
-export function afterPaint(work: () => void): void {
+/** Does something once the next frame has been drawn and nothing that a person waits for is to be done. Answers with what keeps it from being done. */
+export function afterPaint(work: () => void): () => void {
   let isDone = false;
   const once = () => {
     if (isDone) return;
@@ -17,4 +17,8 @@ export function afterPaint(work: () => void): void {
     if ('requestIdleCallback' in globalThis) requestIdleCallback(once);
     else setTimeout(once, 0); // not every browser tells when it is idle
   });
+  return () => {
+    isDone = true;
+    clearTimeout(timer);
+  };
 }

@@ -11,27 +11,32 @@ interface Item {
   readonly says: number;
 }
 
-const { requestAnimationFrame: raf, debounceRendering: debounce } = options;
-/** Effects that wait for the picture to be painted. */
-const afterPaint: (() => void)[] = [];
+const { debounceRendering: debounce } = options;
+/** What waits for the next frame. */
+const frames: (() => void)[] = [];
 /** Drawings that wait until what is being done is done. */
 const drawings: (() => void)[] = [];
 
 beforeEach(() => {
+  vi.useFakeTimers();
   vi.stubGlobal('document', smallDocument);
-  afterPaint.length = 0;
-  options.requestAnimationFrame = (effect) => void afterPaint.push(effect);
+  frames.length = 0;
+  vi.stubGlobal('requestAnimationFrame', (work: () => void) => void frames.push(work));
   drawings.length = 0;
   options.debounceRendering = (draw) => void drawings.push(draw);
 });
 
 afterEach(() => {
+  vi.useRealTimers();
   vi.unstubAllGlobals();
-  if (raf) options.requestAnimationFrame = raf;
-  else delete options.requestAnimationFrame;
   if (debounce) options.debounceRendering = debounce;
   else delete options.debounceRendering;
 });
+
+/** Draws what waits to be drawn, without a frame in between. */
+function settle(): void {
+  while (drawings.length > 0) for (const drawing of drawings.splice(0)) drawing();
+}
 
 /** A page with one list; each act answers with how many rows it drew. */
 function page() {
@@ -51,11 +56,13 @@ function page() {
       counted(() => {
         const list = h(LongRows<Item>, { items, keyOf: ({ name }) => name, draw });
         render(list, root as never); // stands in for an element
+        settle();
       }),
     paint: () =>
       counted(() => {
-        for (const effect of afterPaint.splice(0)) effect();
-        for (const drawing of drawings.splice(0)) drawing();
+        for (const frame of frames.splice(0)) frame();
+        vi.advanceTimersByTime(1); // no browser here that tells when it is idle
+        settle();
       }),
     rows: () => root.childNodes.map((row) => row.textContent),
   };
@@ -65,27 +72,35 @@ const items = (names: readonly number[], says = 0): readonly Item[] =>
   names.map((name) => ({ name: `R-${name}`, says }));
 const text = (list: readonly Item[]) => list.map(({ name, says }) => `${name} ${says}`);
 
-test('LongRows() draws what fits a screen at once, and the rest a piece with each frame', () => {
-  const list = items(Array.from({ length: 35 }, (_, at) => at));
+test('LongRows() draws a few rows at once, and the rest a piece with each frame', () => {
+  const list = items(Array.from({ length: 3 * ROWS_AT_ONCE + 1 }, (_, at) => at));
   const { show, paint, rows } = page();
   expect(show(list)).toBe(ROWS_AT_ONCE);
   expect(rows()).toEqual(text(list.slice(0, ROWS_AT_ONCE)));
-  expect([paint(), paint(), paint(), paint()]).toEqual([10, 10, 5, 0]);
+  expect([paint(), paint(), paint(), paint()]).toEqual([ROWS_AT_ONCE, ROWS_AT_ONCE, 1, 0]);
   expect(rows()).toEqual(text(list));
 });
 
 test('LongRows() lets no row go that stays in the list while it is drawn anew', () => {
-  const list = items(Array.from({ length: 30 }, (_, at) => at));
+  const list = items(Array.from({ length: 3 * ROWS_AT_ONCE }, (_, at) => at));
   const { show, paint, rows } = page();
   show(list);
   paint();
   paint();
   const newer = list.map(({ name }) => ({ name, says: 1 }));
   expect(show(newer)).toBe(ROWS_AT_ONCE);
-  expect(rows()).toEqual([...text(newer.slice(0, 10)), ...text(list.slice(10))]);
+  expect(rows()).toEqual([...text(newer.slice(0, ROWS_AT_ONCE)), ...text(list.slice(ROWS_AT_ONCE))]);
   paint();
   paint();
   expect(rows()).toEqual(text(newer));
+});
+
+test('LongRows() draws one piece between two frames, however often the list is handed down', () => {
+  const list = items(Array.from({ length: 5 * ROWS_AT_ONCE }, (_, at) => at));
+  const { show, paint, rows } = page();
+  expect([show(list), show([...list]), show([...list])]).toEqual(Array(3).fill(ROWS_AT_ONCE));
+  expect(rows()).toHaveLength(ROWS_AT_ONCE);
+  expect(paint()).toBe(ROWS_AT_ONCE);
 });
 
 test('LongRows() ends with the newest list whole and in order, whenever another list came between', () => {

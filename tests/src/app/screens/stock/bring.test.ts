@@ -11,21 +11,21 @@ import { ROWS_AT_ONCE } from '../../../../../src/app/long-rows.tsx';
 import { Bring } from '../../../../../src/app/screens/stock/Bring.tsx';
 import { Node, smallDocument } from '../../small-document.ts';
 
-const { requestAnimationFrame: raf, debounceRendering: debounce } = options;
-/** What waits for the picture to be painted, and drawings that follow. */
+const { debounceRendering: debounce } = options;
+/** What waits for the next frame, and drawings that follow. */
 const waiting: (() => void)[] = [];
 
 beforeEach(() => {
   vi.stubGlobal('document', smallDocument);
   waiting.length = 0;
-  options.requestAnimationFrame = (effect) => void waiting.push(effect);
+  vi.useFakeTimers();
+  vi.stubGlobal('requestAnimationFrame', (work: () => void) => void waiting.push(work));
   options.debounceRendering = (draw) => void waiting.push(draw);
 });
 
 afterEach(() => {
+  vi.useRealTimers();
   vi.unstubAllGlobals();
-  if (raf) options.requestAnimationFrame = raf;
-  else delete options.requestAnimationFrame;
   if (debounce) options.debounceRendering = debounce;
   else delete options.debounceRendering;
 });
@@ -66,6 +66,7 @@ test('hundreds of reels on hand come a few rows at once, then what is to be brou
   const seen = [0, rowsIn(root).length];
   while (waiting.length > 0) {
     for (const next of waiting.splice(0)) next();
+    vi.advanceTimersByTime(1); // no browser here that tells when it is idle
     seen.push(rowsIn(root).length);
   }
   const rows = rowsIn(root);
