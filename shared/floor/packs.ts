@@ -51,7 +51,13 @@ export function kindWanted(state: FloorState, setup: string, slot: string): Pack
   return wantedOn(state, setup, slot)?.comesIn ?? null;
 }
 
-/** What is put on a slot by this scan: the package's own kind, else the slot's, else that of what stands there. */
+/** What a part comes in by the plant's list, where that names something else than tape; null otherwise: most parts come on tape too. */
+export function kindListed(state: Pick<FloorState, 'listed'>, part: string | null): PackageKind | null {
+  const kind = state.listed.get(part ?? '')?.comesIn ?? null;
+  return kind === 'tape' ? null : kind;
+}
+
+/** What is put on a slot by this scan: the package's own kind, else the slot's, the feeder's, the part's by the list, else that of what stands there. */
 export function kindComing(
   state: FloorState,
   of: {
@@ -67,6 +73,7 @@ export function kindComing(
     kindOfPackage(state, of.reel) ??
     kindWanted(state, of.setup, of.slot) ??
     feederTakes(state, of.feeder) ??
+    kindListed(state, wantedOn(state, of.setup, of.slot)?.part ?? null) ??
     (there ? kindOnSlot(there) : 'tape')
   );
 }

@@ -5,7 +5,7 @@ import { useState } from 'preact/hooks';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import { LABEL_SHARE } from '../../../shared/floor/remaining.ts';
 import type { FullReel } from '../../../shared/floor/state.ts';
-import type { CountBasis } from '../../../shared/floor/vocabulary.ts';
+import type { CountBasis, PackageKind } from '../../../shared/floor/vocabulary.ts';
 import type { Count } from '../../../shared/forecast/counts.ts';
 import { useApp, useFloor } from '../app.ts';
 import { Button } from '../ui/Button.tsx';
@@ -19,10 +19,10 @@ import {
   type CountForm,
   type CountWay,
   computeCount,
-  countWays,
   PRINTED_LEAST,
   printedSd,
   startForm,
+  waysFor,
   weigh,
 } from './count-model.ts';
 import { ReelPicture } from './ReelPicture.tsx';
@@ -42,6 +42,8 @@ interface CountDialogProps {
   /** Slot or reel, for the title. */
   readonly what: string;
   readonly part: string | null;
+  /** What it comes in. */
+  readonly kind: PackageKind;
   readonly pitchMm: number | null;
   /** What the log thinks, null where it knows no count. */
   readonly before: { readonly parts: number; readonly sd: number; readonly basis: CountBasis } | null;
@@ -73,7 +75,7 @@ export function CountDialog(props: CountDialogProps) {
     <Dialog title={words.title(props.what)} onClose={props.onClose} wide={way === 'measured'}>
       <div class="stack">
         <div class="choice">
-          {countWays.map((each) => (
+          {waysFor(props.kind).map((each) => (
             <button
               type="button"
               key={each}

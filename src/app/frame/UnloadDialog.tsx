@@ -127,6 +127,7 @@ export function UnloadDialog({
       <CountDialog
         what={loaded.slot}
         part={part}
+        kind={kindOnSlot(loaded)}
         pitchMm={wantedByLanes(floor, loaded)?.pitchMm ?? null}
         before={
           estimate.parts === null ? null : { parts: estimate.parts, sd: estimate.sd, basis: 'counted-down' }

@@ -3,7 +3,7 @@
 
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import type { FullReel } from '../../../shared/floor/state.ts';
-import type { CountBasis } from '../../../shared/floor/vocabulary.ts';
+import type { CountBasis, PackageKind } from '../../../shared/floor/vocabulary.ts';
 import {
   type CombinedCount,
   type Count,
@@ -17,6 +17,11 @@ import {
 /** Ways to count, in the order in which they are offered. */
 export const countWays = ['typed', 'machine', 'weighed', 'measured'] as const;
 export type CountWay = (typeof countWays)[number];
+
+/** The ways that a package of this kind can be counted: only tape that is wound on a reel can be measured. */
+export function waysFor(kind: PackageKind): readonly CountWay[] {
+  return kind === 'tape' ? countWays : countWays.filter((way) => way !== 'measured');
+}
 
 /** The figures of every way, as typed. */
 export interface CountForm {

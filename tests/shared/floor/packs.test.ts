@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { kindComing, kindOnSlot, looseIn } from '../../../shared/floor/packs.ts';
 import { slotEstimate } from '../../../shared/floor/remaining.ts';
 import { slotKey } from '../../../shared/floor/state.ts';
+import { payloadExamples } from './examples.ts';
 import { beginStory, counted, idOf, type Story, started, tellPlant, unloaded, verified } from './story.ts';
 
 const slot = 'M1-F-001';
@@ -84,6 +85,14 @@ describe('what a package is', () => {
   test('comes of the package, else of the sheet, else of what stands there', () => {
     const story = plant();
     const asked = { line: 'L1', setup: 'brook-top-a', slot, feeder: 'F1', reel: 'A' };
+    expect(kindComing(story.floor(), asked)).toBe('tape');
+    const [example] = payloadExamples['parts.listed'].parts;
+    if (example === undefined) throw new Error('a part must be listed');
+    const list = (comesIn: 'tape' | 'bulk') =>
+      story.tell('parts.listed', { source: 'list', parts: [{ ...example, part: 'R-100', comesIn }] });
+    list('bulk');
+    expect(kindComing(story.floor(), asked)).toBe('bulk');
+    list('tape');
     expect(kindComing(story.floor(), asked)).toBe('tape');
     const lengths = { hubToPickMm: null, intakeToPickMm: null, trailerMm: null, leaderMm: null };
     story.tell('feeder-type.known', {

@@ -160,6 +160,7 @@ function SlotCount(props: {
     <CountDialog
       what={loaded.slot}
       part={tape?.part ?? null}
+      kind={kindOnSlot(loaded)}
       pitchMm={wanted?.pitchMm ?? null}
       before={left.parts === null ? null : { parts: left.parts, sd: left.sd, basis: 'counted-down' }}
       fullReel={floor.fullReels.get(tape?.part ?? '') ?? null}

@@ -3,6 +3,7 @@
 import { useComputed } from '@preact/signals';
 import { useMemo, useState } from 'preact/hooks';
 import { blockReasons } from '../../../../shared/floor/fits.ts';
+import { kindListed, kindOfPackage } from '../../../../shared/floor/packs.ts';
 import { hasOwnId } from '../../../../shared/floor/reel-id.ts';
 import type { Reel } from '../../../../shared/floor/state.ts';
 import { moistureOfParts, type PartMoistureKnown, reelLife } from '../../../../shared/moisture/reel-life.ts';
@@ -221,6 +222,7 @@ interface DoingProps {
 
 /** The dialog of what is done with a reel. */
 function Doing({ act, listed, line, part, onClose }: DoingProps) {
+  const floor = useFloor();
   const { reel, life } = listed;
   switch (act) {
     case 'count':
@@ -234,7 +236,7 @@ function Doing({ act, listed, line, part, onClose }: DoingProps) {
     case 'air':
       return <AirDialog reel={reel} line={line} before={life} part={part} onClose={onClose} />;
     case 'pack':
-      return <PackDialog reel={reel} wanted={null} onClose={onClose} />;
+      return <PackDialog reel={reel} wanted={kindListed(floor, reel.part)} onClose={onClose} />;
     case 'put':
       return null;
     default:
@@ -313,6 +315,7 @@ function ReelCount({ listed, onClose }: { readonly listed: Listed; readonly onCl
     <CountDialog
       what={reelName(reel.reel)}
       part={reel.part}
+      kind={kindOfPackage(floor, reel.reel) ?? kindListed(floor, reel.part) ?? 'tape'}
       pitchMm={setup?.slots.find((slot) => slot.part === reel.part)?.pitchMm ?? null}
       before={parts === null ? null : { parts, sd, basis: reel.at ? 'counted-down' : reel.basis }}
       fullReel={floor.fullReels.get(reel.part ?? '') ?? null}

@@ -10,6 +10,7 @@ import {
   printedSd,
   readFigure,
   startForm,
+  waysFor,
   weigh,
 } from '../../../../src/app/frame/count-model.ts';
 
@@ -125,4 +126,10 @@ test('`startForm()` fills in what was measured before', () => {
     fullParts: '10000',
     massG: '',
   });
+});
+
+test('only tape that is wound on a reel is offered to be measured', () => {
+  expect(waysFor('tape')).toContain('measured');
+  for (const kind of ['cut-tape', 'tray', 'tube', 'bulk'] as const)
+    expect(waysFor(kind)).toEqual(['typed', 'machine', 'weighed']);
 });
