@@ -70,10 +70,11 @@ export interface App {
   readonly skippedNext: Signal<SkippedNext | null>;
 }
 
-/** A package whose label is to be printed: one of the log, or what a label without an id said of a new one. */
+/** A package whose label is to be printed: one of the log, or what a label without an id said of a new one or of a jar of paste. */
 export type LabelWanted =
   | { readonly reel: string }
-  | { readonly fresh: Omit<PayloadOf<'reel.put'>, 'reel' | 'place' | 'via'> };
+  | { readonly fresh: Omit<PayloadOf<'reel.put'>, 'reel' | 'place' | 'via'> }
+  | { readonly jar: Omit<PayloadOf<'jar.known'>, 'jar'> };
 
 /** Practising beside a real floor that goes on. */
 export interface Practice {

@@ -19,7 +19,7 @@ import { Dialog } from '../ui/Dialog.tsx';
 import { printWords } from '../words/print.ts';
 import { formatNumber, say } from '../words/words.ts';
 import { FacePreview, type ReadyLabel, readyLabel } from './Face.tsx';
-import { type Printing, packageLabel } from './labels.ts';
+import { jarLabel, type PlantLabel, type Printing, packageLabel } from './labels.ts';
 import { type NamedPaper, paperInUse } from './paper.ts';
 import { printPages } from './sheet.tsx';
 
@@ -39,19 +39,21 @@ export function LabelDialog({
   const refusal = useRefusal('verify-reel');
   const paper = paperInUse(floor, app.preferences.value, words.sizes.first);
   const reel = 'reel' in wanted ? floor.reels.get(wanted.reel) : null;
-  const facts = reel ?? ('reel' in wanted ? null : reelOf(wanted.fresh, COMING));
+  const jar = 'jar' in wanted ? wanted.jar : null;
+  const facts =
+    reel ?? ('reel' in wanted ? null : reelOf('jar' in wanted ? asReel(wanted.jar) : wanted.fresh, COMING));
   const id = facts === null ? COMING : idFor(facts);
   const times = timesPrinted(floor, 'reel', id);
   const label = useMemo(
-    () => (facts === null ? null : packageLabel(facts, id, printingFrom(app))),
-    [facts, id],
+    () => (facts === null ? null : labelOf(facts, jar, id, printingFrom(app))),
+    [facts, jar, id],
   );
   const symbol = useSymbol(label?.code ?? null);
   const ready =
     symbol === null || symbol === 'cannot' || label === null ? null : readyLabel(paper, label, symbol);
   if (facts === null || label === null) return null;
   const print = () => {
-    printPackage(app, facts, paper).catch(() => undefined); // shown by the fault screen
+    printPackage(app, facts, jar, paper).catch(() => undefined); // shown by the fault screen
     onClose();
   };
   const problem =
@@ -99,6 +101,17 @@ function idFor({ reel }: Reel): string {
 function reelOf(fresh: Extract<LabelWanted, { readonly fresh: unknown }>['fresh'], reel: string): Reel {
   const { part, supplierPart, lot, dateCode, quantity } = fresh;
   return { reel, part, supplierPart, lot, dateCode, count: quantity, sd: 0, basis: 'label', at: null };
+}
+
+type NamelessJar = Extract<LabelWanted, { readonly jar: unknown }>['jar'];
+
+/** A jar as a package of its paste. */
+function asReel({ paste, lot }: NamelessJar): Extract<LabelWanted, { readonly fresh: unknown }>['fresh'] {
+  return { part: paste, supplierPart: null, quantity: null, lot, dateCode: null };
+}
+
+function labelOf(facts: Reel, jar: NamelessJar | null, id: string, from: Printing): PlantLabel {
+  return jar === null ? packageLabel(facts, id, from) : jarLabel({ ...jar, jar: id }, from);
 }
 
 function printingFrom(app: App): Printing {
@@ -153,7 +166,12 @@ export function LeftOut({ label }: { readonly label: ReadyLabel }) {
 }
 
 /** Names a package where it has no id, writes down that its label is printed, and prints it. */
-async function printPackage(app: App, facts: Reel, paper: NamedPaper): Promise<void> {
+async function printPackage(
+  app: App,
+  facts: Reel,
+  jar: NamelessJar | null,
+  paper: NamedPaper,
+): Promise<void> {
   const from = printingFrom(app);
   const isNew = facts.reel === COMING;
   const known = isNew ? null : idFor(facts);
@@ -161,7 +179,7 @@ async function printPackage(app: App, facts: Reel, paper: NamedPaper): Promise<v
   // As it is before it is named: its name is another afterwards, and what is left on it is the same.
   const before = known === null ? null : packageLabel(facts, known, from);
   const written = await app.write([
-    ...(known === facts.reel ? [] : [namingDraft(app, facts, known)]),
+    ...(known === facts.reel ? [] : [jar === null ? namingDraft(app, facts, known) : jarDraft(jar)]),
     (ids) => ({
       kind: 'labels.printed',
       payload: {
@@ -177,7 +195,7 @@ async function printPackage(app: App, facts: Reel, paper: NamedPaper): Promise<v
   const id = known ?? packageIdOf(written[0] ? entryId(written[0]) : '');
   const label =
     before ??
-    packageLabel({ ...facts, reel: id }, id, { ...from, floor: { ...from.floor, prints: new Map() } });
+    labelOf({ ...facts, reel: id }, jar, id, { ...from, floor: { ...from.floor, prints: new Map() } });
   const ready = readyLabel(paper, label, await drawSymbol(label.code));
   if ('problem' in ready) {
     app.notice.value = { tone: 'care', text: say(printWords).noFace(paper.size) };
@@ -186,6 +204,11 @@ async function printPackage(app: App, facts: Reel, paper: NamedPaper): Promise<v
   const { xMm, yMm } = app.preferences.value.labelOffset;
   printPages(paper, { labels: [ready] }, { first: 0, offsetXMm: xMm, offsetYMm: yMm });
   app.notice.value = { tone: 'plain', text: say(printWords).sent(1) };
+}
+
+/** The entry by which a jar is known, in the cold. */
+function jarDraft(jar: NamelessJar): Draft {
+  return (_, own) => ({ kind: 'jar.known', payload: { ...jar, jar: packageIdOf(own) } });
 }
 
 /** The entry that names a package; `known`: its id, where the log knows it already. */

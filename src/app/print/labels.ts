@@ -3,6 +3,7 @@
 import { compareNatural, placeKey, sortByWalk } from '../../../shared/floor/address.ts';
 import { placeOf } from '../../../shared/floor/fold-places.ts';
 import { timesPrinted } from '../../../shared/floor/fold-print.ts';
+import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import { isMixed } from '../../../shared/floor/packs.ts';
 import { comparePlaces } from '../../../shared/floor/place-order.ts';
 import { slotEstimate } from '../../../shared/floor/remaining.ts';
@@ -86,6 +87,27 @@ export function packageLabel(reel: Reel, id: string, from: Printing): PlantLabel
       ...line('expires', expires === null ? null : words.expires(expires), 'plain'),
       ...line('place', place === null ? null : words.place(place), 'plain'),
       ...lastLine([...marksOf('reel', id, from), words.printed(formatDay(nowMs, zone))]),
+    ],
+  };
+}
+
+/** The label of a jar of paste that gets its id by it. */
+export function jarLabel(jar: PayloadOf<'jar.known'>, from: Printing): PlantLabel {
+  const { jar: id, paste, lot, expires } = jar;
+  const words = say(printWords).onLabel;
+  const none = { supplierPart: null, quantity: null, dateCode: null, msl: null } as const;
+  const line = (name: string, text: string | null, size: FaceLine['size'], keep = false): FaceLine[] =>
+    text === null ? [] : [{ name, text, size, keep }];
+  return {
+    what: 'reel',
+    name: id,
+    code: packageMessage({ reel: id, part: paste, lot, expires, ...none }),
+    lines: [
+      ...line('id', id, 'id', true),
+      ...line('part', paste, 'large', true),
+      ...line('lot', lot === null ? null : words.lot(lot), 'plain'),
+      ...line('expires', expires === null ? null : words.expires(expires), 'plain', true),
+      ...lastLine([...marksOf('reel', id, from), words.printed(formatDay(from.nowMs, from.zone))]),
     ],
   };
 }

@@ -124,6 +124,7 @@ export function JarDialog({ jar, onClose }: JarDialogProps) {
             there={there}
             onTop={() => choose({ says: 'on', off: [] })}
             onCleared={() => choose({ says: 'on', off: beside })}
+            onClose={onClose}
           />
         ) : (
           <NextSteps phase={stand.phase} onPress={press} onClose={onClose} />
@@ -138,6 +139,7 @@ function OnTop(props: {
   readonly there: string;
   readonly onTop: () => void;
   readonly onCleared: () => void;
+  readonly onClose: () => void;
 }) {
   const words = say(pasteWords);
   return (
@@ -149,6 +151,9 @@ function OnTop(props: {
         </Button>
         <Button large testId="jar-on-top" onPress={props.onTop}>
           {words.onTop}
+        </Button>
+        <Button large tone="quiet" onPress={props.onClose}>
+          {say(shellWords).cancel}
         </Button>
       </div>
     </>

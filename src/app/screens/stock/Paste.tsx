@@ -12,10 +12,11 @@ import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { pasteWords } from '../../words/paste.ts';
 import { shellWords } from '../../words/shell.ts';
+import { stockWords } from '../../words/stock.ts';
 import { say } from '../../words/words.ts';
 import { JarDialog, StandText } from './JarDialog.tsx';
 import { PasteSheet } from './PasteSheet.tsx';
-import { type NewJar, newJar, readLabel } from './read-label.ts';
+import { type NewJar, readJar, readLabel } from './read-label.ts';
 
 const order: readonly JarPhase[] = ['on', 'open', 'out', 'cold', 'empty'];
 
@@ -26,21 +27,21 @@ export function Paste() {
   const mayRule = useRefusal('describe-part');
   const [open, setOpen] = useState<string | null>(null);
   const [fresh, setFresh] = useState<NewJar | null>(null);
+  const [nameless, setNameless] = useState<Omit<NewJar, 'jar'> | null>(null);
   const [wrong, setWrong] = useState<string | null>(null);
   const [sheet, setSheet] = useState<string | null>(null);
   const take = (scan: Scan): boolean => {
     const now = app.store.floor();
     const texts = scan.codes.map((code) => code.text);
     if (holdsBadge(now, app.line.value, texts)) return false;
-    const reading = readLabel(now, scan);
-    const id = reading.reel ?? texts[0]?.trim() ?? '';
-    const known = now.jars.has(id);
-    const made = known ? null : newJar(now, scan);
-    setOpen(known ? id : null);
-    setFresh(made);
-    const names = reading.part ?? reading.supplierPart;
-    const isNameless = reading.reel === null && names !== null;
-    setWrong(known || made !== null ? null : isNameless ? words.noId(names) : words.unknown(id));
+    const id = readLabel(now, scan).reel ?? texts[0]?.trim() ?? '';
+    const isKnown = now.jars.has(id);
+    const made = isKnown ? null : readJar(now, scan);
+    setOpen(isKnown ? id : null);
+    if (made === null || made.jar === null) setFresh(null);
+    else setFresh({ ...made, jar: made.jar });
+    setNameless(made !== null && made.jar === null ? made : null);
+    setWrong(isKnown || made !== null ? null : words.unknown(id));
     return true;
   };
   const newest = useRef(take);
@@ -66,6 +67,7 @@ export function Paste() {
           ✕ {wrong}
         </p>
       )}
+      {nameless !== null && <Nameless jar={nameless} onPrint={() => setNameless(null)} />}
       {jars.length === 0 && <p class="empty">{words.none}</p>}
       <div class="reel-list">
         {jars.map(({ jar, stand }) => (
@@ -95,6 +97,29 @@ function JarRow(props: { readonly jar: Jar; readonly stand: JarStand; readonly o
         <StandText stand={stand} />
       </span>
     </button>
+  );
+}
+
+/** A jar whose label has no id: it gets one of the plant's, with its lot and its date. */
+function Nameless({ jar, onPrint }: { readonly jar: Omit<NewJar, 'jar'>; readonly onPrint: () => void }) {
+  const app = useApp();
+  const refusal = useRefusal('verify-reel');
+  const { paste, lot, expires, via } = jar;
+  return (
+    <div class="row goods-row" data-testid="jar-no-id">
+      <span class="chip care grow">! {say(pasteWords).noId(paste)}</span>
+      <Button
+        tone="act"
+        testId="jar-print"
+        disabledReason={refusal}
+        onPress={() => {
+          onPrint();
+          app.labelWanted.value = { jar: { paste, lot, expires, via } };
+        }}
+      >
+        {say(stockWords).goodsIn.print}
+      </Button>
+    </div>
   );
 }
 

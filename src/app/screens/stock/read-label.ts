@@ -39,10 +39,12 @@ export function readReel(
 /** A jar whose label was scanned and that the log does not know. */
 export type NewJar = PayloadOf<'jar.known'>;
 
-/** What the label of a jar says; null where it is of no paste that is known. */
-export function newJar(floor: FloorState, scan: Pick<Scan, 'codes' | 'via'>): NewJar | null {
+/** What the label of a jar says, which may be without an id; null where it is of no paste that is known. */
+export function readJar(
+  floor: FloorState,
+  scan: Pick<Scan, 'codes' | 'via'>,
+): (Omit<NewJar, 'jar'> & { readonly jar: string | null }) | null {
   const { reel: jar, part, supplierPart, lot, expires } = readLabel(floor, scan);
   const paste = [part, supplierPart].find((each) => each !== null && floor.pasteRules.has(each));
-  if (paste == null || jar === null) return null;
-  return { jar, paste, lot, expires, via: scan.via };
+  return paste == null ? null : { jar, paste, lot, expires, via: scan.via };
 }

@@ -47,7 +47,7 @@ export const words: Sentences<typeof english> = {
   new: 'هذه العلبة جديدة',
   newYes: 'وضعها في التبريد',
   unknown: (text) => sentence`«${text}» ليست علبة يعرفها السجل. أدخل أولًا نشرة معجونها.`,
-  noId: (paste) => sentence`ملصق ${paste} هذا بلا معرّف للعلبة. اطبع واحدًا في الاستلام ثم امسحه.`,
+  noId: (paste) => sentence`ملصق ${paste} هذا بلا معرّف للعلبة. اطبع واحدًا وألصقه.`,
   held: (jar) => sentence`العلبة ${jar} محجوزة`,
   heldHelp: 'يقرر مشرف هل يجوز استخدامها.',
   let: 'استخدامها رغم ذلك',

@@ -48,7 +48,7 @@ export const words: Sentences<typeof english> = {
   unknown: (text) =>
     `„${text}“ ist keine Dose, die das Protokoll kennt. Geben Sie zuerst das Datenblatt ihrer Paste ein.`,
   noId: (paste) =>
-    `Dieses Etikett von ${paste} hat keine Nummer der Dose. Drucken Sie eine im Wareneingang und scannen Sie diese.`,
+    `Dieses Etikett von ${paste} hat keine Nummer der Dose. Drucken Sie eine und kleben Sie sie auf.`,
   held: (jar) => `${jar} ist zurückgehalten`,
   heldHelp: 'Ein Schichtleiter entscheidet, ob sie verwendet werden darf.',
   let: 'Trotzdem verwenden',

@@ -45,8 +45,7 @@ export const words = {
   new: 'This jar is new',
   newYes: 'Put it in the cold',
   unknown: (text: string) => `“${text}” is no jar the log knows. Enter the sheet of its paste first.`,
-  noId: (paste: string) =>
-    `This label of ${paste} has no id for the jar. Print one under Goods-in, then scan that.`,
+  noId: (paste: string) => `This label of ${paste} has no id for the jar. Print one and stick it on.`,
   held: (jar: string) => `${jar} is held`,
   heldHelp: 'A lead decides whether it may be used.',
   let: 'Use it all the same',

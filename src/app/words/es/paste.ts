@@ -46,7 +46,7 @@ export const words: Sentences<typeof english> = {
   new: 'Este bote es nuevo',
   newYes: 'Guardarlo en frío',
   unknown: (text) => `«${text}» no es un bote del registro. Ponga primero la hoja de su pasta.`,
-  noId: (paste) => `Esta etiqueta de ${paste} no tiene id del bote. Imprima uno en Entrada y escanéelo.`,
+  noId: (paste) => `Esta etiqueta de ${paste} no tiene id del bote. Imprima uno y péguelo.`,
   held: (jar) => `${jar} está retenido`,
   heldHelp: 'Un jefe de turno decide si se puede usar.',
   let: 'Usarlo de todos modos',

@@ -46,8 +46,7 @@ export const words: Sentences<typeof english> = {
   new: 'Ce pot est nouveau',
   newYes: 'Mettre au froid',
   unknown: (text) => `« ${text} » n’est pas un pot connu du journal. Saisissez d’abord la fiche de sa pâte.`,
-  noId: (paste) =>
-    `Cette étiquette de ${paste} n’a pas d’identifiant du pot. Imprimez-en un à l’entrée, puis scannez-le.`,
+  noId: (paste) => `Cette étiquette de ${paste} n’a pas d’identifiant du pot. Imprimez-en un et collez-le.`,
   held: (jar) => `${jar} est retenu`,
   heldHelp: 'Un chef d’équipe décide s’il peut servir.',
   let: 'L’utiliser quand même',

@@ -46,8 +46,7 @@ export const words: Sentences<typeof english> = {
   new: 'Ez a tégely új',
   newYes: 'Betétel a hűtésbe',
   unknown: (text) => `„${text}” nem a naplóban ismert tégely. Előbb adja meg a pasztája adatlapját.`,
-  noId: (paste) =>
-    `Ezen a címkén (${paste}) nincs azonosító a tégelyhez. Nyomtasson egyet az árubevételnél, és azt olvassa be.`,
+  noId: (paste) => `Ezen a címkén (${paste}) nincs azonosító a tégelyhez. Nyomtasson egyet, és ragassza fel.`,
   held: (jar) => `${jar} visszatartva`,
   heldHelp: 'Műszakvezető dönti el, hogy használható-e.',
   let: 'Használat mégis',

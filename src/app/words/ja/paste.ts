@@ -41,7 +41,7 @@ export const words: Sentences<typeof english> = {
   newYes: '冷蔵に入れる',
   unknown: (text) =>
     `「${text}」はログにある容器ではありません。先にクリームはんだの仕様を入力してください。`,
-  noId: (paste) => `${paste}のこのラベルには容器のIDがありません。入庫で印刷し、それをスキャンしてください。`,
+  noId: (paste) => `${paste}のこのラベルには容器のIDがありません。印刷して貼ってください。`,
   held: (jar) => `${jar}は保留中`,
   heldHelp: '使ってよいかは班長が判断します。',
   let: 'それでも使う',

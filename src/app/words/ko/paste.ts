@@ -40,7 +40,7 @@ export const words: Sentences<typeof english> = {
   new: '새 용기입니다',
   newYes: '냉장에 넣기',
   unknown: (text) => `“${text}”: 로그에 없는 용기입니다. 먼저 솔더 페이스트의 사양을 입력하십시오.`,
-  noId: (paste) => `${paste}의 이 라벨에는 용기 ID가 없습니다. 입고에서 인쇄한 뒤 그것을 스캔하십시오.`,
+  noId: (paste) => `${paste}의 이 라벨에는 용기 ID가 없습니다. 인쇄해 붙이십시오.`,
   held: (jar) => `${jar}: 보류 중`,
   heldHelp: '써도 되는지는 반장이 결정합니다.',
   let: '그래도 사용',

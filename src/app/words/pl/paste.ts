@@ -46,7 +46,7 @@ export const words: Sentences<typeof english> = {
   new: 'Ten słoik jest nowy',
   newYes: 'Włóż do lodówki',
   unknown: (text) => `Dziennik nie zna słoika „${text}”. Najpierw podaj kartę jego pasty.`,
-  noId: (paste) => `Ta etykieta ${paste} nie ma numeru słoika. Wydrukuj go w przyjęciu i zeskanuj.`,
+  noId: (paste) => `Ta etykieta ${paste} nie ma numeru słoika. Wydrukuj go i naklej.`,
   held: (jar) => `${jar}: wstrzymany`,
   heldHelp: 'Lider decyduje, czy można go użyć.',
   let: 'Użyj mimo to',

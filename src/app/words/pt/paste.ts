@@ -46,7 +46,7 @@ export const words: Sentences<typeof english> = {
   new: 'Este pote é novo',
   newYes: 'Pôr na geladeira',
   unknown: (text) => `“${text}” não é um pote que o log conhece. Informe antes a ficha da pasta dele.`,
-  noId: (paste) => `Esta etiqueta de ${paste} não tem id do pote. Imprima um na entrada e escaneie esse.`,
+  noId: (paste) => `Esta etiqueta de ${paste} não tem id do pote. Imprima um e cole.`,
   held: (jar) => `${jar} está retido`,
   heldHelp: 'Um líder decide se pode ser usado.',
   let: 'Usar mesmo assim',

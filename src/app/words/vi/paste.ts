@@ -46,7 +46,7 @@ export const words: Sentences<typeof english> = {
   new: 'Hũ này mới',
   newYes: 'Cất vào tủ lạnh',
   unknown: (text) => `Nhật ký không biết hũ “${text}”. Nhập thông số kem hàn của nó trước.`,
-  noId: (paste) => `Nhãn ${paste} này không có mã của hũ. In một mã ở phần nhập kho, rồi quét mã đó.`,
+  noId: (paste) => `Nhãn ${paste} này không có mã của hũ. In một mã rồi dán lên.`,
   held: (jar) => `${jar} đang bị giữ lại`,
   heldHelp: 'Trưởng ca quyết định có được dùng không.',
   let: 'Vẫn dùng',

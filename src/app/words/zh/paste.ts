@@ -40,7 +40,7 @@ export const words: Sentences<typeof english> = {
   new: '这罐是新的',
   newYes: '放入冷藏',
   unknown: (text) => `“${text}”不是日志里的锡膏罐。请先输入它的锡膏的数据表。`,
-  noId: (paste) => `${paste} 的这张标签没有罐的编号。请在入库处打印一个，再扫描它。`,
+  noId: (paste) => `${paste} 的这张标签没有罐的编号。请打印一个贴上。`,
   held: (jar) => `${jar} 已暂扣`,
   heldHelp: '由班长决定能不能用。',
   let: '仍然使用',

@@ -160,6 +160,10 @@ async function* paste(here: Here): AsyncGenerator<string> {
   await page.getByTestId('jar-J-TOUR').click();
   await page.getByTestId('jar-off').waitFor();
   yield 'paste, a jar on top of another';
+  await closeDialogs(page);
+  await scan(page, reelLabel({ P: 'SP-TOUR', '1T': 'LP-2' }));
+  await page.getByTestId('jar-print').waitFor();
+  yield 'paste, a jar without an id';
 }
 
 export const storeLegs: readonly Leg[] = [

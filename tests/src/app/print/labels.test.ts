@@ -3,7 +3,13 @@
 import { expect, test } from 'vitest';
 import { packageIdOf } from '../../../../shared/floor/package-name.ts';
 import { parseLabel } from '../../../../shared/labels/label.ts';
-import { nameLabel, namesOf, type Printing, packageLabel } from '../../../../src/app/print/labels.ts';
+import {
+  jarLabel,
+  nameLabel,
+  namesOf,
+  type Printing,
+  packageLabel,
+} from '../../../../src/app/print/labels.ts';
 import { beginStory, idOf, type Story, tellPlant, unloaded, verified } from '../../../shared/floor/story.ts';
 
 function told(): { readonly story: Story; readonly id: string; readonly was: string } {
@@ -50,6 +56,21 @@ test('a package’s label says what the log knows of it, to a person and to a re
     quantity: 640,
     lot: 'L-7',
     dateCode: '2618',
+    ambiguous: [],
+  });
+});
+
+test('the label of a jar of paste names paste, lot and date, and reads as that jar again', () => {
+  const { story, id } = told();
+  const jar = { jar: id, paste: 'SP-1', lot: 'LP-1', expires: '2027-01-01', via: 'wedge' } as const;
+  const label = jarLabel(jar, from(story));
+  expect(Object.keys(texts(label))).toEqual(['id', 'part', 'lot', 'expires', 'printed']);
+  expect(parseLabel([label.code])).toMatchObject({
+    reel: id,
+    part: 'SP-1',
+    lot: 'LP-1',
+    expires: '2027-01-01',
+    quantity: null,
     ambiguous: [],
   });
 });

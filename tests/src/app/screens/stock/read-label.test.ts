@@ -2,7 +2,7 @@
 
 import { expect, test } from 'vitest';
 import type { ScannedCode } from '../../../../../shared/labels/scan.ts';
-import { newJar, readReel } from '../../../../../src/app/screens/stock/read-label.ts';
+import { readJar, readReel } from '../../../../../src/app/screens/stock/read-label.ts';
 import { beginStory, type Story } from '../../../../shared/floor/story.ts';
 
 const code = (text: string): ScannedCode => ({ text, format: null, symbologyId: null });
@@ -40,5 +40,5 @@ test('a jar is known by the way its label came in', () => {
   const hours = { thawHours: 4, outHours: 72, openHours: 24, stencilHours: 8 };
   story.tell('paste.ruled', { paste: 'BW-1', ...hours, source: 'sheet' });
   const scan = { codes: [code('ART#BW-1'), code('ROLL#J-1')], via: 'camera' as const };
-  expect(newJar(story.floor(), scan)).toMatchObject({ jar: 'J-1', paste: 'BW-1', via: 'camera' });
+  expect(readJar(story.floor(), scan)).toMatchObject({ jar: 'J-1', paste: 'BW-1', via: 'camera' });
 });
