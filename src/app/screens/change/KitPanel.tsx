@@ -90,7 +90,12 @@ export function KitPanel({ changeover, isStanding, onChecklist }: KitPanelProps)
         </p>
       )}
       <div>
-        <FindButton testId="kit-find" task={{ do: 'find', list: listOfKit(setup.setup, rows) }} desk={null} />
+        <FindButton
+          testId="kit-find"
+          does="find"
+          task={() => ({ do: 'find', list: listOfKit(setup.setup, rows) })}
+          desk={null}
+        />
       </div>
       <div>{rows.filter(isForHands).map(rowOf)}</div>
       {onLine.length > 0 && (

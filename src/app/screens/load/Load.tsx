@@ -77,14 +77,16 @@ function LineToLoad(props: { readonly desk: DeskRun; readonly linked: { current:
         )}
         <FindButton
           testId="sweep-camera"
-          task={{ do: 'sweep' }}
+          does="sweep"
+          task={() => ({ do: 'sweep' })}
           desk={desk}
           disabledReason={refusal}
           onOpen={beginSweep}
         />
         <FindButton
           testId="find-camera"
-          task={{ do: 'find', list: listOfMissing(progress) }}
+          does="find"
+          task={() => ({ do: 'find', list: listOfMissing(progress) })}
           desk={null}
           isOffered={progress.next !== null}
         />

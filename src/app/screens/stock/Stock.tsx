@@ -1,12 +1,14 @@
 // Reels: what the store must bring for the run, how long each slot's reels last, every reel that the log knows, goods-in, what lies where,
 // what is blocked.
 
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import type { VNode } from 'preact';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { isPlaceInUse } from '../../../../shared/floor/fold-places.ts';
 import type { LabelReading } from '../../../../shared/labels/reading.ts';
 import type { Scan } from '../../../../shared/labels/scan.ts';
 import type { Supply } from '../../../../shared/outlook/supply.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { afterPaint } from '../../device/after-paint.ts';
 import { FindButton } from '../../frame/FindButton.tsx';
 import { listOfSupply } from '../../frame/find-lists.ts';
 import { holdText } from '../../frame/hold-text.ts';
@@ -69,6 +71,10 @@ export function Stock({ watch }: { readonly watch: Watch }) {
   }, [outlook, watch]);
   const known = outlook === null ? null : supply;
   const hold = holdText(outlook);
+  const bring = useLetGo(
+    tab === 'bring',
+    useMemo(() => <Bring supply={known} zone={zone} hold={hold} />, [known, zone, hold]),
+  );
   return (
     <div class="stack stock">
       <TakeScans onScan={lookUp} />
@@ -89,20 +95,21 @@ export function Stock({ watch }: { readonly watch: Watch }) {
         </div>
         <FindButton
           testId="stock-find"
-          task={{
+          does="find"
+          task={() => ({
             do: 'find',
             list: listOfSupply(
               known === null || known === 'asked' ? null : (outlook?.run.setup ?? null),
               known === 'asked' ? null : known,
             ),
-          }}
+          })}
           desk={null}
         />
         <Button onPress={() => window.print()} testId="stock-print">
           <Icon name="print" /> {words.print}
         </Button>
       </div>
-      {tab === 'bring' && <Bring supply={known} zone={zone} hold={hold} />}
+      {bring}
       {tab === 'outlook' && <ReelByReel supply={known} zone={zone} hold={hold} />}
       {tab === 'reels' && (
         <Reels
@@ -124,6 +131,24 @@ export function Stock({ watch }: { readonly watch: Watch }) {
       {tab === 'blocks' && <Blocks />}
     </div>
   );
+}
+
+/**
+ * A part of a screen while it is shown, and hidden until the frame after: to take hundreds of rows out of the page takes as long as to draw what
+ * comes in their place, and a finger waits for the latter alone.
+ */
+function useLetGo(isShown: boolean, part: VNode): VNode | null {
+  const isGone = useRef(true);
+  const [, drawAnew] = useState(0);
+  if (isShown) isGone.current = false;
+  useLayoutEffect(() => {
+    if (isShown || isGone.current) return undefined;
+    return afterPaint(() => {
+      isGone.current = true;
+      drawAnew((times) => times + 1);
+    });
+  }, [isShown]);
+  return isGone.current ? null : <div hidden={!isShown}>{part}</div>;
 }
 
 /** What stands on paper above the list. Apart, as it looks at the clock: the lists below need not be drawn with each second. */
