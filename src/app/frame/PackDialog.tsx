@@ -220,11 +220,9 @@ function Pockets({ form, tray, reel, set }: FieldsProps & { readonly tray: TrayF
 function TubeFields({ form, set }: FieldsProps) {
   const words = say(packWords);
   const read = readPack(form);
-  const asIs = form.toldTubes === null ? null : words.tubesAsIs;
   const figure = (name: 'tubes' | 'parts' | 'loose', label: string) => (
     <Field
       label={label}
-      help={name === 'tubes' ? asIs : null}
       testId={`pack-${name}`}
       inputMode="numeric"
       autocomplete="off"
@@ -239,6 +237,7 @@ function TubeFields({ form, set }: FieldsProps) {
         {figure('parts', words.partsEach)}
         {figure('loose', words.loose)}
       </div>
+      {form.toldTubes !== null && <p class="soft">{words.tubesAsIs}</p>}
       {'pack' in read && read.left !== null && read.pack.tube && (
         <p data-testid="pack-next">
           <b>

@@ -28,7 +28,7 @@ export const words: Words<'packs'> = {
   pin1None: 'sin indicar',
   tubes: 'Tubos llenos',
   partsEach: 'Piezas en un tubo lleno',
-  tubesAsIs: 'Vacío: la cuenta sigue como está.',
+  tubesAsIs: 'Tubos en blanco: la cuenta sigue como está.',
   loose: 'Piezas en el tubo abierto',
   tapPocket: 'Toque el siguiente alvéolo que se va a tomar.',
   openTray: 'Bandeja en uso',

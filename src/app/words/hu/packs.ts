@@ -27,7 +27,7 @@ export const words: Words<'packs'> = {
   pin1None: 'nincs megadva',
   tubes: 'Teli rudak',
   partsEach: 'Alkatrész egy teli rúdban',
-  tubesAsIs: 'Üres: a darabszám marad, ahogy van.',
+  tubesAsIs: 'A rudak üresen hagyva: a darabszám marad, ahogy van.',
   loose: 'Alkatrész a nyitott rúdban',
   tapPocket: 'Érintse meg a következő felszedendő zsebet.',
   openTray: 'Használt tálca',

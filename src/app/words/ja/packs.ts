@@ -27,7 +27,7 @@ export const words: Words<'packs'> = {
   pin1None: '指定なし',
   tubes: '満杯のスティック数',
   partsEach: '満杯のスティック1本の部品数',
-  tubesAsIs: '空欄 = 数はそのまま。',
+  tubesAsIs: 'スティックの数を空欄にすると、数はそのままです。',
   loose: '使いかけのスティックの部品数',
   tapPocket: '次に吸着するポケットをタップしてください。',
   openTray: '使用中のトレイ',

@@ -27,7 +27,7 @@ export const words: Words<'packs'> = {
   pin1None: '지정 안 됨',
   tubes: '가득 찬 튜브 수',
   partsEach: '가득 찬 튜브 한 개의 부품 수',
-  tubesAsIs: '비움 = 수량을 그대로 둡니다.',
+  tubesAsIs: '튜브 칸을 비우면 수량을 그대로 둡니다.',
   loose: '연 튜브의 부품 수',
   tapPocket: '다음에 흡착할 포켓을 누르십시오.',
   openTray: '쓰고 있는 트레이',

@@ -28,7 +28,7 @@ export const words: Sentences<typeof english> = {
   pin1None: 'nie podano',
   tubes: 'Pełne tuby',
   partsEach: 'Sztuki w pełnej tubie',
-  tubesAsIs: 'Puste: stan zostaje bez zmian.',
+  tubesAsIs: 'Tuby puste: stan zostaje bez zmian.',
   loose: 'Sztuki w otwartej tubie',
   tapPocket: 'Dotknij kieszeni, z której będzie następne pobranie.',
   openTray: 'Tacka w użyciu',

@@ -28,7 +28,7 @@ export const words: Sentences<typeof english> = {
   pin1None: 'não informado',
   tubes: 'Tubos cheios',
   partsEach: 'Peças em um tubo cheio',
-  tubesAsIs: 'Vazio: a contagem fica como está.',
+  tubesAsIs: 'Tubos em branco: a contagem fica como está.',
   loose: 'Peças no tubo aberto',
   tapPocket: 'Toque na próxima cavidade a ser coletada.',
   openTray: 'Bandeja em uso',

@@ -28,7 +28,7 @@ export const words: Sentences<typeof english> = {
   pin1None: 'chưa ghi',
   tubes: 'Số ống đầy',
   partsEach: 'Số con trong ống đầy',
-  tubesAsIs: 'Trống: số đếm giữ nguyên.',
+  tubesAsIs: 'Để trống số ống: số đếm giữ nguyên.',
   loose: 'Số con trong ống đang mở',
   tapPocket: 'Chạm hốc sẽ hút tiếp theo.',
   openTray: 'Khay đang dùng',

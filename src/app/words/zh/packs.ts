@@ -27,7 +27,7 @@ export const words: Words<'packs'> = {
   pin1None: '未说明',
   tubes: '满的料管数',
   partsEach: '一根满管的元件数',
-  tubesAsIs: '空 = 数量不变。',
+  tubesAsIs: '管数留空：数量不变。',
   loose: '已开料管的元件数',
   tapPocket: '点下一个要取的料穴。',
   openTray: '正在用的托盘',
