@@ -76,6 +76,37 @@ export function sharpenGray(image: GrayImage, reach: number, amount: number): Gr
   return { data: new Uint8Array(data.buffer), width: image.width, height: image.height };
 }
 
+/** How rows are sharpened; reaches in pixels each way. */
+export interface RowSharpening {
+  readonly reach: number;
+  readonly amount: number;
+  /** Reach over which the light is made even; 0 for not at all. */
+  readonly evenReach: number;
+}
+
+/** Unsharp mask along each row by itself, for pictures that say the same down a column; then evens out light that changes along it. */
+export function sharpenRows(image: GrayImage, { reach, amount, evenReach }: RowSharpening): GrayImage {
+  const { width, height, data } = image;
+  const out = new Uint8ClampedArray(data.length);
+  const sums = new Int32Array(width + 1);
+  for (let y = 0; y < height; y++) {
+    const row = y * width;
+    for (let x = 0; x < width; x++) sums[x + 1] = sums[x]! + data[row + x]!; // inside by the loop
+    for (let x = 0; x < width; x++) {
+      const value = data[row + x]!;
+      const sharp = value + amount * (value - meanBetween(sums, x - reach, x + reach + 1));
+      out[row + x] =
+        evenReach === 0 ? sharp : 128 + sharp - meanBetween(sums, x - evenReach, x + evenReach + 1);
+    }
+  }
+  return { data: new Uint8Array(out.buffer), width, height };
+}
+
+function meanBetween(sums: Int32Array, from: number, to: number): number {
+  const [low, high] = [Math.max(0, from), Math.min(sums.length - 1, to)];
+  return (sums[high]! - sums[low]!) / (high - low); // clamped
+}
+
 /** The smallest upright box around a quad. */
 export function quadToBox(quad: Quad): Box {
   const xs = quad.map(({ x }) => x);

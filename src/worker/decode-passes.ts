@@ -1,15 +1,16 @@
 // Which looks to take at one frame, in which order, and when to stop.
 // Method: one quick look at the whole frame; then places that look like codes and were not read are cut out, turned
-// upright, enlarged and sharpened, each frame in another way, within a time budget. Cuts are small, so a cut costs a few
-// milliseconds and reads what the whole frame does not give: stripes at any angle, squares of two pixels a module.
+// upright, enlarged and sharpened, round after round in another way, within a time budget; each frame begins with another way.
+// Cuts are small, so a cut costs a few milliseconds and reads what the whole frame does not give: stripes at any angle, squares of
+// two pixels a module.
 // Refused: every look on every frame, and thorough looks at the whole frame as the rule: measured, they cost most on the
 // frames that hold nothing.
 
-import { quadToBox, sharpenGray } from './decode-image.ts';
+import { quadToBox } from './decode-image.ts';
 import { findPlaces, joinPlaces, type Place } from './decode-places.ts';
 import type { CodeFormat, FoundCode, GrayImage, Quad } from './decode-protocol.ts';
 import type { CodeReader, ReadEffort } from './decode-reader.ts';
-import { cutUpright, quadFromCut } from './decode-upright.ts';
+import { MOST_WAYS, placeToLookAt, readPlace, waysOf } from './decode-ways.ts';
 
 const QUICK: ReadEffort = {
   tryHarder: false,
@@ -20,42 +21,6 @@ const QUICK: ReadEffort = {
   binarizer: 'LocalAverage',
 };
 const WHOLE: ReadEffort = { ...QUICK, tryHarder: true, tryDenoise: true };
-const CUT: ReadEffort = { ...QUICK, tryHarder: true, tryInvert: false, tryDownscale: false };
-
-interface Way {
-  readonly name: string;
-  readonly factor: number;
-  readonly sharpenReach: number;
-  readonly sharpenAmount: number;
-  readonly effort: ReadEffort;
-}
-
-/** Ways to prepare a cut; a frame uses one, the next frame the next, and a second one where time is left. */
-const WAYS: readonly Way[] = [
-  { name: 'double', factor: 2, sharpenReach: 3, sharpenAmount: 2, effort: CUT },
-  { name: 'triple', factor: 3, sharpenReach: 4, sharpenAmount: 3, effort: CUT },
-  {
-    name: 'triple-denoised',
-    factor: 3,
-    sharpenReach: 5,
-    sharpenAmount: 1.2,
-    effort: { ...CUT, tryDenoise: true },
-  },
-  {
-    name: 'double-inverted',
-    factor: 2,
-    sharpenReach: 3,
-    sharpenAmount: 2,
-    effort: { ...CUT, tryInvert: true },
-  },
-  {
-    name: 'triple-global',
-    factor: 3,
-    sharpenReach: 4,
-    sharpenAmount: 2,
-    effort: { ...CUT, binarizer: 'GlobalHistogram' },
-  },
-];
 
 /** Every so many frames the whole frame gets a thorough look, for what no place was found for. */
 const WHOLE_EVERY = 5;
@@ -88,59 +53,32 @@ export function createFramePasses(reader: CodeReader, options: FramePassesOption
     return reader(image, formats, effort).map((code) => ({ ...code, pass }));
   }
 
-  function readPlace(
-    image: GrayImage,
-    formats: readonly CodeFormat[],
-    at: { place: Place; way: Way },
-  ): FoundCode[] {
-    const { place, way } = at;
-    const isStripes = place.kind === 'stripes';
-    const cut = cutUpright(image, place, {
-      factor: way.factor,
-      // Along its bars a code of stripes says the same at each pixel: more of them cost time and tell nothing.
-      factorAcross: isStripes ? 1 : null,
-      // Stripes need a quiet zone of ten modules, squares one to four.
-      marginAlong: isStripes ? Math.max(16, place.length * 0.1) : 14,
-      marginAcross: isStripes ? 4 : 14,
-      meanReach: isStripes ? 3 : 0,
-    });
-    const sharp = sharpenGray(cut.image, way.sharpenReach, way.sharpenAmount);
-    return reader(sharp, formats, way.effort).map((code) => ({
-      ...code,
-      quad: quadFromCut(code.quad, cut),
-      pass: way.name,
-    }));
-  }
-
   return {
     read(image, formats, isThorough) {
       let found: readonly FoundCode[] = readWhole(image, formats, QUICK);
       if (!isThorough) return found;
-      const way = WAYS[turn % WAYS.length]!; // never empty
+      const ownTurn = turn;
       turn += 1;
       const single = findPlaces(image, MOST_PLACES);
-      const places = [...single, ...joinPlaces(single)];
       const startMs = nowMs();
+      const places = [...single, ...joinPlaces(single)].flatMap(
+        (place) => placeToLookAt(image, place, formats) ?? [],
+      );
       let looks = 0;
       const start = resumeAt < places.length ? resumeAt : 0;
       resumeAt = 0;
-      for (let step = 0; step < places.length; step++) {
+      // What is unread when all have had a look gets another, in another way, in the time that is left.
+      for (let step = 0; step < places.length * MOST_WAYS; step++) {
         const at = (start + step) % places.length;
         if (looks >= LEAST_LOOKS && nowMs() - startMs >= budgetMs) {
-          resumeAt = at;
+          if (step < places.length) resumeAt = at;
           break;
         }
         const place = places[at]!; // inside by the remainder
-        if (coveredShare(place, found) >= COVERED) continue;
+        const round = Math.floor(step / places.length);
+        if (round >= waysOf(place) || coveredShare(place, found) >= COVERED) continue;
         looks += 1;
-        found = withNew(found, readPlace(image, formats, { place, way }));
-      }
-      // What is unread when all have had a look gets another in the time that is left.
-      const other = WAYS[(turn + 1) % WAYS.length]!; // never empty
-      for (const place of resumeAt === 0 ? places : []) {
-        if (nowMs() - startMs >= budgetMs) break;
-        if (coveredShare(place, found) >= COVERED) continue;
-        found = withNew(found, readPlace(image, formats, { place, way: other }));
+        found = withNew(found, readPlace(reader, { image, formats }, { place, turn: ownTurn + round }));
       }
       if (turn % WHOLE_EVERY === 0 && nowMs() - startMs < budgetMs) {
         found = withNew(found, readWhole(image, formats, WHOLE));
@@ -173,7 +111,8 @@ function isSamePlace(one: Quad, other: Quad): boolean {
 }
 
 function coveredShare(place: Place, found: readonly FoundCode[]): number {
-  const [cos, sin] = [Math.cos(place.angle), Math.sin(place.angle)];
+  const { angle, lean = 0 } = place;
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   const covered = found
     .map(({ quad }) => ({
       area: quadArea(quad),
@@ -182,10 +121,9 @@ function coveredShare(place: Place, found: readonly FoundCode[]): number {
     }))
     .filter(({ x, y }) => {
       const [dx, dy] = [x - place.x, y - place.y];
-      return (
-        Math.abs(dx * cos + dy * sin) <= place.length / 2 &&
-        Math.abs(dy * cos - dx * sin) <= place.breadth / 2
-      );
+      const along = dx * cos + dy * sin;
+      const across = dy * cos - dx * sin - lean * along;
+      return Math.abs(along) <= place.length / 2 && Math.abs(across) <= place.breadth / 2;
     })
     .reduce((sum, { area }) => sum + area, 0);
   return covered / (place.length * place.breadth);

@@ -7,7 +7,8 @@
 import type { GrayImage } from './decode-protocol.ts';
 
 export interface Place {
-  readonly kind: 'stripes' | 'matrix';
+  /** `joined`: several places that may be parts of one code. */
+  readonly kind: 'stripes' | 'matrix' | 'joined';
   /** Middle, in pixels of the frame. */
   readonly x: number;
   readonly y: number;
@@ -16,6 +17,8 @@ export interface Place {
   /** Size along and across that direction, in pixels, without quiet zone. */
   readonly length: number;
   readonly breadth: number;
+  /** Pixels along the bars for each one across them by which the code's own direction leaves a line square to its bars; 0 where not told. */
+  readonly lean?: number;
   /** Gradient energy over that of the frame's noise. */
   readonly strength: number;
 }
@@ -223,7 +226,7 @@ function toPlace(blocks: Blocks, { kind, cells }: Cells, noise: number): Place |
   const length = highU - lowU + BLOCK;
   const breadth = highV - lowV + BLOCK;
   // A single edge, such as a label's, is long and thin along its bars.
-  if (kind === 'stripes' && length < 4 * BLOCK) return null;
+  if (kind === 'stripes' && (length < 4 * BLOCK || (length < 7 * BLOCK && breadth > 5 * length))) return null;
   return {
     kind,
     x: u * cos - v * sin,
@@ -263,7 +266,7 @@ export function joinPlaces(places: readonly Place[]): readonly Place[] {
     .map(({ lowU, highU, lowV, highV, strength }) => {
       const [u, v] = [(lowU + highU) / 2, (lowV + highV) / 2];
       const [length, breadth] = [highU - lowU, highV - lowV];
-      return { kind: 'matrix', x: u * cos - v * sin, y: u * sin + v * cos, angle, length, breadth, strength };
+      return { kind: 'joined', x: u * cos - v * sin, y: u * sin + v * cos, angle, length, breadth, strength };
     });
 }
 

@@ -36,7 +36,7 @@ export function cutUpright(frame: GrayImage, place: Place, options: CutOptions):
   const width = Math.max(8, Math.round(lengthPx * factor));
   const height = Math.max(8, Math.round(breadthPx * factorAcross));
   const data = new Uint8ClampedArray(width * height);
-  const [cos, sin] = [Math.cos(place.angle), Math.sin(place.angle)];
+  const { cos, sin, alongX, alongY } = axesOf(place);
   const { width: frameWidth, data: from } = frame;
   const [lastX, lastY] = [frameWidth - 2, frame.height - 2];
   // All in one loop: a cut has some hundred thousand pixels, and most of a look's time goes here.
@@ -45,8 +45,8 @@ export function cutUpright(frame: GrayImage, place: Place, options: CutOptions):
     const [startX, startY] = [place.x - v * sin - 0.5, place.y + v * cos - 0.5];
     for (let column = 0; column < width; column++) {
       const u = (column + 0.5 - width / 2) / factor;
-      const x = startX + u * cos;
-      const y = startY + u * sin;
+      const x = startX + u * alongX;
+      const y = startY + u * alongY;
       if (!(x >= 1 && y >= 1 && x < lastX && y < lastY)) {
         data[row * width + column] = nearestAt(frame, x, y);
         continue;
@@ -80,14 +80,20 @@ export function cutUpright(frame: GrayImage, place: Place, options: CutOptions):
   };
 }
 
+/** A row of the cut runs with the code, a column with its bars. */
+function axesOf({ angle, lean = 0 }: Place) {
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  return { cos, sin, alongX: cos - lean * sin, alongY: sin + lean * cos };
+}
+
 /** Corners in the cut back to pixels of the frame. */
 export function quadFromCut(quad: Quad, cut: Cut): Quad {
   const { place, factor, factorAcross, image } = cut;
-  const [cos, sin] = [Math.cos(place.angle), Math.sin(place.angle)];
+  const { cos, sin, alongX, alongY } = axesOf(place);
   const back = ({ x, y }: Point): Point => {
     const u = (x - image.width / 2) / factor;
     const v = (y - image.height / 2) / factorAcross;
-    return { x: place.x + u * cos - v * sin, y: place.y + u * sin + v * cos };
+    return { x: place.x + u * alongX - v * sin, y: place.y + u * alongY + v * cos };
   };
   const [a, b, c, d] = quad;
   return [back(a), back(b), back(c), back(d)];

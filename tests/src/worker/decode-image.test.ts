@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { chanceBelow, seededChance } from '../../../shared/kit/chance.ts';
-import { boxMeanGray, quadToBox, rgbaToGray, sharpenGray } from '../../../src/worker/decode-image.ts';
+import {
+  boxMeanGray,
+  quadToBox,
+  rgbaToGray,
+  sharpenGray,
+  sharpenRows,
+} from '../../../src/worker/decode-image.ts';
 import type { GrayImage } from '../../../src/worker/decode-protocol.ts';
 
 const image = (width: number, values: readonly number[]): GrayImage => ({
@@ -75,6 +81,26 @@ describe('sharpenGray()', () => {
     expect([row[0], row[7]]).toEqual([80, 160]);
     expect(row[3]).toBeLessThan(80);
     expect(row[4]).toBeGreaterThan(160);
+  });
+});
+
+describe('sharpenRows()', () => {
+  it('moves each pixel away from the mean of its row alone, which ends with the row', () => {
+    const given = image(5, [100, 100, 130, 100, 100, 20, 20, 20, 20, 20]);
+    const plain = { reach: 1, amount: 2, evenReach: 0 };
+    // 100 - 2 * 10 and 130 + 2 * 20.
+    expect([...sharpenRows(given, plain).data]).toEqual([100, 80, 170, 80, 100, 20, 20, 20, 20, 20]);
+  });
+
+  it('takes a light away that changes along the row, and leaves what changes fast', () => {
+    const bars = Array.from({ length: 80 }, (_, x) => (x % 4 < 2 ? 40 : 80));
+    const lit = image(
+      80,
+      bars.map((value, x) => value + 1.5 * x),
+    );
+    const even = sharpenRows(lit, { reach: 3, amount: 0, evenReach: 10 }).data;
+    // Away from the row's ends every bar lies on its own side of the middle grey.
+    for (let x = 10; x < 70; x++) expect(Math.sign((even[x] ?? 0) - 128)).toBe(x % 4 < 2 ? -1 : 1);
   });
 });
 
