@@ -11,6 +11,7 @@ import { signedKeys } from '../server/plant-key.ts';
 import { makeBackup } from '../server/stores/backup.ts';
 import { type Migrated, StoreRefused } from '../server/stores/migrate.ts';
 import { openPresentStore, openStore, type StoreChoice } from '../server/stores/open.ts';
+import { plantOf } from '../server/stores/plant-name.ts';
 import { restoreInto } from '../server/stores/restore.ts';
 import { lockFolder } from '../server/stores/sqlite/lock.ts';
 import type { Store } from '../server/stores/store.ts';
@@ -18,12 +19,13 @@ import { createHeadSigner, proveTree } from '../server/tree-heads.ts';
 import { type CommandIo, NotUnderstood, printJson } from './command.ts';
 import { readOtherPlant } from './plant-file.ts';
 import { beginPlant } from './serve-begin.ts';
+import { listPlants, rename } from './serve-plants.ts';
 import { readPlace, readPlant, readPublicUrl, type ServeValues } from './serve-settings.ts';
 import { ownVersion } from './version.ts';
 
 /** For messages about the call. */
 export const actNames =
-  'check, begin FILE, enrol, tablets, revoke TABLET, keys, head [SIZE], aside [FILE], backup FILE or restore FILE';
+  'check, plants FOLDER, begin FILE, rename NAME, enrol, tablets, revoke TABLET, keys, head [SIZE], aside [FILE], backup FILE or restore FILE';
 
 const nowMs = () => Date.now();
 
@@ -41,15 +43,19 @@ export async function runAct(
 ): Promise<number> {
   const [act = '', object] = positionals;
   const onMigrated = (migrated: Migrated) => io.stderr(migratedLine(migrated));
+  if (act === 'plants' && object !== undefined) return listPlants(object, values, io);
+  const plant = readPlant(values.plant);
   const place = { ...readPlace(values), nowMs, onMigrated };
   if (act === 'restore' && object !== undefined)
-    return restore(object, { ...place, replace: values.replace ?? false }, io);
+    return restore(object, { ...place, plant, replace: values.replace ?? false }, io);
   if (act === 'begin' && object !== undefined) return begin(object, place, io);
+  if (act === 'rename' && object !== undefined) return rename(object, place, io);
   const work = findAct(act, object, { values, io });
   if (!work) throw new NotUnderstood(`expected nothing or ${actNames}, found ${positionals.join(' ')}`);
   // A code may be wanted before the first start, for a link that starts beside the server: that act alone makes a store.
   const store = await (act === 'enrol' ? openStore : openPresentStore)(place);
   try {
+    await plantOf(store, plant);
     return await work(store);
   } finally {
     await store.close();
@@ -127,8 +133,8 @@ async function tablets(store: Store, io: CommandIo): Promise<number> {
 }
 
 /** The signed list of the tablets' keys, for whoever checks an export. */
-async function keys(store: Store, plant: string, io: CommandIo): Promise<number> {
-  const key = await openServerKey(store);
+async function keys(store: Store, given: string | null, io: CommandIo): Promise<number> {
+  const [key, plant] = [await openServerKey(store), await plantOf(store, given)];
   io.stdout(await signedKeys(store, key.plant, { plant, nowMs: nowMs() }));
   io.stderr(`The plant's key: ${key.plant.fingerprint}\n`);
   return 0;
@@ -218,6 +224,7 @@ async function restore(
     readonly folder: string;
     readonly database: string | null;
     readonly replace: boolean;
+    readonly plant: string | null;
     readonly nowMs: () => number;
   },
   io: CommandIo,
@@ -236,7 +243,7 @@ async function restore(
 /** Returns how many entries were restored. */
 async function putBack(
   file: string,
-  place: StoreChoice & { readonly replace: boolean },
+  place: StoreChoice & { readonly replace: boolean; readonly plant: string | null },
   io: CommandIo,
 ): Promise<number> {
   const unlock = await lockPlace(place);

@@ -5,7 +5,8 @@ import type { CommandIo } from './command.ts';
 import { storeFault } from './serve-faults.ts';
 import { readSettings, type ServeValues } from './serve-settings.ts';
 
-const marks: Readonly<Record<Finding['is'], string>> = {
+/** How each kind of finding is marked. */
+export const marks: Readonly<Record<Finding['is'], string>> = {
   good: 'good   ',
   warning: 'WARNING',
   wrong: 'WRONG  ',

@@ -32,6 +32,8 @@ const reasons: Readonly<Record<string, string>> = {
     'this link was shut out: nothing more goes to the server. What is counted is kept in its folder. Enrol a new link with an empty folder',
   'tablet-unknown':
     'the server does not know this link: it may be another server, or its store was put back. Enrol a new link with an empty folder',
+  'other-plant':
+    'the server is that of another plant: nothing goes there. Look at the address; a link of that plant begins with an empty folder',
   unreachable: 'the server does not answer; counts are kept and go there when it is back',
 };
 

@@ -10,6 +10,8 @@ import { CertificateRefused } from './certificates/refused.ts';
 import { CannotStart, listen } from './listen.ts';
 import type { ServerSettings } from './settings.ts';
 import { lookAtStore, type StoreLook } from './stores/look.ts';
+import { StoreRefused } from './stores/migrate.ts';
+import { isOtherPlant, otherPlantWords, unnamedPlant } from './stores/plant-name.ts';
 
 /** One thing that was looked at, in one line. */
 export interface Finding {
@@ -39,11 +41,14 @@ const ANSWER_MS = 2_000;
 export async function checkServer(parts: CheckParts): Promise<readonly Finding[]> {
   const { settings } = parts;
   const { found, finding } = await checkStore(parts);
+  const plant = settings.plant ?? found?.plant ?? unnamedPlant;
   return [
     finding,
     ...(await checkCertificate(settings)),
-    await checkPort(settings, settings.port),
-    ...(settings.https?.ownFiles === null ? [await checkPort(settings, settings.https.trustPort)] : []),
+    await checkPort(settings, settings.port, plant),
+    ...(settings.https?.ownFiles === null
+      ? [await checkPort(settings, settings.https.trustPort, plant)]
+      : []),
     checkDisk(settings, found),
     checkClock(settings.clock.nowMs(), found),
   ];
@@ -62,6 +67,8 @@ async function checkStore({
     const found = await lookAtStore(settings);
     if (!found) return tell('good', `none yet in ${where}; the first start makes it`);
     const { schema, known, isRolling, entries } = found;
+    if (settings.plant !== null && found.plant !== null && isOtherPlant(found.plant, settings.plant))
+      return tell('wrong', otherPlantWords(found.plant, settings.plant), found);
     if (schema > known && isRolling)
       return tell(
         'warning',
@@ -82,7 +89,7 @@ async function checkStore({
       found,
     );
   } catch (error) {
-    const words = storeWords(error);
+    const words = error instanceof StoreRefused ? error.message : storeWords(error);
     if (words === null) throw error;
     return tell('wrong', words);
   }
@@ -124,7 +131,7 @@ async function checkCertificate({
   }
 }
 
-async function checkPort(settings: ServerSettings, port: number): Promise<Finding> {
+async function checkPort(settings: ServerSettings, port: number, plant: string): Promise<Finding> {
   const tell = (is: Finding['is'], words: string): Finding => ({ what: 'port', is, words });
   const probe = createServer();
   try {
@@ -141,13 +148,29 @@ async function checkPort(settings: ServerSettings, port: number): Promise<Findin
     return tell('good', `${port} is free`);
   } catch (error) {
     if (!(error instanceof CannotStart)) throw error;
-    if (await answersHealth(settings, port)) return tell('good', `${port} is this server's, which runs`);
-    return tell('wrong', error.message);
+    const there = await askHealth(settings, port);
+    if (there === null) return tell('wrong', error.message);
+    // An older server does not say whose it is, and the page about trust neither.
+    if ((there.plant ?? plant) === plant) return tell('good', `${port} is this server's, which runs`);
+    return tell('wrong', `port ${port} is that of “${there.plant}”, which runs; name another port`);
   }
 }
 
-/** True where a server of this kind answers there. */
-function answersHealth({ https, listen: address }: ServerSettings, port: number): Promise<boolean> {
+/** What a server says of itself. */
+export interface HealthTold {
+  /** Whose it is; absent where it does not say. */
+  readonly plant?: string;
+  /** False where something is wrong with its store: `degraded` says what. */
+  readonly ok?: boolean;
+  readonly degraded?: readonly string[];
+  readonly entries?: number;
+}
+
+/** Asks whoever has this port of this computer; null where no server of this kind answers. */
+export function askHealth(
+  { https, listen: address }: Pick<ServerSettings, 'https' | 'listen'>,
+  port: number,
+): Promise<HealthTold | null> {
   const everywhere = address === undefined || address === '0.0.0.0' || address === '::';
   const hostname = everywhere ? '127.0.0.1' : address;
   // Only asked whether it is there: whose certificate it shows does not matter.
@@ -158,14 +181,17 @@ function answersHealth({ https, listen: address }: ServerSettings, port: number)
       answer.on('data', (chunk) => {
         text += chunk;
       });
-      answer.on('end', () =>
-        resolve(/"store":"(sqlite|postgres)"/.test(text) || isTrustPage(answer.headers)),
-      );
+      answer.on('end', () => resolve(isTrustPage(answer.headers) ? {} : readHealth(text)));
     });
     asked.on('timeout', () => asked.destroy());
-    asked.on('error', () => resolve(false));
+    asked.on('error', () => resolve(null));
     asked.end();
   });
+}
+
+function readHealth(text: string): HealthTold | null {
+  // As this program answers, and none other.
+  return /^\{"ok":.*"store":"(sqlite|postgres)"/.test(text) ? (JSON.parse(text) as HealthTold) : null;
 }
 
 function isTrustPage({ location }: { readonly location?: string | undefined }): boolean {

@@ -21,6 +21,8 @@ import type { Witnesses } from './witnesses.ts';
 
 export interface ServerContext {
   readonly settings: ServerSettings;
+  /** What the plant is called. */
+  readonly plant: string;
   readonly store: Store;
   readonly appender: Appender;
   readonly signatures: SignatureWalk;

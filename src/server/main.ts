@@ -26,6 +26,7 @@ import type { ServerSettings } from './settings.ts';
 import { createSignatureWalk } from './signatures.ts';
 import { newEpoch } from './stores/migrate.ts';
 import { openStore } from './stores/open.ts';
+import { settlePlant, unnamedPlant } from './stores/plant-name.ts';
 import { lockFolder } from './stores/sqlite/lock.ts';
 import type { Store } from './stores/store.ts';
 import type { StoreTrouble } from './stores/trouble.ts';
@@ -195,7 +196,13 @@ async function openCertificate(settings: ServerSettings): Promise<KeptCertificat
     throw new TypeError('Cannot open a certificate as HTTPS must be asked for: current value is null');
   // Loaded when wanted only: what makes certificates is large.
   const { keepCertificate } = await import('./certificates/keep.ts');
-  return keepCertificate({ folder, plant, settings: https, nowMs: clock.nowMs, addresses: lanAddresses });
+  return keepCertificate({
+    folder,
+    plant: plant ?? unnamedPlant,
+    settings: https,
+    nowMs: clock.nowMs,
+    addresses: lanAddresses,
+  });
 }
 
 /** Puts each renewed certificate to use without a restart. */
@@ -218,13 +225,14 @@ async function createContext(
 ): Promise<ServerContext> {
   const { store, certificate, onFault, onTrouble } = parts;
   const { nowMs } = settings.clock;
+  const plant = await settlePlant(store, settings.plant, onFault);
   const serverEpoch = await store.serverEpoch();
   const key = await openServerKey(store);
   // A store of before there was a tree gets it now, and not at the first tablet's cost; one that cannot be read through tells so elsewhere.
   await store.tree().catch(onFault);
   const live = createLiveHub({ store, serverEpoch, start: await store.head(), onFault });
   const certificateEndsMs = () => certificate?.endsMs() ?? null;
-  const metrics = createMetrics({ listeners: live.count, certificateEndsMs });
+  const metrics = createMetrics({ plant, listeners: live.count, certificateEndsMs });
   const signatures = createSignatureWalk({
     store,
     onFault,
@@ -234,7 +242,7 @@ async function createContext(
       onFault(new Error(`the signature of ${id} does not hold, though the chain's later ones do`));
     },
   });
-  const tickets = createTicketDesk({ store, key, plant: settings.plant });
+  const tickets = createTicketDesk({ store, key, plant });
   const heads = createHeadSigner(key.plant);
   const health = watchStore({ store, onTrouble });
   let proofsFromMs = nowMs();
@@ -250,6 +258,7 @@ async function createContext(
   addPlantMetrics({ registry, tablets, folder: settings.folder, store, health, seen, push });
   return {
     settings,
+    plant,
     store,
     metrics,
     push,

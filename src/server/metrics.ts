@@ -17,10 +17,13 @@ export interface Metrics {
 
 /** A registry of its own, so that two servers in one process do not share counts. */
 export function createMetrics(read: {
+  /** The label that tells several plants apart. */
+  readonly plant: string;
   readonly listeners: () => number;
   readonly certificateEndsMs: () => number | null;
 }): Metrics {
-  const registry = new Registry();
+  const [registry, tablets] = [new Registry(), new Registry()];
+  for (const each of [registry, tablets]) each.setDefaultLabels({ plant: read.plant });
   const registers = [registry];
   collectDefaultMetrics({ register: registry });
   new Gauge({
@@ -41,7 +44,7 @@ export function createMetrics(read: {
   });
   return {
     registry,
-    tablets: new Registry(),
+    tablets,
     requests: new Histogram({
       name: 'reelward_request_seconds',
       help: 'Time to answer a request',

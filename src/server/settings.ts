@@ -23,7 +23,8 @@ export interface ServerSettings {
   /** Under which tablets reach the server where something stands between: no slash at the end. Absent, its own. */
   readonly publicUrl?: string;
   readonly port: number;
-  readonly plant: string;
+  /** What the plant is called; null where nobody says, and the store does. */
+  readonly plant: string | null;
   /** Where the built app lies. */
   readonly appRoot: string;
   readonly clock: ServerClock;

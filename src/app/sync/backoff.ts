@@ -19,6 +19,7 @@ export function retryAfterMs(header: string | null): number | null {
 /** Codes that trying again soon does not change: a person has to act first. */
 export const finalCodes: ReadonlySet<string> = new Set([
   'tablet-unknown',
+  'other-plant',
   'tablet-revoked',
   'signature-wrong',
   'signature-missing',

@@ -1,8 +1,9 @@
 // How a tablet joins the plant's server: a one-time code, scanned or typed, bound to this tablet's key.
 
-import { ok, type Result } from '../../../shared/kit/result.ts';
-import { enrolledSchema } from '../../../shared/wire/messages.ts';
+import { fail, ok, type Result } from '../../../shared/kit/result.ts';
+import { enrolledSchema, infoSchema } from '../../../shared/wire/messages.ts';
 import { type CallFailure, createCaller } from './http.ts';
+import { isOtherPlant, otherPlant } from './other-plant.ts';
 import type { SyncKey, SyncLog, SyncWorld } from './ports.ts';
 
 /** Reads a code from a link (`…/#enrol=ABCDE-FGHIJ`) or from typing; null where there is none. */
@@ -20,7 +21,7 @@ export interface JoinedPlant {
 
 /**
  * Enrols this tablet; what was written before goes to the server with the first sync. A wall screen sends nothing: the server lets one in
- * only where nothing was written but that the app was opened.
+ * only where nothing was written but that the app was opened. A tablet that belongs to another plant is not let in: all that it wrote would go there.
  */
 export async function enrolTablet(
   parts: { readonly log: SyncLog; readonly key: SyncKey; readonly world: SyncWorld },
@@ -34,6 +35,11 @@ export async function enrolTablet(
   const { log, key, world } = parts;
   const memory = await log.readMemory();
   const caller = createCaller(world, key, { clockOffMs: memory.clockOffMs });
+  if (memory.enrolled) {
+    const info = await caller.call('/api/info', infoSchema);
+    if (!info.ok) return info;
+    if (isOtherPlant(memory.enrolled, info.value)) return fail(otherPlant(info.value.plant));
+  }
   const { code, name, canBeScreen = false } = request;
   const own = (await log.heads()).filter(({ tablet }) => tablet === key.tablet);
   const fresh = canBeScreen && (memory.enrolled?.screen === true || own.every(({ seq }) => seq <= 1));

@@ -13,8 +13,8 @@ import type { SyncKey, SyncWorld } from './ports.ts';
 
 /** Why there was no answer of use. */
 export interface CallFailure {
-  /** `unreachable`: no answer at all; `unreadable`: an answer that is none of ours, e.g. by something in between. */
-  readonly code: WireCode | 'unreachable' | 'unreadable';
+  /** `unreachable`: no answer at all; `unreadable`: an answer that is none of ours, e.g. by something in between; `other-plant`: the server is another plant's. */
+  readonly code: WireCode | 'unreachable' | 'unreadable' | 'other-plant';
   readonly facts: Readonly<Record<string, string | number | boolean | null>>;
   readonly retryAfterMs: number | null;
 }

@@ -5,6 +5,7 @@ import { finalCodes, isAskedLater, longestWaitMs, waitAfter } from './backoff.ts
 import type { Caller, CallFailure } from './http.ts';
 import { createCaller } from './http.ts';
 import { listen } from './live.ts';
+import { sayOtherPlant } from './other-plant.ts';
 import { noStatus, type SyncKey, type SyncLog, type SyncStatus, type SyncWorld } from './ports.ts';
 import { createSyncSteps, type SyncSteps } from './steps.ts';
 import type { BroughtHead } from './witness.ts';
@@ -62,7 +63,7 @@ export function startSync(options: SyncOptions): SyncLoop {
     count();
     for (let failures = 0; !options.signal.aborted; ) {
       status({ phase: 'syncing', againMs: null });
-      const failure = await runOnce(options, {
+      const met = await runOnce(options, {
         steps,
         caller,
         onLive: () => {
@@ -70,6 +71,7 @@ export function startSync(options: SyncOptions): SyncLoop {
           status({ phase: 'live', reason: null });
         },
       });
+      const failure = met && sayOtherPlant(met, memory.enrolled);
       status({ clockOffMs: caller.clockOffMs() });
       if (options.signal.aborted) break;
       if (failure?.code === 'tablet-revoked') await options.log.forgetPlant?.();

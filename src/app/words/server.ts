@@ -3,7 +3,7 @@ import type { Words } from './areas.ts';
 import { area } from './words.ts';
 
 /** Why a call brought nothing. */
-export type Cause = WireCode | 'unreachable' | 'unreadable';
+export type Cause = WireCode | 'unreachable' | 'unreadable' | 'other-plant';
 
 /** Tablets and their server. */
 export const serverWords = area('server');

@@ -224,6 +224,7 @@ function addOperationRoutes(app: FastifyInstance, context: ServerContext): void 
       const upSeconds = Math.floor((context.nowMs() - context.startedMs) / 1000);
       const why = health.troubles();
       const told = {
+        plant: context.plant,
         store: store.dialect,
         entries: stands.entries,
         upSeconds,
@@ -234,7 +235,9 @@ function addOperationRoutes(app: FastifyInstance, context: ServerContext): void 
       return reply.code(503).send({ ok: false, degraded: why, ...told });
     } catch (error) {
       const why = health.met(error);
-      return reply.code(503).send({ ok: false, degraded: why ? [why] : [], store: store.dialect });
+      return reply
+        .code(503)
+        .send({ ok: false, degraded: why ? [why] : [], plant: context.plant, store: store.dialect });
     }
   });
   // For whoever chooses among several servers: one that reaches the database serves, whatever is wrong with the log that all of them share.

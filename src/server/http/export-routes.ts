@@ -59,7 +59,7 @@ const types: Readonly<Record<ExportRequest['format'], string>> = {
 /** What an export is made of. */
 export type ExportContext = Pick<
   ServerContext,
-  'store' | 'key' | 'heads' | 'witnesses' | 'settings' | 'serverEpoch' | 'nowMs' | 'tickets'
+  'store' | 'key' | 'heads' | 'witnesses' | 'plant' | 'serverEpoch' | 'nowMs' | 'tickets'
 >;
 
 /** The bytes of an export of the log as it is now, as they are read. */
@@ -99,9 +99,9 @@ async function* withProof(
   }: { readonly book: RunBook; readonly tree: TreeState | null; readonly marks: ExportRights },
 ): AsyncGenerator<readonly ExportItem[]> {
   yield* lots;
-  const { store, key, heads, witnesses, settings, serverEpoch } = context;
+  const { store, key, heads, witnesses, plant, serverEpoch } = context;
   const nowMs = context.nowMs();
-  const keys = await signedKeys(store, key.plant, { plant: settings.plant, nowMs });
+  const keys = await signedKeys(store, key.plant, { plant, nowMs });
   const line = { epoch: serverEpoch, atMs: nowMs };
   const words = (await store.allBrought()).map(({ atMs: _, ...word }) => word);
   const brought = words.filter((word) => book.runs().has(chainId(word)));

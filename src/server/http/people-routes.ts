@@ -88,7 +88,7 @@ async function enrol(request: FastifyRequest, context: ServerContext): Promise<E
   request.log.warn({ act: 'enrolled', tablet, name, screen, ip: request.ip }, 'tablet enrolled');
   return {
     tablet,
-    plant: context.settings.plant,
+    plant: context.plant,
     serverEpoch,
     serverMs: context.nowMs(),
     serverKey: context.key.publicKey,

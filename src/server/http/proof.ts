@@ -16,6 +16,8 @@ import { Refused } from './refuse.ts';
 
 export interface ProofContext {
   readonly store: Store;
+  /** What the plant is called. */
+  readonly plant: string;
   readonly nowMs: () => number;
   /** Proofs of before are refused: the memory of used ones begins here. */
   readonly proofsFromMs: () => number;
@@ -79,7 +81,7 @@ export async function checkProof(
 }
 
 /** Refuses a proof that was not made just now. */
-export function checkTime(request: FastifyRequest, context: Omit<ProofContext, 'store'>): void {
+export function checkTime(request: FastifyRequest, context: Omit<ProofContext, 'store' | 'plant'>): void {
   const { timeMs } = readProof(request);
   const nowMs = context.nowMs();
   if (Math.abs(timeMs - nowMs) <= signatureWindowMs && timeMs >= context.proofsFromMs()) return;
@@ -89,7 +91,12 @@ export function checkTime(request: FastifyRequest, context: Omit<ProofContext, '
 /** The enrolled tablet that the proof names; nothing is proved yet. */
 export async function tabletOf(request: FastifyRequest, context: ProofContext): Promise<Tablet> {
   const tablet = await context.store.findTablet(readProof(request).tablet);
-  if (!tablet) throw new Refused('tablet-unknown', 'enrol this tablet first');
+  if (!tablet)
+    throw new Refused(
+      'tablet-unknown',
+      `“${context.plant}” does not know this tablet: enrol it here first, or bring it to the server of its own plant`,
+      { plant: context.plant },
+    );
   return tablet;
 }
 

@@ -63,7 +63,7 @@ export function addSyncRoutes(app: FastifyInstance, context: ServerContext): voi
       wireFloor,
       serverEpoch: context.serverEpoch,
       serverMs: context.nowMs(),
-      plant: context.settings.plant,
+      plant: context.plant,
       serverKey: context.key.publicKey,
       certificateEndsMs: context.certificateEndsMs(),
     }),
@@ -286,9 +286,9 @@ async function tellPlace(request: FastifyRequest, context: ServerContext): Promi
 async function tellKeys(request: FastifyRequest, context: ServerContext): Promise<PlantKeys> {
   checkWire(request);
   await requireTablet(request, context);
-  const { store, serverEpoch, key, settings } = context;
+  const { store, serverEpoch, key, plant } = context;
   const nowMs = context.nowMs();
-  const keys = await signedKeys(store, key.plant, { plant: settings.plant, nowMs });
+  const keys = await signedKeys(store, key.plant, { plant, nowMs });
   const tickets = await context.tickets.started();
   return tickets === null
     ? { serverEpoch, serverMs: nowMs, keys }

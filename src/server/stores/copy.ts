@@ -9,6 +9,7 @@ import { openDatabase } from './sqlite/open.ts';
 import {
   backupTables,
   passingTables,
+  plantRowName,
   serverKeyName,
   steps,
   type Tables,
@@ -142,6 +143,7 @@ async function carryOver(tx: Transaction<Tables>, { tablets, keys, ...named }: P
   const kept = [
     [serverKeyName, named.serverKey],
     [ticketStartName, named.ticketStart],
+    [plantRowName, named.plant],
   ] as const;
   for (const [key, value] of kept) {
     if (value === null) continue;

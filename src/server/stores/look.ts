@@ -3,11 +3,11 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Kysely } from 'kysely';
-import { neededBy, schemaVersion } from './migrate.ts';
+import { neededBy, refuseOtherSchema, schemaVersion } from './migrate.ts';
 import type { StoreChoice } from './open.ts';
 import { fileBytes, logFile, lookInside } from './sqlite/open.ts';
 import { neededOf } from './step.ts';
-import { type Dialect, steps, type Tables } from './tables.ts';
+import { type Dialect, plantRowName, steps, type Tables } from './tables.ts';
 
 /** What was found. */
 export interface StoreLook {
@@ -16,6 +16,8 @@ export interface StoreLook {
   readonly known: number;
   /** True where servers of both schemas can serve it, one beside the other. */
   readonly isRolling: boolean;
+  /** What its plant is called; null where nobody named it. */
+  readonly plant: string | null;
   readonly entries: number;
   /** When its newest entry came in, ms since 1970; null where there is none. */
   readonly newestMs: number | null;
@@ -46,17 +48,26 @@ async function areCompatible(db: Kysely<Tables>, schema: number): Promise<boolea
 
 async function look(db: Kysely<Tables>, dialect: Dialect): Promise<StoreLook | null> {
   const schema = await schemaVersion(db, dialect);
-  if (schema === 0) return null;
+  if (schema === 0) {
+    if (dialect === 'postgres') await refuseOtherSchema(db);
+    return null;
+  }
   const row = await db
     .selectFrom('entries')
     .select(['pos', 'received_ms'])
     .orderBy('pos', 'desc')
     .limit(1)
     .executeTakeFirst();
+  const named = await db
+    .selectFrom('meta')
+    .select('value')
+    .where('key', '=', plantRowName)
+    .executeTakeFirst();
   return {
     schema,
     known: steps.length,
     isRolling: dialect === 'postgres' && (await areCompatible(db, schema)),
+    plant: named?.value ?? null,
     entries: row?.pos ?? 0,
     newestMs: row?.received_ms ?? null,
     bytes: 0,

@@ -4,6 +4,7 @@ import { randomBytes } from 'node:crypto';
 import { mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Kysely, sql, type Transaction } from 'kysely';
+import { findOtherSchema } from './postgres/other-schema.ts';
 import { neededName, neededOf, type Step } from './step.ts';
 import { type Dialect, steps, type Tables } from './tables.ts';
 
@@ -79,6 +80,7 @@ async function takeSteps(db: Kysely<Tables>, { dialect, wanted, options }: Takin
   if (missing.length === 0) return;
   const way = { at: from, dialect, takeAlone: options.takeAlone };
   let keptAt: string | null = null;
+  if (from === 0 && dialect === 'postgres') await refuseOtherSchema(db);
   if (from > 0) {
     // Asked before as well: a start that is refused is tried again every few seconds, and would copy the whole store each time.
     await db.transaction().execute((tx) => makeWay(tx, missing, way));
@@ -150,6 +152,15 @@ export async function schemaVersion(db: Kysely<Tables>, dialect: Dialect): Promi
   if (!(await tableNames(db, dialect)).has('meta')) return 0;
   const row = await db.selectFrom('meta').select('value').where('key', '=', 'schema').executeTakeFirst();
   return Number(row?.value ?? 0);
+}
+
+/** Before a store is made on PostgreSQL: another plant's in the same database is told. */
+export async function refuseOtherSchema(db: Kysely<Tables>): Promise<void> {
+  const name = await findOtherSchema(db);
+  if (name === null) return;
+  throw new StoreRefused(
+    `--database: schema ${name} of this database holds a plant already; each plant has a database of its own: make one with createdb`,
+  );
 }
 
 /** Names of the tables that a database has: one of an older schema has fewer. */

@@ -1,7 +1,7 @@
 // What a backup may not take back: the store that it is put in place of knows it better.
 
 import type { Kysely } from 'kysely';
-import { serverKeyName, type Tables, ticketStartName } from './tables.ts';
+import { plantRowName, serverKeyName, type Tables, ticketStartName } from './tables.ts';
 
 /** What counts of the store that a backup is put in place of: who is let in and who is not is newer there. */
 export interface Present {
@@ -10,6 +10,8 @@ export interface Present {
   readonly serverKey: string | null;
   /** From where on the plant gives tickets: drawn anew it would leave out what tablets send again. */
   readonly ticketStart: string | null;
+  /** What the plant is called; null where nobody named it. */
+  readonly plant: string | null;
 }
 
 /** Reads it. */
@@ -22,6 +24,7 @@ export async function readPresent(db: Kysely<Tables>): Promise<Present> {
     tablets: await db.selectFrom('tablets').selectAll().execute(),
     keys: await db.selectFrom('tablet_keys').selectAll().execute(),
     serverKey: await read(serverKeyName),
+    plant: await read(plantRowName),
     ticketStart: await read(ticketStartName),
   };
 }

@@ -7,6 +7,7 @@ import { type Filled, fillFrom } from './copy.ts';
 import { lookAtStore } from './look.ts';
 import { migrate, newBackupFile, StoreRefused } from './migrate.ts';
 import { openStore, type StoreChoice } from './open.ts';
+import { isOtherPlant, storedPlant } from './plant-name.ts';
 import type { Present } from './present.ts';
 import { logFile, openCopy, openDatabase } from './sqlite/open.ts';
 import type { Store } from './store.ts';
@@ -16,6 +17,8 @@ export interface RestoreOptions extends StoreChoice {
   readonly file: string;
   /** Put it over a store that holds entries. */
   readonly replace: boolean;
+  /** What the store's plant is called by whoever asks; null or absent where nobody says. */
+  readonly plant?: string | null;
 }
 
 /** Puts the backup in; the caller makes sure that no server runs on the store. Returns how many entries it holds, and who is let in by it. */
@@ -58,6 +61,7 @@ async function keepPresent(
   try {
     const { pos } = await store.head();
     const present = await store.present();
+    await refuseOther(options.file, present.plant ?? options.plant ?? null);
     if (pos === 0) return { keptAt: null, present };
     if (!options.replace) {
       throw new StoreRefused(
@@ -70,6 +74,19 @@ async function keepPresent(
   } finally {
     await store.close();
   }
+}
+
+/** Refuses a backup of another plant: put in here, its log would be served to tablets of this one. */
+async function refuseOther(file: string, plant: string | null): Promise<void> {
+  const backup = openCopy(file);
+  // What is no backup is refused with its reason where it is read.
+  const named = await storedPlant(backup)
+    .catch(() => null)
+    .finally(backup.close);
+  if (!isOtherPlant(named, plant)) return;
+  throw new StoreRefused(
+    `${file}: a backup of “${named}”, and this is the store of “${plant}”: name that plant’s own store with --data or --database; a plant that was renamed since is called as before first, with serve rename`,
+  );
 }
 
 /** A store in the folder that a newer program brought forward, read as it is: the way back to this program leads over it. */

@@ -166,6 +166,9 @@ export const serverKeyName = 'server_key';
 /** Under which the start of the plant's tickets lies in `meta`: a signed note, no secret. */
 export const ticketStartName = 'tickets_start';
 
+/** The row of `meta` that says what the store's plant is called. */
+export const plantRowName = 'plant';
+
 /** The row of `meta` that says in which of PostgreSQL's timelines the log was seen last. */
 export const timelineName = 'log_timeline';
 

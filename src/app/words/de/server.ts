@@ -83,6 +83,8 @@ export const words: Sentences<typeof english> = {
   causes: {
     unreachable: 'Der Server antwortet nicht. Arbeiten Sie weiter; Einträge warten hier.',
     unreadable: 'Was antwortet, ist nicht der Server des Werks. Prüfen Sie das Netz.',
+    'other-plant':
+      'Das ist der Server eines anderen Werks. Nichts geht dorthin; Einträge warten hier. Treten Sie nicht bei: Rufen Sie die Person, die den Server betreut.',
     'tablet-unknown': 'Der Server kennt dieses Tablet nicht. Treten Sie mit einem neuen Code neu bei.',
     'tablet-revoked':
       'Ein Schichtleiter hat dieses Tablet ausgeschlossen. Es kann mit einem neuen Code wieder beitreten.',

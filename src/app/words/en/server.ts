@@ -77,6 +77,8 @@ export const words = {
   causes: {
     unreachable: 'The server does not answer. Go on working; entries wait here.',
     unreadable: 'What answers is not the plant’s server. Check the network.',
+    'other-plant':
+      'This is the server of another plant. Nothing goes there; entries wait here. Do not join it: call the person who looks after the server.',
     'tablet-unknown': 'The server does not know this tablet. Join again with a new code.',
     'tablet-revoked': 'A lead shut this tablet out. It can join again with a new code.',
     'code-wrong': 'That code is unknown, used, or over ten minutes old. Ask for a new one.',

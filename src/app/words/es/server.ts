@@ -82,6 +82,8 @@ export const words: Sentences<typeof english> = {
   causes: {
     unreachable: 'El servidor no responde. Siga trabajando; los apuntes esperan aquí.',
     unreadable: 'Lo que responde no es el servidor de la planta. Compruebe la red.',
+    'other-plant':
+      'Este es el servidor de otra planta. Nada va allí; los apuntes esperan aquí. No la una: avise a quien cuida del servidor.',
     'tablet-unknown': 'El servidor no conoce esta tableta. Únala de nuevo con un código nuevo.',
     'tablet-revoked': 'Un jefe de turno excluyó esta tableta. Puede unirse de nuevo con un código nuevo.',
     'code-wrong': 'Ese código es desconocido, usado, o de hace más de diez minutos. Pida otro.',

@@ -77,6 +77,8 @@ export const words: Sentences<typeof english> = {
   causes: {
     unreachable: 'A szerver nem válaszol. Dolgozzon tovább; a bejegyzések itt várnak.',
     unreadable: 'Ami válaszol, nem az üzem szervere. Ellenőrizze a hálózatot.',
+    'other-plant':
+      'Ez egy másik üzem szervere. Semmi sem megy oda; a bejegyzések itt várnak. Ne csatlakozzon: hívja a szerver felelősét.',
     'tablet-unknown': 'A szerver nem ismeri ezt a tabletet. Csatlakozzon újra új kóddal.',
     'tablet-revoked': 'Műszakvezető kizárta ezt a tabletet. Új kóddal újra csatlakozhat.',
     'code-wrong': 'Ez a kód ismeretlen, elhasznált, vagy több mint tíz perces. Kérjen újat.',

@@ -82,6 +82,8 @@ export const words: Sentences<typeof english> = {
   causes: {
     unreachable: 'Serwer nie odpowiada. Pracuj dalej; wpisy czekają tutaj.',
     unreadable: 'To, co odpowiada, nie jest serwerem zakładu. Sprawdź sieć.',
+    'other-plant':
+      'To serwer innego zakładu. Nic tam nie trafia; wpisy czekają tutaj. Nie dołączaj: wezwij opiekuna serwera.',
     'tablet-unknown': 'Serwer nie zna tego tabletu. Dołącz ponownie z nowym kodem.',
     'tablet-revoked': 'Lider wykluczył ten tablet. Może dołączyć ponownie z nowym kodem.',
     'code-wrong': 'Ten kod jest nieznany, użyty albo starszy niż dziesięć minut. Poproś o nowy.',

@@ -77,6 +77,8 @@ export const words: Sentences<typeof english> = {
   causes: {
     unreachable: 'O servidor não responde. Siga trabalhando; os registros esperam aqui.',
     unreadable: 'O que responde não é o servidor da planta. Confira a rede.',
+    'other-plant':
+      'Este é o servidor de outra planta. Nada vai para lá; os registros esperam aqui. Não entre: chame o responsável pelo servidor.',
     'tablet-unknown': 'O servidor não conhece este tablet. Entre de novo com um código novo.',
     'tablet-revoked': 'Um líder excluiu este tablet. Ele pode entrar de novo com um código novo.',
     'code-wrong': 'Esse código é desconhecido, já foi usado ou tem mais de dez minutos. Peça um novo.',

@@ -76,6 +76,8 @@ export const words: Sentences<typeof english> = {
   causes: {
     unreachable: 'Máy chủ không trả lời. Cứ làm tiếp; các mục chờ ở đây.',
     unreadable: 'Thứ trả lời không phải máy chủ của nhà máy. Kiểm tra mạng.',
+    'other-plant':
+      'Đây là máy chủ của nhà máy khác. Không gửi gì tới đó; các mục chờ ở đây. Đừng vào: gọi người phụ trách máy chủ.',
     'tablet-unknown': 'Máy chủ không biết tablet này. Vào lại bằng mã mới.',
     'tablet-revoked': 'Trưởng ca đã loại tablet này ra. Nó vào lại được bằng mã mới.',
     'code-wrong': 'Mã đó lạ, đã dùng, hoặc quá mười phút. Xin mã mới.',

@@ -74,6 +74,8 @@ export const words: Sentences<typeof english> = {
   causes: {
     unreachable: '服务器没有应答。请继续工作；记录在这里等待。',
     unreadable: '应答的不是工厂服务器。请检查网络。',
+    'other-plant':
+      '这是另一家工厂的服务器。不会向它发送任何内容，记录在这里等待。请勿加入，请联系管服务器的人。',
     'tablet-unknown': '服务器不认识本平板。请用新代码重新加入。',
     'tablet-revoked': '班长已把本平板排除。可用新代码重新加入。',
     'code-wrong': '该代码未知、已用过或超过十分钟。请要一个新的。',
