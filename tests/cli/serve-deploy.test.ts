@@ -26,8 +26,8 @@ import { call } from './call.ts';
 const cli = useBuiltCli();
 const deploy = 'src/server/deploy';
 const page = readFileSync(`${deploy}/README.md`, 'utf8');
-const commands = [...page.matchAll(/```\n([\s\S]*?)```/g)].flatMap(([, block]) =>
-  (block ?? '').trim().split('\n'),
+const commands = [...page.matchAll(/^```(\w*)\n([\s\S]*?)^```$/gm)].flatMap(([, form, block]) =>
+  form === '' ? (block ?? '').trim().split('\n') : [],
 );
 
 /** Everything that lies outside the page's own folder, in a root under the test's folder. */
@@ -62,7 +62,7 @@ function prepare(root: string): void {
   symlinkSync(join(inject('builtCli'), 'dist'), join(sources, 'dist'));
   for (const file of ['package.json', 'package-lock.json']) cpSync(file, join(sources, file));
   cpSync(deploy, join(sources, deploy), { recursive: true });
-  for (const file of ['reelward', 'reelward-plant']) {
+  for (const file of ['reelward', 'reelward-plant', 'reelward-plants']) {
     const place = join(sources, deploy, file);
     writeFileSync(place, rooted(readFileSync(place, 'utf8'), root));
   }
@@ -89,6 +89,11 @@ it('every command on it runs, in its order, and does what it says', async () => 
   };
   delete env['VITEST'];
   const [port, trustPort, metricsPort] = [await freePort(), await freePort(), await freePort()];
+  const others = new Map([
+    [8444, await freePort()],
+    [8081, await freePort()],
+    [9101, await freePort()],
+  ]);
   const plantData = join(root, 'var/lib/reelward/brae');
   const outputs: (readonly [string, string])[] = [];
   for (const command of commands) {
@@ -106,7 +111,8 @@ it('every command on it runs, in its order, and does what it says', async () => 
       .replace(
         '"metrics-port": 9100',
         `"metrics-port": ${metricsPort}, "port": ${port}, "trust-port": ${trustPort}`,
-      );
+      )
+      .replaceAll(/\b(8444|8081|9101)\b/g, (number) => String(others.get(Number(number))));
     // Nothing of the computer itself is named any more.
     expect(
       text
@@ -143,6 +149,11 @@ it('every command on it runs, in its order, and does what it says', async () => 
   expect(told('reelward --version')).toBe(`${version}\n`);
   expect(told('reelward-plant brae check')).toContain('good    store: none yet in');
   expect(told('reelward-plant brae enrol')).toContain('https://reelward.local:8443/#enrol=');
+  // Both plants, told apart; nothing that they share is wrong.
+  expect(told('reelward-plants')).toMatch(/^brae {2}good {4}configuration: understood$/m);
+  expect(told('reelward-plants')).toMatch(/^tarn {2}WARNING server: does not run$/m);
+  expect(told('reelward-plants')).not.toContain('WRONG');
+  expect(told('reelward-plant tarn enrol')).toContain(`https://tarn.local:${others.get(8444)}/#enrol=`);
   expect(told('reelward-plant brae restore')).toContain('Restored 5 entries from');
   expect(readdirSync(join(root, 'etc/systemd/system')).sort()).toEqual([
     'reelward-backup@.service',
@@ -158,7 +169,7 @@ it('every command on it runs, in its order, and does what it says', async () => 
 
 it('every setting on it is understood', async () => {
   const settings = [...page.matchAll(/\{"[^`']*?\}/g)].map(([text]) => text);
-  expect(settings.length).toBe(2);
+  expect(settings.length).toBe(3);
   for (const text of settings) {
     const file = join(cli.folder, 'plant.json');
     writeFileSync(

@@ -16,14 +16,25 @@ const cli = useBuiltCli();
 async function readMetrics(port: number): Promise<ReadonlyMap<string, number>> {
   const text = await (await fetch(`http://127.0.0.1:${port}/metrics`)).text();
   const lines = text.split('\n').filter((line) => line !== '' && !line.startsWith('#'));
+  // Each carries whose it is.
+  expect(lines.filter((line) => !line.includes('plant="Brae Works"'))).toEqual([]);
+  const plain = lines.map((line) => line.replace(/,?plant="Brae Works"/, '').replace('{}', ''));
   return new Map(
-    lines.map((line) => [line.slice(0, line.lastIndexOf(' ')), Number(line.slice(line.lastIndexOf(' ')))]),
+    plain.map((line) => [line.slice(0, line.lastIndexOf(' ')), Number(line.slice(line.lastIndexOf(' ')))]),
   );
 }
 
 it('the numbers tell of store, backup, checks and tablets, and the alert rules name no others', async () => {
   const [port, metricsPort] = [await freePort(), await freePort()];
-  const server = cli.run('serve', '--port', String(port), '--metrics-port', String(metricsPort));
+  const server = cli.run(
+    'serve',
+    '--plant',
+    'Brae Works',
+    '--port',
+    String(port),
+    '--metrics-port',
+    String(metricsPort),
+  );
   await until('the code', () => server.err().includes('#enrol='));
   const tablet = await newTablet('t1', `http://127.0.0.1:${port}`);
   await enrolTablet(tablet, { code: readEnrolCode(server.err()) ?? '', name: 'Line 1' });

@@ -19,7 +19,9 @@ import { readPlace, readSettings, serveOptions } from '../serve-settings.ts';
 
 const help = `reelward serve [--port N] [--data DIR] [--database URL] [--host NAME] [--https]
 reelward serve check
+reelward serve plants FOLDER
 reelward serve begin FILE
+reelward serve rename NAME
 reelward serve enrol | tablets | revoke TABLET | keys | head [SIZE] | aside [FILE] | backup FILE | restore FILE [--replace]
 
 Serves the app and keeps the log of all tablets. Tablets go on without it and sync when it is back.
@@ -41,7 +43,9 @@ Serves the app and keeps the log of all tablets. Tablets go on without it and sy
   --trust-proxy LIST
                    addresses or networks of proxies that are believed about who asks,
                    e.g. 127.0.0.1,10.0.0.0/8; without it limits see one address only
-  --plant NAME     what the plant is called (default "Plant")
+  --plant NAME     what the plant is called; the first name stays with the store, and settings
+                   that name another plant are refused (default what the store says, or
+                   "Plant")
   --links FILE     also start a station link with this configuration, as a process of its
                    own that is started again should it end; see reelward link --help
   --log LEVEL      debug, info, warn, error or silent (default warn): one JSON object
@@ -71,6 +75,11 @@ Serves the app and keeps the log of all tablets. Tablets go on without it and sy
   check            looks at options, store, certificate, ports, disk and clock, changes
                    nothing, and says one line each
 
+  plants FOLDER    several plants on one computer: looks at every plant whose options lie as
+                   NAME.json in FOLDER, its data in NAME below --data, its database's
+                   password in NAME.pgpass beside them; says what two of them must not
+                   share, what check says of each, and whether its server runs
+
   begin FILE       begins this plant from the file of another ("reelward plant", or Plant,
                    This plant on a tablet): lines and rules, parts, checklists, label
                    rules; nobody's name, no reel, no history. Makes the store where there
@@ -81,6 +90,7 @@ Serves the app and keeps the log of all tablets. Tablets go on without it and sy
                    --replaces TABLET: it may take the place of that active tablet,
                    e.g. one whose storage was lost; --screen: for a wall screen, which
                    shows all lines and can write nothing
+  rename NAME      calls the plant of this store NAME from the next start on
   tablets          lists the tablets as JSON
   revoke TABLET    shuts a tablet out at once
   keys             prints the list of the tablets' keys, signed by the plant's key, for
