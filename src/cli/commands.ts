@@ -20,6 +20,7 @@ export const commandLoaders: Readonly<Record<string, () => Promise<Command>>> = 
   changeover: async () => (await import('./commands/changeover.ts')).command,
   order: async () => (await import('./commands/order.ts')).command,
   assign: async () => (await import('./commands/assign.ts')).command,
+  company: async () => (await import('./commands/company.ts')).command,
   plant: async () => (await import('./commands/plant.ts')).command,
   trace: async () => (await import('./commands/trace.ts')).command,
 };

@@ -44,6 +44,11 @@ export interface ProvenEvidence {
   readonly brought: readonly BroughtChain[];
 }
 
+/** True where the entry's text is what its hash says; `isWhole`: known of all texts of the file. */
+export function holdsText(entry: Entry, isWhole: boolean): boolean {
+  return (isWhole && !lacksSecrets(entry)) || sealedHash(entry) === entry.hash;
+}
+
 /** Counts it. */
 export function countProven(
   entries: readonly Entry[],
@@ -56,7 +61,7 @@ export function countProven(
   const textsLeftOut: string[] = [];
   let proven = 0;
   for (const entry of entries) {
-    const isText = (isWhole && !lacksSecrets(entry)) || sealedHash(entry) === entry.hash;
+    const isText = holdsText(entry, isWhole);
     if (!isText && lacksSecrets(entry)) textsLeftOut.push(entryId(entry));
     const key = isText ? check.keyOf(entry) : null;
     if (key !== null && typeof key === 'object') {

@@ -1,8 +1,8 @@
 // What runs consumed and scrapped as a file for whatever system the plant owns: the same column names and numbers in every language.
 
 import type { FloorState } from '../../../../shared/floor/state.ts';
+import { toCsv } from '../../../../shared/log/table-csv.ts';
 import type { Consumption } from '../../../../shared/trace/consumption.ts';
-import { toCsv } from './trace-csv.ts';
 
 /** The columns, in their order. */
 export const consumptionColumns = [

@@ -4,9 +4,9 @@ import { type Containment, isHeld } from '../../../../shared/floor/fold-contain.
 import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { ContainCause } from '../../../../shared/floor/vocabulary.ts';
+import { toCsv } from '../../../../shared/log/table-csv.ts';
 import type { SuspectRun, Suspects } from '../../../../shared/trace/suspects.ts';
 import type { Material } from './hold-asked.ts';
-import { toCsv } from './trace-csv.ts';
 
 /** Panels in these runs, each once, that surely or perhaps carry it. */
 export function panelsIn(runs: readonly SuspectRun[], how: 'sure' | 'possible'): number {

@@ -1,7 +1,7 @@
 // A question of the shift's report as a file: its bars for a spreadsheet, numbers plain, and its picture as it stands on the screen.
 
+import { toCsv } from '../../../../shared/log/table-csv.ts';
 import type { Plot } from './plot.ts';
-import { toCsv } from './trace-csv.ts';
 
 /** The bars as CSV (RFC 4180) with a byte order mark: name, value in the plot's unit, and what stands beside it; its own table where it has one. */
 export function plotToCsv({ question, unit, bars, table }: Plot): string {

@@ -3,7 +3,7 @@
 
 import { hasOwnId } from '../../../../shared/floor/reel-id.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
-import { guardFormula } from '../../../../shared/log/export-rows.ts';
+import { toCsv } from '../../../../shared/log/table-csv.ts';
 import type { TracedPlace } from '../../../../shared/trace/ask.ts';
 
 /** The columns, in their order. */
@@ -64,19 +64,4 @@ export function placesToCsv(places: readonly TracedPlace[], floor: FloorState): 
     ];
   });
   return toCsv(traceColumns, rows);
-}
-
-/** Rows under their columns as CSV (RFC 4180) with a byte order mark; texts that look like formulas are guarded. */
-export function toCsv(
-  columns: readonly string[],
-  rows: readonly (readonly (string | number | null)[])[],
-): string {
-  const lines = [columns, ...rows].map((row) => row.map(toCell).join(','));
-  return `\ufeff${lines.join('\r\n')}\r\n`;
-}
-
-/** A number stays a number: it has no quotes and no marks between its digits. */
-function toCell(value: string | number | null): string {
-  if (value === null) return '';
-  return typeof value === 'number' ? String(value) : `"${guardFormula(value).replaceAll('"', '""')}"`;
 }

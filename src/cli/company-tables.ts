@@ -1,0 +1,203 @@
+// The rows of the company's tables: one file for all plants, the same columns and numbers whatever language a plant speaks.
+
+import type { Reel } from '../../shared/floor/state.ts';
+import { shiftReport, type TimeSpan } from '../../shared/shift/report.ts';
+import { tracePlaces } from '../../shared/trace/ask.ts';
+import { asAsked, type TraceQuestion } from '../../shared/trace/question.ts';
+import type { PlantLog } from './company.ts';
+
+/** A row, in the order of its table's columns. */
+export type Row = readonly (string | number | null)[];
+
+/** How each plant's log stands. */
+export const plantColumns = [
+  'plant',
+  'fingerprint',
+  'listSigned',
+  'known',
+  'entries',
+  'proven',
+  'claimed',
+  'claimedWhy',
+  'leftOut',
+  'from',
+  'to',
+  'holds',
+  'faults',
+] as const;
+
+/** The row of a plant. */
+export function plantRow(log: PlantLog): Row {
+  const why = new Map<string, number>();
+  for (const { why: reason, entries } of log.claims) why.set(reason, (why.get(reason) ?? 0) + entries);
+  return [
+    log.name,
+    log.fingerprint,
+    log.listAt,
+    log.isKnown === null ? 'not asked' : log.isKnown ? 'yes' : 'no',
+    log.entries,
+    log.proven,
+    log.entries - log.proven,
+    [...why].map(([reason, count]) => `${reason} ${count}`).join(', '),
+    log.leftOut ?? 'not told',
+    log.from,
+    log.to,
+    log.faults.length === 0 ? 'yes' : 'no',
+    log.faults.join('; '),
+  ];
+}
+
+/** Where material went: `panels` for those that carry it, `reel` for each reel that the plant knows and where it was last. */
+export const whereColumns = [
+  'plant',
+  'what',
+  'standing',
+  'line',
+  'run',
+  'product',
+  'slot',
+  'place',
+  'reel',
+  'part',
+  'supplierPart',
+  'lot',
+  'dateCode',
+  'sureFirst',
+  'sureLast',
+  'possibleFirst',
+  'possibleLast',
+  'serials',
+  'guessed',
+  'madeOf',
+  'goesOn',
+  'left',
+  'at',
+  'who',
+  'entry',
+] as const;
+
+/** The rows of one plant: its panels, then its reels. */
+export function whereRows(log: PlantLog, question: TraceQuestion): readonly Row[] {
+  const panels = tracePlaces(log.index, question).map(
+    (place): Row => [
+      log.name,
+      'panels',
+      log.standingOf(place.entry),
+      place.line,
+      place.run,
+      place.product,
+      place.slot,
+      null,
+      place.reel,
+      place.part,
+      place.supplierPart,
+      place.lot,
+      place.dateCode,
+      place.sure?.first ?? null,
+      place.sure?.last ?? null,
+      place.possible?.first ?? null,
+      place.possible?.last ?? null,
+      place.serials.join(' '),
+      place.guessed.join(' '),
+      place.madeOf?.join(' ') ?? '',
+      place.goesOn ? 'yes' : 'no',
+      null,
+      place.at,
+      place.who,
+      place.entry,
+    ],
+  );
+  const reels = [...log.index.state.reels.values()]
+    .filter((reel) => isAsked(reel, question))
+    .map(
+      (reel): Row => [
+        log.name,
+        'reel',
+        log.standingOf(null),
+        reel.at?.line ?? null,
+        null,
+        null,
+        reel.at?.slot ?? null,
+        reel.at === null ? (reel.place ?? null) : null,
+        reel.reel,
+        reel.part,
+        reel.supplierPart,
+        reel.lot,
+        reel.dateCode,
+        null,
+        null,
+        null,
+        null,
+        '',
+        '',
+        '',
+        '',
+        reel.count,
+        null,
+        null,
+        null,
+      ],
+    );
+  return [...panels, ...reels];
+}
+
+function isAsked(reel: Reel, question: TraceQuestion): boolean {
+  return (['reel', 'lot', 'part'] as const).every((name) => {
+    const asked = question[name];
+    return asked === undefined || (reel[name] !== null && asAsked(reel[name]) === asAsked(asked));
+  });
+}
+
+/** The shift figures of each line between two moments. */
+export const shiftColumns = [
+  'plant',
+  'line',
+  'lineName',
+  'standing',
+  'from',
+  'to',
+  'accepted',
+  'refused',
+  'held',
+  'splices',
+  'walks',
+  'stops',
+  'stopSeconds',
+  'dryStops',
+  'changeovers',
+  'picks',
+  'lostParts',
+  'lostPartsSd',
+] as const;
+
+/** The rows of one plant, a line each. */
+export function shiftRows(log: PlantLog, span: TimeSpan): readonly Row[] {
+  const { state } = log.index;
+  return [...state.lines.values()].map(({ line, name }): Row => {
+    const report = shiftReport(state, log.floorEntries, { ...span, line });
+    const { verdicts, stops, parts } = report;
+    const sum = (of: (part: (typeof parts)[number]) => number) =>
+      parts.reduce((all, part) => all + of(part), 0);
+    const stopMs = stops.reduce((all, { fromMs, toMs }) => all + toMs - fromMs, 0);
+    return [
+      log.name,
+      line,
+      name,
+      log.standing,
+      new Date(span.fromMs).toISOString(),
+      new Date(span.toMs).toISOString(),
+      verdicts.accepted,
+      verdicts.refused,
+      verdicts.held,
+      report.splices,
+      report.walks,
+      stops.length,
+      Math.round(stopMs / 1000),
+      report.dry.length,
+      report.changes.length,
+      sum(({ picks }) => picks),
+      Math.round(sum(({ lost }) => lost)),
+      Math.round(Math.sqrt(sum(({ sd }) => sd ** 2))),
+    ];
+  });
+}
