@@ -1,6 +1,7 @@
 // An exported log as a file: read from any of its three forms, written to any of them, its signatures checked.
 // The records and their checks are in shared/log/; here are bytes, workbooks and keys.
 
+import { gunzipSync } from 'node:zlib';
 import { takeName } from '../../shared/floor/people.ts';
 import type { Omitted } from '../../shared/log/chain.ts';
 import { chainId, type Entry, entryId, signatureForm } from '../../shared/log/entry.ts';
@@ -30,9 +31,21 @@ export const logFormats = ['csv', 'xlsx', 'json'] as const;
 /** One form. */
 export type LogFormat = (typeof logFormats)[number];
 
-/** Reads an exported log: JSON lines, CSV or a workbook, told by its first bytes. */
+/** A file packed by gzip (RFC 1952), told by its first bytes; any other as it is. */
+function unpacked(bytes: Uint8Array, file: string): Uint8Array {
+  if (bytes[0] !== 0x1f || bytes[1] !== 0x8b) return bytes;
+  try {
+    return gunzipSync(bytes);
+  } catch (error) {
+    throw new NotUnderstood(
+      `${file}: expected a whole packed file, found a broken one: ${(error as Error).message}`,
+    );
+  }
+}
+
+/** Reads an exported log: JSON lines, CSV or a workbook, packed or not, told by its first bytes. */
 export async function readLogFile(file: string, io: CommandIo): Promise<ExportReading> {
-  const bytes = await readBytes(file, io);
+  const bytes = unpacked(await readBytes(file, io), file);
   if (bytes[0] === 0x50 && bytes[1] === 0x4b) return readWorkbook(bytes, file);
   try {
     return parseExport(new TextDecoder('utf-8', { fatal: true }).decode(bytes), takeName);

@@ -19,13 +19,14 @@ import { createHeadSigner, proveTree } from '../server/tree-heads.ts';
 import { type CommandIo, NotUnderstood, printJson } from './command.ts';
 import { readOtherPlant } from './plant-file.ts';
 import { beginPlant } from './serve-begin.ts';
+import { writeMonth } from './serve-month.ts';
 import { listPlants, rename } from './serve-plants.ts';
 import { readPlace, readPlant, readPublicUrl, type ServeValues } from './serve-settings.ts';
 import { ownVersion } from './version.ts';
 
 /** For messages about the call. */
 export const actNames =
-  'check, plants FOLDER, begin FILE, rename NAME, enrol, tablets, revoke TABLET, keys, head [SIZE], aside [FILE], backup FILE or restore FILE';
+  'check, plants FOLDER, begin FILE, rename NAME, enrol, tablets, revoke TABLET, keys, head [SIZE], aside [FILE], backup FILE, month FOLDER or restore FILE';
 
 const nowMs = () => Date.now();
 
@@ -49,6 +50,8 @@ export async function runAct(
   if (act === 'restore' && object !== undefined)
     return restore(object, { ...place, plant, replace: values.replace ?? false }, io);
   if (act === 'begin' && object !== undefined) return begin(object, place, io);
+  if (act === 'month' && object !== undefined)
+    return writeMonth(object, { month: values.month, place, plant }, io);
   if (act === 'rename' && object !== undefined) return rename(object, place, io);
   const work = findAct(act, object, { values, io });
   if (!work) throw new NotUnderstood(`expected nothing or ${actNames}, found ${positionals.join(' ')}`);

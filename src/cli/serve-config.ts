@@ -9,7 +9,15 @@ import { type ServeValues, serveOptions } from './serve-settings.ts';
 type Option = keyof typeof serveOptions;
 
 /** Options of one act at a time: they stand on the command line alone. */
-const actOnly: ReadonlySet<Option> = new Set(['config', 'keep', 'replace', 'replaces', 'screen', 'url']);
+const actOnly: ReadonlySet<Option> = new Set([
+  'config',
+  'keep',
+  'month',
+  'replace',
+  'replaces',
+  'screen',
+  'url',
+]);
 const kept = (Object.keys(serveOptions) as Option[]).filter((name) => !actOnly.has(name));
 
 /** The environment's name of an option: `REELWARD_TRUST_PORT` for `--trust-port`. */

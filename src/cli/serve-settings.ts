@@ -31,6 +31,7 @@ export const serveOptions = {
   'push-service': { type: 'string' },
   links: { type: 'string' },
   keep: { type: 'string' },
+  month: { type: 'string' },
   replace: { type: 'boolean' },
   replaces: { type: 'string' },
   screen: { type: 'boolean' },

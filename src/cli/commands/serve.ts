@@ -22,7 +22,7 @@ reelward serve check
 reelward serve plants FOLDER
 reelward serve begin FILE
 reelward serve rename NAME
-reelward serve enrol | tablets | revoke TABLET | keys | head [SIZE] | aside [FILE] | backup FILE | restore FILE [--replace]
+reelward serve enrol | tablets | revoke TABLET | keys | head [SIZE] | aside [FILE] | backup FILE | month FOLDER | restore FILE [--replace]
 
 Serves the app and keeps the log of all tablets. Tablets go on without it and sync when it is back.
 
@@ -104,6 +104,11 @@ Serves the app and keeps the log of all tablets. Tablets go on without it and sy
                    and reads it back; the server's signing key stays in the store.
                    FILE may be a folder: the backup is named by its moment there, and
                    --keep N takes away all but the newest N of that kind
+  month FOLDER     writes the entries that came in during the last month that is over (UTC), or
+                   during --month YYYY-MM, to one packed file there, with the plant's list of
+                   keys and what proves them against the log's signed head; reads it back and
+                   holds it against the store, which keeps them too. reelward log verify and
+                   reelward trace read such files
   restore FILE     puts a backup into an empty store, of either kind; the server must be
                    stopped. --replace: over what is there, after copying that away;
                    tablets that were shut out there stay shut out

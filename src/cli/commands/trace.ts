@@ -7,13 +7,14 @@ import { partsAsked } from '../../../shared/trace/material.ts';
 import type { TraceQuestion } from '../../../shared/trace/question.ts';
 import { traceLog } from '../../../shared/trace/stretches.ts';
 import { type Command, type CommandIo, NotUnderstood, parseCall, printJson } from '../command.ts';
-import { readLogFile } from '../log-file.ts';
+import { gapsIn, readLogFiles } from '../log-files.ts';
 
-const help = `reelward trace FILE --lot LOT | --reel REEL | --part PART | --feeder FEEDER | --slot SLOT | --person PERSON [--run RUN]
+const help = `reelward trace FILE ... --lot LOT | --reel REEL | --part PART | --feeder FEEDER | --slot SLOT | --person PERSON [--run RUN]
                     [--from MOMENT] [--to MOMENT]
-reelward trace FILE --panel CODE|NUMBER [--run RUN]
+reelward trace FILE ... --panel CODE|NUMBER [--run RUN]
 
-FILE is an exported log (JSON lines, CSV or XLSX); - for standard input. The options of the first form can be joined.
+FILE is an exported log (JSON lines, CSV or XLSX, packed by gzip or not); - for standard input. Several files are read as one log, as those of
+"reelward serve month" with a newer export; what lies in none of them is told on standard error. The options of the first form can be joined.
 
 First form: {"question", "places": [{"line", "run", "product", "slot", "feeder", "reel", "part", "supplierPart", "lot", "dateCode",
 "sure": {"first", "last"} | null, "possible": {"first", "last"} | null, "guessed": [...], "serials": [...], "goesOn", "entry", "who", "at"}]}.
@@ -48,9 +49,8 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
       from: text,
       to: text,
     },
-    { min: 1, max: 1, names: 'one FILE' },
+    { min: 1, max: 10_000, names: 'one FILE or more' },
   );
-  const [file = '-'] = positionals;
   for (const name of ['from', 'to'] as const) {
     const moment = values[name];
     if (moment !== undefined && !isoMoment.safeParse(moment).success) {
@@ -73,14 +73,9 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
       `--panel: goes with --run only, found --${others[0] === 'who' ? 'person' : others[0]}`,
     );
   }
-  const reading = await readLogFile(file, io);
-  const broken = reading.faults.find((fault) => fault.entry === null);
-  if (broken) {
-    throw new NotUnderstood(
-      `${file}: line ${broken.row}: expected ${broken.wanted}, found ${broken.found || 'nothing'}`,
-    );
-  }
-  const index = traceLog([...reading.entries].sort(compareEntries));
+  const entries = await readLogFiles(positionals, io);
+  if (positionals.length > 1) for (const line of gapsIn(entries)) io.stderr(`reelward trace: ${line}\n`);
+  const index = traceLog([...entries].sort(compareEntries));
   if (panel !== undefined) {
     const found = tracePanel(index, panel, values.run);
     if (!found) {

@@ -21,12 +21,14 @@ export function requestToFilter(request: ExportRequest): ExportFilter {
   };
 }
 
-/** What is told while the records are read. */
+/** What is told while the records are read, and where they begin. */
 export interface ItemListeners {
   /** Grows by the people that the log has named so far. */
   readonly names?: Map<string, string>;
   /** An entry is among the records; `pos`: its place in the log, from 1. */
   readonly onEntry?: (entry: Entry, pos: number) => void;
+  /** Entries up to this place are left out; absent for none. */
+  readonly afterPos?: number;
 }
 
 /** Yields the records in small lots. */
@@ -34,7 +36,7 @@ export async function* readItems(
   store: Pick<Store, 'orderedPage'>,
   filter: ExportFilter,
   untilPos: number,
-  { names = new Map(), onEntry }: ItemListeners = {},
+  { names = new Map(), onEntry, afterPos = 0 }: ItemListeners = {},
 ): AsyncGenerator<readonly ExportItem[]> {
   const exporter = createExporter(filter);
   let last: Entry | null = null;
@@ -45,7 +47,11 @@ export async function* readItems(
     for (const row of rows) {
       last = JSON.parse(row.text) as Entry; // the store holds checked entries only
       takeName(names, last);
-      const taken = exporter.take(last);
+      const { tablet, epoch, seq, hash } = last;
+      const isBefore = row.pos <= afterPos;
+      const taken = exporter.take(
+        isBefore ? { omitted: { tablet, epoch, fromSeq: seq, toSeq: seq, hash } } : last,
+      );
       items.push(...taken.map(withoutSecrets));
       if (taken.at(-1) === last) onEntry?.(last, row.pos);
     }

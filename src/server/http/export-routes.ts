@@ -62,18 +62,27 @@ export type ExportContext = Pick<
   'store' | 'key' | 'heads' | 'witnesses' | 'plant' | 'serverEpoch' | 'nowMs' | 'tickets'
 >;
 
-/** The bytes of an export of the log as it is now, as they are read. */
+/** A stretch of the log by place: after the first, up to the last. */
+export interface Stretch {
+  readonly afterPos: number;
+  readonly untilPos: number;
+}
+
+/** The bytes of an export of the log as it is now, or of a stretch of it, as they are read. */
 export async function exportBytes(
   asked: ExportRequest,
   context: ExportContext,
+  stretch?: Stretch,
 ): Promise<AsyncGenerator<Uint8Array>> {
   // A log with a hole has no head, and is given all the same.
   const tree = await context.store.tree();
   const names = new Map<string, string>();
   const book = createRunBook();
-  const untilPos = tree?.size ?? (await context.store.head()).pos;
+  const endPos = tree?.size ?? (await context.store.head()).pos;
+  const untilPos = Math.min(endPos, stretch?.untilPos ?? endPos);
   const lots = readItems(context.store, requestToFilter(asked), untilPos, {
     names,
+    ...(stretch ? { afterPos: stretch.afterPos } : {}),
     onEntry: (entry, pos) => book.note(chainId(entry), entry.seq, pos - 1),
   });
   const { rightOf, marks } = await readRights(context.store, context.tickets);

@@ -1,0 +1,122 @@
+// `reelward serve month`: the entries of a month that is over as one packed file, which `log verify` and `trace` read. It is read back and held against
+// the store before it gets its name. Nothing is taken out of the store: an export lacks what checks a PIN, and a file on a shelf is no log.
+
+import { createWriteStream, existsSync, renameSync, rmSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { Readable } from 'node:stream';
+import { pipeline } from 'node:stream/promises';
+import { createGzip } from 'node:zlib';
+import { lacksSecrets } from '../../shared/floor/secrets.ts';
+import { entryId } from '../../shared/log/entry.ts';
+import { verifyExport } from '../../shared/log/export-verify.ts';
+import { exportBytes } from '../server/http/export-routes.ts';
+import { openServerKey } from '../server/keys.ts';
+import { createTicketDesk } from '../server/people/tickets.ts';
+import { StoreRefused } from '../server/stores/migrate.ts';
+import { findMonth, type MonthPlaces, monthSpan } from '../server/stores/months.ts';
+import { openPresentStore, type StoreChoice } from '../server/stores/open.ts';
+import { plantOf } from '../server/stores/plant-name.ts';
+import type { Store } from '../server/stores/store.ts';
+import { createHeadSigner } from '../server/tree-heads.ts';
+import { createWitnesses } from '../server/witnesses.ts';
+import { type CommandIo, NotUnderstood } from './command.ts';
+import { readLogFile } from './log-file.ts';
+import { checkTree } from './log-tree.ts';
+import { keysInExport } from './plant-keys.ts';
+
+const ROWS_AT_ONCE = 1_000;
+
+/** Writes the month to a new file in the folder. `month`: as `2026-03`; the last that is over where it is not given. */
+export async function writeMonth(
+  folder: string,
+  {
+    month,
+    place,
+    plant,
+  }: { readonly month: string | undefined; readonly place: StoreChoice; readonly plant: string | null },
+  io: CommandIo,
+): Promise<number> {
+  const wanted = month ?? monthBefore(place.nowMs());
+  const span = monthSpan(wanted);
+  if (!span) throw new NotUnderstood(`--month: expected a month such as 2026-03, found ${wanted}`);
+  if (!statSync(folder, { throwIfNoEntry: false })?.isDirectory())
+    throw new StoreRefused(`month: expected a folder that is there, found ${folder}`);
+  const file = join(folder, `reelward-${wanted}.ndjson.gz`);
+  if (existsSync(file)) throw new StoreRefused(`month: ${file} exists already: it is left as it is`);
+  const store = await openPresentStore(place);
+  try {
+    const named = await plantOf(store, plant);
+    const places = await findMonth(place, span);
+    if (!places)
+      throw new StoreRefused(`month: ${wanted} is not over in this log: nothing has come in after it yet`);
+    const part = `${file}.part`;
+    rmSync(part, { force: true });
+    await write(part, { store, places, plant: named, nowMs: place.nowMs });
+    await holdAgainst(part, { store, places }, io);
+    renameSync(part, file);
+    io.stderr(
+      `${places.untilPos - places.afterPos} entries of ${wanted} written to ${file}, read back and found as they are in the store, which keeps them too\n`,
+    );
+    return 0;
+  } finally {
+    await store.close();
+  }
+}
+
+function monthBefore(nowMs: number): string {
+  const now = new Date(nowMs);
+  return new Date(Date.UTC(now.getUTCFullYear(), now.getUTCMonth() - 1)).toISOString().slice(0, 7);
+}
+
+interface Month {
+  readonly store: Store;
+  readonly places: MonthPlaces;
+}
+
+async function write(
+  file: string,
+  { store, places, plant, nowMs }: Month & { readonly plant: string; readonly nowMs: () => number },
+): Promise<void> {
+  const key = await openServerKey(store);
+  const heads = createHeadSigner(key.plant);
+  const bytes = await exportBytes(
+    { format: 'json', from: null, to: null, line: null },
+    {
+      store,
+      key,
+      heads,
+      plant,
+      nowMs,
+      serverEpoch: await store.serverEpoch(),
+      witnesses: createWitnesses({ store, heads, origin: key.plant.ed25519.name, nowMs }),
+      tickets: createTicketDesk({ store, key, plant }),
+    },
+    places,
+  );
+  await pipeline(
+    Readable.from(bytes, { objectMode: false }),
+    createGzip(),
+    createWriteStream(file, { flags: 'wx', mode: 0o600 }),
+  );
+}
+
+/** Reads the file as whoever gets it would, and then each entry of the month in the store: it must be in the file, by its hash. */
+async function holdAgainst(file: string, { store, places }: Month, io: CommandIo): Promise<void> {
+  const reading = await readLogFile(file, io);
+  const { plant, fault } = keysInExport(reading.proofs ?? []);
+  const report = verifyExport(reading, { lacksFields: lacksSecrets });
+  const tree = checkTree(reading, plant?.key ?? null, null);
+  const wrong = fault ?? tree.fault ?? (report.ok ? null : `entry ${report.firstBroken?.id} does not hold`);
+  const hashes = new Map(reading.entries.map((entry) => [entryId(entry), entry.hash]));
+  let missing = hashes.size === places.untilPos - places.afterPos ? 0 : 1;
+  for (let pos = places.afterPos; pos < places.untilPos; ) {
+    const rows = await store.sealedPage(pos, Math.min(ROWS_AT_ONCE, places.untilPos - pos));
+    if (rows.length === 0) throw new StoreRefused(`month: the store lacks entries after place ${pos}`);
+    for (const row of rows) if (hashes.get(entryId(row)) !== row.hash) missing += 1;
+    pos = rows.at(-1)?.pos ?? places.untilPos;
+  }
+  if (wrong === null && missing === 0) return;
+  throw new StoreRefused(
+    `month: ${file} is not what the store holds (${wrong ?? `${missing} entries differ`}); it got no name: look after the store`,
+  );
+}
