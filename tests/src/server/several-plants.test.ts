@@ -20,13 +20,13 @@ beforeAll(async () => {
 }, 120_000);
 afterAll(() => postgres?.stop());
 
-const newDatabase = () => (postgres ? postgres.newDatabase() : Promise.reject(new Error('PostgreSQL did not start')));
+const newDatabase = () =>
+  postgres ? postgres.newDatabase() : Promise.reject(new Error('PostgreSQL did not start'));
 
 /** From now on what the tablet asks goes to another server, as where a name leads elsewhere: its own address stays. */
 function leadElsewhere({ world }: TestTablet, to: TestServer): void {
   const { origin } = world;
-  const elsewhere: typeof fetch = (input, init) =>
-    fetch(String(input).replace(origin, to.running.url), init);
+  const elsewhere: typeof fetch = (input, init) => fetch(String(input).replace(origin, to.running.url), init);
   Object.assign(world, { fetch: elsewhere });
 }
 
@@ -161,7 +161,9 @@ describe.each(['sqlite', 'postgres'] as const)('two plants on %s', { timeout: 12
   });
 });
 
-it('a second plant in another schema of one database is refused, by the check too', { timeout: 60_000 }, async () => {
+it('a second plant in another schema of one database is refused, by the check too', {
+  timeout: 60_000,
+}, async () => {
   const address = await newDatabase();
   const brae = await startTestServer({ database: address });
   const client = new pg.Client({ connectionString: address });
