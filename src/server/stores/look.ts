@@ -5,9 +5,10 @@ import { join } from 'node:path';
 import type { Kysely } from 'kysely';
 import { neededBy, refuseOtherSchema, schemaVersion } from './migrate.ts';
 import type { StoreChoice } from './open.ts';
+import { readPlantName } from './present.ts';
 import { fileBytes, logFile, lookInside } from './sqlite/open.ts';
 import { neededOf } from './step.ts';
-import { type Dialect, plantRowName, steps, type Tables } from './tables.ts';
+import { type Dialect, steps, type Tables } from './tables.ts';
 
 /** What was found. */
 export interface StoreLook {
@@ -58,16 +59,12 @@ async function look(db: Kysely<Tables>, dialect: Dialect): Promise<StoreLook | n
     .orderBy('pos', 'desc')
     .limit(1)
     .executeTakeFirst();
-  const named = await db
-    .selectFrom('meta')
-    .select('value')
-    .where('key', '=', plantRowName)
-    .executeTakeFirst();
+  const plant = await readPlantName(db);
   return {
     schema,
     known: steps.length,
     isRolling: dialect === 'postgres' && (await areCompatible(db, schema)),
-    plant: named?.value ?? null,
+    plant,
     entries: row?.pos ?? 0,
     newestMs: row?.received_ms ?? null,
     bytes: 0,

@@ -14,6 +14,12 @@ export interface Present {
   readonly plant: string | null;
 }
 
+/** What the plant is called by its store or backup; null where nobody named it. */
+export async function readPlantName(db: Kysely<Tables>): Promise<string | null> {
+  const row = await db.selectFrom('meta').select('value').where('key', '=', plantRowName).executeTakeFirst();
+  return row?.value ?? null;
+}
+
 /** Reads it. */
 export async function readPresent(db: Kysely<Tables>): Promise<Present> {
   const read = async (name: string) => {
@@ -24,7 +30,7 @@ export async function readPresent(db: Kysely<Tables>): Promise<Present> {
     tablets: await db.selectFrom('tablets').selectAll().execute(),
     keys: await db.selectFrom('tablet_keys').selectAll().execute(),
     serverKey: await read(serverKeyName),
-    plant: await read(plantRowName),
+    plant: await readPlantName(db),
     ticketStart: await read(ticketStartName),
   };
 }

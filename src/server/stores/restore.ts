@@ -7,9 +7,9 @@ import { type Filled, fillFrom } from './copy.ts';
 import { lookAtStore } from './look.ts';
 import { migrate, newBackupFile, StoreRefused } from './migrate.ts';
 import { openStore, type StoreChoice } from './open.ts';
-import { isOtherPlant, storedPlant } from './plant-name.ts';
-import type { Present } from './present.ts';
-import { logFile, openCopy, openDatabase } from './sqlite/open.ts';
+import { isOtherPlant } from './plant-name.ts';
+import { type Present, readPlantName } from './present.ts';
+import { logFile, lookInside, openCopy, openDatabase } from './sqlite/open.ts';
 import type { Store } from './store.ts';
 import type { Tables } from './tables.ts';
 
@@ -78,11 +78,8 @@ async function keepPresent(
 
 /** Refuses a backup of another plant: put in here, its log would be served to tablets of this one. */
 async function refuseOther(file: string, plant: string | null): Promise<void> {
-  const backup = openCopy(file);
   // What is no backup is refused with its reason where it is read.
-  const named = await storedPlant(backup)
-    .catch(() => null)
-    .finally(backup.close);
+  const named = await lookInside(file, readPlantName).catch(() => null);
   if (!isOtherPlant(named, plant)) return;
   throw new StoreRefused(
     `${file}: a backup of “${named}”, and this is the store of “${plant}”: name that plant’s own store with --data or --database; a plant that was renamed since is called as before first, with serve rename`,

@@ -428,9 +428,9 @@ describe('operation', () => {
     const response = await fetch(`${server.running.url}/metrics`, { headers });
     expect(response.headers.get('content-type')).toContain('text/plain');
     const text = await response.text();
-    expect(text).toMatch(/^reelward_entries_total [1-9]/m);
-    expect(text).toMatch(/^reelward_refusals_total\{code="signature-wrong"\} [1-9]/m);
-    expect(text).toMatch(/^reelward_append_seconds_bucket\{le="0.05"\} \d/m);
+    expect(text).toMatch(/^reelward_entries_total\{plant="Brae Works"\} [1-9]/m);
+    expect(text).toMatch(/^reelward_refusals_total\{code="signature-wrong",plant="Brae Works"\} [1-9]/m);
+    expect(text).toMatch(/^reelward_append_seconds_bucket\{le="0.05",plant="Brae Works"\} \d/m);
     expect(text).not.toContain('t1');
   });
 });

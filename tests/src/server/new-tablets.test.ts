@@ -43,7 +43,7 @@ async function told(): Promise<{
   const metrics = await (
     await fetch(`${url}/metrics`, { headers: { authorization: `Bearer ${key}` } })
   ).text();
-  const share = /^reelward_new_tablet_state_share (\S+)$/m.exec(metrics)?.[1];
+  const share = /^reelward_new_tablet_state_share\{plant="[^"]+"\} (\S+)$/m.exec(metrics)?.[1];
   return { health: newTablets, status: response.status, share: Number(share) };
 }
 const logged = () =>
