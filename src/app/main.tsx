@@ -24,6 +24,7 @@ import { withWords, wordsHere } from './words/fetch.ts';
 import { type Spoken, speak } from './words/speak.ts';
 import type { Work } from './work.ts';
 import './ui/theme.css';
+import './ui/hands.css';
 
 declare const __APP_VERSION__: string;
 
@@ -123,6 +124,11 @@ function followPreferences(app: App): void {
     document.documentElement.dataset['theme'] = theme === 'auto' ? (dark.matches ? 'dark' : 'light') : theme;
   };
   effect(showTheme);
+  effect(() => {
+    const { gloves, hand } = preferences.value;
+    document.documentElement.toggleAttribute('data-gloves', gloves);
+    document.documentElement.dataset['hand'] = hand ?? '';
+  });
   dark.addEventListener('change', showTheme);
 }
 

@@ -18,6 +18,7 @@ import { partListWords } from '../words/part-list.ts';
 import { refusalWords } from '../words/refusal.ts';
 import { verdictWords } from '../words/verdict.ts';
 import { formatTime, say } from '../words/words.ts';
+import { longestWord } from './far-word.ts';
 import { likenessText } from './LookAlikes.tsx';
 import { reasonFacts } from './reason-facts.ts';
 import { type Compared, comparedBy, feederFor, homesOf, rightReelFor, unloadFirst } from './refusal-model.ts';
@@ -191,6 +192,7 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
       aria-labelledby={title}
       data-testid="verdict"
       data-verdict="refused"
+      style={{ '--letters': longestWord(words.refused) }}
     >
       <div class="head">
         <VerdictShape verdict="refused" size={112} />

@@ -15,6 +15,7 @@ import { changeWords } from '../words/change.ts';
 import { feedWords } from '../words/feeds.ts';
 import { verdictWords } from '../words/verdict.ts';
 import { say } from '../words/words.ts';
+import { longestWord } from './far-word.ts';
 import { Refusal } from './Refusal.tsx';
 import { reasonFacts } from './reason-facts.ts';
 import { verdictTitle } from './verdict-title.ts';
@@ -91,6 +92,7 @@ function AcceptedOrHeld(props: BandProps) {
   const others = against
     ? rest.filter((reason) => reasonVerdicts[reason.code] !== 'accepted')
     : shown.reasons;
+  const headline = verdictTitle(shown);
   const goOn = (
     <Button
       tone={shown.verdict === 'accepted' ? 'act' : 'plain'}
@@ -109,12 +111,13 @@ function AcceptedOrHeld(props: BandProps) {
       aria-labelledby={title}
       data-testid="verdict"
       data-verdict={shown.verdict}
+      style={{ '--letters': longestWord(shown.verdict === 'accepted' ? headline : words[shown.verdict]) }}
     >
       <VerdictShape verdict={shown.verdict} />
       <div class="told">
         <PracticeMark brief />
         <p class="kind">{shown.verdict === 'accepted' ? <>&nbsp;</> : words[shown.verdict]}</p>
-        <h1 id={title}>{verdictTitle(shown)}</h1>
+        <h1 id={title}>{headline}</h1>
         <Facts shown={shown} />
         {against && <p class="say">{words.reasons[against.code].say(reasonFacts(against))}</p>}
         {others.map((reason) => (

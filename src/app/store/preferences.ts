@@ -15,6 +15,10 @@ export interface Preferences {
   /** Words that nobody speaks, to try a layout with; offered nowhere. */
   readonly pseudo: 'long' | 'mirrored' | null;
   readonly theme: 'auto' | 'light' | 'dark';
+  /** Whatever is touched is 72 px at least. */
+  readonly gloves: boolean;
+  /** On whose side what is pressed most stands; null: where lines of the language end. */
+  readonly hand: 'left' | 'right' | null;
   readonly camera: string | null;
   readonly sound: boolean;
   /** When this tablet makes no sound; null: at no time. */
@@ -52,6 +56,8 @@ export const firstPreferences: Preferences = {
   language: 'en',
   pseudo: null,
   theme: 'auto',
+  gloves: false,
+  hand: null,
   camera: null,
   sound: true,
   quiet: null,

@@ -20,6 +20,7 @@ import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, languageOf, say } from '../../words/words.ts';
 import type { Work } from '../../work.ts';
+import { Hands } from './Hands.tsx';
 import { PushNotes } from './PushNotes.tsx';
 
 const MEGABYTE = 1_048_576;
@@ -37,6 +38,7 @@ export function ThisTablet({
       <OtherLine />
       <PanelsAt />
       <Looks />
+      <Hands />
       <Sound alarm={alarm} />
       <Quiet />
       <Spoken speaker={speaker} />

@@ -9,12 +9,14 @@ const selector =
     .map((role) => `[role=${role}]`)
     .join(', ');
 
-/** Side of the smallest target, px; half a px is the rounding of a layout. */
+/** Side of the smallest target, and of the smallest for gloves, px; half a px is the rounding of a layout. */
 const LEAST_PX = 48 - 0.5;
+const LEAST_GLOVES_PX = 72 - 0.5;
 
 /** Everything wrong with the controls of a part of the page. */
 export function wrongControls(root: Element): readonly string[] {
   const found: string[] = [];
+  const leastPx = document.documentElement.hasAttribute('data-gloves') ? LEAST_GLOVES_PX : LEAST_PX;
   for (const element of root.querySelectorAll(selector)) {
     // The sink takes a scanner's keys on tablets that show a keyboard otherwise; it is no control.
     if (element.matches('[data-scan-sink]')) continue;
@@ -26,7 +28,7 @@ export function wrongControls(root: Element): readonly string[] {
     if (element === target || !element.matches('label')) {
       if (nameOf(element) === '') found.push(`no name: ${what} ${outer(element)}`);
     }
-    if (width < LEAST_PX || height < LEAST_PX)
+    if (width < leastPx || height < leastPx)
       found.push(`small: ${Math.round(width)} × ${Math.round(height)} px, ${what}`);
     const why = unreachable(target);
     if (why) found.push(`out of reach: ${what} ${why}`);
