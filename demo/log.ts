@@ -10,7 +10,8 @@ import type { DraftEntry } from './plant.ts';
 
 /** The demo's tablets: one at the line, one in the store. */
 export const demoTablets = ['demo0-line', 'demo0-store'] as const;
-export type DemoTablet = (typeof demoTablets)[number];
+/** Those, and the one at the line of two lanes. */
+export type DemoTablet = (typeof demoTablets)[number] | 'demo0-lanes';
 
 /** When, by whom and where an entry is written. */
 export interface Writing {

@@ -8,16 +8,24 @@ import { sealEntry } from '../shared/log/seal.ts';
 import { lineId, products } from './setups.ts';
 import { type ShiftSettings, simulateShift } from './simulate.ts';
 import { beaconSetup } from './trays.ts';
+import { simulateLanes } from './two-lanes.ts';
 
 /** The most lines that a demo has. */
 export const MOST_LINES = 24;
 /** The number of the plant's first line. */
 const FIRST_NUMBER = 2;
 
-/** The shifts of several lines as one log, in folding order. `lines`: 1 or more; the first is the plant's own, as `simulateShift` plays it. */
-export function simulateLines(settings: ShiftSettings, lines: number): readonly Entry[] {
+/**
+ * The shifts of several lines as one log, in folding order. `lines`: 1 or more; the first is the plant's own, as `simulateShift` plays it.
+ * `lanes`: a small line with a conveyor of two lanes stands beside them.
+ */
+export function simulateLines(
+  settings: ShiftSettings,
+  lines: number,
+  { lanes = false }: { readonly lanes?: boolean } = {},
+): readonly Entry[] {
   const { entries } = simulateShift(settings);
-  if (lines === 1) return entries;
+  if (lines === 1 && !lanes) return entries;
   const more = Array.from({ length: lines - 1 }, (_, at) => {
     const number = FIRST_NUMBER + 1 + at;
     const { hours, seed } = settings;
@@ -26,7 +34,7 @@ export function simulateLines(settings: ShiftSettings, lines: number): readonly 
       number,
     );
   });
-  return [entries, ...more].flat().sort(compareEntries);
+  return [entries, ...more, ...(lanes ? [simulateLanes(settings)] : [])].flat().sort(compareEntries);
 }
 
 /** Things of which each line has its own: kind of name -> how it is told from the first line's. */

@@ -34,10 +34,13 @@ export function openPlaying(settings: {
   readonly zone: string;
   /** Lines that play; one where nobody says. */
   readonly lines?: number;
+  /** A small line with a conveyor of two lanes plays beside them; default not. */
+  readonly lanes?: boolean;
 }): Playing {
-  const { seed, openedMs, speed, zone, lines = 1 } = settings;
+  const { seed, openedMs, speed, zone, lines = 1, lanes = false } = settings;
   const startMs = openedMs - UNDER_WAY_MS;
-  const entries = simulateLines({ seed, startMs, zone, hours: HOURS_AHEAD, paste: true }, lines);
+  const shift = { seed, startMs, zone, hours: HOURS_AHEAD, paste: true };
+  const entries = simulateLines(shift, lines, { lanes });
   const told: Entry[] = [];
   const state = emptyState();
   const plantMs = (realMs: number) => openedMs + (realMs - openedMs) * speed;

@@ -21,6 +21,8 @@ export interface DemoPlay {
   readonly zone: string;
   /** Lines that play; one where nobody says. */
   readonly lines?: number;
+  /** A small line with a conveyor of two lanes plays beside them; default not. */
+  readonly lanes?: boolean;
 }
 
 /** A demo that is served. */
@@ -32,8 +34,8 @@ export interface RunningDemo {
 /** Starts the demo; rejects as `startServer` does. The folder of `settings` is not used: the demo has its own. */
 export async function startDemo(settings: ServerSettings, play: DemoPlay): Promise<RunningDemo> {
   const { nowMs } = settings.clock;
-  const { seed, speed, zone, lines = 1 } = play;
-  const playing = openPlaying({ seed, zone, lines, openedMs: nowMs(), speed: speed ?? 1 });
+  const { seed, speed, zone, lines = 1, lanes = false } = play;
+  const playing = openPlaying({ seed, zone, lines, lanes, openedMs: nowMs(), speed: speed ?? 1 });
   const folder = await mkdtemp(join(tmpdir(), 'reelward-demo-'));
   const clear = () => rm(folder, { recursive: true, force: true });
   let keep: (entries: readonly Entry[]) => Promise<void> = async () => undefined;

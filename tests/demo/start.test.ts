@@ -75,11 +75,11 @@ describe('demo/start.mjs', () => {
     await writeFile(join(root, 'node_modules/.package-lock.json'), '{}');
     await age('node_modules/.package-lock.json', 120);
     const first = await start('--port', '9000').done;
-    expect(first).toMatchObject({ code: 3, out: 'ran demo --port 9000\n' });
+    expect(first).toMatchObject({ code: 3, out: 'ran demo --lanes --port 9000\n' });
     expect(first.err).toMatch(/^Installing packages .*\nBuilding \.\.\.\n$/);
     await writeFile(join(root, 'node_modules/.package-lock.json'), '{}');
     const second = await start('--play', '5').done;
-    expect(second).toEqual({ code: 3, out: 'ran demo --play 5\n', err: '' });
+    expect(second).toEqual({ code: 3, out: 'ran demo --lanes --play 5\n', err: '' });
   });
 
   test('builds again when a source is newer than the build', async () => {

@@ -17,7 +17,7 @@ import type { ServerSettings } from '../../server/settings.ts';
 import { type Command, type CommandIo, NotUnderstood, parseCall } from '../command.ts';
 import { readSettings, serveOptions } from '../serve-settings.ts';
 
-const help = `reelward demo [--play SPEED] [--lines N] [--seed N] [--port N] [--host NAME] [--https]
+const help = `reelward demo [--play SPEED] [--lines N] [--lanes] [--seed N] [--port N] [--host NAME] [--https]
 reelward demo --export FILE [--seed N] [--hours H] [--start MOMENT]
 
 Serves the app and the sync server with one invented plant: a line of three machines in the middle
@@ -26,6 +26,7 @@ from /demo/labels). What is done in it outlives it only in the browser that it w
 
   --play SPEED    the shift goes on by itself, SPEED times as fast as the clock (0.1 to 600)
   --lines N       so many lines, each with a shift of its own (1 to 24, default 1)
+  --lanes         a small line beside them, whose conveyor has two lanes: two products at once
   --seed N        which shift is played (whole number from 0 to 4294967295, default 1)
   --port N        port to listen on; without it 8080 (8443 with --https), or the next one free
   --host NAME     name or address under which other devices reach this computer;
@@ -41,7 +42,18 @@ from /demo/labels). What is done in it outlives it only in the browser that it w
 Exit 0 stopped or written, 2 cannot start, cannot write or not understood.
 `;
 
-const served = ['play', 'lines', 'port', 'host', 'https', 'trust-port', 'cert', 'key', 'log'] as const;
+const served = [
+  'play',
+  'lines',
+  'lanes',
+  'port',
+  'host',
+  'https',
+  'trust-port',
+  'cert',
+  'key',
+  'log',
+] as const;
 const exported = ['hours', 'start'] as const;
 const { port, host, https, 'trust-port': trustPort, cert, key, log } = serveOptions;
 const options = {
@@ -54,6 +66,7 @@ const options = {
   log,
   play: { type: 'string' },
   lines: { type: 'string' },
+  lanes: { type: 'boolean' },
   seed: { type: 'string' },
   export: { type: 'string' },
   hours: { type: 'string' },
@@ -141,7 +154,7 @@ async function serveDemo(
   const speed =
     values.play === undefined ? null : readNumber(values.play, { name: '--play', from: 0.1, to: 600 });
   const lines = readNumber(values.lines ?? '1', { name: '--lines', whole: true, from: 1, to: MOST_LINES });
-  const { play, lines: _lines, seed: _, export: _export, hours, start, ...serving } = values;
+  const { play, lines: _lines, lanes = false, seed: _, export: _export, hours, start, ...serving } = values;
   // The shift that plays is all that its log has.
   const { app: _app, ...read } = readSettings({ ...serving, plant: 'Brae Works' });
   const settings = await choosePort(read, values, io);
@@ -153,7 +166,7 @@ async function serveDemo(
   const stopping = untilAsked();
   try {
     const { zone } = { zone: Intl.DateTimeFormat().resolvedOptions().timeZone };
-    const demo = await startDemo(settings, { seed, speed, zone, lines });
+    const demo = await startDemo(settings, { seed, speed, zone, lines, lanes });
     announce(demo.server, speed, io);
     const code = await makeCode(demo.server.store, settings.clock.nowMs());
     io.stderr(`To join a tablet, within ten minutes: ${demo.server.url}${code.path}\n`);

@@ -130,3 +130,15 @@ export async function withLargeText(page: Page, work: () => Promise<void>): Prom
   await work();
   await size('');
 }
+
+/** Runs a work as a tablet stands that is set for gloves and for the left hand. */
+export async function withGloves(page: Page, work: () => Promise<void>): Promise<void> {
+  const set = (on: boolean) =>
+    page.evaluate((isOn) => {
+      document.documentElement.toggleAttribute('data-gloves', isOn);
+      document.documentElement.dataset['hand'] = isOn ? 'left' : '';
+    }, on);
+  await set(true);
+  await work();
+  await set(false);
+}

@@ -3,7 +3,7 @@
 
 import type { Page } from 'playwright-core';
 import type { Spoken } from '../../../../src/app/words/speak.ts';
-import { findings, type LookOptions, withLargeText } from '../look.ts';
+import { findings, type LookOptions, withGloves, withLargeText } from '../look.ts';
 import { endPractice, type Here, type Leg } from './here.ts';
 import type { Shots } from './sheets.ts';
 
@@ -26,6 +26,9 @@ export const pseudoSpeeches: readonly Speech[] = [
 
 /** Are pictures kept of every stop? A run that nobody looks at keeps only those of what it found, else they are a quarter of its time. */
 const isPictured = process.env['REELWARD_TOUR'] !== undefined;
+
+/** Is every stop looked at as a tablet for gloves and the left hand shows it too? */
+const isGloved = process.env['REELWARD_TOUR']?.split(',').includes('gloves') ?? false;
 
 /** What the tour brings home. */
 export interface Journal {
@@ -107,12 +110,20 @@ export async function visit(
     }
     ends = [...ends].reverse();
   };
+  const atEachSize = async (kind: string, options: LookOptions) => {
+    for (const size of sizes) {
+      await page.setViewportSize(size);
+      await note(`${size.width} ${kind}`, options);
+      if (isPictured) await journal.shots.take(page, `${size.width}-${kind}`, name);
+    }
+  };
   for (const speech of isWhole ? speeches : []) {
     await speak(page, speech);
     await atBothEnds(speech.name, { sentences: speech.pseudo === null });
   }
   if (isWhole) await speak(page, { language: 'en', pseudo: null });
   await withLargeText(page, () => atBothEnds('large', { texts: false, sentences: false }));
+  if (isGloved) await withGloves(page, () => atEachSize('gloves', { sentences: false }));
   await page.setViewportSize(wide);
 }
 

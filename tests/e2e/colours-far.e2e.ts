@@ -1,0 +1,193 @@
+// What is read across a hall or on grey paper is told without colour: the shift's plots on the screen and as a picture, the lines on the wall
+// screen, the shapes of verdicts. Contrast of 3 to 1 for what must be seen: WCAG 2.2, 1.4.11.
+
+import { readFile } from 'node:fs/promises';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { statesApart, themes } from './support/apart.ts';
+import { startBrowser } from './support/browser.ts';
+import { drawn } from './support/clock.ts';
+import { type RunningDemo, startDemo } from './support/demo.ts';
+import { goOn, openTablet, reelLabel, scanAll, steady } from './support/floor.ts';
+import { apart, silhouetteOf, withoutColour } from './support/silhouette.ts';
+import { contrast, type Rgb, type View, views } from './support/views.ts';
+
+let demo: RunningDemo;
+let browser: Browser;
+beforeAll(async () => {
+  [demo, browser] = await Promise.all([startDemo(['--lines', '3']), startBrowser()]);
+});
+afterAll(async () => {
+  await browser.close();
+  await demo.stop();
+});
+
+const WANTED = 3;
+/** Signs of which less differs than this share look alike from afar. (Chosen here.) */
+const LEAST_APART = 0.35;
+
+/** In which views two colours are too near to each other. */
+const lostIn = (one: Rgb, other: Rgb) =>
+  (Object.keys(views) as View[]).filter((view) => contrast(one, other, view) < WANTED);
+
+async function inTheme(page: Page, colorScheme: (typeof themes)[number]): Promise<void> {
+  await page.emulateMedia({ colorScheme });
+  await page.waitForFunction((theme) => document.documentElement.dataset['theme'] === theme, colorScheme);
+  await drawn(page);
+}
+
+/** A bar as it is drawn. */
+interface SeenBar {
+  readonly plot: string;
+  readonly said: string;
+  readonly colour: Rgb;
+  readonly ground: Rgb;
+  readonly lengthPx: number;
+}
+
+/** The bars of all plots; colours as the screen shows them. */
+function barsOf(page: Page): Promise<readonly SeenBar[]> {
+  return page.locator('.plot li').evaluateAll((rows) => {
+    const pen = document.createElement('canvas').getContext('2d', { willReadFrequently: true });
+    if (!pen) throw new TypeError('no canvas');
+    const seen = (colour: string) => {
+      pen.fillStyle = colour;
+      pen.fillRect(0, 0, 1, 1);
+      const [red = 0, green = 0, blue = 0] = pen.getImageData(0, 0, 1, 1).data;
+      return [red, green, blue] as const;
+    };
+    return rows.map((row) => {
+      const bar = row.querySelector('i') ?? row;
+      const card = row.closest('.card') ?? row;
+      const { width, height } = bar.getBoundingClientRect();
+      return {
+        plot: card.getAttribute('data-testid') ?? '',
+        said: row.textContent ?? '',
+        colour: seen(getComputedStyle(bar).backgroundColor),
+        ground: seen(getComputedStyle(card).backgroundColor),
+        lengthPx: row.closest('.hours') ? height : width,
+      };
+    });
+  });
+}
+
+it('the shift’s plots', async () => {
+  const tablet = await openTablet(browser, demo.url, { badge: 'BADGE-3301' });
+  const { page } = tablet;
+  await scanAll(page, 'M2-F-023', 'F-0112', reelLabel({ P: 'NOT-IT', Q: '100', '3S': 'R-990041' }));
+  await goOn(page);
+  await page.goto(`${demo.url}#/log/shift`);
+  await page.getByTestId('plot-reasons').waitFor();
+  await page.getByTestId('span-24').click();
+  await drawn(page);
+  for (const theme of themes) {
+    await inTheme(page, theme);
+    const bars = await barsOf(page);
+    const plots = [...new Set(bars.map(({ plot }) => plot))];
+    expect(plots.length, theme).toBeGreaterThanOrEqual(4);
+    for (const bar of bars) expect(lostIn(bar.colour, bar.ground), `${theme}, ${bar.plot}`).toEqual([]);
+    for (const plot of plots) {
+      const own = bars.filter((bar) => bar.plot === plot);
+      // One series each: a second colour would say what no word says.
+      expect(new Set(own.map(({ colour }) => colour.join())).size, `${theme}, ${plot}`).toBe(1);
+      // Each bar says its own, and one that says some is seen.
+      expect(
+        own.filter(({ said }) => said.trim() === ''),
+        plot,
+      ).toEqual([]);
+      if (plot !== 'plot-splices')
+        expect(
+          own.filter(({ lengthPx }) => lengthPx < 2).map(({ said }) => said),
+          plot,
+        ).toEqual([]);
+    }
+  }
+  await tablet.putAway();
+});
+
+it('a plot that is saved as a picture', async () => {
+  const tablet = await openTablet(browser, demo.url, { badge: 'BADGE-3301', hash: '#/log/shift' });
+  const { page } = tablet;
+  await page.getByTestId('span-24').click();
+  await page.getByTestId('png-splices').waitFor();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByTestId('png-splices').click(),
+  ]);
+  const picture = await readFile(await download.path(), 'base64');
+  // Its commonest colour is the paper, the next that of the bars.
+  const [paper, bars] = await page.evaluate(async (base64) => {
+    const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+    const bitmap = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
+    const pen = new OffscreenCanvas(bitmap.width, bitmap.height).getContext('2d');
+    if (!pen) throw new TypeError('no canvas');
+    pen.drawImage(bitmap, 0, 0);
+    const { data } = pen.getImageData(0, 0, bitmap.width, bitmap.height);
+    const counts = new Map<string, number>();
+    for (let at = 0; at < data.length; at += 4) {
+      const colour = `${data[at]},${data[at + 1]},${data[at + 2]}`;
+      counts.set(colour, (counts.get(colour) ?? 0) + 1);
+    }
+    return [...counts].sort(([, a], [, b]) => b - a).map(([colour]) => colour.split(',').map(Number));
+  }, picture);
+  expect(paper).toEqual([255, 255, 255]);
+  expect(lostIn((bars ?? []) as unknown as Rgb, [255, 255, 255])).toEqual([]);
+  await tablet.putAway();
+});
+
+/** Which of the signs look alike without colour, in both themes. */
+async function alikeInGrey(page: Page, signs: Readonly<Record<string, string>>): Promise<readonly string[]> {
+  const found: string[] = [];
+  for (const theme of themes) {
+    await inTheme(page, theme);
+    const masks = await withoutColour(page, async () => {
+      const seen: (readonly [string, readonly boolean[]])[] = [];
+      for (const [name, selector] of Object.entries(signs))
+        seen.push([name, await silhouetteOf(page, page.locator(selector).first())]);
+      return seen;
+    });
+    for (const [at, [name, mask]] of masks.entries())
+      for (const [other, otherMask] of masks.slice(at + 1))
+        if (apart(mask, otherMask) < LEAST_APART)
+          found.push(`${theme}: “${name}” and “${other}”, ${apart(mask, otherMask).toFixed(2)}`);
+  }
+  return found;
+}
+
+it('the lines on the wall screen', async () => {
+  const tablet = await openTablet(browser, demo.url, { badge: 'BADGE-3301' });
+  const { page } = tablet;
+  const openLine = async (line: string) => {
+    await page.goto(`${demo.url}#/lines`);
+    await steady(page);
+    await page.getByTestId(`line-${line}`).click();
+    await page.getByTestId('runbar').waitFor();
+    const resume = page.getByTestId('run-resume');
+    if (await resume.isVisible()) await resume.click();
+    await page.getByTestId('run-stop').waitFor();
+  };
+  const stop = async (line: string) => {
+    await openLine(line);
+    await page.getByTestId('run-stop').click();
+    await page.getByTestId('stop-break').click();
+    await page.getByTestId('run-end').waitFor();
+  };
+  await openLine('L2');
+  await stop('L3');
+  await stop('L4');
+  await page.getByTestId('run-end').click();
+  await page.getByTestId('run-end-yes').click();
+  await page.getByTestId('run-start').waitFor();
+  await page.goto(`${demo.url}#/lines`);
+  await page.getByTestId('lines-wall').click();
+  await page.getByTestId('screen-wall').waitFor();
+  expect(await statesApart(page, { each: '.wall .line-row', named: 'data-state', by: '.st' })).toBe(3);
+  const states = await page
+    .locator('.wall .line-row')
+    .evaluateAll((rows) => rows.map((row) => row.getAttribute('data-state') ?? ''));
+  const signs = Object.fromEntries(
+    states.map((state) => [state, `.wall .line-row[data-state="${state}"] .st svg`]),
+  );
+  expect(await alikeInGrey(page, signs)).toEqual([]);
+  await tablet.putAway();
+});
