@@ -87,7 +87,10 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
             <span key={text} class="chip code" translate={false}>
               ✓ {text}
             </span>
-          ))}{' '}
+          ))}
+      </p>
+      {/* A line of its own: a code that breaks after its hyphen reads wrong where lines run from right to left. */}
+      <p>
         <b data-testid="cart-wants">{labelSoFar(desk) ?? (next ? words.wanted[next.well] : '')}</b>
       </p>
       {desk.partial !== null && (
