@@ -46,7 +46,7 @@ export function RisingLosses({ line }: { readonly line: string }) {
         <p key={loss.feeder}>
           <Icon name="warn" />
           <span>
-            <b>{risingText(loss)}</b> <span class="code">{loss.slot}</span>
+            <b>{risingText(loss)}</b> <span class="code whole">{loss.slot}</span>
             <br />
             {faults
               .filter(({ feeder }) => feeder === loss.feeder)
@@ -72,7 +72,7 @@ function UnlikelyLosses({ line, zone }: { readonly line: string; readonly zone: 
       <ul class="evidence">
         {unlikely.slice(0, 20).map(({ from, share }) => (
           <li key={from.chain}>
-            {formatDay(from.atMs, zone)} · <span class="code">{from.slot}</span> ·{' '}
+            {formatDay(from.atMs, zone)} · <span class="code whole">{from.slot}</span> ·{' '}
             {words.evidenceLine(
               `${formatCount(from.startParts)} ± ${formatCount(from.startSd)}`,
               `${formatCount(from.endParts)} ± ${formatCount(from.endSd)}`,

@@ -1,5 +1,6 @@
 // What is or was open on a line, one row a thing: what, where, why and when; at a handover that is past also whether it is open still.
 
+import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
 import type { HandedItem, HandedKnown } from '../../../../shared/floor/kinds-handover.ts';
 import { handedKey } from '../../../../shared/handover/open.ts';
@@ -53,7 +54,13 @@ export function OpenMatters(props: OpenMattersProps) {
             <li key={handedKey(item)} data-what={item.what} data-open={isStill}>
               <span aria-hidden="true">{isStill ? '?' : '✓'}</span>
               <span>
-                <b>{kind}</b> {codes.length > 0 && <span class="code">{codes.join(' · ')}</span>}
+                <b>{kind}</b>{' '}
+                {codes.map((code, at) => (
+                  <Fragment key={code}>
+                    {at > 0 && ' · '}
+                    <span class="code whole">{code}</span>
+                  </Fragment>
+                ))}
                 {why !== null && <small>{why}</small>}
               </span>
               <span>

@@ -132,7 +132,8 @@ export function Reels(props: ReelsProps) {
       )}
       {doing && (
         <Doing
-          {...doing}
+          act={doing.act}
+          listed={listedOf(doing.listed.reel)}
           line={lineOf(doing.listed.reel)}
           part={moist.get(doing.listed.reel.part ?? '') ?? null}
           onClose={() => setDoing(null)}

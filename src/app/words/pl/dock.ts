@@ -45,7 +45,7 @@ export const words: Sentences<typeof english> = {
   cartDoor: (cart) => `Zadokować ${cart}?`,
   oldReelDiffers: (slot, loaded) => `To nie jest rolka z ${slot}. Oczekiwana: ${loaded}.`,
   standsHere: 'Jest na slocie',
-  notNow: 'jeszcze niepotrzebna',
+  notNow: 'jeszcze nie',
   cameBack: (clock) => `Ten skan był otwarty o ${clock}. Kontynuuj albo wyczyść.`,
   goOnWith: 'Kontynuuj',
   leadWanted: 'O tej rolce musi zdecydować lider.',
