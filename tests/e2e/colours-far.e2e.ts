@@ -1,5 +1,5 @@
 // What is read across a hall or on grey paper is told without colour: the shift's plots on the screen and as a picture, the lines on the wall
-// screen, the shapes of verdicts. Contrast of 3 to 1 for what must be seen: WCAG 2.2, 1.4.11.
+// screen. Contrast of 3 to 1 for what must be seen: WCAG 2.2, 1.4.11.
 
 import { readFile } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
