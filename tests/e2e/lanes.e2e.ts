@@ -227,7 +227,7 @@ it('builds two products at once from the same slots', { timeout: 600_000 }, asyn
   const remove = page.getByTestId('line-remove-lane');
   await expect.poll(() => remove.getAttribute('aria-disabled')).toBe('true');
   await look(page, { where: 'a lane that must stay' });
-  await goTo(page, 'load');
+  await goTo(page, 'line'); // as above
   await openAt(page, `#/load/${two.own}`);
   await press(page, 'slot-unload');
   await press(page, 'unload-empty');
