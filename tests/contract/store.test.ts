@@ -371,6 +371,23 @@ describe.each(['sqlite', 'postgres'] as const)('a store on %s', (dialect) => {
     expect(await store.snapshot('f3')).toBeNull();
   });
 
+  it('`putSnapshot()` drops that of another fold once nobody has made one for sixty days', async () => {
+    const snapshot = { tablet: 't1', bytes: new Uint8Array([1]), cursor: { pos: 5, root: 'a'.repeat(64) } };
+    const days = (count: number) => startMs + count * 24 * 3_600_000;
+    await store.putSnapshot({ ...snapshot, fold: 'f1', atMs: days(0) });
+    await store.putSnapshot({ ...snapshot, fold: 'f2', atMs: days(1) });
+    await store.putSnapshot({ ...snapshot, fold: 'f3', atMs: days(60) });
+    expect(await store.snapshot('f1')).not.toBeNull();
+    await store.putSnapshot({ ...snapshot, fold: 'f3', atMs: days(60) + 1 });
+    expect(await store.snapshot('f1')).toBeNull();
+    expect(await store.snapshot('f2')).not.toBeNull();
+    await store.putSnapshot({ ...snapshot, fold: 'f3', atMs: days(90) });
+    // Its own stays however old it is.
+    await store.putSnapshot({ ...snapshot, fold: 'f3', atMs: days(400) });
+    expect((await store.snapshot('f3'))?.atMs).toBe(days(400));
+    expect(await store.snapshot('f2')).toBeNull();
+  });
+
   it('keeps a picture by its verdict until its days are over', async () => {
     const picture = {
       sha256: 'ab',

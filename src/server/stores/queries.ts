@@ -371,6 +371,9 @@ function quarantineQueries(db: Kysely<Tables>): Pick<Store, 'quarantined' | 'qua
   };
 }
 
+/** So long after its last one the state of another fold goes, ms: longer than a version takes to reach all tablets. Chosen here. */
+const OTHER_FOLD_KEPT_MS = 60 * 24 * 3_600_000;
+
 /** The newest folded state of each fold. */
 function snapshotQueries(db: Kysely<Tables>): Pick<Store, 'putSnapshot' | 'snapshot' | 'snapshotPos'> {
   return {
@@ -382,6 +385,12 @@ function snapshotQueries(db: Kysely<Tables>): Pick<Store, 'putSnapshot' | 'snaps
         .onConflict((conflict) =>
           conflict.column('fold').doUpdateSet(row).where('snapshots.pos', '<=', cursor.pos),
         )
+        .execute();
+      // Of a fold that no app has any more none would ever come again; while versions go round, both are wanted.
+      await db
+        .deleteFrom('snapshots')
+        .where('fold', '!=', fold)
+        .where('at_ms', '<', atMs - OTHER_FOLD_KEPT_MS)
         .execute();
     },
     snapshot: async (fold) => {
