@@ -7,6 +7,7 @@ import { createApp } from './create-app.ts';
 import { demoStoreName, isDemo } from './demo/is-demo.ts';
 import { createSteadyClock } from './device/clock.ts';
 import { later } from './device/later.ts';
+import type { RoomSeen } from './device/room-ahead.ts';
 import { askToKeep, readStorage, type StorageHealth } from './device/storage.ts';
 import { trustOwnScripts } from './device/trusted.ts';
 import { FaultCurtain } from './frame/FaultCurtain.tsx';
@@ -16,7 +17,7 @@ import { forgetPractice, isPractised, practiceSince, practiceStoreName } from '.
 import { followAddress } from './router.ts';
 import { followLanguage, speakAsBefore, wishedLanguage } from './spoken.ts';
 import type { StoreFault } from './store/database.ts';
-import { keepPreferences, type Preferences } from './store/preferences.ts';
+import { keep, keepPreferences, type Preferences, readKept } from './store/preferences.ts';
 import { openStore, type Store, StoreError } from './store/store.ts';
 import { followTouches } from './ui/press.ts';
 import { followFingers } from './ui/still.ts';
@@ -73,7 +74,7 @@ async function start(): Promise<void> {
   const work = signal<Work | null>(null);
   render(
     <AppContext.Provider value={app}>
-      <Root work={work} fault={fault} storage={watchStorage()} />
+      <Root work={work} fault={fault} storage={watchStorage(app)} />
     </AppContext.Provider>,
     root,
   );
@@ -133,15 +134,34 @@ function followPreferences(app: App): void {
 }
 
 /** How the tablet's storage stands, looked at every minute; the browser is asked to keep it at the first touch. */
-function watchStorage(): ReadonlySignal<StorageHealth> {
-  const storage = signal<StorageHealth>({ kept: null, usedBytes: null, quotaBytes: null });
+function watchStorage(app: App): ReadonlySignal<StorageHealth & { readonly endsSoon: boolean }> {
+  const storage = signal<StorageHealth & { readonly endsSoon: boolean }>({
+    kept: null,
+    usedBytes: null,
+    quotaBytes: null,
+    endsSoon: false,
+  });
   const lookAtStorage = async () => {
-    storage.value = await readStorage();
+    const health = await readStorage();
+    storage.value = { ...health, endsSoon: await endsSoon(app, health).catch(() => false) };
   };
   void lookAtStorage();
   setInterval(() => void lookAtStorage(), 60_000);
   addEventListener('pointerdown', () => void askToKeep().then(lookAtStorage), { once: true });
   return storage;
+}
+
+/** True where the room for the log is full within a week if it fills as it did lately. */
+async function endsSoon({ store, clock }: App, health: StorageHealth): Promise<boolean> {
+  const { usedBytes } = health;
+  if (usedBytes === null) return false;
+  const { DAYS_TOLD, daysLeft, withSeen } = await import('./device/room-ahead.ts');
+  const nowMs = clock.nowMs();
+  const before = (await readKept<readonly RoomSeen[]>(store.cache, 'room-seen')) ?? [];
+  const seen = withSeen(before, { atMs: nowMs, usedBytes });
+  if (seen !== before) await keep(store.cache, 'room-seen', seen);
+  const days = daysLeft(seen, health, nowMs);
+  return days !== null && days <= DAYS_TOLD;
 }
 
 /** The app of this window: the plant's, or the one to practise with; what a practice left behind is thrown away. */

@@ -28,7 +28,7 @@ interface RootProps {
   /** The working parts; null for the moment until their chunk is there. */
   readonly work: ReadonlySignal<Work | null>;
   readonly fault: ReadonlySignal<StoreFault | null>;
-  readonly storage: ReadonlySignal<StorageHealth>;
+  readonly storage: ReadonlySignal<StorageHealth & { readonly endsSoon: boolean }>;
 }
 
 const notYet = signal<OfflineState>('getting-ready');
@@ -73,6 +73,11 @@ export function Root({ work, fault, storage }: RootProps) {
           {room !== null && room < reserveBytes && (
             <p class="banner stop" role="alert">
               <Icon name="warn" /> {words.storageLow(String(Math.floor(room / 1_048_576)))}
+            </p>
+          )}
+          {storage.value.endsSoon && (room ?? 0) >= reserveBytes && (
+            <p class="banner care" role="status">
+              <Icon name="warn" /> {words.storageEnds}
             </p>
           )}
           {blocked > 0 && <BlockedBanner />}

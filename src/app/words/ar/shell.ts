@@ -67,4 +67,5 @@ export const words: Sentences<typeof english> = {
   tryAgain: 'المحاولة من جديد',
   muted: 'الصوت مغلق حتى تلمس الشاشة',
   storageLow: (megabytes) => sentence`لم يبق للسجل على هذا الجهاز إلا \u2066${megabytes} MB\u2069.`,
+  storageEnds: 'بهذه الوتيرة يمتلئ المكان المخصص للسجل على هذا الجهاز خلال أسبوع. أفرغ مساحة عليه.',
 };

@@ -71,4 +71,6 @@ export const words: Sentences<typeof english> = {
   tryAgain: 'Noch einmal',
   muted: 'Kein Ton, bis Sie tippen',
   storageLow: (megabytes) => `Nur noch ${megabytes} MB für das Protokoll auf diesem Tablet.`,
+  storageEnds:
+    'So wie es jetzt wächst, ist der Platz für das Protokoll auf diesem Tablet in einer Woche voll. Machen Sie Speicher frei.',
 };

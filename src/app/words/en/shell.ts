@@ -69,4 +69,6 @@ export const words = {
   tryAgain: 'Try again',
   muted: 'Sound is off until you tap',
   storageLow: (megabytes: string) => `Only ${megabytes} MB left for the log on this tablet.`,
+  storageEnds:
+    'At this rate the room for the log on this tablet is full within a week. Free some space on it.',
 } as const;

@@ -70,4 +70,6 @@ export const words: Sentences<typeof english> = {
   tryAgain: 'Reintentar',
   muted: 'Sin sonido hasta que toque',
   storageLow: (megabytes) => `Solo quedan ${megabytes} MB para el registro en esta tableta.`,
+  storageEnds:
+    'A este ritmo, el espacio para el registro en esta tableta se llena en una semana. Libere espacio.',
 };

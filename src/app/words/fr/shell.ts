@@ -71,4 +71,6 @@ export const words: Sentences<typeof english> = {
   tryAgain: 'Réessayer',
   muted: 'Son coupé tant que vous n’avez pas touché',
   storageLow: (megabytes) => `Plus que ${megabytes} Mo pour le journal sur cette tablette.`,
+  storageEnds:
+    'À ce rythme, la place pour le journal sur cette tablette sera pleine d’ici une semaine. Libérez de l’espace.',
 };

@@ -66,4 +66,6 @@ export const words: Sentences<typeof english> = {
   tryAgain: 'Újra',
   muted: 'Nincs hang, amíg meg nem érinti',
   storageLow: (megabytes) => `Már csak ${megabytes} MB van a naplónak ezen a tableten.`,
+  storageEnds:
+    'Ilyen ütemben egy héten belül betelik a napló helye ezen a tableten. Szabadítson fel helyet rajta.',
 };

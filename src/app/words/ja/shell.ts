@@ -66,4 +66,6 @@ export const words: Sentences<typeof english> = {
   tryAgain: 'もう一度',
   muted: 'タップするまで音は出ません',
   storageLow: (megabytes) => `このタブレットのログの空きは残り${megabytes} MB だけです。`,
+  storageEnds:
+    'このままでは、このタブレットのログの空きは1週間以内になくなります。空き容量を増やしてください。',
 };

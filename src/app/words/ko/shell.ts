@@ -66,4 +66,5 @@ export const words: Sentences<typeof english> = {
   tryAgain: '다시 시도',
   muted: '누를 때까지 소리 꺼짐',
   storageLow: (megabytes) => `이 태블릿에 로그용 공간이 ${megabytes} MB만 남았습니다.`,
+  storageEnds: '이 속도라면 일주일 안에 이 태블릿의 로그 공간이 찹니다. 저장 공간을 비우십시오.',
 };

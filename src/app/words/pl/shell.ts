@@ -67,4 +67,6 @@ export const words: Sentences<typeof english> = {
   tryAgain: 'Spróbuj znów',
   muted: 'Bez dźwięku, dopóki nie dotkniesz ekranu',
   storageLow: (megabytes) => `Zostało tylko ${megabytes} MB na dziennik na tym tablecie.`,
+  storageEnds:
+    'W tym tempie miejsce na dziennik na tym tablecie skończy się w ciągu tygodnia. Zwolnij miejsce.',
 };

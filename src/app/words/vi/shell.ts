@@ -66,4 +66,6 @@ export const words: Sentences<typeof english> = {
   tryAgain: 'Thử lại',
   muted: 'Chưa có tiếng cho đến khi chạm màn hình',
   storageLow: (megabytes) => `Chỉ còn ${megabytes} MB cho nhật ký trên tablet này.`,
+  storageEnds:
+    'Với đà này, chỗ cho nhật ký trên tablet này sẽ đầy trong một tuần. Hãy giải phóng dung lượng.',
 };

@@ -65,4 +65,5 @@ export const words: Sentences<typeof english> = {
   tryAgain: '重试',
   muted: '点一下才有声音',
   storageLow: (megabytes) => `本平板留给日志的空间只剩 ${megabytes} MB。`,
+  storageEnds: '照此速度，本平板留给日志的空间一周内会用完。请腾出空间。',
 };
