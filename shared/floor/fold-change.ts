@@ -5,6 +5,7 @@ import { entryId } from '../log/entry.ts';
 import { dropReady } from './fold-feeders.ts';
 import { place } from './fold-material.ts';
 import type { EntryOf } from './kinds.ts';
+import { forgetAnswers } from './over-change.ts';
 import { type CartPlace, type Changeover, type Checklist, type FloorState, slotKey } from './state.ts';
 
 type ChecklistEntry = EntryOf<
@@ -77,6 +78,7 @@ function foldChecklist(state: FloorState, entry: ChecklistEntry): void {
     }
     case 'checklist.opened':
       if (state.checklists.has(entry.payload.checklist)) return;
+      forgetAnswers(state, entry.hlc.ms);
       state.checklists.set(entry.payload.checklist, {
         ...entry.payload,
         openedMs: entry.hlc.ms,
@@ -111,6 +113,7 @@ function foldChecklist(state: FloorState, entry: ChecklistEntry): void {
 function foldChangeover(state: FloorState, entry: ChangeoverEntry): void {
   if (entry.kind === 'changeover.began') {
     if (state.changeovers.has(entry.payload.changeover)) return;
+    forgetAnswers(state, entry.hlc.ms);
     state.changeovers.set(entry.payload.changeover, {
       ...entry.payload,
       beganMs: entry.payload.lastPanel === null ? entry.hlc.ms : Date.parse(entry.payload.lastPanel),

@@ -1,5 +1,6 @@
 // When is the room for the log full, if it fills as it did lately? Method: what the browser said of it once a day, for two weeks; the growth from
-// the first of these to now, since it grows by what a plant does in a day. The growth of an hour was refused: a page's own files come and go.
+// the second of these to now, since it grows by what a plant does in a day. Refused: the growth of an hour, as a page's own files come and go; the
+// first day, in which a new tablet fetches the log.
 
 import type { StorageHealth } from './storage.ts';
 
@@ -26,7 +27,7 @@ export function withSeen(seen: readonly RoomSeen[], now: RoomSeen): readonly Roo
 /** Days until nothing is left at the growth seen, 0 or more; null where that is not known, or it does not grow. */
 export function daysLeft(seen: readonly RoomSeen[], health: StorageHealth, nowMs: number): number | null {
   const { usedBytes, quotaBytes } = health;
-  const [first] = seen;
+  const [, first] = seen;
   if (first === undefined || usedBytes === null || quotaBytes === null) return null;
   const days = (nowMs - first.atMs) / DAY_MS;
   const grown = usedBytes - first.usedBytes;

@@ -35,10 +35,18 @@ describe('the room for the log', () => {
 
   test('says nothing where too little is known, or nothing grows', () => {
     expect(daysLeft([], health(900), 0)).toBeNull();
-    expect(daysLeft(lookAt(1, 400), health(400), day)).toBeNull();
+    expect(daysLeft(lookAt(2, 400), health(800), 2 * day)).toBeNull();
     expect(daysLeft(lookAt(5, -1, 500), health(495), 5 * day)).toBeNull();
     expect(daysLeft(lookAt(5, 100), health(null), 5 * day)).toBeNull();
     expect(daysLeft(lookAt(5, 100), health(500, null), 5 * day)).toBeNull();
+  });
+
+  test('does not take a log that a new tablet fetches for growth', () => {
+    const fetched = lookAt(6, 10).map(({ atMs, usedBytes }) => ({
+      atMs,
+      usedBytes: usedBytes + (atMs < day ? 0 : 300),
+    }));
+    expect(daysLeft(fetched, health(360), 6 * day)).toBeCloseTo(64);
   });
 
   test('is looked at anew where the clock was set back', () => {

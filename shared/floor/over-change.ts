@@ -1,0 +1,47 @@
+// What may leave the state of a changeover that is over? A plant that grows old has thousands of them, and each new tablet would be handed all answers
+// to all their steps. Method: by a rule of the entries alone, as a list is opened or a changeover begins: a week after its end a list keeps who
+// opened it and when it was closed, without its answers, which nothing can change any more; a changeover keeps, of what was measured, the newest of each
+// part, which the next measurement begins with. The answers themselves stay in the log. Refused: to drop lists and changeovers whole, since times are
+// compared with those of before, and an old entry of the log names its step by its list.
+
+import type { Changeover, ChangeState, Checklist } from './state-change.ts';
+
+/** How long after its end a changeover is kept whole, ms. Chosen here. */
+export const OVER_AFTER_MS = 7 * 24 * 3_600_000;
+
+type Measured = Changeover['measured'][number];
+
+/** Takes it out. Cost: one walk over all lists and changeovers. */
+export function forgetAnswers(state: Pick<ChangeState, 'checklists' | 'changeovers'>, nowMs: number): void {
+  for (const [id, list] of state.checklists)
+    if (list.answers.size > 0 && isOver(state, list, nowMs))
+      state.checklists.set(id, { ...list, answers: new Map() });
+  // What is not released may yet be dropped, and what was measured in it with it.
+  const released = [...state.changeovers.values()].filter(({ releasedMs }) => releasedMs !== null);
+  const newest = newestMeasured(released);
+  for (const [id, changeover] of state.changeovers) {
+    if (!isLongAgo(changeover.releasedMs, nowMs)) continue;
+    const measured = changeover.measured.filter((each) => newest.has(each));
+    if (measured.length < changeover.measured.length || changeover.looked.length > 0)
+      state.changeovers.set(id, { ...changeover, measured, looked: [] });
+  }
+}
+
+const isLongAgo = (endedMs: number | null, nowMs: number) =>
+  endedMs !== null && nowMs - endedMs >= OVER_AFTER_MS;
+
+/** A list that was closed long ago, in a changeover that was released long ago or in none: a signature under it stays for good. */
+function isOver({ changeovers }: Pick<ChangeState, 'changeovers'>, list: Checklist, nowMs: number): boolean {
+  const changeover = list.changeover === null ? undefined : changeovers.get(list.changeover);
+  return (
+    isLongAgo(list.closedMs, nowMs) && (changeover === undefined || isLongAgo(changeover.releasedMs, nowMs))
+  );
+}
+
+/** The newest measurements of each part; of one moment all. */
+function newestMeasured(changeovers: readonly Changeover[]): ReadonlySet<Measured> {
+  const all = changeovers.flatMap(({ measured }) => measured);
+  const last = new Map<string, number>();
+  for (const { part, atMs } of all) last.set(part, Math.max(atMs, last.get(part) ?? atMs));
+  return new Set(all.filter(({ part, atMs }) => last.get(part) === atMs));
+}
