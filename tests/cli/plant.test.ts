@@ -114,7 +114,7 @@ test('a plant begins only where there is nobody and no server, and from a file t
       readFileSync(file, 'utf8').replace('"line.defined"', '"line.refined"'),
       'found line.refined',
     ],
-    [['begin'], '', 'expected nothing or check, begin FILE'],
+    [['begin'], '', 'expected nothing or check, plants FOLDER, begin FILE'],
   ] as const;
   for (const [act, input, says] of cases) {
     const answer = await call(['serve', ...act, '--data', made], input);

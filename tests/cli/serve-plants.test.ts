@@ -40,7 +40,8 @@ async function writePlant(name: string, plant: string, more: object = {}): Promi
 
 async function start(name: string, { file }: Site): Promise<Running> {
   const running = cli.run('serve', '--config', file, '--data', join(cli.folder, 'data', name));
-  await until(`${name} to serve`, () => running.err().includes('Reelward serves at'));
+  // The code of its first tablet is told last.
+  await until(`${name} to serve`, () => readEnrolCode(running.err()) !== null);
   return running;
 }
 

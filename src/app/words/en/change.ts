@@ -103,7 +103,7 @@ export const words = {
     putIn: (part: string) => `Put ${part} in`,
   },
   onLane: {
-    off: (part: string) => `Take the reel of ${part} off this lane of the feeder; the feeder stays`,
+    off: (part: string) => `Take this lane’s reel off (${part}); the feeder stays`,
     on: (part: string) => `Put ${part} on this lane of the feeder; the feeder stays`,
   },
   scanSlot: 'Scan the slot, then the reel. The move is then ticked off.',

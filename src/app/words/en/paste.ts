@@ -36,7 +36,7 @@ export const words = {
   jars: 'Jars of paste',
   noSheet: 'No sheet of this paste: no hours are checked.',
   isThere: (jars: string) => `Paste of ${jars} is on this stencil. Did it come off?`,
-  cleared: 'All came off: put this one on',
+  cleared: 'Put this one on: all came off',
   onTop: 'Put it on top',
   liesWith: (jars: string) => `Lies with paste of ${jars} on the stencil: all of it comes off together.`,
   mixed: 'pastes on top of each other: any of them, until all of it came off the stencil',

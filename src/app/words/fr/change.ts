@@ -102,8 +102,8 @@ export const words: Sentences<typeof english> = {
     putIn: (part) => `Mettre ${part}`,
   },
   onLane: {
-    off: (part) => `Ôter la bobine de ${part} de cette voie du feeder ; le feeder reste`,
-    on: (part) => `Mettre ${part} sur cette voie du feeder ; le feeder reste`,
+    off: (part) => `Ôter la bobine de ${part} de cette voie du feeder ; le feeder reste`,
+    on: (part) => `Mettre ${part} sur cette voie du feeder ; le feeder reste`,
   },
   scanSlot: 'Scannez l’emplacement, puis la bobine. Le geste est alors coché.',
   doneNow: 'Fait dans ce changement',

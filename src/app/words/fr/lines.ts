@@ -33,7 +33,7 @@ export const words: Sentences<typeof english> = {
     removeOf: (number) => `Retirer la voie ${number}`,
     held: {
       runs: (lane) => `${lane} est en production. Terminez d’abord sa série.`,
-      reels: (slots) => `Retirez d’abord ce dont seule cette voie a besoin : ${slots}.`,
+      reels: (slots) => `Retirez d’abord ce dont seule cette voie a besoin : ${slots}.`,
       open: 'Cette voie a une bobine en attente, une relève, un poste de comptage ou un feeder prêt. Réglez cela d’abord.',
     },
   },

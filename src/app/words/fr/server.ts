@@ -83,7 +83,7 @@ export const words: Sentences<typeof english> = {
     unreachable: 'Le serveur ne répond pas. Continuez à travailler ; les entrées attendent ici.',
     unreadable: 'Ce qui répond n’est pas le serveur de l’usine. Vérifiez le réseau.',
     'other-plant':
-      'C’est le serveur d’une autre usine. Rien n’y part ; les entrées attendent ici. Ne le rejoignez pas : appelez la personne qui s’occupe du serveur.',
+      'C’est le serveur d’une autre usine. Rien n’y part ; les entrées attendent ici. Ne le rejoignez pas : appelez la personne qui s’occupe du serveur.',
     'tablet-unknown': 'Le serveur ne connaît pas cette tablette. Rejoignez à nouveau avec un nouveau code.',
     'tablet-revoked':
       'Un chef d’équipe a exclu cette tablette. Elle peut rejoindre à nouveau avec un nouveau code.',
