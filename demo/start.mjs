@@ -99,5 +99,6 @@ if (!isBuilt()) {
   runNpm(['run', 'build'], 'The build failed');
 }
 const args = process.argv.slice(2);
-// Whoever tries it finds both kinds of line; a shift that is written to a file is one line's.
-runDemo(args.some((each) => each.startsWith('--export')) ? args : ['--lanes', ...args]);
+// Whoever tries it finds both kinds of line; a shift that is written to a file is one line's, and who says how many lines gets these.
+const isTold = args.some((each) => each.startsWith('--export') || each.startsWith('--lines'));
+runDemo(isTold ? args : ['--lanes', ...args]);
