@@ -124,8 +124,9 @@ function cutStripes(image: GrayImage, place: Place, { factor }: Way) {
 }
 
 function cutSquare(image: GrayImage, place: Place, { factor }: Way) {
-  // A quiet zone of one to four modules.
-  return cutUpright(image, place, { factor, marginAlong: 14, marginAcross: 14, meanReach: 0 });
+  // A quiet zone of one to four modules, and an edge that a place beside other print misses.
+  const margin = Math.max(14, 0.2 * Math.max(place.length, place.breadth));
+  return cutUpright(image, place, { factor, marginAlong: margin, marginAcross: margin, meanReach: 0 });
 }
 
 /** The shortest codes of stripes have some 50 modules: the edge of a label is shorter across. */
