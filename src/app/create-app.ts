@@ -4,7 +4,7 @@ import { computed, type Signal, signal } from '@preact/signals';
 import type { App, LabelWanted, Notice, Practice } from './app.ts';
 import { afterPaint } from './device/after-paint.ts';
 import type { Clock } from './device/clock.ts';
-import { linesBeside } from './line-in-hand.ts';
+import { lineInHand, linesBeside } from './line-in-hand.ts';
 import { sameList } from './same-list.ts';
 import { createRawScans } from './scan/raw.ts';
 import { createScanStream } from './scan/scan.ts';
@@ -45,9 +45,7 @@ export function createApp(parts: AppParts): App {
   }, 1000);
   const line = computed(() => {
     tick.value;
-    const { lines } = store.floor();
-    const wanted = preferences.value.line;
-    return wanted !== null && lines.has(wanted) ? wanted : (lines.keys().next().value ?? null);
+    return lineInHand(preferences.value.line, store.floor().lines);
   });
   let beside: readonly string[] = [];
   const app: App = {

@@ -1,8 +1,16 @@
 // Which line is in hand, and which ones the tablet serves besides: one place changes it, so that whatever follows it changes with it.
 
+import { effect } from '@preact/signals';
+import { feedersOf } from '../../shared/floor/lanes.ts';
 import type { App } from './app.ts';
 import { shellWords } from './words/shell.ts';
 import { say } from './words/words.ts';
+
+/** The line in hand: the one that was taken; where that is gone, the line whose slots it fed from as a lane, else the plant's first. */
+export function lineInHand(taken: string | null, lines: ReadonlyMap<string, unknown>): string | null {
+  const there = taken === null ? undefined : [taken, feedersOf(taken)].find((line) => lines.has(line));
+  return there ?? lines.keys().next().value ?? null;
+}
 
 /** The lines served besides the one in hand; a line that the plant does not know any more is none. */
 export function linesBeside(
@@ -59,4 +67,18 @@ export function slotToTell(app: Pick<App, 'beside' | 'store'>, line: string, slo
 export function tellLine(app: Pick<App, 'store' | 'notice'>, line: string): void {
   const name = app.store.floor().lines.get(line)?.name ?? line;
   app.notice.value = { tone: 'plain', text: say(shellWords).nowOn(name) };
+}
+
+/** Says when another line is in hand without a tap: the lane in hand was taken away, or is a lane again. */
+export function tellMoves(app: Pick<App, 'store' | 'notice' | 'line' | 'preferences'>): void {
+  let taken = app.preferences.peek().line;
+  let known = taken;
+  effect(() => {
+    const now = app.line.value;
+    const before = taken;
+    taken = app.preferences.value.line;
+    if (now === null) return; // the plant's lines have not come yet
+    if (taken !== null && taken === before && now !== known) tellLine(app, now);
+    known = now;
+  });
 }

@@ -13,6 +13,7 @@ import { isQuiet } from './device/quiet.ts';
 import { createSpeaker, type Speaker } from './device/speech.ts';
 import { type Awake, keepAwake } from './device/wake.ts';
 import { followMessages } from './follow-messages.ts';
+import { tellMoves } from './line-in-hand.ts';
 import { type LineBeside, watchBeside } from './outlook/beside.ts';
 import { callForBlocked } from './outlook/blocked-call.ts';
 import { createWarner } from './outlook/warn.ts';
@@ -89,6 +90,7 @@ export function startWork(app: App): Work {
   });
   callForBlocked(app, alarm);
   followMessages(app);
+  tellMoves(app);
   soundAtSignIn(app, alarm);
   const speaker = createSpeaker();
   void keepDesk(app, desk);
