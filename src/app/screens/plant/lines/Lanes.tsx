@@ -5,7 +5,7 @@ import { Field } from '../../../ui/Field.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { lineListWords } from '../../../words/lines.ts';
 import { say } from '../../../words/words.ts';
-import { type LineForm, MOST_LANES, withLane, withoutLane } from './model.ts';
+import { type LaneForm, type LineForm, MOST_LANES, withLane, withoutLane } from './model.ts';
 
 export function Lanes(props: {
   readonly form: LineForm;
@@ -16,26 +16,29 @@ export function Lanes(props: {
   const { form, held, onForm } = props;
   const words = say(lineListWords).lanes;
   const { lanes, name } = form;
-  const put = (next: readonly string[]) => onForm({ ...form, lanes: next });
+  const rows: readonly LaneForm[] = [{ lane: 1, name }, ...lanes];
+  const last = rows.at(-1)?.lane ?? 1;
+  const call = (lane: number, text: string) =>
+    onForm(
+      lane === 1
+        ? { ...form, name: text }
+        : { ...form, lanes: lanes.map((each) => (each.lane === lane ? { lane, name: text } : each)) },
+    );
   return (
     <section class="card stack" data-testid="line-lanes">
       <h2>{words.title}</h2>
       <p class="soft">{words.help}</p>
       {lanes.length > 0 && (
         <div class="form">
-          {[name, ...lanes].map((each, at) => (
+          {rows.map(({ lane, name: called }) => (
             <Field
-              key={at}
-              label={words.name(at + 1)}
-              testId={`lane-name-${at + 1}`}
+              key={lane}
+              label={words.name(lane)}
+              testId={`lane-name-${lane}`}
               autocomplete="off"
               maxLength={60}
-              value={each}
-              onInput={(text) =>
-                at === 0
-                  ? onForm({ ...form, name: text })
-                  : put(lanes.map((old, index) => (index === at - 1 ? text : old)))
-              }
+              value={called}
+              onInput={(text) => call(lane, text)}
             />
           ))}
         </div>
@@ -50,11 +53,11 @@ export function Lanes(props: {
           <Button
             tone="quiet"
             testId="line-remove-lane"
-            label={words.removeOf(lanes.length + 1)}
+            label={words.removeOf(last)}
             disabledReason={held}
             onPress={() => onForm(withoutLane(form, words.called))}
           >
-            <Icon name="cross" /> {words.removeOf(lanes.length + 1)}
+            <Icon name="cross" /> {words.removeOf(last)}
           </Button>
         )}
       </div>

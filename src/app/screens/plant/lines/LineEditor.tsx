@@ -1,7 +1,7 @@
 // One line in hand: its name and zone, a row a bank, and beside it what comes of it, as a picture.
 
 import { useState } from 'preact/hooks';
-import { laneHeld } from '../../../../../shared/floor/lane-held.ts';
+import { type LaneHeld, laneHeld } from '../../../../../shared/floor/lane-held.ts';
 import {
   nextMachine,
   otherBank,
@@ -39,16 +39,25 @@ function sayObstacle(words: Words<'lines'>, obstacle: LineObstacle): string {
   if (obstacle.code === 'ranges') return words.obstacles.ranges(obstacle.faults.length);
   if (obstacle.code === 'lost')
     return words.obstacles.lost(obstacle.slots.slice(0, 3).join(', '), obstacle.slots.length);
+  if (obstacle.code === 'lane-held') return sayHeld(words, obstacle);
   return words.obstacles[obstacle.code];
 }
 
-/** What keeps the last lane of the form from being taken away; null where it may go. */
-function sayHeld(floor: FloorState, form: LineForm, words: Words<'lines'>): string | null {
-  const told = lanesTold(floor, form.line)[form.lanes.length - 1];
-  const held = told ? laneHeld(floor, told.line) : null;
-  if (told === undefined || held === null) return null;
+/** What keeps a lane. */
+function sayHeld(
+  words: Words<'lines'>,
+  { name, held }: { readonly name: string; readonly held: LaneHeld },
+): string {
   const { runs, reels, open } = words.lanes.held;
-  return held.why === 'runs' ? runs(told.name) : held.why === 'reels' ? reels(held.slots.join(', ')) : open;
+  return held.why === 'runs' ? runs(name) : held.why === 'reels' ? reels(held.slots.join(', ')) : open;
+}
+
+/** What keeps the last lane of the form from being taken out of it; null where it may go. */
+function sayLastHeld(floor: FloorState, form: LineForm, words: Words<'lines'>): string | null {
+  const last = form.lanes.at(-1)?.lane ?? null;
+  const told = lanesTold(floor, form.line).find(({ lane }) => lane === last && form.opened.includes(lane));
+  const held = told ? laneHeld(floor, told.line) : null;
+  return told === undefined || held === null ? null : sayHeld(words, { name: told.name, held });
 }
 
 export function LineEditor({ line, onClose, onSaved }: LineEditorProps) {
@@ -62,9 +71,11 @@ export function LineEditor({ line, onClose, onSaved }: LineEditorProps) {
   const { obstacle } = read;
   const faults = obstacle?.code === 'ranges' ? obstacle.faults : [];
   const save = () => {
-    if (read.obstacle !== null) return;
-    const id = form.line ?? freeLineId(floor);
-    app.record(lineDrafts(form, id, read.machines, lanesTold(floor, form.line)), {
+    const seen = app.store.floor(); // another tablet may have told of lanes since this was drawn
+    const last = readLine(form, seen, sheet.bank);
+    if (last.obstacle !== null) return;
+    const id = form.line ?? freeLineId(seen);
+    app.record(lineDrafts(form, id, last.machines, seen), {
       notice: { tone: 'go', text: words.saved(form.name.trim()) },
       next: () => {
         if (form.line === null) takeLine(app, id);
@@ -80,7 +91,7 @@ export function LineEditor({ line, onClose, onSaved }: LineEditorProps) {
         <p class="soft">{words.help}</p>
         <Banks form={form} faults={faults} onForm={setForm} />
       </section>
-      <Lanes form={form} held={sayHeld(floor, form, words)} onForm={setForm} />
+      <Lanes form={form} held={sayLastHeld(floor, form, words)} onForm={setForm} />
       {read.machines !== null && read.machines.length > 0 && (
         <section class="card stack">
           <h2>{words.picture}</h2>
