@@ -13,13 +13,14 @@ import { type LaneWant, lanesWanting } from '../floor/wanted.ts';
 import { loadedFeeders, widthOf } from './loaded.ts';
 
 /**
- * A place that does not fit: its feeder or reel stands on a slot (`at`), its material was blocked (`at` null), or its feeder takes
- * a position of one that stands there and stays, as what another lane keeps does, its slot is another lane's for something else, or of one that the cart brings too (`neighbour`, which stands on `at`), or another lane of its
- * feeder (`lane-beside`, for `at`) does not fit or is for something else.
+ * A place that does not fit. `feeder-loaded`, `reel-loaded`: it stands on the slot `at`. `blocked`: its material was blocked since (`at` null).
+ * `neighbour`: its feeder takes a position of the feeder on `at`, which stands there and stays or comes with the cart too. `lane-beside`: another lane
+ * of its feeder, for `at`, does not fit or is for something else. `other-lane`: another lane of the conveyor, `at.line`, needs the slot `at` for
+ * something else, or for what stands there.
  */
 export interface UnfitPlace {
   readonly place: CartPlace;
-  readonly why: 'feeder-loaded' | 'reel-loaded' | 'blocked' | 'neighbour' | 'lane-beside';
+  readonly why: 'feeder-loaded' | 'reel-loaded' | 'blocked' | 'neighbour' | 'lane-beside' | 'other-lane';
   readonly at: { readonly line: string; readonly slot: string } | null;
 }
 
@@ -81,15 +82,12 @@ function firstTorn(all: readonly CartPlace[], ready: readonly CartPlace[], line:
 /** The first place whose feeder would take off what another lane of the conveyor needs, on a slot of the place that no feeder of the cart fills. */
 function firstKept(state: FloorState, ready: readonly CartPlace[], line: string): UnfitPlace | null {
   const filled = new Set(ready.map(({ slot }) => slot));
-  const there = standingAt(state, line);
+  const there = standingAt(state, line).filter(({ slot }) => !filled.has(slot));
   for (const place of ready) {
-    const kept = there.find(
-      ({ slot }) =>
-        feederKey(slot) === feederKey(place.slot) &&
-        !filled.has(slot) &&
-        neededBy(state, line, slot) !== null,
-    );
-    if (kept) return { place, why: 'neighbour', at: { line, slot: kept.slot } };
+    for (const { slot } of there) {
+      const lane = feederKey(slot) === feederKey(place.slot) ? neededBy(state, line, slot) : null;
+      if (lane !== null) return { place, why: 'other-lane', at: { line: lane, slot } };
+    }
   }
   return null;
 }
@@ -126,19 +124,19 @@ function unfitOf(state: FloorState, place: CartPlace): UnfitPlace | null {
   }
   if (blockOn(state, place) !== null) return { place, why: 'blocked', at: null };
   const { line, setup, slot } = place;
-  return isLeftTo(state, place) || slotKeptFor(state, line, setup, slot) !== null
-    ? { place, why: 'neighbour', at: { line, slot } }
-    : null;
+  const lane = leftTo(state, place) ?? slotKeptFor(state, line, setup, slot);
+  return lane === null ? null : { place, why: 'other-lane', at: { line: lane, slot } };
 }
 
-/** True where another lane of the conveyor wants something else on the place's slot: it may have been chosen, or begun, since the cart was filled. */
-function isLeftTo(state: FloorState, { line, slot, part, setup }: CartPlace): boolean {
-  return lanesWanting(state, line, slot).some(
-    (lane) =>
-      lane.setup !== setup &&
-      takenAs(state, lane.line, lane.wanted, part) === null &&
-      !isKeptFrom(state, lane),
+/** The lane of the conveyor that wants something else on the place's slot: it may have been chosen, or begun, since the cart was filled; null = none. */
+function leftTo(state: FloorState, { line, slot, part, setup }: CartPlace): string | null {
+  const lane = lanesWanting(state, line, slot).find(
+    (each) =>
+      each.setup !== setup &&
+      takenAs(state, each.line, each.wanted, part) === null &&
+      !isKeptFrom(state, each),
   );
+  return lane?.line ?? null;
 }
 
 /** True where a lane that builds nothing wants a slot that is kept for another: it has no say there. */

@@ -140,7 +140,7 @@ describe('dockingOf()', () => {
       expect(seen(story)).toMatchObject({
         ready: [],
         off: [],
-        unfit: [['M1-F-012A', 'neighbour', slot]],
+        unfit: [['M1-F-012A', 'other-lane', slot]],
       });
       story.tell('setup.chosen', { line: lane2, setup: 'brook-top-a' });
       expect(seen(story)).toMatchObject({ ready: ['M1-F-012A'], off: [slot], unfit: [] });
@@ -161,8 +161,11 @@ describe('dockingOf()', () => {
     ];
     story.tell('setup.taken', { ...brookSetup, ...facts, product: 'Fell', slots });
     story.tell('setup.chosen', facts);
-    const left = { ready: ['M1-F-002'], unfit: [['M1-F-001', 'neighbour', 'M1-F-001']] };
+    const left = { ready: ['M1-F-002'], unfit: [['M1-F-001', 'other-lane', 'M1-F-001']] };
     expect(seen(story)).toMatchObject(left);
+    // It names the lane that needs the slot.
+    const [unfit] = dockingOf(story.floor(), 'C', asked).unfit;
+    expect(unfit?.at).toEqual({ line: lane2, slot: 'M1-F-001' });
     story.tell('run.started', started('b', facts));
     expect(seen(story)).toMatchObject(left);
     story.tell('setup.taken', { ...brookSetup, setup: 'fell-top-b', line: lane2, slots: slots.slice(1) });

@@ -103,6 +103,8 @@ describe('a reel that another lane needs', () => {
     const { ready, off, unfit } = dockingOf(story.floor(), 'C', { line: lane2, setup: 'fell-top-a' });
     expect(ready.map((place) => place.slot)).toEqual(['M1-F-019']);
     expect(off.map((there) => there.slot)).toEqual(['M1-F-019']);
-    expect(unfit.map(({ place, why }) => [place.slot, why])).toEqual([[slot, 'neighbour']]);
+    expect(unfit.map(({ place, why, at }) => [place.slot, why, at])).toEqual([
+      [slot, 'other-lane', { line: 'L1', slot }],
+    ]);
   });
 });

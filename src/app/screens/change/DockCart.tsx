@@ -16,7 +16,7 @@ import { Dialog } from '../../ui/Dialog.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { kitWords } from '../../words/kit.ts';
 import { say } from '../../words/words.ts';
-import { cartIn, dockingEntries } from './cart-model.ts';
+import { cartIn, dockingEntries, sayUnfit } from './cart-model.ts';
 
 /** Takes the code of a cart that the log knows, below every other task of the screen, or the one in the address, and asks. */
 export function DockByScan({ line }: { readonly line: string }) {
@@ -113,6 +113,7 @@ export function DockDialog({ cart, line, onClose }: DockDialogProps) {
 
 function WhatHappens({ docking, product }: { readonly docking: Docking; readonly product: string }) {
   const words = say(kitWords);
+  const floor = useFloor();
   const { ready, off, unfit, others } = docking;
   return (
     <>
@@ -145,17 +146,12 @@ function WhatHappens({ docking, product }: { readonly docking: Docking; readonly
         <section data-testid="dock-unfit">
           <h3>{words.doesNotFit(unfit.length)}</h3>
           <ul class="plainlist">
-            {unfit.map(({ place, why, at }) => (
-              <li key={place.slot}>
+            {unfit.map((one) => (
+              <li key={one.place.slot}>
                 <b class="code" translate={false}>
-                  {place.slot}
+                  {one.place.slot}
                 </b>{' '}
-                {words.unfit[why]({
-                  thing:
-                    (why === 'feeder-loaded' || why === 'neighbour' ? place.feeder : place.reel) ??
-                    place.part,
-                  at: at === null ? '' : `${at.line} ${at.slot}`,
-                })}
+                {sayUnfit(floor, one)}
               </li>
             ))}
           </ul>

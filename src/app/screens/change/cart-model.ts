@@ -1,11 +1,13 @@
-// Carts as scans name them, and what docking one writes.
+// Carts as scans name them, what docking one writes, and why a place of one stays on it.
 
-import type { Docking } from '../../../../shared/changeover/docking.ts';
+import type { Docking, UnfitPlace } from '../../../../shared/changeover/docking.ts';
 import { unloadedFacts } from '../../../../shared/desk/unloaded.ts';
 import type { DraftEntry } from '../../../../shared/floor/kinds.ts';
 import { recognise } from '../../../../shared/floor/recognise.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { Scan } from '../../../../shared/labels/scan.ts';
+import { kitWords } from '../../words/kit.ts';
+import { say } from '../../words/words.ts';
 
 /** The cart that a scan names; null where it names none that the log knows, or may name something else as well. */
 export function cartIn(floor: FloorState, line: string, scan: Pick<Scan, 'codes'>): string | null {
@@ -38,4 +40,13 @@ export function dockingEntries(
       payload: { cart, line, setup, slots: docking.ready.map(({ slot }) => slot) },
     },
   ];
+}
+
+/** Why a place stays on the cart, in words: with what stands in its way, and on which line. */
+export function sayUnfit(floor: Pick<FloorState, 'lines'>, { place, why, at }: UnfitPlace): string {
+  const isOfFeeder = why === 'feeder-loaded' || why === 'neighbour';
+  const line = at === null ? '' : (floor.lines.get(at.line)?.name ?? at.line);
+  const slot = at?.slot ?? '';
+  const thing = (isOfFeeder ? place.feeder : place.reel) ?? place.part;
+  return say(kitWords).unfit[why]({ thing, line, slot, at: `${line} ${slot}` });
 }

@@ -64,6 +64,7 @@ export const words: Sentences<typeof english> = {
     'reel-loaded': (f) => sentence`البكرة ${f.thing} الآن على ${f.at}.`,
     'lane-beside': (f) => sentence`مغذيه يبقى على العربة: لا يمكن الآن تركيب البكرة المخصصة للموضع ${f.at}.`,
     neighbour: (f) => sentence`المغذي ${f.thing} يتداخل مع ${f.at}. ارفع أحدهما أولًا.`,
+    'other-lane': (f) => sentence`${f.line} يحتاج ${f.slot}. اترك هذه على العربة.`,
     blocked: (f) => sentence`${f.thing} محظورة الآن. ارفعها عن العربة.`,
   },
   others: (count) => sentence`لإعداد آخر ويبقى: ${counted.places(count)}.`,

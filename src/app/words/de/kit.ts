@@ -101,6 +101,7 @@ export const words: Sentences<typeof english> = {
     'lane-beside': (f) =>
       `Sein Feeder bleibt auf dem Wagen: Die Rolle für ${f.at} kann jetzt nicht geladen werden.`,
     neighbour: (f) => `Feeder ${f.thing} überlappt ${f.at}. Nehmen Sie zuerst einen der beiden herunter.`,
+    'other-lane': (f) => `${f.line} braucht ${f.slot}. Lassen Sie das auf dem Wagen.`,
     blocked: (f) => `${f.thing} ist jetzt gesperrt. Nehmen Sie es vom Wagen.`,
   },
   others: (count) =>

@@ -3,7 +3,10 @@ import { plural } from '../words.ts';
 /** What of a cart does not fit, and the slot that keeps it out. */
 interface UnfitFacts {
   readonly thing: string;
+  /** The line and the slot; `line`, `slot`: each by itself. */
   readonly at: string;
+  readonly line: string;
+  readonly slot: string;
 }
 
 export const words = {
@@ -97,6 +100,7 @@ export const words = {
     'lane-beside': (f: UnfitFacts) =>
       `Its feeder stays on the cart: the reel for ${f.at} cannot be loaded now.`,
     neighbour: (f: UnfitFacts) => `Feeder ${f.thing} overlaps ${f.at}. Take one of the two off first.`,
+    'other-lane': (f: UnfitFacts) => `${f.line} needs ${f.slot}. Leave this one on the cart.`,
     blocked: (f: UnfitFacts) => `${f.thing} is blocked now. Take it off the cart.`,
   },
   others: (count: number) =>

@@ -92,6 +92,7 @@ export const words: Sentences<typeof english> = {
     'lane-beside': (f) =>
       `Su alimentador se queda en el carro: la bobina para ${f.at} no se puede cargar ahora.`,
     neighbour: (f) => `El alimentador ${f.thing} invade el sitio de ${f.at}. Quite antes uno de los dos.`,
+    'other-lane': (f) => `${f.line} necesita ${f.slot}. Deje esto en el carro.`,
     blocked: (f) => `${f.thing} está ahora bloqueada. Quítela del carro.`,
   },
   others: (count) =>

@@ -104,6 +104,7 @@ export const words: Sentences<typeof english> = {
     'lane-beside': (f) =>
       `Son feeder reste sur le chariot : la bobine pour ${f.at} ne peut pas être montée maintenant.`,
     neighbour: (f) => `Le feeder ${f.thing} chevauche ${f.at}. Enlevez d’abord l’un des deux.`,
+    'other-lane': (f) => `${f.line} a besoin de ${f.slot}. Laissez ceci sur le chariot.`,
     blocked: (f) => `${f.thing} est maintenant bloqué. Enlevez-le du chariot.`,
   },
   others: (count) =>

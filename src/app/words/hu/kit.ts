@@ -64,6 +64,7 @@ export const words: Sentences<typeof english> = {
     'reel-loaded': (f) => `Tekercs ${f.thing} most itt van: ${f.at}.`,
     'lane-beside': (f) => `A feedere a kocsin marad: az ide való tekercs most nem tölthető be: ${f.at}.`,
     neighbour: (f) => `Feeder ${f.thing} átfedi ezt: ${f.at}. Előbb vegye le az egyiket.`,
+    'other-lane': (f) => `${f.slot} kell ennek: ${f.line}. Ezt hagyja a kocsin.`,
     blocked: (f) => `${f.thing} most zárolt. Vegye le a kocsiról.`,
   },
   others: (count) => `${count} hely más setuphoz tartozik, marad.`,

@@ -66,6 +66,7 @@ export const words: Sentences<typeof english> = {
     'reel-loaded': (f) => `リール${f.thing}は今${f.at}にあります。`,
     'lane-beside': (f) => `そのフィーダーは台車に残ります：${f.at}用のリールを今は装着できません。`,
     neighbour: (f) => `フィーダー${f.thing}が${f.at}とぶつかります。先にどちらかを外してください。`,
+    'other-lane': (f) => `${f.slot}は${f.line}が使います。これは台車に残してください。`,
     blocked: (f) => `${f.thing}は現在使用禁止です。台車から降ろしてください。`,
   },
   others: (count) => `${count}か所は別の段取り表用で、そのままです。`,

@@ -59,6 +59,7 @@ export const words: Sentences<typeof english> = {
     'reel-loaded': (f) => `릴 ${f.thing}: 지금 ${f.at}에 있습니다.`,
     'lane-beside': (f) => `피더는 대차에 남습니다: ${f.at}에 쓸 릴을 지금 걸 수 없습니다.`,
     neighbour: (f) => `피더 ${f.thing}, ${f.at}: 서로 겹칩니다. 먼저 하나를 빼십시오.`,
+    'other-lane': (f) => `${f.slot}: ${f.line}에서 씁니다. 이것은 대차에 두십시오.`,
     blocked: (f) => `${f.thing}: 지금 사용 금지입니다. 대차에서 내리십시오.`,
   },
   others: (count) => `${count}자리는 다른 셋업용이라 그대로 둡니다.`,

@@ -110,6 +110,7 @@ export const words: Sentences<typeof english> = {
     'reel-loaded': (f) => `Rolka ${f.thing} jest teraz na ${f.at}.`,
     'lane-beside': (f) => `Jego podajnik zostaje na wózku: rolki dla ${f.at} nie można teraz założyć.`,
     neighbour: (f) => `Podajnik ${f.thing} zachodzi na ${f.at}. Najpierw zdejmij jeden z nich.`,
+    'other-lane': (f) => `${f.line} potrzebuje ${f.slot}. Zostaw to na wózku.`,
     blocked: (f) => `${f.thing} ma teraz blokadę. Zdejmij z wózka.`,
   },
   others: (count) =>

@@ -99,6 +99,7 @@ export const words: Sentences<typeof english> = {
     'reel-loaded': (f) => `O rolo ${f.thing} está agora em ${f.at}.`,
     'lane-beside': (f) => `O feeder dele fica no carrinho: o rolo para ${f.at} não pode ser carregado agora.`,
     neighbour: (f) => `O feeder ${f.thing} se sobrepõe a ${f.at}. Retire antes um dos dois.`,
+    'other-lane': (f) => `${f.line} precisa de ${f.slot}. Deixe este no carrinho.`,
     blocked: (f) => `${f.thing} está bloqueado agora. Retire do carrinho.`,
   },
   others: (count) =>

@@ -61,6 +61,7 @@ export const words: Sentences<typeof english> = {
     'reel-loaded': (f) => `Cuộn ${f.thing} giờ đang ở ${f.at}.`,
     'lane-beside': (f) => `Feeder của nó ở lại trên xe: cuộn cho ${f.at} hiện không lắp được.`,
     neighbour: (f) => `Feeder ${f.thing} chồng lên ${f.at}. Tháo một trong hai ra trước.`,
+    'other-lane': (f) => `${f.line} cần ${f.slot}. Để cái này lại trên xe.`,
     blocked: (f) => `${f.thing} giờ bị chặn. Bỏ khỏi xe.`,
   },
   others: (count) => `${count} chỗ dành cho setup khác, giữ nguyên.`,

@@ -54,6 +54,7 @@ export const words: Sentences<typeof english> = {
     'reel-loaded': (f) => `料盘 ${f.thing} 现在在 ${f.at}。`,
     'lane-beside': (f) => `其飞达留在料车上：给 ${f.at} 的料盘现在不能上料。`,
     neighbour: (f) => `飞达 ${f.thing} 与 ${f.at} 相碰。先取下其中一把。`,
+    'other-lane': (f) => `${f.line} 需要 ${f.slot}。请把这个留在料车上。`,
     blocked: (f) => `${f.thing} 现已禁用。请从料车取下。`,
   },
   others: (count) => `${count} 个位置属于别的站位表，保持不动。`,

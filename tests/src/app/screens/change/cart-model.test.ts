@@ -1,10 +1,19 @@
 // A cart's code asks only where it can be nothing else; docking writes what goes off before what goes on.
 
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { dockingOf } from '../../../../../shared/changeover/docking.ts';
 import { checkPayload } from '../../../../../shared/floor/kinds.ts';
-import { cartIn, dockingEntries } from '../../../../../src/app/screens/change/cart-model.ts';
-import { beginStory, type Story, tellPlant, verified } from '../../../../shared/floor/story.ts';
+import { cartIn, dockingEntries, sayUnfit } from '../../../../../src/app/screens/change/cart-model.ts';
+import { fetchEveryArea } from '../../../../../src/app/words/fetch.ts';
+import {
+  beginStory,
+  brookSetup,
+  type Story,
+  started,
+  tellPlant,
+  verified,
+  wantedSlot,
+} from '../../../../shared/floor/story.ts';
 
 const asked = { line: 'L1', setup: 'brook-top-a' };
 
@@ -69,5 +78,25 @@ describe('dockingEntries()', () => {
     expect(after.reels.get('OLD')?.at).toBeNull();
     expect(after.conflicts.size).toBe(0);
     expect(after.carts.size).toBe(0);
+  });
+});
+
+describe('why a place stays on the cart', () => {
+  beforeAll(() => fetchEveryArea('en'));
+
+  test('names line and lane as people call them', () => {
+    const story = tellCart();
+    const line = story.floor().lines.get('L1');
+    if (line) story.tell('line.defined', { ...line, line: 'L1~lane2', name: 'Lane 2' });
+    story.tell('reel.verified', verified('M1-F-010', 'R-100', { reel: 'K-M1-F-002' }));
+    const slots = [wantedSlot('M1-F-001', 'Z-100')];
+    const facts = { line: 'L1~lane2', setup: 'fell-top-a' };
+    story.tell('setup.taken', { ...brookSetup, ...facts, product: 'Fell', slots });
+    story.tell('run.started', started('r', facts));
+    const floor = story.floor();
+    expect(dockingOf(floor, 'CART-1', asked).unfit.map((unfit) => sayUnfit(floor, unfit))).toEqual([
+      'Lane 2 needs M1-F-001. Leave this one on the cart.',
+      'Reel K-M1-F-002 is now on Brae line 1 M1-F-010.',
+    ]);
   });
 });
