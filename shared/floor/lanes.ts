@@ -3,7 +3,7 @@
 // Method: the lane's id says whose lane it is, so that a slot has one key whoever asks. Refused: a second run on one line, since every
 // question about a line's run would have two answers; a second line with slots of its own, since a reel would then stand twice.
 
-import type { FloorState, Run, SkipsSeen, SlotState } from './state.ts';
+import type { FloorState, Line, Run, SkipsSeen, SlotState } from './state.ts';
 
 const LANE = /^(.+)~lane[2-9]$/;
 
@@ -15,6 +15,11 @@ export function feedersOf(line: string): string {
 /** The id of a further lane of a line's conveyor; `lane`: 2..9. */
 export function laneLine(line: string, lane: number): string {
   return `${feedersOf(line)}~lane${lane}`;
+}
+
+/** A line as it is told, or as it was where it is a lane that was taken away: for what tells of the past. Undefined where no line was told so. */
+export function lineEver(state: Pick<FloorState, 'lines' | 'lanesGone'>, line: string): Line | undefined {
+  return state.lines.get(line) ?? state.lanesGone.get(line);
 }
 
 /** True where both lines feed from the same slots. */

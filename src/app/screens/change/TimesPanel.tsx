@@ -14,6 +14,7 @@ import {
 } from '../../../../shared/changeover/times.ts';
 import type { ChecklistStep } from '../../../../shared/floor/checklist.ts';
 import type { FloorEntry } from '../../../../shared/floor/kinds.ts';
+import { lineEver } from '../../../../shared/floor/lanes.ts';
 import type { Changeover, FloorState } from '../../../../shared/floor/state.ts';
 import { median } from '../../../../shared/kit/median.ts';
 import { useApp, useFloor } from '../../app.ts';
@@ -148,7 +149,7 @@ function Where({ floor, changeover, times, steps, pauses }: Seen) {
 /** This changeover against earlier ones of the same pair. */
 function Before({ floor, changeover, times }: Seen) {
   const words = say(timesWords);
-  const zone = floor.lines.get(changeover.line)?.zone ?? 'UTC';
+  const zone = lineEver(floor, changeover.line)?.zone ?? 'UTC';
   const earlier = earlierOfPair(floor, changeover).map((each) => {
     const fromMs = lastGoodPanelMs(floor, each) ?? each.beganMs;
     const toMs = each.releasedMs ?? fromMs;

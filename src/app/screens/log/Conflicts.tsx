@@ -1,6 +1,7 @@
 // What tablets that were apart disagree about: a lead looks at the machine and says what is true.
 
 import { useEffect, useState } from 'preact/hooks';
+import { lineEver } from '../../../../shared/floor/lanes.ts';
 import { ownIdOf } from '../../../../shared/floor/reel-id.ts';
 import { type Conflict, type SlotState, slotKey } from '../../../../shared/floor/state.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
@@ -30,7 +31,7 @@ export function Conflicts() {
               <b>{words.conflictKinds[conflict.kind](conflict.slots.join(', '))}</b>
               <br />
               <span class="soft">
-                {formatDay(conflict.atMs, floor.lines.get(conflict.line)?.zone ?? 'UTC')}
+                {formatDay(conflict.atMs, lineEver(floor, conflict.line)?.zone ?? 'UTC')}
               </span>
             </span>
             <Button disabledReason={refusal} onPress={() => setShown(conflict)} testId="settle">
@@ -78,7 +79,7 @@ function SettleDialog({ conflict, onClose }: { readonly conflict: Conflict; read
   const floor = useFloor();
   const words = say(traceWords);
   const [reason, setReason] = useState('');
-  const zone = floor.lines.get(conflict.line)?.zone ?? 'UTC';
+  const zone = lineEver(floor, conflict.line)?.zone ?? 'UTC';
   const now = conflict.slots
     .map((slot) => floor.slots.get(slotKey(conflict.line, slot)))
     .filter((slot) => slot !== undefined);

@@ -1,6 +1,7 @@
 // What of the log is shown: time and verdict at a tap, the rest behind one button. Whatever narrows the list is told above it.
 
 import { useId, useState } from 'preact/hooks';
+import { lineEver } from '../../../../shared/floor/lanes.ts';
 import { verdicts } from '../../../../shared/floor/vocabulary.ts';
 import { useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -26,7 +27,7 @@ export function useFiltersTold(filters: LogFilters): string {
     verdict === null ? '' : words.verdicts[verdict as keyof typeof words.verdicts], // one of those shown
     slot.trim().toUpperCase(),
     who === null ? '' : personName(floor, who),
-    line === null ? '' : (floor.lines.get(line)?.name ?? line),
+    line === null ? '' : (lineEver(floor, line)?.name ?? line),
   ]
     .filter((text) => text !== '')
     .join(' · ');
@@ -94,6 +95,8 @@ export function Filters({ filters, onChange }: FiltersProps) {
 
 function Panel({ filters, onChange }: FiltersProps) {
   const floor = useFloor();
+  // The log still has entries of a lane that was taken away.
+  const lines = [...floor.lines.values(), ...floor.lanesGone.values()];
   const words = say(logWords);
   return (
     <>
@@ -116,14 +119,14 @@ function Panel({ filters, onChange }: FiltersProps) {
           </option>
         ))}
       </SelectField>
-      {floor.lines.size > 1 && (
+      {lines.length > 1 && (
         <SelectField
           label={words.filters.line}
           value={filters.line ?? ''}
           onChoose={(line) => onChange({ line: line || null })}
         >
           <option value="">{words.filters.all}</option>
-          {[...floor.lines.values()].map((line) => (
+          {lines.map((line) => (
             <option key={line.line} value={line.line}>
               {line.name}
             </option>

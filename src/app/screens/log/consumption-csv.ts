@@ -1,5 +1,6 @@
 // What runs consumed and scrapped as a file for whatever system the plant owns: the same column names and numbers in every language.
 
+import { lineEver } from '../../../../shared/floor/lanes.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import { toCsv } from '../../../../shared/log/table-csv.ts';
 import type { Consumption } from '../../../../shared/trace/consumption.ts';
@@ -37,7 +38,7 @@ export function consumptionToCsv(rows: readonly Consumption[], floor: FloorState
       moment(known?.startedMs),
       known?.phase === 'ended' ? moment(known.sinceMs) : null,
       line,
-      floor.lines.get(line)?.name ?? null,
+      lineEver(floor, line)?.name ?? null,
       product,
       known?.done ?? null,
       known?.scrapped ?? null,

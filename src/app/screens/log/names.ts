@@ -1,6 +1,7 @@
 // What people call the things that entries know by an id: a run by its product, side, line and start, a setup by its product, a person, a
 // tablet and an entry by name. An id that this tablet's floor does not know is said to be unknown, never shown.
 
+import { lineEver } from '../../../../shared/floor/lanes.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import { visible } from '../../ui/visible.ts';
 import { factWords } from '../../words/log-facts.ts';
@@ -10,12 +11,12 @@ import { formatDay, say } from '../../words/words.ts';
 
 /** The zone of a line; the tablet's own where the line is not known. */
 export function zoneOf(floor: FloorState, line: string | null): string {
-  return floor.lines.get(line ?? '')?.zone ?? Intl.DateTimeFormat().resolvedOptions().timeZone;
+  return lineEver(floor, line ?? '')?.zone ?? Intl.DateTimeFormat().resolvedOptions().timeZone;
 }
 
 /** Line, by its name. */
 export function lineName(floor: FloorState, line: string): string {
-  return floor.lines.get(line)?.name ?? say(factWords).unknown;
+  return lineEver(floor, line)?.name ?? say(factWords).unknown;
 }
 
 /** The name that a passkey was given. */

@@ -1,6 +1,7 @@
 // The answer of a trace for a spreadsheet, in the same words and numbers whatever language the page speaks: column names as the export
 // has them, numbers plain, moments by ISO 8601, and names of people and lines beside their ids.
 
+import { lineEver } from '../../../../shared/floor/lanes.ts';
 import { hasOwnId } from '../../../../shared/floor/reel-id.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import { toCsv } from '../../../../shared/log/table-csv.ts';
@@ -40,7 +41,7 @@ export function placesToCsv(places: readonly TracedPlace[], floor: FloorState): 
     const started = startedMs === undefined ? null : new Date(startedMs).toISOString();
     return [
       line,
-      floor.lines.get(line)?.name ?? null,
+      lineEver(floor, line)?.name ?? null,
       run,
       started,
       product,

@@ -4,6 +4,7 @@ import { blockOn } from '../../../../shared/floor/blocks.ts';
 import { blockReasons } from '../../../../shared/floor/fits.ts';
 import { placeOf } from '../../../../shared/floor/fold-places.ts';
 import { isEntryKind } from '../../../../shared/floor/kinds.ts';
+import { lineEver } from '../../../../shared/floor/lanes.ts';
 import { hasOwnId } from '../../../../shared/floor/reel-id.ts';
 import { type SlotAnswer, slotLooker } from '../../../../shared/floor/slot-right.ts';
 import { type FloorState, type Reel, type SlotState, slotKey } from '../../../../shared/floor/state.ts';
@@ -244,5 +245,5 @@ function reelsAndSlots(floor: FloorState, part: string): readonly string[] {
 function panelFacts(floor: FloorState, serial: string): readonly string[] {
   const counted = [...floor.codes].find(([key, { run }]) => key === `${run}#${serial}`)?.[1];
   const run = floor.runs.get(counted?.run ?? '');
-  return run ? facts(run.product, floor.lines.get(run.line)?.name) : [];
+  return run ? facts(run.product, lineEver(floor, run.line)?.name) : [];
 }
