@@ -34,7 +34,7 @@ export const words: Sentences<typeof english> = {
     held: {
       runs: (lane) => `${lane} fertigt gerade. Beenden Sie erst den Auftrag.`,
       reels: (slots) => `Nehmen Sie erst heraus, was nur diese Spur braucht: ${slots}.`,
-      open: 'Für diese Spur ist noch etwas offen: Freigabe, Übergabe, Zählstation oder bereiter Feeder. Erledigen Sie das zuerst.',
+      open: 'Für diese Spur ist noch etwas offen: zurückgehaltene Rolle, Übergabe, Umrüstung, Zählstation, bereiter Feeder oder Wagen. Schließen Sie das zuerst ab.',
     },
   },
   picture: 'So sieht die Linie aus',

@@ -48,7 +48,7 @@ const reasonsDe: ReasonWords = {
   'kept-for-lane': {
     title: 'Bleibt für die andere Spur',
     say: (f) => `${f['slot']} hat ${f['part']} für ${f['lane']}.`,
-    act: 'Lassen Sie die Rolle dort. Für die nächste Rolle wählen Sie die andere Spur.',
+    act: 'Lassen Sie die Rolle dort. Zum Spleißen wählen Sie zuerst die andere Spur.',
   },
   'not-in-setup': {
     title: 'Nicht in dieser Rüstung',

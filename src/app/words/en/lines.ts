@@ -31,8 +31,8 @@ export const words = {
     removeOf: (number: number) => `Remove lane ${number}`,
     held: {
       runs: (lane: string) => `${lane} is building. End its run first.`,
-      reels: (slots: string) => `Take out first what only this lane needs: ${slots}.`,
-      open: 'This lane has a reel on hold, a handover, a counting station or a ready feeder. Settle that first.',
+      reels: (slots: string) => `First take out what only this lane needs: ${slots}.`,
+      open: 'Something of this lane is still open: a reel on hold, handover, changeover, counting station, ready feeder or cart. Finish it first.',
     },
   },
   picture: 'What the line looks like',

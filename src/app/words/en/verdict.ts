@@ -45,7 +45,7 @@ const reasonsEn: ReasonWords = {
   'kept-for-lane': {
     title: 'Kept for the other lane',
     say: (f) => `${f['slot']} has ${f['part']} for ${f['lane']}.`,
-    act: 'Leave that reel there. For the next reel, choose the other lane.',
+    act: 'Leave that reel there. To splice onto it, choose the other lane first.',
   },
   'not-in-setup': {
     title: 'Not in this setup',

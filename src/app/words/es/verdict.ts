@@ -48,7 +48,7 @@ const reasonsEs: ReasonWords = {
   'kept-for-lane': {
     title: 'Se queda para el otro carril',
     say: (f) => `${f['slot']} tiene ${f['part']} para ${f['lane']}.`,
-    act: 'Deje allí esa bobina. Para añadir otra, elija el otro carril.',
+    act: 'Deje allí esa bobina. Para empalmarle otra, elija antes el otro carril.',
   },
   'not-in-setup': {
     title: 'No es de este montaje',

@@ -34,7 +34,7 @@ export const words: Sentences<typeof english> = {
     held: {
       runs: (lane) => `${lane} est en production. Terminez d’abord sa série.`,
       reels: (slots) => `Retirez d’abord ce dont seule cette voie a besoin : ${slots}.`,
-      open: 'Cette voie a une bobine en attente, une relève, un poste de comptage ou un feeder prêt. Réglez cela d’abord.',
+      open: 'Il reste quelque chose d’ouvert pour cette voie : bobine retenue, relève, changement de série, poste de comptage, feeder prêt ou chariot. Terminez cela d’abord.',
     },
   },
   picture: 'À quoi ressemble la ligne',

@@ -48,7 +48,7 @@ const reasonsFr: ReasonWords = {
   'kept-for-lane': {
     title: 'Gardé pour l’autre voie',
     say: (f) => `${f['slot']} a ${f['part']} pour ${f['lane']}.`,
-    act: 'Laissez cette bobine en place. Pour en ajouter une, choisissez l’autre voie.',
+    act: 'Laissez cette bobine en place. Pour y raccorder une autre, choisissez d’abord l’autre voie.',
   },
   'not-in-setup': {
     title: 'Pas dans ce plan',

@@ -34,7 +34,7 @@ export const words: Sentences<typeof english> = {
     held: {
       runs: (lane) => `${lane} éppen gyárt. Előbb fejezze be a futását.`,
       reels: (slots) => `Előbb vegye ki, ami csak ennek a sávnak kell: ${slots}.`,
-      open: 'Ehhez a sávhoz visszatartott tekercs, átadás, számláló állomás vagy előkészített feeder tartozik. Előbb azt rendezze.',
+      open: 'Ennél a sávnál még nyitva van valami: visszatartott tekercs, átadás, átállás, számláló állomás, előkészített feeder vagy kocsi. Előbb azt fejezze be.',
     },
   },
   picture: 'Így néz ki a sor',

@@ -48,7 +48,7 @@ const reasonsHu: ReasonWords = {
   'kept-for-lane': {
     title: 'A másik sávnak marad',
     say: (f) => `${f['slot']}: ${f['part']}, ennek a sávnak: ${f['lane']}.`,
-    act: 'Hagyja ott azt a tekercset. Ha újat tenne hozzá, válassza a másik sávot.',
+    act: 'Hagyja ott azt a tekercset. Ha hozzátoldana, előbb válassza a másik sávot.',
   },
   'not-in-setup': {
     title: 'Nincs ebben a setupban',

@@ -46,7 +46,7 @@ const reasons: ReasonWords = {
   'kept-for-lane': {
     title: '다른 레인용으로 둠',
     say: (f) => `${f['slot']}에 ${f['lane']}용 릴이 있습니다: ${f['part']}.`,
-    act: '그 릴은 그대로 두십시오. 릴을 더하려면 다른 레인을 선택하십시오.',
+    act: '그 릴은 그대로 두십시오. 스플라이스하려면 먼저 다른 레인을 선택하십시오.',
   },
   'not-in-setup': {
     title: '이 셋업에 없음',

@@ -48,7 +48,7 @@ const reasonsPl: ReasonWords = {
   'kept-for-lane': {
     title: 'Zostaje dla drugiego toru',
     say: (f) => `${f['slot']} ma ${f['part']} dla: ${f['lane']}.`,
-    act: 'Zostaw tam tę rolkę. Aby dołożyć następną, wybierz drugi tor.',
+    act: 'Zostaw tam tę rolkę. Aby połączyć następną, najpierw wybierz drugi tor.',
   },
   'not-in-setup': {
     title: 'Spoza tego setupu',

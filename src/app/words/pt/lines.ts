@@ -34,7 +34,7 @@ export const words: Sentences<typeof english> = {
     held: {
       runs: (lane) => `${lane} está produzindo. Encerre antes a produção.`,
       reels: (slots) => `Retire antes o que só esta pista usa: ${slots}.`,
-      open: 'Esta pista tem um rolo retido, uma passagem de turno, uma estação de contagem ou um feeder pronto. Resolva isso antes.',
+      open: 'Algo desta pista ainda está aberto: rolo retido, passagem de turno, troca, estação de contagem, feeder pronto ou carrinho. Termine isso antes.',
     },
   },
   picture: 'Como fica a linha',

@@ -46,7 +46,7 @@ const reasonsPt: ReasonWords = {
   'kept-for-lane': {
     title: 'Fica para a outra pista',
     say: (f) => `${f['slot']} tem ${f['part']} para ${f['lane']}.`,
-    act: 'Deixe esse rolo lá. Para acrescentar outro, escolha a outra pista.',
+    act: 'Deixe esse rolo lá. Para emendar outro, escolha antes a outra pista.',
   },
   'not-in-setup': {
     title: 'Não é deste setup',

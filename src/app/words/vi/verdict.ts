@@ -46,7 +46,7 @@ const reasonsVi: ReasonWords = {
   'kept-for-lane': {
     title: 'Giữ cho làn kia',
     say: (f) => `${f['slot']} có ${f['part']} cho ${f['lane']}.`,
-    act: 'Để cuộn đó lại. Muốn thêm cuộn, hãy chọn làn kia.',
+    act: 'Để cuộn đó lại. Muốn nối liệu, hãy chọn làn kia trước.',
   },
   'not-in-setup': {
     title: 'Không thuộc setup này',

@@ -45,7 +45,7 @@ const reasons: ReasonWords = {
   'kept-for-lane': {
     title: '留给另一轨道',
     say: (f) => `${f['slot']} 上是 ${f['lane']} 用的 ${f['part']}。`,
-    act: '请让那盘料留在原处。要续料，请选择另一轨道。',
+    act: '请让那盘料留在原处。要接料，请先选择另一轨道。',
   },
   'not-in-setup': {
     title: '不在本站位表中',
