@@ -1,8 +1,11 @@
 // The command `trace` from an exported log to its answer.
 
 import { beforeAll, describe, expect, test } from 'vitest';
+import { exportLog } from '../../shared/log/export.ts';
+import { itemToJson } from '../../shared/log/export-rows.ts';
 import { beginStory, counted, started, tellPlant, verified } from '../shared/floor/story.ts';
 import { call } from './call.ts';
+import { newFiles } from './new-file.ts';
 
 let log = '';
 
@@ -113,5 +116,46 @@ describe('reelward trace', () => {
     const cut = await call(['trace', '-', '--lot', 'LA'], `${log}\n{"v":1,`);
     expect([cut.code, cut.out]).toEqual([2, '']);
     expect(cut.err).toContain('line');
+  });
+
+  test('tells what the files say they leave out and none of them has, also of one alone and of a whole chain', async () => {
+    const fileOf = newFiles('trace', 'ndjson');
+    const story = beginStory();
+    tellPlant(story);
+    const early = story.entries.length;
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { lot: 'LA' }), { tablet: 'T2' });
+    story.tell('run.started', started('r1'));
+    // As a month's file: what came in before it is left out, what comes after it is not spoken of.
+    const month = (from: number, to: number) => {
+      const [left, kept] = [story.entries.slice(0, from), story.entries.slice(from, to)];
+      const omitted = left.map(({ tablet, epoch, seq, hash }) => ({
+        omitted: { tablet, epoch, fromSeq: seq, toSeq: seq, hash },
+      }));
+      return fileOf([...omitted, ...kept].map((item) => `${JSON.stringify(item)}\n`).join(''));
+    };
+    const [first, second, third] = [month(0, early), month(early, early + 1), month(early + 1, early + 2)];
+    const missing = (...files: readonly string[]) => call(['trace', ...files, '--lot', 'LA']);
+    const gap = (text: string) => `reelward trace: entries ${text} are in none of the files\n`;
+    expect((await missing(first, second, third)).err).toBe('');
+    expect(await missing(first, third)).toMatchObject({ code: 1, err: gap('1 to 1 of T2/T2-life-1') });
+    expect((await missing(third)).err).toBe(
+      `${gap(`1 to ${early} of T1/T1-life-1`)}${gap('1 to 1 of T2/T2-life-1')}`,
+    );
+    // A filter leaves out here and there: a line a chain, not one a stretch.
+    const other = beginStory();
+    for (let at = 0; at < 14; at += 1) {
+      other.tell('run.started', started(`r${at}`));
+      other.tell('panels.counted', counted(`r${at}`, 1));
+    }
+    const some = exportLog(other.entries, { kinds: ['panels.counted'] });
+    const told = await call([
+      'trace',
+      fileOf(some.map((item) => `${itemToJson(item)}\n`).join('')),
+      '--lot',
+      'LA',
+    ]);
+    expect(told.err).toBe(
+      'reelward trace: 14 entries of T1/T1-life-1, in 14 stretches between 1 and 27, are in none of the files\n',
+    );
   });
 });

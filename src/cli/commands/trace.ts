@@ -14,7 +14,8 @@ const help = `reelward trace FILE ... --lot LOT | --reel REEL | --part PART | --
 reelward trace FILE ... --panel CODE|NUMBER [--run RUN]
 
 FILE is an exported log (JSON lines, CSV or XLSX, packed by gzip or not); - for standard input. Several files are read as one log, as those of
-"reelward serve month" with a newer export; what lies in none of them is told on standard error. The options of the first form can be joined.
+"reelward serve month" with a newer export. What one of them says it leaves out and none has is told on standard error, also of one file
+alone; what came in after the newest was written none can tell. The options of the first form can be joined.
 
 First form: {"question", "places": [{"line", "run", "product", "slot", "feeder", "reel", "part", "supplierPart", "lot", "dateCode",
 "sure": {"first", "last"} | null, "possible": {"first", "last"} | null, "guessed": [...], "serials": [...], "goesOn", "entry", "who", "at"}]}.
@@ -73,9 +74,9 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
       `--panel: goes with --run only, found --${others[0] === 'who' ? 'person' : others[0]}`,
     );
   }
-  const entries = await readLogFiles(positionals, io);
-  if (positionals.length > 1) for (const line of gapsIn(entries)) io.stderr(`reelward trace: ${line}\n`);
-  const index = traceLog([...entries].sort(compareEntries));
+  const files = await readLogFiles(positionals, io);
+  for (const line of gapsIn(files)) io.stderr(`reelward trace: ${line}\n`);
+  const index = traceLog([...files.entries].sort(compareEntries));
   if (panel !== undefined) {
     const found = tracePanel(index, panel, values.run);
     if (!found) {
