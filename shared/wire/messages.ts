@@ -51,6 +51,9 @@ export const refusalSchema = z.object({
 });
 export type Refusal = z.infer<typeof refusalSchema>;
 
+/** What a plant says it is called as long as nobody named it. */
+export const unnamedPlant = 'Plant';
+
 /** `GET /api/info`: anybody may ask. */
 export const infoSchema = z.object({
   wire: z.int(),

@@ -6,12 +6,13 @@ import { request as secureRequest } from 'node:https';
 import { createServer } from 'node:net';
 import { dirname, resolve } from 'node:path';
 import { DAY_MS, utcDate } from '../../shared/kit/moment.ts';
+import { unnamedPlant } from '../../shared/wire/messages.ts';
 import { CertificateRefused } from './certificates/refused.ts';
 import { CannotStart, listen } from './listen.ts';
 import type { ServerSettings } from './settings.ts';
 import { lookAtStore, type StoreLook } from './stores/look.ts';
 import { StoreRefused } from './stores/migrate.ts';
-import { isOtherPlant, otherPlantWords, unnamedPlant } from './stores/plant-name.ts';
+import { isOtherPlant, otherPlantWords } from './stores/plant-name.ts';
 
 /** One thing that was looked at, in one line. */
 export interface Finding {

@@ -3,6 +3,7 @@
 import type { Server } from 'node:http';
 import type { Server as SecureServer } from 'node:https';
 import type { FastifyInstance } from 'fastify';
+import { unnamedPlant } from '../../shared/wire/messages.ts';
 import { createAppender } from './appender.ts';
 import type { KeptCertificate } from './certificates/keep.ts';
 import type { ServerContext } from './context.ts';
@@ -26,7 +27,7 @@ import type { ServerSettings } from './settings.ts';
 import { createSignatureWalk } from './signatures.ts';
 import { newEpoch } from './stores/migrate.ts';
 import { openStore } from './stores/open.ts';
-import { settlePlant, unnamedPlant } from './stores/plant-name.ts';
+import { settlePlant } from './stores/plant-name.ts';
 import { lockFolder } from './stores/sqlite/lock.ts';
 import type { Store } from './stores/store.ts';
 import type { StoreTrouble } from './stores/trouble.ts';

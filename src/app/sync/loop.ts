@@ -71,7 +71,8 @@ export function startSync(options: SyncOptions): SyncLoop {
           status({ phase: 'live', reason: null });
         },
       });
-      const failure = met && sayOtherPlant(met, memory.enrolled);
+      const { enrolled } = await options.log.readMemory();
+      const failure = met && (await sayOtherPlant(met, enrolled, caller));
       status({ clockOffMs: caller.clockOffMs() });
       if (options.signal.aborted) break;
       if (failure?.code === 'tablet-revoked') await options.log.forgetPlant?.();

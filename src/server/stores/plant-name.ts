@@ -1,12 +1,10 @@
 // Whose store is this? The first name that settings give a store stays with it, also in its backups: settings of one plant on the store of
 // another, or a backup put into the wrong one, would make one log of two plants, and no tablet could be told apart again.
 
+import { unnamedPlant } from '../../../shared/wire/messages.ts';
 import { StoreRefused } from './migrate.ts';
 import type { Store } from './store.ts';
 import { plantRowName } from './tables.ts';
-
-/** What a plant is called that nobody named. */
-export const unnamedPlant = 'Plant';
 
 type Named = Pick<Store, 'readMeta'>;
 
