@@ -4,6 +4,7 @@ import { isAskedLater, waitAfter } from '../app/sync/backoff.ts';
 import { offerHeads, openSyncContext } from '../app/sync/context.ts';
 import { enrolTablet } from '../app/sync/enrol.ts';
 import { type CallFailure, createCaller } from '../app/sync/http.ts';
+import { sayOtherPlant } from '../app/sync/other-plant.ts';
 import { noStatus, type SyncWorld } from '../app/sync/ports.ts';
 import { pushAll } from '../app/sync/steps-push.ts';
 import { LinkRefused } from './config.ts';
@@ -59,8 +60,9 @@ export async function pushForGood(parts: PushParts): Promise<void> {
   for (let failures = 0; !signal.aborted; ) {
     const waited = spool.backlog();
     const heldBefore = spool.length() - waited;
-    const failure: CallFailure | null =
+    const met: CallFailure | null =
       (hasOffered ? null : await offerHeads(context)) ?? (await pushAll(context));
+    const failure: CallFailure | null = met && (await sayOtherPlant(met, context.memory.enrolled, caller));
     if (signal.aborted) return;
     hasOffered = failure === null;
     if (failure === null) {
