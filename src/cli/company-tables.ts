@@ -52,6 +52,7 @@ export const whereColumns = [
   'plant',
   'what',
   'standing',
+  'asOf',
   'line',
   'run',
   'product',
@@ -83,6 +84,7 @@ export function whereRows(log: PlantLog, question: TraceQuestion): readonly Row[
       log.name,
       'panels',
       log.standingOf(place.entry),
+      log.endsAt,
       place.line,
       place.run,
       place.product,
@@ -114,6 +116,7 @@ export function whereRows(log: PlantLog, question: TraceQuestion): readonly Row[
         log.name,
         'reel',
         log.standingOf(null),
+        log.endsAt,
         reel.at?.line ?? null,
         null,
         null,
@@ -170,9 +173,11 @@ export const shiftColumns = [
   'lostPartsSd',
 ] as const;
 
-/** The rows of one plant, a line each. */
-export function shiftRows(log: PlantLog, span: TimeSpan): readonly Row[] {
+/** The rows of one plant, a line each; the span is cut where the export ends, and none are given of one that begins later. */
+export function shiftRows(log: PlantLog, asked: TimeSpan): readonly Row[] {
   const { state } = log.index;
+  const span = { ...asked, toMs: Math.min(asked.toMs, endOf(log)) };
+  if (span.toMs <= span.fromMs) return [];
   return [...state.lines.values()].map(({ line, name }): Row => {
     const report = shiftReport(state, log.floorEntries, { ...span, line });
     const { verdicts, stops, parts } = report;
@@ -200,4 +205,8 @@ export function shiftRows(log: PlantLog, span: TimeSpan): readonly Row[] {
       Math.round(Math.sqrt(sum(({ sd }) => sd ** 2))),
     ];
   });
+}
+
+function endOf({ endsAt }: PlantLog): number {
+  return endsAt === null ? Number.POSITIVE_INFINITY : Date.parse(endsAt);
 }

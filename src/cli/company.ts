@@ -34,6 +34,8 @@ export interface PlantLog {
   readonly claims: Proven['claims'];
   /** Entries of the plant's log that the file leaves out, by the signed head in it; null where it has none. */
   readonly leftOut: number | null;
+  /** When it was written, by the signed list in it, ISO 8601: of what came after it knows nothing. Null where the file does not tell. */
+  readonly endsAt: string | null;
   /** The first and last moment in it, ISO 8601; null where it is empty. */
   readonly from: string | null;
   readonly to: string | null;
@@ -125,6 +127,7 @@ async function readPlantLog(file: string, known: KnownPlants | null, io: Command
     proven: counted.proven,
     claims: counted.claims,
     leftOut: tree?.leftOut ?? null,
+    endsAt: beside ? null : (plant?.listAt ?? null),
     from: sorted[0]?.at ?? null,
     to: sorted.at(-1)?.at ?? null,
     faults: [broken, fault, treeFault].filter((one) => one !== null),

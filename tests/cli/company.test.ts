@@ -6,8 +6,16 @@ import type { Entry } from '../../shared/log/entry.ts';
 import { entryText } from '../../shared/wire/signing.ts';
 import { makeTicket } from '../../src/server/codes.ts';
 import { newKey, toChecked } from '../contract/entries.ts';
-import { beginStory, counted, type Story, started, tellPlant, verified } from '../shared/floor/story.ts';
-import { startTestServer, type TestServer } from '../src/server/tablets.ts';
+import {
+  beginStory,
+  counted,
+  type Story,
+  started,
+  startMs,
+  tellPlant,
+  verified,
+} from '../shared/floor/story.ts';
+import { newClock, startTestServer, type TestClock, type TestServer } from '../src/server/tablets.ts';
 import { call } from './call.ts';
 import { newFiles } from './new-file.ts';
 
@@ -20,8 +28,12 @@ interface Site {
 }
 
 /** A plant whose server holds the story, signed by the tablet that was let in, and its export. */
-async function openSite(plant: string, story: Story, unsigned: readonly Entry[] = []): Promise<Site> {
-  const server = await startTestServer({ plant });
+async function openSite(
+  plant: string,
+  story: Story,
+  { unsigned = [], clock = newClock() }: { unsigned?: readonly Entry[]; clock?: TestClock } = {},
+): Promise<Site> {
+  const server = await startTestServer({ plant, clock });
   const { store, context } = server.running;
   const key = newKey();
   await store.enrolTablet({ tablet: 'T1', name: 'Line 1', publicKey: key.publicKey }, Date.now());
@@ -60,7 +72,7 @@ beforeAll(async () => {
   second.tell('run.started', started('r7'));
   second.tell('panels.counted', counted('r7', 12));
   // The last thing that the tablet wrote is signed by nobody yet.
-  tarn = await openSite('Tarn Works', second, second.entries.slice(-1));
+  tarn = await openSite('Tarn Works', second, { unsigned: second.entries.slice(-1) });
 }, 60_000);
 afterAll(async () => {
   await Promise.all([brae, tarn].map(({ server }) => server.stop()));
@@ -110,9 +122,8 @@ describe('reelward company', () => {
       });
     }
     expect(rows[1]).toMatchObject({ line: 'L1', slot: 'M1-F-001', part: 'R-100', lot: 'LA' });
-    expect(err).toContain(
-      `Brae Works: 8 entries, 8 proven, 0 claimed, 0 of the log left out; key ${brae.fingerprint}`,
-    );
+    expect(err).toContain('Brae Works: 8 entries, 8 proven, 0 claimed, 0 of the log left out; ends at 2');
+    expect(err).toContain(`Z; key ${brae.fingerprint}`);
     expect(err).toContain('Tarn Works: 9 entries, 8 proven, 1 claimed');
     expect(err).toContain('Whose keys these are nobody has checked');
   });
@@ -178,6 +189,41 @@ describe('reelward company', () => {
     expect(rowsOf((await call(['company', 'shifts', brae.file, ...before])).out)).toMatchObject([
       { accepted: '0' },
     ]);
+  });
+
+  test('proves nothing of the time after the export was written', async () => {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K5' }));
+    story.tell('run.started', started('r1'));
+    const stopped = story.tell(
+      'run.stopped',
+      { line: 'L1', run: 'r1', reason: 'other', note: '' },
+      { at: 600 },
+    );
+    const clock = newClock();
+    clock.shiftMs = startMs + 3_600_000 - Date.now();
+    const { server, file } = await openSite('Moor Works', story, { clock });
+    await server.stop();
+    const shifts = (from: string, to: string) =>
+      call(['company', 'shifts', file, '--from', `2026-03-0${from}:00Z`, '--to', `2026-03-0${to}:00Z`]);
+    const cut = await shifts('2T06:00', '2T14:00');
+    const [row] = rowsOf(cut.out);
+    expect(row).toMatchObject({
+      standing: 'proven',
+      stops: '1',
+      to: expect.stringMatching(/^2026-03-02T07:0/),
+    });
+    // The stop goes on where the export ends: its time is not the whole shift's.
+    const toMs = Date.parse(row?.['to'] ?? '');
+    expect(Number(row?.['stopSeconds'])).toBe(Math.round((toMs - stopped.hlc.ms) / 1000));
+    expect(cut.err).toContain(`ends at ${row?.['to']}`);
+    const whole = await shifts('2T06:00', '2T06:30');
+    expect(rowsOf(whole.out)).toMatchObject([{ to: '2026-03-02T06:30:00.000Z' }]);
+    const later = await shifts('2T14:00', '2T22:00');
+    expect([later.code, rowsOf(later.out)]).toEqual([1, []]);
+    const where = rowsOf((await call(['company', 'where', file, '--part', 'R-100'])).out);
+    expect(new Set(where.map(({ asOf }) => asOf))).toEqual(new Set([row?.['to']]));
   });
 
   test.each([

@@ -30,10 +30,12 @@ plant that is not in it count as claimed, and the answer is no. Without it nobod
 plants  a row for each plant: its key, how many entries are proven and how many only claimed and why, how many of the log the export leaves out
 where   rows "panels": panels that carry what is asked for, as "reelward trace" counts them, and rows "reel": reels known at the plant, where each was last
         and how many parts it has left. Where plants number their own reels the same id at two plants may be two reels: part and lot tell.
-shifts  a row for each line of each plant: verdicts, splices, walks, stops, changeovers, lost parts between the two moments
+        "asOf": when the export was written, by the signed list in it; what happened since is in no row
+shifts  a row for each line of each plant: verdicts, splices, walks, stops, changeovers, lost parts between the two moments, up to where the
+        export ends: "to" says where that is; no row where it ends before --from
 
 "standing" says how sure a row is: "proven": every entry of the plant's export is proven by a key of its list, and by the signed head nothing of the
-log is left out. "entry-proven": the entry that it begins with is proven; others that it is reckoned from are not all, or something is left out.
+log as it was then is left out. "entry-proven": the entry that it begins with is proven; others that it is reckoned from are not all, or something is left out.
 "claimed": it is the word of whoever wrote the file.
 
 Answers are CSV, to standard output or --out; how each plant stands is said on standard error. Exit 0 found, 1 nothing found, or a plant is broken or
@@ -124,6 +126,7 @@ function sayPlantLog({
   entries,
   proven,
   leftOut,
+  endsAt,
   faults,
 }: PlantLog): string {
   const who = `${file}: ${name}`;
@@ -132,7 +135,8 @@ function sayPlantLog({
     leftOut === null ? 'the file does not tell what it leaves out' : `${leftOut} of the log left out`;
   const key = fingerprint === null ? 'no list of keys' : `key ${fingerprint}`;
   const stranger = isKnown === false ? ', NOT one of the company’s plants' : '';
-  return `${who}: ${entries} entries, ${proven} proven, ${entries - proven} claimed, ${left}; ${key}${stranger}`;
+  const end = endsAt === null ? 'when it was written it does not tell' : `ends at ${endsAt}`;
+  return `${who}: ${entries} entries, ${proven} proven, ${entries - proven} claimed, ${left}; ${end}; ${key}${stranger}`;
 }
 
 async function writeOut(file: string, content: string): Promise<void> {
