@@ -85,11 +85,39 @@ export function parseExport(text: string, takeName?: TakeName): ExportReading {
 }
 
 function parseLines(body: string): ExportReading {
+  const lines = createLineReader();
+  lines.take(body);
+  return lines.end();
+}
+
+/** Reads JSON lines piece by piece, as one text may be longer than any string. */
+export interface LineReader {
+  /** The next piece, cut anywhere. */
+  readonly take: (piece: string) => void;
+  /** What was read; nothing may be taken after. */
+  readonly end: () => ExportReading;
+}
+
+/** Makes the reader. */
+export function createLineReader(): LineReader {
   const basket: Basket = { entries: [], omitted: [], faults: [] };
-  for (const [index, line] of body.split('\n').entries()) {
-    if (line.trim() !== '') readRecord(line, { row: index + 1, column: '' }, basket);
-  }
-  return basket;
+  let [row, rest] = [0, ''];
+  const read = (line: string) => {
+    row += 1;
+    if (line.trim() !== '') readRecord(line, { row, column: '' }, basket);
+  };
+  return {
+    take: (piece) => {
+      const lines = piece.split('\n');
+      lines[0] = rest + lines[0];
+      rest = lines.pop() ?? '';
+      for (const line of lines) read(line);
+    },
+    end: () => {
+      read(rest);
+      return basket;
+    },
+  };
 }
 
 /**

@@ -1,12 +1,18 @@
 // An exported log as a file: read from any of its three forms, written to any of them, its signatures checked.
 // The records and their checks are in shared/log/; here are bytes, workbooks and keys.
 
-import { gunzipSync } from 'node:zlib';
+import { constants } from 'node:buffer';
+import { createGunzip } from 'node:zlib';
 import { takeName } from '../../shared/floor/people.ts';
 import type { Omitted } from '../../shared/log/chain.ts';
 import { chainId, type Entry, entryId, signatureForm } from '../../shared/log/entry.ts';
 import type { ExportItem } from '../../shared/log/export.ts';
-import { type ExportReading, parseExport, parseExportRows } from '../../shared/log/export-read.ts';
+import {
+  createLineReader,
+  type ExportReading,
+  parseExport,
+  parseExportRows,
+} from '../../shared/log/export-read.ts';
 import {
   csvHeader,
   entryCellsOf,
@@ -31,11 +37,18 @@ export const logFormats = ['csv', 'xlsx', 'json'] as const;
 /** One form. */
 export type LogFormat = (typeof logFormats)[number];
 
-/** A file packed by gzip (RFC 1952), told by its first bytes; any other as it is. */
-function unpacked(bytes: Uint8Array, file: string): Uint8Array {
-  if (bytes[0] !== 0x1f || bytes[1] !== 0x8b) return bytes;
+const PIECE_BYTES = 1 << 20;
+
+/** The bytes of a file in pieces; one packed by gzip (RFC 1952), told by its first bytes, is unpacked. */
+async function* piecesOf(bytes: Uint8Array, file: string): AsyncGenerator<Uint8Array> {
+  if (bytes[0] !== 0x1f || bytes[1] !== 0x8b) {
+    for (let at = 0; at < bytes.length; at += PIECE_BYTES) yield bytes.subarray(at, at + PIECE_BYTES);
+    return;
+  }
+  const unpacking = createGunzip({ chunkSize: PIECE_BYTES });
+  unpacking.end(bytes);
   try {
-    return gunzipSync(bytes);
+    yield* unpacking;
   } catch (error) {
     throw new NotUnderstood(
       `${file}: expected a whole packed file, found a broken one: ${(error as Error).message}`,
@@ -45,14 +58,41 @@ function unpacked(bytes: Uint8Array, file: string): Uint8Array {
 
 /** Reads an exported log: JSON lines, CSV or a workbook, packed or not, told by its first bytes. */
 export async function readLogFile(file: string, io: CommandIo): Promise<ExportReading> {
-  const bytes = unpacked(await readBytes(file, io), file);
-  if (bytes[0] === 0x50 && bytes[1] === 0x4b) return readWorkbook(bytes, file);
+  const pieces = piecesOf(await readBytes(file, io), file);
+  const first = (await pieces.next()).value ?? new Uint8Array();
   try {
+    if (beginsLines(first)) return await readLines(first, pieces);
+    const bytes = await joined(first, pieces);
+    if (bytes[0] === 0x50 && bytes[1] === 0x4b) return await readWorkbook(bytes, file);
+    if (bytes.length > constants.MAX_STRING_LENGTH)
+      throw new NotUnderstood(`${file}: too long for a table: export the log as JSON lines`);
     return parseExport(new TextDecoder('utf-8', { fatal: true }).decode(bytes), takeName);
   } catch (error) {
     if (!(error instanceof TypeError)) throw error;
     throw new NotUnderstood(`${file}: expected UTF-8 text or a workbook, found bytes that are neither`);
   }
+}
+
+/** True where the first sign is the brace of a JSON record. */
+function beginsLines(first: Uint8Array): boolean {
+  const start = first[0] === 0xef && first[1] === 0xbb && first[2] === 0xbf ? 3 : 0;
+  const sign = first.subarray(start).find((byte) => byte !== 0x20 && (byte < 0x09 || byte > 0x0d));
+  return sign === undefined || sign === 0x7b;
+}
+
+/** One text of all would be longer than a string can be, where a large plant's month is. */
+async function readLines(first: Uint8Array, pieces: AsyncGenerator<Uint8Array>): Promise<ExportReading> {
+  const [lines, decoder] = [createLineReader(), new TextDecoder('utf-8', { fatal: true })];
+  lines.take(decoder.decode(first, { stream: true }));
+  for await (const piece of pieces) lines.take(decoder.decode(piece, { stream: true }));
+  lines.take(decoder.decode());
+  return lines.end();
+}
+
+async function joined(first: Uint8Array, pieces: AsyncGenerator<Uint8Array>): Promise<Uint8Array> {
+  const all = [first];
+  for await (const piece of pieces) all.push(piece);
+  return all.length === 1 ? first : Buffer.concat(all);
 }
 
 async function readWorkbook(bytes: Uint8Array, file: string): Promise<ExportReading> {

@@ -1,5 +1,8 @@
 // The command `trace` from an exported log to its answer.
 
+import { constants } from 'node:buffer';
+import { writeFileSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { exportLog } from '../../shared/log/export.ts';
 import { itemToJson } from '../../shared/log/export-rows.ts';
@@ -157,5 +160,17 @@ describe('reelward trace', () => {
     expect(told.err).toBe(
       'reelward trace: 14 entries of T1/T1-life-1, in 14 stretches between 1 and 27, are in none of the files\n',
     );
+  });
+
+  test('reads a packed file of more text than one string can hold, as a large plant’s month is', { timeout: 60_000 }, async () => {
+    const file = newFiles('trace-long', 'gz')();
+    // Packed pieces one after the other are one packed file; lines of spaces are none.
+    const space = gzipSync(`${' '.repeat(1 << 20)}\n`);
+    const many = Array.from({ length: (constants.MAX_STRING_LENGTH >> 20) + 2 }, () => space);
+    writeFileSync(
+      file,
+      Buffer.concat([gzipSync(`${log.slice(0, 500)}`), gzipSync(`${log.slice(500)}\n`), ...many]),
+    );
+    expect(await call(['trace', file, '--lot', 'LA'])).toEqual(await ask('--lot', 'LA'));
   });
 });
