@@ -49,11 +49,18 @@ export async function writeMonth(
     const places = await findMonth(place, span);
     if (!places)
       throw new StoreRefused(`month: ${wanted} is not over in this log: nothing has come in after it yet`);
+    if (places.untilPos === places.afterPos)
+      throw new StoreRefused(`month: nothing came in during ${wanted}: there is nothing to write`);
     const part = `${file}.part`;
-    rmSync(part, { force: true });
-    await write(part, { store, places, plant: named, nowMs: place.nowMs });
-    await holdAgainst(part, { store, places }, io);
-    renameSync(part, file);
+    try {
+      rmSync(part, { force: true });
+      await write(part, { store, places, plant: named, nowMs: place.nowMs });
+      await holdAgainst(part, { store, places }, io);
+      renameSync(part, file);
+    } catch (error) {
+      rmSync(part, { force: true });
+      throw inWords(error, folder);
+    }
     io.stderr(
       `${places.untilPos - places.afterPos} entries of ${wanted} written to ${file}, read back and found as they are in the store, which keeps them too\n`,
     );
@@ -61,6 +68,16 @@ export async function writeMonth(
   } finally {
     await store.close();
   }
+}
+
+/** What keeps the file from the folder; what is wrong with the store is told elsewhere. */
+function inWords(error: unknown, folder: string): unknown {
+  const { code, syscall } = error as NodeJS.ErrnoException;
+  if ((code === 'ENOSPC' || code === 'EDQUOT') && syscall !== undefined)
+    return new StoreRefused(`month: no room for it in ${folder}; make room there, or name another folder`);
+  if ((code === 'EACCES' || code === 'EPERM' || code === 'EROFS') && syscall !== undefined)
+    return new StoreRefused(`month: this user may not write in ${folder}; name another folder`);
+  return error;
 }
 
 function monthBefore(nowMs: number): string {
@@ -96,7 +113,7 @@ async function write(
   await pipeline(
     Readable.from(bytes, { objectMode: false }),
     createGzip(),
-    createWriteStream(file, { flags: 'wx', mode: 0o600 }),
+    createWriteStream(file, { flags: 'wx', mode: 0o600, flush: true }),
   );
 }
 
@@ -106,7 +123,11 @@ async function holdAgainst(file: string, { store, places }: Month, io: CommandIo
   const { plant, fault } = keysInExport(reading.proofs ?? []);
   const report = verifyExport(reading, { lacksFields: lacksSecrets });
   const tree = checkTree(reading, plant?.key ?? null, null);
-  const wrong = fault ?? tree.fault ?? (report.ok ? null : `entry ${report.firstBroken?.id} does not hold`);
+  const wrong =
+    fault ??
+    tree.fault ??
+    (report.ok ? null : `entry ${report.firstBroken?.id} does not hold`) ??
+    (tree.tree === null ? 'it has no signed head: the log has a hole' : null);
   const hashes = new Map(reading.entries.map((entry) => [entryId(entry), entry.hash]));
   let missing = hashes.size === places.untilPos - places.afterPos ? 0 : 1;
   for (let pos = places.afterPos; pos < places.untilPos; ) {
@@ -117,6 +138,6 @@ async function holdAgainst(file: string, { store, places }: Month, io: CommandIo
   }
   if (wrong === null && missing === 0) return;
   throw new StoreRefused(
-    `month: ${file} is not what the store holds (${wrong ?? `${missing} entries differ`}); it got no name: look after the store`,
+    `month: what was written is not what the store holds (${wrong ?? `${missing} entries differ`}); it was taken away: look after the store`,
   );
 }

@@ -3,6 +3,7 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gunzipSync, gzipSync } from 'node:zlib';
+import Database from 'better-sqlite3';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Entry } from '../../shared/log/entry.ts';
 import { entryText } from '../../shared/wire/signing.ts';
@@ -108,4 +109,53 @@ it('a month that is none, and a folder that is not there, are refused before any
   ]);
   expect(existsSync(data)).toBe(false);
   folder.remove();
+});
+
+describe('a month that cannot be written', () => {
+  it.each([
+    [
+      'came in before the log began',
+      null,
+      ['FOLDER', '--month', '2019-01'],
+      'month: nothing came in during 2019-01',
+    ],
+    [
+      'is to go where nobody may write',
+      null,
+      ['/sys', '--month', '2026-03'],
+      'month: this user may not write in /sys',
+    ],
+    [
+      'is of a log with a hole',
+      "delete from entries where pos = 3; delete from tree_nodes; delete from meta where key = 'tree_edge'",
+      ['FOLDER', '--month', '2026-03'],
+      'month: what was written is not what the store holds (it has no signed head: the log has a hole)',
+    ],
+  ])('as it %s says so and leaves nothing', async (_what, harm, args, words) => {
+    const folder = newFolder();
+    try {
+      const story = beginStory();
+      tellPlant(story);
+      const key = newKey();
+      const signed = story.entries.map((entry) => ({ ...entry, sig: key.sign(entryText(entry.hash)) }));
+      const store = await openStore({ folder: folder.path, database: null, nowMs: Date.now });
+      await store.enrolTablet({ tablet: 'T1', name: 'Line 1', publicKey: key.publicKey }, Date.now());
+      for (const [at, month] of ['03', '04', '05', '06'].entries()) {
+        const entries = signed.slice(at, at + 1).map((entry) => toChecked(entry));
+        await store.append([{ sender: 'T1', entries }], Date.parse(`2026-${month}-02T00:00:00Z`));
+      }
+      await store.close();
+      if (harm !== null) {
+        const raw = new Database(join(folder.path, 'log.sqlite'));
+        raw.exec(harm);
+        raw.close();
+      }
+      const named = args.map((arg) => (arg === 'FOLDER' ? folder.path : arg));
+      const told = await call(['serve', 'month', ...named, '--data', folder.path]);
+      expect([told.code, told.err]).toEqual([2, expect.stringContaining(words)]);
+      expect(readdirSync(folder.path).filter((name) => name.startsWith('reelward-'))).toEqual([]);
+    } finally {
+      folder.remove();
+    }
+  });
 });
