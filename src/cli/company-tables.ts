@@ -50,6 +50,7 @@ export function plantRow(log: PlantLog): Row {
 /** Where material went: `panels` for those that carry it, `reel` for each reel that the plant knows and where it was last. */
 export const whereColumns = [
   'plant',
+  'fingerprint',
   'what',
   'standing',
   'asOf',
@@ -82,6 +83,7 @@ export function whereRows(log: PlantLog, question: TraceQuestion): readonly Row[
   const panels = tracePlaces(log.index, question).map(
     (place): Row => [
       log.name,
+      log.fingerprint,
       'panels',
       log.standingOf(place.entry),
       log.endsAt,
@@ -114,6 +116,7 @@ export function whereRows(log: PlantLog, question: TraceQuestion): readonly Row[
     .map(
       (reel): Row => [
         log.name,
+        log.fingerprint,
         'reel',
         log.standingOf(null),
         log.endsAt,
@@ -154,6 +157,7 @@ function isAsked(reel: Reel, question: TraceQuestion): boolean {
 /** The shift figures of each line between two moments. */
 export const shiftColumns = [
   'plant',
+  'fingerprint',
   'line',
   'lineName',
   'standing',
@@ -186,6 +190,7 @@ export function shiftRows(log: PlantLog, asked: TimeSpan): readonly Row[] {
     const stopMs = stops.reduce((all, { fromMs, toMs }) => all + toMs - fromMs, 0);
     return [
       log.name,
+      log.fingerprint,
       line,
       name,
       log.standing,

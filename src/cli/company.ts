@@ -21,7 +21,7 @@ export type Standing = 'proven' | 'entry-proven' | 'claimed';
 /** One plant's export, read and checked. */
 export interface PlantLog {
   readonly file: string;
-  /** As its list of keys says; the file's own name where it has none. */
+  /** As the company's list calls it, else as its own list of keys says; the file's name where it has none or is none of the company's. */
   readonly name: string;
   /** Of the plant's key; null where no list of keys was found. */
   readonly fingerprint: string | null;
@@ -119,7 +119,7 @@ async function readPlantLog(file: string, known: KnownPlants | null, io: Command
   const standing = isWhole ? 'proven' : 'claimed';
   return {
     file,
-    name: (fingerprint !== null && known?.get(fingerprint)) || (plant?.name ?? file),
+    name: nameOf(file, { known, isKnown, fingerprint, own: plant?.name ?? null }),
     fingerprint,
     listAt: plant?.listAt ?? null,
     isKnown,
@@ -149,4 +149,23 @@ function provenIds(
     if (key !== null && typeof key === 'object' && holdsText(entry, isWhole)) ids.add(entryId(entry));
   }
   return ids;
+}
+
+/** A stranger's list may call itself what it likes, also like one of the company's. */
+function nameOf(
+  file: string,
+  {
+    known,
+    isKnown,
+    fingerprint,
+    own,
+  }: {
+    readonly known: KnownPlants | null;
+    readonly isKnown: boolean | null;
+    readonly fingerprint: string | null;
+    readonly own: string | null;
+  },
+): string {
+  if (isKnown === false) return file;
+  return (fingerprint !== null && known?.get(fingerprint)) || (own ?? file);
 }

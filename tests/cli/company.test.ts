@@ -139,7 +139,22 @@ describe('reelward company', () => {
     const one = plantsFile([brae, 'North']);
     const answer = await call(['company', 'where', brae.file, tarn.file, '--reel', 'K9', '--plants', one]);
     expect(answer.code).toBe(1);
-    expect(rowsOf(answer.out).map(({ standing }) => standing)).toEqual(['claimed', 'claimed']);
+    // What a stranger calls itself is its own word: it stands under the name of its file.
+    expect(
+      rowsOf(answer.out).map(({ plant, fingerprint, standing }) => [plant, fingerprint, standing]),
+    ).toEqual([
+      [tarn.file, tarn.fingerprint, 'claimed'],
+      [tarn.file, tarn.fingerprint, 'claimed'],
+    ]);
+    const alike = plantsFile([brae, 'North'], [tarn, 'North']);
+    const shifts = await call([
+      ...['company', 'shifts', brae.file, tarn.file, '--plants', alike],
+      ...['--from', '2026-03-02T06:00:00Z', '--to', '2026-03-02T14:00:00Z'],
+    ]);
+    expect(rowsOf(shifts.out).map(({ plant, fingerprint }) => [plant, fingerprint])).toEqual([
+      ['North', brae.fingerprint],
+      ['North', tarn.fingerprint],
+    ]);
     expect(answer.err).toContain('NOT one of the company’s plants');
   });
 

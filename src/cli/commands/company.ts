@@ -38,6 +38,8 @@ shifts  a row for each line of each plant: verdicts, splices, walks, stops, chan
 log as it was then is left out. "entry-proven": the entry that it begins with is proven; others that it is reckoned from are not all, or something is left out.
 "claimed": it is the word of whoever wrote the file.
 
+Two plants may be called alike: "fingerprint" tells them apart. One that is not in --plants stands under its file's name.
+
 Answers are CSV, to standard output or --out; how each plant stands is said on standard error. Exit 0 found, 1 nothing found, or a plant is broken or
 not in --plants, 2 not understood.
 `;
