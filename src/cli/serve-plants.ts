@@ -82,7 +82,10 @@ async function lookAtPlant(file: PlantFile, all: readonly PlantFile[]): Promise<
 async function askServer(settings: ServerSettings): Promise<Said> {
   const tell = (is: Finding['is'], words: string): Said => ({ what: 'server', is, words });
   const told = await askHealth(settings, settings.port);
-  if (!told || (told.plant ?? settings.plant) !== settings.plant) return tell('warning', 'does not run');
+  if (!told) return tell('warning', 'does not run');
+  const isOther = settings.plant !== null && told.plant !== undefined && told.plant !== settings.plant;
+  if (isOther)
+    return tell('warning', `“${told.plant}” runs there; if that is its name of before, start it again`);
   if (told.ok === true) return tell('good', `runs, ${told.entries} entries`);
   return tell(
     'wrong',

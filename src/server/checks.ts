@@ -153,7 +153,10 @@ async function checkPort(settings: ServerSettings, port: number, plant: string):
     if (there === null) return tell('wrong', error.message);
     // An older server does not say whose it is, and the page about trust neither.
     if ((there.plant ?? plant) === plant) return tell('good', `${port} is this server's, which runs`);
-    return tell('wrong', `port ${port} is that of “${there.plant}”, which runs; name another port`);
+    return tell(
+      'wrong',
+      `port ${port} is that of “${there.plant}”, which runs; name another port, or start it again if that is its name of before`,
+    );
   }
 }
 
