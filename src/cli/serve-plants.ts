@@ -19,6 +19,8 @@ import { readPlant, readSettings, type ServeValues } from './serve-settings.ts';
 interface PlantFile {
   readonly name: string;
   readonly settings: ServerSettings | null;
+  /** The data folder that the file names, which is not the one that is served; null where it names none. */
+  readonly otherData: string | null;
   readonly fault: string | null;
 }
 
@@ -59,20 +61,27 @@ function readPlantFile(folder: string, name: string, data: string): PlantFile {
   try {
     const read = gatherValues({ config: join(folder, `${name}.json`) }, {});
     const env = existsSync(passwords) ? { PGPASSFILE: passwords } : {};
-    return { name, settings: readSettings({ data: join(data, name), ...read }, env), fault: null };
+    // As reelward-plant serves it: by the plant's short name, whatever its file says.
+    const own = join(data, name);
+    const otherData = read.data !== undefined && resolve(read.data) !== resolve(own) ? read.data : null;
+    return { name, settings: readSettings({ ...read, data: own }, env), otherData, fault: null };
   } catch (error) {
     if (!(error instanceof NotUnderstood)) throw error;
-    return { name, settings: null, fault: error.message };
+    return { name, settings: null, otherData: null, fault: error.message };
   }
 }
 
 async function lookAtPlant(file: PlantFile, all: readonly PlantFile[]): Promise<readonly Said[]> {
-  const { settings, fault } = file;
+  const { settings, otherData, fault } = file;
   const tell = (is: Finding['is'], words: string): Said => ({ what: 'configuration', is, words });
   if (!settings) return [tell('wrong', fault ?? '')];
   const shared = all.flatMap((other) => (other === file ? [] : sharedWith(settings, other)));
   const unnamed = settings.plant === null ? ['no "plant" in it: its store could be taken for another’s'] : [];
-  const wrong = [...unnamed, ...shared].map((words) => tell('wrong', words));
+  const unused =
+    otherData === null
+      ? []
+      : [`"data" in it is not used by reelward-plant, which serves ${settings.folder}: take it out`];
+  const wrong = [...unnamed, ...unused, ...shared].map((words) => tell('wrong', words));
   const { database } = settings;
   const storeWords = (error: unknown) => storeFault(error, database)?.message ?? null;
   const found = await checkServer({ settings, storeWords });
@@ -99,8 +108,6 @@ function sharedWith(mine: ServerSettings, { name, settings: other }: PlantFile):
   const shared: string[] = [];
   if (mine.plant !== null && mine.plant === other.plant)
     shared.push(`“${mine.plant}” is what ${name} is called too`);
-  if (resolve(mine.folder) === resolve(other.folder))
-    shared.push(`the data folder ${mine.folder} is ${name}’s too`);
   if (mine.database !== null && other.database !== null && isSameDatabase(mine.database, other.database))
     shared.push(`the database is ${name}’s too: each plant has one of its own`);
   if (mine.publicUrl !== undefined && mine.publicUrl === other.publicUrl)

@@ -45,3 +45,16 @@ it('says whose server runs there where it is called otherwise, as after it was r
     'start it again if that is its name of before',
   );
 });
+
+it('looks at the data folder that is served, and says that one in the file is not used', async () => {
+  const [plant, data] = ['Brae Works', join(folder.path, 'elsewhere')];
+  const lines = await look({ plant, data });
+  expect(lines).toContain(
+    `brae  WRONG   configuration: "data" in it is not used by reelward-plant, which serves ${join(folder.path, 'brae')}: take it out`,
+  );
+  expect(lines.find((line) => line.includes(' store: '))).toContain(
+    `entries in ${join(folder.path, 'brae')}`,
+  );
+  const same = await look({ plant, data: join(folder.path, 'brae') });
+  expect(same).toContain('brae  good    configuration: understood');
+});

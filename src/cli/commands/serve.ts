@@ -76,9 +76,9 @@ Serves the app and keeps the log of all tablets. Tablets go on without it and sy
                    nothing, and says one line each
 
   plants FOLDER    several plants on one computer: looks at every plant whose options lie as
-                   NAME.json in FOLDER, its data in NAME below --data, its database's
-                   password in NAME.pgpass beside them; says what two of them must not
-                   share, what check says of each, and whether its server runs
+                   NAME.json in FOLDER, its data in NAME below --data (not where the file
+                   says), its database's password in NAME.pgpass beside them; says what two
+                   of them must not share, what check says of each, and whether its server runs
 
   begin FILE       begins this plant from the file of another ("reelward plant", or Plant,
                    This plant on a tablet): lines and rules, parts, checklists, label
