@@ -82,13 +82,13 @@ interface Closing {
 async function startParts(settings: ServerSettings, { closers, stop }: Closing): Promise<RunningServer> {
   const { nowMs } = settings.clock;
   if (settings.database === null) closers.push(takeFolder(settings.folder));
-  let onFault = (_error: Error): void => undefined;
+  // A store that cannot be read through, or written, still serves what it can; what is wrong with it is told once there is a log to tell it in.
+  const faults: unknown[] = [];
+  let onFault = (error: Error): void => void faults.push(error);
   const fault = (error: Error) => onFault(error);
   const certificate = settings.https ? await openCertificate(settings) : null;
   const { store, putBack } = await openServed(settings, fault);
   closers.push(store.close);
-  // A store that cannot be read through still serves what it can; what is wrong with it is told.
-  const faults: unknown[] = [];
   const unsigned = await store.quarantineSignatures(nowMs()).catch((error: unknown) => {
     faults.push(error);
     return [];

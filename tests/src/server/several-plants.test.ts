@@ -2,6 +2,7 @@
 // is full or wrong in one stays there, and settings and backups of one are not taken for those of the other.
 
 import { join } from 'node:path';
+import Database from 'better-sqlite3';
 import pg from 'pg';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { enrolTablet } from '../../../src/app/sync/enrol.ts';
@@ -177,4 +178,23 @@ it('a second plant in another schema of one database is refused, by the check to
   const check = await call(['serve', 'check', '--database', second, '--data', brae.folder]);
   expect([check.code, check.out]).toEqual([1, expect.stringContaining(`WRONG   store: ${refused}`)]);
   await brae.stop();
+});
+
+it('a name that the store does not take is told in the log, and the server starts all the same', async () => {
+  const lines: string[] = [];
+  const server = await startTestServer({
+    plant: null,
+    logLevel: 'error',
+    logTo: { write: (line) => void lines.push(line) },
+  });
+  await server.running.stop();
+  const raw = new Database(join(server.folder, 'log.sqlite'));
+  raw.exec(
+    "create trigger full before insert on meta when new.key = 'plant' begin select raise(fail, 'no room'); end",
+  );
+  raw.close();
+  server.running = await startServer({ ...server.settings, plant: 'Brae Works' });
+  expect(server.running.context.plant).toBe('Brae Works');
+  expect(lines.filter((line) => line.includes('no room'))).toHaveLength(1);
+  await server.stop();
 });
