@@ -147,10 +147,11 @@ describe('reelward company', () => {
       [tarn.file, tarn.fingerprint, 'claimed'],
     ]);
     const alike = plantsFile([brae, 'North'], [tarn, 'North']);
-    const shifts = await call([
-      ...['company', 'shifts', brae.file, tarn.file, '--plants', alike],
-      ...['--from', '2026-03-02T06:00:00Z', '--to', '2026-03-02T14:00:00Z'],
-    ]);
+    const [plants, span] = [
+      ['--plants', alike],
+      ['--from', '2026-03-02T06:00:00Z', '--to', '2026-03-02T14:00:00Z'],
+    ];
+    const shifts = await call(['company', 'shifts', brae.file, tarn.file, ...plants, ...span]);
     expect(rowsOf(shifts.out).map(({ plant, fingerprint }) => [plant, fingerprint])).toEqual([
       ['North', brae.fingerprint],
       ['North', tarn.fingerprint],

@@ -33,10 +33,8 @@ test('a link says that the server is that of another plant, and keeps what it co
     const [said, stopped] = [[] as string[], new AbortController()];
     const say = (line: string) => void said.push(line);
     const world = newWorld(server.running.url);
-    const pushing = pushForGood({
-      ...{ spool, identity, world, say, code, name: 'Link exit' },
-      signal: stopped.signal,
-    });
+    const { signal } = stopped;
+    const pushing = pushForGood({ spool, identity, world, say, code, name: 'Link exit', signal });
     await until('the link', () => holds(said));
     stopped.abort();
     await pushing;
