@@ -32,9 +32,12 @@ export function tapeWidthOn(
 ): number | null {
   const known = feeder === null ? undefined : state.feeders.get(feeder);
   if (known && known.tapeWidthMm !== null) return known.tapeWidthMm;
-  const own = setupTaking(state, line) ?? '';
-  for (const setup of [own, ...lanesTaking(state, line).map((lane) => lane.setup)]) {
-    const width = wantedOn(state, setup, slot)?.tapeWidthMm ?? null;
+  const widthBy = (setup: string) => wantedOn(state, setup, slot)?.tapeWidthMm ?? null;
+  // The lanes are a walk over the plant's lines, and every look at a line asks for each of its slots.
+  const own = widthBy(setupTaking(state, line) ?? '');
+  if (own !== null) return own;
+  for (const { setup } of lanesTaking(state, line)) {
+    const width = widthBy(setup);
     if (width !== null) return width;
   }
   return null;

@@ -113,4 +113,15 @@ describe('whichever lane asks', () => {
     expect(tapeWidthOn(floor, { line: 'L1', slot, feeder: null })).toBe(8);
     expect(tapeWidthOn(floor, { line: 'L1', slot: 'M1-F-006', feeder: null })).toBeNull();
   });
+
+  test('a width that the line’s own setup says is told without a look at the other lines', () => {
+    class Unwalked extends Map<string, string> {
+      override keys(): MapIterator<string> {
+        throw new TypeError('Cannot walk the lines as one of them is asked for');
+      }
+    }
+    const floor = begun().floor();
+    const chosen = new Unwalked(floor.chosen);
+    expect(tapeWidthOn({ ...floor, chosen }, { line: 'L1', slot, feeder: null })).toBe(8);
+  });
 });
