@@ -82,9 +82,10 @@ export function lanesTaking(
   state: Pick<FloorState, 'chosen' | 'current' | 'runs'>,
   line: string,
 ): readonly LaneSetup[] {
-  const others = [...new Set([...state.current.keys(), ...state.chosen.keys()])].sort();
-  return others.flatMap((other) => {
-    if (other === line || !sharesSlots(other, line)) return [];
+  const own = feedersOf(line);
+  const known = [...state.current.keys(), ...state.chosen.keys()];
+  const others = new Set(known.filter((other) => other !== line && feedersOf(other) === own));
+  return [...others].sort().flatMap((other) => {
     const setup = setupTaking(state, other);
     return setup === null ? [] : [{ line: other, setup }];
   });
