@@ -5,7 +5,10 @@ import { lanesTaking, sharesSlots } from './lanes.ts';
 import type { FloorState } from './state.ts';
 import { wantedOn } from './wanted.ts';
 
-/** Why a lane must stay for now. `reels`: slots that carry something for it alone. `open`: a hold, handover, station or ready feeder of it. */
+/**
+ * Why a lane must stay for now. `reels`: slots that carry something for it alone. `open`: a changeover, a sweep, a hold, a handover that nobody took,
+ * its counting station, a ready feeder or a cart of it.
+ */
 export type LaneHeld =
   | { readonly why: 'runs' | 'open' }
   | { readonly why: 'reels'; readonly slots: readonly string[] };
@@ -26,7 +29,9 @@ export function laneHeld(state: FloorState, line: string): LaneHeld | null {
   if (slots.length > 0) return { why: 'reels', slots: slots.sort(compareSlots) };
   const isOpen =
     state.counters.has(line) ||
-    state.handovers.has(line) ||
+    state.changing.has(line) ||
+    state.sweeps.get(line)?.endedMs === null ||
+    state.handovers.get(line)?.at(-1)?.taken === null ||
     [...state.holds.values()].some(({ facts }) => facts.line === line) ||
     [...state.ready.values()].some((ready) => ready.line === line) ||
     [...state.carts.values()].some((places) => [...places.values()].some((place) => place.line === line));

@@ -3,6 +3,7 @@
 import { expect, test } from 'vitest';
 import { laneHeld } from '../../../shared/floor/lane-held.ts';
 import { laneLine, lanesTaking, linesFeeding } from '../../../shared/floor/lanes.ts';
+import { payloadExamples } from './examples.ts';
 import {
   beginStory,
   brookSetup,
@@ -79,4 +80,31 @@ test('laneHeld() says what keeps a lane', () => {
     verdict: 'held',
   });
   expect(laneHeld(story.floor(), lane2)).toEqual({ why: 'open' });
+});
+
+test('laneHeld() names a handover until another lead has taken it', () => {
+  const story = twoLanes();
+  const signed = { ...payloadExamples['shift.handed'], handover: 'h1', line: lane2, left: [], more: 0 };
+  story.tell('shift.handed', { ...signed, by: 'lea' });
+  expect(laneHeld(story.floor(), lane2)).toEqual({ why: 'open' });
+  story.tell('shift.taken', {
+    ...payloadExamples['shift.taken'],
+    handover: 'h1',
+    line: lane2,
+    by: 'max',
+  });
+  expect(laneHeld(story.floor(), lane2)).toBeNull();
+});
+
+test('laneHeld() names a changeover and a sweep while they go on', () => {
+  const story = twoLanes();
+  const changeover = { changeover: 'x', line: lane2, setup: 'right', from: null, product: 'Fell' };
+  story.tell('changeover.began', { ...changeover, lastPanel: null });
+  expect(laneHeld(story.floor(), lane2)).toEqual({ why: 'open' });
+  story.tell('changeover.dropped', { changeover: 'x', line: lane2, reason: 'put off' });
+  expect(laneHeld(story.floor(), lane2)).toBeNull();
+  story.tell('sweep.started', { line: lane2, sweep: 's' });
+  expect(laneHeld(story.floor(), lane2)).toEqual({ why: 'open' });
+  story.tell('sweep.ended', { line: lane2, sweep: 's', seen: 0, missing: [] });
+  expect(laneHeld(story.floor(), lane2)).toBeNull();
 });
