@@ -2,6 +2,7 @@
 // they were. Method: what is told of one lane is put to all, and a lane that is told later takes what is there, so that whoever asks a line for its rules
 // asks no further. Panels on their way between machine and count are a lane's own: each lane is filled and emptied by itself.
 
+import { laneHeld } from './lane-held.ts';
 import { feedersOf, linesFeeding } from './lanes.ts';
 import type { FloorState, Line } from './state.ts';
 
@@ -18,11 +19,14 @@ export function defineLine(state: FloorState, line: Line): void {
   if (isNew) takeRules(state, line.line);
 }
 
-/** Takes a further lane of a conveyor away, with the setup chosen for it. One that builds stays, as does a line that is no further lane. */
+/**
+ * Takes a further lane of a conveyor away, with the setup chosen for it. One that builds or answers for something stays, as another tablet may have
+ * begun there unheard, and so does a line that is no further lane.
+ */
 export function withdrawLane(state: FloorState, line: string): void {
   const told = state.lines.get(line);
   const isFurther = feedersOf(line) !== line && state.lines.has(feedersOf(line));
-  if (!told || !isFurther || state.current.has(line)) return;
+  if (!told || !isFurther || laneHeld(state, line) !== null) return;
   state.lines.delete(line);
   state.chosen.delete(line);
   state.lanesGone.set(line, told);

@@ -1,7 +1,7 @@
 // What a link that answers can do without of the floor, so that its memory does not grow with every reel that a year brings.
 // Method: an answer asks what stands on the slots, what was refused there and which reels contradict each other. A reel off the line that nothing
 // on a slot, on a cart, on hold or in a contradiction names takes no part in that, and whatever names it next tells all that counts of it; its
-// name is kept, since a reel that was never scanned gets another answer. So is it with runs that ended, and with floor lives, dates and what was measured, which
+// name is kept, since a reel that was never scanned gets another answer. So is it with runs and changeovers that ended, and with floor lives, dates and what was measured, which
 // verdicts have judged before. Property: `tests/src/link/floor-thin.test.ts` compares every answer with that of the whole floor.
 // What packages were cut off from or joined with is kept, and the lot and part of what is forgotten: a block may name any of them.
 // Refused: to forget by age, which would answer of a reel that comes back as of one that nobody knows.
@@ -37,6 +37,9 @@ export function thinState(state: FloorState, known: Set<string>): void {
   const newest = new Map([...state.runs.values()].map((run) => [run.line, run.run]));
   for (const [name, run] of state.runs)
     if (run.phase === 'ended' && !named.has(name) && newest.get(run.line) !== name) state.runs.delete(name);
+  // One that goes on keeps its lane; of one that is over nothing is asked.
+  const going = new Set(state.changing.values());
+  for (const name of state.changeovers.keys()) if (!going.has(name)) state.changeovers.delete(name);
   const { exposures, expiries, labelTimes, values, finished, fullReels } = state;
   for (const map of [exposures, expiries, labelTimes, values, finished, fullReels]) map.clear();
 }

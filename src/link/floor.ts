@@ -29,9 +29,12 @@ const TIMEOUT_MS = 10_000;
 const KEYS_EVERY_MS = 600_000;
 const KEEP_EVERY_MS = 4 * 3_600_000;
 
-/** Kinds that say nothing of which reel stands where: counts, words of stations, ticks of lists, changeovers beside their setup; and pictures of parts, which are most of a list's bytes. */
+/**
+ * Kinds that say nothing of which reel stands where: counts, words of stations, ticks of lists; and pictures of parts, which are most of a list's bytes.
+ * Changeovers and sweeps are folded, as a lane of a conveyor is not taken away while one goes on.
+ */
 const left =
-  /^(panels\.|panel\.|parts\.|machine\.|warning\.|step\.|checklist\.|changeover\.|log\.|state\.|sweep\.|labels\.|person\.signed)|^station\.(counted|state|recipe|silent|noticed|doubled|answered(-again)?)$|^(tape\.empty|part\.pictured)$/;
+  /^(panels\.|panel\.|parts\.|machine\.|warning\.|step\.|checklist\.|changeover\.left-open|log\.|state\.|labels\.|person\.signed)|^station\.(counted|state|recipe|silent|noticed|doubled|answered(-again)?)$|^(tape\.empty|part\.pictured)$/;
 
 /** The floor, followed. */
 export interface FloorWatch {

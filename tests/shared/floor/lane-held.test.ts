@@ -3,6 +3,7 @@
 import { expect, test } from 'vitest';
 import { laneHeld } from '../../../shared/floor/lane-held.ts';
 import { laneLine, lanesTaking, linesFeeding } from '../../../shared/floor/lanes.ts';
+import { lookAtLine } from '../../../shared/floor/slot-right.ts';
 import { payloadExamples } from './examples.ts';
 import {
   beginStory,
@@ -53,6 +54,19 @@ test('a lane that builds stays, as does the line itself', () => {
   story.tell('lane.withdrawn', { line: lane2 });
   story.tell('lane.withdrawn', { line: 'L1' });
   expect([...story.floor().lines.keys()]).toEqual(expect.arrayContaining(['L1', lane2]));
+});
+
+test('a lane stays for which another tablet had loaded something unheard', () => {
+  const story = twoLanes();
+  const own = verified('M1-F-020', 'R-100', { reel: 'K2', line: lane2, setup: 'right' });
+  story.tell('lane.withdrawn', { line: lane2 }, { at: 102 });
+  story.tell('reel.verified', own, { tablet: 'T2', at: 101 });
+  const both = verified('M1-F-001', 'R-100', { reel: 'K1', line: lane2, setup: 'right' });
+  story.tell('reel.verified', both, { tablet: 'T2', at: 103 });
+  const floor = story.floor();
+  expect(floor.lines.has(lane2)).toBe(true);
+  expect(floor.chosen.get(lane2)).toBe('right');
+  expect(lookAtLine(floor, 'L1', 'brook-top-a').surplus).toEqual([]);
 });
 
 test('a lane that was taken away comes back with what another tablet begins on it, by its name', () => {

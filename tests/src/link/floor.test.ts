@@ -5,6 +5,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { answersAs } from '../../../shared/floor/interlock.ts';
+import { laneLine } from '../../../shared/floor/lanes.ts';
 import { copyState, type FloorState } from '../../../shared/floor/state.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { checkedSchema } from '../../../shared/wire/messages.ts';
@@ -12,7 +13,7 @@ import { type FloorWatch, followFloor } from '../../../src/link/floor.ts';
 import { thinState } from '../../../src/link/floor-thin.ts';
 import { type LinkIdentity, openIdentity } from '../../../src/link/identity.ts';
 import { newFolder } from '../../contract/databases.ts';
-import { beginStory, type Story, tellPlant, verified } from '../../shared/floor/story.ts';
+import { beginStory, brookSetup, type Story, tellPlant, verified } from '../../shared/floor/story.ts';
 import { joinChain } from '../server/chains.ts';
 import { newClock, pinRecord, startTestServer } from '../server/tablets.ts';
 
@@ -149,6 +150,26 @@ describe('the floor that a link follows', () => {
     log = [...others, ...away];
     expect(await got(watch)).toEqual(thin(story.floor()));
     expect(await got(follow())).toEqual(thin(story.floor()));
+  });
+
+  test('keeps a lane that changes over or is swept as tablets do, and no changeover that is over', async () => {
+    const story = plant(0);
+    const lane2 = laneLine('L1', 2);
+    const facts = { line: lane2, setup: 'right' };
+    story.tell('line.defined', { line: lane2, name: 'Lane 2', zone: 'UTC', machines: [] });
+    story.tell('setup.taken', { ...brookSetup, ...facts });
+    story.tell('setup.chosen', facts);
+    const changeover = { from: null, product: 'Fell', lastPanel: null };
+    story.tell('changeover.began', { ...changeover, ...facts, changeover: 'x' });
+    story.tell('lane.withdrawn', { line: lane2 });
+    story.tell('sweep.started', { line: lane2, sweep: 's' });
+    story.tell('changeover.released', { changeover: 'x', line: lane2, by: 'lea', reason: '' });
+    story.tell('lane.withdrawn', { line: lane2 });
+    log = story.entries;
+    const state = await got(follow());
+    expect(state).toEqual(thin(story.floor()));
+    expect(state.chosen.get(lane2)).toBe('right');
+    expect(state.changeovers.size).toBe(0);
   });
 
   test('does not read the log anew for what another link said long ago, the same answer again too', async () => {
