@@ -6,7 +6,7 @@
 import { comparePartNumbers } from '../labels/part-numbers.ts';
 import { compareSlots, parseSlot, placeKey } from './address.ts';
 import { reelsOn } from './fold-believed.ts';
-import { standingAt } from './lanes.ts';
+import { lanesTaking, standingAt } from './lanes.ts';
 import { ownIdOf } from './reel-id.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
 import type { Believed, BelievedPlace } from './station-state.ts';
@@ -77,10 +77,10 @@ export function compareBelieved(state: FloorState, station: string): Compared | 
   return { atMs, ...found, unknown };
 }
 
-/** The line's slots by the text of their place (`placeKey`): those of its setup, and those on which something stands. */
+/** The line's slots by the text of their place (`placeKey`): those of its setup and of its conveyor's other lanes, and those on which something stands. */
 export function slotsOf(state: FloorState, line: string): ReadonlyMap<string, string> {
-  const setup = state.setups.get(state.chosen.get(line) ?? '');
-  const wanted = setup?.slots.map(({ slot }) => slot) ?? [];
+  const setups = [state.chosen.get(line) ?? '', ...lanesTaking(state, line).map(({ setup }) => setup)];
+  const wanted = setups.flatMap((setup) => state.setups.get(setup)?.slots.map(({ slot }) => slot) ?? []);
   const loaded = standingAt(state, line).map(({ slot }) => slot);
   return new Map([...wanted, ...loaded].map((slot) => [placeKey(slot), slot]));
 }

@@ -7,10 +7,11 @@ import { placeKey } from './address.ts';
 import { slotsOf } from './believed.ts';
 import type { PayloadOf } from './kinds.ts';
 import { sharesSlots } from './lanes.ts';
-import { neededBy, slotRight } from './slot-right.ts';
+import { type SlotAnswer, slotRight } from './slot-right.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
 import type { BelievedPlace } from './station-state.ts';
 import type { InterlockResult, InterlockWhy, UnsureResult } from './vocabulary.ts';
+import { lanesWanting } from './wanted.ts';
 
 /** An answer for one place. */
 export interface Answer {
@@ -71,8 +72,9 @@ interface Asked {
 }
 
 function whyOf(state: FloorState, { line, slot, place }: Asked): InterlockWhy {
-  const setup = state.chosen.get(line);
-  if (setup === undefined || !state.setups.has(setup)) return 'no-setup';
+  const setup = state.chosen.get(line) ?? '';
+  const right = rightForLanes(state, line, setup, slot);
+  if (right === null && !state.setups.has(setup)) return 'no-setup';
   const there = state.slots.get(slotKey(line, slot));
   const refused = state.refused.get(slotKey(line, slot));
   const isHere = there?.tapes.some(({ reel }) => reel === place.reel) ?? false;
@@ -80,9 +82,9 @@ function whyOf(state: FloorState, { line, slot, place }: Asked): InterlockWhy {
   // Two tablets contradict each other: only a person can say which of them is right.
   for (const { slots, lines } of state.conflicts.values())
     if (slots.some((each, at) => each === slot && sharesSlots(lines[at] ?? '', line))) return 'in-conflict';
-  switch (slotRight(state, line, setup, slot)) {
+  switch (right) {
     case null:
-      return there && neededBy(state, line, slot) !== null ? whyRight(state, there, place) : 'not-in-setup';
+      return 'not-in-setup';
     case 'empty':
       return 'not-verified';
     case 'held':
@@ -96,6 +98,26 @@ function whyOf(state: FloorState, { line, slot, place }: Asked): InterlockWhy {
     case 'right':
       return there === undefined ? 'not-verified' : whyRight(state, there, place);
   }
+}
+
+/**
+ * How a slot stands against the setup of the line that asks; where that wants nothing there, against what the other lanes of its conveyor take. A line
+ * that builds nothing yet has no say on what a lane that builds takes from the slot. Null where no lane wants anything there.
+ */
+function rightForLanes(state: FloorState, line: string, setup: string, slot: string): SlotAnswer | null {
+  const own = slotRight(state, line, setup, slot);
+  const isOthers = own === null || own === 'other-part' || own === 'wrong-feeder';
+  if (!isOthers || (own !== null && state.current.has(line))) return own;
+  const lanes = lanesWanting(state, line, slot);
+  const building = lanes.filter((lane) => state.current.has(lane.line));
+  if (own !== null && building.length === 0) return own;
+  const answers = (building.length > 0 ? building : lanes).map(
+    (lane) => slotRight(state, lane.line, lane.setup, slot) ?? 'empty',
+  );
+  // What one of them builds with must be right for each that builds; what they are only loaded for, for one of them.
+  const isWrong = (answer: SlotAnswer) => answer !== 'right';
+  if (building.length === 0 && answers.includes('right')) return 'right';
+  return answers.find(isWrong) ?? answers[0] ?? null;
 }
 
 /** The slot is right by the last verdict: is what the machine names that reel? */

@@ -84,6 +84,55 @@ describe('whichever lane asks', () => {
     expect(whys('K5')).toEqual(['not-in-setup', 'not-in-setup']);
   });
 
+  test('a machine hears of a slot that another lane alone wants what that lane hears', () => {
+    const [five, facts] = ['M1-F-005', { line: lane2, setup: 'fell-top-b' }];
+    const own = (part: string, reel: string) => verified(five, part, { reel, ...facts, lot: 'LOT7' });
+    const wrong: Readonly<Record<string, (story: Story) => void>> = {
+      blocked: (story) => {
+        story.tell('reel.verified', own('Z-500', 'K5'));
+        story.tell('material.blocked', {
+          block: 'b',
+          reel: null,
+          lot: 'LOT7',
+          part: null,
+          reason: 'cracked',
+        });
+      },
+      'other-part': (story) => story.tell('reel.verified', { ...own('X-1', 'K5'), setup: 'another' }),
+      held: (story) => story.tell('reel.verified', { ...own('Z-500', 'K5'), verdict: 'held' }),
+    };
+    for (const [why, tell] of Object.entries(wrong))
+      for (const builds of [true, false]) {
+        const story = begun();
+        story.tell('setup.taken', { ...brookSetup, ...facts, slots: [wantedSlot(five, 'Z-500')] });
+        story.tell('setup.chosen', facts);
+        if (builds) story.tell('run.started', started('r2', facts));
+        tell(story);
+        const asked = [{ slot: five, part: null, reel: 'K5', feeder: null }];
+        for (const line of ['L1', lane2])
+          expect(answerPlaces(story.floor(), line, asked, 'Warning'), `${why} ${line}`).toMatchObject([
+            { result: 'Failed', why },
+          ]);
+        const unset = { ...story.floor(), chosen: new Map([[lane2, facts.setup]]) };
+        expect(answerPlaces(unset, 'L1', asked, 'Warning'), why).toMatchObject([{ result: 'Failed', why }]);
+      }
+  });
+
+  test('a machine hears that the reel of a lane that builds is verified, while another line is only loaded for another part', () => {
+    const story = begun();
+    const slots = [wantedSlot(slot, 'Y-100')];
+    story.tell('setup.taken', { ...brookSetup, setup: 'next', product: 'Next', slots });
+    story.tell('setup.chosen', { line: 'L1', setup: 'next' });
+    const asked = [{ slot, part: null, reel: 'K1', feeder: null }];
+    const heard = (line: string) => answerPlaces(story.floor(), line, asked, 'Failed')[0]?.why;
+    expect(heard('L1')).toBe('other-part');
+    story.tell('run.started', started('r2', { line: lane2, setup: 'fell-top-a' }));
+    expect([heard('L1'), heard(lane2)]).toEqual(['verified', 'verified']);
+    // Now L1 would build with it.
+    story.tell('run.started', started('r1', { setup: 'next' }));
+    expect([heard('L1'), heard(lane2)]).toEqual(['other-part', 'verified']);
+  });
+
   test('a machine that leaves out what stands there differs from the scans', () => {
     const story = begun();
     story.tell('reel.verified', verified('M1-F-002', 'C-200', { reel: 'K3' }));
