@@ -2,6 +2,7 @@
 // tells what it sees; the server says each thing once.
 
 import { effect } from '@preact/signals';
+import { blockedOn } from '../../../shared/floor/blocked-on.ts';
 import { buildingOn } from '../../../shared/floor/building.ts';
 import { feedersOf } from '../../../shared/floor/lanes.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
@@ -44,24 +45,27 @@ export function openNotices(floor: FloorState, nowMs: number): readonly PushNoti
   const warnings = unanswered(floor, nowMs).map(({ line, slot, need, level }) =>
     notice('warning', line, slot, `${level} ${need}`),
   );
-  const others = [...floor.lines.keys()].flatMap((line) => {
+  const running = [...floor.lines.keys()].filter((line) => buildingOn(floor, line)?.phase === 'running');
+  const unheard = new Set(
+    running
+      .flatMap((line) => unheardBlocked(floor, line))
+      .map(({ tape, block }) => `${block.block} ${tape.entry}`),
+  );
+  // Once of each reel, by the lane that takes from its slot.
+  const blocked = blockedOn(floor, running).flatMap(({ line, slot, tape, block }) => {
+    const of = `${block.block} ${tape.entry}`;
+    return unheard.has(of) ? [notice('blocked', line, slot, of)] : [];
+  });
+  const stood = running.flatMap((line) => {
     const run = buildingOn(floor, line);
-    if (run?.phase !== 'running') return [];
-    const blocked = unheardBlocked(floor, line).map(({ slot, tape, block }) =>
-      notice('blocked', line, slot, `${block.block} ${tape.entry}`),
-    );
+    if (run === null) return [];
     // Named by the last count: when it stood is reckoned by the pace, which a count that comes late moves.
     const stoodMs = stoodOffer(floor, line, nowMs);
-    const stood =
-      stoodMs !== null && nowMs - stoodMs >= STOOD_MS
-        ? [notice('stood', line, null, `${run.run} ${lastCountMs(run)}`)]
-        : [];
-    return [...blocked, ...stood];
+    return stoodMs !== null && nowMs - stoodMs >= STOOD_MS
+      ? [notice('stood', line, null, `${run.run} ${lastCountMs(run)}`)]
+      : [];
   });
-  const all = [...warnings, ...others];
-  // Lanes that run tell the same blocked reel.
-  const keys = all.map(({ key }) => key);
-  return all.filter(({ key }, at) => keys.indexOf(key) === at);
+  return [...warnings, ...blocked, ...stood];
 }
 
 /**

@@ -8,7 +8,18 @@ import { laneLine } from '../../../shared/floor/lanes.ts';
 import { createReplica, foldIn } from '../../../shared/floor/replica.ts';
 import { emptyState } from '../../../shared/floor/state.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
-import { beginStory, counted, idOf, type Story, started, tellPlant, unloaded, verified } from './story.ts';
+import {
+  beginStory,
+  brookSetup,
+  counted,
+  idOf,
+  type Story,
+  started,
+  tellPlant,
+  unloaded,
+  verified,
+  wantedSlot,
+} from './story.ts';
 
 const block = (story: Story, more: { tablet?: string; at?: number } = {}, id = 'b1') =>
   story.tell('material.blocked', { block: id, reel: null, lot: 'LOT7', part: null, reason: 'cracked' }, more);
@@ -45,6 +56,33 @@ describe('a lot that is blocked while it runs', () => {
     for (const lines of [[lane2, 'L1'], ['L1', lane2], ['L1']])
       expect(blockedOn(story.floor(), lines)).toMatchObject([{ line: 'L1', slot: 'M1-F-001', run: 'run-1' }]);
     expect(blockedOn(story.floor(), [lane2])).toMatchObject([{ line: lane2, run: null }]);
+  });
+
+  test('is told of the lanes that take from its slot, with the panels of all of them', () => {
+    const lane2 = laneLine('L1', 2);
+    const lines = ['L1', lane2];
+    const begun = (slots: readonly string[]) => {
+      const story = running();
+      const setup = { line: lane2, setup: 'right' };
+      story.tell('line.defined', { line: lane2, name: 'Lane 2', zone: 'UTC', machines: [] });
+      const wanted = slots.map((slot) => wantedSlot(slot, 'R-100'));
+      story.tell('setup.taken', { ...brookSetup, ...setup, slots: wanted });
+      story.tell('run.started', started('r2', setup));
+      story.tell('reel.verified', verified('M1-F-019', 'R-100', { ...setup, reel: 'K5', lot: 'LOT7' }));
+      block(story);
+      story.tell('panels.counted', { ...counted('r2', 4), line: lane2 });
+      story.tell('panels.counted', counted('run-1', 3));
+      const found = blockedOn(story.floor(), lines);
+      return found.map(({ line, slot, sinceBlocked }) => [line, slot, sinceBlocked]);
+    };
+    expect(begun(['M1-F-019'])).toEqual([
+      ['L1', 'M1-F-001', 3],
+      [lane2, 'M1-F-019', 4],
+    ]);
+    expect(begun(['M1-F-001', 'M1-F-019'])).toEqual([
+      ['L1', 'M1-F-001', 7],
+      [lane2, 'M1-F-019', 4],
+    ]);
   });
 
   test('is found in a joined tape too, and where it stood there in an earlier run', () => {

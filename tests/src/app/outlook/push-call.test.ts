@@ -6,7 +6,15 @@ import type { Result } from '../../../../shared/kit/result.ts';
 import { ESCALATE_MS } from '../../../../shared/outlook/unanswered.ts';
 import { type PushNotice, type PushTold, pushNoticeSchema } from '../../../../shared/wire/messages-push.ts';
 import { createTelling, openNotices } from '../../../../src/app/outlook/push-call.ts';
-import { beginStory, counted, started, tellPlant, verified } from '../../../shared/floor/story.ts';
+import {
+  beginStory,
+  brookSetup,
+  counted,
+  started,
+  tellPlant,
+  verified,
+  wantedSlot,
+} from '../../../shared/floor/story.ts';
 
 const due = '2026-03-02T06:10:00.000Z';
 
@@ -88,6 +96,17 @@ describe('`openNotices()` of a blocked reel that two lanes build from', () => {
     story.tell('reel.verified', { ...verified('M1-R-003', 'R-100', { reel: 'K2', lot: 'LOT7' }) });
     story.tell('material.blocked', { block: 'b1', reel: null, lot: 'LOT7', part: null, reason: 'cracked' });
     expect(open(0, 'blocked')).toMatchObject([{ line: 'L1', slot: 'M1-R-003' }]);
+  });
+
+  it('tells it of the lane that takes from its slot', () => {
+    const { story, open } = running();
+    const lane = { line: laneLine('L1', 2), setup: 'right' };
+    story.tell('line.defined', { line: lane.line, name: 'Lane 2', zone: 'UTC', machines: [] });
+    story.tell('setup.taken', { ...brookSetup, ...lane, slots: [wantedSlot('M1-F-019', 'R-100')] });
+    story.tell('run.started', started('r2', lane));
+    story.tell('reel.verified', verified('M1-F-019', 'R-100', { ...lane, reel: 'K2', lot: 'LOT7' }));
+    story.tell('material.blocked', { block: 'b1', reel: null, lot: 'LOT7', part: null, reason: 'cracked' });
+    expect(open(0, 'blocked')).toMatchObject([{ line: lane.line, lineName: 'Lane 2', slot: 'M1-F-019' }]);
   });
 });
 
