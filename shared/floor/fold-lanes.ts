@@ -29,7 +29,10 @@ export function withdrawLane(state: FloorState, line: string): void {
   if (!told || !isFurther || laneHeld(state, line) !== null) return;
   state.lines.delete(line);
   state.chosen.delete(line);
-  state.lanesGone.set(line, told);
+  const hasBuilt = [...state.runs.values()].some((run) => run.line === line);
+  state.lanesGone.set(line, { ...told, hasBuilt });
+  // What is ruled from now on is not put to it: told again, it takes the rules of then.
+  if (!hasBuilt) for (const rules of rulesOf(state)) rules.delete(line);
 }
 
 /** A lane that builds or is to build is a lane, also where the entry that tells of it has not come, or another tablet took it away. */
@@ -42,7 +45,17 @@ export function defineLane(state: FloorState, line: string): void {
 function takeRules(state: FloorState, line: string): void {
   const host = feedersOf(line);
   if (host === line) return;
-  const maps: readonly Map<string, unknown>[] = [
+  for (const rules of rulesOf(state)) {
+    const there = rules.get(host);
+    if (there === undefined || rules.has(line)) continue;
+    const isNamed = typeof there === 'object' && there !== null && 'line' in there;
+    rules.set(line, isNamed ? { ...there, line } : there);
+  }
+}
+
+/** The rules that all lanes of a conveyor share. */
+function rulesOf(state: FloorState): readonly Map<string, unknown>[] {
+  return [
     state.rules,
     state.calendars,
     state.climates,
@@ -54,10 +67,4 @@ function takeRules(state: FloorState, line: string): void {
     state.spliceCosts,
     state.tapeRules,
   ];
-  for (const rules of maps) {
-    const there = rules.get(host);
-    if (there === undefined || rules.has(line)) continue;
-    const isNamed = typeof there === 'object' && there !== null && 'line' in there;
-    rules.set(line, isNamed ? { ...there, line } : there);
-  }
 }

@@ -49,7 +49,7 @@ export function setupTaking(
 }
 
 /**
- * Every line that feeds from the same slots, or fed as a lane that was taken away since, the one that has the machines first; the line asked for is
+ * Every line that feeds from the same slots, or built from them as a lane that was taken away since, the one that has the machines first; the line asked for is
  * among them, known or not.
  */
 export function linesFeeding(
@@ -57,9 +57,9 @@ export function linesFeeding(
   line: string,
 ): readonly string[] {
   const own = feedersOf(line);
-  const lanes = new Set(
-    [line, ...state.lines.keys(), ...state.lanesGone.keys()].filter((other) => sharesSlots(other, own)),
-  );
+  // Where nothing was ever built nothing was taken from the slots.
+  const gone = [...state.lanesGone].flatMap(([lane, { hasBuilt }]) => (hasBuilt ? [lane] : []));
+  const lanes = new Set([line, ...state.lines.keys(), ...gone].filter((other) => sharesSlots(other, own)));
   lanes.delete(own);
   return [own, ...[...lanes].sort()];
 }

@@ -238,8 +238,8 @@ export interface FloorState
   /** Keys that mark badges, by name: 32 bytes, base64url. */
   readonly badgeKeys: Map<string, string>;
   readonly lines: Map<string, Line>;
-  /** Lanes that were taken away again, as they were told: what was built on them stays theirs. */
-  readonly lanesGone: Map<string, Line>;
+  /** Lanes that were taken away again, as they were told: what was built on them stays theirs. `hasBuilt`: a run was begun there. */
+  readonly lanesGone: Map<string, Line & { readonly hasBuilt: boolean }>;
   readonly rules: Map<string, LineRules>;
   /** Line -> when it works, where somebody entered it since the shifts of its rules last changed. */
   readonly calendars: Map<string, LineWeeks>;

@@ -48,6 +48,17 @@ test('a lane goes with its setup, and is known as one that fed there', () => {
   expect(floor.runs.get('r2')).toMatchObject({ line: lane2, done: 10 });
 });
 
+test('a lane that never built leaves nothing but its name, and takes the rules of then when it is told again', () => {
+  const story = twoLanes();
+  story.tell('line.idle-ruled', { line: 'L1', minutes: 5 });
+  story.tell('lane.withdrawn', { line: lane2 });
+  expect(linesFeeding(story.floor(), 'L1')).toEqual(['L1']);
+  expect(story.floor().lanesGone.get(lane2)?.name).toBe('Right');
+  story.tell('line.idle-ruled', { line: 'L1', minutes: 9 });
+  story.tell('setup.chosen', { line: lane2, setup: 'right' });
+  expect(story.floor().idles.get(lane2)).toBe(9);
+});
+
 test('a lane that builds stays, as does the line itself', () => {
   const story = twoLanes();
   story.tell('run.started', started('r2', { line: lane2, setup: 'right' }));
