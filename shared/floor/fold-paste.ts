@@ -1,6 +1,6 @@
 // What became of each jar of paste, and on which panels it may be: a jar on a line's stencil is on what that line prints until it comes off.
-// Method: paste of a jar that was put on top of another's lies with it until all of it came off. Refused: to take the next jar for a sign that the one
-// before is off, since printers are topped up.
+// Method: a jar takes the place of what was on the stencil before it, whether or not anybody told that it came off. Where it was told to be put on top,
+// all of it lies there until all of it came off. Refused: to take every jar to be on top, since many a log tells of no jar that it came off.
 
 import { entryId } from '../log/entry.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
@@ -74,7 +74,7 @@ export function foldPaste(state: FloorState, entry: PasteEntry): void {
 }
 
 function tell(state: FloorState, entry: EntryOf<'jar.told'>): void {
-  const { jar, says, line, from } = entry.payload;
+  const { jar, says, line, from, onTop = false } = entry.payload;
   const known = state.jars.get(jar);
   const fromMs = Date.parse(from);
   if (known === undefined || Number.isNaN(fromMs)) return;
@@ -89,8 +89,10 @@ function tell(state: FloorState, entry: EntryOf<'jar.told'>): void {
   }
   if (says !== 'on' || line === null) return;
   const there = state.stencils.get(line) ?? [];
-  if (there.includes(jar)) return;
-  state.stencils.set(line, [...there, jar]);
+  const isAlone = there.length === 1;
+  if (there.includes(jar) && (onTop || isAlone)) return;
+  if (there.length > 0 && !onTop) end(state, line);
+  state.stencils.set(line, onTop ? [...there, jar] : [jar]);
   begin(state, { line, jar, wasThere: false }, entry);
 }
 

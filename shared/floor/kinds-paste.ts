@@ -29,7 +29,7 @@ export const pastePayloadSchemas = {
   /** A jar came in, in the cold. `expires`: `YYYY-MM-DD`. */
   'jar.known': () =>
     z.strictObject({ jar: id, paste: id, lot: orNull(short), expires: orNull(short), via: z.enum(sources) }),
-  /** `line`: whose stencil, for `on` and `off`; null otherwise. */
+  /** `line`: whose stencil, for `on` and `off`; null otherwise. `onTop`, for `on`: the paste that was on the stencil is there still. */
   'jar.told': () =>
     z.strictObject({
       jar: id,
@@ -38,6 +38,7 @@ export const pastePayloadSchemas = {
       line: orNull(id),
       lot: orNull(short),
       via: z.enum(sources),
+      onTop: z.optional(z.literal(true)),
     }),
   /** A jar was kept off a stencil, and why: codes. */
   'jar.held': () =>

@@ -214,6 +214,9 @@ it('puts paste on top of paste, and trace and export say what may be either', as
   await page.getByText('Paste of J-1 is on this stencil. Did it come off?').waitFor();
   await look(page, { where: 'paste on the stencil already' });
   await press('Put it on top');
+  await expect
+    .poll(async () => (await entriesOf('jar.told')).at(-1))
+    .toMatchObject({ jar: 'J-2', says: 'on', onTop: true });
   await count('20');
   await toPaste();
   await jar('J-2');

@@ -294,6 +294,7 @@ test.each<readonly [EntryKind, Path, readonly unknown[], readonly unknown[]]>([
   ],
   ['reel.verified', ['comesIn'], ['tray', 'bulk'], ['reel', null]],
   ['reel.unloaded', ['purged'], [true], [false, null]],
+  ['jar.told', ['onTop'], [true], [false, null]],
   ['station.state', ['late'], [0, 4000], [-1, 0.5]],
   ['run.stopped', ['code'], [5200, -1], [0.5, null]],
   ['station.counted', ['once'], [true], [false, null]],

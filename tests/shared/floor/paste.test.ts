@@ -1,5 +1,6 @@
 // Jars of paste by hours worked out by hand: thawing, out of the cold, open, on the stencil; and the lots of paste on the trace.
 
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import { jarStand, stencilJar } from '../../../shared/floor/paste.ts';
@@ -25,9 +26,10 @@ function tell(
   hour: number,
   jar = 'J1',
   line: string | null = null,
+  more: Pick<PayloadOf<'jar.told'>, 'onTop'> = {},
 ): void {
   const from = new Date(startMs + hour * HOUR * 1000).toISOString();
-  story.tell('jar.told', { jar, says, from, line, lot: 'LP-1', via: 'typed' }, { at: hour * HOUR });
+  story.tell('jar.told', { jar, says, from, line, lot: 'LP-1', via: 'typed', ...more }, { at: hour * HOUR });
 }
 
 function stand(story: Story, hour: number, today = '2026-03-02') {
@@ -70,7 +72,7 @@ describe('the paste on a line’s stencil', () => {
     const story = begin();
     story.tell('jar.known', { jar: 'J2', paste: 'SP-1', lot: 'LP-2', expires: null, via: 'wedge' });
     tell(story, 'on', 5, 'J1', 'L1');
-    tell(story, 'on', 7, 'J2', 'L1');
+    tell(story, 'on', 7, 'J2', 'L1', { onTop: true });
     expect(at(story, 7.5, 100)).toMatchObject({ isOver: false, jar: { jar: 'J1' } });
     expect(at(story, 9, 100)).toMatchObject({ isOver: true, jar: { jar: 'J1' } });
     // What lies under another comes off with it alone.
@@ -78,6 +80,57 @@ describe('the paste on a line’s stencil', () => {
     expect(at(story, 9.6, 100)).toMatchObject({ isOver: true, jar: { jar: 'J1' } });
     tell(story, 'off', 9.7, 'J2');
     expect(at(story, 9.8, 100)).toBeNull();
+  });
+
+  test('is that of the newest jar alone, where nobody told that it was put on top of the one before', () => {
+    const story = begin();
+    for (const jar of ['J2', 'J3'])
+      story.tell('jar.known', { jar, paste: 'SP-1', lot: null, expires: null, via: 'wedge' });
+    tell(story, 'on', 5, 'J1', 'L1');
+    tell(story, 'on', 7, 'J2', 'L1');
+    tell(story, 'on', 8, 'J3', 'L1');
+    // Three hours of the first are over at hour 8; those of the third are not.
+    expect(story.floor().stencils.get('L1')).toEqual(['J3']);
+    expect(at(story, 9, null)).toBeNull();
+    // Told late, it takes nothing else with it.
+    tell(story, 'off', 9, 'J1', 'L1');
+    expect(story.floor().stencils.get('L1')).toEqual(['J3']);
+    tell(story, 'off', 10, 'J3', 'L1');
+    expect(story.floor().stencils.has('L1')).toBe(false);
+  });
+
+  test('is, after any steps, what a list of the jars kept by hand says', () => {
+    const step = fc.record({
+      jar: fc.constantFrom('J1', 'J2', 'J3', 'J4'),
+      does: fc.constantFrom('on' as const, 'on-top' as const, 'off' as const),
+    });
+    fc.assert(
+      fc.property(fc.array(step, { maxLength: 14 }), (steps) => {
+        const story = begin();
+        for (const jar of ['J2', 'J3', 'J4'])
+          story.tell('jar.known', { jar, paste: 'SP-1', lot: null, expires: null, via: 'wedge' });
+        let there: readonly string[] = [];
+        let off = new Set<string>();
+        for (const [at, { jar, does }] of steps.entries()) {
+          tell(
+            story,
+            does === 'off' ? 'off' : 'on',
+            1 + at,
+            jar,
+            'L1',
+            does === 'on-top' ? { onTop: true } : {},
+          );
+          if (does === 'off') off.add(jar);
+          else if (does === 'on-top') {
+            off.delete(jar);
+            there = [...new Set([...there, jar])];
+          } else [there, off] = [[jar], new Set()];
+          if (there.every((each) => off.has(each))) [there, off] = [[], new Set()];
+        }
+        expect(story.floor().stencils.get('L1') ?? []).toEqual(there);
+      }),
+      { numRuns: 200 },
+    );
   });
 
   test('is told where a block or its date keeps it off, though its hours are not over', () => {
@@ -136,13 +189,18 @@ describe('the lots of paste on the trace', () => {
   // One machine and nothing entered: 3 panels a machine, 15 behind it, 3 more before it. 21 panels may lie between printer and count.
   const IN_LINE = 3 + 15 + 3;
 
-  function say(story: Story, jar: string, says: PayloadOf<'jar.told'>['says']): void {
+  function say(
+    story: Story,
+    jar: string,
+    says: PayloadOf<'jar.told'>['says'],
+    more: Pick<PayloadOf<'jar.told'>, 'onTop'> = {},
+  ): void {
     const from = new Date(startMs + 60_000).toISOString();
-    story.tell('jar.told', { jar, says, from, line: 'L1', lot: null, via: 'typed' });
+    story.tell('jar.told', { jar, says, from, line: 'L1', lot: null, via: 'typed', ...more });
   }
 
-  /** A hundred panels with the first jar, a hundred after the second came onto the stencil: the first came off before, or lies under it. */
-  function shift(isOff = true): Story {
+  /** A hundred panels with the first jar, a hundred after the second came onto the stencil: the first was told to come off, or the second to lie on it. */
+  function shift({ isOff = true, onTop = false } = {}): Story {
     const story = begin();
     tellPlant(story);
     story.tell('jar.known', { jar: 'J2', paste: 'SP-1', lot: 'LP-2', expires: null, via: 'wedge' });
@@ -150,7 +208,7 @@ describe('the lots of paste on the trace', () => {
     story.tell('run.started', started('r1'));
     story.tell('panels.counted', counted('r1', 100));
     if (isOff) say(story, 'J1', 'off');
-    say(story, 'J2', 'on');
+    say(story, 'J2', 'on', onTop ? { onTop } : {});
     // One by one at first: a count of many at once may have been begun before the jar was changed.
     story.tell('panels.counted', counted('r1', 1));
     story.tell('panels.counted', counted('r1', 99));
@@ -175,6 +233,13 @@ describe('the lots of paste on the trace', () => {
       sure: { first: 100 + IN_LINE + 1, last: 200 },
       possible: { first: 101, last: 200 },
     });
+  });
+
+  test('answer the same where nobody told that the first came off', () => {
+    const place = (story: Story, lot: string) =>
+      tracePlaces(traced(story), { lot }).map(({ sure, possible, mixed }) => ({ sure, possible, mixed }));
+    for (const lot of ['LP-1', 'LP-2'])
+      expect(place(shift({ isOff: false }), lot)).toEqual(place(shift(), lot));
   });
 
   test('stand with the parts of a panel', () => {
@@ -203,7 +268,7 @@ describe('the lots of paste on the trace', () => {
   });
 
   test('say either where a jar was put on top of another, until all of it came off', () => {
-    const story = shift(false);
+    const story = shift({ isOff: false, onTop: true });
     // What lies under it cannot be taken off alone.
     say(story, 'J1', 'off');
     story.tell('panels.counted', counted('r1', 100));
@@ -219,7 +284,7 @@ describe('the lots of paste on the trace', () => {
       { sure: null, possible: { ...all, first: 101 }, mixed: true },
     ]);
     expect(index.state.stencils.has('L1')).toBe(false);
-    const still = shift(false);
+    const still = shift({ isOff: false, onTop: true });
     still.tell('run.ended', { run: 'r1', line: 'L1', panels: 200, note: '' });
     still.tell('run.started', started('r2'));
     still.tell('panels.counted', counted('r2', 10));

@@ -109,18 +109,23 @@ export const pictureSayings = {
 } as const satisfies Partial<Record<FactName, Say>>;
 
 /** How a stack of trays is laid out. */
-export function sayTrays(value: Json): string | null {
+function sayTrays(value: Json): string | null {
   if (value === null || typeof value !== 'object' || Array.isArray(value)) return null;
   const { rows, columns, trays } = value as unknown as NonNullable<PayloadOf<'reel.packed'>['tray']>; // as above
   return `${formatCount(rows)} × ${formatCount(columns)} × ${formatCount(trays)}`;
 }
 
 /** How many tubes of how many parts. */
-export function sayTubes(value: Json): string | null {
+function sayTubes(value: Json): string | null {
   if (value === null || typeof value !== 'object' || Array.isArray(value)) return null;
   const { tubes, parts } = value as unknown as NonNullable<PayloadOf<'reel.packed'>['tube']>; // as above
   return `${formatCount(tubes)} × ${formatCount(parts)}`;
 }
+
+/** What a package holds that is no tape: how each of its facts is told. */
+export const packSayings = { tray: sayTrays, tube: sayTubes } as const satisfies Partial<
+  Record<FactName, Say>
+>;
 
 /** Jobs of a plan, each with its panels. */
 export const sayJobs: Say = (value, _, floor) =>

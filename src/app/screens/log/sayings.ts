@@ -49,6 +49,7 @@ import {
 } from './plain-sayings.ts';
 import {
   measureSayings,
+  packSayings,
   pictureSayings,
   quantity,
   sayAnswers,
@@ -58,8 +59,6 @@ import {
   sayLengths,
   sayListed,
   sayMisses,
-  sayTrays,
-  sayTubes,
   sayUses,
 } from './sayings-of-parts.ts';
 
@@ -207,9 +206,9 @@ const sayings: Readonly<Record<FactName, Say>> = {
   comesIn: oneOf(() => say(feedWords).kinds),
   purged: yesNo,
   readying: yesNo,
+  onTop: yesNo,
   replaces: named(entryName),
-  tray: sayTrays,
-  tube: sayTubes,
+  ...packSayings,
   placements: number,
   weeks,
   firstWeek: text,

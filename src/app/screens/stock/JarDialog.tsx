@@ -5,7 +5,7 @@ import { useState } from 'preact/hooks';
 import type { Jar } from '../../../../shared/floor/fold-paste.ts';
 import type { DraftEntry } from '../../../../shared/floor/kinds.ts';
 import type { JarSays } from '../../../../shared/floor/kinds-paste.ts';
-import { type JarPhase, type JarStand, jarStand, stencilJars } from '../../../../shared/floor/paste.ts';
+import { type JarPhase, type JarStand, jarStand } from '../../../../shared/floor/paste.ts';
 import { plantDay } from '../../../../shared/floor/plant-day.ts';
 import { formatMoment } from '../../../../shared/kit/moment.ts';
 import { useApp, useFloor } from '../../app.ts';
@@ -16,6 +16,7 @@ import { Dialog } from '../../ui/Dialog.tsx';
 import { pasteWords } from '../../words/paste.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatDay, say } from '../../words/words.ts';
+import { cameOffDrafts, type JarStep, jarAt, stepDraft } from './jar-drafts.ts';
 
 /** Where a jar is, what is wrong with it, and until when it is good. */
 export function StandText({ stand }: { readonly stand: JarStand }) {
@@ -54,39 +55,31 @@ interface JarDialogProps {
   readonly onClose: () => void;
 }
 
-/** A step that a person chose for a jar, with what comes off the stencil before it. */
-interface Chosen {
-  readonly says: JarSays;
-  readonly off: readonly Jar[];
-}
-
 export function JarDialog({ jar, onClose }: JarDialogProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(pasteWords);
-  const [held, setHeld] = useState<Chosen | null>(null);
+  const [held, setHeld] = useState<JarStep | null>(null);
   const [isAsked, setAsked] = useState(false);
   const nowMs = app.nowMs.value;
   const line = app.line.value;
   const stand = jarStand(floor, jar, { nowMs, today: plantDay(floor, line ?? '', nowMs) });
-  const beside = stencilJars(floor, stand.line ?? line ?? '').filter((each) => each.jar !== jar.jar);
-  const told = (of: Jar, says: JarSays): DraftEntry => {
+  const at = jarAt(floor, jar, stand.line ?? line);
+  const { others, isThere } = at;
+  const drafts = (step: JarStep): DraftEntry[] => {
     const from = formatMoment(app.clock.nowMs());
-    const at = says === 'on' || says === 'off' ? (stand.line ?? line) : null;
-    return { kind: 'jar.told', payload: { jar: of.jar, says, from, line: at, lot: of.lot, via: 'typed' } };
+    return [...cameOffDrafts(at, step, from), stepDraft(at, step, from)];
   };
-  const drafts = ({ says, off }: Chosen) => [...off.map((each) => told(each, 'off')), told(jar, says)];
   const facts = { jar: jar.jar, line, lot: jar.lot, reasons: [...stand.faults] };
-  const choose = (chosen: Chosen) => {
+  const choose = (step: JarStep) => {
     // What is out of time is kept off the stencil, and not opened while it is cold.
-    const isKept = (chosen.says === 'on' || chosen.says === 'opened') && stand.faults.length > 0;
-    if (isKept) app.record([{ kind: 'jar.held', payload: facts }], { next: () => setHeld(chosen) });
-    else app.record(drafts(chosen), { next: onClose });
+    const isKept = (step.says === 'on' || step.says === 'opened') && stand.faults.length > 0;
+    if (isKept) app.record([{ kind: 'jar.held', payload: facts }], { next: () => setHeld(step) });
+    else app.record(drafts(step), { next: onClose });
   };
   const press = (says: JarSays) => {
-    if (says === 'on' && beside.length > 0) setAsked(true);
-    // What lies under it or on top of it comes off with it.
-    else choose({ says, off: says === 'off' ? beside : [] });
+    if (says === 'on' && others.length > 0) setAsked(true);
+    else choose({ says });
   };
   if (held !== null)
     return (
@@ -108,7 +101,7 @@ export function JarDialog({ jar, onClose }: JarDialogProps) {
         <p class="soft">{words.heldHelp}</p>
       </LeadDecides>
     );
-  const there = beside.map((each) => each.jar).join(', ');
+  const there = others.map((each) => each.jar).join(', ');
   return (
     <Dialog title={jar.jar} onClose={onClose}>
       <div class="stack" data-testid="jar-dialog">
@@ -118,12 +111,12 @@ export function JarDialog({ jar, onClose }: JarDialogProps) {
         <p>
           <StandText stand={stand} />
         </p>
-        {stand.phase === 'on' && beside.length > 0 && <p class="soft">{words.liesWith(there)}</p>}
+        {stand.phase === 'on' && isThere && others.length > 0 && <p class="soft">{words.liesWith(there)}</p>}
         {isAsked ? (
           <OnTop
             there={there}
-            onTop={() => choose({ says: 'on', off: [] })}
-            onCleared={() => choose({ says: 'on', off: beside })}
+            onTop={() => choose({ says: 'on', there: 'stays' })}
+            onCleared={() => choose({ says: 'on', there: 'came-off' })}
             onClose={onClose}
           />
         ) : (

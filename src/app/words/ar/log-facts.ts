@@ -58,6 +58,7 @@ const namesAr: Readonly<Record<FactName, string>> = {
   comesIn: 'نوع العبوة',
   purged: 'أُفرغ',
   readying: 'لمغذٍ ثانٍ',
+  onTop: 'فوق معجون آخر',
   replaces: 'بدلًا من',
   tray: 'الصواني',
   tube: 'الأنابيب',

@@ -61,6 +61,7 @@ export const words: Sentences<typeof english> = {
     comesIn: 'Kommt in',
     purged: 'Entleert',
     readying: 'Für einen zweiten Feeder',
+    onTop: 'Auf andere Paste',
     replaces: 'Anstelle von',
     tray: 'Trays',
     tube: 'Stangen',

@@ -60,6 +60,7 @@ const namesEn: Readonly<Record<FactName, string>> = {
   comesIn: 'Comes in',
   purged: 'Emptied out',
   readying: 'For a second feeder',
+  onTop: 'On top of other paste',
   replaces: 'In place of',
   tray: 'Trays',
   tube: 'Tubes',

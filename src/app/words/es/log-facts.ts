@@ -56,6 +56,7 @@ const namesEs: Readonly<Record<FactName, string>> = {
   comesIn: 'Viene en',
   purged: 'Vaciado',
   readying: 'Para un segundo alimentador',
+  onTop: 'Encima de otra pasta',
   replaces: 'En lugar de',
   tray: 'Bandejas',
   tube: 'Tubos',

@@ -61,6 +61,7 @@ export const words: Sentences<typeof english> = {
     comesIn: 'Vient en',
     purged: 'Vidé',
     readying: 'Pour un second feeder',
+    onTop: 'Par-dessus une autre pâte',
     replaces: 'À la place de',
     tray: 'Plateaux',
     tube: 'Tubes',

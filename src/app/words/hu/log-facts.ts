@@ -61,6 +61,7 @@ export const words: Sentences<typeof english> = {
     comesIn: 'Miben érkezik',
     purged: 'Kiürítve',
     readying: 'Második feederhez',
+    onTop: 'Másik paszta tetejére',
     replaces: 'Ennek helyén',
     tray: 'Tálcák',
     tube: 'Rudak',

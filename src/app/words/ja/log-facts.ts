@@ -61,6 +61,7 @@ const names: Readonly<Record<FactName, string>> = {
   comesIn: '荷姿',
   purged: '空にした',
   readying: '予備フィーダー用',
+  onTop: 'ほかのクリームはんだの上',
   replaces: '置き換え元',
   tray: 'トレイ',
   tube: 'スティック',

@@ -61,6 +61,7 @@ const names: Readonly<Record<FactName, string>> = {
   comesIn: '포장',
   purged: '비움',
   readying: '두 번째 피더용',
+  onTop: '다른 솔더 페이스트 위',
   replaces: '대체 대상',
   tray: '트레이',
   tube: '튜브',

@@ -56,6 +56,7 @@ const namesPl: Readonly<Record<FactName, string>> = {
   comesIn: 'Opakowanie',
   purged: 'Opróżniono',
   readying: 'Dla drugiego podajnika',
+  onTop: 'Na wierzch innej pasty',
   replaces: 'Zamiast',
   tray: 'Tacki',
   tube: 'Tuby',

@@ -56,6 +56,7 @@ const namesPt: Readonly<Record<FactName, string>> = {
   comesIn: 'Embalagem',
   purged: 'Esvaziado',
   readying: 'Para um segundo feeder',
+  onTop: 'Por cima de outra pasta',
   replaces: 'No lugar de',
   tray: 'Bandejas',
   tube: 'Tubos',

@@ -56,6 +56,7 @@ const namesVi: Readonly<Record<FactName, string>> = {
   comesIn: 'Đóng gói',
   purged: 'Đã đổ hết',
   readying: 'Cho feeder thứ hai',
+  onTop: 'Lên trên kem hàn khác',
   replaces: 'Thay cho',
   tray: 'Khay',
   tube: 'Ống',

@@ -61,6 +61,7 @@ const names: Readonly<Record<FactName, string>> = {
   comesIn: '包装',
   purged: '已清空',
   readying: '用于第二把飞达',
+  onTop: '加在其他锡膏上',
   replaces: '替换',
   tray: '托盘',
   tube: '料管',
