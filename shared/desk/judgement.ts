@@ -198,7 +198,7 @@ function kindFacts(
   { act, setup, slot, feeder, reel }: VerdictOn,
 ): Pick<PayloadOf<'reel.verified'>, 'comesIn' | 'replaces'> {
   if (slot === null || act === 'sweep') return {};
-  const kind = kindComing(floor, { line, setup, slot, feeder, reel: reel.reel });
+  const kind = kindComing(floor, { act, line, setup, slot, feeder, reel: reel.reel });
   const there = floor.slots.get(slotKey(line, slot));
   return {
     ...(kind === 'tape' ? {} : { comesIn: kind }),

@@ -57,10 +57,14 @@ export function kindListed(state: Pick<FloorState, 'listed'>, part: string | nul
   return kind === 'tape' ? null : kind;
 }
 
-/** What is put on a slot by this scan: the package's own kind, else the slot's, the feeder's, the part's by the list, else that of what stands there. */
+/**
+ * What is put on a slot by this scan: the package's own kind, else the slot's, the feeder's, the part's by the list, else that of what stands there. Of
+ * those but the first none counts that is not added as `act` adds: what is spliced onto a tape is tape, whatever a list says.
+ */
 export function kindComing(
   state: FloorState,
   of: {
+    readonly act: VerifyAct;
     readonly line: string;
     readonly setup: string;
     readonly slot: string;
@@ -68,14 +72,17 @@ export function kindComing(
     readonly reel: string | null;
   },
 ): PackageKind {
+  const said = kindOfPackage(state, of.reel);
+  if (said !== null) return said;
   const there = state.slots.get(slotKey(of.line, of.slot));
-  return (
-    kindOfPackage(state, of.reel) ??
+  const standing = there ? kindOnSlot(there) : 'tape';
+  const expected =
     kindWanted(state, of.setup, of.slot) ??
     feederTakes(state, of.feeder) ??
     kindListed(state, wantedOn(state, of.setup, of.slot)?.part ?? null) ??
-    (there ? kindOnSlot(there) : 'tape')
-  );
+    standing;
+  const isAdded = of.act === 'splice' || of.act === 'refill';
+  return isAdded && moreBy(expected) !== of.act ? standing : expected;
 }
 
 /** What a feeder feeds from by its type; null where that does not say. */

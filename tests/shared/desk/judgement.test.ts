@@ -6,7 +6,8 @@ import { type DeskView, emptyDesk, type ReelInHand } from '../../../shared/desk/
 import { takeScan } from '../../../shared/desk/take-scan.ts';
 import type { Scan } from '../../../shared/labels/scan.ts';
 import { verifyReel } from '../../../shared/verdict/verify.ts';
-import { beginStory, startMs, tellPlant } from '../floor/story.ts';
+import { payloadExamples } from '../floor/examples.ts';
+import { beginStory, startMs, tellPlant, verified } from '../floor/story.ts';
 
 const scan = (text: string): Scan => ({
   codes: [{ text, format: null, symbologyId: null }],
@@ -38,6 +39,33 @@ describe('judgeReel()', () => {
       kind: 'reel.verified',
       payload: { slot: 'M1-F-001', part: 'R-999', reel: 'K-NEW', verdict: 'refused', codes: [label] },
     });
+  });
+
+  test('takes what is spliced onto a tape for tape, and what is poured over bulk for bulk, whatever a list says', () => {
+    for (const [standing, listed, act, comesIn] of [
+      ['tape', 'bulk', 'splice', undefined],
+      ['bulk', 'tube', 'refill', 'bulk'],
+      // One tray or tube is taken off for the other: the list says what comes.
+      ['tray', 'tube', 'exchange', 'tube'],
+    ] as const) {
+      const story = beginStory();
+      tellPlant(story);
+      const [part] = payloadExamples['parts.listed'].parts;
+      if (part === undefined) throw new Error('a part must be listed');
+      story.tell('parts.listed', { source: 'list', parts: [{ ...part, part: 'R-100', comesIn: listed }] });
+      const facts = { reel: 'K-OLD', ...(standing === 'tape' ? {} : { comesIn: standing }) };
+      story.tell('reel.verified', verified('M1-F-001', 'R-100', facts));
+      const seen = { floor: story.floor(), line: 'L1' };
+      const label = '[)>\x1e06\x1dPR-100\x1dQ5000\x1d1TLOT7\x1d3SK-NEW\x1e\x04';
+      const at = { ...emptyDesk, slot: 'M1-F-001', atSlot: true };
+      const { reel } = takeScan(at, scan(label), seen);
+      if (reel === null) throw new Error('the label is whole');
+      const judged = judgeReel(seen, { ...at, slot: 'M1-F-001', reel }, startMs);
+      expect(judged.act).toBe(act);
+      const [verdict] = judged.drafts;
+      if (verdict?.kind !== 'reel.verified') throw new Error('the verdict comes first');
+      expect(verdict.payload.comesIn).toBe(comesIn);
+    }
   });
 
   test('refuses a line without a setup', () => {

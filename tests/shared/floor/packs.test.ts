@@ -84,7 +84,7 @@ describe('what a package is', () => {
 
   test('comes of the package, else of the sheet, else of what stands there', () => {
     const story = plant();
-    const asked = { line: 'L1', setup: 'brook-top-a', slot, feeder: 'F1', reel: 'A' };
+    const asked = { act: 'load' as const, line: 'L1', setup: 'brook-top-a', slot, feeder: 'F1', reel: 'A' };
     expect(kindComing(story.floor(), asked)).toBe('tape');
     const [example] = payloadExamples['parts.listed'].parts;
     if (example === undefined) throw new Error('a part must be listed');
