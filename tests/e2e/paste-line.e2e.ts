@@ -36,3 +36,36 @@ it('paste that is near its time, then over it, is told on its line, and a lead d
     expect(held?.payload).toMatchObject({ jar: 'J-0417', lot: 'LP-2231', reasons: ['stencil-over'] });
   });
 });
+
+it('what was told to have come off is off, though the jar that was to go on is held and nobody decides', async () => {
+  await demo.onTablet(async ({ page }) => {
+    await pass(page, 2 * 3_600_000);
+    await signIn(page, 'BADGE-2201');
+    await page.getByTestId('stencil-jars').click();
+    const [old, next] = [page.getByTestId('jar-J-0417'), page.getByTestId('jar-J-0500')];
+    await old.click();
+    await page.getByTestId('jar-off').click();
+    // It may be opened once it has thawed for long enough.
+    await scan(page, reelLabel({ P: 'SP-4405', '1T': 'LP-2240', '3S': 'J-0500' }));
+    await page.getByTestId('jar-new').click();
+    await next.click();
+    await page.getByTestId('jar-out').click();
+    await pass(page, 5 * 3_600_000);
+    await signIn(page, 'BADGE-2201');
+    for (const step of ['opened', 'on']) {
+      await next.click();
+      await page.getByTestId(`jar-${step}`).click();
+    }
+    await old.click();
+    await page.getByTestId('jar-on').click();
+    await page.getByTestId('jar-cleared').click();
+    await expect.poll(() => page.locator('dialog[open]').textContent()).toContain('A lead decides');
+    await page.keyboard.press('Escape');
+    await expect.poll(() => next.textContent()).not.toContain('on the stencil');
+    const told = (await ownEntries(page, 'jar.told')).map(({ payload }) => [payload['jar'], payload['says']]);
+    expect(told.slice(-2)).toEqual([
+      ['J-0500', 'on'],
+      ['J-0500', 'off'],
+    ]);
+  });
+});

@@ -16,7 +16,7 @@ import { Dialog } from '../../ui/Dialog.tsx';
 import { pasteWords } from '../../words/paste.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatDay, say } from '../../words/words.ts';
-import { cameOffDrafts, type JarStep, jarAt, stepDraft } from './jar-drafts.ts';
+import { chosenDrafts, type JarStep, jarAt, stepDraft } from './jar-drafts.ts';
 
 /** Where a jar is, what is wrong with it, and until when it is good. */
 export function StandText({ stand }: { readonly stand: JarStand }) {
@@ -66,16 +66,14 @@ export function JarDialog({ jar, onClose }: JarDialogProps) {
   const stand = jarStand(floor, jar, { nowMs, today: plantDay(floor, line ?? '', nowMs) });
   const at = jarAt(floor, jar, stand.line ?? line);
   const { others, isThere } = at;
-  const drafts = (step: JarStep): DraftEntry[] => {
-    const from = formatMoment(app.clock.nowMs());
-    return [...cameOffDrafts(at, step, from), stepDraft(at, step, from)];
-  };
+  const now = () => formatMoment(app.clock.nowMs());
   const facts = { jar: jar.jar, line, lot: jar.lot, reasons: [...stand.faults] };
   const choose = (step: JarStep) => {
     // What is out of time is kept off the stencil, and not opened while it is cold.
     const isKept = (step.says === 'on' || step.says === 'opened') && stand.faults.length > 0;
-    if (isKept) app.record([{ kind: 'jar.held', payload: facts }], { next: () => setHeld(step) });
-    else app.record(drafts(step), { next: onClose });
+    const held: DraftEntry | null = isKept ? { kind: 'jar.held', payload: facts } : null;
+    const next = isKept ? () => setHeld(step) : onClose;
+    app.record(chosenDrafts(at, step, { held, from: now() }), { next });
   };
   const press = (says: JarSays) => {
     if (says === 'on' && others.length > 0) setAsked(true);
@@ -92,7 +90,7 @@ export function JarDialog({ jar, onClose }: JarDialogProps) {
         onClose={onClose}
         onDecide={(lead, reason) => {
           const payload = { ...facts, reason, by: lead.person.person };
-          app.record([{ kind: 'jar.let', payload }, ...drafts(held)], { next: onClose });
+          app.record([{ kind: 'jar.let', payload }, stepDraft(at, held, now())], { next: onClose });
         }}
       >
         <p>

@@ -1,4 +1,5 @@
-// What the log is told when a person takes a step with a jar of paste: what came off the stencil before it, and the step itself.
+// What the log is told when a person takes a step with a jar of paste: what came off the stencil before it, and the step itself or what keeps
+// the jar from it.
 
 import type { Jar } from '../../../../shared/floor/fold-paste.ts';
 import type { DraftEntry } from '../../../../shared/floor/kinds.ts';
@@ -31,10 +32,19 @@ export function jarAt(floor: FloorState, jar: Jar, line: string | null): JarAt {
   return { jar, line, others, isThere: others.length < onStencil.length };
 }
 
-/** What comes off the stencil by a step besides the jar itself. `from`: a moment, ISO 8601. */
-export function cameOffDrafts({ others, isThere, line }: JarAt, step: JarStep, from: string): DraftEntry[] {
+/**
+ * What is told once a person chose a step. `held`: what says that the jar is kept from it until a lead decides; null where nothing keeps it. What came off the
+ * stencil did so whether or not this jar goes on. `from`: a moment, ISO 8601.
+ */
+export function chosenDrafts(
+  at: JarAt,
+  step: JarStep,
+  { held, from }: { readonly held: DraftEntry | null; readonly from: string },
+): readonly DraftEntry[] {
+  const { others, isThere, line } = at;
   const isOff = step.there === 'came-off' || (step.says === 'off' && isThere);
-  return isOff ? others.map((each) => told(each, { says: 'off' }, { line, from })) : [];
+  const off = isOff ? others.map((each) => told(each, { says: 'off' }, { line, from })) : [];
+  return [...off, held ?? stepDraft(at, step, from)];
 }
 
 /** The step itself. `from`: a moment, ISO 8601. */
