@@ -1,10 +1,12 @@
 // A long list drawn piece by piece: a few rows first, the others a piece with each frame that follows, so that a letter typed into a search
 // is on the screen before the list's end is. All rows come to stand in the page, for a finger that scrolls, a keyboard, a screen reader and paper
-// alike. Refused: rows in view alone, since a reader that walks the list, or a search of the page, would find its end missing.
+// alike; where it is printed before, the rest of it is drawn at once. Refused: rows in view alone, since a reader that walks the list, or a search of the page, would find its end missing.
 
 import type { VNode } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { afterPaint } from './device/after-paint.ts';
+import { printsLabels } from './device/prints-labels.ts';
+import { drawNow } from './draw-now.ts';
 
 /** So many rows are drawn at once: a cheap tablet draws them, with the screen around them, in less than a finger notices; a screen of them takes three frames. */
 export const ROWS_AT_ONCE = 4;
@@ -30,10 +32,12 @@ export function LongRows<T>(props: LongRowsProps<T>) {
   const drawn = useRef<Drawn<T> | null>(null);
   const isDue = useRef(false);
   const [, drawAnew] = useState(0);
+  const isOnPaper = useOnPaper(() => drawAnew((times) => times + 1));
+  const piece = isOnPaper.current ? props.items.length : ROWS_AT_ONCE;
   // Handed down anew, the list may have changed in every row; drawn anew by itself, it only goes on.
   if (drawn.current?.of !== props)
-    drawn.current = nextPiece({ of: props, rows: carriedOver(drawn.current, props), upTo: 0 });
-  else if (isDue.current) drawn.current = nextPiece(drawn.current);
+    drawn.current = nextPiece({ of: props, rows: carriedOver(drawn.current, props), upTo: 0 }, piece);
+  else if (isDue.current || isOnPaper.current) drawn.current = nextPiece(drawn.current, piece);
   isDue.current = false;
   const { rows, upTo } = drawn.current;
   const isOver = upTo >= props.items.length;
@@ -48,6 +52,28 @@ export function LongRows<T>(props: LongRowsProps<T>) {
   return <>{props.items.flatMap((item) => rows.get(props.keyOf(item)) ?? [])}</>;
 }
 
+/** True while the browser prints the page, and not labels; the list is drawn anew as that begins. */
+function useOnPaper(drawAnew: () => void): { readonly current: boolean } {
+  const isOnPaper = useRef(false);
+  useLayoutEffect(() => {
+    const begin = () => {
+      if (printsLabels()) return;
+      isOnPaper.current = true;
+      drawNow(drawAnew);
+    };
+    const over = () => {
+      isOnPaper.current = false;
+    };
+    addEventListener('beforeprint', begin);
+    addEventListener('afterprint', over);
+    return () => {
+      removeEventListener('beforeprint', begin);
+      removeEventListener('afterprint', over);
+    };
+  }, []);
+  return isOnPaper;
+}
+
 /** Rows of the list before that stand in this one too. */
 function carriedOver<T>(before: Drawn<T> | null, { items, keyOf }: LongRowsProps<T>): Map<string, VNode> {
   const rows = new Map<string, VNode>();
@@ -60,8 +86,8 @@ function carriedOver<T>(before: Drawn<T> | null, { items, keyOf }: LongRowsProps
   return rows;
 }
 
-function nextPiece<T>({ of, rows, upTo }: Drawn<T>): Drawn<T> {
-  const until = upTo + ROWS_AT_ONCE;
+function nextPiece<T>({ of, rows, upTo }: Drawn<T>, length: number): Drawn<T> {
+  const until = upTo + length;
   for (const item of of.items.slice(upTo, until)) rows.set(of.keyOf(item), of.draw(item));
   return { of, rows, upTo: until };
 }

@@ -5,7 +5,7 @@ import { type ComponentChild, render } from 'preact';
 import { type Paper, pagesOf } from '../../../shared/labels/label-paper.ts';
 import { FaceDrawing, type ReadyLabel } from './Face.tsx';
 import './sheet.css';
-import { setPrintsLabels } from './prints-labels.ts';
+import { setPrintsLabels } from '../device/prints-labels.ts';
 
 /** How this tablet's printer wants it. */
 export interface PrinterWants {

@@ -16,10 +16,18 @@ const { debounceRendering: debounce } = options;
 const frames: (() => void)[] = [];
 /** Drawings that wait until what is being done is done. */
 const drawings: (() => void)[] = [];
+/** Tells that the browser prints. */
+let browser = new EventTarget();
+let printsLabels = false;
 
 beforeEach(() => {
   vi.useFakeTimers();
-  vi.stubGlobal('document', smallDocument);
+  printsLabels = false;
+  const body = { classList: { contains: () => printsLabels } };
+  vi.stubGlobal('document', Object.assign(Object.create(smallDocument), { body }));
+  browser = new EventTarget();
+  vi.stubGlobal('addEventListener', browser.addEventListener.bind(browser));
+  vi.stubGlobal('removeEventListener', browser.removeEventListener.bind(browser));
   frames.length = 0;
   vi.stubGlobal('requestAnimationFrame', (work: () => void) => void frames.push(work));
   drawings.length = 0;
@@ -64,6 +72,9 @@ function page() {
         vi.advanceTimersByTime(1); // no browser here that tells when it is idle
         settle();
       }),
+    /** What was drawn when the browser took the page to paper: it waits for nothing that comes later. */
+    print: () => counted(() => void browser.dispatchEvent(new Event('beforeprint'))),
+    printed: () => void browser.dispatchEvent(new Event('afterprint')),
     rows: () => root.childNodes.map((row) => row.textContent),
   };
 }
@@ -101,6 +112,30 @@ test('LongRows() draws one piece between two frames, however often the list is h
   expect([show(list), show([...list]), show([...list])]).toEqual(Array(3).fill(ROWS_AT_ONCE));
   expect(rows()).toHaveLength(ROWS_AT_ONCE);
   expect(paint()).toBe(ROWS_AT_ONCE);
+});
+
+test('LongRows() stands whole on paper, with what changed just before', () => {
+  const list = items(Array.from({ length: 3 * ROWS_AT_ONCE + 1 }, (_, at) => at));
+  const { show, paint, print, printed, rows } = page();
+  show(list);
+  expect(print()).toBe(list.length - ROWS_AT_ONCE);
+  expect(rows()).toEqual(text(list));
+  // What is handed down while the page is on its way to paper comes whole too.
+  const newer = items(Array.from({ length: 4 * ROWS_AT_ONCE }, (_, at) => at + 2));
+  expect(show(newer)).toBe(newer.length);
+  expect(rows()).toEqual(text(newer));
+  printed();
+  expect(show([...list])).toBe(ROWS_AT_ONCE);
+  while (paint() > 0);
+  expect(rows()).toEqual(text(list));
+});
+
+test('LongRows() draws no more than a piece where labels are printed', () => {
+  const list = items(Array.from({ length: 3 * ROWS_AT_ONCE }, (_, at) => at));
+  const { show, print } = page();
+  show(list);
+  printsLabels = true;
+  expect(print()).toBe(0);
 });
 
 test('LongRows() ends with the newest list whole and in order, whenever another list came between', () => {

@@ -17,6 +17,7 @@ const waiting: (() => void)[] = [];
 
 beforeEach(() => {
   vi.stubGlobal('document', smallDocument);
+  vi.stubGlobal('addEventListener', () => undefined);
   waiting.length = 0;
   vi.useFakeTimers();
   vi.stubGlobal('requestAnimationFrame', (work: () => void) => void waiting.push(work));
