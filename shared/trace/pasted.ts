@@ -11,15 +11,26 @@ import type { Stretch } from './stretches.ts';
 /** Where paste stands among the slots of an answer. */
 export const PASTE_SLOT = 'PASTE';
 
-/** Jars on stencils as stretches of panels. */
+/** Jars on stencils as stretches of panels. Cost: linear in runs; within one, by the square of the jars that it had. */
 export function pasteStretches(state: FloorState): readonly Stretch[] {
-  return [...state.pasted.values()].flatMap((onLine) =>
-    onLine.flatMap((pasted): readonly Stretch[] => {
-      const others = onLine.filter((other) => other !== pasted && other.run === pasted.run);
+  return [...state.pasted.values()].flatMap(byRun).flatMap((inRun) =>
+    inRun.flatMap((pasted): readonly Stretch[] => {
+      const others = inRun.filter((other) => other !== pasted);
       const stretch = stretchOf(state, pasted, mixedFrom(pasted, others));
       return stretch === null ? [] : [stretch];
     }),
   );
+}
+
+/** The jars of a line, those of each run by themselves. */
+function byRun(onLine: readonly PasteStretch[]): readonly (readonly PasteStretch[])[] {
+  const runs = new Map<string, PasteStretch[]>();
+  for (const pasted of onLine) {
+    const inRun = runs.get(pasted.run);
+    if (inRun) inRun.push(pasted);
+    else runs.set(pasted.run, [pasted]);
+  }
+  return [...runs.values()];
 }
 
 /** How far the run was counted when this paste first lay with another; null where it never did. */

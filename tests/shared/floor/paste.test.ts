@@ -6,7 +6,7 @@ import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import { jarStand, stencilJar } from '../../../shared/floor/paste.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { tracePanel, tracePlaces } from '../../../shared/trace/ask.ts';
-import { PASTE_SLOT } from '../../../shared/trace/pasted.ts';
+import { PASTE_SLOT, pasteStretches } from '../../../shared/trace/pasted.ts';
 import { traceLog } from '../../../shared/trace/stretches.ts';
 import { beginStory, counted, type Story, started, startMs, tellPlant } from './story.ts';
 
@@ -292,5 +292,27 @@ describe('the lots of paste on the trace', () => {
       expect(tracePlaces(traced(still), { lot, run: 'r2' })).toMatchObject([
         { sure: null, possible: { first: 1, last: 10 } },
       ]);
+  });
+
+  test('are looked at as often as there are runs, not by the square of a line’s life', () => {
+    const [like] = shift().floor().pasted.get('L1') ?? [];
+    if (like === undefined) throw new Error('a jar is on the stencil');
+    /** How often a fact of a jar is read, two jars a run. */
+    const readsOf = (runs: number) => {
+      let reads = 0;
+      const counted = (pasted: typeof like) =>
+        new Proxy(pasted, {
+          get: (of, name) => {
+            reads += 1;
+            return Reflect.get(of, name);
+          },
+        });
+      const onLine = Array.from({ length: 2 * runs }, (_, at) =>
+        counted({ ...like, run: `r${Math.floor(at / 2)}` }),
+      );
+      pasteStretches({ ...shift().floor(), pasted: new Map([['L1', onLine]]) });
+      return reads;
+    };
+    expect(readsOf(200)).toBeLessThan(2.1 * readsOf(100));
   });
 });
