@@ -142,6 +142,9 @@ describe('reels', () => {
       await goTo(page, 'stock');
       await page.getByTestId('pick-list').waitFor();
       await expect.poll(() => page.locator('.pick').count()).toBeGreaterThan(3);
+      // As close as the other lists of the screen.
+      const gap = await page.getByTestId('pick-list').evaluate((list) => getComputedStyle(list).rowGap);
+      expect(gap).toBe('8px');
       await page.getByTestId('stock-outlook').click();
       await expect.poll(() => page.getByTestId('reel-outlook').locator('.chain').count()).toBeGreaterThan(3);
       const known = (await readLog(page)).find(

@@ -148,7 +148,11 @@ function useLetGo(isShown: boolean, part: VNode): VNode | null {
       drawAnew((times) => times + 1);
     });
   }, [isShown]);
-  return isGone.current ? null : <div hidden={!isShown}>{part}</div>;
+  return isGone.current ? null : (
+    <div class="let-go" hidden={!isShown}>
+      {part}
+    </div>
+  );
 }
 
 /** What stands on paper above the list. Apart, as it looks at the clock: the lists below need not be drawn with each second. */
