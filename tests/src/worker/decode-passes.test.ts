@@ -58,6 +58,12 @@ function photograph(code: GrayImage, more: Partial<Shot>): GrayImage {
   return takePicture(sheet, shot, seededChance(3));
 }
 
+/** As a stacked code is printed: its rows are three modules high. */
+function threeHigh({ width, height, data }: GrayImage): GrayImage {
+  const tall = { data: new Uint8Array(3 * data.length), width, height: 3 * height };
+  return mapPixels(tall, (x, y) => data[Math.floor(y / 3) * width + x] ?? 0);
+}
+
 describe('createFramePasses()', () => {
   for (const turnDeg of [0, 17, 33, 45, 61, 90, 200, 305]) {
     it(`reads stripes turned by ${turnDeg} degrees within two frames`, () => {
@@ -94,6 +100,13 @@ describe('createFramePasses()', () => {
     const frame = photograph(code, { tiltDeg: 25, turnDeg: 65, blurPx: 0.95, noise: 5, pixelsPerMm: 10 });
     expect(textsOf(readOver([frame]))).toEqual([ENVELOPE]);
   });
+
+  for (const turnDeg of [15, 25])
+    it(`reads a stacked code of little more than a pixel a module, out of focus, turned by ${turnDeg} degrees`, () => {
+      const code = threeHigh(drawCode('pdf417', ENVELOPE, 3, { columns: 4 }));
+      const frame = photograph(code, { tiltDeg: 10, turnDeg, blurPx: 0.9, pixelsPerMm: 7 });
+      expect(textsOf(readOver([frame, frame]))).toEqual([ENVELOPE]);
+    });
 
   it('reads an inverted code', () => {
     const code = drawCode('datamatrix', ENVELOPE, 4);
