@@ -60,7 +60,7 @@ const SQUARES: readonly Way[] = [
 ];
 
 // Enlarged less, or sharpened less, a stacked code of little more than a pixel a module stays unread. Squares are not asked for:
-// measured, what was joined gave none that its parts had not given.
+// measured on Data Matrix, what was joined gave none that its parts had not given.
 const JOINED: readonly Way[] = [
   { name: 'joined-global', factor: 2, reach: 2, amount: 4, evenReach: 0, effort: CUT },
   { name: 'joined-local', factor: 2, reach: 3, amount: 2, evenReach: 0, effort: LOCAL },
@@ -126,8 +126,9 @@ function cutStripes(image: GrayImage, place: Place, { factor }: Way) {
 }
 
 function cutSquare(image: GrayImage, place: Place, { factor }: Way) {
-  // A quiet zone of one to four modules, and an edge that a place beside other print misses.
-  const margin = Math.max(14, 0.2 * Math.max(place.length, place.breadth));
+  // A quiet zone of one to four modules, and an edge that a place beside other print misses. With more
+  // around what was joined, a small stacked code that is out of focus stays unread.
+  const margin = place.kind === 'joined' ? 14 : Math.max(14, 0.2 * Math.max(place.length, place.breadth));
   return cutUpright(image, place, { factor, marginAlong: margin, marginAcross: margin, meanReach: 0 });
 }
 
