@@ -1,5 +1,6 @@
 // The paste on a line's stencil: the line says when its time ends before the run does, and once it is over; off the stencil it is held at its next use.
 
+import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { pass } from './support/clock.ts';
 import { ownEntries, reelLabel, scan, signIn } from './support/floor.ts';
@@ -7,6 +8,12 @@ import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo({ hash: '#/line' });
+
+/** Left alone for so long, nobody is signed in any more: once the tablet has seen that, somebody signs in again. */
+async function signInAgain(page: Page): Promise<void> {
+  await expect.poll(() => page.getByTestId('sign-in').textContent()).toContain('Sign in');
+  await signIn(page, 'BADGE-2201');
+}
 
 it('paste that is near its time, then over it, is told on its line, and a lead decides about its next use', async () => {
   await demo.onTablet(async ({ page }) => {
@@ -19,8 +26,7 @@ it('paste that is near its time, then over it, is told on its line, and a lead d
     await expect.poll(() => told.getAttribute('data-over')).toBe('true');
     expect(await told.textContent()).toContain('Paste J-0417 on the stencil: too long on the stencil.');
     await look(page, { where: 'line, paste out of time' });
-    // Left alone for so long, nobody is signed in any more.
-    await signIn(page, 'BADGE-2201');
+    await signInAgain(page);
     await page.getByTestId('stencil-jars').click();
     const row = page.getByTestId('jar-J-0417');
     await row.waitFor();
@@ -40,7 +46,7 @@ it('paste that is near its time, then over it, is told on its line, and a lead d
 it('what was told to have come off is off, though the jar that was to go on is held and nobody decides', async () => {
   await demo.onTablet(async ({ page }) => {
     await pass(page, 2 * 3_600_000);
-    await signIn(page, 'BADGE-2201');
+    await signInAgain(page);
     await page.getByTestId('stencil-jars').click();
     const [old, next] = [page.getByTestId('jar-J-0417'), page.getByTestId('jar-J-0500')];
     await old.click();
@@ -51,7 +57,7 @@ it('what was told to have come off is off, though the jar that was to go on is h
     await next.click();
     await page.getByTestId('jar-out').click();
     await pass(page, 5 * 3_600_000);
-    await signIn(page, 'BADGE-2201');
+    await signInAgain(page);
     for (const step of ['opened', 'on']) {
       await next.click();
       await page.getByTestId(`jar-${step}`).click();
