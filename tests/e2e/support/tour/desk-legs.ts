@@ -272,11 +272,14 @@ async function* traces(here: Here): AsyncGenerator<string> {
     await goThere(here, '#/log');
     await page.getByTestId('span-all').click();
     const row = page.locator(`[data-testid=entry][data-kind="${kind}"]`).first();
-    // However much was written since, and whatever shift it is.
+    // However much was written since, and whatever shift it is. Rows come piece by piece, and the button goes with its last press: it is
+    // pressed only where it is.
+    const older = page.getByTestId('older');
     for (;;) {
       await steady(page);
+      await row.or(older).first().waitFor();
       if (await row.isVisible()) break;
-      await page.getByTestId('older').click();
+      await older.evaluateAll(([button]) => (button as HTMLElement | undefined)?.click());
     }
     await row.click();
     await page.locator('dialog[open]').waitFor();
