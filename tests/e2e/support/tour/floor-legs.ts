@@ -344,8 +344,15 @@ async function* holds(here: Here): AsyncGenerator<string> {
 /** No run: what stands there before and while one is begun. */
 async function* noRun(here: Here): AsyncGenerator<string> {
   const { page } = here;
+  await goThere(here, '#/load');
+  await (await showSlot(page, 'M2-F-022')).click();
+  await page.getByTestId('slot-count').click();
+  await page.getByTestId('count-machine').click();
+  await page.getByTestId('count-field-parts').fill('12'); // far less than a run like the last one takes in its first minutes
+  await page.getByTestId('count-take').click();
   await goThere(here, '#/line');
   await endRun(page);
+  await page.getByTestId('short-M2-F-022').waitFor();
   yield 'line, no run';
   await openBy(here, 'run-start');
   yield 'start of a run';
