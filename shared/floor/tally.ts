@@ -43,8 +43,8 @@ export function countedSince(run: Pick<Run, 'counts' | 'done' | 'voids'>, sinceM
 }
 
 /**
- * The most panels that were counted since a moment and not taken back; where the run's kept counts do not reach back so far, those beyond
- * `doneThen`, the panels done then as they were written down (null = nobody wrote it: all).
+ * How many panels, at most, were counted since a moment and not taken back; where the run's kept counts do not reach back so far, all that are done
+ * now, or that were ever counted beyond `doneThen`, the panels done then as they were written down (null = nobody wrote it: all), if that is less.
  */
 export function doneSince(
   run: Pick<Run, 'counts' | 'done' | 'voids'>,
@@ -52,7 +52,8 @@ export function doneSince(
   doneThen: number | null,
 ): number {
   const { low, high } = tallyAt(run, sinceMs);
-  if (low < high) return Math.max(0, run.done - (doneThen ?? 0));
+  // What was taken back since may have been counted before the moment or after it: `done` alone would tell too few.
+  if (low < high) return Math.max(0, Math.min(run.done, tallyOf(run) - (doneThen ?? 0)));
   let off = 0;
   let end = low;
   for (const [before, panels] of [...run.voids].sort(([a], [b]) => a - b)) {

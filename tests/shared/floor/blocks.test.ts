@@ -144,6 +144,21 @@ describe('a lot that is blocked while it runs', () => {
     },
   );
 
+  test('is told with all panels since, also where those before it were taken back and no kept count reaches so far', () => {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('run.started', started('run-1'));
+    story.tell('panels.counted', counted('run-1', 100));
+    story.tell('reel.verified', {
+      ...verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'LOT7', run: 'run-1' }),
+      panels: 100,
+    });
+    block(story);
+    story.tell('panels.corrected', { run: 'run-1', line: 'L1', panels: 70, reason: 'counted twice' });
+    for (let at = 0; at < 201; at++) story.tell('panels.counted', counted('run-1', 1));
+    expect(blockedTapes(story.floor(), 'L1')).toMatchObject([{ sinceLoaded: 201, sinceBlocked: 201 }]);
+  });
+
   test('is found by a tablet that hears of the block late', () => {
     const story = running();
     const late = block(story, { tablet: 'T2', at: 100 });
