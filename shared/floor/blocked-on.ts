@@ -1,31 +1,30 @@
 // Which blocked reels stand on the slots of several lines, for a tablet that serves them? Lanes of one conveyor feed from the same slots: a reel is told
-// once, with the panels of all lanes that take from its slot, as any of them may carry its parts.
+// once, with the panels of all lanes that take from its slot, served by the tablet or not, as any of them may carry its parts.
 
 import { type BlockedTape, blockedTapes } from './blocks.ts';
+import { linesFeeding } from './lanes.ts';
 import { type FloorState, needKey } from './state.ts';
 import { perPanelOf } from './wanted.ts';
 
 /**
- * Blocked reels on the slots of several lines, each once: told of the first lane of its conveyor whose run takes from the slot, with the panels of all
- * that do; else of the first that builds something, else of the first.
+ * Blocked reels on the slots of several lines, each once: told of the first of these lines whose run takes from the slot, else of the first that
+ * builds something, else of the first; with the panels of all lanes of the conveyor that take from it, and the run of the first that does.
  */
 export function blockedOn(state: FloorState, lines: readonly string[]): readonly BlockedTape[] {
+  const all = new Set([...lines, ...lines.flatMap((line) => linesFeeding(state, line))]);
+  const takes = ({ run, slot }: BlockedTape) =>
+    perPanelOf(state, state.runs.get(run ?? '')?.setup ?? '', slot) > 0;
   const one = new Map<string, BlockedTape[]>();
-  for (const each of lines.flatMap((line) => blockedTapes(state, line))) {
+  for (const each of [...all].flatMap((line) => blockedTapes(state, line))) {
     const key = needKey(each.line, each.slot, each.tape.entry);
     one.set(key, [...(one.get(key) ?? []), each]);
   }
   return [...one.values()].flatMap((told) => {
-    const taking = told.filter(({ run, slot }) => takes(state, run, slot));
-    const first = taking[0] ?? told.find(({ run }) => run !== null) ?? told[0];
-    return first ? [taking.reduce(withPanels, { ...first, ...(taking[0] ? noPanels : {}) })] : [];
+    const served = told.filter(({ line }) => lines.includes(line));
+    const teller = served.find(takes) ?? served.find(({ run }) => run !== null) ?? served[0];
+    const [first, ...more] = told.filter(takes);
+    return teller ? [{ ...(first ? more.reduce(withPanels, first) : teller), line: teller.line }] : [];
   });
-}
-
-const noPanels = { sinceLoaded: 0, sinceBlocked: 0, wasThereBefore: false };
-
-function takes(state: FloorState, run: string | null, slot: string): boolean {
-  return perPanelOf(state, state.runs.get(run ?? '')?.setup ?? '', slot) > 0;
 }
 
 function withPanels(all: BlockedTape, lane: BlockedTape): BlockedTape {

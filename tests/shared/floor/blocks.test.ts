@@ -55,7 +55,7 @@ describe('a lot that is blocked while it runs', () => {
     block(story);
     for (const lines of [[lane2, 'L1'], ['L1', lane2], ['L1']])
       expect(blockedOn(story.floor(), lines)).toMatchObject([{ line: 'L1', slot: 'M1-F-001', run: 'run-1' }]);
-    expect(blockedOn(story.floor(), [lane2])).toMatchObject([{ line: lane2, run: null }]);
+    expect(blockedOn(story.floor(), [lane2])).toMatchObject([{ line: lane2, run: 'run-1', sinceBlocked: 0 }]);
   });
 
   test('is told of the lanes that take from its slot, with the panels of all of them', () => {
@@ -83,6 +83,28 @@ describe('a lot that is blocked while it runs', () => {
       ['L1', 'M1-F-001', 7],
       [lane2, 'M1-F-019', 4],
     ]);
+  });
+
+  test('is told with the panels of all lanes to a tablet that serves one of them', () => {
+    const lane2 = laneLine('L1', 2);
+    const story = running();
+    const setup = { line: lane2, setup: 'right' };
+    story.tell('line.defined', { line: lane2, name: 'Lane 2', zone: 'UTC', machines: [] });
+    const taken = [wantedSlot('M1-F-001', 'R-100')];
+    story.tell('setup.taken', { ...brookSetup, ...setup, slots: taken });
+    story.tell('run.started', started('r2', setup));
+    block(story);
+    story.tell('panels.counted', counted('run-1', 7));
+    story.tell('panels.counted', { ...counted('r2', 10), line: lane2 });
+    const told = (lines: readonly string[]) =>
+      blockedOn(story.floor(), lines).map(({ line, run, sinceBlocked }) => [line, run, sinceBlocked]);
+    expect(told(['L1'])).toEqual([['L1', 'run-1', 17]]);
+    expect(told([lane2])).toEqual([[lane2, 'r2', 17]]);
+    expect(told([lane2, 'L1'])).toEqual([[lane2, 'r2', 17]]);
+    story.tell('setup.taken', { ...brookSetup, ...setup, setup: 'other', slots: [] });
+    story.tell('run.started', started('r3', { ...setup, setup: 'other' }));
+    story.tell('panels.counted', { ...counted('r3', 10), line: lane2 });
+    expect(told([lane2])).toEqual([[lane2, 'run-1', 7]]);
   });
 
   test('is found in a joined tape too, and where it stood there in an earlier run', () => {
