@@ -3,12 +3,13 @@
 
 import { entryId } from '../log/entry.ts';
 import { compareText } from '../log/order.ts';
+import { withWhatMayComeBack } from './come-back.ts';
 import { type CountingEntry, countOf } from './counters.ts';
 import { defineLane } from './fold-lanes.ts';
 import type { EntryOf } from './kinds.ts';
 import { feedersOf } from './lanes.ts';
 import { noSkips, settleUse, usageOf } from './remaining.ts';
-import type { Conflict, FloorState, Run, SlotState } from './state.ts';
+import type { FloorState, Run, SlotState } from './state.ts';
 import { codeKey, tallyOf } from './tally.ts';
 import { turnGroup } from './turns.ts';
 import { perPanelOf } from './wanted.ts';
@@ -90,7 +91,7 @@ function startRun(state: FloorState, entry: EntryOf<'run.started'>): void {
   state.runs.set(run, started);
   state.current.set(line, run);
   state.chosen.set(line, setup);
-  changeSlots(state, line, (slot) => beginOn(slot, { run, isLane: feedersOf(line) !== line }));
+  withWhatMayComeBack(state, line, (slot) => beginOn(slot, { run, isLane: feedersOf(line) !== line }));
 }
 
 /** A slot from the start of a run on: the run of its own line has its place in it, that of another lane stands beside it. */
@@ -154,28 +155,11 @@ function endCurrent(state: FloorState, line: string, atMs: number): void {
   if (!run) return;
   // What one slot took may depend on another, so all are looked at as they were.
   const before = { ...state, slots: new Map(state.slots) };
-  changeSlots(state, line, (slot) =>
+  withWhatMayComeBack(state, line, (slot) =>
     isCountedBy(slot, run.run) ? without(settleUse(before, slot), run.run) : slot,
   );
   state.runs.set(run.run, { ...run, phase: 'ended', sinceMs: atMs, stops: closeStops(run, atMs) });
   state.current.delete(line);
-}
-
-/** Changes a line's slots, and with them what a correction or a lead's word may bring back later. */
-function changeSlots(state: FloorState, of: string, change: (slot: SlotState) => SlotState): void {
-  const line = feedersOf(of);
-  const changed = (slot: SlotState): SlotState => ({
-    ...change(slot),
-    before: slot.before && changed(slot.before),
-  });
-  for (const [key, slot] of state.slots) if (slot.line === line) state.slots.set(key, changed(slot));
-  for (const [key, { entry, was }] of state.takenOff) {
-    if (was.line === line) state.takenOff.set(key, { entry, was: changed(was) });
-  }
-  const inConflict = (conflict: Conflict): Conflict =>
-    conflict.line === line ? { ...conflict, choices: conflict.choices.map(changed) } : conflict;
-  for (const [key, conflict] of state.conflicts) state.conflicts.set(key, inConflict(conflict));
-  for (const [key, mended] of state.mended) state.mended.set(key, mended.map(inConflict));
 }
 
 /** A stop entered at `atMs`. It cannot have begun before the last panel, the stop before it or the start; a moment that nobody can read is none. */
@@ -260,7 +244,7 @@ function forgetCounts(state: FloorState, line: string, nowMs: number): void {
 /** Panels counted after their run's end took parts too; once another run goes on, from what has stood there since before it alone. */
 function useAfterEnd(state: FloorState, run: Run, panels: number): void {
   const setup = state.setups.get(run.setup);
-  changeSlots(state, run.line, (slot) => {
+  withWhatMayComeBack(state, run.line, (slot) => {
     // Of slots used in turn nobody knows which fed.
     const isOfNext = slot.atMs > run.sinceMs && state.current.has(run.line);
     if (isOfNext || !setup || turnGroup(setup, slot.slot).length > 0) return slot;

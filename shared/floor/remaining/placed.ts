@@ -1,7 +1,8 @@
 // How many placements has a slot given so far? Private to the door `remaining.ts`.
 
+import { withWhatMayComeBack } from '../come-back.ts';
 import { feedersOf, type LaneMark, runsBuilding } from '../lanes.ts';
-import { type FloorState, type SlotState, slotKey } from '../state.ts';
+import type { FloorState, SlotState } from '../state.ts';
 import { takenFrom, turnGroup } from '../turns.ts';
 import { perPanelOf } from '../wanted.ts';
 import type { Placed } from './finished.ts';
@@ -71,8 +72,8 @@ export function settleUse(state: FloorState, slot: SlotState): SlotState {
 }
 
 /**
- * Sets down what a slot and those that are used in turn with it have used, all at once: called before its tapes change, since what each took until
- * now depends on what the others had until now. Whoever holds the slot reads it anew.
+ * Sets down what a slot and those that are used in turn with it have used, all at once, and what whatever may come back to them would have: called
+ * before its tapes change, since what each took until now depends on what the others had until now. Whoever holds the slot reads it anew.
  */
 export function settleTurns(state: FloorState, line: string, slot: string): void {
   const setups = runsBuilding(state, line).flatMap((run) => state.setups.get(run.setup) ?? []);
@@ -86,15 +87,8 @@ export function settleTurns(state: FloorState, line: string, slot: string): void
       }
   };
   add(slot);
+  if (group.size === 0) return;
   // What one slot took depends on the others, so all are looked at as they were.
-  const settled = [...group].flatMap((address) => {
-    const there = state.slots.get(slotKey(line, address));
-    return there ? [settledWithBefore(state, there)] : [];
-  });
-  for (const each of settled) state.slots.set(slotKey(each.line, each.slot), each);
-}
-
-/** A slot with what it has used set down, and with it what may come back to it. */
-function settledWithBefore(state: FloorState, slot: SlotState): SlotState {
-  return { ...settleUse(state, slot), before: slot.before && settledWithBefore(state, slot.before) };
+  const asItWas = { ...state, slots: new Map(state.slots) };
+  withWhatMayComeBack(state, line, (each) => (group.has(each.slot) ? settleUse(asItWas, each) : each));
 }

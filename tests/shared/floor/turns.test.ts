@@ -6,6 +6,7 @@ import { partPerPanel, turnGroup } from '../../../shared/floor/turns.ts';
 import {
   beginStory,
   counted,
+  idOf,
   type Story,
   started,
   tellPlant,
@@ -116,6 +117,38 @@ describe('usedPlacements() in turn', () => {
     build(story, 50);
     expect(used(story, two)).toBe(100);
   });
+});
+
+const takeBack = (story: Story, of: string) =>
+  story.tell('entry.corrected', { of, line: 'L1', slot: null, reason: 'wrong slot' });
+
+test('what was taken off has given its share of what was built meanwhile, where that is taken back after a splice', () => {
+  const story = begun();
+  load(story, one, 'K1', 200);
+  load(story, two, 'K2', 2000);
+  build(story, 50); // 100 of the first's 200
+  const off = story.tell('reel.unloaded', unloaded(two, { reel: 'K2' }));
+  build(story, 100); // 200: the first had 100 left, the second would have given as many
+  load(story, one, 'K3', 1000, 'splice');
+  build(story, 100);
+  takeBack(story, idOf(off));
+  expect(used(story, two)).toBe(100);
+});
+
+test('what contradicted has given its share of what was built meanwhile, where a lead says later that it is there', () => {
+  const story = begun();
+  load(story, one, 'K1', 200);
+  const kept = idOf(load(story, two, 'K2', 2000));
+  build(story, 50);
+  load(story, two, 'K9', 2000);
+  build(story, 100);
+  load(story, one, 'K3', 1000, 'splice');
+  build(story, 100);
+  const [conflict] = story.floor().conflicts.values();
+  const settled = { conflict: conflict?.conflict ?? '', line: 'L1', slot: two, keep: kept } as const;
+  story.tell('conflict.settled', { ...settled, reason: 'looked', by: 'lea' });
+  expect(story.floor().slots.get(`L1/${two}`)?.tapes).toMatchObject([{ reel: 'K2' }]);
+  expect(used(story, two)).toBe(100);
 });
 
 describe('partPerPanel()', () => {
