@@ -2,12 +2,13 @@
 
 import { compareSlots } from './address.ts';
 import { lanesTaking, sharesSlots } from './lanes.ts';
+import { stencilJars } from './paste.ts';
 import type { FloorState } from './state.ts';
 import { wantedOn } from './wanted.ts';
 
 /**
- * Why a lane must stay for now. `reels`: slots that carry something for it alone. `open`: a changeover, a sweep, a hold, a handover that nobody took,
- * its counting station, a ready feeder or a cart of it.
+ * Why a lane must stay for now. `reels`: slots that carry something for it alone. `open`: a changeover, a checklist of no changeover, a sweep, a hold, a
+ * handover that nobody took, paste on its stencil, its counting station, a ready feeder or a cart of it.
  */
 export type LaneHeld =
   | { readonly why: 'runs' | 'open' }
@@ -30,8 +31,13 @@ export function laneHeld(state: FloorState, line: string): LaneHeld | null {
   const isOpen =
     state.counters.has(line) ||
     state.changing.has(line) ||
+    // A list of a changeover that is over stands on no screen: nobody could close it.
+    [...state.checklists.values()].some(
+      (list) => list.line === line && list.changeover === null && list.closedMs === null,
+    ) ||
     state.sweeps.get(line)?.endedMs === null ||
     state.handovers.get(line)?.at(-1)?.taken === null ||
+    stencilJars(state, line).length > 0 ||
     [...state.holds.values()].some(({ facts }) => facts.line === line) ||
     [...state.ready.values()].some((ready) => ready.line === line) ||
     [...state.carts.values()].some((places) => [...places.values()].some((place) => place.line === line));

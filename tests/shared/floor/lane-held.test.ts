@@ -133,3 +133,49 @@ test('laneHeld() names a changeover and a sweep while they go on', () => {
   story.tell('sweep.ended', { line: lane2, sweep: 's', seen: 0, missing: [] });
   expect(laneHeld(story.floor(), lane2)).toBeNull();
 });
+
+const open = { why: 'open' } as const;
+
+test('laneHeld() names a checklist until it is closed, but none of a changeover that is over, which nobody could close', () => {
+  const story = twoLanes();
+  const list = { ...payloadExamples['checklist.opened'], checklist: 'c', line: lane2 };
+  story.tell('checklist.opened', { ...list, changeover: null });
+  expect(laneHeld(story.floor(), lane2)).toEqual(open);
+  story.tell('checklist.closed', { ...payloadExamples['checklist.closed'], checklist: 'c', line: lane2 });
+  expect(laneHeld(story.floor(), lane2)).toBeNull();
+  const changeover = { changeover: 'x', line: lane2, setup: 'right', from: null, product: 'Fell' };
+  story.tell('changeover.began', { ...changeover, lastPanel: null });
+  story.tell('checklist.opened', { ...list, checklist: 'd', changeover: 'x' });
+  expect(laneHeld(story.floor(), lane2)).toEqual(open);
+  story.tell('changeover.dropped', { changeover: 'x', line: lane2, reason: 'put off' });
+  expect(laneHeld(story.floor(), lane2)).toBeNull();
+});
+
+test('laneHeld() names paste on its stencil until it came off; paste on that of the other lane keeps nothing', () => {
+  const story = twoLanes();
+  const told = payloadExamples['jar.told'];
+  story.tell('jar.known', payloadExamples['jar.known']);
+  story.tell('jar.told', told);
+  expect(laneHeld(story.floor(), lane2)).toBeNull();
+  story.tell('jar.told', { ...told, line: lane2 });
+  expect(laneHeld(story.floor(), lane2)).toEqual(open);
+  story.tell('jar.told', { ...told, says: 'off', line: lane2 });
+  expect(laneHeld(story.floor(), lane2)).toBeNull();
+});
+
+test('laneHeld() names a counting station, a feeder made ready and a cart until they are the lane’s no more', () => {
+  const story = twoLanes();
+  const ofLane = { line: lane2, setup: 'right', slot: 'M1-F-020' };
+  story.tell('line.counted-by', { line: lane2, station: 'exit' });
+  expect(laneHeld(story.floor(), lane2)).toEqual(open);
+  story.tell('line.counted-by', { line: lane2, station: null });
+  expect(laneHeld(story.floor(), lane2)).toBeNull();
+  story.tell('feeder.readied', { ...payloadExamples['feeder.readied'], ...ofLane });
+  expect(laneHeld(story.floor(), lane2)).toEqual(open);
+  story.tell('feeder.stripped', payloadExamples['feeder.stripped']);
+  expect(laneHeld(story.floor(), lane2)).toBeNull();
+  story.tell('cart.filled', { ...payloadExamples['cart.filled'], ...ofLane });
+  expect(laneHeld(story.floor(), lane2)).toEqual(open);
+  story.tell('cart.emptied', { cart: 'C1', line: lane2, slot: 'M1-F-020' });
+  expect(laneHeld(story.floor(), lane2)).toBeNull();
+});

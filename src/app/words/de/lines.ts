@@ -32,9 +32,9 @@ export const words: Sentences<typeof english> = {
     called: (line, number) => `${line}, Spur ${number}`,
     removeOf: (number) => `Spur ${number} entfernen`,
     held: {
-      runs: (lane) => `${lane} fertigt gerade. Beenden Sie erst den Auftrag.`,
+      runs: (lane) => `${lane} fertigt gerade. Beenden Sie erst ihren Lauf.`,
       reels: (slots) => `Nehmen Sie erst heraus, was nur diese Spur braucht: ${slots}.`,
-      open: 'Für diese Spur ist noch etwas offen: zurückgehaltene Rolle, Übergabe, Umrüstung, Zählstation, bereiter Feeder oder Wagen. Schließen Sie das zuerst ab.',
+      open: 'Für diese Spur ist noch etwas offen: Zurückgehaltenes, Übergabe, Umrüstung, Checkliste, Kontrollrunde, Paste, Zählstation, bereiter Feeder oder Wagen. Schließen Sie das zuerst ab.',
     },
   },
   picture: 'So sieht die Linie aus',

@@ -32,7 +32,7 @@ export const words = {
     held: {
       runs: (lane: string) => `${lane} is building. End its run first.`,
       reels: (slots: string) => `First take out what only this lane needs: ${slots}.`,
-      open: 'Something of this lane is still open: a reel on hold, handover, changeover, counting station, ready feeder or cart. Finish it first.',
+      open: 'This lane still has something open: hold, handover, changeover, checklist, sweep, paste, counting station, ready feeder or cart. Finish it first.',
     },
   },
   picture: 'What the line looks like',

@@ -34,7 +34,7 @@ export const words: Sentences<typeof english> = {
     held: {
       runs: (lane) => `${lane} está produciendo. Termine antes su serie.`,
       reels: (slots) => `Quite antes lo que solo necesita este carril: ${slots}.`,
-      open: 'Algo de este carril sigue abierto: una bobina retenida, un relevo, un cambio, una estación de conteo, un alimentador listo o un carro. Termínelo antes.',
+      open: 'Este carril tiene algo abierto: bobina retenida, relevo, cambio, lista, repaso, pasta, estación de conteo, alimentador listo o carro. Termínelo antes.',
     },
   },
   picture: 'Así queda la línea',

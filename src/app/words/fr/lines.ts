@@ -34,7 +34,7 @@ export const words: Sentences<typeof english> = {
     held: {
       runs: (lane) => `${lane} est en production. Terminez d’abord sa série.`,
       reels: (slots) => `Retirez d’abord ce dont seule cette voie a besoin : ${slots}.`,
-      open: 'Il reste quelque chose d’ouvert pour cette voie : bobine retenue, relève, changement de série, poste de comptage, feeder prêt ou chariot. Terminez cela d’abord.',
+      open: 'Encore ouvert pour cette voie : bobine retenue, relève, changement de série, liste, ronde, pâte, poste de comptage, feeder prêt, chariot. Terminez cela d’abord.',
     },
   },
   picture: 'À quoi ressemble la ligne',

@@ -34,7 +34,7 @@ export const words: Sentences<typeof english> = {
     held: {
       runs: (lane) => `${lane} éppen gyárt. Előbb fejezze be a futását.`,
       reels: (slots) => `Előbb vegye ki, ami csak ennek a sávnak kell: ${slots}.`,
-      open: 'Ennél a sávnál még nyitva van valami: visszatartott tekercs, átadás, átállás, számláló állomás, előkészített feeder vagy kocsi. Előbb azt fejezze be.',
+      open: 'Ennél a sávnál még nyitva van valami: visszatartott tekercs, átadás, átállás, ellenőrzőlista, bejárás, paszta, számláló állomás, előkészített feeder vagy kocsi. Előbb azt fejezze be.',
     },
   },
   picture: 'Így néz ki a sor',

@@ -36,7 +36,7 @@ export const words: Sentences<typeof english> = {
     held: {
       runs: (lane) => `${lane} produkuje. Najpierw zakończ serię.`,
       reels: (slots) => `Najpierw wyjmij to, czego potrzebuje tylko ten tor: ${slots}.`,
-      open: 'Coś na tym torze jest jeszcze otwarte: wstrzymana rolka, przekazanie, przezbrojenie, stacja licząca, gotowy podajnik lub wózek. Najpierw to zakończ.',
+      open: 'Na tym torze jest coś otwarte: wstrzymana rolka, przekazanie, przezbrojenie, checklista, przegląd, pasta, stacja licząca, gotowy podajnik lub wózek. Najpierw to zakończ.',
     },
   },
   picture: 'Jak wygląda linia',

@@ -34,7 +34,7 @@ export const words: Sentences<typeof english> = {
     held: {
       runs: (lane) => `${lane} está produzindo. Encerre antes a produção.`,
       reels: (slots) => `Retire antes o que só esta pista usa: ${slots}.`,
-      open: 'Algo desta pista ainda está aberto: rolo retido, passagem de turno, troca, estação de contagem, feeder pronto ou carrinho. Termine isso antes.',
+      open: 'Ainda aberto nesta pista: rolo retido, passagem de turno, troca, checklist, conferência, pasta, estação de contagem, feeder pronto ou carrinho. Termine isso antes.',
     },
   },
   picture: 'Como fica a linha',

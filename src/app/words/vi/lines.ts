@@ -33,7 +33,7 @@ export const words: Sentences<typeof english> = {
     held: {
       runs: (lane) => `${lane} đang chạy. Hãy kết thúc lượt chạy trước.`,
       reels: (slots) => `Trước hết hãy lấy ra những gì chỉ làn này cần: ${slots}.`,
-      open: 'Làn này còn việc chưa xong: cuộn bị giữ lại, bàn giao, đổi sản phẩm, trạm đếm, feeder đã sẵn hoặc xe. Hãy làm xong trước.',
+      open: 'Làn này còn việc chưa xong: cuộn bị giữ, bàn giao, đổi sản phẩm, checklist, rà chuyền, kem hàn, trạm đếm, feeder sẵn hoặc xe. Hãy làm xong trước.',
     },
   },
   picture: 'Chuyền trông như thế này',

@@ -33,7 +33,7 @@ export const words: Sentences<typeof english> = {
     held: {
       runs: (lane) => `${lane} 正在生产。请先结束生产。`,
       reels: (slots) => `请先取下只有此轨道需要的料：${slots}。`,
-      open: '此轨道还有未完成的事：暂扣料盘、交接、换线、计数站、已备好的飞达或料车。请先完成。',
+      open: '此轨道还有未完成的事：暂扣料盘、交接、换线、检查表、对料、锡膏、计数站、已备好的飞达或料车。请先完成。',
     },
   },
   picture: '产线的样子',
