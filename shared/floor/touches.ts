@@ -8,7 +8,7 @@ import { standingAt } from './lanes.ts';
 import { nameByEntry } from './reel-id.ts';
 import { type FloorState, slotKey } from './state.ts';
 import { tapeSlot } from './tape-slot.ts';
-import { turnGroup } from './turns.ts';
+import { turnsWith } from './turns.ts';
 
 /** What an entry touches. */
 export interface Touched {
@@ -163,12 +163,10 @@ function onSlots(
 ): Touched {
   const keys = of.slots.map((slot) => slotKey(line, slot));
   const there = keys.flatMap((key) => state.slots.get(key)?.tapes.map(({ reel }) => reel) ?? []);
-  const run = state.runs.get(state.current.get(line) ?? '');
-  const setup = run && state.setups.get(run.setup);
-  const group = setup ? of.slots.flatMap((slot) => turnGroup(setup, slot)) : [];
+  const group = new Set(of.slots.flatMap((slot) => [...turnsWith(state, line, slot)]));
   return {
     slots: keys,
-    computed: group.map((each) => slotKey(line, each.slot)),
+    computed: [...group].map((slot) => slotKey(line, slot)),
     reels: [...of.reels, ...there],
   };
 }

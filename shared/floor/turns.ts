@@ -3,6 +3,7 @@
 // last entry that touched one of them. Asking the machine was refused: nothing tells the log when it changes over.
 
 import type { SetupSlot } from './kinds.ts';
+import { runsBuilding } from './lanes.ts';
 import type { FloorState, Setup, SlotState } from './state.ts';
 import { slotKey } from './state.ts';
 import { perPanelOf } from './wanted.ts';
@@ -29,6 +30,29 @@ export function turnGroup(setup: Setup, slot: string): readonly SetupSlot[] {
     groupsBySetup.set(setup, groups);
   }
   return groups.get(slot) ?? [];
+}
+
+/**
+ * The slots whose use hangs on that of this one, itself among them, by address: those that any lane building from them uses in turn with it, and with
+ * those in turn. Empty where no lane uses it so. What is set down of one must be set down of all at once.
+ */
+export function turnsWith(
+  state: Pick<FloorState, 'current' | 'runs' | 'setups'>,
+  line: string,
+  slot: string,
+): ReadonlySet<string> {
+  const setups = runsBuilding(state, line).flatMap((run) => state.setups.get(run.setup) ?? []);
+  const found = new Set<string>();
+  const add = (address: string) => {
+    for (const setup of setups)
+      for (const each of turnGroup(setup, address)) {
+        if (found.has(each.slot)) continue;
+        found.add(each.slot);
+        add(each.slot);
+      }
+  };
+  add(slot);
+  return found;
 }
 
 /** Placements that a slot's tapes could still give when its figures were last set; Infinity where a count is unknown. */

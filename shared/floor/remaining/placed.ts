@@ -3,7 +3,7 @@
 import { withWhatMayComeBack } from '../come-back.ts';
 import { feedersOf, type LaneMark, runsBuilding } from '../lanes.ts';
 import type { FloorState, SlotState } from '../state.ts';
-import { takenFrom, turnGroup } from '../turns.ts';
+import { takenFrom, turnsWith } from '../turns.ts';
 import { perPanelOf } from '../wanted.ts';
 import type { Placed } from './finished.ts';
 import { addDoubt, noDoubt, noSkips, type PlacedDoubt, panelsBuilt } from './skips.ts';
@@ -76,17 +76,7 @@ export function settleUse(state: FloorState, slot: SlotState): SlotState {
  * before its tapes change, since what each took until now depends on what the others had until now. Whoever holds the slot reads it anew.
  */
 export function settleTurns(state: FloorState, line: string, slot: string): void {
-  const setups = runsBuilding(state, line).flatMap((run) => state.setups.get(run.setup) ?? []);
-  const group = new Set<string>();
-  const add = (address: string) => {
-    for (const setup of setups)
-      for (const each of turnGroup(setup, address)) {
-        if (group.has(each.slot)) continue;
-        group.add(each.slot);
-        add(each.slot);
-      }
-  };
-  add(slot);
+  const group = turnsWith(state, line, slot);
   if (group.size === 0) return;
   // What one slot took depends on the others, so all are looked at as they were.
   const asItWas = { ...state, slots: new Map(state.slots) };

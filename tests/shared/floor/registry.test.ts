@@ -33,13 +33,23 @@ import { foldStations } from '../../../shared/floor/fold-stations.ts';
 import { foldStore } from '../../../shared/floor/fold-store.ts';
 import { foldTapes } from '../../../shared/floor/fold-tapes.ts';
 import { type EntryKind, entryKinds, type FloorEntry, readFloorEntry } from '../../../shared/floor/kinds.ts';
+import { laneLine } from '../../../shared/floor/lanes.ts';
 import { foldPacks } from '../../../shared/floor/packs.ts';
 import { foldPeople } from '../../../shared/floor/people.ts';
 import { nothing, registry, touchesOf } from '../../../shared/floor/registry.ts';
-import { copyState, emptyState, type FloorState } from '../../../shared/floor/state.ts';
+import { copyState, emptyState, type FloorState, slotKey } from '../../../shared/floor/state.ts';
 import { type Entry, entryId } from '../../../shared/log/entry.ts';
 import { payloadExamples } from './examples.ts';
-import { beginStory, brookSetup, type Story, tellPlant } from './story.ts';
+import {
+  beginStory,
+  brookSetup,
+  counted,
+  type Story,
+  started,
+  tellPlant,
+  verified,
+  wantedSlot,
+} from './story.ts';
 
 /** The folds in the row in which every entry once went through all of them, each with the kinds that it takes. */
 const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry: never) => void])[] = [
@@ -219,6 +229,23 @@ describe('registry', () => {
     );
     expect([...entryKinds].filter((kind) => !seen.has(kind))).toEqual([]);
     expect(computed).toBeGreaterThan(0);
+  });
+
+  test('what another lane uses in turn with the slot is named too', () => {
+    const lane2 = laneLine('L1', 2);
+    const story = beginStory();
+    tellPlant(story);
+    const [one, two] = ['M1-F-001', 'M1-F-002'];
+    const slots = [one, two].map((slot, at) => wantedSlot(slot, 'R-100', { turn: at + 1 }));
+    story.tell('setup.taken', { ...brookSetup, setup: 'turns', line: lane2, slots });
+    story.tell('run.started', started('run-1'));
+    story.tell('run.started', started('run-2', { line: lane2, setup: 'turns' }));
+    story.tell('reel.verified', verified(one, 'R-100', { reel: 'K1', quantity: 40 }));
+    story.tell('reel.verified', verified(two, 'R-100', { reel: 'K2', line: lane2, setup: 'turns' }));
+    story.tell('panels.counted', { ...counted('run-2', 30), line: lane2 });
+    story.tell('reel.verified', verified(one, 'R-100', { reel: 'K3', act: 'splice' }));
+    const used = foldBoth(story.entries).state.slots.get(slotKey('L1', two))?.usedBefore;
+    expect(used).toBe(20); // of 60 placements the first slot gave 40
   });
 
   test('a simulated shift gives the state of all folds in their row, and names what it changes', () => {
