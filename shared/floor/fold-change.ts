@@ -127,6 +127,8 @@ function foldChangeover(state: FloorState, entry: ChangeoverEntry): void {
   }
   const changeover = state.changeovers.get(entry.payload.changeover);
   if (entry.kind === 'changeover.dropped') {
+    // A release is signed and stays, where another tablet drops what it does not know to be released.
+    if (changeover && changeover.releasedMs !== null) return;
     state.changeovers.delete(entry.payload.changeover);
     endChange(state, entry.payload.line, entry.payload.changeover);
     return;

@@ -1,8 +1,8 @@
 // What may leave the state of a changeover that is over? A plant that grows old has thousands of them, and each new tablet would be handed all answers
 // to all their steps. Method: by a rule of the entries alone, as a list is opened or a changeover begins: a week after its end a list keeps who
 // opened it and when it was closed, without its answers, which nothing can change any more; a changeover keeps, of what was measured, the newest of each
-// part, which the next measurement begins with. The answers themselves stay in the log. Refused: to drop lists and changeovers whole, since times are
-// compared with those of before, and an old entry of the log names its step by its list.
+// part, which the next measurement begins with, and nothing of what was looked at. All of it stays in the log. Refused: to drop lists and changeovers
+// whole, since times are compared with those of before, and an old entry of the log names its step by its list.
 
 import type { Changeover, ChangeState, Checklist } from './state-change.ts';
 

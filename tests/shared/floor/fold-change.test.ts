@@ -214,6 +214,17 @@ describe('foldChange() with changeovers', () => {
     expect(story.floor().changing.size).toBe(0);
   });
 
+  test('stays once it is released, where another tablet drops it', () => {
+    const story = beginStory();
+    begin(story);
+    story.tell('changeover.released', { changeover: 'ch-1', line: 'L1', by: 'lea', reason: '' }, { at: 900 });
+    const released = story.floor();
+    const dropped = { changeover: 'ch-1', line: 'L1', reason: 'job withdrawn' };
+    story.tell('changeover.dropped', dropped, { at: 950, tablet: 'T2' });
+    expect(story.floor()).toEqual(released);
+    expect(released.changeovers.get('ch-1')?.releasedBy).toBe('lea');
+  });
+
   test('keeps the newest measurement of a slot', () => {
     const story = beginStory();
     begin(story);

@@ -71,11 +71,7 @@ function tell(story: Story, { is, list, change: changeover, step, who: by, part 
     },
     look: () => story.tell('panel.looked', { ...panel, right: true, note: '' }),
     release: () => story.tell('changeover.released', { changeover, line, by, reason: 'good' }),
-    drop: () => {
-      const isReleased = story.floor().changeovers.get(changeover)?.releasedMs != null;
-      // What is released is over: no screen offers to drop it.
-      if (!isReleased) story.tell('changeover.dropped', { changeover, line, reason: 'other job' });
-    },
+    drop: () => story.tell('changeover.dropped', { changeover, line, reason: 'other job' }),
   };
   told[is]();
 }
