@@ -7,9 +7,9 @@ import { compareSlots, feederKey, isLaneBeside, positionsUnder } from '../floor/
 import { blockOn } from '../floor/blocks.ts';
 import { takenAs } from '../floor/fits.ts';
 import { sharesSlots, standingAt } from '../floor/lanes.ts';
-import { neededBy, slotKeptFor } from '../floor/slot-right.ts';
+import { isKeptFrom, neededBy, slotKeptFor } from '../floor/slot-right.ts';
 import type { CartPlace, FloorState, SlotState } from '../floor/state.ts';
-import { type LaneWant, lanesWanting } from '../floor/wanted.ts';
+import { lanesWanting } from '../floor/wanted.ts';
 import { loadedFeeders, widthOf } from './loaded.ts';
 
 /**
@@ -137,9 +137,4 @@ function leftTo(state: FloorState, { line, slot, part, setup }: CartPlace): stri
       !isKeptFrom(state, each),
   );
   return lane?.line ?? null;
-}
-
-/** True where a lane that builds nothing wants a slot that is kept for another: it has no say there. */
-function isKeptFrom(state: FloorState, { line, setup, wanted }: LaneWant): boolean {
-  return !state.current.has(line) && slotKeptFor(state, line, setup, wanted.slot) !== null;
 }

@@ -87,6 +87,11 @@ export function slotKeptFor(state: FloorState, line: string, setup: string, slot
   return wanted && slotLooker(state, line, setup)(wanted).keptFor;
 }
 
+/** True where a lane that builds nothing wants a slot that is kept for another lane: it has no say there, or the lane that runs would run dry. */
+export function isKeptFrom(state: FloorState, { line, setup, wanted }: LaneWant): boolean {
+  return !state.current.has(line) && slotKeptFor(state, line, setup, wanted.slot) !== null;
+}
+
 /** Looks at a whole line; without a known setup all that is loaded is surplus and in nobody's way. Cost: linear in slots, and sorting. */
 export function lookAtLine(state: FloorState, line: string, setup: string | null): LineLook {
   const slots = setup === null ? [] : walkingOrder(state, setup).map(slotLooker(state, line, setup ?? ''));

@@ -1,15 +1,14 @@
 // What do the other lanes of the conveyor say to a reel? A slot feeds all lanes, so the reel must be right for each product that takes from it.
 
 import { type FitReel, partFits } from '../floor/fits.ts';
-import { slotKeptFor } from '../floor/slot-right.ts';
+import { isKeptFrom, slotKeptFor } from '../floor/slot-right.ts';
 import { type FloorState, slotKey } from '../floor/state.ts';
 import { lanesWanting } from '../floor/wanted.ts';
 import { type Reason, reasonVerdicts } from './reasons.ts';
 
 /**
  * Why another lane cannot take the reel from the slot: a part that is wrong there refuses it, what a lead must decide there holds it. Empty
- * where no other lane takes anything from the slot. A lane that builds nothing has no say where the slot is kept from it: the lane that runs would
- * run dry. `known`: reasons given already, which are not given twice.
+ * where no other lane takes anything from the slot. A lane that a slot is kept from has no say. `known`: reasons given already, which are not given twice.
  */
 export function laneReasons(
   state: FloorState,
@@ -17,10 +16,11 @@ export function laneReasons(
   known: readonly Reason[],
 ): readonly Reason[] {
   const reasons: Reason[] = [];
-  for (const { line, setup, wanted } of lanesWanting(state, asked.line, asked.slot)) {
-    if (!state.current.has(line) && slotKeptFor(state, line, setup, asked.slot) !== null) continue;
+  for (const want of lanesWanting(state, asked.line, asked.slot)) {
+    if (isKeptFrom(state, want)) continue;
+    const { line, wanted } = want;
     const lane = state.lines.get(line)?.name ?? line;
-    for (const reason of partFits(state, { line, setup, wanted }, asked.reel).reasons) {
+    for (const reason of partFits(state, want, asked.reel).reasons) {
       const found = asked.reel.part ?? asked.reel.supplierPart;
       if (reasonVerdicts[reason.code] === 'refused')
         reasons.push({ code: 'wrong-for-lane', lane, slot: asked.slot, wanted: wanted.part, found });
