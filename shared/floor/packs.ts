@@ -1,11 +1,11 @@
 // What do the parts come in that a package holds, or that a slot is fed from? Method: what somebody said of the package itself, else what the slot
-// is fed from: as the sheet says it, as the feeder's type says it. What nobody said is tape. A tape is spliced; a tray or a tube is exchanged; what lies
-// loose is poured over what is left, and both are possible until the feeder was emptied out.
+// is fed from: as the sheet says it, as the feeder's type says it, as the plant's list says it of the part. What nobody said is tape. A tape is
+// spliced; a tray or a tube is exchanged; what lies loose is poured over what is left, and both are possible until the feeder was emptied out.
 
 import { typeOf } from './feeder-types.ts';
 import type { EntryOf } from './kinds.ts';
 import { type FloorState, type SlotState, slotKey, type Tape } from './state.ts';
-import type { PackageKind, VerifyAct } from './vocabulary.ts';
+import { joins, type PackageKind, type VerifyAct } from './vocabulary.ts';
 import { wantedOn } from './wanted.ts';
 
 /** Applies one entry to what packages are. */
@@ -46,15 +46,18 @@ export function kindOnSlot({ tapes }: Pick<SlotState, 'tapes'>): PackageKind {
   return tapes.at(-1)?.comesIn ?? 'tape';
 }
 
-/** What a slot is fed from by its setup's sheet; null where that does not say. */
-export function kindWanted(state: FloorState, setup: string, slot: string): PackageKind | null {
-  return wantedOn(state, setup, slot)?.comesIn ?? null;
-}
-
 /** What a part comes in by the plant's list, where that names something else than tape; null otherwise: most parts come on tape too. */
 export function kindListed(state: Pick<FloorState, 'listed'>, part: string | null): PackageKind | null {
   const kind = state.listed.get(part ?? '')?.comesIn ?? null;
   return kind === 'tape' ? null : kind;
+}
+
+/** What a package off the line counts as: as somebody said of it, else as the plant's list says of its part, else tape. */
+export function kindOfReel(
+  state: Pick<FloorState, 'packs' | 'listed'>,
+  { reel, part }: { readonly reel: string; readonly part: string | null },
+): PackageKind {
+  return kindOfPackage(state, reel) ?? kindListed(state, part) ?? 'tape';
 }
 
 /**
@@ -76,13 +79,10 @@ export function kindComing(
   if (said !== null) return said;
   const there = state.slots.get(slotKey(of.line, of.slot));
   const standing = there ? kindOnSlot(there) : 'tape';
+  const wanted = wantedOn(state, of.setup, of.slot);
   const expected =
-    kindWanted(state, of.setup, of.slot) ??
-    feederTakes(state, of.feeder) ??
-    kindListed(state, wantedOn(state, of.setup, of.slot)?.part ?? null) ??
-    standing;
-  const isAdded = of.act === 'splice' || of.act === 'refill';
-  return isAdded && moreBy(expected) !== of.act ? standing : expected;
+    wanted?.comesIn ?? feederTakes(state, of.feeder) ?? kindListed(state, wanted?.part ?? null) ?? standing;
+  return joins(of.act) && moreBy(expected) !== of.act ? standing : expected;
 }
 
 /** What a feeder feeds from by its type; null where that does not say. */

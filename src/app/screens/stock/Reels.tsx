@@ -3,7 +3,7 @@
 import { useComputed } from '@preact/signals';
 import { useMemo, useState } from 'preact/hooks';
 import { blockReasons } from '../../../../shared/floor/fits.ts';
-import { kindListed, kindOfPackage } from '../../../../shared/floor/packs.ts';
+import { kindListed, kindOfReel } from '../../../../shared/floor/packs.ts';
 import { hasOwnId } from '../../../../shared/floor/reel-id.ts';
 import type { Reel } from '../../../../shared/floor/state.ts';
 import { moistureOfParts, type PartMoistureKnown, reelLife } from '../../../../shared/moisture/reel-life.ts';
@@ -316,7 +316,7 @@ function ReelCount({ listed, onClose }: { readonly listed: Listed; readonly onCl
     <CountDialog
       what={reelName(reel.reel)}
       part={reel.part}
-      kind={kindOfPackage(floor, reel.reel) ?? kindListed(floor, reel.part) ?? 'tape'}
+      kind={kindOfReel(floor, reel)}
       pitchMm={setup?.slots.find((slot) => slot.part === reel.part)?.pitchMm ?? null}
       before={parts === null ? null : { parts, sd, basis: reel.at ? 'counted-down' : reel.basis }}
       fullReel={floor.fullReels.get(reel.part ?? '') ?? null}

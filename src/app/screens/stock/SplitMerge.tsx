@@ -5,7 +5,7 @@ import { blockOn } from '../../../../shared/floor/blocks.ts';
 import { whyNotMerged } from '../../../../shared/floor/fold-store.ts';
 import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import { packageIdOf } from '../../../../shared/floor/package-name.ts';
-import { kindListed, kindOfPackage } from '../../../../shared/floor/packs.ts';
+import { kindOfReel } from '../../../../shared/floor/packs.ts';
 import { holdsBadge } from '../../../../shared/floor/recognise.ts';
 import type { Reel } from '../../../../shared/floor/state.ts';
 import { entryId } from '../../../../shared/log/entry.ts';
@@ -42,7 +42,7 @@ export function SplitDialog({ reel, onClose }: ReelProps) {
     const left = most === null ? null : most - quantity;
     const { part, lot } = reel;
     const facts = { reel: reel.reel, part, lot, quantity, left, via: 'typed' as const };
-    const comesIn = kindOfPackage(floor, reel.reel) ?? kindListed(floor, part) ?? 'tape';
+    const comesIn = kindOfReel(floor, reel);
     const [written] = await app.write([
       (_, own) => ({ kind: 'reel.split', payload: { ...facts, into: packageIdOf(own) } }),
       // A piece of tape has no reel to stand on: it is known for what it is.
