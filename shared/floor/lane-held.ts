@@ -1,10 +1,10 @@
 // What keeps a further lane of a conveyor from being taken away? What it builds, and what would be left without a lane to answer for it.
 
 import { compareSlots } from './address.ts';
-import { lanesTaking, sharesSlots } from './lanes.ts';
+import { lanesTaking, standingAt } from './lanes.ts';
 import { stencilJars } from './paste.ts';
 import type { FloorState } from './state.ts';
-import { wantedOn } from './wanted.ts';
+import { lanesWanting, wantedOn } from './wanted.ts';
 
 /**
  * Why a lane must stay for now. `reels`: slots that carry something for it alone. `open`: a changeover, a checklist of no changeover, a sweep, a hold, a
@@ -19,14 +19,11 @@ export function laneHeld(state: FloorState, line: string): LaneHeld | null {
   if (state.current.has(line)) return { why: 'runs' };
   const setup = state.chosen.get(line) ?? '';
   const others = lanesTaking(state, line);
-  const slots = [...state.slots.values()].flatMap((loaded) => {
-    const { slot } = loaded;
-    const isOwn =
-      sharesSlots(loaded.line, line) &&
-      wantedOn(state, setup, slot) !== null &&
-      others.every((other) => wantedOn(state, other.setup, slot) === null);
-    return isOwn ? [slot] : [];
-  });
+  const slots = standingAt(state, line)
+    .map(({ slot }) => slot)
+    .filter(
+      (slot) => wantedOn(state, setup, slot) !== null && lanesWanting(state, line, slot, others).length === 0,
+    );
   if (slots.length > 0) return { why: 'reels', slots: slots.sort(compareSlots) };
   const isOpen =
     state.counters.has(line) ||

@@ -2,7 +2,7 @@
 // Method: a recipe belongs to a product's side where an engineer said so once, or where both have the same text. Else nobody knows, and that is
 // said too. Refused: names that are merely alike; a wrong program under a name that is nearly right is what this is for.
 
-import { buildingOn } from './building.ts';
+import { setupTaking } from './lanes.ts';
 import type { FloorState, Setup } from './state.ts';
 import type { Side } from './vocabulary.ts';
 
@@ -45,7 +45,7 @@ export function recipeKey(line: string, recipe: string): string {
 
 /** Stations of a line whose machines do not surely run what it builds, by name. None where nothing is chosen. Never throws. */
 export function recipesOn(state: FloorState, line: string): readonly RecipeDiffers[] {
-  const setup = state.setups.get(buildingOn(state, line)?.setup ?? state.chosen.get(line) ?? '');
+  const setup = state.setups.get(setupTaking(state, line) ?? '');
   if (!setup) return [];
   const wanted = sideOf(setup);
   return [...state.stations.values()].flatMap(({ station, line: its, recipe }) => {

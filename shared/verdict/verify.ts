@@ -8,7 +8,7 @@ import { typeOf } from '../floor/feeder-types.ts';
 import { ageReasons, blockReasons, type FitLife, partFits } from '../floor/fits.ts';
 import { careAfter, placedBy } from '../floor/fold-feeders.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
-import { sharesSlots } from '../floor/lanes.ts';
+import { sharesSlots, standingAt } from '../floor/lanes.ts';
 import { isOnLinePlace } from '../floor/place.ts';
 import { plantDay } from '../floor/plant-day.ts';
 import { hasOwnId, ownIdOf } from '../floor/reel-id.ts';
@@ -184,10 +184,9 @@ function lanesTaken(state: FloorState, question: VerifyQuestion, feeder: string)
   const { line, slot, act } = question;
   const carried =
     act === 'load' || act === 'exchange' ? onOtherPlaces(state, line, slot).map(({ place }) => place) : [];
-  const beside = [...state.slots.values(), ...carried].filter(
-    (there) => there.feeder === feeder && sharesSlots(there.line, line) && isLaneBeside(there.slot, slot),
-  );
-  return [...new Set(beside.map((there) => there.slot))].sort(compareSlots);
+  const there = [...standingAt(state, line), ...carried.filter((place) => sharesSlots(place.line, line))];
+  const beside = there.filter((each) => each.feeder === feeder && isLaneBeside(each.slot, slot));
+  return [...new Set(beside.map((each) => each.slot))].sort(compareSlots);
 }
 
 /** What carts carry for other slots than the one asked for; a place for that slot is the cart's load done by hand. */
