@@ -7,7 +7,7 @@ import { placeKey } from './address.ts';
 import { slotsOf } from './believed.ts';
 import type { PayloadOf } from './kinds.ts';
 import { sharesSlots } from './lanes.ts';
-import { type SlotAnswer, slotRight } from './slot-right.ts';
+import { type SlotAnswer, slotLooker, slotRight } from './slot-right.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
 import type { BelievedPlace } from './station-state.ts';
 import type { InterlockResult, InterlockWhy, UnsureResult } from './vocabulary.ts';
@@ -109,15 +109,15 @@ function rightForLanes(state: FloorState, line: string, setup: string, slot: str
   const isOthers = own === null || own === 'other-part' || own === 'wrong-feeder';
   if (!isOthers || (own !== null && state.current.has(line))) return own;
   const lanes = lanesWanting(state, line, slot);
+  if (lanes.length === 0) return own;
   const building = lanes.filter((lane) => state.current.has(lane.line));
   if (own !== null && building.length === 0) return own;
   const answers = (building.length > 0 ? building : lanes).map(
-    (lane) => slotRight(state, lane.line, lane.setup, slot) ?? 'empty',
+    (lane) => slotLooker(state, lane.line, lane.setup)(lane.wanted).is,
   );
   // What one of them builds with must be right for each that builds; what they are only loaded for, for one of them.
-  const isWrong = (answer: SlotAnswer) => answer !== 'right';
   if (building.length === 0 && answers.includes('right')) return 'right';
-  return answers.find(isWrong) ?? answers[0] ?? null;
+  return answers.find((answer) => answer !== 'right') ?? 'right';
 }
 
 /** The slot is right by the last verdict: is what the machine names that reel? */

@@ -333,8 +333,7 @@ function loadOf(
   const { pitchMm } = wanted;
   const kept = 1 - loss.mean;
   const { perPanel } = usage;
-  const use: SlotUse =
-    lanes.length === 0 ? { perPanel } : { perPanel, beside: besideOf(lanes, panelSeconds) };
+  const use: SlotUse = { perPanel, beside: besideOf(lanes, panelSeconds) };
   // What skipped boards leave open of the panels to come is a doubt of how many parts those take.
   const panels = Math.min(panelsLeft, panelsUntil(use, parts * kept));
   const sd = Math.hypot(estimate.countSd, usage.sdOf(panels) / kept);
