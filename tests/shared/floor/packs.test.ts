@@ -1,7 +1,7 @@
 // What packages come in, as the fold keeps it: exchange, refill, purge, counts.
 
 import { describe, expect, test } from 'vitest';
-import { kindComing, kindOnSlot, looseIn } from '../../../shared/floor/packs.ts';
+import { kindComing, kindOfReel, kindOnSlot, looseIn } from '../../../shared/floor/packs.ts';
 import { slotEstimate } from '../../../shared/floor/remaining.ts';
 import { slotKey } from '../../../shared/floor/state.ts';
 import { payloadExamples } from './examples.ts';
@@ -110,6 +110,22 @@ describe('what a package is', () => {
     expect(kindComing(story.floor(), asked)).toBe('bulk');
     story.tell('reel.packed', { reel: 'A', part: null, comesIn: 'tray', via: 'typed' });
     expect(kindComing(story.floor(), asked)).toBe('tray');
+  });
+
+  test('off the line it counts as somebody said of it, else as the list says of its part, else as tape', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const ic = { reel: 'K9', part: 'IC-7' };
+    expect(kindOfReel(story.floor(), ic)).toBe('tape');
+    const parts = payloadExamples['parts.listed'].parts.map((example) => ({
+      ...example,
+      part: ic.part,
+      comesIn: 'tray' as const,
+    }));
+    story.tell('parts.listed', { source: 'list', parts });
+    expect(kindOfReel(story.floor(), ic)).toBe('tray');
+    story.tell('reel.packed', { reel: 'K9', part: 'IC-7', comesIn: 'cut-tape', via: 'typed' });
+    expect(kindOfReel(story.floor(), ic)).toBe('cut-tape');
   });
 });
 
