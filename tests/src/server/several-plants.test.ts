@@ -95,6 +95,7 @@ describe.each(['sqlite', 'postgres'] as const)('two plants on %s', { timeout: 12
       tablet.start();
     }
     await until('the other’s', () => other.log.memory.acked['t1/e1'] === 4);
+    await until('the wait', () => mine.status()?.reason === 'too-often');
     expect(mine.log.memory.acked['t1/e1'] ?? 0).toBe(0);
     await brae.running.stop();
     other.log.write(2);
