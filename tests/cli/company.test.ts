@@ -73,7 +73,7 @@ beforeAll(async () => {
   second.tell('panels.counted', counted('r7', 12));
   // The last thing that the tablet wrote is signed by nobody yet.
   tarn = await openSite('Tarn Works', second, { unsigned: second.entries.slice(-1) });
-}, 60_000);
+});
 afterAll(async () => {
   await Promise.all([brae, tarn].map(({ server }) => server.stop()));
 });

@@ -16,10 +16,10 @@ import { call } from './call.ts';
 let postgres: TestPostgres | undefined;
 beforeAll(async () => {
   postgres = await startPostgres();
-}, 120_000);
+});
 afterAll(() => postgres?.stop());
 
-describe.each(['sqlite', 'postgres'] as const)('a month on %s', { timeout: 120_000 }, (kind) => {
+describe.each(['sqlite', 'postgres'] as const)('a month on %s', (kind) => {
   it('is written once it is over, checked, and read again together with others', async () => {
     const folder = newFolder();
     try {

@@ -19,7 +19,7 @@ const haproxy = '/usr/sbin/haproxy';
 let postgres: TestPostgres | undefined;
 beforeAll(async () => {
   postgres = await startPostgres();
-}, 120_000);
+});
 afterAll(() => postgres?.stop());
 
 interface Site {

@@ -36,7 +36,7 @@ async function middleOf(page: Page, testId: string): Promise<number> {
 }
 
 describe.each(sizes)('at $width × $height', (size) => {
-  it('every target is large enough for gloves, and whole', { timeout: 120_000 }, async () => {
+  it('every target is large enough for gloves, and whole', async () => {
     const { page, putAway } = await openSet(size, 'gloves-on', 'hand-left');
     const faults: string[] = [];
     const lookAt = async (where: string) => {
