@@ -1,5 +1,5 @@
-// What is read across a hall or on grey paper is told without colour: the shift's plots on the screen and as a picture, the lines on the wall
-// screen. Contrast of 3 to 1 for what must be seen: WCAG 2.2, 1.4.11.
+// What is read across a hall or on grey paper is told without colour: the shift's plots on the screen and as a picture, the lines, also on the
+// wall screen. Contrast of 3 to 1 for what must be seen: WCAG 2.2, 1.4.11.
 
 import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
@@ -169,7 +169,7 @@ async function alikeInGrey(page: Page, signs: Readonly<Record<string, string>>):
   return found;
 }
 
-it('the lines on the wall screen', async () => {
+it('the lines, on a tablet and on the wall screen', async () => {
   const tablet = await openTablet(browser, demo.url, { badge: 'BADGE-3301' });
   const { page } = tablet;
   const openLine = async (line: string) => {
@@ -194,6 +194,7 @@ it('the lines on the wall screen', async () => {
   await page.getByTestId('run-end-yes').click();
   await page.getByTestId('run-start').waitFor();
   await page.goto(`${demo.url}#/lines`);
+  expect(await statesApart(page, { each: '.line-row', named: 'data-state', by: '.st' })).toBe(3);
   await page.getByTestId('lines-wall').click();
   await page.getByTestId('screen-wall').waitFor();
   expect(await statesApart(page, { each: '.wall .line-row', named: 'data-state', by: '.st' })).toBe(3);
