@@ -3,9 +3,8 @@
 import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Entry } from '../../shared/log/entry.ts';
-import { entryText } from '../../shared/wire/signing.ts';
 import { makeTicket } from '../../src/server/codes.ts';
-import { newKey, toChecked } from '../contract/entries.ts';
+import { newKey, signedBy, toChecked } from '../contract/entries.ts';
 import {
   beginStory,
   counted,
@@ -37,9 +36,7 @@ async function openSite(
   const { store, context } = server.running;
   const key = newKey();
   await store.enrolTablet({ tablet: 'T1', name: 'Line 1', publicKey: key.publicKey }, Date.now());
-  const signed = story.entries.map((entry) =>
-    unsigned.includes(entry) ? entry : { ...entry, sig: key.sign(entryText(entry.hash)) },
-  );
+  const signed = story.entries.map((entry) => (unsigned.includes(entry) ? entry : signedBy(key, entry)));
   await store.append([{ sender: 'T1', entries: signed.map((entry) => toChecked(entry)) }], Date.now());
   const file = fileOf(await exported(server, 'json'));
   return { server, file, fingerprint: context.key.plant.fingerprint };
