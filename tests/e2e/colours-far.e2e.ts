@@ -9,7 +9,7 @@ import { statesApart, themes } from './support/apart.ts';
 import { startBrowser } from './support/browser.ts';
 import { drawn } from './support/clock.ts';
 import { type RunningDemo, startDemo } from './support/demo.ts';
-import { goOn, openTablet, reelLabel, scanAll, steady } from './support/floor.ts';
+import { endRun, goOn, openTablet, reelLabel, resumeRun, scanAll, steady } from './support/floor.ts';
 import { apart, silhouetteOf, withoutColour } from './support/silhouette.ts';
 import { contrast, type Rgb, type View, views } from './support/views.ts';
 
@@ -176,10 +176,7 @@ it('the lines, on a tablet and on the wall screen', async () => {
     await page.goto(`${demo.url}#/lines`);
     await steady(page);
     await page.getByTestId(`line-${line}`).click();
-    await page.getByTestId('runbar').waitFor();
-    const resume = page.getByTestId('run-resume');
-    if (await resume.isVisible()) await resume.click();
-    await page.getByTestId('run-stop').waitFor();
+    await resumeRun(page);
   };
   const stop = async (line: string) => {
     await openLine(line);
@@ -189,10 +186,8 @@ it('the lines, on a tablet and on the wall screen', async () => {
   };
   await openLine('L2');
   await stop('L3');
-  await stop('L4');
-  await page.getByTestId('run-end').click();
-  await page.getByTestId('run-end-yes').click();
-  await page.getByTestId('run-start').waitFor();
+  await openLine('L4');
+  await endRun(page);
   await page.goto(`${demo.url}#/lines`);
   expect(await statesApart(page, { each: '.line-row', named: 'data-state', by: '.st' })).toBe(3);
   await page.getByTestId('lines-wall').click();

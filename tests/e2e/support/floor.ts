@@ -355,13 +355,18 @@ export async function goTo(page: Page, screen: string): Promise<void> {
   await look(page, { where: screen });
 }
 
-/** Goes to the line and sees to it that the run is running: the demo's shift has stops of its own, as a real one has. */
-export async function keepRunning(page: Page): Promise<void> {
-  await goTo(page, 'line');
+/** On the line: sees to it that the run is running; the demo's shift has stops of its own, as a real one has. */
+export async function resumeRun(page: Page): Promise<void> {
   await page.getByTestId('runbar').waitFor();
   const resume = page.getByTestId('run-resume');
   if (await resume.isVisible()) await resume.click();
   await page.getByTestId('run-stop').waitFor();
+}
+
+/** Goes to the line and sees to it that the run is running. */
+export async function keepRunning(page: Page): Promise<void> {
+  await goTo(page, 'line');
+  await resumeRun(page);
 }
 
 /** Ends the demo's run, as its screens ask for it. */

@@ -2,7 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { waitReady } from '../browser.ts';
-import { pad, reelAct, scan } from '../floor.ts';
+import { pad, reelAct, resumeRun, scan } from '../floor.ts';
 
 /** A tablet on tour. */
 export interface Here {
@@ -73,9 +73,7 @@ export async function openReel({ page }: Here, act: 'air' | 'count', reel: strin
 export async function warn(here: Here): Promise<void> {
   const { page } = here;
   await goThere(here, '#/line');
-  await page.getByTestId('runbar').waitFor();
-  const resume = page.getByTestId('run-resume');
-  if (await resume.isVisible()) await resume.click();
+  await resumeRun(page);
   await openBy(here, 'plus-many');
   await pad(page, '150');
   await page.getByTestId('warning').waitFor();
