@@ -5,7 +5,7 @@ import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { statesApart, themes } from './support/apart.ts';
+import { inTheme, statesApart, themes } from './support/apart.ts';
 import { startBrowser } from './support/browser.ts';
 import { drawn } from './support/clock.ts';
 import { type RunningDemo, startDemo } from './support/demo.ts';
@@ -30,12 +30,6 @@ const LEAST_APART = 0.35;
 /** In which views two colours are too near to each other. */
 const lostIn = (one: Rgb, other: Rgb) =>
   (Object.keys(views) as View[]).filter((view) => contrast(one, other, view) < WANTED);
-
-async function inTheme(page: Page, colorScheme: (typeof themes)[number]): Promise<void> {
-  await page.emulateMedia({ colorScheme });
-  await page.waitForFunction((theme) => document.documentElement.dataset['theme'] === theme, colorScheme);
-  await drawn(page);
-}
 
 /** A bar as it is drawn. */
 interface SeenBar {

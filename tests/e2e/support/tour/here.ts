@@ -2,7 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { waitReady } from '../browser.ts';
-import { pad, reelAct, resumeRun, scan } from '../floor.ts';
+import { clearDock, pad, reelAct, resumeRun, scan } from '../floor.ts';
 
 /** A tablet on tour. */
 export interface Here {
@@ -33,8 +33,7 @@ export async function goThere({ page }: Here, hash: string): Promise<void> {
   await closeDialogs(page);
   const verdict = page.getByTestId('verdict-go-on');
   if (await verdict.isVisible()) await verdict.click();
-  const clear = page.getByTestId('dock-clear');
-  if (await clear.isVisible()) await clear.click();
+  await clearDock(page);
   // By way of another page, so that what is typed there is forgotten.
   for (const address of [hash === '#/log' ? '#/stock' : '#/log', hash]) {
     await page.evaluate((next) => {
