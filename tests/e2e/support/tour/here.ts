@@ -2,7 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { waitReady } from '../browser.ts';
-import { clearDock, pad, reelAct, resumeRun, scan } from '../floor.ts';
+import { clearDock, openAt, pad, reelAct, resumeRun, scan } from '../floor.ts';
 
 /** A tablet on tour. */
 export interface Here {
@@ -36,9 +36,7 @@ export async function goThere({ page }: Here, hash: string): Promise<void> {
   await clearDock(page);
   // By way of another page, so that what is typed there is forgotten.
   for (const address of [hash === '#/log' ? '#/stock' : '#/log', hash]) {
-    await page.evaluate((next) => {
-      location.hash = next;
-    }, address);
+    await openAt(page, address);
     await page.waitForFunction((next) => location.hash === next, address);
     await page.getByTestId(`screen-${/#\/(\w+)/.exec(address)?.[1]}`).waitFor();
     // A banner is there before the screen is.
