@@ -1,6 +1,7 @@
 // The company's view over plants: real servers' exports, asked together. What a plant does not prove is told, and what is broken answers nothing.
 
 import { readFileSync, rmSync, writeFileSync } from 'node:fs';
+import Papa from 'papaparse';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Entry } from '../../shared/log/entry.ts';
 import { makeTicket } from '../../src/server/codes.ts';
@@ -75,21 +76,15 @@ afterAll(async () => {
   await Promise.all([brae, tarn].map(({ server }) => server.stop()));
 });
 
-/** The rows of a table, by column. */
+/** The rows of a table, by column; fails where a row has other columns than the head. */
 function rowsOf(csv: string): readonly Readonly<Record<string, string>>[] {
-  const [head = '', ...lines] = csv
-    .replace(/^\ufeff/, '')
-    .trimEnd()
-    .split('\r\n');
-  const cells = (line: string) =>
-    [...line.matchAll(/(?:"((?:[^"]|"")*)"|([^,]*))(?:,|$)/g)].map(([, quoted, plain]) =>
-      (quoted ?? plain ?? '').replaceAll('""', '"'),
-    );
-  const columns = cells(head);
-  return lines.map((line) => {
-    const values = cells(line);
-    return Object.fromEntries(columns.map((column, at) => [column, values[at] ?? '']));
+  const { data, errors } = Papa.parse<Record<string, string>>(csv.trimEnd(), {
+    header: true,
+    delimiter: ',',
+    newline: '\r\n',
   });
+  expect(errors).toEqual([]);
+  return data;
 }
 
 const plantsFile = (...sites: readonly (readonly [Site, string])[]) =>
