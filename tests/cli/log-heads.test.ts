@@ -6,9 +6,8 @@ import { withoutSecrets } from '../../shared/floor/secrets.ts';
 import type { Omitted } from '../../shared/log/chain.ts';
 import type { Entry, JsonObject } from '../../shared/log/entry.ts';
 import type { ListedKey } from '../../shared/log/plant-list.ts';
-import { entryText } from '../../shared/wire/signing.ts';
 import { checkSignatures } from '../../src/cli/log-file.ts';
-import { makeChain, newKey, startMs } from '../contract/entries.ts';
+import { makeChain, newKey, signedBy, startMs } from '../contract/entries.ts';
 
 const key = newKey();
 const listed = (until: string | null = null): readonly ListedKey[] => [
@@ -26,7 +25,7 @@ const lacking = (entries: readonly Entry[], omitted: readonly Omitted[] = []) =>
   return entries.filter(lacksHead).map(({ seq }) => seq);
 };
 const headed = (entries: readonly Entry[], ...heads: readonly number[]) =>
-  entries.map((one) => (heads.includes(one.seq) ? { ...one, sig: key.sign(entryText(one.hash)) } : one));
+  entries.map((one) => (heads.includes(one.seq) ? signedBy(key, one) : one));
 const words = (entries: readonly Entry[], until: string | null = null) => {
   const { keyOf } = checkSignatures(entries, listed(until));
   return entries.map((entry) => {

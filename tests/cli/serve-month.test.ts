@@ -6,20 +6,27 @@ import { gunzipSync, gzipSync } from 'node:zlib';
 import Database from 'better-sqlite3';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Entry } from '../../shared/log/entry.ts';
-import { entryText } from '../../shared/wire/signing.ts';
 import { openStore } from '../../src/server/stores/open.ts';
 import { newFolder, startPostgres, type TestPostgres } from '../contract/databases.ts';
-import { newKey, toChecked } from '../contract/entries.ts';
+import { newKey, signedBy, toChecked } from '../contract/entries.ts';
 import { beginStory, counted, started, tellPlant, verified } from '../shared/floor/story.ts';
 import { call } from './call.ts';
 
 let postgres: TestPostgres | undefined;
 beforeAll(async () => {
   postgres = await startPostgres();
-}, 120_000);
+});
 afterAll(() => postgres?.stop());
 
-describe.each(['sqlite', 'postgres'] as const)('a month on %s', { timeout: 120_000 }, (kind) => {
+/** A store that has let in the tablet of the story, and that tablet's key. */
+async function openWith(folder: string, database: string | null) {
+  const key = newKey();
+  const store = await openStore({ folder, database, nowMs: Date.now });
+  await store.enrolTablet({ tablet: 'T1', name: 'Line 1', publicKey: key.publicKey }, Date.now());
+  return { store, key };
+}
+
+describe.each(['sqlite', 'postgres'] as const)('a month on %s', (kind) => {
   it('is written once it is over, checked, and read again together with others', async () => {
     const folder = newFolder();
     try {
@@ -33,10 +40,8 @@ describe.each(['sqlite', 'postgres'] as const)('a month on %s', { timeout: 120_0
       story.tell('panels.counted', counted('r1', 30));
       const second = story.entries.length;
       story.tell('panels.counted', counted('r1', 12));
-      const key = newKey();
-      const signed = story.entries.map((entry) => ({ ...entry, sig: key.sign(entryText(entry.hash)) }));
-      const store = await openStore({ folder: folder.path, database, nowMs: Date.now });
-      await store.enrolTablet({ tablet: 'T1', name: 'Line 1', publicKey: key.publicKey }, Date.now());
+      const { store, key } = await openWith(folder.path, database);
+      const signed = story.entries.map((entry) => signedBy(key, entry));
       const bring = (entries: readonly Entry[], at: string) =>
         store.append([{ sender: 'T1', entries: entries.map((entry) => toChecked(entry)) }], Date.parse(at));
       await bring(signed.slice(0, first), '2026-03-31T23:59:59.999Z');
@@ -136,10 +141,8 @@ describe('a month that cannot be written', () => {
     try {
       const story = beginStory();
       tellPlant(story);
-      const key = newKey();
-      const signed = story.entries.map((entry) => ({ ...entry, sig: key.sign(entryText(entry.hash)) }));
-      const store = await openStore({ folder: folder.path, database: null, nowMs: Date.now });
-      await store.enrolTablet({ tablet: 'T1', name: 'Line 1', publicKey: key.publicKey }, Date.now());
+      const { store, key } = await openWith(folder.path, null);
+      const signed = story.entries.map((entry) => signedBy(key, entry));
       for (const [at, month] of ['03', '04', '05', '06'].entries()) {
         const entries = signed.slice(at, at + 1).map((entry) => toChecked(entry));
         await store.append([{ sender: 'T1', entries }], Date.parse(`2026-${month}-02T00:00:00Z`));

@@ -19,7 +19,7 @@ const haproxy = '/usr/sbin/haproxy';
 let postgres: TestPostgres | undefined;
 beforeAll(async () => {
   postgres = await startPostgres();
-}, 120_000);
+});
 afterAll(() => postgres?.stop());
 
 interface Site {
@@ -38,8 +38,11 @@ async function writePlant(name: string, plant: string, more: object = {}): Promi
   return { port, metricsPort, file };
 }
 
-async function start(name: string, { file }: Site): Promise<Running> {
-  const running = cli.run('serve', '--config', file, '--data', join(cli.folder, 'data', name));
+/** The options that say which plant a command is about. */
+const place = ({ file }: Site, name: string) => ['--config', file, '--data', join(cli.folder, 'data', name)];
+
+async function start(name: string, site: Site): Promise<Running> {
+  const running = cli.run('serve', ...place(site, name));
   // The code of its first tablet is told last.
   await until(`${name} to serve`, () => readEnrolCode(running.err()) !== null);
   return running;
@@ -98,12 +101,6 @@ describe('two plants on one computer', { timeout: 240_000 }, () => {
 
     const nights = join(cli.folder, 'nights');
     mkdirSync(nights);
-    const place = (site: Site, name: string) => [
-      '--config',
-      site.file,
-      '--data',
-      join(cli.folder, 'data', name),
-    ];
     const made = await call(['serve', 'backup', join(nights, 'tarn.sqlite'), ...place(two, 'tarn')]);
     expect([made.code, made.err]).toEqual([0, expect.stringContaining('and read them back')]);
     // Put into the other plant by mistake.
@@ -150,8 +147,7 @@ describe('two plants on one computer', { timeout: 240_000 }, () => {
     const one = await writePlant('brae', 'Brae Works');
     const two = await writePlant('tarn', 'Tarn Works', { port: one.port });
     await start('brae', one);
-    const check = ({ file }: Site, name: string) =>
-      call(['serve', 'check', '--config', file, '--data', join(cli.folder, 'data', name)]);
+    const check = (site: Site, name: string) => call(['serve', 'check', ...place(site, name)]);
     expect((await check(one, 'brae')).out).toContain(
       `good    port: ${one.port} is this server's, which runs`,
     );

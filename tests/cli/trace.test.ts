@@ -162,9 +162,7 @@ describe('reelward trace', () => {
     );
   });
 
-  test('reads a packed file of more text than one string can hold, as a large plant’s month is', {
-    timeout: 60_000,
-  }, async () => {
+  test('reads a packed file of more text than one string can hold, as a large plant’s month is', async () => {
     const file = newFiles('trace-long', 'gz')();
     // Packed pieces one after the other are one packed file; lines of spaces are none.
     const space = gzipSync(`${' '.repeat(1 << 20)}\n`);

@@ -29,6 +29,11 @@ export function newKey(): TestKey {
   };
 }
 
+/** An entry with the signature of a key. */
+export function signedBy(key: TestKey, entry: Entry): Entry {
+  return { ...entry, sig: key.sign(entryText(entry.hash)) };
+}
+
 export interface ChainOptions {
   readonly tablet: string;
   readonly epoch?: string;
@@ -61,7 +66,7 @@ export function makeChain(options: ChainOptions): Entry[] {
       payload: options.payload ? options.payload(seq) : { text: `note ${seq}` },
       prev,
     });
-    entries.push(key ? { ...sealed, sig: key.sign(entryText(sealed.hash)) } : sealed);
+    entries.push(key ? signedBy(key, sealed) : sealed);
     prev = sealed.hash;
   }
   return entries;

@@ -3,14 +3,13 @@
 
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { goOn, goTo, reelLabel, scanAll, signIn } from './support/floor.ts';
+import { inTheme, themes } from './support/apart.ts';
+import { clearDock, goOn, goTo, labelOf, reelLabel, scanAll, signIn } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo();
 
 const place = { slot: 'M2-F-026', feeder: 'F-0113', part: '25-0023-113' } as const;
-const labelOf = (part: string, reel: string) =>
-  reelLabel({ P: part, Q: '4000', '1T': 'LT-9800', '3S': reel });
 
 /** The least contrast of the texts of the verdict that is shown, and that of its shape; `outline`: the shape's own lines. */
 function measured(page: Page) {
@@ -61,17 +60,13 @@ it('tells a verdict by words and outline, at 7 to 1, in both themes', () =>
   demo.onTablet(async ({ page }) => {
     const seen: { readonly outline: string; readonly title: string }[] = [];
     const lookAtBoth = async () => {
-      for (const colorScheme of ['light', 'dark'] as const) {
-        await page.emulateMedia({ colorScheme });
-        await page.waitForFunction(
-          (theme) => document.documentElement.dataset['theme'] === theme,
-          colorScheme,
-        );
+      for (const theme of themes) {
+        await inTheme(page, theme);
         const { texts, shape, outline, title } = await measured(page);
         expect(texts.length).toBeGreaterThan(3);
         expect(texts.filter(([contrast]) => contrast < 7)).toEqual([]);
         expect(shape).toBeGreaterThanOrEqual(3);
-        if (colorScheme === 'dark') seen.push({ outline, title });
+        if (theme === 'dark') seen.push({ outline, title });
       }
       await goOn(page);
     };
@@ -80,8 +75,7 @@ it('tells a verdict by words and outline, at 7 to 1, in both themes', () =>
     await page.getByTestId('dock-clear').click();
     await scanAll(page, place.slot, place.feeder, reelLabel({ P: place.part, '3S': 'R-980111' }));
     await lookAtBoth();
-    const clear = page.getByTestId('dock-clear');
-    if (await clear.isVisible()) await clear.click();
+    await clearDock(page);
     await scanAll(page, place.slot, place.feeder, labelOf(place.part, 'R-980112'));
     await lookAtBoth();
     expect(new Set(seen.map(({ outline }) => outline)).size).toBe(3);

@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { pass } from './support/clock.ts';
 import { coveredBy } from './support/finger.ts';
-import { goTo, keepRunning, ownEntries, pad, readLog, steady } from './support/floor.ts';
+import { goTo, keepRunning, openAt, ownEntries, pad, readLog, steady } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
 
@@ -17,9 +17,7 @@ async function blockLotOn(page: Page, slot: string): Promise<void> {
   const isThere = ({ kind, payload }: Awaited<ReturnType<typeof readLog>>[number]) =>
     kind === 'reel.verified' && payload['slot'] === slot && payload['verdict'] === 'accepted';
   const lot = (await readLog(page)).filter(isThere).at(-1)?.payload['lot'];
-  await page.evaluate(() => {
-    location.hash = '#/plant/parts/blocks';
-  });
+  await openAt(page, '#/plant/parts/blocks');
   await page.getByTestId('block-add').click();
   await page.getByTestId('block-value').fill(String(lot));
   await page.getByTestId('block-reason').fill('Cracked bodies');

@@ -5,8 +5,8 @@ import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { startBrowser, waitReady } from './support/browser.ts';
 import { drawn, giveClock } from './support/clock.ts';
-import { tapOn } from './support/finger.ts';
-import { pad, readLog, reelLabel, scan, seeVerdict, steady } from './support/floor.ts';
+import { tapOn, touch } from './support/finger.ts';
+import { openAt, pad, readLog, reelLabel, scan, seeVerdict, steady } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 
@@ -30,9 +30,8 @@ function countedHand(page: Page) {
   const done = { tap: 0, scan: 0, field: 0, read: 0 };
   const tap = async (control: Locator) => {
     done.tap += 1;
-    await control.scrollIntoViewIfNeeded();
     await steady(page);
-    await tapOn(page, control);
+    await touch(page, control);
   };
   return {
     done,
@@ -209,9 +208,7 @@ it('begins anew at a tablet that has not joined, and says what is wrong with a b
   await waitReady(page);
   // Not joined yet: this tablet knows nothing of the plant and says so by its first step.
   await expect.poll(() => page.getByTestId('step-plant').getAttribute('data-state')).toBe('next');
-  await page.evaluate(() => {
-    location.hash = '#/plant/lines';
-  });
+  await openAt(page, '#/plant/lines');
   const press = (name: string) => tapOn(page, page.getByRole('button', { name, exact: true }));
   await page.getByLabel('First slot').fill('M1-F-001');
   await page.getByLabel('Last slot').fill('M1-R-025');

@@ -4,18 +4,12 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { drawn } from './support/clock.ts';
-import { press, tapOn } from './support/finger.ts';
+import { press, touch } from './support/finger.ts';
 import { goOn, ownEntries, reelLabel, scanAll } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo({ badge: 'BADGE-4401', hash: '#/plant/sheet' });
-
-/** Scrolls to a control and taps its middle. */
-async function touch(page: Page, control: Locator): Promise<void> {
-  await control.scrollIntoViewIfNeeded();
-  await tapOn(page, control);
-}
 
 async function give(page: Page, name: string, content: string, input: string): Promise<void> {
   const file = { name, mimeType: 'application/octet-stream', buffer: Buffer.from(content) };

@@ -7,7 +7,7 @@ import { applyAll } from '../../shared/floor/fold.ts';
 import { emptyState } from '../../shared/floor/state.ts';
 import { startBrowser } from './support/browser.ts';
 import { type RunningDemo, startDemo } from './support/demo.ts';
-import { keepRunning, openTablet, readLog, type Tablet } from './support/floor.ts';
+import { keepRunning, openAt, openTablet, readLog, type Tablet } from './support/floor.ts';
 
 let demo: RunningDemo;
 let browser: Browser;
@@ -77,9 +77,7 @@ async function openOrder(): Promise<Tablet> {
   await context.addInitScript(playWorkers);
   const tablet = await openTablet(browser, demo.url, { badge: 'BADGE-3301', context });
   await keepRunning(tablet.page);
-  await tablet.page.evaluate(() => {
-    location.hash = '#/change/order';
-  });
+  await openAt(tablet.page, '#/change/order');
   return { ...tablet, putAway: () => tablet.putAway().finally(() => context.close()) };
 }
 

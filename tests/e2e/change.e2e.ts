@@ -10,6 +10,7 @@ import {
   goOn,
   goTo,
   keepRunning,
+  openAt,
   openTablet,
   ownEntries,
   pad,
@@ -364,9 +365,7 @@ describe('a cart', () => {
     await page.getByRole('button', { name: 'Cancel', exact: true }).click();
     expect(await ownEntries(page, 'cart.docked')).toEqual([]);
     // Scanned on any other screen, the cart's code leads to the same question in one tap.
-    await page.evaluate(() => {
-      location.hash = '#/stock';
-    });
+    await openAt(page, '#/stock');
     await page.getByTestId('stock-print').waitFor();
     await scan(page, 'CART-1');
     await page.getByTestId('dock-cart').click();

@@ -4,7 +4,17 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { drawn } from './support/clock.ts';
-import { goOn, goTo, openTablet, pad, reelLabel, scanAll, steady, type Tablet } from './support/floor.ts';
+import {
+  goOn,
+  goTo,
+  openTablet,
+  pad,
+  reelLabel,
+  resumeRun,
+  scanAll,
+  steady,
+  type Tablet,
+} from './support/floor.ts';
 import { findings } from './support/look.ts';
 import { sizes } from './support/tour/visit.ts';
 import { useDemo } from './support/use-demo.ts';
@@ -36,7 +46,7 @@ async function middleOf(page: Page, testId: string): Promise<number> {
 }
 
 describe.each(sizes)('at $width × $height', (size) => {
-  it('every target is large enough for gloves, and whole', { timeout: 120_000 }, async () => {
+  it('every target is large enough for gloves, and whole', async () => {
     const { page, putAway } = await openSet(size, 'gloves-on', 'hand-left');
     const faults: string[] = [];
     const lookAt = async (where: string) => {
@@ -55,9 +65,7 @@ describe.each(sizes)('at $width × $height', (size) => {
     await page.keyboard.press('Escape');
     await page.locator('dialog[open]').waitFor({ state: 'detached' });
     await page.goto(`${demo.url}#/line`);
-    await page.getByTestId('runbar').waitFor();
-    const resume = page.getByTestId('run-resume');
-    if (await resume.isVisible()) await resume.click();
+    await resumeRun(page);
     await page.getByTestId('plus-many').click();
     await page.locator('.pinpad').waitFor();
     await lookAt('pad');

@@ -2,7 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { goTo } from './support/floor.ts';
+import { goTo, openAt } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
 
@@ -12,10 +12,7 @@ const screens = ['line', 'load', 'change', 'stock', 'log', 'plant', 'search', 'l
 
 async function openHelp(page: Page, screen: (typeof screens)[number]): Promise<void> {
   if (screen === 'search') await page.getByTestId('open-search').click();
-  else if (screen === 'lines')
-    await page.evaluate(() => {
-      location.hash = '#/lines';
-    });
+  else if (screen === 'lines') await openAt(page, '#/lines');
   else await goTo(page, screen);
   await page.getByTestId(`screen-${screen}`).waitFor();
   await page.getByTestId('open-help').click();

@@ -6,7 +6,7 @@ import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { startBrowser, waitReady } from './support/browser.ts';
 import { drawn, giveClock } from './support/clock.ts';
-import { tapOn } from './support/finger.ts';
+import { touch as touchAt } from './support/finger.ts';
 import { expectWhole, pad, readLog, reelLabel, scan, seeVerdict, steady } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
@@ -28,9 +28,8 @@ afterAll(async () => {
 });
 
 async function touch(control: Locator): Promise<void> {
-  await control.scrollIntoViewIfNeeded();
   await steady(page);
-  await tapOn(page, control);
+  await touchAt(page, control);
   await drawn(page);
 }
 const press = (name: string | RegExp) =>

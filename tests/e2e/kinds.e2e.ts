@@ -4,7 +4,17 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { drawn, pass } from './support/clock.ts';
-import { goOn, goTo, ownEntries, reelAct, reelLabel, scan, scanAll, showSlot } from './support/floor.ts';
+import {
+  goOn,
+  goTo,
+  openAt,
+  ownEntries,
+  reelAct,
+  reelLabel,
+  scan,
+  scanAll,
+  showSlot,
+} from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo({ badge: 'BADGE-4401' });
@@ -136,9 +146,7 @@ it('a feeder that is due for care is said to be when it is put on, and goes on a
   const [there, worked, wanted] = ['M1-F-001', 'F-0002', '10-0402-100'] as const;
   await demo.onTablet(
     async ({ page }) => {
-      await page.evaluate(() => {
-        location.hash = '#/plant/parts/types';
-      });
+      await openAt(page, '#/plant/parts/types');
       await page.getByTestId('care-every').fill('50');
       await page.getByTestId('care-save').click();
       await page.getByTestId(`care-${worked}`).waitFor();

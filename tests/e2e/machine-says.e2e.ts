@@ -14,7 +14,7 @@ import * as said from '../src/link/ipc2591/said.ts';
 import { sendEnvelopes } from './support/amqp.ts';
 import { startBrowser } from './support/browser.ts';
 import { tellAt } from './support/colleague.ts';
-import { openTablet, readLog, signIn } from './support/floor.ts';
+import { openAt, openTablet, readLog, signIn } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 
@@ -73,9 +73,7 @@ it('a machine’s stop, its recipe and its faults of picking stand on the line w
   const state = page.getByTestId('told-state');
   // A tablet that has just joined goes to a screen of its own choice.
   const isThere = async () => {
-    await page.evaluate(() => {
-      location.hash = '#/line';
-    });
+    await openAt(page, '#/line');
     return state.isVisible();
   };
   await expect.poll(isThere, { timeout: 60_000 }).toBe(true);

@@ -10,7 +10,7 @@ import { type RunningLink, startLink } from '../../src/link/link.ts';
 import * as said from '../src/link/ipc2591/said.ts';
 import { sendEnvelopes } from './support/amqp.ts';
 import { startBrowser } from './support/browser.ts';
-import { openTablet } from './support/floor.ts';
+import { openAt, openTablet } from './support/floor.ts';
 import { enrolAs } from './support/joined.ts';
 import { look } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
@@ -61,9 +61,7 @@ it('a machine is heard, and what it says differently from the log stands beside 
     said.splicePoint('K1', 'K2', 10, { TimeStamp }),
     said.envelope('Heartbeat', {}, { TimeStamp, Source: 'L1.Oven' }),
   ]);
-  await page.evaluate(() => {
-    location.hash = '#/plant/stations';
-  });
+  await openAt(page, '#/plant/stations');
   const card = page.getByTestId('station-placer-1');
   await card.getByTestId('machine-differs').waitFor({ timeout: 60_000 });
   await look(page);

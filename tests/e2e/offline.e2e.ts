@@ -15,6 +15,7 @@ import {
   expectWhole,
   goOn,
   goTo,
+  openAt,
   openTablet,
   ownEntries,
   readLog,
@@ -201,9 +202,7 @@ describe('a newer version', () => {
   const old = path.join(dist, 'app');
 
   async function versionOf(page: Page): Promise<string> {
-    await page.evaluate(() => {
-      location.hash = '#/plant/tablet';
-    });
+    await openAt(page, '#/plant/tablet');
     const text = await page.getByText(/Version \d/).textContent();
     return /Version ([\d.]+)/.exec(text ?? '')?.[1] ?? '';
   }

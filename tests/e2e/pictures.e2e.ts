@@ -10,7 +10,7 @@ import { entryId } from '../../shared/log/entry.ts';
 import { filmPan } from './harness/scan/fake-camera.ts';
 import { startBrowser } from './support/browser.ts';
 import { tap } from './support/finger.ts';
-import { openTablet, ownEntries, reelLabel, scan, seeVerdict } from './support/floor.ts';
+import { openAt, openTablet, ownEntries, reelLabel, scan, seeVerdict } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
 
@@ -40,9 +40,7 @@ async function keepPictures(page: Page): Promise<void> {
 }
 
 async function loadByCamera(page: Page): Promise<void> {
-  await page.evaluate(() => {
-    location.hash = '#/load';
-  });
+  await openAt(page, '#/load');
   await page.getByTestId('screen-load').waitFor();
   await scan(page, 'M2-F-023');
   await scan(page, 'F-0112');
@@ -90,9 +88,7 @@ describe('the picture of a label', () => {
     await tap(page, 'Go on');
     await tap(page, 'Close camera');
 
-    await page.evaluate(() => {
-      location.hash = '#/log';
-    });
+    await openAt(page, '#/log');
     await page.getByText('Picture of a label kept').first().click();
     const picture = page.getByTestId('label-picture');
     await picture.waitFor();
@@ -121,9 +117,7 @@ describe('the picture of a label', () => {
       .toBe(`Saved as ${download.suggestedFilename()}.`);
 
     // Of the many that a trace names none is looked for before a person asks for it.
-    await page.evaluate(() => {
-      location.hash = '#/log/trace';
-    });
+    await openAt(page, '#/log/trace');
     await page.getByTestId('trace-slot').click();
     await page.getByTestId('trace-text').fill('M1-F-003');
     await page.getByTestId('trace-ask').click();

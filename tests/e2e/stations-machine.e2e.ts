@@ -8,7 +8,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type RunningLink, startLink } from '../../src/link/link.ts';
 import { clock, departed, guid, type Machine, startMachine } from '../src/link/hermes/machine.ts';
 import { startBrowser } from './support/browser.ts';
-import { openTablet } from './support/floor.ts';
+import { openAt, openTablet } from './support/floor.ts';
 import { enrolAs } from './support/joined.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 
@@ -47,9 +47,7 @@ it('a machine’s boards, what to set at it, and what it told that is not counte
   const card = page.getByTestId('station-exit-1');
   // A tablet that has just joined goes to a screen of its own choice.
   const isThere = async () => {
-    await page.evaluate(() => {
-      location.hash = '#/plant/stations';
-    });
+    await openAt(page, '#/plant/stations');
     return card.isVisible();
   };
   await expect.poll(isThere, { timeout: 60_000 }).toBe(true);

@@ -6,7 +6,7 @@ import { emptyState } from '../../shared/floor/state.ts';
 import { counted, started, tellPlant, verified } from '../shared/floor/story.ts';
 import { startBrowser } from './support/browser.ts';
 import { tellAt } from './support/colleague.ts';
-import { openTablet } from './support/floor.ts';
+import { openAt, openTablet } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 
@@ -54,9 +54,7 @@ it('a slot says when it runs out with as many stops as so far', async () => {
   const row = page.getByTestId(`row-${slot}`);
   // A tablet that has just joined goes to a screen of its own choice.
   const isThere = async () => {
-    await page.evaluate(() => {
-      location.hash = '#/line';
-    });
+    await openAt(page, '#/line');
     return row.isVisible();
   };
   await expect.poll(isThere, { timeout: 60_000 }).toBe(true);

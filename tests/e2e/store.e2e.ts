@@ -3,7 +3,7 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { pass } from './support/clock.ts';
-import { goTo, ownEntries, reelAct, reelLabel, scan, steady } from './support/floor.ts';
+import { goTo, openAt, ownEntries, reelAct, reelLabel, scan, steady } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo({ badge: 'BADGE-4401', hash: '#/stock' });
@@ -130,9 +130,7 @@ it('a package is cut in two, and two of one lot are joined; two of different lot
     // A trace says where parts of a reel came from and went, whichever of them is asked for.
     const piece = String(split?.payload['into']);
     const ask = async (reel: string) => {
-      await page.evaluate((hash) => {
-        location.hash = hash;
-      }, `#/log/trace/reel/${reel}`);
+      await openAt(page, `#/log/trace/reel/${reel}`);
       await page.getByTestId('trace-text').fill(reel);
       await page.getByTestId('trace-reel').click();
       await page.getByTestId('trace-ask').click();

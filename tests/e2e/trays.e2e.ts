@@ -4,7 +4,7 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { beaconSetup, stickFeeder, traysPut } from '../../demo/trays.ts';
-import { endRun, goOn, ownEntries, reelLabel, scan, scanAll, showSlot } from './support/floor.ts';
+import { endRun, goOn, openAt, ownEntries, reelLabel, scan, scanAll, showSlot } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo({ badge: 'BADGE-3301' });
@@ -12,9 +12,7 @@ const demo = useDemo({ badge: 'BADGE-3301' });
 /** Ends what is built, and has the line made ready for the setup with trays. */
 async function chooseBeacon(page: Page): Promise<void> {
   await endRun(page);
-  await page.evaluate(() => {
-    location.hash = '#/plant/setups';
-  });
+  await openAt(page, '#/plant/setups');
   await page.getByTestId(`choose-${beaconSetup.setup}`).click();
   await page.getByTestId('next-slot').waitFor();
 }

@@ -3,7 +3,7 @@
 
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { goOn, goTo, ownEntries, readLog, reelLabel, scan, seeVerdict } from './support/floor.ts';
+import { goOn, goTo, openAt, ownEntries, readLog, reelLabel, scan, seeVerdict } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
 
@@ -20,9 +20,7 @@ async function rule(page: Page): Promise<void> {
   await page.getByTestId('part-tolerance').fill('1 %');
   await page.getByTestId('part-save').click();
   await page.getByTestId('part-form').waitFor({ state: 'detached' });
-  await page.evaluate(() => {
-    location.hash = '#/plant/rules';
-  });
+  await openAt(page, '#/plant/rules');
   await page.getByTestId('value-add').click();
   await page.getByTestId('value-0-begins').fill('10-0603');
   await look(page, { where: 'rules' });

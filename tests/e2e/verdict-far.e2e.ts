@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { languages } from '../../src/app/words/words.ts';
 import { drawn } from './support/clock.ts';
-import { goOn, reelLabel, scanAll } from './support/floor.ts';
+import { goOnAfresh, labelOf, scanAll } from './support/floor.ts';
 import { findings } from './support/look.ts';
 import { sizes, speak } from './support/tour/visit.ts';
 import { useDemo } from './support/use-demo.ts';
@@ -57,9 +57,6 @@ async function faultsOf(page: Page, verdict: string): Promise<readonly string[]>
   return faults;
 }
 
-const label = (part: string, reel: string, quantity = true) =>
-  reelLabel({ P: part, ...(quantity ? { Q: '4000' } : {}), '1T': 'LT-9800', '3S': reel });
-
 it(
   'is large enough in every language, upright and on its side, and whole on a phone',
   { timeout: 300_000 },
@@ -68,17 +65,15 @@ it(
       const faults: string[] = [];
       const lookAt = async (verdict: string) => {
         faults.push(...(await faultsOf(page, verdict)));
-        await goOn(page);
-        const clear = page.getByTestId('dock-clear');
-        if (await clear.isVisible()) await clear.click();
+        await goOnAfresh(page);
       };
-      await scanAll(page, 'M2-F-026', label('25-0023-311', 'R-980411'));
+      await scanAll(page, 'M2-F-026', labelOf('25-0023-311', 'R-980411'));
       await lookAt('refused');
-      await scanAll(page, 'M2-F-026', 'F-0113', label('25-0023-113', 'R-980412', false));
+      await scanAll(page, 'M2-F-026', 'F-0113', labelOf('25-0023-113', 'R-980412', null));
       await lookAt('held');
-      await scanAll(page, 'M2-F-026', 'F-0113', label('25-0023-113', 'R-980413'));
+      await scanAll(page, 'M2-F-026', 'F-0113', labelOf('25-0023-113', 'R-980413'));
       await lookAt('accepted');
-      await scanAll(page, 'M2-F-026', label('25-0023-113', 'R-980414'));
+      await scanAll(page, 'M2-F-026', labelOf('25-0023-113', 'R-980414'));
       await lookAt('spliced');
       expect(faults).toEqual([]);
     }),

@@ -4,7 +4,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { drawn } from './support/clock.ts';
-import { openTablet, reelLabel, scanAll } from './support/floor.ts';
+import { labelOf, openTablet, scanAll } from './support/floor.ts';
 import { pseudoSpeeches, sizes, speak } from './support/tour/visit.ts';
 import { useDemo } from './support/use-demo.ts';
 
@@ -16,9 +16,6 @@ const speeches = [
   { name: 'Arabic', language: 'ar', pseudo: null },
   ...pseudoSpeeches.filter(({ pseudo }) => pseudo === 'long'),
 ] as const;
-
-const label = (part: string, reel: string, quantity = true) =>
-  reelLabel({ P: part, ...(quantity ? { Q: '4000' } : {}), '1T': 'LT-9800', '3S': reel });
 
 /** What of these is drawn and not wholly in view: outside the verdict's own window, or under its foot. */
 async function unseen(page: Page, parts: readonly string[]): Promise<readonly string[]> {
@@ -46,7 +43,7 @@ describe.each(sizes)('at $width × $height', ({ width, height }) => {
   it('shows a refusal with two part numbers that look alike', async () => {
     const tablet = await openTablet(demo.browser, demo.url, { width, height });
     const { page } = tablet;
-    await scanAll(page, 'M2-F-026', label('25-0023-311', 'R-980501'));
+    await scanAll(page, 'M2-F-026', labelOf('25-0023-311', 'R-980501'));
     for (const speech of speeches) {
       await speak(page, speech);
       const parts = [
@@ -65,7 +62,7 @@ describe.each(sizes)('at $width × $height', ({ width, height }) => {
   it('shows what a reel is held for', async () => {
     const tablet = await openTablet(demo.browser, demo.url, { width, height });
     const { page } = tablet;
-    await scanAll(page, 'M2-F-026', 'F-0113', label('25-0023-113', 'R-980502', false));
+    await scanAll(page, 'M2-F-026', 'F-0113', labelOf('25-0023-113', 'R-980502', null));
     for (const speech of speeches) {
       await speak(page, speech);
       expect(

@@ -5,7 +5,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startBrowser, waitReady } from './support/browser.ts';
 import { giveClock, passUntilSeen } from './support/clock.ts';
-import { goTo, readLog, scan } from './support/floor.ts';
+import { goTo, openAt, readLog, scan } from './support/floor.ts';
 import { addPerson, enterPin, joinPlant, untilSent } from './support/joined.ts';
 import { look } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
@@ -70,9 +70,7 @@ describe('a wall screen', () => {
     const before = await written();
     await scan(screen, 'E-1');
     await scan(screen, 'K1-F-001');
-    await screen.evaluate(() => {
-      location.hash = '#/plant/people';
-    });
+    await openAt(screen, '#/plant/people');
     await screen.mouse.click(400, 300);
     await screen.getByTestId('wall-reads').waitFor();
     expect(await screen.getByTestId('wall-leave').count()).toBe(0);

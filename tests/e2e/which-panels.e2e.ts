@@ -3,6 +3,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import {
   goTo,
+  openAt,
   openTablet,
   ownEntries,
   readLog,
@@ -114,9 +115,7 @@ describe('the panels of blocked material', () => {
     const { payload } = await newestLoad('M1-F-001');
     const lot = String(payload['lot']);
     await goTo(page, 'plant');
-    await page.evaluate(() => {
-      location.hash = '#/plant/parts/blocks';
-    });
+    await openAt(page, '#/plant/parts/blocks');
     await page.getByTestId('block-add').click();
     await page.getByTestId('block-value').fill(lot);
     await page.getByTestId('block-reason').fill('Cracked bodies');

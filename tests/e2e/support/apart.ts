@@ -100,15 +100,21 @@ export const themes = ['light', 'dark'] as const;
 /** One of them. */
 export type Theme = (typeof themes)[number];
 
+/** Puts a page into a theme. */
+export async function inTheme(page: Page, colorScheme: Theme): Promise<void> {
+  await page.emulateMedia({ colorScheme });
+  await page.waitForFunction((theme) => document.documentElement.dataset['theme'] === theme, colorScheme);
+  await drawn(page);
+}
+
 /** Looks in both themes; how each state looks there. */
 export async function toldApart(page: Page, where: Where): Promise<Readonly<Record<Theme, readonly Look[]>>> {
   const all: Record<Theme, readonly Look[]> = { light: [], dark: [] };
-  for (const colorScheme of themes) {
-    await page.emulateMedia({ colorScheme });
-    await page.waitForFunction((theme) => document.documentElement.dataset['theme'] === theme, colorScheme);
+  for (const theme of themes) {
+    await inTheme(page, theme);
     const seen = await looks(page, where);
-    expect(alike(seen), `${where.each}, ${colorScheme}`).toEqual([]);
-    all[colorScheme] = seen;
+    expect(alike(seen), `${where.each}, ${theme}`).toEqual([]);
+    all[theme] = seen;
   }
   return all;
 }

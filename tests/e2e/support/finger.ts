@@ -53,11 +53,15 @@ export async function tapOn(page: Page, control: Locator): Promise<void> {
   lastTaps.set(page, Date.now());
 }
 
-/** Scrolls to the control with this test id, the first of several, and taps its middle. */
-export async function press(page: Page, testId: string): Promise<void> {
-  const control = page.getByTestId(testId).first();
+/** Scrolls to a control and taps its middle. */
+export async function touch(page: Page, control: Locator): Promise<void> {
   await control.scrollIntoViewIfNeeded();
   await tapOn(page, control);
+}
+
+/** Scrolls to the control with this test id, the first of several, and taps its middle. */
+export async function press(page: Page, testId: string): Promise<void> {
+  await touch(page, page.getByTestId(testId).first());
 }
 
 /** Taps the button with this name. */

@@ -244,6 +244,11 @@ export function reelLabel(fields: Readonly<Record<string, string>>): string {
   });
 }
 
+/** The label of a reel of one lot; `quantity`: null where it tells none. */
+export function labelOf(part: string, reel: string, quantity: string | null = '4000'): string {
+  return reelLabel({ P: part, ...(quantity === null ? {} : { Q: quantity }), '1T': 'LT-9800', '3S': reel });
+}
+
 /** A verdict as it stands on the screen. */
 export interface SeenVerdict {
   readonly verdict: string | null;
@@ -275,6 +280,18 @@ export async function goOn(page: Page): Promise<void> {
   await page.getByTestId('verdict-go-on').click();
   await page.getByTestId('verdict').waitFor({ state: 'detached' });
   await look(page, { where: 'after a verdict' });
+}
+
+/** Clears what the dock still holds of the last scans, where it holds something. */
+export async function clearDock(page: Page): Promise<void> {
+  const clear = page.getByTestId('dock-clear');
+  if (await clear.isVisible()) await clear.click();
+}
+
+/** Goes on from a shown verdict, to scans that have nothing to do with those before. */
+export async function goOnAfresh(page: Page): Promise<void> {
+  await goOn(page);
+  await clearDock(page);
 }
 
 /** Every entry of the tablet's log, in folding order, read from the database itself; `name`: that of the database. */
@@ -355,13 +372,18 @@ export async function goTo(page: Page, screen: string): Promise<void> {
   await look(page, { where: screen });
 }
 
-/** Goes to the line and sees to it that the run is running: the demo's shift has stops of its own, as a real one has. */
-export async function keepRunning(page: Page): Promise<void> {
-  await goTo(page, 'line');
+/** On the line: sees to it that the run is running; the demo's shift has stops of its own, as a real one has. */
+export async function resumeRun(page: Page): Promise<void> {
   await page.getByTestId('runbar').waitFor();
   const resume = page.getByTestId('run-resume');
   if (await resume.isVisible()) await resume.click();
   await page.getByTestId('run-stop').waitFor();
+}
+
+/** Goes to the line and sees to it that the run is running. */
+export async function keepRunning(page: Page): Promise<void> {
+  await goTo(page, 'line');
+  await resumeRun(page);
 }
 
 /** Ends the demo's run, as its screens ask for it. */

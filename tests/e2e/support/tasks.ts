@@ -2,16 +2,13 @@
 // its checklist, a trace with an export, a hold cleared by a lead. Each stops where something was told, so that a test can ask what.
 
 import type { Page } from 'playwright-core';
-import { readLog, reelLabel, scan } from './floor.ts';
+import { labelOf, readLog, scan } from './floor.ts';
 import { act, press, seenFocus, tabTo, type } from './keys.ts';
 
 /** A task: goes on until something was told, and says what was done. */
 export type Task = (page: Page) => AsyncGenerator<string>;
 
 const place = { slot: 'M2-F-026', feeder: 'F-0113', part: '25-0023-113' } as const;
-
-const labelOf = (part: string, reel: string, quantity: string | null = '4000') =>
-  reelLabel({ P: part, ...(quantity === null ? {} : { Q: quantity }), '1T': 'LT-9800', '3S': reel });
 
 /** Waits for something on the screen; never for a person's act. */
 const shows = (page: Page, text: string | RegExp) =>

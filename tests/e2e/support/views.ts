@@ -48,8 +48,10 @@ const linear = (channel: number) =>
 
 const dot = ([a, b, c]: Rgb, [x, y, z]: Rgb) => a * x + b * y + c * z;
 
-/** How light a colour is in a view, 0 to 1. */
+/** How light a colour is in a view, 0 to 1; TypeError where a channel is no number. */
 function luminance(colour: Rgb, view: View): number {
+  if (!colour.every(Number.isFinite))
+    throw new TypeError(`Cannot compare colours as a channel must be a number: current value is ${colour}`);
   const light: Rgb = [linear(colour[0]), linear(colour[1]), linear(colour[2])];
   const [red, green, blue] = views[view];
   const within = (value: number) => Math.min(1, Math.max(0, value));
@@ -59,7 +61,7 @@ function luminance(colour: Rgb, view: View): number {
   );
 }
 
-/** How far apart two colours are in a view, 1 to 21. */
+/** How far apart two colours are in a view, 1 to 21; TypeError where a channel is no number. */
 export function contrast(one: Rgb, other: Rgb, view: View): number {
   const [a, b] = [luminance(one, view), luminance(other, view)];
   return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);

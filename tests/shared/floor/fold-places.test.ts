@@ -6,6 +6,7 @@ import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import { comparePlaces, sortByPlaceSteps } from '../../../shared/floor/place-order.ts';
 import { recognise } from '../../../shared/floor/recognise.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
+import { toTheEnd } from '../../to-the-end.ts';
 import { beginStory, tellPlant, unloaded, verified } from './story.ts';
 
 const slot = 'M1-R-003';
@@ -85,9 +86,7 @@ describe('comparePlaces()', () => {
 
   test('orders whole lists alike, each name cut once', () => {
     const places = ['', '999999999999', 'R02', 'R10-S2', '1234567890123', 'R2', 'r2', '', 'R2-S9', 'B1'];
-    const steps = sortByPlaceSteps(places, (place) => place);
-    let step = steps.next();
-    while (step.done !== true) step = steps.next();
-    expect(step.value).toEqual([...places].sort(comparePlaces));
+    const sorted = toTheEnd(sortByPlaceSteps(places, (place) => place));
+    expect(sorted).toEqual([...places].sort(comparePlaces));
   });
 });

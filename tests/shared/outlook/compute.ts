@@ -6,6 +6,7 @@ import { answerWalks } from '../../../shared/forecast/walks.ts';
 import type { Outlook } from '../../../shared/outlook/line.ts';
 import { type Supply, supplyQuestionSteps, supplySteps } from '../../../shared/outlook/supply.ts';
 import { toWalkPlan, type WalkOptions, type WalkPlan, walkQuestion } from '../../../shared/outlook/walks.ts';
+import { toTheEnd } from '../../to-the-end.ts';
 
 /** Lays out the walks of one or more operators at once. */
 export function planWalks(outlook: Outlook, options: WalkOptions): WalkPlan {
@@ -15,14 +16,6 @@ export function planWalks(outlook: Outlook, options: WalkOptions): WalkPlan {
 
 /** What must come, by when. */
 export function lineSupply(floor: FloorState, outlook: Outlook): Supply {
-  const { question, slots } = inOneGo(supplyQuestionSteps(floor, outlook));
-  return inOneGo(supplySteps(floor, outlook, { answer: answerSupply(question), slots }));
-}
-
-/** What steps come to, with nothing in between. */
-export function inOneGo<T>(steps: Iterator<undefined, T>): T {
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-  }
+  const { question, slots } = toTheEnd(supplyQuestionSteps(floor, outlook));
+  return toTheEnd(supplySteps(floor, outlook, { answer: answerSupply(question), slots }));
 }

@@ -5,8 +5,8 @@ import type { PackageKind } from '../../../shared/floor/vocabulary.ts';
 import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import { lineOutlook } from '../../../shared/outlook/line.ts';
 import { supplyQuestionSteps, supplySteps } from '../../../shared/outlook/supply.ts';
+import { toTheEnd } from '../../to-the-end.ts';
 import { beginStory, type Story, started, startMs, tellPlant, verified } from '../floor/story.ts';
-import { inOneGo } from './compute.ts';
 
 const slot = 'M1-F-001';
 
@@ -61,14 +61,14 @@ test('the pick list brings stacks as full as the one that feeds', () => {
     via: 'typed',
   });
   const { floor, outlook } = look(story);
-  const { slots } = inOneGo(supplyQuestionSteps(floor, outlook));
+  const { slots } = toTheEnd(supplyQuestionSteps(floor, outlook));
   const answer = slots.map(() => ({
     ends: [],
     lasts: false,
     bring: { parts: 200, byMs: 0 },
     takes: [],
   }));
-  const pick = inOneGo(supplySteps(floor, outlook, { answer, slots })).picks.find((each) =>
+  const pick = toTheEnd(supplySteps(floor, outlook, { answer, slots })).picks.find((each) =>
     each.slots.includes(slot),
   );
   // Two stacks of 180 pockets hold 200 parts.

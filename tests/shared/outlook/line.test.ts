@@ -7,6 +7,7 @@ import { formatMoment } from '../../../shared/kit/moment.ts';
 import { dueSlots, lineOutlook, type Outlook, openWarnings, runLeft } from '../../../shared/outlook/line.ts';
 import { lastCountMs, measuringTime } from '../../../shared/outlook/run-pace.ts';
 import { fullReelSteps, waitingReels } from '../../../shared/outlook/supply.ts';
+import { toTheEnd } from '../../to-the-end.ts';
 import {
   beginStory,
   brookSetup,
@@ -18,7 +19,7 @@ import {
   verified,
   wantedSlot,
 } from '../floor/story.ts';
-import { inOneGo, lineSupply } from './compute.ts';
+import { lineSupply } from './compute.ts';
 
 const parts: Readonly<Record<string, string>> = {
   'M1-F-001': 'R-100',
@@ -228,8 +229,8 @@ describe('the supply of a run', () => {
 
   test('takes a full reel as large as the largest that the log saw, and as usual where it saw none', () => {
     const story = running({ 'M1-F-002': 600 });
-    expect(inOneGo(fullReelSteps(story.floor()))('C-200')).toBe(600);
-    expect(inOneGo(fullReelSteps(story.floor()))('Z-9')).toBe(5000);
+    expect(toTheEnd(fullReelSteps(story.floor()))('C-200')).toBe(600);
+    expect(toTheEnd(fullReelSteps(story.floor()))('Z-9')).toBe(5000);
     story.tell('reel.put', {
       reel: 'K-big',
       part: 'C-200',
@@ -240,7 +241,7 @@ describe('the supply of a run', () => {
       place: 'A',
       via: 'wedge',
     });
-    expect(inOneGo(fullReelSteps(story.floor()))('C-200')).toBe(8000);
+    expect(toTheEnd(fullReelSteps(story.floor()))('C-200')).toBe(8000);
   });
 
   test('counts only reels that serve as they are and have parts', () => {

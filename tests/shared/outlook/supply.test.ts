@@ -5,8 +5,8 @@ import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import type { SupplyAnswer } from '../../../shared/forecast/supply.ts';
 import { lineOutlook } from '../../../shared/outlook/line.ts';
 import { fullReelSteps, supplyQuestionSteps, supplySteps } from '../../../shared/outlook/supply.ts';
+import { toTheEnd } from '../../to-the-end.ts';
 import { beginStory, type Story, started, startMs, tellPlant, verified, wantedSlot } from '../floor/story.ts';
-import { inOneGo } from './compute.ts';
 
 const [one, two, three] = ['M1-F-001', 'M1-F-002', 'M1-F-003'] as const;
 
@@ -58,7 +58,7 @@ function asked(story: Story) {
   const nowMs = startMs + 60_000;
   const outlook = lineOutlook(floor, 'L1', { nowMs, calendar: lineCalendar(floor, 'L1', nowMs) });
   if (!outlook) throw new TypeError('Cannot go on as the line must run');
-  return { floor, outlook, nowMs, ...inOneGo(supplyQuestionSteps(floor, outlook)) };
+  return { floor, outlook, nowMs, ...toTheEnd(supplyQuestionSteps(floor, outlook)) };
 }
 
 describe('supplyQuestionSteps()', () => {
@@ -120,11 +120,11 @@ describe('supplySteps()', () => {
     answers[at(one)] = answer({ parts: 1001, byMs: nowMs - 5000 });
     answers[at(two)] = answer({ parts: 900, byMs: nowMs + 9000 }, ['X1', 'gone']);
     answers[at(three)] = answer(null);
-    const supply = inOneGo(supplySteps(floor, outlook, { answer: answers, slots }));
+    const supply = toTheEnd(supplySteps(floor, outlook, { answer: answers, slots }));
     // A time that is past is now; a reel of 1000 for each slot, two where 1001 parts are missing.
     expect(supply.picks).toEqual([{ place: '', part: 'R-100', reels: 3, byMs: nowMs, slots: [one, two] }]);
     expect(supply.slots.flatMap(({ waiting }) => waiting.map(({ reel }) => reel))).toEqual(['X1']);
-    expect(inOneGo(supplySteps(floor, outlook, { answer: answers.slice(0, 1), slots })).slots).toHaveLength(
+    expect(toTheEnd(supplySteps(floor, outlook, { answer: answers.slice(0, 1), slots })).slots).toHaveLength(
       1,
     );
   });
@@ -139,7 +139,7 @@ describe('supplySteps()', () => {
     const { floor, outlook, slots } = asked(story);
     const all = slots.map(() => answer({ parts: 10, byMs: startMs }));
     expect(
-      inOneGo(supplySteps(floor, outlook, { answer: all, slots })).picks.map(({ part, place }) => [
+      toTheEnd(supplySteps(floor, outlook, { answer: all, slots })).picks.map(({ part, place }) => [
         part,
         place,
       ]),
@@ -161,7 +161,7 @@ test('a full reel holds what one was measured or weighed with, unless a larger o
       massG: by === 'weight' ? 400 : null,
       emptyG: by === 'weight' ? 100 : null,
     });
-  const size = () => inOneGo(fullReelSteps(story.floor()))('R-100');
+  const size = () => toTheEnd(fullReelSteps(story.floor()))('R-100');
   expect(size()).toBe(200); // as on the slots
   story.tell('reel.verified', verified(one, 'R-100', { reel: null, quantity: 700, setup: 'twins' }));
   story.tell('reel.verified', verified(three, 'C-200', { reel: null, quantity: 800, setup: 'twins' }));

@@ -12,7 +12,8 @@ import { lineOutlook, type Outlook } from '../../../shared/outlook/line.ts';
 import { feederLosses } from '../../../shared/outlook/losses.ts';
 import { fullReelSteps, waitingReels } from '../../../shared/outlook/supply.ts';
 import { needsOf, spliceNeed } from '../../../shared/outlook/walks.ts';
-import { inOneGo, lineSupply, planWalks } from './compute.ts';
+import { toTheEnd } from '../../to-the-end.ts';
+import { lineSupply, planWalks } from './compute.ts';
 
 const startMs = 1_772_431_200_000;
 const floor: FloorState = emptyState();
@@ -136,7 +137,7 @@ describe('lineSupply()', () => {
       const pick = supply.picks.find((each) => each.part === slot.wanted.part);
       expect(pick?.slots).toContain(slot.slot);
       expect(pick?.reels ?? 0).toBeGreaterThanOrEqual(
-        Math.ceil(bring.parts / inOneGo(fullReelSteps(floor))(slot.wanted.part)),
+        Math.ceil(bring.parts / toTheEnd(fullReelSteps(floor))(slot.wanted.part)),
       );
     }
     const parts = supply.picks.map((pick) => pick.part);

@@ -21,7 +21,7 @@ afterEach(() => {
 });
 
 /** A tablet at a line of a plant of two lines, L1 with two lanes; L0 is told first. */
-function open(line: string | null, serves: readonly string[] = []) {
+function open(line: string | null) {
   const names = ['L0', 'L1', 'L1~lane2'];
   const lines = new Map(names.map((each) => [each, { line: each, name: `Line ${each}` }]));
   let changed = () => undefined as unknown;
@@ -38,7 +38,7 @@ function open(line: string | null, serves: readonly string[] = []) {
     watch: {},
     version: 'x',
     practice: null,
-    preferences: signal({ line, serves } as unknown as Preferences), // no other is read
+    preferences: signal({ line, serves: [] } as unknown as Preferences), // no other is read
   } as unknown as Parameters<typeof createApp>[0]);
   tellMoves(app);
   const change = (put: () => void) => {

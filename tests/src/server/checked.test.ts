@@ -7,9 +7,9 @@ import { describe, expect, it } from 'vitest';
 import type { Entry, JsonObject } from '../../../shared/log/entry.ts';
 import { draftOf, sealEntry } from '../../../shared/log/seal.ts';
 import type { Brought } from '../../../shared/wire/messages.ts';
-import { broughtText, entryText } from '../../../shared/wire/signing.ts';
+import { broughtText } from '../../../shared/wire/signing.ts';
 import { checkEntries, readEntry } from '../../../src/server/checked.ts';
-import { makeChain, newKey, placed, startMs, type TestKey } from '../../contract/entries.ts';
+import { makeChain, newKey, placed, signedBy, startMs } from '../../contract/entries.ts';
 
 const [oldKey, key] = [newKey(), newKey()];
 const forged = 'A'.repeat(86);
@@ -45,7 +45,6 @@ async function check(entries: readonly Entry[], carrier = 't1', brought: readonl
 
 /** The chain of six without a signature, and with one of the tablet's key at some entry. */
 const bare = [...before, ...own].map((entry) => ({ ...entry, sig: null }));
-const signedBy = (by: TestKey, entry: Entry): Entry => ({ ...entry, sig: by.sign(entryText(entry.hash)) });
 const headed = (seq: number): readonly Entry[] =>
   bare.slice(0, seq).map((entry) => (entry.seq === seq ? signedBy(key, entry) : entry));
 

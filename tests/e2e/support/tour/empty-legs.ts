@@ -1,14 +1,13 @@
 // The tour of a plant that begins: every screen with nothing in it, the first person, joining the server, two tablets that
 // disagree, and the faults that stop the work.
 
+import { openAt } from '../floor.ts';
 import { endPractice, goThere, type Here, type Leg } from './here.ts';
 
 async function* empty(here: Here): AsyncGenerator<string> {
   const { page } = here;
   for (const screen of ['line', 'load', 'change', 'stock', 'log', 'plant']) {
-    await page.evaluate((name) => {
-      location.hash = `#/${name}`;
-    }, screen);
+    await openAt(page, `#/${screen}`);
     await page.getByTestId(`screen-${screen}`).waitFor();
     yield `empty plant: ${screen}`;
   }

@@ -1,7 +1,18 @@
 // The tour of the floor: the line, loading, verdicts, the dock and its dialogs, the store, the log.
 
 import { waitReady } from '../browser.ts';
-import { endRun, pad, readLog, reelLabel, scan, scanAll, seeVerdict, showSlot, signIn } from '../floor.ts';
+import {
+  endRun,
+  pad,
+  readLog,
+  reelLabel,
+  resumeRun,
+  scan,
+  scanAll,
+  seeVerdict,
+  showSlot,
+  signIn,
+} from '../floor.ts';
 import { closeDialogs, confirm, goThere, type Here, type Leg, openBy, warn } from './here.ts';
 
 const right = reelLabel({ P: '22-0603-B', Q: '4000', '1T': 'LT-9400-H', '3S': 'R-970001' });
@@ -10,10 +21,7 @@ const alternate = reelLabel({ P: '12-0603-105H', Q: '4000', '3S': 'R-970003' });
 async function* line(here: Here): AsyncGenerator<string> {
   const { page } = here;
   await goThere(here, '#/line');
-  await page.getByTestId('runbar').waitFor();
-  const resume = page.getByTestId('run-resume');
-  if (await resume.isVisible()) await resume.click();
-  await page.getByTestId('run-stop').waitFor();
+  await resumeRun(page);
   yield 'line';
   await page.getByTestId('line-all').click();
   await openBy(here, 'walks-open');

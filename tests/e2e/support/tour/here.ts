@@ -2,7 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { waitReady } from '../browser.ts';
-import { pad, reelAct, scan } from '../floor.ts';
+import { clearDock, openAt, pad, reelAct, resumeRun, scan } from '../floor.ts';
 
 /** A tablet on tour. */
 export interface Here {
@@ -33,13 +33,10 @@ export async function goThere({ page }: Here, hash: string): Promise<void> {
   await closeDialogs(page);
   const verdict = page.getByTestId('verdict-go-on');
   if (await verdict.isVisible()) await verdict.click();
-  const clear = page.getByTestId('dock-clear');
-  if (await clear.isVisible()) await clear.click();
+  await clearDock(page);
   // By way of another page, so that what is typed there is forgotten.
   for (const address of [hash === '#/log' ? '#/stock' : '#/log', hash]) {
-    await page.evaluate((next) => {
-      location.hash = next;
-    }, address);
+    await openAt(page, address);
     await page.waitForFunction((next) => location.hash === next, address);
     await page.getByTestId(`screen-${/#\/(\w+)/.exec(address)?.[1]}`).waitFor();
     // A banner is there before the screen is.
@@ -73,9 +70,7 @@ export async function openReel({ page }: Here, act: 'air' | 'count', reel: strin
 export async function warn(here: Here): Promise<void> {
   const { page } = here;
   await goThere(here, '#/line');
-  await page.getByTestId('runbar').waitFor();
-  const resume = page.getByTestId('run-resume');
-  if (await resume.isVisible()) await resume.click();
+  await resumeRun(page);
   await openBy(here, 'plus-many');
   await pad(page, '150');
   await page.getByTestId('warning').waitFor();

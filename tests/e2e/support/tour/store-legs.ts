@@ -150,13 +150,15 @@ async function* paste(here: Here): AsyncGenerator<string> {
   await page.getByTestId('paste-thawHours').fill('');
   await page.getByTestId('paste-save').click();
   await page.locator('dialog[open]').waitFor({ state: 'detached' });
-  for (const act of ['opened', 'on', 'on-top']) {
-    if (act !== 'on-top') await page.getByTestId('jar-J-TOUR').click();
-    if (act === 'on-top') yield 'paste, a jar for a stencil with paste on it';
-    await page.getByTestId(`jar-${act}`).click();
-    if (act === 'on') await page.getByTestId('jar-cleared').waitFor();
-    else await page.locator('dialog[open]').waitFor({ state: 'detached' });
-  }
+  await page.getByTestId('jar-J-TOUR').click();
+  await page.getByTestId('jar-opened').click();
+  await page.locator('dialog[open]').waitFor({ state: 'detached' });
+  await page.getByTestId('jar-J-TOUR').click();
+  await page.getByTestId('jar-on').click();
+  await page.getByTestId('jar-cleared').waitFor();
+  yield 'paste, a jar for a stencil with paste on it';
+  await page.getByTestId('jar-on-top').click();
+  await page.locator('dialog[open]').waitFor({ state: 'detached' });
   await page.getByTestId('jar-J-TOUR').click();
   await page.getByTestId('jar-off').waitFor();
   yield 'paste, a jar on top of another';

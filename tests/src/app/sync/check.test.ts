@@ -5,9 +5,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Entry, JsonObject } from '../../../../shared/log/entry.ts';
 import { draftOf, sealEntry } from '../../../../shared/log/seal.ts';
-import { entryText } from '../../../../shared/wire/signing.ts';
 import { checkPulled } from '../../../../src/app/sync/check.ts';
-import { makeChain, newKey, placed, startMs, type TestKey } from '../../../contract/entries.ts';
+import { makeChain, newKey, placed, signedBy, startMs } from '../../../contract/entries.ts';
 
 const nested = (levels: number): unknown => JSON.parse('['.repeat(levels) + ']'.repeat(levels));
 
@@ -36,7 +35,6 @@ describe('what a chain that names a key brings', () => {
   const opening = { name: 'x', app: '1', key: { kty, crv, x, y } as JsonObject, previous: null };
   const [first] = makeChain({ tablet: 't1', count: 1, kind: 'tablet.opened', payload: () => opening });
   const bare = [first as Entry, ...makeChain({ tablet: 't1', count: 5, after: first as Entry })];
-  const signedBy = (by: TestKey, entry: Entry): Entry => ({ ...entry, sig: by.sign(entryText(entry.hash)) });
   const headed = (...heads: readonly number[]) =>
     bare.map((entry) => (heads.includes(entry.seq) ? signedBy(key, entry) : entry));
   const take = async (values: readonly Entry[], serverMs = startMs + 60_000) => {
