@@ -22,8 +22,11 @@ interface LongRowsProps<T> {
 /** What is drawn of a list. */
 interface Drawn<T> {
   readonly of: LongRowsProps<T>;
-  /** Rows by name; beyond `upTo` as they were drawn for the list before. */
+  readonly byKey: ReadonlyMap<string, T>;
+  /** Rows by name, the one first that was drawn longest ago. */
   readonly rows: Map<string, VNode>;
+  /** Names of the items in the order in which their rows are drawn; the first `upTo` are, the others as for the list before, or not yet. */
+  readonly todo: readonly string[];
   readonly upTo: number;
 }
 
@@ -35,12 +38,11 @@ export function LongRows<T>(props: LongRowsProps<T>) {
   const isOnPaper = useOnPaper(() => drawAnew((times) => times + 1));
   const piece = isOnPaper.current ? props.items.length : ROWS_AT_ONCE;
   // Handed down anew, the list may have changed in every row; drawn anew by itself, it only goes on.
-  if (drawn.current?.of !== props)
-    drawn.current = nextPiece({ of: props, rows: carriedOver(drawn.current, props), upTo: 0 }, piece);
+  if (drawn.current?.of !== props) drawn.current = nextPiece(begunAnew(drawn.current, props), piece);
   else if (isDue.current || isOnPaper.current) drawn.current = nextPiece(drawn.current, piece);
   isDue.current = false;
-  const { rows, upTo } = drawn.current;
-  const isOver = upTo >= props.items.length;
+  const { rows, todo, upTo } = drawn.current;
+  const isOver = upTo >= todo.length;
   // No effect: one that waits is done at once where the list is drawn anew meanwhile, and all pieces would come without a frame between them.
   useLayoutEffect(() => {
     if (isOver) return undefined;
@@ -74,20 +76,25 @@ function useOnPaper(drawAnew: () => void): { readonly current: boolean } {
   return isOnPaper;
 }
 
-/** Rows of the list before that stand in this one too. */
-function carriedOver<T>(before: Drawn<T> | null, { items, keyOf }: LongRowsProps<T>): Map<string, VNode> {
-  const rows = new Map<string, VNode>();
-  if (before === null) return rows;
-  for (const item of items) {
-    const key = keyOf(item);
-    const row = before.rows.get(key);
-    if (row) rows.set(key, row);
-  }
-  return rows;
+/**
+ * A list with the rows that stand of the one before. What does not stand yet goes before what is to be drawn anew, and of that the oldest first:
+ * a list that is handed down again and again, before it is through, comes to stand whole all the same, and no row of it stays old.
+ */
+function begunAnew<T>(before: Drawn<T> | null, props: LongRowsProps<T>): Drawn<T> {
+  const byKey = new Map(props.items.map((item) => [props.keyOf(item), item]));
+  const keys = [...byKey.keys()];
+  const rows = new Map([...(before?.rows ?? [])].filter(([key]) => byKey.has(key)));
+  const missing = keys.filter((key) => !rows.has(key));
+  const todo = [...new Set([...keys.slice(0, ROWS_AT_ONCE), ...missing, ...rows.keys()])];
+  return { of: props, byKey, rows, todo, upTo: 0 };
 }
 
-function nextPiece<T>({ of, rows, upTo }: Drawn<T>, length: number): Drawn<T> {
+function nextPiece<T>(drawn: Drawn<T>, length: number): Drawn<T> {
+  const { of, byKey, rows, todo, upTo } = drawn;
   const until = upTo + length;
-  for (const item of of.items.slice(upTo, until)) rows.set(of.keyOf(item), of.draw(item));
-  return { of, rows, upTo: until };
+  for (const key of todo.slice(upTo, until)) {
+    rows.delete(key); // to the end
+    rows.set(key, of.draw(byKey.get(key)!)); // every name in `todo` is of an item
+  }
+  return { ...drawn, upTo: until };
 }

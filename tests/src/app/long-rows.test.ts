@@ -114,6 +114,22 @@ test('LongRows() draws one piece between two frames, however often the list is h
   expect(paint()).toBe(ROWS_AT_ONCE);
 });
 
+test('LongRows() comes to stand whole, and to be the newest, where the list is handed down anew after every frame', () => {
+  const list = items(Array.from({ length: 5 * ROWS_AT_ONCE }, (_, at) => at));
+  const { show, paint, rows } = page();
+  for (let pieces = 0; pieces < 5; pieces += 1) {
+    expect(show([...list])).toBe(ROWS_AT_ONCE);
+    expect(paint()).toBeLessThanOrEqual(ROWS_AT_ONCE);
+  }
+  expect(rows()).toEqual(text(list));
+  const newer = list.map(({ name }) => ({ name, says: 1 }));
+  for (let pieces = 0; pieces < 5; pieces += 1) {
+    show([...newer]);
+    paint();
+  }
+  expect(rows()).toEqual(text(newer));
+});
+
 test('LongRows() stands whole on paper, with what changed just before', () => {
   const list = items(Array.from({ length: 3 * ROWS_AT_ONCE + 1 }, (_, at) => at));
   const { show, paint, print, printed, rows } = page();
