@@ -7,8 +7,6 @@ import { createApp } from './create-app.ts';
 import { demoStoreName, isDemo } from './demo/is-demo.ts';
 import { createSteadyClock } from './device/clock.ts';
 import { later } from './device/later.ts';
-import type { RoomSeen } from './device/room-ahead.ts';
-import { askToKeep, readStorage, type StorageHealth } from './device/storage.ts';
 import { trustOwnScripts } from './device/trusted.ts';
 import { FaultCurtain } from './frame/FaultCurtain.tsx';
 import { NoWords } from './frame/NoWords.tsx';
@@ -17,10 +15,11 @@ import { forgetPractice, isPractised, practiceSince, practiceStoreName } from '.
 import { followAddress } from './router.ts';
 import { followLanguage, speakAsBefore, wishedLanguage } from './spoken.ts';
 import type { StoreFault } from './store/database.ts';
-import { keep, keepPreferences, type Preferences, readKept } from './store/preferences.ts';
+import { keepPreferences, type Preferences } from './store/preferences.ts';
 import { openStore, type Store, StoreError } from './store/store.ts';
 import { followTouches } from './ui/press.ts';
 import { followFingers } from './ui/still.ts';
+import { watchStorage } from './watch-storage.ts';
 import { withWords, wordsHere } from './words/fetch.ts';
 import { type Spoken, speak } from './words/speak.ts';
 import type { Work } from './work.ts';
@@ -131,37 +130,6 @@ function followPreferences(app: App): void {
     document.documentElement.dataset['hand'] = hand ?? '';
   });
   dark.addEventListener('change', showTheme);
-}
-
-/** How the tablet's storage stands, looked at every minute; the browser is asked to keep it at the first touch. */
-function watchStorage(app: App): ReadonlySignal<StorageHealth & { readonly endsSoon: boolean }> {
-  const storage = signal<StorageHealth & { readonly endsSoon: boolean }>({
-    kept: null,
-    usedBytes: null,
-    quotaBytes: null,
-    endsSoon: false,
-  });
-  const lookAtStorage = async () => {
-    const health = await readStorage();
-    storage.value = { ...health, endsSoon: await endsSoon(app, health).catch(() => false) };
-  };
-  void lookAtStorage();
-  setInterval(() => void lookAtStorage(), 60_000);
-  addEventListener('pointerdown', () => void askToKeep().then(lookAtStorage), { once: true });
-  return storage;
-}
-
-/** True where the room for the log is full within a week if it fills as it did lately. */
-async function endsSoon({ store, clock }: App, health: StorageHealth): Promise<boolean> {
-  const { usedBytes } = health;
-  if (usedBytes === null) return false;
-  const { DAYS_TOLD, daysLeft, withSeen } = await import('./device/room-ahead.ts');
-  const nowMs = clock.nowMs();
-  const before = (await readKept<readonly RoomSeen[]>(store.cache, 'room-seen')) ?? [];
-  const seen = withSeen(before, { atMs: nowMs, usedBytes });
-  if (seen !== before) await keep(store.cache, 'room-seen', seen);
-  const days = daysLeft(seen, health, nowMs);
-  return days !== null && days <= DAYS_TOLD;
 }
 
 /** The app of this window: the plant's, or the one to practise with; what a practice left behind is thrown away. */

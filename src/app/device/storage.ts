@@ -8,6 +8,12 @@ export interface StorageHealth {
   readonly quotaBytes: number | null;
 }
 
+/** The same as it is followed. */
+export interface StorageFollowed extends StorageHealth {
+  /** True where the room for the log is full within a week if it fills as it did lately; false until that is known. */
+  readonly endsSoon: boolean;
+}
+
 /** Below this much room people are told. */
 export const reserveBytes = 50 * 1024 * 1024;
 

@@ -9,7 +9,7 @@ import { type App, useApp, useFloor } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
 import { later, screenStands } from '../device/later.ts';
 import type { OfflineState } from '../device/offline.ts';
-import { reserveBytes, roomLeft, type StorageHealth } from '../device/storage.ts';
+import { reserveBytes, roomLeft, type StorageFollowed } from '../device/storage.ts';
 import { linesServed } from '../lines-served.ts';
 import { openOn } from '../outlook/open-warnings.ts';
 import { place } from '../router.ts';
@@ -28,7 +28,7 @@ interface RootProps {
   /** The working parts; null for the moment until their chunk is there. */
   readonly work: ReadonlySignal<Work | null>;
   readonly fault: ReadonlySignal<StoreFault | null>;
-  readonly storage: ReadonlySignal<StorageHealth & { readonly endsSoon: boolean }>;
+  readonly storage: ReadonlySignal<StorageFollowed>;
 }
 
 const notYet = signal<OfflineState>('getting-ready');
