@@ -28,7 +28,7 @@ export const words: Words<'packs'> = {
   pin1None: 'nicht angegeben',
   tubes: 'Volle Stangen',
   partsEach: 'Bauteile in einer vollen Stange',
-  tubesAsIs: 'Stangen leer gelassen: Die Zählung bleibt, wie sie ist.',
+  tubesAsIs: 'Bleibt das Feld „Volle Stangen“ frei, bleibt die Zählung, wie sie ist.',
   loose: 'Bauteile in der offenen Stange',
   tapPocket: 'Tippen Sie auf die Tasche, aus der als Nächstes abgeholt wird.',
   openTray: 'Tray in Gebrauch',

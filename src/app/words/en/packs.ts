@@ -27,7 +27,7 @@ export const words = {
   pin1None: 'not said',
   tubes: 'Full tubes',
   partsEach: 'Parts in a full tube',
-  tubesAsIs: 'Tubes left empty: the count stays as it is.',
+  tubesAsIs: 'Leave “Full tubes” blank and the count stays as it is.',
   loose: 'Parts in the open tube',
   tapPocket: 'Tap the next pocket to be picked.',
   openTray: 'Tray in use',

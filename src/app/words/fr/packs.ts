@@ -28,7 +28,7 @@ export const words: Words<'packs'> = {
   pin1None: 'non indiqué',
   tubes: 'Tubes pleins',
   partsEach: 'Composants dans un tube plein',
-  tubesAsIs: 'Tubes laissés vides : le compte reste tel quel.',
+  tubesAsIs: 'Si le champ « Tubes pleins » reste vide, le compte reste tel quel.',
   loose: 'Composants dans le tube ouvert',
   tapPocket: 'Touchez la prochaine alvéole à prendre.',
   openTray: 'Plateau en service',

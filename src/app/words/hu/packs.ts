@@ -27,7 +27,7 @@ export const words: Words<'packs'> = {
   pin1None: 'nincs megadva',
   tubes: 'Teli rudak',
   partsEach: 'Alkatrész egy teli rúdban',
-  tubesAsIs: 'A rudak üresen hagyva: a darabszám marad, ahogy van.',
+  tubesAsIs: 'Ha a „Teli rudak” mező üres marad, a darabszám nem változik.',
   loose: 'Alkatrész a nyitott rúdban',
   tapPocket: 'Érintse meg a következő felszedendő zsebet.',
   openTray: 'Használt tálca',

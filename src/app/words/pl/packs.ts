@@ -28,7 +28,7 @@ export const words: Sentences<typeof english> = {
   pin1None: 'nie podano',
   tubes: 'Pełne tuby',
   partsEach: 'Sztuki w pełnej tubie',
-  tubesAsIs: 'Tuby puste: stan zostaje bez zmian.',
+  tubesAsIs: 'Zostaw pole „Pełne tuby” puste, a stan zostanie bez zmian.',
   loose: 'Sztuki w otwartej tubie',
   tapPocket: 'Dotknij kieszeni, z której będzie następne pobranie.',
   openTray: 'Tacka w użyciu',
