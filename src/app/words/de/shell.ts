@@ -72,5 +72,5 @@ export const words: Sentences<typeof english> = {
   muted: 'Kein Ton, bis Sie tippen',
   storageLow: (megabytes) => `Nur noch ${megabytes} MB für das Protokoll auf diesem Tablet.`,
   storageEnds:
-    'So wie es jetzt wächst, ist der Platz für das Protokoll auf diesem Tablet in einer Woche voll. Machen Sie Speicher frei.',
+    'Wächst das Protokoll so weiter, ist sein Platz auf diesem Tablet binnen einer Woche voll. Machen Sie Speicher frei.',
 };

@@ -71,5 +71,5 @@ export const words: Sentences<typeof english> = {
   muted: 'Sin sonido hasta que toque',
   storageLow: (megabytes) => `Solo quedan ${megabytes} MB para el registro en esta tableta.`,
   storageEnds:
-    'A este ritmo, el espacio para el registro en esta tableta se llena en una semana. Libere espacio.',
+    'A este ritmo, el espacio para el registro en esta tableta se llena en menos de una semana. Libere espacio.',
 };

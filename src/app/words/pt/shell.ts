@@ -66,5 +66,5 @@ export const words: Sentences<typeof english> = {
   tryAgain: 'Tentar de novo',
   muted: 'Sem som até você tocar na tela',
   storageLow: (megabytes) => `Restam só ${megabytes} MB para o log neste tablet.`,
-  storageEnds: 'Nesse ritmo, o espaço do log neste tablet acaba em uma semana. Libere espaço.',
+  storageEnds: 'Nesse ritmo, o espaço do log neste tablet acaba em menos de uma semana. Libere espaço.',
 };

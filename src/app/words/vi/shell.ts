@@ -67,5 +67,5 @@ export const words: Sentences<typeof english> = {
   muted: 'Chưa có tiếng cho đến khi chạm màn hình',
   storageLow: (megabytes) => `Chỉ còn ${megabytes} MB cho nhật ký trên tablet này.`,
   storageEnds:
-    'Với đà này, chỗ cho nhật ký trên tablet này sẽ đầy trong một tuần. Hãy giải phóng dung lượng.',
+    'Với đà này, chỗ cho nhật ký trên tablet này sẽ đầy trong vòng một tuần. Hãy giải phóng dung lượng.',
 };
