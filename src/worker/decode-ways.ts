@@ -81,7 +81,7 @@ export function waysOf({ kind }: Place): number {
 export const MOST_WAYS = Math.max(...Object.values(WAYS).map(({ length }) => length));
 
 const SQUARE_FORMATS: readonly CodeFormat[] = ['DataMatrix', 'QRCode', 'Aztec'];
-/** A look at a small place for PDF417 would be lost: it comes in parts, and its parts are no code. */
+/** PDF417 is not asked for in stripes, which are parts of it; a small one may stand as one place of squares. */
 function formatsFor(kind: Place['kind'], formats: readonly CodeFormat[]): readonly CodeFormat[] {
   return formats.filter((format) => {
     if (kind === 'joined') return format === 'PDF417';
