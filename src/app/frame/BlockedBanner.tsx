@@ -3,12 +3,12 @@
 import { useState } from 'preact/hooks';
 import { blockedOn } from '../../../shared/floor/blocked-on.ts';
 import type { BlockedTape } from '../../../shared/floor/blocks.ts';
-import { needKey, slotKey } from '../../../shared/floor/state.ts';
+import { slotKey } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
 import { lineToTell, slotToTell, takeLine } from '../line-in-hand.ts';
 import { linesServed } from '../lines-served.ts';
 import { useRefusal } from '../may.ts';
-import { blockedNeed } from '../outlook/blocked-call.ts';
+import { blockedNeed, isHeard } from '../outlook/blocked-call.ts';
 import { goTo } from '../router.ts';
 import { Banner } from '../ui/Banner.tsx';
 import { Button } from '../ui/Button.tsx';
@@ -49,7 +49,6 @@ export function BlockedBanner() {
   const name = lineToTell(app, line);
   const what = [block.lot, block.reel, block.part].filter((each) => each !== null).join(' · ');
   const need = blockedNeed(block);
-  const isHeard = floor.acknowledged.has(needKey(line, slot, need));
   const short = [words.short.blocked()];
   if (rest.length > 0) short.push(words.shortMore(rest.length));
   return (
@@ -87,7 +86,7 @@ export function BlockedBanner() {
             <a class="button" href={traceAddress(first)} data-testid="blocked-trace">
               {words.blockedTrace}
             </a>
-            {!isHeard && (
+            {!isHeard(floor, first) && (
               <Button
                 testId="blocked-heard"
                 disabledReason={heard}

@@ -13,11 +13,17 @@ const CALL_EVERY_MS = 15_000;
 /** What somebody takes note of, as warnings are named in the log. */
 export const blockedNeed = (block: Pick<Block, 'block'>): string => `blocked ${block.block}`;
 
+/** True where somebody has said that they go to a blocked reel. */
+export function isHeard(
+  floor: Pick<FloorState, 'acknowledged'>,
+  { line, slot, block }: Pick<BlockedTape, 'line' | 'slot' | 'block'>,
+): boolean {
+  return floor.acknowledged.has(needKey(line, slot, blockedNeed(block)));
+}
+
 /** Blocked reels on the slots of a line of which nobody has said that they go. */
 export function unheardBlocked(floor: FloorState, line: string): readonly BlockedTape[] {
-  return blockedTapes(floor, line).filter(
-    ({ slot, block }) => !floor.acknowledged.has(needKey(line, slot, blockedNeed(block))),
-  );
+  return blockedTapes(floor, line).filter((each) => !isHeard(floor, each));
 }
 
 /** Starts calling. `App.tick` counts entries: whoever wrote the block, this tablet hears of it with its entry. */

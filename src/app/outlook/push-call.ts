@@ -19,7 +19,7 @@ import {
   pushToldSchema,
 } from '../../../shared/wire/messages-push.ts';
 import type { App } from '../app.ts';
-import { unheardBlocked } from './blocked-call.ts';
+import { isHeard } from './blocked-call.ts';
 import { stoodOffer } from './stood.ts';
 
 /** It looks again after this long. */
@@ -45,21 +45,20 @@ export function openNotices(floor: FloorState, nowMs: number): readonly PushNoti
   const warnings = unanswered(floor, nowMs).map(({ line, slot, need, level }) =>
     notice('warning', line, slot, `${level} ${need}`),
   );
-  const running = [...floor.lines.keys()].filter((line) => buildingOn(floor, line)?.phase === 'running');
-  const unheard = new Set(
-    running
-      .flatMap((line) => unheardBlocked(floor, line))
-      .map(({ tape, block }) => `${block.block} ${tape.entry}`),
-  );
-  // Once of each reel, by the lane that takes from its slot.
-  const blocked = blockedOn(floor, running).flatMap(({ line, slot, tape, block }) => {
-    const of = `${block.block} ${tape.entry}`;
-    return unheard.has(of) ? [notice('blocked', line, slot, of)] : [];
-  });
-  const stood = running.flatMap((line) => {
+  const running = [...floor.lines.keys()].flatMap((line) => {
     const run = buildingOn(floor, line);
-    if (run === null) return [];
+    return run?.phase === 'running' ? [run] : [];
+  });
+  // Once of each reel, by the lane that takes from its slot.
+  const blocked = blockedOn(
+    floor,
+    running.map(({ line }) => line),
+  )
+    .filter((each) => !isHeard(floor, each))
+    .map(({ line, slot, tape, block }) => notice('blocked', line, slot, `${block.block} ${tape.entry}`));
+  const stood = running.flatMap((run) => {
     // Named by the last count: when it stood is reckoned by the pace, which a count that comes late moves.
+    const { line } = run;
     const stoodMs = stoodOffer(floor, line, nowMs);
     return stoodMs !== null && nowMs - stoodMs >= STOOD_MS
       ? [notice('stood', line, null, `${run.run} ${lastCountMs(run)}`)]
