@@ -45,6 +45,11 @@ function marksOf(what: LabelSubject, name: string, from: Printing): readonly str
   return [...(from.isPractice ? [words.practice] : []), ...(before > 0 ? [words.again(before + 1)] : [])];
 }
 
+/** A line of a label; none where there is nothing to say. */
+function line(name: string, text: string | null, size: FaceLine['size'], keep = false): readonly FaceLine[] {
+  return text === null || text === '' ? [] : [{ name, text, size, keep }];
+}
+
 /** The last line of a label; none where it has nothing to say. It is never left out. */
 function lastLine(said: readonly string[]): readonly FaceLine[] {
   return said.length === 0 ? [] : [{ name: 'printed', text: said.join(' · '), size: 'small', keep: true }];
@@ -68,8 +73,6 @@ export function packageLabel(reel: Reel, id: string, from: Printing): PlantLabel
   const msl = labelMsls.find((level) => level === floor.exposures.get(reel.reel)?.msl) ?? null;
   const expires = floor.expiries.get(reel.reel) ?? null;
   const place = placeOf(reel);
-  const line = (name: string, text: string | null, size: FaceLine['size'], keep = false): FaceLine[] =>
-    text === null || text === '' ? [] : [{ name, text, size, keep }];
   const left =
     quantity === null ? words.leftUnknown : words.left(formatCount(quantity), sd > 0 ? spread(sd) : null);
   return {
@@ -96,8 +99,6 @@ export function jarLabel(jar: PayloadOf<'jar.known'>, from: Printing): PlantLabe
   const { jar: id, paste, lot, expires } = jar;
   const words = say(printWords).onLabel;
   const none = { supplierPart: null, quantity: null, dateCode: null, msl: null } as const;
-  const line = (name: string, text: string | null, size: FaceLine['size'], keep = false): FaceLine[] =>
-    text === null ? [] : [{ name, text, size, keep }];
   return {
     what: 'reel',
     name: id,
