@@ -15,9 +15,7 @@ import type { FindTask } from './use-find.ts';
 const FindOver = lazyTask(() => import('./FindOver.tsx').then((module) => module.FindOver));
 
 interface FindButtonProps {
-  readonly does: FindTask['do'];
-  /** The task, worked out when it is asked for: the lists may be long. */
-  readonly task: () => FindTask;
+  readonly task: FindTask;
   readonly testId: string;
   /** False where there is nothing to begin; a pass that is under way goes on. */
   readonly isOffered?: boolean;
@@ -29,7 +27,6 @@ interface FindButtonProps {
 }
 
 export function FindButton({
-  does,
   task,
   testId,
   isOffered = true,
@@ -48,10 +45,10 @@ export function FindButton({
           disabledReason={disabledReason}
           onPress={() => {
             onOpen?.();
-            setOpen(task());
+            setOpen(task);
           }}
         >
-          <Icon name="camera" /> {does === 'find' ? words.open : words.sweep}
+          <Icon name="camera" /> {task.do === 'find' ? words.open : words.sweep}
         </Button>
       )}
       {open !== null && (

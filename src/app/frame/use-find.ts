@@ -22,7 +22,9 @@ import {
 import { type SlotSeen, type Swept, slotsSeen, sweptSlot, type Votes, voteOn } from './find-sweep.ts';
 
 /** What the camera is moved about for. */
-export type FindTask = { readonly do: 'find'; readonly list: FindList } | { readonly do: 'sweep' };
+export type FindTask =
+  /** `list`: what is to be found; worked out once for a pass, as it may be long. */
+  { readonly do: 'find'; readonly list: () => FindList } | { readonly do: 'sweep' };
 
 /** A slot that needs a person: more than one reel near it, another reel, or one that should not be there. */
 export type SlotAsked =
@@ -57,6 +59,7 @@ interface Pass {
   pan: PanState;
   votes: Votes;
   view: FindView | null;
+  list: FindList | null;
   tick: number;
   isWriting: boolean;
   readonly alone: Map<string, Judged<boolean>>;
@@ -68,6 +71,7 @@ const begun = (): Pass => ({
   pan: EMPTY_PAN,
   votes: new Map(),
   view: null,
+  list: null,
   tick: -1,
   isWriting: false,
   alone: new Map(),
@@ -117,8 +121,8 @@ function viewNow(app: App, pass: Pass, task: FindTask): FindView {
   const tick = app.tick.peek();
   if (pass.view === null || pass.tick !== tick) {
     const [floor, line, nowMs] = [app.store.floor(), app.line.peek() ?? '', app.clock.nowMs()];
-    const list = task.do === 'find' ? task.list : nothingWanted;
-    pass.view = { floor, line, list, nowMs, lifeOf: lifeOnShelf(floor, line, nowMs) };
+    pass.list ??= task.do === 'find' ? task.list() : nothingWanted;
+    pass.view = { floor, line, list: pass.list, nowMs, lifeOf: lifeOnShelf(floor, line, nowMs) };
     pass.tick = tick;
   }
   return pass.view;

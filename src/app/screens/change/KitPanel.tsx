@@ -92,8 +92,7 @@ export function KitPanel({ changeover, isStanding, onChecklist }: KitPanelProps)
       <div>
         <FindButton
           testId="kit-find"
-          does="find"
-          task={() => ({ do: 'find', list: listOfKit(setup.setup, rows) })}
+          task={{ do: 'find', list: () => listOfKit(setup.setup, rows) }}
           desk={null}
         />
       </div>

@@ -77,16 +77,14 @@ function LineToLoad(props: { readonly desk: DeskRun; readonly linked: { current:
         )}
         <FindButton
           testId="sweep-camera"
-          does="sweep"
-          task={() => ({ do: 'sweep' })}
+          task={{ do: 'sweep' }}
           desk={desk}
           disabledReason={refusal}
           onOpen={beginSweep}
         />
         <FindButton
           testId="find-camera"
-          does="find"
-          task={() => ({ do: 'find', list: listOfMissing(progress) })}
+          task={{ do: 'find', list: () => listOfMissing(progress) }}
           desk={null}
           isOffered={progress.next !== null}
         />

@@ -95,14 +95,14 @@ export function Stock({ watch }: { readonly watch: Watch }) {
         </div>
         <FindButton
           testId="stock-find"
-          does="find"
-          task={() => ({
+          task={{
             do: 'find',
-            list: listOfSupply(
-              known === null || known === 'asked' ? null : (outlook?.run.setup ?? null),
-              known === 'asked' ? null : known,
-            ),
-          })}
+            list: () =>
+              listOfSupply(
+                known === null || known === 'asked' ? null : (outlook?.run.setup ?? null),
+                known === 'asked' ? null : known,
+              ),
+          }}
           desk={null}
         />
         <Button onPress={() => window.print()} testId="stock-print">
