@@ -1,10 +1,10 @@
 // A slot of a line of this tablet is about to run dry and nobody has answered for a while: the chip of the top bar is not enough any more.
 
 import { needKey } from '../../../shared/floor/state.ts';
+import type { OpenWarning } from '../../../shared/outlook/loudest-open.ts';
 import { useApp, useFloor } from '../app.ts';
 import { slotToTell, takeLine } from '../line-in-hand.ts';
 import { useRefusal } from '../may.ts';
-import { openOn } from '../outlook/open-warnings.ts';
 import type { Watch } from '../outlook/watch.ts';
 import { address } from '../router.ts';
 import { Banner } from '../ui/Banner.tsx';
@@ -17,12 +17,18 @@ import { sayWarning, warningTone } from './warning-text.ts';
 /** A late warning takes a band of its own after this long without an answer, ms: by then it has called three times. */
 const LATE_BAND_MS = 45_000;
 
-export function LateBanner({ watches }: { readonly watches: readonly Watch[] }) {
+interface LateBannerProps {
+  /** What is open on the lines that the tablet serves. */
+  readonly open: readonly OpenWarning[];
+  readonly acknowledge: Watch['acknowledge'];
+}
+
+export function LateBanner({ open, acknowledge }: LateBannerProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(warningWords);
   const heard = useRefusal('acknowledge-warning');
-  const late = openOn(watches).filter(
+  const late = open.filter(
     ({ slot }) =>
       slot.warning.level === 'late' &&
       warningTone(slot) === 'stop' &&
@@ -51,7 +57,7 @@ export function LateBanner({ watches }: { readonly watches: readonly Watch[] }) 
           testId="late-go"
           label={`${words.acknowledge}: ${slot}`}
           disabledReason={heard}
-          onPress={() => void watches[0]?.acknowledge(late).catch(() => undefined)}
+          onPress={() => void acknowledge(late).catch(() => undefined)}
         >
           {words.acknowledge}
         </Button>

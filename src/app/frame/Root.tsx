@@ -66,7 +66,7 @@ export function Root({ work, fault, storage }: RootProps) {
         )
       }
       warned={(onLeave) =>
-        warnings.length > 0 && !isOnLine ? <WarningChip watches={watches} onLeave={onLeave} /> : null
+        warnings.length > 0 && !isOnLine ? <WarningChip open={warnings} onLeave={onLeave} /> : null
       }
       banner={
         <>
@@ -81,8 +81,8 @@ export function Root({ work, fault, storage }: RootProps) {
             </p>
           )}
           {blocked > 0 && <BlockedBanner />}
-          {!isOnLine && warnings.some(({ slot }) => slot.warning.level === 'late') && (
-            <LateBanner watches={watches} />
+          {ready && !isOnLine && warnings.some(({ slot }) => slot.warning.level === 'late') && (
+            <LateBanner open={warnings} acknowledge={ready.watch.acknowledge} />
           )}
           {ready && ready.unanswered.value.length > 0 && <UnansweredBanner open={ready.unanswered.value} />}
           {floor.handovers.has(app.line.value ?? '') && <HandoverBanner key={app.line.value} />}

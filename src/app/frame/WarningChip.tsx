@@ -4,8 +4,6 @@
 import { loudestOpen, type OpenWarning } from '../../../shared/outlook/loudest-open.ts';
 import { useApp, useFloor } from '../app.ts';
 import { slotToTell, takeLine } from '../line-in-hand.ts';
-import { openOn } from '../outlook/open-warnings.ts';
-import type { Watch } from '../outlook/watch.ts';
 import { address } from '../router.ts';
 import { Icon } from '../ui/Icon.tsx';
 import { SaidOnce } from '../ui/SaidOnce.tsx';
@@ -14,16 +12,15 @@ import { say } from '../words/words.ts';
 import { sayWarning, toSayOf, warningsTold, warningTone } from './warning-text.ts';
 
 export function WarningChip(props: {
-  /** The watches over the lines that the tablet serves. */
-  readonly watches: readonly Watch[];
+  /** What is open on the lines that the tablet serves. */
+  readonly open: readonly OpenWarning[];
   /** Leaves what lies over the screen, as the navigation does. */
   readonly onLeave: () => void;
 }) {
   const app = useApp();
   const floor = useFloor();
   const words = say(warningWords);
-  const { watches, onLeave } = props;
-  const open = openOn(watches);
+  const { open, onLeave } = props;
   const loudest = loudestOpen(open);
   if (!loudest) return null;
   const { line } = loudest.outlook;
@@ -34,8 +31,7 @@ export function WarningChip(props: {
     zone: floor.lines.get(outlook.line)?.zone ?? 'UTC',
   });
   const said = sayWarning(loudest.slot, at(loudest));
-  const sentenceOf = (each: OpenWarning) => `${nameOf(each)} ${sayWarning(each.slot, at(each)).long}`;
-  const all = open.map((each) => toSayOf(each.slot, () => sentenceOf(each)));
+  const all = open.map((each) => toSayOf(each.slot, nameOf(each), () => at(each)));
   const more = open.length - 1;
   const slot = nameOf(loudest);
   const whole = `${slot} ${said.long}${more > 0 ? ` ${words.more(more)}` : ''}`;

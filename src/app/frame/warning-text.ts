@@ -23,10 +23,17 @@ export interface WarningSaid {
 /** Warnings that readers of the screen were told of, on whichever screen. */
 export const warningsTold = new Set<string>();
 
-/** What readers of the screen are told of a warning: once at each of its levels and tones. `say`: its whole sentence, slot first. */
-export function toSayOf(slot: SlotOutlook, say: () => string): ToSay {
+/** By what and when a warning is said; `zone`: of the line. */
+export interface SaidAt {
+  readonly outlook: Outlook | null;
+  readonly nowMs: number;
+  readonly zone: string;
+}
+
+/** What readers of the screen are told of a warning: once at each of its levels and tones, under the name of its slot. `at` is asked when it is said. */
+export function toSayOf(slot: SlotOutlook, name: string, at: () => SaidAt): ToSay {
   const id = `${needKey(slot.loaded.line, slot.slot, slot.need)}#${slot.warning.level} ${warningTone(slot)}`;
-  return { id, say };
+  return { id, say: () => `${name} ${sayWarning(slot, at()).long}` };
 }
 
 /** Names what nobody answers: another warning, or one that has become graver, is another thing to be told. */
@@ -34,11 +41,8 @@ export function askedFor(open: readonly Unanswered[]): string {
   return open.map(({ line, slot, need, level }) => `${needKey(line, slot, need)}#${level}`).join(' ');
 }
 
-/** `zone`: of the line. */
-export function sayWarning(
-  slot: SlotOutlook,
-  at: { readonly outlook: Outlook | null; readonly nowMs: number; readonly zone: string },
-): WarningSaid {
+/** What a warning says at a moment. */
+export function sayWarning(slot: SlotOutlook, at: SaidAt): WarningSaid {
   const words = say(warningWords);
   const { outlook, nowMs, zone } = at;
   const level = slot.warning.level === 'quiet' ? 'soon' : slot.warning.level;

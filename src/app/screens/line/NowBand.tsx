@@ -44,9 +44,9 @@ export function NowBand({ outlook, watch, hold }: NowBandProps) {
   const tone = loudest === null ? '' : warningTone(loudest);
   const missed = plan?.missed.length ?? 0;
   const all = watch.warnings.value.map((each) =>
-    toSayOf(each, () => {
+    toSayOf(each, each.slot, () => {
       const zone = app.store.floor().lines.get(outlook.line)?.zone ?? 'UTC';
-      return `${each.slot} ${sayWarning(each, { outlook, nowMs: app.nowMs.peek(), zone }).long}`;
+      return { outlook, nowMs: app.nowMs.peek(), zone };
     }),
   );
   return (

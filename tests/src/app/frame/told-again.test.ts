@@ -3,7 +3,7 @@
 import { expect, test } from 'vitest';
 import type { SlotOutlook } from '../../../../shared/outlook/line.ts';
 import type { Unanswered } from '../../../../shared/outlook/unanswered.ts';
-import { askedFor, sayWarning, toSayOf } from '../../../../src/app/frame/warning-text.ts';
+import { askedFor, toSayOf } from '../../../../src/app/frame/warning-text.ts';
 
 /** As much of a warning as is read here. */
 const warns = (level: SlotOutlook['warning']['level'], backup: string | null, inMs = 60_000) =>
@@ -18,7 +18,7 @@ const warns = (level: SlotOutlook['warning']['level'], backup: string | null, in
   }) as unknown as SlotOutlook;
 
 const said = (slot: SlotOutlook) =>
-  toSayOf(slot, () => sayWarning(slot, { outlook: null, nowMs: 0, zone: 'UTC' }).long);
+  toSayOf(slot, 'Line 1 · M1-F-014', () => ({ outlook: null, nowMs: 0, zone: 'UTC' }));
 
 test('a warning is another one at another level, and where what would have taken over is gone; not as it counts down', () => {
   const names = [
@@ -30,6 +30,7 @@ test('a warning is another one at another level, and where what would have taken
   expect(new Set(names.map((each) => said(each).id)).size).toBe(names.length);
   expect(said(warns('soon', null, 60_000)).id).toBe(said(warns('soon', null, 120_000)).id);
   expect(said(warns('soon', null, 60_000)).say()).not.toBe(said(warns('soon', null, 120_000)).say());
+  expect(said(warns('late', null)).say()).toMatch(/^Line 1 · M1-F-014 /);
 });
 
 test('what nobody answers is another thing once it is late, and once there is more of it', () => {
