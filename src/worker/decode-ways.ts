@@ -20,6 +20,8 @@ const CUT: ReadEffort = {
   binarizer: 'GlobalHistogram',
 };
 const LOCAL: ReadEffort = { ...CUT, binarizer: 'LocalAverage' };
+/** For stripes, which are cut as they lean. */
+const ALONG: ReadEffort = { ...CUT, tryRotate: false };
 
 interface Way {
   readonly name: string;
@@ -27,43 +29,29 @@ interface Way {
   /** Pixels of the cut each way that a pixel is held against, and how many times it is moved away from their mean. */
   readonly reach: number;
   readonly amount: number;
-  /** Pixels of the frame each way over which the light is made even; 0 for not at all. Stripes only. */
-  readonly evenReach: number;
+  /** Pixels of the frame each way over which the light is made even; none for not at all. Stripes only. */
+  readonly evenReach?: number;
   readonly effort: ReadEffort;
 }
 
 const STRIPES: readonly Way[] = [
-  { name: 'stripes-double', factor: 2, reach: 3, amount: 2, evenReach: 0, effort: CUT },
-  { name: 'stripes-even', factor: 3, reach: 6, amount: 2, evenReach: 20, effort: CUT },
-  { name: 'stripes-triple', factor: 3, reach: 4, amount: 4, evenReach: 0, effort: CUT },
+  { name: 'stripes-double', factor: 2, reach: 3, amount: 2, effort: ALONG },
+  { name: 'stripes-even', factor: 3, reach: 6, amount: 2, evenReach: 20, effort: ALONG },
+  { name: 'stripes-triple', factor: 3, reach: 4, amount: 4, effort: ALONG },
 ];
 
 const SQUARES: readonly Way[] = [
-  { name: 'square-double', factor: 2, reach: 3, amount: 2, evenReach: 0, effort: CUT },
-  { name: 'square-large', factor: 4, reach: 8, amount: 2, evenReach: 0, effort: CUT },
-  {
-    name: 'square-local',
-    factor: 3,
-    reach: 6,
-    amount: 1.2,
-    evenReach: 0,
-    effort: { ...LOCAL, tryDenoise: true },
-  },
-  {
-    name: 'square-inverted',
-    factor: 2,
-    reach: 3,
-    amount: 2,
-    evenReach: 0,
-    effort: { ...CUT, tryInvert: true },
-  },
+  { name: 'square-double', factor: 2, reach: 3, amount: 2, effort: CUT },
+  { name: 'square-large', factor: 4, reach: 8, amount: 2, effort: CUT },
+  { name: 'square-local', factor: 3, reach: 6, amount: 1.2, effort: { ...LOCAL, tryDenoise: true } },
+  { name: 'square-inverted', factor: 2, reach: 3, amount: 2, effort: { ...CUT, tryInvert: true } },
 ];
 
 // Enlarged less, or sharpened less, a stacked code of little more than a pixel a module stays unread. Squares are not asked for:
 // measured on Data Matrix, what was joined gave none that its parts had not given.
 const JOINED: readonly Way[] = [
-  { name: 'joined-global', factor: 2, reach: 2, amount: 4, evenReach: 0, effort: CUT },
-  { name: 'joined-local', factor: 2, reach: 3, amount: 2, evenReach: 0, effort: LOCAL },
+  { name: 'joined-global', factor: 2, reach: 2, amount: 4, effort: CUT },
+  { name: 'joined-local', factor: 2, reach: 3, amount: 2, effort: LOCAL },
 ];
 
 const WAYS: Readonly<Record<Place['kind'], readonly Way[]>> = {
@@ -100,13 +88,12 @@ export function readPlace(
   const ways = WAYS[place.kind];
   const way = ways[turn % ways.length]!; // never empty
   const cut = place.kind === 'stripes' ? cutStripes(image, place, way) : cutSquare(image, place, way);
-  const { reach, amount, evenReach, factor, effort } = way;
+  const { reach, amount, evenReach = 0, factor, effort } = way;
   const sharp =
     place.kind === 'stripes'
       ? sharpenRows(cut.image, { reach, amount, evenReach: Math.round(evenReach * factor) })
       : sharpenGray(cut.image, reach, amount);
-  const own = place.kind === 'stripes' ? { ...effort, tryRotate: false } : effort;
-  return reader(sharp, asked, own).map((code) => ({
+  return reader(sharp, asked, effort).map((code) => ({
     ...code,
     quad: quadFromCut(code.quad, cut),
     pass: way.name,
