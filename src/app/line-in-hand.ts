@@ -69,16 +69,21 @@ export function tellLine(app: Pick<App, 'store' | 'notice'>, line: string): void
   app.notice.value = { tone: 'plain', text: say(shellWords).nowOn(name) };
 }
 
-/** Says when another line is in hand without a tap: the lane in hand was taken away, or is a lane again. */
+/** Says, once, when another line is in hand without a tap: the lane in hand was taken away, or is a lane again. */
 export function tellMoves(app: Pick<App, 'store' | 'notice' | 'line' | 'preferences'>): void {
-  let taken = app.preferences.peek().line;
-  let known = taken;
+  const kept = app.preferences.peek();
+  let taken = kept.line;
+  let known = kept.movedTo ?? taken;
   effect(() => {
     const now = app.line.value;
     const before = taken;
-    taken = app.preferences.value.line;
+    const preferences = app.preferences.value;
+    taken = preferences.line;
     if (now === null) return; // the plant's lines have not come yet
     if (taken !== null && taken === before && now !== known) tellLine(app, now);
     known = now;
+    // Kept, so that the next start does not tell it again; the line that was taken stays, as it may be one again.
+    const movedTo = taken === null || now === taken ? null : now;
+    if (preferences.movedTo !== movedTo) app.preferences.value = { ...preferences, movedTo };
   });
 }

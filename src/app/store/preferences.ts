@@ -7,6 +7,8 @@ import type { CacheDatabase } from './database.ts';
 /** This tablet's own preferences; they are not part of the log. */
 export interface Preferences {
   readonly line: string | null;
+  /** The line in hand where `line` was taken away, which people were told; null where `line` itself is in hand, or none was taken. */
+  readonly movedTo: string | null;
   /** The two lines that this tablet serves, where its people answer for two; empty where it serves the line in hand alone. */
   readonly serves: readonly string[];
   readonly person: string | null;
@@ -51,6 +53,7 @@ export interface Preferences {
 
 export const firstPreferences: Preferences = {
   line: null,
+  movedTo: null,
   serves: [],
   person: null,
   language: 'en',

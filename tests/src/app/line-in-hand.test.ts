@@ -20,8 +20,8 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
-/** A tablet at a line of a plant of two lines, L1 with two lanes; L0 is told first. */
-function open(line: string | null) {
+/** A tablet at a line of a plant of two lines, L1 with two lanes; L0 is told first. `movedTo`: as it was kept when it was last on. */
+function open(line: string | null, movedTo: string | null = null) {
   const names = ['L0', 'L1', 'L1~lane2'];
   const lines = new Map(names.map((each) => [each, { line: each, name: `Line ${each}` }]));
   let changed = () => undefined as unknown;
@@ -38,7 +38,7 @@ function open(line: string | null) {
     watch: {},
     version: 'x',
     practice: null,
-    preferences: signal({ line, serves: [] } as unknown as Preferences), // no other is read
+    preferences: signal({ line, movedTo, serves: [] as readonly string[] } as Preferences), // no other is read
   } as unknown as Parameters<typeof createApp>[0]);
   tellMoves(app);
   const change = (put: () => void) => {
@@ -72,10 +72,28 @@ test('a lane that was taken away while the tablet was off is told at the start',
   expect([app.line.value, app.notice.value?.text]).toEqual(['L0', 'Now on Line L0']);
 });
 
+test('it is told at the first start alone, and again where the lane came back, or another line is in hand, while the tablet was off', () => {
+  const told = open('L1~lane3').app.preferences.value.movedTo;
+  const second = open('L1~lane3', told);
+  expect([second.app.line.value, second.app.notice.value]).toEqual(['L1', null]);
+  // The lane that was taken is still the one to go back to, in that start and at a later one.
+  const lane = { line: 'L1~lane3', name: 'Line L1~lane3' };
+  second.change(() => second.lines.set('L1~lane3', lane));
+  expect(second.app.notice.value?.text).toBe('Now on Line L1~lane3');
+  expect(second.app.preferences.value).toMatchObject({ line: 'L1~lane3', movedTo: null });
+  const back = open('L1~lane2', told);
+  expect([back.app.line.value, back.app.notice.value?.text]).toEqual(['L1~lane2', 'Now on Line L1~lane2']);
+  const other = open('L9', 'L1');
+  expect([other.app.line.value, other.app.notice.value?.text]).toEqual(['L0', 'Now on Line L0']);
+});
+
 test('a line that is taken by a tap, or that nobody took, is not told here', () => {
   const { app } = open('L1');
   takeLine(app, 'L0');
   expect([app.line.value, app.notice.value]).toEqual(['L0', null]);
+  const moved = open('L1~lane3').app;
+  takeLine(moved, 'L0');
+  expect([moved.notice.value?.text, moved.preferences.value.movedTo]).toEqual(['Now on Line L1', null]);
   const first = open(null);
   expect([first.app.line.value, first.app.notice.value]).toEqual(['L0', null]);
 });
