@@ -2,6 +2,7 @@
 // the second of these to now, since it grows by what a plant does in a day. Refused: the growth of an hour, as a page's own files come and go; the
 // first day, in which a new tablet fetches the log.
 
+import { DAY_MS } from '../../../shared/kit/moment.ts';
 import type { StorageHealth } from './storage.ts';
 
 /** How much was used at one moment. */
@@ -10,7 +11,6 @@ export interface RoomSeen {
   readonly usedBytes: number;
 }
 
-const DAY_MS = 24 * 3_600_000;
 /** Days that are remembered, and the least from which anything is foreseen. */
 const DAYS_KEPT = 14;
 const DAYS_LEAST = 2;

@@ -48,5 +48,5 @@ export function sayUnfit(floor: Pick<FloorState, 'lines'>, { place, why, at }: U
   const line = at === null ? '' : (floor.lines.get(at.line)?.name ?? at.line);
   const slot = at?.slot ?? '';
   const thing = (isOfFeeder ? place.feeder : place.reel) ?? place.part;
-  return say(kitWords).unfit[why]({ thing, line, slot, at: `${line} ${slot}` });
+  return say(kitWords).unfit[why]({ thing, line, slot, at: at === null ? '' : `${line} ${slot}` });
 }

@@ -71,9 +71,9 @@ export function JarDialog({ jar, onClose }: JarDialogProps) {
   const choose = (step: JarStep) => {
     // What is out of time is kept off the stencil, and not opened while it is cold.
     const isKept = (step.says === 'on' || step.says === 'opened') && stand.faults.length > 0;
-    const held: DraftEntry | null = isKept ? { kind: 'jar.held', payload: facts } : null;
+    const kept: DraftEntry | null = isKept ? { kind: 'jar.held', payload: facts } : null;
     const next = isKept ? () => setHeld(step) : onClose;
-    app.record(chosenDrafts(at, step, { held, from: now() }), { next });
+    app.record(chosenDrafts(at, step, { held: kept, from: now() }), { next });
   };
   const press = (says: JarSays) => {
     if (says === 'on' && others.length > 0) setAsked(true);

@@ -16,7 +16,7 @@ import { stockWords } from '../../words/stock.ts';
 import { say } from '../../words/words.ts';
 import { JarDialog, StandText } from './JarDialog.tsx';
 import { PasteSheet } from './PasteSheet.tsx';
-import { type NewJar, readJar, readLabel } from './read-label.ts';
+import { type NamelessJar, type NewJar, readJar, readLabel } from './read-label.ts';
 
 const order: readonly JarPhase[] = ['on', 'open', 'out', 'cold', 'empty'];
 
@@ -26,8 +26,7 @@ export function Paste() {
   const words = say(pasteWords);
   const mayRule = useRefusal('describe-part');
   const [open, setOpen] = useState<string | null>(null);
-  const [fresh, setFresh] = useState<NewJar | null>(null);
-  const [nameless, setNameless] = useState<Omit<NewJar, 'jar'> | null>(null);
+  const [fresh, setFresh] = useState<NewJar | NamelessJar | null>(null);
   const [wrong, setWrong] = useState<string | null>(null);
   const [sheet, setSheet] = useState<string | null>(null);
   const take = (scan: Scan): boolean => {
@@ -36,12 +35,10 @@ export function Paste() {
     if (holdsBadge(now, app.line.value, texts)) return false;
     const id = readLabel(now, scan).reel ?? texts[0]?.trim() ?? '';
     const isKnown = now.jars.has(id);
-    const made = isKnown ? null : readJar(now, scan);
+    const read = isKnown ? null : readJar(now, scan);
     setOpen(isKnown ? id : null);
-    if (made === null || made.jar === null) setFresh(null);
-    else setFresh({ ...made, jar: made.jar });
-    setNameless(made !== null && made.jar === null ? made : null);
-    setWrong(isKnown || made !== null ? null : words.unknown(id));
+    setFresh(read);
+    setWrong(isKnown || read !== null ? null : words.unknown(id));
     return true;
   };
   const newest = useRef(take);
@@ -67,7 +64,7 @@ export function Paste() {
           ✕ {wrong}
         </p>
       )}
-      {nameless !== null && <Nameless jar={nameless} onPrint={() => setNameless(null)} />}
+      {fresh?.jar === null && <Nameless jar={fresh} onPrint={() => setFresh(null)} />}
       {jars.length === 0 && <p class="empty">{words.none}</p>}
       <div class="reel-list">
         {jars.map(({ jar, stand }) => (
@@ -75,7 +72,7 @@ export function Paste() {
         ))}
       </div>
       {opened && <JarDialog jar={opened} onClose={() => setOpen(null)} />}
-      {fresh && <NewDialog jar={fresh} onClose={() => setFresh(null)} />}
+      {fresh && fresh.jar !== null && <NewDialog jar={fresh} onClose={() => setFresh(null)} />}
       {sheet !== null && <PasteSheet paste={sheet} onClose={() => setSheet(null)} />}
     </section>
   );
@@ -101,7 +98,7 @@ function JarRow(props: { readonly jar: Jar; readonly stand: JarStand; readonly o
 }
 
 /** A jar whose label has no id: it gets one of the plant's, with its lot and its date. */
-function Nameless({ jar, onPrint }: { readonly jar: Omit<NewJar, 'jar'>; readonly onPrint: () => void }) {
+function Nameless({ jar, onPrint }: { readonly jar: NamelessJar; readonly onPrint: () => void }) {
   const app = useApp();
   const refusal = useRefusal('verify-reel');
   const { paste, lot, expires, via } = jar;

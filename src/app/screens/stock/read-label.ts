@@ -39,12 +39,14 @@ export function readReel(
 /** A jar whose label was scanned and that the log does not know. */
 export type NewJar = PayloadOf<'jar.known'>;
 
-/** What the label of a jar says, which may be without an id; null where it is of no paste that is known. */
-export function readJar(
-  floor: FloorState,
-  scan: Pick<Scan, 'codes' | 'via'>,
-): (Omit<NewJar, 'jar'> & { readonly jar: string | null }) | null {
+/** A jar whose label has no id. */
+export type NamelessJar = Omit<NewJar, 'jar'> & { readonly jar: null };
+
+/** What the label of a jar says; null where it is of no paste that is known. */
+export function readJar(floor: FloorState, scan: Pick<Scan, 'codes' | 'via'>): NewJar | NamelessJar | null {
   const { reel: jar, part, supplierPart, lot, expires } = readLabel(floor, scan);
   const paste = [part, supplierPart].find((each) => each !== null && floor.pasteRules.has(each));
-  return paste == null ? null : { jar, paste, lot, expires, via: scan.via };
+  if (paste == null) return null;
+  const facts = { paste, lot, expires, via: scan.via };
+  return jar === null ? { ...facts, jar } : { ...facts, jar };
 }

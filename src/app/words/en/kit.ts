@@ -3,7 +3,7 @@ import { plural } from '../words.ts';
 /** What of a cart does not fit, and the slot that keeps it out. */
 interface UnfitFacts {
   readonly thing: string;
-  /** The line and the slot; `line`, `slot`: each by itself. */
+  /** The line and the slot; `line`, `slot`: each by itself; all empty where no slot keeps it out. */
   readonly at: string;
   readonly line: string;
   readonly slot: string;
