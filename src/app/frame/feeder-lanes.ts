@@ -2,13 +2,14 @@
 
 import { compareSlots, feederKey, isLaneBeside, isSameLane } from '../../../shared/floor/address.ts';
 import { slotsWanting } from '../../../shared/floor/fits.ts';
+import { standingAt } from '../../../shared/floor/lanes.ts';
 import { ownIdOf } from '../../../shared/floor/reel-id.ts';
 import type { FloorState, SlotState } from '../../../shared/floor/state.ts';
 
 /** What stands on the other lanes of a feeder, in walking order. */
 export function lanesBeside(floor: FloorState, { line, slot }: SlotState): readonly SlotState[] {
-  return [...floor.slots.values()]
-    .filter((other) => other.line === line && isLaneBeside(other.slot, slot))
+  return standingAt(floor, line)
+    .filter((other) => isLaneBeside(other.slot, slot))
     .sort((a, b) => compareSlots(a.slot, b.slot));
 }
 
@@ -25,11 +26,7 @@ export interface MoveTo {
 export function movesOf(floor: FloorState, loaded: SlotState, line: string): readonly MoveTo[] {
   const { slot } = loaded;
   const setup = floor.chosen.get(line) ?? '';
-  const taken = new Set(
-    [...floor.slots.values()]
-      .filter((other) => other.line === loaded.line)
-      .map((other) => feederKey(other.slot)),
-  );
+  const taken = new Set(standingAt(floor, line).map((other) => feederKey(other.slot)));
   const wanting = (of: SlotState) => slotsWanting(floor, setup, of.tapes.at(-1)?.part ?? '');
   const beside = lanesBeside(floor, loaded);
   return wanting(loaded).flatMap((to) => {

@@ -17,7 +17,7 @@ import {
 } from '../../../shared/floor/fits.ts';
 import { siteRules } from '../../../shared/floor/fold-labels.ts';
 import type { SetupSlot } from '../../../shared/floor/kinds.ts';
-import { sharesSlots } from '../../../shared/floor/lanes.ts';
+import { sharesSlots, standingAt } from '../../../shared/floor/lanes.ts';
 import { plantDay } from '../../../shared/floor/plant-day.ts';
 import { recognise } from '../../../shared/floor/recognise.ts';
 import type { Reel } from '../../../shared/floor/state.ts';
@@ -100,9 +100,7 @@ export function foundThing(codes: readonly ScannedCode[], view: FindView): Found
 
 /** The slot of the line on which a feeder stands by the log; null where it stands on none, or carries several. */
 function slotOfFeeder(feeder: string, { floor, line }: DeskView): string | null {
-  const own = [...floor.slots.values()].filter(
-    (slot) => sharesSlots(slot.line, line) && slot.feeder === feeder,
-  );
+  const own = standingAt(floor, line).filter((slot) => slot.feeder === feeder);
   return own.length === 1 ? (own[0]?.slot ?? null) : null;
 }
 

@@ -11,7 +11,7 @@ import { type WantedFor, wantedWithLanes } from '../../../../shared/changeover/l
 import { loadedFor } from '../../../../shared/changeover/loaded.ts';
 import { orderSteps, type StepPlan } from '../../../../shared/changeover/steps.ts';
 import { compareSlots } from '../../../../shared/floor/address.ts';
-import { sharesSlots } from '../../../../shared/floor/lanes.ts';
+import { standingAt } from '../../../../shared/floor/lanes.ts';
 import { type ValueUnit, valueUnits } from '../../../../shared/floor/part-value.ts';
 import { recordedBankKey } from '../../../../shared/floor/place.ts';
 import {
@@ -82,8 +82,8 @@ function withCause(
 
 /** Slots that were changed since a changeover began, newest first: the ticks of its list. */
 export function doneSlots(floor: FloorState, changeover: Changeover): readonly SlotState[] {
-  return [...floor.slots.values()]
-    .filter((slot) => sharesSlots(slot.line, changeover.line) && slot.atMs >= changeover.beganMs)
+  return standingAt(floor, changeover.line)
+    .filter((slot) => slot.atMs >= changeover.beganMs)
     .sort((a, b) => b.atMs - a.atMs || compareSlots(a.slot, b.slot));
 }
 
