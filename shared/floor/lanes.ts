@@ -22,6 +22,13 @@ export function lineEver(state: Pick<FloorState, 'lines' | 'lanesGone'>, line: s
   return state.lines.get(line) ?? state.lanesGone.get(line);
 }
 
+/** Every line as it is told, then the lanes that were taken away: of those `hasBuilt` says whether a run was begun there. For what tells of the past. */
+export function linesEver(
+  state: Pick<FloorState, 'lines' | 'lanesGone'>,
+): readonly (Line & { readonly hasBuilt?: boolean })[] {
+  return [...state.lines.values(), ...state.lanesGone.values()];
+}
+
 /** True where both lines feed from the same slots. */
 export function sharesSlots(one: string, other: string): boolean {
   return feedersOf(one) === feedersOf(other);

@@ -1,5 +1,6 @@
 // The rows of the company's tables: one file for all plants, the same columns and numbers whatever language a plant speaks.
 
+import { linesEver } from '../../shared/floor/lanes.ts';
 import type { Reel } from '../../shared/floor/state.ts';
 import { shiftReport, type TimeSpan } from '../../shared/shift/report.ts';
 import { tracePlaces } from '../../shared/trace/ask.ts';
@@ -177,12 +178,13 @@ export const shiftColumns = [
   'lostPartsSd',
 ] as const;
 
-/** The rows of one plant, a line each; the span is cut where the export ends, and none are given of one that begins later. */
+/** The rows of one plant, a line each, also of a lane that built and was taken away since; the span is cut where the export ends, and none are given of one that begins later. */
 export function shiftRows(log: PlantLog, asked: TimeSpan): readonly Row[] {
   const { state } = log.index;
   const span = { ...asked, toMs: Math.min(asked.toMs, endOf(log)) };
   if (span.toMs <= span.fromMs) return [];
-  return [...state.lines.values()].map(({ line, name }): Row => {
+  const lines = linesEver(state).filter(({ hasBuilt }) => hasBuilt !== false);
+  return lines.map(({ line, name }): Row => {
     const report = shiftReport(state, log.floorEntries, { ...span, line });
     const { verdicts, stops, parts } = report;
     const sum = (of: (part: (typeof parts)[number]) => number) =>

@@ -1,7 +1,7 @@
 // What of the log is shown: time and verdict at a tap, the rest behind one button. Whatever narrows the list is told above it.
 
 import { useId, useState } from 'preact/hooks';
-import { lineEver } from '../../../../shared/floor/lanes.ts';
+import { lineEver, linesEver } from '../../../../shared/floor/lanes.ts';
 import { verdicts } from '../../../../shared/floor/vocabulary.ts';
 import { useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -96,7 +96,7 @@ export function Filters({ filters, onChange }: FiltersProps) {
 function Panel({ filters, onChange }: FiltersProps) {
   const floor = useFloor();
   // The log still has entries of a lane that was taken away.
-  const lines = [...floor.lines.values(), ...floor.lanesGone.values()];
+  const lines = linesEver(floor);
   const words = say(logWords);
   return (
     <>
