@@ -1,6 +1,6 @@
 // The rows of the company's tables: one file for all plants, the same columns and numbers whatever language a plant speaks.
 
-import { linesEver } from '../../shared/floor/lanes.ts';
+import { feedersOf, linesEver } from '../../shared/floor/lanes.ts';
 import type { Reel } from '../../shared/floor/state.ts';
 import { shiftReport, type TimeSpan } from '../../shared/shift/report.ts';
 import { tracePlaces } from '../../shared/trace/ask.ts';
@@ -187,8 +187,11 @@ export function shiftRows(log: PlantLog, asked: TimeSpan): readonly Row[] {
   return lines.map(({ line, name }): Row => {
     const report = shiftReport(state, log.floorEntries, { ...span, line });
     const { verdicts, stops, parts } = report;
+    // What the shared feeders lost is the same of every lane: told of each, a sum over the rows would have it twice.
+    const hasFeeders = feedersOf(line) === line;
     const sum = (of: (part: (typeof parts)[number]) => number) =>
-      parts.reduce((all, part) => all + of(part), 0);
+      hasFeeders ? parts.reduce((all, part) => all + of(part), 0) : null;
+    const [lost, variance] = [sum((part) => part.lost), sum(({ sd }) => sd ** 2)];
     const stopMs = stops.reduce((all, { fromMs, toMs }) => all + toMs - fromMs, 0);
     return [
       log.name,
@@ -208,8 +211,8 @@ export function shiftRows(log: PlantLog, asked: TimeSpan): readonly Row[] {
       report.dry.length,
       report.changes.length,
       sum(({ picks }) => picks),
-      Math.round(sum(({ lost }) => lost)),
-      Math.round(Math.sqrt(sum(({ sd }) => sd ** 2))),
+      lost === null ? null : Math.round(lost),
+      variance === null ? null : Math.round(Math.sqrt(variance)),
     ];
   });
 }

@@ -15,6 +15,8 @@ import {
   started,
   startMs,
   tellPlant,
+  unloaded,
+  verified,
   wantedSlot,
 } from '../shared/floor/story.ts';
 
@@ -50,7 +52,12 @@ const lane2 = laneLine('L1', 2);
 /** The plant with a second lane that takes from a slot of both lanes. */
 function twoLanes(): Story {
   const story = beginStory();
-  tellPlant(story);
+  tellPlant(story, { rules: { labelShare: 0 } });
+  story.tell('line.panels-ruled', {
+    line: 'L1',
+    machines: [{ machine: 'M1', least: 0, most: 0 }],
+    missed: 0,
+  });
   story.tell('line.defined', { line: lane2, name: 'Right', zone: 'UTC', machines: [] });
   const slots = [wantedSlot('M1-F-001', 'R-100')];
   story.tell('setup.taken', { ...brookSetup, setup: 'right', line: lane2, slots });
@@ -75,6 +82,22 @@ describe('shiftRows()', () => {
     expect(shiftOf(story)).toMatchObject([
       { line: 'L1', lineName: 'Brae line 1', stops: 0 },
       { line: lane2, lineName: 'Right', stops: 1 },
+    ]);
+  });
+
+  test('tells the lost parts of a conveyor once, in the row of the line that has its machines', () => {
+    const story = twoLanes();
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', quantity: 1000 }));
+    story.tell('run.started', started('r1'));
+    story.tell('run.started', started('r2', { line: lane2, setup: 'right' }));
+    story.tell('panels.counted', counted('r1', 200));
+    story.tell('panels.counted', { ...counted('r2', 100), line: lane2 });
+    // Both lanes put two parts on each of 300 panels, and 394 of 1000 are left: 606 were picked for them.
+    const off = { reel: 'K1', part: 'R-100', quantity: 394, basis: 'machine', run: 'r1' } as const;
+    story.tell('reel.unloaded', unloaded('M1-F-001', off));
+    expect(shiftOf(story)).toMatchObject([
+      { line: 'L1', picks: 606, lostParts: 5, lostPartsSd: 2 },
+      { line: lane2, picks: null, lostParts: null, lostPartsSd: null },
     ]);
   });
 });

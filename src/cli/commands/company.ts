@@ -32,7 +32,8 @@ where   rows "panels": panels that carry what is asked for, as "reelward trace" 
         and how many parts it has left. Where plants number their own reels the same id at two plants may be two reels: part and lot tell.
         "asOf": when the export was written, by the signed list in it; what happened since is in no row
 shifts  a row for each line of each plant: verdicts, splices, walks, stops, changeovers, lost parts between the two moments, up to where the
-        export ends: "to" says where that is; no row where it ends before --from
+        export ends: "to" says where that is; no row where it ends before --from. A lane that built and was taken away since has its row.
+        Lost parts of a conveyor, and the picks they are reckoned from, stand in the row of the line that has its machines
 
 "standing" says how sure a row is: "proven": every entry of the plant's export is proven by a key of its list, and by the signed head nothing of the
 log as it was then is left out. "entry-proven": the entry that it begins with is proven; others that it is reckoned from are not all, or something is left out.
