@@ -7,7 +7,7 @@ import { idSince } from '../floor/fold-print.ts';
 import { linesFeeding } from '../floor/lanes.ts';
 import { type Material, materialNow } from '../floor/made-of.ts';
 import { hasOwnId, ownIdOf } from '../floor/reel-id.ts';
-import type { FloorState, Tape } from '../floor/state.ts';
+import type { FloorState, Reel, Tape } from '../floor/state.ts';
 import { compareText } from '../log/order.ts';
 import { openKey } from './line.ts';
 import { asAsked, type TraceQuestion } from './question.ts';
@@ -20,6 +20,8 @@ type Names = Pick<FloorState, 'madeOf' | 'named' | 'reels'>;
 /** What a package is asked by. */
 const facts = ['reel', 'lot', 'part'] as const;
 const otherFacts = ['feeder', 'slot'] as const;
+/** What is told of a package, wherever it is. */
+type PackageTold = Pick<Stretch, 'reel' | 'unnamed' | 'made' | 'lot'> & { readonly part: string | null };
 type Fact = (typeof facts)[number] | (typeof otherFacts)[number];
 
 /** Which of these facts a question gives, as they are looked for: an entry of the log has the name that a package had then. */
@@ -39,7 +41,7 @@ function askedOf<F extends Fact>(
 /** What a stretch keeps of its tape's package: its name where it has no id, and what it was made of by then. */
 export function bornWith(
   state: Pick<FloorState, 'madeOf'>,
-  { reel }: Tape,
+  { reel }: Pick<Tape, 'reel'>,
 ): Pick<Stretch, 'unnamed' | 'made'> {
   const made = materialNow(state, reel);
   return {
@@ -105,7 +107,7 @@ const factOf = (state: Names, name: string, fact: 'lot' | 'part'): string | null
 /** How material is of the reel, lot or part asked for; null where it is not. */
 function carriedIn(
   state: Names,
-  stretch: Pick<Stretch, 'reel' | 'unnamed' | 'lot' | 'part'>,
+  stretch: PackageTold,
   of: { readonly material: Material; readonly fact: (typeof facts)[number]; readonly asked: string },
 ): Carried | null {
   const { material, fact, asked } = of;
@@ -126,11 +128,7 @@ function carriedIn(
 }
 
 /** False where labels of what all parts are said to have gone through contradict each other. */
-function isOneThing(
-  state: Names,
-  stretch: Pick<Stretch, 'reel' | 'unnamed' | 'lot' | 'part'>,
-  { all }: Material,
-): boolean {
+function isOneThing(state: Names, stretch: PackageTold, { all }: Material): boolean {
   const own = nameOf(state, stretch);
   return (['lot', 'part'] as const).every((fact) => {
     const told = all.map((name) => (name === own ? stretch[fact] : factOf(state, name, fact)));
@@ -138,12 +136,31 @@ function isOneThing(
   });
 }
 
+/** How packages carry the reel, lot and part that a question asks for; null for those that do not. All do where it asks for none. */
+function packageCarries(state: Names, question: TraceQuestion): (told: PackageTold) => Carried | null {
+  const ofPackage = askedOf(state, question, facts);
+  return (told) => {
+    if (ofPackage.length === 0) return 'surely';
+    const material = materialOf(state, told);
+    if (material === null) {
+      const isIt = ofPackage.every(([fact, asked]) => {
+        const value = fact === 'reel' ? nameOf(state, told) : told[fact];
+        return value !== null && asAsked(value) === asked;
+      });
+      return isIt ? 'surely' : null;
+    }
+    const found = ofPackage.map(([fact, asked]) => carriedIn(state, told, { material, fact, asked }));
+    if (found.includes(null)) return null;
+    return found.includes('perhaps') ? 'perhaps' : 'surely';
+  };
+}
+
 /** How stretches carry what a question asks for: every field given must fit, and the moment at which they began; null for those that do not. */
 export function carriedBy(state: Names, question: TraceQuestion): (stretch: Stretch) => Carried | null {
   const fromMs = question.from === undefined ? Number.NEGATIVE_INFINITY : Date.parse(question.from);
   const toMs = question.to === undefined ? Number.POSITIVE_INFINITY : Date.parse(question.to);
   const isTimed = question.from !== undefined || question.to !== undefined;
-  const ofPackage = askedOf(state, question, facts);
+  const carries = packageCarries(state, question);
   const ofPlace = askedOf(state, question, otherFacts);
   const exact = (['who', 'run'] as const).filter((name) => question[name] !== undefined);
   const isThere = (stretch: Stretch) => {
@@ -153,21 +170,18 @@ export function carriedBy(state: Names, question: TraceQuestion): (stretch: Stre
     const atMs = isTimed ? Date.parse(stretch.at) : 0;
     return atMs >= fromMs && atMs <= toMs;
   };
-  return (stretch) => {
-    if (!isThere(stretch)) return null;
-    if (ofPackage.length === 0) return 'surely';
-    const material = materialOf(state, stretch);
-    if (material === null) {
-      const isIt = ofPackage.every(([fact, asked]) => {
-        const value = fact === 'reel' ? nameOf(state, stretch) : stretch[fact];
-        return value !== null && asAsked(value) === asked;
-      });
-      return isIt ? 'surely' : null;
-    }
-    const found = ofPackage.map(([fact, asked]) => carriedIn(state, stretch, { material, fact, asked }));
-    if (found.includes(null)) return null;
-    return found.includes('perhaps') ? 'perhaps' : 'surely';
-  };
+  return (stretch) => (isThere(stretch) ? carries(stretch) : null);
+}
+
+/**
+ * The packages that the log knows by now and that carry, surely or perhaps, the reel, lot and part that a question asks for; where and when it
+ * asks for does not count. Cost: linear in packages.
+ */
+export function reelsCarrying(state: Names, question: TraceQuestion): readonly Reel[] {
+  const carries = packageCarries(state, question);
+  return [...state.reels.values()].filter(
+    (reel) => carries({ ...reel, ...bornWith(state, reel), reel: ownIdOf(reel.reel) }) !== null,
+  );
 }
 
 /**

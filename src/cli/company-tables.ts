@@ -1,10 +1,12 @@
 // The rows of the company's tables: one file for all plants, the same columns and numbers whatever language a plant speaks.
 
 import { feedersOf, linesEver } from '../../shared/floor/lanes.ts';
-import type { Reel } from '../../shared/floor/state.ts';
+import { materialNow } from '../../shared/floor/made-of.ts';
+import { hasOwnId, ownIdOf } from '../../shared/floor/reel-id.ts';
 import { shiftReport, type TimeSpan } from '../../shared/shift/report.ts';
 import { tracePlaces } from '../../shared/trace/ask.ts';
-import { asAsked, type TraceQuestion } from '../../shared/trace/question.ts';
+import { reelsCarrying } from '../../shared/trace/material.ts';
+import type { TraceQuestion } from '../../shared/trace/question.ts';
 import type { PlantLog } from './company.ts';
 
 /** A row, in the order of its table's columns. */
@@ -112,47 +114,39 @@ export function whereRows(log: PlantLog, question: TraceQuestion): readonly Row[
       place.entry,
     ],
   );
-  const reels = [...log.index.state.reels.values()]
-    .filter((reel) => isAsked(reel, question))
-    .map(
-      (reel): Row => [
-        log.name,
-        log.fingerprint,
-        'reel',
-        log.standingOf(null),
-        log.endsAt,
-        reel.at?.line ?? null,
-        null,
-        null,
-        reel.at?.slot ?? null,
-        reel.at === null ? (reel.place ?? null) : null,
-        reel.reel,
-        reel.part,
-        reel.supplierPart,
-        reel.lot,
-        reel.dateCode,
-        null,
-        null,
-        null,
-        null,
-        '',
-        '',
-        '',
-        '',
-        reel.count,
-        null,
-        null,
-        null,
-      ],
-    );
+  const { state } = log.index;
+  const reels = reelsCarrying(state, question).map(
+    (reel): Row => [
+      log.name,
+      log.fingerprint,
+      'reel',
+      log.standingOf(null),
+      log.endsAt,
+      reel.at?.line ?? null,
+      null,
+      null,
+      reel.at?.slot ?? null,
+      reel.at === null ? (reel.place ?? null) : null,
+      ownIdOf(reel.reel),
+      reel.part,
+      reel.supplierPart,
+      reel.lot,
+      reel.dateCode,
+      null,
+      null,
+      null,
+      null,
+      '',
+      '',
+      materialNow(state, reel.reel)?.of.filter(hasOwnId).join(' ') ?? '',
+      '',
+      reel.count,
+      null,
+      null,
+      null,
+    ],
+  );
   return [...panels, ...reels];
-}
-
-function isAsked(reel: Reel, question: TraceQuestion): boolean {
-  return (['reel', 'lot', 'part'] as const).every((name) => {
-    const asked = question[name];
-    return asked === undefined || (reel[name] !== null && asAsked(reel[name]) === asAsked(asked));
-  });
 }
 
 /** The shift figures of each line between two moments. */

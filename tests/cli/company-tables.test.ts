@@ -4,9 +4,10 @@ import { describe, expect, test } from 'vitest';
 import { type FloorEntry, readFloorEntry } from '../../shared/floor/kinds.ts';
 import { laneLine } from '../../shared/floor/lanes.ts';
 import { compareEntries } from '../../shared/log/order.ts';
+import type { TraceQuestion } from '../../shared/trace/question.ts';
 import { traceLog } from '../../shared/trace/stretches.ts';
 import type { PlantLog } from '../../src/cli/company.ts';
-import { type Row, shiftColumns, shiftRows } from '../../src/cli/company-tables.ts';
+import { type Row, shiftColumns, shiftRows, whereColumns, whereRows } from '../../src/cli/company-tables.ts';
 import {
   beginStory,
   brookSetup,
@@ -67,6 +68,48 @@ function twoLanes(): Story {
 
 const shiftOf = (story: Story) =>
   byColumn(shiftColumns, shiftRows(logOf(story), { fromMs: startMs, toMs: startMs + 8 * 3_600_000 }));
+
+const whereOf = (story: Story, question: TraceQuestion, what: 'panels' | 'reel') =>
+  byColumn(whereColumns, whereRows(logOf(story), question)).filter((row) => row['what'] === what);
+
+describe('whereRows()', () => {
+  test('has a row for each piece that was cut off the reel asked for, and for what it was joined into', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const stock = { supplierPart: null, dateCode: null, quantity: 1000, place: 'A1', via: 'typed' } as const;
+    story.tell('reel.put', { ...stock, reel: 'K1', part: 'R-100', lot: 'LA' });
+    story.tell('reel.put', { ...stock, reel: 'K2', part: 'R-100', lot: 'LB' });
+    story.tell('reel.put', { ...stock, reel: 'K9', part: 'R-100', lot: 'LC' });
+    const cut = { reel: 'K2', into: 'K3', part: 'R-100', lot: null, quantity: 300, left: 700 } as const;
+    story.tell('reel.split', { ...cut, via: 'typed' });
+    const join = { reel: 'K1', from: 'K2', part: 'R-100', lot: 'LA', quantity: 1700, sd: 0 } as const;
+    story.tell('reel.merged', { ...join, basis: 'combined', via: 'typed' });
+    const rows = (question: TraceQuestion) =>
+      whereOf(story, question, 'reel').map(({ reel, madeOf }) => [reel, madeOf]);
+    const all = [
+      ['K1', 'K2'],
+      ['K2', ''],
+      ['K3', 'K2'],
+    ];
+    expect(rows({ reel: 'k2' }).sort()).toEqual(all);
+    // The piece bears no lot, and the joined reel another one.
+    expect(rows({ lot: 'LB' }).sort()).toEqual(all);
+    expect(rows({ reel: 'K3' })).toEqual([['K3', 'K2']]);
+    // When a panel was built bounds the panels alone.
+    expect(rows({ reel: 'K2', from: '2027-01-01T00:00:00Z' }).sort()).toEqual(all);
+    expect(rows({ reel: 'K2', part: 'C-200' })).toEqual([]);
+  });
+
+  test('names no package that has no id, as no panel does', () => {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { lot: 'LA', quantity: 500 }));
+    story.tell('run.started', started('r1'));
+    story.tell('panels.counted', counted('r1', 30));
+    expect(whereOf(story, { lot: 'LA' }, 'panels')).toMatchObject([{ slot: 'M1-F-001', reel: null }]);
+    expect(whereOf(story, { lot: 'LA' }, 'reel')).toMatchObject([{ slot: 'M1-F-001', reel: null }]);
+  });
+});
 
 describe('shiftRows()', () => {
   test('tells of a lane that was taken away what it built, and nothing of one that never built', () => {

@@ -29,7 +29,9 @@ plant that is not in it count as claimed, and the answer is no. Without it nobod
 
 plants  a row for each plant: its key, how many entries are proven and how many only claimed and why, how many of the log the export leaves out
 where   rows "panels": panels that carry what is asked for, as "reelward trace" counts them, and rows "reel": reels known at the plant, where each was last
-        and how many parts it has left. Where plants number their own reels the same id at two plants may be two reels: part and lot tell.
+        and how many parts it has left, also pieces cut off and reels that it was joined into: "madeOf" names the others whose parts are in one.
+        --from and --to bound the panels alone; jars of paste have no row "reel".
+        Where plants number their own reels the same id at two plants may be two reels: part and lot tell.
         "asOf": when the export was written, by the signed list in it; what happened since is in no row
 shifts  a row for each line of each plant: verdicts, splices, walks, stops, changeovers, lost parts between the two moments, up to where the
         export ends: "to" says where that is; no row where it ends before --from. A lane that built and was taken away since has its row.
