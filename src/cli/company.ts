@@ -34,7 +34,10 @@ export interface PlantLog {
   readonly claims: Proven['claims'];
   /** Entries of the plant's log that the file leaves out, by the signed head in it; null where it has none. */
   readonly leftOut: number | null;
-  /** When it was written, by the signed list in it, ISO 8601: of what came after it knows nothing. Null where the file does not tell. */
+  /**
+   * When it was written, by the signed list in it, ISO 8601: of what came after it knows nothing. Null where the file does not tell. The head is
+   * signed apart: that it is as new as the list, only a head or a witness kept elsewhere says.
+   */
   readonly endsAt: string | null;
   /** The first and last moment in it, ISO 8601; null where it is empty. */
   readonly from: string | null;

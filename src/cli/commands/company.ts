@@ -32,13 +32,15 @@ where   rows "panels": panels that carry what is asked for, as "reelward trace" 
         and how many parts it has left, also pieces cut off and reels that it was joined into: "madeOf" names the others whose parts are in one.
         --from and --to bound the panels alone; jars of paste have no row "reel".
         Where plants number their own reels the same id at two plants may be two reels: part and lot tell.
-        "asOf": when the export was written, by the signed list in it; what happened since is in no row
+        "asOf": when the export was written, by the signed list in it; what happened since, or was not sent by a tablet by then, is in no row
 shifts  a row for each line of each plant: verdicts, splices, walks, stops, changeovers, lost parts between the two moments, up to where the
         export ends: "to" says where that is; no row where it ends before --from. A lane that built and was taken away since has its row.
         Lost parts of a conveyor, and the picks they are reckoned from, stand in the row of the line that has its machines
 
-"standing" says how sure a row is: "proven": every entry of the plant's export is proven by a key of its list, and by the signed head nothing of the
-log as it was then is left out. "entry-proven": the entry that it begins with is proven; others that it is reckoned from are not all, or something is left out.
+"standing" says how sure a row is: "proven": every entry of the plant's export is proven by a key of its list, and the export leaves out nothing of
+the log whose signed head is in it. What a tablet had not sent by then is in no row. List and head are signed apart: "asOf" is the list's time; that
+the head is as new, only a head or witness kept elsewhere says ("reelward log verify --heads"). "entry-proven": the entry that the row begins with
+is proven; others that it is reckoned from are not all, or something is left out.
 "claimed": it is the word of whoever wrote the file.
 
 Two plants may be called alike: "fingerprint" tells them apart. One that is not in --plants stands under its file's name.
