@@ -4,6 +4,7 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { askHealth, checkServer, type Finding } from '../server/checks.ts';
+import { listenAddress } from '../server/listen.ts';
 import type { ServerSettings } from '../server/settings.ts';
 import { openPresentStore, type StoreChoice } from '../server/stores/open.ts';
 import { storedPlant } from '../server/stores/plant-name.ts';
@@ -130,9 +131,11 @@ interface Listened {
   readonly address: string | null;
 }
 
-function portsOf({ port, https, metricsPort, listen, host }: ServerSettings): readonly Listened[] {
-  const isAll = listen === '0.0.0.0' || listen === '::';
-  const address = isAll ? null : (listen ?? (host === '127.0.0.1' ? host : null));
+function portsOf(settings: ServerSettings): readonly Listened[] {
+  const { port, https, metricsPort } = settings;
+  const given = listenAddress(settings);
+  // A computer's name of itself is that address, but where somebody told it otherwise.
+  const address = given === 'localhost' ? '127.0.0.1' : given;
   return [
     { port, address },
     ...(https && !https.ownFiles ? [{ port: https.trustPort, address }] : []),

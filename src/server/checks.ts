@@ -8,7 +8,7 @@ import { dirname, resolve } from 'node:path';
 import { DAY_MS, utcDate } from '../../shared/kit/moment.ts';
 import { unnamedPlant } from '../../shared/wire/messages.ts';
 import { CertificateRefused } from './certificates/refused.ts';
-import { CannotStart, listen } from './listen.ts';
+import { CannotStart, listen, listenAddress } from './listen.ts';
 import type { ServerSettings } from './settings.ts';
 import { lookAtStore, type StoreLook } from './stores/look.ts';
 import { StoreRefused } from './stores/migrate.ts';
@@ -172,11 +172,11 @@ export interface HealthTold {
 
 /** Asks whoever has this port of this computer; null where no server of this kind answers. */
 export function askHealth(
-  { https, listen: address }: Pick<ServerSettings, 'https' | 'listen'>,
+  settings: Pick<ServerSettings, 'host' | 'https' | 'listen'>,
   port: number,
 ): Promise<HealthTold | null> {
-  const everywhere = address === undefined || address === '0.0.0.0' || address === '::';
-  const hostname = everywhere ? '127.0.0.1' : address;
+  const { https } = settings;
+  const hostname = listenAddress(settings) ?? '127.0.0.1';
   // Only asked whether it is there: whose certificate it shows does not matter.
   const options = { hostname, port, path: '/health', timeout: ANSWER_MS, rejectUnauthorized: false };
   return new Promise((resolve) => {

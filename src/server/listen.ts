@@ -13,7 +13,7 @@ export async function listen(
   settings: Pick<ServerSettings, 'host' | 'listen'>,
 ): Promise<void> {
   const { host } = settings;
-  const address = settings.listen ?? (isLocal(host) ? host : null);
+  const address = givenAddress(settings);
   try {
     if (address !== null) await start(port, address);
     // Every address, of both families where the computer has both.
@@ -24,6 +24,16 @@ export async function listen(
   } catch (error) {
     throw listenFault(error, address ?? host, port);
   }
+}
+
+/** The one address on which a server with these settings listens, as it is given; null for every address. */
+export function listenAddress(settings: Pick<ServerSettings, 'host' | 'listen'>): string | null {
+  const address = givenAddress(settings);
+  return address === '0.0.0.0' || address === '::' ? null : address;
+}
+
+function givenAddress({ host, listen: address }: Pick<ServerSettings, 'host' | 'listen'>): string | null {
+  return address ?? (isLocal(host) ? host : null);
 }
 
 function isFamilyFault(error: unknown): boolean {
