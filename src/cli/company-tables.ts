@@ -2,10 +2,12 @@
 
 import { feedersOf, linesEver } from '../../shared/floor/lanes.ts';
 import { materialNow } from '../../shared/floor/made-of.ts';
-import { hasOwnId, ownIdOf } from '../../shared/floor/reel-id.ts';
+import { ownIdOf } from '../../shared/floor/reel-id.ts';
+import type { Reel } from '../../shared/floor/state.ts';
 import { shiftReport, type TimeSpan } from '../../shared/shift/report.ts';
-import { tracePlaces } from '../../shared/trace/ask.ts';
+import { type TracedPlace, tracePlaces } from '../../shared/trace/ask.ts';
 import { reelsCarrying } from '../../shared/trace/material.ts';
+import { madeOfCell, placeCells } from '../../shared/trace/place-cells.ts';
 import type { TraceQuestion } from '../../shared/trace/question.ts';
 import type { PlantLog } from './company.ts';
 
@@ -81,72 +83,60 @@ export const whereColumns = [
   'entry',
 ] as const;
 
+type WhereColumn = (typeof whereColumns)[number];
+
 /** The rows of one plant: its panels, then its reels. */
 export function whereRows(log: PlantLog, question: TraceQuestion): readonly Row[] {
-  const panels = tracePlaces(log.index, question).map(
-    (place): Row => [
-      log.name,
-      log.fingerprint,
-      'panels',
-      log.standingOf(place.entry),
-      log.endsAt,
-      place.line,
-      place.run,
-      place.product,
-      place.slot,
-      null,
-      place.reel,
-      place.part,
-      place.supplierPart,
-      place.lot,
-      place.dateCode,
-      place.sure?.first ?? null,
-      place.sure?.last ?? null,
-      place.possible?.first ?? null,
-      place.possible?.last ?? null,
-      place.serials.join(' '),
-      place.guessed.join(' '),
-      place.madeOf?.join(' ') ?? '',
-      place.goesOn ? 'yes' : 'no',
-      null,
-      place.at,
-      place.who,
-      place.entry,
-    ],
+  const panels = tracePlaces(log.index, question).map((place) =>
+    whereColumns.map((column) => cellOfPanels(log, place, column)),
   );
-  const { state } = log.index;
-  const reels = reelsCarrying(state, question).map(
-    (reel): Row => [
-      log.name,
-      log.fingerprint,
-      'reel',
-      log.standingOf(null),
-      log.endsAt,
-      reel.at?.line ?? null,
-      null,
-      null,
-      reel.at?.slot ?? null,
-      reel.at === null ? (reel.place ?? null) : null,
-      ownIdOf(reel.reel),
-      reel.part,
-      reel.supplierPart,
-      reel.lot,
-      reel.dateCode,
-      null,
-      null,
-      null,
-      null,
-      '',
-      '',
-      materialNow(state, reel.reel)?.of.filter(hasOwnId).join(' ') ?? '',
-      '',
-      reel.count,
-      null,
-      null,
-      null,
-    ],
-  );
+  const reels = reelsCarrying(log.index.state, question).map((reel) => {
+    const cells = cellsOfReel(log, reel);
+    return whereColumns.map((column) => cells[column] ?? null);
+  });
   return [...panels, ...reels];
+}
+
+function cellOfPanels(log: PlantLog, place: TracedPlace, column: WhereColumn): Row[number] {
+  switch (column) {
+    case 'plant':
+      return log.name;
+    case 'fingerprint':
+      return log.fingerprint;
+    case 'what':
+      return 'panels';
+    case 'standing':
+      return log.standingOf(place.entry);
+    case 'asOf':
+      return log.endsAt;
+    case 'place':
+    case 'left':
+      return null;
+    default:
+      return placeCells[column](place);
+  }
+}
+
+/** Where a reel was last; of panels it tells nothing. */
+function cellsOfReel(log: PlantLog, reel: Reel): Partial<Record<WhereColumn, Row[number]>> {
+  const { at, place, part, supplierPart, lot, dateCode, count } = reel;
+  return {
+    plant: log.name,
+    fingerprint: log.fingerprint,
+    what: 'reel',
+    standing: log.standingOf(null),
+    asOf: log.endsAt,
+    line: at?.line ?? null,
+    slot: at?.slot ?? null,
+    place: at === null ? (place ?? null) : null,
+    reel: ownIdOf(reel.reel),
+    part,
+    supplierPart,
+    lot,
+    dateCode,
+    madeOf: madeOfCell(materialNow(log.index.state, reel.reel)?.of),
+    left: count,
+  };
 }
 
 /** The shift figures of each line between two moments. */

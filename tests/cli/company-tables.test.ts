@@ -12,6 +12,7 @@ import {
   beginStory,
   brookSetup,
   counted,
+  idOf,
   type Story,
   started,
   startMs,
@@ -73,6 +74,49 @@ const whereOf = (story: Story, question: TraceQuestion, what: 'panels' | 'reel')
   byColumn(whereColumns, whereRows(logOf(story), question)).filter((row) => row['what'] === what);
 
 describe('whereRows()', () => {
+  test('has these columns, in this order', () => {
+    expect(whereColumns.join(',')).toBe(
+      'plant,fingerprint,what,standing,asOf,line,run,product,slot,place,reel,part,supplierPart,lot,dateCode,sureFirst,sureLast,possibleFirst,possibleLast,serials,guessed,madeOf,goesOn,left,at,who,entry',
+    );
+  });
+
+  test('has every cell under its column', () => {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('line.panels-ruled', {
+      line: 'L1',
+      machines: [{ machine: 'M1', least: 0, most: 0 }],
+      missed: 0,
+    });
+    const loaded = verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'LA', quantity: 500 });
+    const put = story.tell('reel.verified', loaded);
+    const run = story.tell('run.started', started('r1'));
+    story.tell('panels.counted', counted('r1', 1, 'PN1'));
+    const told = { plant: 'Brae Works', fingerprint: null, standing: 'claimed', asOf: null, line: 'L1' };
+    const { supplierPart, dateCode } = loaded;
+    const label = { slot: 'M1-F-001', reel: 'K1', part: 'R-100', supplierPart, lot: 'LA', dateCode };
+    const panels = {
+      run: 'r1',
+      product: 'Brook',
+      sureFirst: 1,
+      sureLast: 1,
+      possibleFirst: 1,
+      possibleLast: 1,
+      serials: 'PN1',
+      guessed: '',
+      goesOn: 'yes',
+      at: run.at,
+      who: 'ana',
+      entry: idOf(put),
+    };
+    const of = { ...told, ...label, madeOf: '', place: null };
+    expect(whereOf(story, { lot: 'LA' }, 'panels')).toEqual([
+      { ...of, ...panels, what: 'panels', left: null },
+    ]);
+    const none = Object.fromEntries(Object.keys(panels).map((column) => [column, null]));
+    expect(whereOf(story, { lot: 'LA' }, 'reel')).toEqual([{ ...of, ...none, what: 'reel', left: 500 }]);
+  });
+
   test('has a row for each piece that was cut off the reel asked for, and for what it was joined into', () => {
     const story = beginStory();
     tellPlant(story);
@@ -108,6 +152,20 @@ describe('whereRows()', () => {
     story.tell('panels.counted', counted('r1', 30));
     expect(whereOf(story, { lot: 'LA' }, 'panels')).toMatchObject([{ slot: 'M1-F-001', reel: null }]);
     expect(whereOf(story, { lot: 'LA' }, 'reel')).toMatchObject([{ slot: 'M1-F-001', reel: null }]);
+  });
+
+  test('names no package without an id among those that one is made of', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const first = story.tell('reel.verified', verified('M1-F-001', 'R-100', { lot: 'LA', quantity: 500 }));
+    story.tell('reel.unloaded', unloaded('M1-F-001', { quantity: 500, basis: 'typed' }));
+    const cut = { reel: `~${idOf(first)}`, into: 'K3', part: 'R-100', lot: 'LA', quantity: 200, left: 300 };
+    story.tell('reel.split', { ...cut, via: 'typed' });
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K3', lot: 'LA', quantity: 200 }));
+    story.tell('run.started', started('r1'));
+    story.tell('panels.counted', counted('r1', 30));
+    for (const what of ['panels', 'reel'] as const)
+      expect(whereOf(story, { reel: 'K3' }, what)).toMatchObject([{ reel: 'K3', madeOf: '' }]);
   });
 });
 

@@ -2,10 +2,10 @@
 // has them, numbers plain, moments by ISO 8601, and names of people and lines beside their ids.
 
 import { lineEver } from '../../../../shared/floor/lanes.ts';
-import { hasOwnId } from '../../../../shared/floor/reel-id.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import { toCsv } from '../../../../shared/log/table-csv.ts';
 import type { TracedPlace } from '../../../../shared/trace/ask.ts';
+import { placeCells } from '../../../../shared/trace/place-cells.ts';
 
 /** The columns, in their order. */
 export const traceColumns = [
@@ -33,36 +33,25 @@ export const traceColumns = [
   'madeOf',
 ] as const;
 
+type TraceColumn = (typeof traceColumns)[number];
+
 /** The places as CSV (RFC 4180) with a byte order mark; texts that look like formulas are guarded. */
 export function placesToCsv(places: readonly TracedPlace[], floor: FloorState): string {
-  const rows = places.map((place) => {
-    const { line, run, product, slot, feeder, reel, part, supplierPart, lot, dateCode, at, who } = place;
-    const startedMs = floor.runs.get(run)?.startedMs;
-    const started = startedMs === undefined ? null : new Date(startedMs).toISOString();
-    return [
-      line,
-      lineEver(floor, line)?.name ?? null,
-      run,
-      started,
-      product,
-      slot,
-      feeder,
-      reel,
-      part,
-      supplierPart,
-      lot,
-      dateCode,
-      place.sure?.first ?? null,
-      place.sure?.last ?? null,
-      place.possible?.first ?? null,
-      place.possible?.last ?? null,
-      place.serials.join(' '),
-      at,
-      who,
-      who === null ? null : (floor.people.get(who)?.name ?? null),
-      place.guessed.join(' '),
-      place.madeOf?.filter(hasOwnId).join(' ') ?? '',
-    ];
-  });
+  const rows = places.map((place) => traceColumns.map((column) => cellOf(place, column, floor)));
   return toCsv(traceColumns, rows);
+}
+
+function cellOf(place: TracedPlace, column: TraceColumn, floor: FloorState): string | number | null {
+  switch (column) {
+    case 'lineName':
+      return lineEver(floor, place.line)?.name ?? null;
+    case 'runStarted': {
+      const startedMs = floor.runs.get(place.run)?.startedMs;
+      return startedMs === undefined ? null : new Date(startedMs).toISOString();
+    }
+    case 'whoName':
+      return place.who === null ? null : (floor.people.get(place.who)?.name ?? null);
+    default:
+      return placeCells[column](place);
+  }
 }

@@ -32,6 +32,12 @@ function csvIn(code: (typeof languages)[number]): string {
 }
 
 describe('placesToCsv()', () => {
+  test('has these columns, in this order', () => {
+    expect(csvIn('en').slice(1).split('\r\n')[0]?.replaceAll('"', '')).toBe(
+      'line,lineName,run,runStarted,product,slot,feeder,reel,part,supplierPart,lot,dateCode,sureFirst,sureLast,possibleFirst,possibleLast,serials,at,who,whoName,guessed,madeOf',
+    );
+  });
+
   test('has plain numbers, ISO moments and names beside ids', () => {
     const [head = [], ...rows] = Papa.parse(csvIn('en').slice(1).trimEnd(), {
       newline: '\r\n',
