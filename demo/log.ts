@@ -37,6 +37,17 @@ export function offsetMinutes(zone: string, atMs: number): number {
   return (found[1] === '-' ? -1 : 1) * (Number(found[2]) * 60 + Number(found[3]));
 }
 
+/** When the shift of a moment began, which is at the full hour before it: ms since 1970, and minutes after midnight on the zone's clocks. */
+export function shiftStartOf(
+  zone: string,
+  atMs: number,
+): { readonly fromMs: number; readonly wallMinute: number } {
+  const minute = Math.floor(atMs / 60_000);
+  const wall = minute + offsetMinutes(zone, atMs);
+  const intoHour = ((wall % 60) + 60) % 60;
+  return { fromMs: (minute - intoHour) * 60_000, wallMinute: (((wall - intoHour) % 1440) + 1440) % 1440 };
+}
+
 /** Starts an empty log. `epoch` names this life of the tablets; `zone`: IANA name of the plant's zone. */
 export function startLog(settings: { readonly epoch: string; readonly zone: string }): DemoLog {
   const entries: Entry[] = [];

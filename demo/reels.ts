@@ -85,8 +85,12 @@ export function dateCodeBefore(nowMs: number, weeks: number): string {
   return `${String(thursday.getUTCFullYear() % 100).padStart(2, '0')}${String(week).padStart(2, '0')}`;
 }
 
-/** Hands out new reels, each with its own id and lot. `nowMs`: the reels were made before it. */
-export function createReelStore(chance: Chance, nowMs: number) {
+/** Hands out new reels, each with its own id and lot. `nowMs`: the reels were made before it. `prefix`: what the ids begin with; `R-` where none is given. */
+export function createReelStore(
+  chance: Chance,
+  nowMs: number,
+  { prefix = 'R-' }: { readonly prefix?: string } = {},
+) {
   let last = 0;
   return {
     /** A new reel of a part with a quantity, and maybe an expiry date, printed on it. */
@@ -97,7 +101,7 @@ export function createReelStore(chance: Chance, nowMs: number) {
       last += 1;
       const family = familyOf(part);
       const facts: ReelFacts = {
-        reel: `R-${String(410_000 + last * 7)}`,
+        reel: `${prefix}${410_000 + last * 7}`,
         part,
         supplierPart: supplierPartsOf(part)[chance() < 0.75 ? 0 : 1],
         quantity,

@@ -7,7 +7,7 @@ import type { Entry } from '../shared/log/entry.ts';
 import { createAgenda } from './agenda.ts';
 import { feeders } from './feeders.ts';
 import { changesFor, type Floor, loadSlot, shareOut, shiftHands, unloadSlot } from './hands.ts';
-import { demoTablets, offsetMinutes, startLog } from './log.ts';
+import { demoTablets, shiftStartOf, startLog } from './log.ts';
 import { pasteOf } from './paste.ts';
 import { peopleOf } from './people.ts';
 import { placesOf } from './places.ts';
@@ -79,10 +79,7 @@ function openShift(settings: ShiftSettings): Shift {
   const { seed, hours, startMs, zone = 'UTC' } = settings;
   const chance = seededChance(seed);
   const log = startLog({ epoch: settings.epoch ?? `shift-${seed}-${startMs.toString(36)}`, zone });
-  const wallMinute = Math.floor(startMs / 60_000) + offsetMinutes(zone, startMs);
-  const intoHour = ((wallMinute % 60) + 60) % 60;
-  const shiftStartMs = Math.floor(startMs / 60_000) * 60_000 - intoHour * 60_000;
-  const shiftStart = (((wallMinute - intoHour) % 1440) + 1440) % 1440;
+  const { fromMs: shiftStartMs, wallMinute: shiftStart } = shiftStartOf(zone, startMs);
   const endMs = startMs + hours * 3_600_000;
   const openMs = startMs - 2 * 3_600_000;
   for (const tablet of demoTablets) {

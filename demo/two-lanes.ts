@@ -12,7 +12,7 @@ import type { VerifyAct } from '../shared/floor/vocabulary.ts';
 import { chanceNormal, seededChance } from '../shared/kit/chance.ts';
 import type { Entry } from '../shared/log/entry.ts';
 import { verifyReel } from '../shared/verdict/verify.ts';
-import { type DemoLog, offsetMinutes, startLog } from './log.ts';
+import { type DemoLog, shiftStartOf, startLog } from './log.ts';
 import { familyOf, supplierPartsOf } from './parts.ts';
 import { peopleOf } from './people.ts';
 import { windowParts } from './placing.ts';
@@ -112,7 +112,8 @@ export function simulateLanes({
   const log = startLog({ epoch: epoch ?? `lanes-${seed}-${startMs.toString(36)}`, zone });
   const floor: Lanes = {
     log,
-    store: createReelStore(chance, startMs),
+    // The large line beside it numbers its reels alike.
+    store: createReelStore(chance, startMs, { prefix: 'R-1-' }),
     lead: peopleOf('lead')[1]?.person ?? '',
     operator: peopleOf('operator')[3]?.person ?? '',
   };
@@ -152,14 +153,12 @@ function tellLine({ log, lead }: Lanes, from: { readonly atMs: number; readonly 
   const { atMs, zone } = from;
   const engineer = { atMs, who: peopleOf('engineer')[1]?.person ?? null, tablet } as const;
   log.write(draft('tablet.opened', { name: 'Line 1', app: 'demo', key: null, previous: null }), engineer);
-  const wall = Math.floor(atMs / 60_000) + offsetMinutes(zone, atMs);
-  const shiftStart = Math.floor((((wall % 1440) + 1440) % 1440) / 60) * 60;
   for (const lane of lanes) {
     const banks = machines.map((each) => ({ ...each, banks: each.banks.map((bank) => ({ ...bank })) }));
     log.write(draft('line.defined', { line: lane.line, name: lane.name, zone, machines: banks }), engineer);
   }
   // It feeds on through the breaks.
-  const rules = { ...lineRules(shiftStart), line, breaks: [], feedersKnown: false };
+  const rules = { ...lineRules(shiftStartOf(zone, atMs).wallMinute), line, breaks: [], feedersKnown: false };
   log.write(draft('line.ruled', rules), engineer);
   const tape = { line, trailerMm: lineFigures.trailerMm, leaderMm: null };
   log.write(draft('line.tape-ruled', tape), engineer);
@@ -257,15 +256,13 @@ function putReel(
       run,
       slot,
       feeder: null,
-      reel: `${facts.reel?.replace('R-', 'R-1-')}`,
+      reel: facts.reel,
       part: answer.part,
       supplierPart: facts.supplierPart,
       quantity: facts.quantity,
       lot: facts.lot,
       dateCode: facts.dateCode,
-      codes: symbols.map(({ text }) =>
-        text.replace(facts.reel ?? '', facts.reel?.replace('R-', 'R-1-') ?? ''),
-      ),
+      codes: symbols.map(({ text }) => text),
       verdict: answer.verdict,
       reasons: answer.reasons.map((reason) => ({ ...reason })),
       panels: log.state.runs.get(run ?? '')?.done ?? 0,

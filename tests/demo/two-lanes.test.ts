@@ -8,6 +8,7 @@ import { readFloorEntry } from '../../shared/floor/kinds.ts';
 import { sharesSlots } from '../../shared/floor/lanes.ts';
 import { slotLeft } from '../../shared/floor/remaining.ts';
 import { emptyState } from '../../shared/floor/state.ts';
+import { parseLabel } from '../../shared/labels/label.ts';
 import { verifyChains } from '../../shared/log/chain.ts';
 
 const settings = { seed: 1, hours: 26, startMs: Date.UTC(2026, 2, 2, 6) };
@@ -25,6 +26,14 @@ test('its log is whole, all of kinds that fold, and the same each time', () => {
   expect(verifyChains(own)).toMatchObject({ ok: true, entries: own.length, tablets: 1 });
   expect(own.filter((entry) => readFloorEntry(entry) === null)).toEqual([]);
   expect(simulateLanes(settings)).toEqual(own);
+});
+
+test('what is written of a reel is what its own label says', () => {
+  const put = own.filter(({ kind }) => kind === 'reel.verified').map(({ payload }) => payload);
+  const read = put.map(({ codes }) => parseLabel(codes as readonly string[])); // texts by the kind's schema
+  expect(read.map(({ reel, lot, quantity }) => ({ reel, lot, quantity }))).toEqual(
+    put.map(({ reel, lot, quantity }) => ({ reel, lot, quantity })),
+  );
 });
 
 test('both lanes build at once, and what stands on a slot feeds both', () => {
