@@ -62,7 +62,8 @@ export async function pushForGood(parts: PushParts): Promise<void> {
     const heldBefore = spool.length() - waited;
     const met: CallFailure | null =
       (hasOffered ? null : await offerHeads(context)) ?? (await pushAll(context));
-    const failure: CallFailure | null = met && (await sayOtherPlant(met, context.memory.enrolled, caller));
+    const readOwn = async () => context.memory.enrolled;
+    const failure: CallFailure | null = met && (await sayOtherPlant(met, readOwn, caller));
     if (signal.aborted) return;
     hasOffered = failure === null;
     if (failure === null) {

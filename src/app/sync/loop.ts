@@ -71,8 +71,8 @@ export function startSync(options: SyncOptions): SyncLoop {
           status({ phase: 'live', reason: null });
         },
       });
-      const { enrolled } = await options.log.readMemory();
-      const failure = met && (await sayOtherPlant(met, enrolled, caller));
+      const readOwn = async () => (await options.log.readMemory()).enrolled;
+      const failure = met && (await sayOtherPlant(met, readOwn, caller));
       status({ clockOffMs: caller.clockOffMs() });
       if (options.signal.aborted) break;
       if (failure?.code === 'tablet-revoked') await options.log.forgetPlant?.();

@@ -21,13 +21,18 @@ export function otherPlant(plant: string): CallFailure {
   return { code: 'other-plant', facts: { plant }, retryAfterMs: null };
 }
 
-/** Of a tablet that the server does not know: whether that is so because it is another plant's, which the refusal names. Asks the server who it is. */
+/**
+ * Of a tablet that the server does not know: whether that is so because it is another plant's, which the refusal names. Asks the server who it is;
+ * `readOwn`, what the tablet joined, is asked of no other failure.
+ */
 export async function sayOtherPlant(
   failure: CallFailure,
-  own: Joined | null,
+  readOwn: () => Promise<Joined | null>,
   caller: Pick<Caller, 'call'>,
 ): Promise<CallFailure> {
-  if (failure.code !== 'tablet-unknown' || own === null || failure.facts.plant === own.plant) return failure;
+  if (failure.code !== 'tablet-unknown') return failure;
+  const own = await readOwn();
+  if (own === null || failure.facts.plant === own.plant) return failure;
   const info = await caller.call('/api/info', infoSchema);
   return info.ok && isOtherPlant(own, info.value) ? otherPlant(info.value.plant) : failure;
 }
