@@ -13,7 +13,7 @@ import { exportBytes } from '../server/http/export-routes.ts';
 import { openServerKey } from '../server/keys.ts';
 import { createTicketDesk } from '../server/people/tickets.ts';
 import { StoreRefused } from '../server/stores/migrate.ts';
-import { findMonth, type MonthPlaces, monthSpan } from '../server/stores/months.ts';
+import { findMonth, type LogStretch, monthSpan } from '../server/stores/months.ts';
 import { openPresentStore, type StoreChoice } from '../server/stores/open.ts';
 import { plantOf } from '../server/stores/plant-name.ts';
 import type { Store } from '../server/stores/store.ts';
@@ -46,7 +46,7 @@ export async function writeMonth(
   const store = await openPresentStore(place);
   try {
     const named = await plantOf(store, plant);
-    const places = await findMonth(place, span);
+    const places = await findMonth(store, span);
     if (!places)
       throw new StoreRefused(`month: ${wanted} is not over in this log: nothing has come in after it yet`);
     if (places.untilPos === places.afterPos)
@@ -87,7 +87,7 @@ function monthBefore(nowMs: number): string {
 
 interface Month {
   readonly store: Store;
-  readonly places: MonthPlaces;
+  readonly places: LogStretch;
 }
 
 async function write(
@@ -129,15 +129,17 @@ async function holdAgainst(file: string, { store, places }: Month, io: CommandIo
     (report.ok ? null : `entry ${report.firstBroken?.id} does not hold`) ??
     (tree.tree === null ? 'it has no signed head: the log has a hole' : null);
   const hashes = new Map(reading.entries.map((entry) => [entryId(entry), entry.hash]));
-  let missing = hashes.size === places.untilPos - places.afterPos ? 0 : 1;
+  const isAll = hashes.size === places.untilPos - places.afterPos;
+  let missing = 0;
   for (let pos = places.afterPos; pos < places.untilPos; ) {
     const rows = await store.sealedPage(pos, Math.min(ROWS_AT_ONCE, places.untilPos - pos));
     if (rows.length === 0) throw new StoreRefused(`month: the store lacks entries after place ${pos}`);
     for (const row of rows) if (hashes.get(entryId(row)) !== row.hash) missing += 1;
     pos = rows.at(-1)?.pos ?? places.untilPos;
   }
-  if (wrong === null && missing === 0) return;
+  if (wrong === null && isAll && missing === 0) return;
+  const differs = isAll ? `${missing} entries differ` : 'another number of entries';
   throw new StoreRefused(
-    `month: what was written is not what the store holds (${wrong ?? `${missing} entries differ`}); it was taken away: look after the store`,
+    `month: what was written is not what the store holds (${wrong ?? differs}); it was taken away: look after the store`,
   );
 }

@@ -136,6 +136,12 @@ describe('a month that cannot be written', () => {
       ['FOLDER', '--month', '2026-03'],
       'month: what was written is not what the store holds (it has no signed head: the log has a hole)',
     ],
+    [
+      'has an entry that no export has, as its clock was out of all bounds',
+      'update entries set ahead_ms = 9000000000000 where pos = 3',
+      ['FOLDER', '--month', '2026-05'],
+      'month: what was written is not what the store holds (another number of entries)',
+    ],
   ])('as it %s says so and leaves nothing', async (_what, harm, args, words) => {
     const folder = newFolder();
     try {

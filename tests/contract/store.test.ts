@@ -74,6 +74,18 @@ describe.each(['sqlite', 'postgres'] as const)('a store on %s', (dialect) => {
     expect(await store.rootAt(4)).toBeNull();
   });
 
+  it('`firstSince()` tells where the first entry stands that came in then or later, also where a clock was set back', async () => {
+    const chain = makeChain({ tablet: 't1', count: 4 });
+    expect(await store.firstSince(0)).toBeNull();
+    for (const [at, afterMs] of [0, 1_000, 500, 2_000].entries())
+      await store.append(
+        [{ sender: 't1', entries: chain.slice(at, at + 1).map((entry) => toChecked(entry)) }],
+        startMs + afterMs,
+      );
+    const places = [0, 1, 1_000, 1_001, 2_000, 2_001].map((ms) => store.firstSince(startMs + ms));
+    expect(await Promise.all(places)).toEqual([1, 2, 2, 4, 4, null]);
+  });
+
   it('`append()` takes the same entries twice as once', async () => {
     const chain = makeChain({ tablet: 't1', count: 5 });
     await push(chain);

@@ -22,6 +22,7 @@ import { readItems, requestToFilter } from '../exports/items.ts';
 import { hashOf } from '../keys.ts';
 import { readRights } from '../people/rights.ts';
 import { signedKeys } from '../plant-key.ts';
+import type { LogStretch } from '../stores/months.ts';
 import type { TreeState } from '../stores/tree.ts';
 import { Refused } from './refuse.ts';
 
@@ -62,17 +63,11 @@ export type ExportContext = Pick<
   'store' | 'key' | 'heads' | 'witnesses' | 'plant' | 'serverEpoch' | 'nowMs' | 'tickets'
 >;
 
-/** A stretch of the log by place: after the first, up to the last. */
-export interface Stretch {
-  readonly afterPos: number;
-  readonly untilPos: number;
-}
-
 /** The bytes of an export of the log as it is now, or of a stretch of it, as they are read. */
 export async function exportBytes(
   asked: ExportRequest,
   context: ExportContext,
-  stretch?: Stretch,
+  stretch?: LogStretch,
 ): Promise<AsyncGenerator<Uint8Array>> {
   // A log with a hole has no head, and is given all the same.
   const tree = await context.store.tree();

@@ -1,15 +1,11 @@
 // Which entries came in during a month? By when the server took them, not by the tablets' clocks: what a tablet brings later comes in later, so that
-// a month that is over stays as it is. A month begins at the first entry that came in at or after its first moment, UTC, wherever a clock
-// that was set back puts others: months never overlap and leave nothing between them.
+// a month that is over stays as it is, but for a log that was put back. A month begins at the first entry that came in at or after its first moment,
+// UTC, wherever a clock that was set back puts others: months never overlap and leave nothing between them.
 
-import { join } from 'node:path';
-import type { Kysely } from 'kysely';
-import type { StoreChoice } from './open.ts';
-import { logFile, lookInside } from './sqlite/open.ts';
-import type { Tables } from './tables.ts';
+import type { Store } from './store.ts';
 
-/** A month's places in the log: after the first, up to the last. */
-export interface MonthPlaces {
+/** A stretch of the log by place: after the first, up to the last. */
+export interface LogStretch {
   readonly afterPos: number;
   readonly untilPos: number;
 }
@@ -23,26 +19,9 @@ export function monthSpan(month: string): { readonly fromMs: number; readonly to
 
 /** Where a month lies; null while nothing has come in after it: then it may still grow. */
 export async function findMonth(
-  { folder, database }: Pick<StoreChoice, 'folder' | 'database'>,
+  store: Pick<Store, 'firstSince'>,
   { fromMs, toMs }: { readonly fromMs: number; readonly toMs: number },
-): Promise<MonthPlaces | null> {
-  const ask = async (db: Kysely<Tables>): Promise<MonthPlaces | null> => {
-    const [first, next] = [await firstSince(db, fromMs), await firstSince(db, toMs)];
-    return first === null || next === null ? null : { afterPos: first - 1, untilPos: next - 1 };
-  };
-  if (database === null) return lookInside(join(folder, logFile), ask);
-  // Loaded when wanted only, with the driver.
-  const { askDatabase } = await import('./postgres/open.ts');
-  return askDatabase(database, ask);
-}
-
-async function firstSince(db: Kysely<Tables>, ms: number): Promise<number | null> {
-  const row = await db
-    .selectFrom('entries')
-    .select('pos')
-    .where('received_ms', '>=', ms)
-    .orderBy('pos')
-    .limit(1)
-    .executeTakeFirst();
-  return row === undefined ? null : Number(row.pos);
+): Promise<LogStretch | null> {
+  const [first, next] = [await store.firstSince(fromMs), await store.firstSince(toMs)];
+  return first === null || next === null ? null : { afterPos: first - 1, untilPos: next - 1 };
 }

@@ -268,7 +268,7 @@ function entryQueries(db: Kysely<Tables>): Pick<Store, 'hashOf' | 'placed'> {
 /** The log's entries, a page at a time. */
 function pageQueries(
   db: Kysely<Tables>,
-): Pick<Store, 'page' | 'orderedPage' | 'longPage' | 'ofKinds' | 'firstOf'> {
+): Pick<Store, 'page' | 'orderedPage' | 'longPage' | 'ofKinds' | 'firstOf' | 'firstSince'> {
   return {
     page: async (pos, limit) => {
       const query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '>', pos);
@@ -306,6 +306,16 @@ function pageQueries(
         .where('seq', '=', 1)
         .executeTakeFirst();
       return row ? toStored(row) : null;
+    },
+    firstSince: async (ms) => {
+      const row = await db
+        .selectFrom('entries')
+        .select('pos')
+        .where('received_ms', '>=', ms)
+        .orderBy('pos')
+        .limit(1)
+        .executeTakeFirst();
+      return row?.pos ?? null;
     },
     ofKinds: async (kinds, afterPos) => {
       const rows = await readable(db.selectFrom('entries').select(entryColumns))

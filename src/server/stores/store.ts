@@ -298,6 +298,8 @@ export interface Store extends PushStore, PictureStore {
   readonly ofKinds: (kinds: readonly string[], afterPos: number) => Promise<readonly StoredEntry[]>;
   /** The first entry of a chain; null where the log has none of it. */
   readonly firstOf: (chain: { tablet: string; epoch: string }) => Promise<StoredEntry | null>;
+  /** Where the first entry stands, from 1, that came in at this moment or later, ms since 1970; null where none did. */
+  readonly firstSince: (ms: number) => Promise<number | null>;
   /** The hash of an entry by its name; null where the log has none of it. */
   readonly hashOf: (name: { tablet: string; epoch: string; seq: number }) => Promise<string | null>;
   /** Where an entry stands in the log, from 1, and its hash; null where it is not in it. */
