@@ -66,6 +66,14 @@ export function nextMissing(state: FloorState, line: string): string | null {
   return walkingOrder(state, setup).find((wanted) => look(wanted).is === 'empty')?.slot ?? null;
 }
 
+/** True where every slot of the line's setup has what it wants, or stands for another lane: none waits for a lead, none holds another part. */
+export function isAllLoaded(state: FloorState, line: string): boolean {
+  const setup = state.chosen.get(line);
+  if (setup === undefined) return false;
+  const look = slotLooker(state, line, setup);
+  return walkingOrder(state, setup).every((wanted) => ['verified', 'kept'].includes(phaseIn(look(wanted))));
+}
+
 /** Compares a line with the setup chosen for it, or with the one named. Cost: linear in slots, and their sorting. */
 export function setupProgress(
   state: FloorState,

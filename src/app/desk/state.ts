@@ -26,6 +26,8 @@ export interface ShownVerdict {
   readonly wanted: string | null;
   /** The next slot in walking order after an accepted load. */
   readonly next: string | null;
+  /** True where every slot of the line has what it wants now. */
+  readonly isAllLoaded: boolean;
 }
 
 /** A scan step of a checklist that is next on the screen, and what becomes of a scan that is for it. */

@@ -9,7 +9,7 @@ import {
   isDeskReady,
   type ReelInHand,
 } from '../../../shared/desk/model.ts';
-import { nextMissing } from '../../../shared/floor/progress.ts';
+import { isAllLoaded, nextMissing } from '../../../shared/floor/progress.ts';
 import { wantedOn } from '../../../shared/floor/wanted.ts';
 import { entryId } from '../../../shared/log/entry.ts';
 import { changeDesk, type DeskState, type ShownVerdict } from './state.ts';
@@ -53,10 +53,19 @@ export async function keepVerdict(
   const wanted = ready.slot === null ? null : (wantedOn(seen.floor, setup, ready.slot)?.part ?? null);
   try {
     const [entry] = await app.write(judged.drafts);
-    const next = nextMissing(app.store.floor(), seen.line);
+    const floor = app.store.floor();
+    const next = nextMissing(floor, seen.line);
+    const isAll = next === null && isAllLoaded(floor, seen.line);
     batch(() => {
       const entered = entry ? entryId(entry) : '';
-      const told = { entry: entered, line: seen.line, wanted, next, atMs: app.clock.nowMs() };
+      const told = {
+        entry: entered,
+        line: seen.line,
+        wanted,
+        next,
+        isAllLoaded: isAll,
+        atMs: app.clock.nowMs(),
+      };
       shown.value = shownOf(ready, judged, told);
       putDown(leftOnDesk(ready, judged.answer.verdict === 'accepted'));
       busy.value = false;
@@ -79,7 +88,7 @@ function leftOnDesk(ready: Desk, isAccepted: boolean): Desk {
 function shownOf(
   { slot, feeder }: Desk,
   { act, answer, reel }: JudgedReel,
-  told: Pick<ShownVerdict, 'entry' | 'line' | 'wanted' | 'next' | 'atMs'>,
+  told: Pick<ShownVerdict, 'entry' | 'line' | 'wanted' | 'next' | 'isAllLoaded' | 'atMs'>,
 ): ShownVerdict {
   const { verdict, reasons } = answer;
   const isFeeder = verdict === 'refused' && reasons[0]?.code.startsWith('feeder-') === true;

@@ -16,6 +16,7 @@ import { feedWords } from '../words/feeds.ts';
 import { verdictWords } from '../words/verdict.ts';
 import { say } from '../words/words.ts';
 import { longestWord } from './far-word.ts';
+import { nextSaid } from './next-said.ts';
 import { Refusal } from './Refusal.tsx';
 import { reasonFacts } from './reason-facts.ts';
 import { verdictTitle } from './verdict-title.ts';
@@ -130,9 +131,7 @@ function AcceptedOrHeld(props: BandProps) {
           {against
             ? words.reasons[against.code].act
             : shown.act === 'load'
-              ? shown.next === null
-                ? words.allLoaded
-                : words.nextIs(shown.next)
+              ? nextSaid(shown, (code) => code)
               : ''}
         </p>
         <div class="row">

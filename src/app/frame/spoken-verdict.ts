@@ -5,8 +5,7 @@ import type { App } from '../app.ts';
 import type { DeskRun, ShownVerdict } from '../desk/desk.ts';
 import type { Speaker } from '../device/speech.ts';
 import { wishedLanguage } from '../spoken.ts';
-import { verdictWords } from '../words/verdict.ts';
-import { say } from '../words/words.ts';
+import { nextSaid } from './next-said.ts';
 import { verdictTitle } from './verdict-title.ts';
 
 /** A code as a voice can read it: its parts one by one. */
@@ -16,10 +15,8 @@ export function spokenCode(code: string): string {
 
 /** What is said of a verdict: how it came out, on which slot, and after a load which slot is next. */
 export function spokenVerdict(shown: ShownVerdict): string {
-  const words = say(verdictWords);
   const parts = [verdictTitle(shown), spokenCode(shown.slot ?? '')];
-  if (shown.verdict === 'accepted' && shown.act === 'load')
-    parts.push(shown.next === null ? words.allLoaded : words.nextIs(spokenCode(shown.next)));
+  if (shown.verdict === 'accepted' && shown.act === 'load') parts.push(nextSaid(shown, spokenCode));
   return parts.filter((part) => part !== '').join('. ');
 }
 

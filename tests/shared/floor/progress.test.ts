@@ -1,7 +1,7 @@
 // A line against its setup, slot by slot.
 
 import { describe, expect, test } from 'vitest';
-import { nextMissing, setupProgress, slotPhase } from '../../../shared/floor/progress.ts';
+import { isAllLoaded, nextMissing, setupProgress, slotPhase } from '../../../shared/floor/progress.ts';
 import { beginStory, brookSetup, idOf, type Story, tellPlant, verified, wantedSlot } from './story.ts';
 
 const walk = ['M1-F-001', 'M1-F-002', 'M1-F-010', 'M1-R-003'];
@@ -40,6 +40,25 @@ describe('setupProgress()', () => {
     expect(nextMissing(story.floor(), 'L1')).toBe(setupProgress(story.floor(), 'L1').next?.slot ?? null);
     expect(nextMissing(story.floor(), 'L9')).toBeNull();
     expect(progress.unwanted.map(({ slot }) => slot)).toEqual(['M1-F-020']);
+  });
+
+  test('with no slot empty it is all loaded only once nothing waits for a lead', () => {
+    const story = begun();
+    for (const [slot, part] of [
+      ['M1-F-001', 'R-100'],
+      ['M1-F-002', 'C-201'],
+      ['M1-R-003', 'R-100'],
+    ] as const)
+      story.tell('reel.verified', verified(slot, part, { reel: `K-${slot}` }));
+    expect(isAllLoaded(story.floor(), 'L1')).toBe(false);
+    const held = story.tell('reel.verified', verified('M1-F-010', 'U-300', { verdict: 'held', reel: 'K-9' }));
+    expect(nextMissing(story.floor(), 'L1')).toBeNull();
+    expect(isAllLoaded(story.floor(), 'L1')).toBe(false);
+    const cleared = { line: 'L1', slot: null, reason: 'ok', by: 'lea', checked: 'tablet' } as const;
+    story.tell('hold.cleared', { of: idOf(held), ...cleared });
+    expect(phases(story)).toEqual(['verified', 'verified', 'verified', 'verified']);
+    expect(isAllLoaded(story.floor(), 'L1')).toBe(true);
+    expect(isAllLoaded(story.floor(), 'L9')).toBe(false);
   });
 
   test('counts a reel that a lead cleared as verified, in this setup alone', () => {

@@ -49,6 +49,7 @@ const refused = (reason: Reason, more: Partial<ShownVerdict> = {}): ShownVerdict
   reasons: [reason],
   wanted: null,
   next: null,
+  isAllLoaded: false,
   ...more,
 });
 const wrongPart: Reason = { code: 'wrong-part', slot: 'M1-F-002', wanted: 'C-200', found: 'R-100' };

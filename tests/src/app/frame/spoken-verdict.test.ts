@@ -26,7 +26,12 @@ test('a code is read by its parts', () => {
 test('a right reel, and the slot that is next', () => {
   const words = say(verdictWords);
   expect(spokenVerdict(shown({}))).toBe(`${words.accepted.load}. M1 F 001. ${words.nextIs('M1 F 002')}`);
-  expect(spokenVerdict(shown({ next: null }))).toContain(words.allLoaded);
+  expect(spokenVerdict(shown({ next: null, isAllLoaded: true }))).toContain(words.allLoaded);
+});
+
+test('where another slot waits for a lead nobody is told that every slot is loaded', () => {
+  const words = say(verdictWords);
+  expect(spokenVerdict(shown({ next: null, isAllLoaded: false }))).toBe(`${words.accepted.load}. M1 F 001`);
 });
 
 test('a refusal says why first and sends nobody on', () => {
