@@ -34,7 +34,7 @@ export interface Consumption {
   readonly most: number | null;
 }
 
-/** Which runs: of a line, begun from a moment on (ms since 1970); every one where neither is said. */
+/** Which runs: of a line, going on or ended from a moment on (ms since 1970), whenever they began; every one where neither is said. */
 export interface ConsumptionQuestion {
   readonly line?: string | null;
   readonly fromMs?: number | null;
@@ -170,7 +170,9 @@ export function consumptionOf(
   const { state } = index;
   const all = [...state.runs.values()].sort((a, b) => a.startedMs - b.startedMs || compareText(a.run, b.run));
   const asked = all.filter(
-    (run) => (line === null || run.line === line) && (fromMs === null || run.startedMs >= fromMs),
+    (run) =>
+      (line === null || run.line === line) &&
+      (fromMs === null || run.phase !== 'ended' || run.sinceMs >= fromMs),
   );
   const names = new Set(asked.map(({ run }) => run));
   const places = byRun(placesWhere(index, ({ run }) => (names.has(run) ? 'surely' : null)));

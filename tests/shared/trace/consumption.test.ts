@@ -6,7 +6,7 @@ import { laneLine } from '../../../shared/floor/lanes.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { consumptionOf } from '../../../shared/trace/consumption.ts';
 import { traceLog } from '../../../shared/trace/stretches.ts';
-import { consumptionToCsv } from '../../../src/app/screens/log/consumption-csv.ts';
+import { consumptionName, consumptionToCsv } from '../../../src/app/screens/log/consumption-csv.ts';
 import {
   beginStory,
   brookSetup,
@@ -104,9 +104,15 @@ describe('the consumption of a run', () => {
     story.tell('reel.unloaded', unloaded('M1-F-001'));
     const index = indexOf(story);
     expect(consumptionOf(index, { line: 'L9' })).toEqual([]);
-    const startedMs = index.state.runs.get('r1')?.startedMs ?? 0;
-    expect(consumptionOf(index, { fromMs: startedMs + 1 })).toEqual([]);
-    const rows = consumptionOf(index, { line: 'L1', fromMs: startedMs });
+    const { startedMs = 0, sinceMs: endedMs = 0 } = index.state.runs.get('r1') ?? {};
+    expect(endedMs).toBeGreaterThan(startedMs);
+    expect(consumptionOf(index, { fromMs: endedMs + 1 })).toEqual([]);
+    // One that began before and went on into the time asked for is in it.
+    const rows = consumptionOf(index, { line: 'L1', fromMs: endedMs });
+    expect(consumptionOf(indexOf(tellShift()), { fromMs: endedMs + 8 * 3_600_000 })).not.toEqual([]);
+    expect(consumptionName(endedMs, 'Fell Works')).toMatch(
+      /^reelward-consumption-Fell-Works-\d{8}-\d{4}\.csv$/,
+    );
     const [header = '', ...lines] = consumptionToCsv(rows, index.state).slice(1).trim().split('\r\n');
     expect(header.split(',').slice(8, 11)).toEqual(['"what"', '"slot"', '"part"']);
     const line = lines.find((each) => each.includes('"M1-R-003"'))?.split(',') ?? [];

@@ -21,7 +21,7 @@ import { picturesWords } from '../../words/pictures.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
 import { whileBusy } from './busy.ts';
-import { consumptionToCsv } from './consumption-csv.ts';
+import { consumptionName, consumptionToCsv } from './consumption-csv.ts';
 import { exportName, exportStore } from './export-log.ts';
 import { exportPictures, picturesName } from './export-pictures.ts';
 import { useFiltersTold } from './Filters.tsx';
@@ -89,7 +89,7 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
     const index = await readIndex(app, () => undefined);
     const fromMs = from === undefined ? null : Date.parse(from);
     const rows = consumptionOf(index, { line: line ?? null, fromMs });
-    const name = 'consumption.csv';
+    const name = consumptionName(app.clock.nowMs(), plantName(app));
     leave(app, name, new Blob([consumptionToCsv(rows, index.state)], { type: 'text/csv' }));
     const filter = { line: line ?? null, from: from ?? null };
     const told = toldOf(app, name, words.consumptionSaved(rows.length, name));

@@ -4,6 +4,7 @@ import { lineEver } from '../../../../shared/floor/lanes.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import { toCsv } from '../../../../shared/log/table-csv.ts';
 import type { Consumption } from '../../../../shared/trace/consumption.ts';
+import { stampOf } from './export-log.ts';
 
 /** The columns, in their order. */
 export const consumptionColumns = [
@@ -54,4 +55,9 @@ export function consumptionToCsv(rows: readonly Consumption[], floor: FloorState
     ];
   });
   return toCsv(consumptionColumns, cells);
+}
+
+/** The file's name: of which plant ('' = nobody named it), from when. `nowMs`: ms since 1970. */
+export function consumptionName(nowMs: number, plant: string): string {
+  return `reelward-consumption-${stampOf(nowMs, plant)}.csv`;
 }
