@@ -1,6 +1,6 @@
 // Pictures of labels beside an exported log: one archive. As they are, since a JPEG does not get smaller by packing.
 
-import { zipSync } from 'fflate';
+import { unzipSync, zipSync } from 'fflate';
 
 /** An archive (zip) of pictures, each under the SHA-256 (hex) that the log has of it. */
 export function packPictures(
@@ -8,4 +8,15 @@ export function packPictures(
 ): Uint8Array {
   const files = Object.fromEntries(pictures.map(({ sha256, bytes }) => [`${sha256}.jpg`, bytes] as const));
   return zipSync(files, { level: 0 });
+}
+
+/** The files of an archive by their names, whoever packed it; null where it is none. */
+export function unpackPictures(
+  archive: Uint8Array,
+): readonly { readonly name: string; readonly bytes: Uint8Array }[] | null {
+  try {
+    return Object.entries(unzipSync(archive)).map(([name, bytes]) => ({ name, bytes }));
+  } catch {
+    return null;
+  }
 }

@@ -29,6 +29,7 @@ import {
   rightsIn,
 } from '../log-file.ts';
 import { checkPasskeys } from '../log-passkeys.ts';
+import { picturesHelp, picturesIn } from '../log-pictures.ts';
 import { broughtIn, countProven } from '../log-proven.ts';
 import { record, recordHelp, verifyRecord } from '../log-record.ts';
 import { saySeen, seenIn } from '../log-seen.ts';
@@ -36,7 +37,7 @@ import { checkTree, proofOfPart } from '../log-tree.ts';
 import { readWitnesses, witness, witnessesOf, witnessHelp } from '../log-witness.ts';
 import { type KnownKeys, keysInExport, keysInFile, readFingerprint, sayPlant } from '../plant-keys.ts';
 
-const help = `reelward log verify FILE [--keys FILE] [--plant FINGERPRINT] [--heads FILE [--witness FILE]]
+const help = `reelward log verify FILE [--keys FILE] [--plant FINGERPRINT] [--heads FILE [--witness FILE]] [--pictures ARCHIVE]
 reelward log verify --record FILE [EXPORT] [--keys FILE] [--plant FINGERPRINT]
 reelward log record FILE --entry ID [--page FILE]
 reelward log witness --note FILE --key FILE [--keys FILE] | --make NAME --key FILE
@@ -47,7 +48,7 @@ FILE is an exported log: JSON lines (one entry a line), CSV or XLSX; - for stand
 
 verify walks every tablet's chain of hashes, checks the signatures, compares the readable columns of a table with the sealed entry
 of each row, and prints one JSON document: {"entries", "tablets", "omitted", "ok", "firstBroken", "proven", "claimed", "plant",
-"provenBy", "claims", "tree", "seenBy", "rights", "passkeys", "heads", "faults", "signatures"}. The order of lines does not matter.
+"provenBy", "claims", "tree", "seenBy", "rights", "passkeys", "pictures", "heads", "faults", "signatures"}. The order of lines does not matter.
 "proven" counts the entries vouched for by a signature that holds by a key of the plant's signed list: the list in a JSON export by the server, or
 --keys FILE: a list as "reelward serve keys" prints it, an export that has one, or an own {"keys": [{"tablet", "key"}]} (65 bytes
 in base64url, or as JWK). "claimed" counts all others: whoever wrote the file can have written them; "claims" says why, and
@@ -73,6 +74,7 @@ A cut-off end can only be seen with such a head, or with --heads: an earlier ans
 earlier answer with a "tree", or of a signed head by itself, the log also has to begin with the log of then.
 "witnesses": who of the keys in --witness (one a line, as log witness --make prints them) signed the head in --heads, and when: that the
 log grew up to there from what they saw before. Whose keys those are is for you to say.
+${picturesHelp}
 Exit 0 whole, 1 broken (the first broken entry is also named on standard error), 2 not understood.
 
 ${recordHelp}
@@ -116,7 +118,7 @@ function sayBreak({ id, fault, column, wanted, found }: ExportBreak): string {
 
 async function verify(args: readonly string[], io: CommandIo): Promise<number> {
   const text = { type: 'string' } as const;
-  const options = { heads: text, keys: text, plant: text, witness: text, record: text };
+  const options = { heads: text, keys: text, plant: text, witness: text, record: text, pictures: text };
   const min = args.some((arg) => /^--record(=|$)/.test(arg)) ? 0 : 1;
   const { values, positionals } = parseCall(args, options, { min, max: 1, names: 'one FILE' });
   if (values.record !== undefined) return verifyPaper(values.record, positionals[0], { wish: values, io });
@@ -141,7 +143,10 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
     earlier?.tree?.head ?? null,
   );
   const seen = seenIn(reading, tree, known);
-  const faults = [fault, treeFault, witnessed.fault, seen.fault].filter((one) => one !== null);
+  const pictures = values.pictures === undefined ? null : await picturesIn(values.pictures, reading, io);
+  const faults = [fault, treeFault, witnessed.fault, seen.fault, pictures?.fault ?? null].filter(
+    (one) => one !== null,
+  );
   const ok = report.ok && faults.length === 0;
   printJson(
     {
@@ -159,6 +164,7 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
       seenBy: seen.by,
       rights: rightsIn(reading),
       passkeys: await checkPasskeys(reading.entries),
+      pictures: pictures?.found ?? null,
       signatures: { checked, withoutKey, signedTo },
     },
     io,
