@@ -81,6 +81,13 @@ async function start(): Promise<void> {
   document.documentElement.dataset['ready'] = 'true';
   later(() => void import('./ui/place.ts').then(({ followPlace }) => followPlace()));
   later(() => {
+    // The real floor alone keeps pictures.
+    const isRuled = () => real.store.floor().pictureRules.size > 0;
+    void import('./store/tidy-pictures.ts').then(({ keepTidy }) =>
+      keepTidy({ isRuled, nowMs: () => real.clock.nowMs() }),
+    );
+  });
+  later(() => {
     void import('./frame/connect.ts').then(async ({ connect }) => {
       // The real floor alone has a server.
       real.connection.value = await connect(real);

@@ -6,9 +6,11 @@ import { readFile } from 'node:fs/promises';
 import { unzipSync } from 'fflate';
 import type { Browser, Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
+import { DAY_MS } from '../../shared/kit/moment.ts';
 import { entryId } from '../../shared/log/entry.ts';
 import { filmPan } from './harness/scan/fake-camera.ts';
 import { startBrowser } from './support/browser.ts';
+import { pass } from './support/clock.ts';
 import { tap } from './support/finger.ts';
 import { openAt, openTablet, ownEntries, reelLabel, scan, seeVerdict } from './support/floor.ts';
 import { look } from './support/look.ts';
@@ -37,6 +39,25 @@ async function keepPictures(page: Page): Promise<void> {
   await look(page, { where: 'rules' });
   await page.getByTestId('rules-save').click();
   await expect.poll(async () => (await ownEntries(page, 'line.pictures-ruled')).length).toBe(1);
+}
+
+/** Pictures that lie on the tablet, counted in its own database. */
+function picturesKept(page: Page): Promise<number> {
+  return page.evaluate(
+    () =>
+      new Promise<number>((resolve, reject) => {
+        const opening = indexedDB.open('reelward-pictures');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const counting = opening.result.transaction('pictures').objectStore('pictures').count();
+          counting.onerror = () => reject(counting.error);
+          counting.onsuccess = () => {
+            opening.result.close();
+            resolve(counting.result);
+          };
+        };
+      }),
+  );
 }
 
 async function loadByCamera(page: Page): Promise<void> {
@@ -130,6 +151,11 @@ describe('the picture of a label', () => {
       .poll(() => page.getByTestId('label-picture-none').allTextContents())
       .toEqual(['No picture was found.']);
     await look(page, { where: 'trace, picture opened' });
+
+    // Its days are over: it goes, though nobody opens the camera again.
+    expect(await picturesKept(page)).toBe(1);
+    await pass(page, 31 * DAY_MS);
+    await expect.poll(() => picturesKept(page)).toBe(0);
     await tablet.putAway();
   });
 

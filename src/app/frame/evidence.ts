@@ -37,11 +37,6 @@ export function evidenceOf(app: App, desk: DeskRun): Evidence {
 
 function createEvidence(app: App, desk: DeskRun): Evidence {
   const held: Held[] = [];
-  // What is over goes also where no more is kept; a failure is met again when one is.
-  if (app.practice === null && app.store.floor().pictureRules.size > 0)
-    tabletPictures()
-      .tidy(app.clock.nowMs())
-      .catch(() => undefined);
   let done = '';
   effect(() => {
     const shown = desk.shown.value;
