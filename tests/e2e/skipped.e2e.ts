@@ -3,6 +3,7 @@
 
 import { mkdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { tapOn } from './support/finger.ts';
 import { goOn, goTo, ownEntries, pad, reelLabel, scanAll, steady } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
@@ -87,6 +88,15 @@ describe('skipped boards', () => {
         await expect.poll(() => page.getByTestId('scrapped').textContent()).toBe('2 panels scrapped');
         await expect.poll(panels).toBe('200 of 400 panels');
         await picture('runbar');
+        // Also while the line stands, which is when they are looked at.
+        await page.getByTestId('run-stop').click();
+        await page.getByTestId('stop-quality').click();
+        await tapOn(page, page.getByRole('button', { name: 'Scrap panels', exact: true }));
+        await picture('stopped');
+        await pad(page, '1');
+        await expect.poll(() => page.getByTestId('scrapped').textContent()).toBe('3 panels scrapped');
+        await page.getByTestId('run-resume').click();
+        await page.getByTestId('run-stop').waitFor();
         const [taken] = await ownEntries(page, 'setup.taken');
         expect(taken?.payload['boardsPerPanel']).toBe(8);
 

@@ -159,7 +159,7 @@ export function ManyDialog({ run, onCount, onSetRight, onClose }: ManyProps) {
       />
       <div class="acts">
         <Button testId="panels-scrapped" onPress={() => setScrap(true)}>
-          {words.scrap}
+          {say(lineWords).scrap}
         </Button>
         <Button testId="set-right" onPress={onSetRight}>
           {say(lineWords).setRight}
@@ -170,7 +170,8 @@ export function ManyDialog({ run, onCount, onSetRight, onClose }: ManyProps) {
   );
 }
 
-function ScrapDialog({ run, onClose }: { readonly run: Run; readonly onClose: () => void }) {
+/** How many panels of the run are scrapped. */
+export function ScrapDialog({ run, onClose }: { readonly run: Run; readonly onClose: () => void }) {
   const app = useApp();
   const words = say(runWords);
   const most = run.done - run.scrapped;

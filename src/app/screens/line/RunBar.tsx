@@ -24,12 +24,13 @@ import { SkippedBoards, SkippedDialog } from './SkippedBoards.tsx';
 const StopDialog = lazy(() => import('./RunDialogs.tsx').then((module) => module.StopDialog));
 const EndDialog = lazy(() => import('./RunDialogs.tsx').then((module) => module.EndDialog));
 const ManyDialog = lazy(() => import('./CountPanels.tsx').then((module) => module.ManyDialog));
+const ScrapDialog = lazy(() => import('./CountPanels.tsx').then((module) => module.ScrapDialog));
 const SetRightDialog = lazy(() => import('./SetRightDialog.tsx').then((module) => module.SetRightDialog));
-const asked = [StopDialog, EndDialog, ManyDialog, SetRightDialog, SkippedDialog];
+const asked = [StopDialog, EndDialog, ManyDialog, ScrapDialog, SetRightDialog, SkippedDialog];
 
 const ToldState = lazy(() => import('./ToldState.tsx').then((module) => module.ToldState));
 
-type Asked = 'stop' | 'many' | 'right' | 'end';
+type Asked = 'stop' | 'many' | 'scrap' | 'right' | 'end';
 
 /** Names the sentence that says why nothing here can be pressed. */
 export const whyId = 'line-why';
@@ -113,6 +114,7 @@ export function RunBar(props: {
           onCount={(panels, skipped) => void count(panels, skipped === null ? {} : { skipped })}
         />
       )}
+      {asking === 'scrap' && <ScrapDialog run={run} onClose={close} />}
       {asking === 'right' && <SetRightDialog run={run} onClose={close} />}
       {asking === 'end' && <EndDialog run={run} onClose={close} />}
     </section>
@@ -219,6 +221,7 @@ function Running(props: ActsProps & { readonly counted: CountedBy; readonly onPl
         <Button onPress={() => onAsk('right')} testId="set-right" disabledReason={refusal}>
           {words.setRight}
         </Button>
+        <ScrapButton refusal={refusal} onAsk={onAsk} />
         <StopButton refusal={refusal} onAsk={onAsk} />
       </>
     );
@@ -244,6 +247,15 @@ function StopButton(props: { readonly refusal: string | null; readonly onAsk: (a
   );
 }
 
+/** Where nobody counts by hand, and while the line stands: what is scrapped is told beside the count. */
+function ScrapButton(props: { readonly refusal: string | null; readonly onAsk: (asked: Asked) => void }) {
+  return (
+    <Button onPress={() => props.onAsk('scrap')} testId="panels-scrapped" disabledReason={props.refusal}>
+      {say(lineWords).scrap}
+    </Button>
+  );
+}
+
 /** What can be done while it stands. */
 function Stopped({ run, tone, refusal, onAsk }: ActsProps) {
   const app = useApp();
@@ -261,6 +273,7 @@ function Stopped({ run, tone, refusal, onAsk }: ActsProps) {
       >
         <Icon name="play" size={20} /> {words.resume}
       </Button>
+      <ScrapButton refusal={refusal} onAsk={onAsk} />
       <Button onPress={() => onAsk('end')} testId="run-end" disabledReason={refusal}>
         {words.end}
       </Button>

@@ -40,6 +40,7 @@ export const words: Sentences<typeof english> = {
   counted: (panels) => sentence`اللوحة ${panels}.`,
   skippedUnknown: 'البطاقات المتخطاة: لم تُدخل',
   skipped: (count) => (count === 0 ? 'البطاقات المتخطاة: لا شيء' : sentence`البطاقات المتخطاة: ${count}`),
+  scrap: 'إتلاف لوحات',
   scrapped: (panels) => sentence`أُتلفت: ${counted.panels(panels)}`,
   skipsUnknown: 'لم تُدخل البطاقات المتخطاة: تُحسب كل بطاقة مصنوعة.',
   seenBefore: (code, machine) => sentence`اللوحة ${code} تدخل ${machine}. لم يُعدّ شيء.`,

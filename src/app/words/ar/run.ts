@@ -24,7 +24,6 @@ export const words: Sentences<typeof english> = {
       : sentence`كم بطاقة تُخطّيت في هذه اللوحات (${formatCount(panels)})؟`,
   skippedMost: (boards) => sentence`لا يوجد إلا ${counted.boards(boards)}. أدخل أقل.`,
   skippedNotKnown: 'غير معروف',
-  scrap: 'إتلاف لوحات',
   scrapTitle: 'كم لوحة تُتلف؟',
   scrapHelp: 'تبقى معدودة: قطعها مستهلكة. ويصنع التشغيل بدلًا منها.',
   scrapMost: (panels) => sentence`اللوحات السليمة المعدودة فقط: ${panels}. أدخل أقل.`,

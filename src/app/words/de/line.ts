@@ -42,6 +42,7 @@ export const words: Sentences<typeof english> = {
   skippedUnknown: 'Übersprungene Leiterplatten: nicht eingegeben',
   skipped: (count) =>
     count === 0 ? 'Übersprungene Leiterplatten: keine' : `Übersprungene Leiterplatten: ${count}`,
+  scrap: 'Verschrottete Nutzen',
   scrapped: (panels) => `${formatCount(panels)} Nutzen verschrottet`,
   skipsUnknown: 'Übersprungene Leiterplatten wurden nie eingegeben: Jede Leiterplatte zählt als gebaut.',
   seenBefore: (code, machine) => `Nutzen ${code} geht in ${machine}. Nichts wurde gezählt.`,

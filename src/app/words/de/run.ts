@@ -38,7 +38,6 @@ export const words: Sentences<typeof english> = {
       `Es gibt nur ${boards} Leiterplatten. Geben Sie weniger ein.`,
     ),
   skippedNotKnown: 'Nicht bekannt',
-  scrap: 'Verschrottete Nutzen',
   scrapTitle: 'Wie viele Nutzen sind verschrottet?',
   scrapHelp: 'Sie bleiben gezählt: Ihre Bauteile sind verbraucht. Ebenso viele mehr sind zu bauen.',
   scrapMost: (panels) =>

@@ -40,6 +40,7 @@ export const words = {
   counted: (panels: string) => `Panel ${panels}.`,
   skippedUnknown: 'Skipped boards: not entered',
   skipped: (count: number) => (count === 0 ? 'Skipped boards: none' : `Skipped boards: ${count}`),
+  scrap: 'Scrap panels',
   scrapped: (panels: number) => plural(panels, '1 panel scrapped', `${formatCount(panels)} panels scrapped`),
   skipsUnknown: 'Skipped boards were never entered: every board counts as built.',
   seenBefore: (code: string, machine: string) => `Panel ${code} goes into ${machine}. Nothing was counted.`,

@@ -23,7 +23,6 @@ export const words = {
   skippedMost: (boards: string) =>
     plural(boards, 'There is only 1 board.', `There are only ${boards} boards. Enter fewer.`),
   skippedNotKnown: 'Not known',
-  scrap: 'Scrap panels',
   scrapTitle: 'How many panels are scrapped?',
   scrapHelp: 'They stay counted: their parts are used. The run builds as many more.',
   scrapMost: (panels: string) =>

@@ -41,6 +41,7 @@ export const words: Sentences<typeof english> = {
   counted: (panels) => `Panel ${panels}.`,
   skippedUnknown: 'Placas saltadas: sin anotar',
   skipped: (count) => (count === 0 ? 'Placas saltadas: ninguna' : `Placas saltadas: ${count}`),
+  scrap: 'Paneles desechados',
   scrapped: (panels) => plural(panels, '1 panel desechado', `${formatCount(panels)} paneles desechados`),
   skipsUnknown: 'Nadie anotó placas saltadas: cada placa cuenta como hecha.',
   seenBefore: (code, machine) => `El panel ${code} entra en ${machine}. No se contó nada.`,

@@ -31,7 +31,6 @@ export const words: Sentences<typeof english> = {
     ),
   skippedMost: (boards) => plural(boards, 'Solo hay 1 placa.', `Solo hay ${boards} placas. Ponga menos.`),
   skippedNotKnown: 'No se sabe',
-  scrap: 'Paneles desechados',
   scrapTitle: '¿Cuántos paneles se desechan?',
   scrapHelp: 'Siguen contados: sus piezas están gastadas. Hay que hacer otros tantos.',
   scrapMost: (panels) =>

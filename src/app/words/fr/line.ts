@@ -49,6 +49,7 @@ export const words: Sentences<typeof english> = {
   counted: (panels) => `Flan ${panels}.`,
   skippedUnknown: 'Cartes sautées : non saisi',
   skipped: (count) => (count === 0 ? 'Cartes sautées : aucune' : `Cartes sautées : ${count}`),
+  scrap: 'Flans rebutés',
   scrapped: (panels) =>
     plural(panels, `${formatCount(panels)} flan rebuté`, `${formatCount(panels)} flans rebutés`),
   skipsUnknown: 'Les cartes sautées n’ont jamais été saisies : chaque carte compte comme fabriquée.',

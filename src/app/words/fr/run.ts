@@ -28,7 +28,6 @@ export const words: Sentences<typeof english> = {
   skippedMost: (boards) =>
     plural(boards, `Il n’y a que ${boards} carte.`, `Il n’y a que ${boards} cartes. Saisissez moins.`),
   skippedNotKnown: 'Inconnu',
-  scrap: 'Flans rebutés',
   scrapTitle: 'Combien de flans sont rebutés ?',
   scrapHelp: 'Ils restent comptés : leurs composants sont consommés. Autant de plus sont à fabriquer.',
   scrapMost: (panels) =>

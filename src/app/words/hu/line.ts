@@ -39,6 +39,7 @@ export const words: Sentences<typeof english> = {
   counted: (panels) => `${panels}. panel.`,
   skippedUnknown: 'Kihagyott lapok: nincs megadva',
   skipped: (count) => (count === 0 ? 'Kihagyott lapok: nincs' : `Kihagyott lapok: ${count}`),
+  scrap: 'Selejtezett panelek',
   scrapped: (panels) => `${formatCount(panels)} panel selejt`,
   skipsUnknown: 'A kihagyott lapok sosem lettek megadva: minden lap gyártottnak számít.',
   seenBefore: (code, machine) => `Panel ${code} ide megy: ${machine}. Semmi nem lett számolva.`,

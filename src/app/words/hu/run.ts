@@ -23,7 +23,6 @@ export const words: Sentences<typeof english> = {
       : `Kihagyott lapok ezen a ${formatCount(panels)} panelen?`,
   skippedMost: (boards) => plural(boards, 'Csak 1 lap van.', `Csak ${boards} lap van. Adjon meg kevesebbet.`),
   skippedNotKnown: 'Nem ismert',
-  scrap: 'Selejtezett panelek',
   scrapTitle: 'Hány panel selejt?',
   scrapHelp: 'Számolva maradnak: az alkatrészeik elfogytak. Ugyanennyivel többet kell gyártani.',
   scrapMost: (panels) =>

@@ -39,6 +39,7 @@ export const words: Sentences<typeof english> = {
   counted: (panels) => `パネル${panels}。`,
   skippedUnknown: 'スキップした基板：未入力',
   skipped: (count) => (count === 0 ? 'スキップした基板：なし' : `スキップした基板：${count}`),
+  scrap: '廃棄パネル',
   scrapped: (panels) => `${formatCount(panels)}パネル廃棄`,
   skipsUnknown: 'スキップした基板は一度も入力されていません：すべての基板を生産済みとみなします。',
   seenBefore: (code, machine) => `パネル${code}が${machine}に入ります。数えていません。`,

@@ -20,7 +20,6 @@ export const words: Sentences<typeof english> = {
   skippedManyTitle: (panels) => `この${formatCount(panels)}パネルでスキップした基板は？`,
   skippedMost: (boards) => `基板は${boards}枚しかありません。小さい数を入力してください。`,
   skippedNotKnown: '不明',
-  scrap: '廃棄パネル',
   scrapTitle: '何パネル廃棄しますか',
   scrapHelp: '計数には残ります（部品は使用済み）。同じ数だけ追加で生産します。',
   scrapMost: (panels) => `数えた良品は${panels}パネルだけです。小さい数を入力してください。`,

@@ -39,6 +39,7 @@ export const words: Sentences<typeof english> = {
   counted: (panels) => `패널 ${panels}.`,
   skippedUnknown: '스킵한 보드: 입력 안 됨',
   skipped: (count) => (count === 0 ? '스킵한 보드: 없음' : `스킵한 보드: ${count}`),
+  scrap: '폐기한 패널',
   scrapped: (panels) => `패널 ${formatCount(panels)}장 폐기`,
   skipsUnknown: '스킵한 보드를 입력한 적이 없습니다: 모든 보드를 생산한 것으로 봅니다.',
   seenBefore: (code, machine) => `패널 ${code}: ${machine}에 들어갑니다. 세지 않았습니다.`,

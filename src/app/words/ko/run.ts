@@ -19,7 +19,6 @@ export const words: Sentences<typeof english> = {
   skippedManyTitle: (panels) => `이 패널 ${formatCount(panels)}장에서 스킵한 보드는?`,
   skippedMost: (boards) => `보드는 ${boards}장뿐입니다. 더 작은 수를 입력하십시오.`,
   skippedNotKnown: '모름',
-  scrap: '폐기한 패널',
   scrapTitle: '패널을 몇 장 폐기합니까?',
   scrapHelp: '센 수에는 남습니다. 부품은 이미 썼습니다. 그만큼 더 생산합니다.',
   scrapMost: (panels) => `센 양품 패널은 ${panels}장뿐입니다. 더 작은 수를 입력하십시오.`,

@@ -49,6 +49,7 @@ export const words: Sentences<typeof english> = {
   counted: (panels) => `Panel ${panels}.`,
   skippedUnknown: 'Pominięte płytki: nie podano',
   skipped: (count) => (count === 0 ? 'Pominięte płytki: brak' : `Pominięte płytki: ${count}`),
+  scrap: 'Panele złomowane',
   scrapped: (panels) =>
     byNumber(panels, {
       one: `${formatCount(panels)} panel złomowany`,

@@ -42,7 +42,6 @@ export const words: Sentences<typeof english> = {
       other: `Jest tylko ${boards} płytek. Podaj mniej.`,
     }),
   skippedNotKnown: 'Nie wiadomo',
-  scrap: 'Panele złomowane',
   scrapTitle: 'Ile paneli złomować?',
   scrapHelp: 'Pozostają policzone: ich komponenty są zużyte. Tyle samo trzeba zbudować dodatkowo.',
   scrapMost: (panels) =>

@@ -41,6 +41,7 @@ export const words: Sentences<typeof english> = {
   counted: (panels) => `Painel ${panels}.`,
   skippedUnknown: 'Placas puladas: não informado',
   skipped: (count) => (count === 0 ? 'Placas puladas: nenhuma' : `Placas puladas: ${count}`),
+  scrap: 'Painéis refugados',
   scrapped: (panels) =>
     plural(panels, `${formatCount(panels)} painel refugado`, `${formatCount(panels)} painéis refugados`),
   skipsUnknown: 'Placas puladas nunca foram informadas: toda placa conta como montada.',

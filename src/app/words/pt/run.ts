@@ -27,7 +27,6 @@ export const words: Sentences<typeof english> = {
     panels === 1 ? 'Placas puladas neste painel?' : `Placas puladas nestes ${formatCount(panels)} painéis?`,
   skippedMost: (boards) => plural(boards, `Só há ${boards} placa.`, `Só há ${boards} placas. Digite menos.`),
   skippedNotKnown: 'Não se sabe',
-  scrap: 'Painéis refugados',
   scrapTitle: 'Quantos painéis são refugados?',
   scrapHelp: 'Continuam contados: as peças foram usadas. É preciso produzir outros tantos.',
   scrapMost: (panels) =>

@@ -39,6 +39,7 @@ export const words: Sentences<typeof english> = {
   counted: (panels) => `Panel ${panels}.`,
   skippedUnknown: 'Bo bỏ qua: chưa nhập',
   skipped: (count) => (count === 0 ? 'Bo bỏ qua: không có' : `Bo bỏ qua: ${count}`),
+  scrap: 'Panel loại bỏ',
   scrapped: (panels) => `${formatCount(panels)} panel loại bỏ`,
   skipsUnknown: 'Chưa hề nhập bo bỏ qua: mọi bo tính là đã làm.',
   seenBefore: (code, machine) => `Panel ${code} đi vào ${machine}. Không đếm gì.`,

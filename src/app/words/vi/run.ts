@@ -19,7 +19,6 @@ export const words: Sentences<typeof english> = {
   skippedManyTitle: (panels) => `Bo bỏ qua trên ${formatCount(panels)} panel này?`,
   skippedMost: (boards) => `Chỉ có ${boards} bo. Nhập ít hơn.`,
   skippedNotKnown: 'Không biết',
-  scrap: 'Panel loại bỏ',
   scrapTitle: 'Loại bỏ bao nhiêu panel?',
   scrapHelp: 'Chúng vẫn được đếm: linh kiện đã dùng. Phải làm bù đúng số đó.',
   scrapMost: (panels) => `Mới đếm ${panels} panel tốt. Nhập ít hơn.`,

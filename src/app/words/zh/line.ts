@@ -39,6 +39,7 @@ export const words: Sentences<typeof english> = {
   counted: (panels) => `拼板 ${panels}。`,
   skippedUnknown: '跳过的单板：未输入',
   skipped: (count) => (count === 0 ? '跳过的单板：无' : `跳过的单板：${count}`),
+  scrap: '报废的拼板',
   scrapped: (panels) => `报废 ${formatCount(panels)} 块拼板`,
   skipsUnknown: '从未输入跳过的单板：每块单板都算已生产。',
   seenBefore: (code, machine) => `拼板 ${code} 进入 ${machine}。没有计数。`,

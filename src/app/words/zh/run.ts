@@ -19,7 +19,6 @@ export const words: Sentences<typeof english> = {
   skippedManyTitle: (panels) => `这 ${formatCount(panels)} 块拼板上跳过多少单板？`,
   skippedMost: (boards) => `只有 ${boards} 块单板。请输入更小的数。`,
   skippedNotKnown: '不知道',
-  scrap: '报废的拼板',
   scrapTitle: '报废多少块拼板？',
   scrapHelp: '它们仍算已计数：元件已用掉。要多做同样多块。',
   scrapMost: (panels) => `只计了 ${panels} 块好拼板。请输入更小的数。`,

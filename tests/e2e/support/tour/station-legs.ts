@@ -118,6 +118,9 @@ async function* stations(here: Here, server: PlantServer): AsyncGenerator<string
     await scan(page, 'PN-7');
     await page.getByTestId('counted-beside').waitFor();
     yield 'line, a panel counted by hand beside the machine';
+    await openBy(here, 'panels-scrapped');
+    yield 'panels scrapped where a machine counts';
+    await closeDialogs(page);
     await openBy(here, 'set-right');
     yield 'panels, the number set right';
     await page.getByTestId('right-panels').fill('3');
