@@ -2,6 +2,7 @@
 
 import { headerKey, keptToMap } from '../../shared/sheet/choice.ts';
 import type { HeaderWords } from '../../shared/sheet/fields.ts';
+import { joinHeaderRows } from '../../shared/sheet/header-pair.ts';
 import type { ColumnMap, SheetColumn } from '../../shared/sheet/headers.ts';
 import { guessColumns, type SheetRows } from '../../shared/sheet/headers.ts';
 import { partFields, partHeaderWords } from '../../shared/sheet/part-fields.ts';
@@ -52,7 +53,7 @@ async function read(request: ListRequest, tools: SheetTools): Promise<ListSummar
       parsed.pages.map(({ rows }) => rows),
       list,
     );
-  const given = parsed.pages[page]?.rows ?? [];
+  const given = joinHeaderRows(parsed.pages[page]?.rows ?? [], listWords[list]);
   const rows = nameHeaders(given, guessColumns(given, listWords[list], request.columns ?? {}).headerRow);
   const key = headerKey(guessColumns(rows, listWords[list]).columns);
   const kept = request.columns === null ? remembered[`${list} ${key}`] : undefined;

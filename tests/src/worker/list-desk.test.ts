@@ -91,3 +91,35 @@ test.each([
 ])('what is no list is refused: %j', async (text, fault) => {
   expect(await ask(text)).toEqual({ kind: 'refused', fault });
 });
+
+test('a header of two rows, groups above and columns below, whether or not the cells of single columns are merged down', async () => {
+  const list = [
+    ['Approved material'],
+    ['Stock number', 'Description', 'Electrical', '', 'Package', '', '', 'Tape', '', "Maker's part"],
+    ['', '', 'Value', 'Tolerance', 'Case', 'Pins', 'MSL', 'Width', 'Pitch', ''],
+    ['R-1042', 'Resistor', '4,7 kΩ', '1 %', '0603', '2', '1', '8', '4', 'KP-4701'],
+    ['C-0100', 'Capacitor', '100 nF', '10 %', '0805', '2', '2a', '8', '4', 'CC-100'],
+  ];
+  const summary = await read(list.map((row) => row.join(';')).join('\n'));
+  expect(summary.columns.map(({ header, field }) => [header, field])).toEqual([
+    ['Stock number', 'part'],
+    ['Description', 'description'],
+    ['Value', 'value'],
+    ['Tolerance', 'tolerance'],
+    ['Case', 'package'],
+    ['Pins', 'pins'],
+    ['MSL', 'msl'],
+    ['Tape Width', 'tapeWidth'],
+    ['Tape Pitch', 'pitch'],
+    ["Maker's part", 'supplierParts'],
+  ]);
+  expect(summary.problems).toEqual([]);
+  expect(
+    summary.parts.map(({ row, part }) => [row, part.part, part.tapeWidthMm, part.makers.length]),
+  ).toEqual([
+    [4, 'R-1042', 8, 1],
+    [5, 'C-0100', 8, 1],
+  ]);
+  const counted = await read('Spool;;Result;\nId;Lot;Count;Time\nK-1;L-1;4980;10:11\n', { list: 'counts' });
+  expect(counted.counts).toMatchObject([{ row: 3, reel: 'K-1', count: 4980, lot: 'L-1' }]);
+});
