@@ -53,6 +53,38 @@ it('a list is taken in with its column chosen once; the next time nothing is new
   });
 });
 
+it('while a list is read by a chosen column the choice stands, and nothing is taken in by the columns before', async () => {
+  await demo.onTablet(async ({ page }) => {
+    await give(page, 'parts.csv', list.replace('Ours;', 'Part;'));
+    const take = page.getByTestId('list-take');
+    await expect.poll(() => take.getAttribute('aria-disabled')).not.toBe('true');
+    await page.evaluate(() => {
+      const { postMessage } = Worker.prototype;
+      const held: (() => void)[] = [];
+      Worker.prototype.postMessage = function (...given: unknown[]) {
+        held.push(() => Reflect.apply(postMessage, this, given));
+      };
+      (globalThis as { letGo?: () => void }).letGo = () => {
+        Worker.prototype.postMessage = postMessage;
+        for (const post of held) post();
+      };
+    });
+    const choice = page.getByLabel('Value: holds');
+    await choice.selectOption({ label: 'Note' });
+    await page.getByTestId('reading').waitFor();
+    await drawn(page);
+    expect(await choice.inputValue()).toBe('note');
+    expect(await take.getAttribute('aria-disabled')).toBe('true');
+    await page.evaluate(() => (globalThis as { letGo?: () => void }).letGo?.());
+    await page.getByTestId('reading').waitFor({ state: 'detached' });
+    await expect.poll(() => take.getAttribute('aria-disabled')).not.toBe('true');
+    await take.click();
+    await page.getByTestId('listed-import').waitFor();
+    const [listed] = await ownEntries(page, 'parts.listed');
+    expect(listed?.payload['parts']).toMatchObject([{}, { part: 'NEW-100', value: null }, {}]);
+  });
+});
+
 it('a part is changed by hand, with a picture; what the form cannot read keeps it from being saved', async () => {
   await demo.onTablet(
     async ({ page }) => {

@@ -26,12 +26,17 @@ export function ImportParts() {
       choose={words.choose}
       back={address('plant', 'parts', 'list')}
     >
-      {(summary, name) => <Changes summary={summary} name={name} />}
+      {(summary, name, reading) => <Changes summary={summary} name={name} reading={reading} />}
     </TakeList>
   );
 }
 
-function Changes({ summary, name }: { readonly summary: ListSummary; readonly name: string }) {
+function Changes(props: {
+  readonly summary: ListSummary;
+  readonly name: string;
+  readonly reading: string | null;
+}) {
+  const { summary, name, reading } = props;
   const app = useApp();
   const floor = useFloor();
   const all = say(partListWords);
@@ -67,7 +72,7 @@ function Changes({ summary, name }: { readonly summary: ListSummary; readonly na
           tone="act"
           large
           testId="list-take"
-          disabledReason={refusal ?? wrong ?? nothing}
+          disabledReason={refusal ?? reading ?? wrong ?? nothing}
           onPress={() => {
             const parts = changed.map(({ part }) => part);
             app.record([...listEntries(parts, name)], {

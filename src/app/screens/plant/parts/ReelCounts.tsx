@@ -33,12 +33,13 @@ export function ReelCounts() {
       choose={words.choose}
       back={address('stock')}
     >
-      {(summary) => <Counts summary={summary} />}
+      {(summary, _, reading) => <Counts summary={summary} reading={reading} />}
     </TakeList>
   );
 }
 
-function Counts({ summary }: { readonly summary: ListSummary }) {
+function Counts(props: { readonly summary: ListSummary; readonly reading: string | null }) {
+  const { summary, reading } = props;
   const app = useApp();
   const floor = useFloor();
   const all = say(partListWords);
@@ -69,7 +70,7 @@ function Counts({ summary }: { readonly summary: ListSummary }) {
           tone="act"
           large
           testId="list-take"
-          disabledReason={refusal ?? wrong ?? nothing}
+          disabledReason={refusal ?? reading ?? wrong ?? nothing}
           onPress={() =>
             app.record([...entries], {
               notice: { tone: 'go', text: words.done(entries.length) },

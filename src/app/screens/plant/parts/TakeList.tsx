@@ -38,8 +38,8 @@ interface TakeListProps {
   readonly choose: string;
   /** Where the way back leads. */
   readonly back: string;
-  /** What is done with the list. */
-  readonly children: (summary: ListSummary, name: string) => ComponentChildren;
+  /** What is done with the list; `reading`: why not yet, while it is read by other columns than those of the summary; null once it is read. */
+  readonly children: (summary: ListSummary, name: string, reading: string | null) => ComponentChildren;
 }
 
 /** The list in hand, and what it is read by. */
@@ -75,10 +75,13 @@ function useList(list: ListKind) {
     setInHand({ source, summary: answer.summary });
   }
   function choose({ source, summary }: InHand, index: number, field: string | null): void {
-    const map = columnsToMap(chooseColumn(summary.columns, index, field), summary.fields);
+    const columns = chooseColumn(summary.columns, index, field);
+    const map = columnsToMap(columns, summary.fields);
     const { value } = app.preferences;
     const choice = { key: summary.key, kept: mapToKept(map) };
     app.preferences.value = { ...value, sheetColumns: keepChoice(value.sheetColumns, choice) };
+    // The choice stands where it was made while a long list is read by it.
+    setInHand({ source, summary: { ...summary, columns } });
     void read(source, { columns: map, page: summary.page });
   }
   return { inHand, fault, busy, read, choose };
@@ -157,7 +160,7 @@ export function TakeList(props: TakeListProps) {
             testId="list-columns"
           />
           <Problems summary={inHand.summary} help={sheet.errorsBlock} />
-          {props.children(inHand.summary, inHand.source.name)}
+          {props.children(inHand.summary, inHand.source.name, busy ? sheet.steps.checking : null)}
         </>
       )}
     </div>
