@@ -24,7 +24,7 @@ export const words: Sentences<typeof english> = {
     who === null ? sentence`موضوعة منذ ${when}` : sentence`موضوعة منذ ${when}، وضعها ${who}`,
   text: 'ما يُتتبّع',
   reading: (done) => sentence`يُقرأ السجل… ${counted.entries(done)}`,
-  nothing: (text) => sentence`لا شيء في السجل عن «${text}».`,
+  nothing: (text) => sentence`لا لوحة في السجل لـ «${text}».`,
   sure: (first, last) => sentence`يقينًا اللوحات من ${first} إلى ${last}`,
   possible: (first, last) => sentence`ربما اللوحات من ${first} إلى ${last}`,
   none: 'لم تُصنع لوحة وهي هناك',

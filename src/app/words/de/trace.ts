@@ -22,7 +22,7 @@ export const words: Sentences<typeof english> = {
   putOn: (when, who) => (who === null ? `aufgesetzt seit ${when}` : `aufgesetzt seit ${when} von ${who}`),
   text: 'Was zu verfolgen ist',
   reading: (done) => `Protokoll wird gelesen… ${plural(done, '1 Eintrag', `${done} Einträge`)}`,
-  nothing: (text) => `Das Protokoll hat nichts zu „${text}“.`,
+  nothing: (text) => `Das Protokoll kennt keinen Nutzen zu „${text}“.`,
   sure: (first, last) => `sicher Nutzen ${first} bis ${last}`,
   possible: (first, last) => `vielleicht Nutzen ${first} bis ${last}`,
   none: 'kein Nutzen wurde gebaut, solange es dort war',

@@ -22,7 +22,7 @@ export const words = {
     who === null ? `on since ${when}` : `on since ${when}, by ${who}`,
   text: 'What to trace',
   reading: (done: string) => `Reading the log… ${plural(done, '1 entry', `${done} entries`)}`,
-  nothing: (text: string) => `The log has nothing on “${text}”.`,
+  nothing: (text: string) => `The log knows no panel for “${text}”.`,
   sure: (first: string, last: string) => `surely panels ${first} to ${last}`,
   possible: (first: string, last: string) => `perhaps panels ${first} to ${last}`,
   none: 'no panel was built while it was there',

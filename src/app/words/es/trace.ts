@@ -22,7 +22,7 @@ export const words: Sentences<typeof english> = {
   putOn: (when, who) => (who === null ? `puesto el ${when}` : `puesto el ${when} por ${who}`),
   text: 'Qué rastrear',
   reading: (done) => `Leyendo el registro… ${plural(done, '1 apunte', `${done} apuntes`)}`,
-  nothing: (text) => `El registro no tiene nada de «${text}».`,
+  nothing: (text) => `El registro no conoce ningún panel de «${text}».`,
   sure: (first, last) => `seguro paneles ${first} a ${last}`,
   possible: (first, last) => `quizá paneles ${first} a ${last}`,
   none: 'no se hizo ningún panel mientras estuvo',

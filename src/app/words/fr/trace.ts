@@ -23,7 +23,7 @@ export const words: Sentences<typeof english> = {
     who === null ? `en place depuis le ${when}` : `en place depuis le ${when}, par ${who}`,
   text: 'Quoi tracer',
   reading: (done) => `Lecture du journal… ${plural(done, `${done} entrée`, `${done} entrées`)}`,
-  nothing: (text) => `Le journal n’a rien sur « ${text} ».`,
+  nothing: (text) => `Le journal ne connaît aucun flan pour « ${text} ».`,
   sure: (first, last) => `à coup sûr flans ${first} à ${last}`,
   possible: (first, last) => `peut-être flans ${first} à ${last}`,
   none: 'aucun flan n’a été fabriqué pendant qu’il y était',

@@ -22,7 +22,7 @@ export const words: Sentences<typeof english> = {
   putOn: (when, who) => (who === null ? `fent van ${when} óta` : `fent van ${when} óta, feltette: ${who}`),
   text: 'Mit kell követni',
   reading: (done) => `Napló olvasása… ${done} bejegyzés`,
-  nothing: (text) => `A naplóban nincs semmi erről: „${text}”.`,
+  nothing: (text) => `A napló nem ismer panelt ehhez: „${text}”.`,
   sure: (first, last) => `biztosan: ${first}–${last}. panel`,
   possible: (first, last) => `talán: ${first}–${last}. panel`,
   none: 'nem készült panel, amíg ott volt',

@@ -22,7 +22,7 @@ export const words: Sentences<typeof english> = {
   putOn: (when, who) => (who === null ? `${when}から` : `${when}から、${who}`),
   text: 'トレースするもの',
   reading: (done) => `ログを読み込み中… 記録${done}件`,
-  nothing: (text) => `ログに「${text}」はありません。`,
+  nothing: (text) => `ログに「${text}」のパネルはありません。`,
   sure: (first, last) => `確実：パネル${first}〜${last}`,
   possible: (first, last) => `可能性あり：パネル${first}〜${last}`,
   none: 'そこにあった間にパネルは生産されていません',

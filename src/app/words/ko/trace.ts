@@ -22,7 +22,7 @@ export const words: Sentences<typeof english> = {
   putOn: (when, who) => (who === null ? `${when}부터` : `${when}부터, ${who}`),
   text: '추적할 것',
   reading: (done) => `로그를 읽는 중… 기록 ${done}건`,
-  nothing: (text) => `로그에 없습니다: “${text}”.`,
+  nothing: (text) => `로그에 해당 패널이 없습니다: “${text}”.`,
   sure: (first, last) => `확실: 패널 ${first} ~ ${last}`,
   possible: (first, last) => `가능성 있음: 패널 ${first} ~ ${last}`,
   none: '거기 있는 동안 생산된 패널이 없음',

@@ -23,7 +23,7 @@ export const words: Sentences<typeof english> = {
   text: 'Co prześledzić',
   reading: (done) =>
     `Czytanie dziennika… ${byNumber(done, { one: `${done} wpis`, few: `${done} wpisy`, other: `${done} wpisów` })}`,
-  nothing: (text) => `W dzienniku nie ma nic o „${text}”.`,
+  nothing: (text) => `Dziennik nie zna żadnego panelu dla „${text}”.`,
   sure: (first, last) => `na pewno panele ${first} do ${last}`,
   possible: (first, last) => `być może panele ${first} do ${last}`,
   none: 'nie zbudowano panelu, gdy tam to było',

@@ -22,7 +22,7 @@ export const words: Sentences<typeof english> = {
   putOn: (when, who) => (who === null ? `colocado em ${when}` : `colocado em ${when}, por ${who}`),
   text: 'O que rastrear',
   reading: (done) => `Lendo o log… ${plural(done, `${done} registro`, `${done} registros`)}`,
-  nothing: (text) => `O log não tem nada sobre “${text}”.`,
+  nothing: (text) => `O log não conhece nenhum painel de “${text}”.`,
   sure: (first, last) => `com certeza os painéis ${first} a ${last}`,
   possible: (first, last) => `talvez os painéis ${first} a ${last}`,
   none: 'nenhum painel foi produzido enquanto estava ali',

@@ -22,7 +22,7 @@ export const words: Sentences<typeof english> = {
   putOn: (when, who) => (who === null ? `lắp từ ${when}` : `lắp từ ${when}, ${who}`),
   text: 'Truy vết cái gì',
   reading: (done) => `Đang đọc nhật ký… ${done} mục`,
-  nothing: (text) => `Nhật ký không có gì về “${text}”.`,
+  nothing: (text) => `Nhật ký không biết panel nào của “${text}”.`,
   sure: (first, last) => `chắc chắn panel ${first} đến ${last}`,
   possible: (first, last) => `có thể panel ${first} đến ${last}`,
   none: 'không làm panel nào khi nó ở đó',

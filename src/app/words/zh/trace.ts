@@ -22,7 +22,7 @@ export const words: Sentences<typeof english> = {
   putOn: (when, who) => (who === null ? `自 ${when} 装上` : `自 ${when} 装上，${who}`),
   text: '追溯什么',
   reading: (done) => `正在读取日志… ${done} 条记录`,
-  nothing: (text) => `日志里没有“${text}”。`,
+  nothing: (text) => `日志里没有与“${text}”有关的拼板。`,
   sure: (first, last) => `确定：拼板 ${first} 到 ${last}`,
   possible: (first, last) => `可能：拼板 ${first} 到 ${last}`,
   none: '它在那里期间没有生产拼板',
