@@ -137,9 +137,23 @@ describe('the picture of a label', () => {
       .poll(() => page.getByTestId('notice').textContent())
       .toBe(`Saved as ${download.suggestedFilename()}.`);
 
-    // Of the many that a trace names none is looked for before a person asks for it.
+    // The trace shows it beside the stretch that the verdict began.
     await openAt(page, '#/log/trace');
     await page.getByTestId('trace-slot').click();
+    await page.getByTestId('trace-text').fill('M2-F-023');
+    await page.getByTestId('trace-ask').click();
+    const ofVerdict = page.getByTestId('picture-open').first();
+    await ofVerdict.locator('summary').click();
+    await expect
+      .poll(() =>
+        ofVerdict
+          .getByTestId('label-picture')
+          .evaluate((image: HTMLImageElement) => image.decode().then(() => image.naturalWidth)),
+      )
+      .toBe(size);
+    await look(page, { where: 'trace, picture of a verdict' });
+
+    // Of the many that a trace names none is looked for before a person asks for it.
     await page.getByTestId('trace-text').fill('M1-F-003');
     await page.getByTestId('trace-ask').click();
     const opened = page.getByTestId('picture-open').first();

@@ -42,7 +42,6 @@ export interface Pictures {
     at: { readonly room: PictureRoom; readonly nowMs: number },
   ) => Promise<string>;
   readonly bySha: (sha256: string) => Promise<KeptPicture | null>;
-  readonly ofEntry: (entry: string) => Promise<KeptPicture | null>;
   /** Those from a moment on, ms since 1970, the oldest first; and how many they are. */
   readonly since: (fromMs: number) => Promise<readonly KeptPicture[]>;
   readonly count: (fromMs: number) => Promise<number>;
@@ -71,7 +70,6 @@ export function openPictures(name = 'reelward-pictures'): Pictures {
       return sha256;
     },
     bySha: async (sha256) => (await pictures.get(sha256)) ?? null,
-    ofEntry: async (entry) => (await pictures.where('of').equals(entry).first()) ?? null,
     since: (fromMs) => pictures.where('atMs').aboveOrEqual(fromMs).sortBy('atMs'),
     count: (fromMs) => pictures.where('atMs').aboveOrEqual(fromMs).count(),
     waiting: (serverEpoch, most) => pictures.where('sentTo').notEqual(serverEpoch).limit(most).toArray(),

@@ -3,8 +3,8 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../app.ts';
-import { fetchPicture } from '../../fetch-picture.ts';
-import { shaOf, tabletPictures } from '../../store/pictures.ts';
+import { keptPicture } from '../../kept-picture.ts';
+import { tabletPictures } from '../../store/pictures.ts';
 import { picturesWords } from '../../words/pictures.ts';
 import { say } from '../../words/words.ts';
 
@@ -46,14 +46,10 @@ export function LabelPicture({ sha256, of, isAsked = false }: LabelPictureProps)
     };
     look().then(show, () => show({ is: 'none' }));
     async function look(): Promise<Seen> {
-      const own = sha256 === null ? await tabletPictures().ofEntry(of) : await tabletPictures().bySha(sha256);
-      // Where no line ever kept pictures there is none to ask for.
-      const mayBeThere = sha256 !== null || app.store.floor().pictureRules.size > 0;
-      const got = own ?? (mayBeThere ? await fetchPicture(app, of) : null);
-      if (got === null || isOver) return { is: 'none' };
-      const isSame = (await shaOf(got.bytes)) === (sha256 ?? got.sha256);
-      if (!isSame) return { is: 'broken' };
-      return { is: 'here', url: URL.createObjectURL(new Blob([got.bytes], { type: 'image/jpeg' })) };
+      const got = await keptPicture(app, tabletPictures(), { of, sha256 });
+      if (isOver || got === 'none') return { is: 'none' };
+      if (got === 'broken') return { is: 'broken' };
+      return { is: 'here', url: URL.createObjectURL(new Blob([got], { type: 'image/jpeg' })) };
     }
     return () => {
       isOver = true;
