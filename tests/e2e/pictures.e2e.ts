@@ -12,7 +12,7 @@ import { filmPan } from './harness/scan/fake-camera.ts';
 import { startBrowser } from './support/browser.ts';
 import { pass } from './support/clock.ts';
 import { tap } from './support/finger.ts';
-import { openAt, openTablet, ownEntries, reelLabel, scan, seeVerdict } from './support/floor.ts';
+import { keepRunning, openAt, openTablet, ownEntries, reelLabel, scan, seeVerdict } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
 
@@ -25,8 +25,8 @@ afterEach(async () => {
 const label = reelLabel({ P: '22-0603-B', Q: '4000', '1T': 'LT-9500-H', '3S': 'R-976001' });
 
 /** A browser whose lens shows one label. */
-async function lensOn(text: string): Promise<Browser> {
-  const paper = { text, print: '22-0603-B', x: 560, y: 280 };
+async function lensOn(text: string, print = '22-0603-B'): Promise<Browser> {
+  const paper = { text, print, x: 560, y: 280 };
   const browser = await startBrowser(await filmPan(demo.browser, [paper], [{ x: 0, y: 0 }]));
   open.push(browser);
   return browser;
@@ -137,23 +137,9 @@ describe('the picture of a label', () => {
       .poll(() => page.getByTestId('notice').textContent())
       .toBe(`Saved as ${download.suggestedFilename()}.`);
 
-    // The trace shows it beside the stretch that the verdict began.
+    // Of the many that a trace names none is looked for before a person asks for it.
     await openAt(page, '#/log/trace');
     await page.getByTestId('trace-slot').click();
-    await page.getByTestId('trace-text').fill('M2-F-023');
-    await page.getByTestId('trace-ask').click();
-    const ofVerdict = page.getByTestId('picture-open').first();
-    await ofVerdict.locator('summary').click();
-    await expect
-      .poll(() =>
-        ofVerdict
-          .getByTestId('label-picture')
-          .evaluate((image: HTMLImageElement) => image.decode().then(() => image.naturalWidth)),
-      )
-      .toBe(size);
-    await look(page, { where: 'trace, picture of a verdict' });
-
-    // Of the many that a trace names none is looked for before a person asks for it.
     await page.getByTestId('trace-text').fill('M1-F-003');
     await page.getByTestId('trace-ask').click();
     const opened = page.getByTestId('picture-open').first();
@@ -170,6 +156,33 @@ describe('the picture of a label', () => {
     expect(await picturesKept(page)).toBe(1);
     await pass(page, 31 * DAY_MS);
     await expect.poll(() => picturesKept(page)).toBe(0);
+    await tablet.putAway();
+  });
+
+  it('is shown by the trace, beside the reel whose verdict it was', async () => {
+    const spliced = reelLabel({ P: '10-0402-330', Q: '10000', '1T': 'LT-9501-H', '3S': 'R-976002' });
+    const tablet = await openTablet(await lensOn(spliced, '10-0402-330'), demo.url, asEngineer);
+    const { page } = tablet;
+    await keepPictures(page);
+    await openAt(page, '#/load');
+    await page.getByTestId('screen-load').waitFor();
+    await scan(page, 'M1-F-002');
+    await tap(page, 'Camera');
+    expect((await seeVerdict(page)).verdict).toBe('accepted');
+    await expect.poll(async () => (await ownEntries(page, 'picture.kept')).length).toBe(1);
+    await keepRunning(page);
+    await page.getByTestId('plus-one').click();
+    await expect.poll(async () => (await ownEntries(page, 'panels.counted')).length).toBe(1);
+
+    await openAt(page, '#/log/trace');
+    await page.getByTestId('trace-reel').click();
+    await page.getByTestId('trace-text').fill('R-976002');
+    await page.getByTestId('trace-ask').click();
+    const opened = page.getByTestId('picture-open');
+    await opened.locator('summary').click();
+    const width = (image: HTMLImageElement) => image.decode().then(() => image.naturalWidth);
+    expect(await opened.getByTestId('label-picture').evaluate(width)).toBeGreaterThan(60);
+    await look(page, { where: 'trace, picture of a verdict' });
     await tablet.putAway();
   });
 
