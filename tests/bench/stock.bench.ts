@@ -1,6 +1,6 @@
 // How long does a store of 20,000 packages hold the page up? The built app in Chromium, its thread six times slower; each act as a finger does it, every
-// task of the page's main thread as the browser's trace has it: the list, a search, the places, a pick list. Wanted: none above 50 ms but for what a
-// screen costs to draw; baseline in the same run: the same acts in a store of a few hundred. REELWARD_PACKAGES changes the number.
+// task of the page's main thread as the browser's trace has it: the list, a search, the places, a pick list. Wanted: in nineteen
+// of twenty times none above 50 ms; baseline in the same run: the same acts in a store of a few hundred. REELWARD_PACKAGES changes the number.
 
 import path from 'node:path';
 import type { Browser } from 'playwright-core';
@@ -17,6 +17,8 @@ import { printTasks, tasksWhile } from './page-tasks.ts';
 const PACKAGES = Number(process.env['REELWARD_PACKAGES'] ?? 20_000);
 const FEW = 300;
 const SLOWER = 6;
+/** How often each act is done: the first time its screen's code is fetched and drawn too. */
+const ROUNDS = Number(process.env['REELWARD_ROUNDS'] ?? 20);
 
 /** The log of a line that builds, and so many packages put into its store after it. */
 function storeLog(packages: number, nowMs: number): readonly Entry[] {
@@ -61,41 +63,62 @@ async function measure(browser: Browser, url: string, packages: number): Promise
   await page.waitForTimeout(12_000); // the snapshot is kept and the store put in order while nothing else is to be done
   await slowDown(page, SLOWER);
   console.log(`\n${packages} packages`);
+  const longest = new Map<string, number[]>();
   const during = async (name: string, act: () => Promise<unknown>) => {
     const tasks = await tasksWhile(browser, page, async () => {
       await act();
-      await page.waitForTimeout(3000);
+      await page.waitForTimeout(2000);
     });
-    printTasks(`  ${name}`, tasks);
+    if (!longest.has(name)) printTasks(`  ${name}, first`, tasks);
+    longest.set(name, [...(longest.get(name) ?? []), Math.max(...tasks.map(({ busy }) => busy))]);
   };
-  const goTo = (hash: string) =>
-    page.evaluate((to) => {
-      location.hash = to;
-    }, hash);
-  await during('what is to be brought, first', async () => {
-    await goTo('#/stock');
-    await page.getByTestId('stock-bring').waitFor();
+  // A finger presses and lets go: a click of the driver is one task, and its own looking for what is hit is in it.
+  const tap = async (testId: string) => {
+    const box = await page.getByTestId(testId).boundingBox();
+    if (!box) throw new Error(`Cannot tap ${testId} as it must be on the page`);
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+    await page.mouse.down();
+    await page.waitForTimeout(80);
+    await page.mouse.up();
+  };
+  const search = (text: string) => page.getByTestId('reel-search').fill(text);
+  await page.evaluate(() => {
+    location.hash = '#/stock';
   });
-  await during('every reel, first', async () => {
-    await page.getByTestId('stock-reels').click();
-    await page.getByTestId('reel-list').waitFor();
-  });
-  await during('a letter of a search', () => page.getByTestId('reel-search').fill('L'));
-  await during('more letters of it', () => page.getByTestId('reel-search').fill('LT-221'));
-  await during('a filter', () => page.getByTestId('reels-filter').selectOption('store'));
-  await during('the places, first', async () => {
-    await page.getByTestId('stock-store').click();
-    await page.getByTestId('store-places').click();
-    await page.getByTestId('places').waitFor();
-  });
-  await during('what is to be brought, again', () => page.getByTestId('stock-bring').click());
+  for (let round = 0; round < ROUNDS; round++) {
+    await during('what is to be brought', async () => {
+      await tap('stock-bring');
+      await page.getByTestId('pick-list').or(page.locator('main .empty')).first().waitFor();
+    });
+    await during('every reel', async () => {
+      await tap('stock-reels');
+      await page.getByTestId('reel-list').waitFor();
+    });
+    await during('a letter of a search', () => search('L'));
+    await during('more letters of it', () => search('LT-221'));
+    await search('');
+    await during('a filter', () => page.getByTestId('reels-filter').selectOption('store'));
+    await during('the places', async () => {
+      await tap('stock-store');
+      await page.getByTestId('store-places').waitFor();
+      await tap('store-places');
+      await page.getByTestId('places').waitFor();
+    });
+  }
+  for (const [name, each] of longest) {
+    const sorted = each.sort((a, b) => a - b);
+    const p95 = sorted[Math.ceil(0.95 * sorted.length) - 1] ?? Number.NaN; // nearest rank
+    console.log(
+      `  ${name.padEnd(30)} longest task of ${ROUNDS} times: median ${(sorted[sorted.length >> 1] ?? 0).toFixed(1)}, p95 ${p95.toFixed(1)} ms of processor`,
+    );
+  }
   await context.close();
 }
 
 const server = await serveVersions(path.join(dist, 'app'), null);
 const browser = await startBrowser();
 try {
-  console.log(`the page's thread, ${SLOWER} times slower; wanted: no task above 50 ms`);
+  console.log(`the page's thread, ${SLOWER} times slower; wanted: p95 of the longest tasks at most 50 ms`);
   await measure(browser, server.url, FEW);
   await measure(browser, server.url, PACKAGES);
 } finally {
