@@ -2,8 +2,8 @@
 
 import { compareSlots } from './address.ts';
 import { lanesTaking, standingAt } from './lanes.ts';
-import { stencilJars } from './paste.ts';
 import type { FloorState } from './state.ts';
+import { stencilJars } from './stencil.ts';
 import { lanesWanting, wantedOn } from './wanted.ts';
 
 /**

@@ -6,6 +6,7 @@
 import { blockOn } from './blocks.ts';
 import type { Jar } from './fold-paste.ts';
 import type { FloorState } from './state.ts';
+import { stencilJars } from './stencil.ts';
 
 const HOUR_MS = 3_600_000;
 
@@ -55,14 +56,6 @@ export function stencilJar(
   const endOf = ({ stand }: Pick<StencilJar, 'stand'>) => stand.goodUntilMs ?? Number.POSITIVE_INFINITY;
   const [first] = jars.sort((a, b) => endOf(a) - endOf(b));
   return first && lastsMs !== null && endOf(first) < lastsMs ? { ...first, isOver: false } : null;
-}
-
-/** Jars whose paste may be on a line's stencil and was not used up, in the order in which they came. */
-export function stencilJars(state: FloorState, line: string): readonly Jar[] {
-  return (state.stencils.get(line) ?? []).flatMap((name) => {
-    const jar = state.jars.get(name);
-    return jar === undefined || jar.told.at(-1)?.says === 'empty' ? [] : [jar];
-  });
 }
 
 interface Hours {

@@ -4,8 +4,8 @@
 import type { Jar } from '../../../../shared/floor/fold-paste.ts';
 import type { DraftEntry } from '../../../../shared/floor/kinds.ts';
 import type { JarSays } from '../../../../shared/floor/kinds-paste.ts';
-import { stencilJars } from '../../../../shared/floor/paste.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
+import { stencilJars } from '../../../../shared/floor/stencil.ts';
 
 /** A step that a person chose for a jar. */
 export interface JarStep {
