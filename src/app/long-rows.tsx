@@ -8,8 +8,8 @@ import { afterPaint } from './device/after-paint.ts';
 import { printsLabels } from './device/prints-labels.ts';
 import { drawNow } from './draw-now.ts';
 
-/** So many rows are drawn at once: a cheap tablet draws them, with the screen around them, in less than a finger notices; a screen of them takes three frames. */
-export const ROWS_AT_ONCE = 4;
+/** So many rows are drawn at once: a cheap tablet draws them, with the screen around them, in less than a finger notices; a screen of them takes four frames. */
+export const ROWS_AT_ONCE = 3;
 
 interface LongRowsProps<T> {
   readonly items: readonly T[];
