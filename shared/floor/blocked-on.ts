@@ -14,6 +14,8 @@ export function blockedOn(state: FloorState, lines: readonly string[]): readonly
   const all = new Set([...lines, ...lines.flatMap((line) => linesFeeding(state, line))]);
   const takes = ({ run, slot }: BlockedTape) =>
     perPanelOf(state, state.runs.get(run ?? '')?.setup ?? '', slot) > 0;
+  const takesNothing = (each: BlockedTape) =>
+    state.setups.has(state.runs.get(each.run ?? '')?.setup ?? '') && !takes(each);
   const one = new Map<string, BlockedTape[]>();
   for (const each of [...all].flatMap((line) => blockedTapes(state, line))) {
     const key = needKey(each.line, each.slot, each.tape.entry);
@@ -22,16 +24,25 @@ export function blockedOn(state: FloorState, lines: readonly string[]): readonly
   return [...one.values()].flatMap((told) => {
     const served = told.filter(({ line }) => lines.includes(line));
     const teller = served.find(takes) ?? served.find(({ run }) => run !== null) ?? served[0];
+    if (!teller) return [];
     const [first, ...more] = told.filter(takes);
-    return teller ? [{ ...(first ? more.reduce(withPanels, first) : teller), line: teller.line }] : [];
+    const counted = first
+      ? more.reduce(withPanels, first)
+      : takesNothing(teller)
+        ? { ...teller, ...none }
+        : teller;
+    // A lane whose run is over has no panels of now to add, and carries it all the same.
+    const wasThereBefore = told.some((each) => each.wasThereBefore);
+    return [{ ...counted, wasThereBefore, line: teller.line }];
   });
 }
+
+const none = { sinceLoaded: 0, sinceBlocked: 0 };
 
 function withPanels(all: BlockedTape, lane: BlockedTape): BlockedTape {
   return {
     ...all,
     sinceLoaded: all.sinceLoaded + lane.sinceLoaded,
     sinceBlocked: all.sinceBlocked + lane.sinceBlocked,
-    wasThereBefore: all.wasThereBefore || lane.wasThereBefore,
   };
 }

@@ -8,6 +8,7 @@ import { linesFeeding, standingAt } from './lanes.ts';
 import { madeOf } from './made-of.ts';
 import type { FloorState, SlotState, Tape } from './state.ts';
 import { doneSince } from './tally.ts';
+import { perPanelOf } from './wanted.ts';
 
 /** What a package is named by. */
 const facts = ['reel', 'lot', 'part'] as const;
@@ -119,7 +120,7 @@ export interface BlockedTape {
    */
   readonly sinceLoaded: number;
   readonly sinceBlocked: number;
-  /** True where the reel stood there in an earlier run already: panels of that may carry it too. */
+  /** True where an earlier run of the line may have taken from it already: panels of that may carry it too. */
   readonly wasThereBefore: boolean;
 }
 
@@ -143,15 +144,31 @@ function blockedTape(
   );
   if (!block) return [];
   const run = state.runs.get(state.current.get(line) ?? '') ?? null;
+  const wasThereBefore = fedRunBefore(state, { line, slot }, { tape, run: run?.run ?? null });
   if (run === null) {
-    const none = { run: null, sinceLoaded: 0, sinceBlocked: 0, wasThereBefore: false };
+    const none = { run: null, sinceLoaded: 0, sinceBlocked: 0, wasThereBefore };
     return [{ line, slot, tape, block, ...none }];
   }
-  const wasThereBefore = tape.atMs < run.startedMs;
   const doneAtBlock = block.done.find(([id]) => id === run.run)?.[1] ?? 0;
   // Of a lane's own panels the tape tells nothing where another lane may have asked for it.
   const doneAtLoad = linesFeeding(state, line).length > 1 ? null : tape.fromPanels;
-  const sinceLoaded = wasThereBefore ? run.done : doneSince(run, tape.atMs, doneAtLoad);
+  const sinceLoaded = tape.atMs < run.startedMs ? run.done : doneSince(run, tape.atMs, doneAtLoad);
   const sinceBlocked = Math.min(sinceLoaded, doneSince(run, block.atMs, doneAtBlock));
   return [{ line, slot, tape, block, run: run.run, sinceLoaded, sinceBlocked, wasThereBefore }];
+}
+
+/** True where a run of the line that is over went on after the reel came, and took from its slot or may have: what that wanted is not known. */
+function fedRunBefore(
+  state: FloorState,
+  { line, slot }: Pick<SlotState, 'line' | 'slot'>,
+  of: { readonly tape: Tape; readonly run: string | null },
+): boolean {
+  return [...state.runs.values()].some(
+    ({ run, line: its, setup, phase, sinceMs }) =>
+      its === line &&
+      run !== of.run &&
+      phase === 'ended' &&
+      sinceMs > of.tape.atMs &&
+      (!state.setups.has(setup) || perPanelOf(state, setup, slot) > 0),
+  );
 }

@@ -105,6 +105,21 @@ describe('a lot that is blocked while it runs', () => {
     story.tell('run.started', started('r3', { ...setup, setup: 'other' }));
     story.tell('panels.counted', { ...counted('r3', 10), line: lane2 });
     expect(told([lane2])).toEqual([[lane2, 'run-1', 7]]);
+    // What lane 2 built of it before is in no run of now, and is told all the same.
+    const before = (lines: readonly string[]) =>
+      blockedOn(story.floor(), lines).map(({ wasThereBefore }) => wasThereBefore);
+    expect(before([lane2])).toEqual([true]);
+    expect(before(['L1'])).toEqual([true]);
+  });
+
+  test('has no panels of a run that takes nothing from its slot', () => {
+    const story = running();
+    story.tell('setup.taken', { ...brookSetup, setup: 'other', slots: [] });
+    story.tell('run.started', started('run-2', { setup: 'other' }));
+    story.tell('panels.counted', counted('run-2', 30));
+    block(story);
+    const [told] = blockedOn(story.floor(), ['L1']);
+    expect(told).toMatchObject({ run: 'run-2', sinceLoaded: 0, sinceBlocked: 0, wasThereBefore: true });
   });
 
   test('is found in a joined tape too, and where it stood there in an earlier run', () => {

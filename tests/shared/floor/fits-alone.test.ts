@@ -105,7 +105,7 @@ describe('a blocked reel on its slot', () => {
     expect(found()).toEqual([none]);
     story.tell('run.started', started('r1'));
     story.tell('panels.counted', counted('r1', 4));
-    expect(found()).toEqual([{ ...none, run: 'r1', sinceLoaded: 4, sinceBlocked: 4, wasThereBefore: true }]);
+    expect(found()).toEqual([{ ...none, run: 'r1', sinceLoaded: 4, sinceBlocked: 4 }]);
   });
 });
 
