@@ -7,7 +7,7 @@ import { stencilJars } from './stencil.ts';
 import { lanesWanting, wantedOn } from './wanted.ts';
 
 /**
- * Why a lane must stay for now. `reels`: slots that carry something for it alone. `open`: a changeover, a checklist of no changeover, a sweep, a hold, a
+ * Why a lane must stay for now. `reels`: slots that carry something for it alone. `open`: a changeover, a checklist of the line alone, a sweep, a hold, a
  * handover that nobody took, paste on its stencil, its counting station, a ready feeder or a cart of it.
  */
 export type LaneHeld =
@@ -28,9 +28,10 @@ export function laneHeld(state: FloorState, line: string): LaneHeld | null {
   const isOpen =
     state.counters.has(line) ||
     state.changing.has(line) ||
-    // A list of a changeover that is over stands on no screen: nobody could close it.
+    // A list of a changeover that is over stands on no screen, and one of a slot only after a splice there: nobody could close it.
     [...state.checklists.values()].some(
-      (list) => list.line === line && list.changeover === null && list.closedMs === null,
+      (list) =>
+        list.line === line && list.changeover === null && list.slot === null && list.closedMs === null,
     ) ||
     state.sweeps.get(line)?.endedMs === null ||
     state.handovers.get(line)?.at(-1)?.taken === null ||

@@ -136,7 +136,7 @@ test('laneHeld() names a changeover and a sweep while they go on', () => {
 
 const open = { why: 'open' } as const;
 
-test('laneHeld() names a checklist until it is closed, but none of a changeover that is over, which nobody could close', () => {
+test('laneHeld() names a checklist until it is closed, but none of a changeover that is over or of a slot, which nobody could close', () => {
   const story = twoLanes();
   const list = { ...payloadExamples['checklist.opened'], checklist: 'c', line: lane2 };
   story.tell('checklist.opened', { ...list, changeover: null });
@@ -148,6 +148,9 @@ test('laneHeld() names a checklist until it is closed, but none of a changeover 
   story.tell('checklist.opened', { ...list, checklist: 'd', changeover: 'x' });
   expect(laneHeld(story.floor(), lane2)).toEqual(open);
   story.tell('changeover.dropped', { changeover: 'x', line: lane2, reason: 'put off' });
+  expect(laneHeld(story.floor(), lane2)).toBeNull();
+  // The list of a splice is offered after that splice alone.
+  story.tell('checklist.opened', { ...list, checklist: 'e', changeover: null, slot: 'M1-F-001' });
   expect(laneHeld(story.floor(), lane2)).toBeNull();
 });
 
