@@ -133,9 +133,7 @@ interface Listened {
 
 function portsOf(settings: ServerSettings): readonly Listened[] {
   const { port, https, metricsPort } = settings;
-  const given = listenAddress(settings);
-  // A computer's name of itself is that address, but where somebody told it otherwise.
-  const address = given === 'localhost' ? '127.0.0.1' : given;
+  const address = listenAddress(settings);
   return [
     { port, address },
     ...(https && !https.ownFiles ? [{ port: https.trustPort, address }] : []),
@@ -143,8 +141,12 @@ function portsOf(settings: ServerSettings): readonly Listened[] {
   ];
 }
 
+/** What `localhost` may stand for: the server listens on every address of that name. */
+const LOCAL = ['127.0.0.1', '::1', 'localhost'];
+
 function meet(left: string | null, right: string | null): boolean {
-  return left === null || right === null || left === right;
+  if (left === null || right === null || left === right) return true;
+  return (left === 'localhost' || right === 'localhost') && LOCAL.includes(left) && LOCAL.includes(right);
 }
 
 /** Gives the plant of a store another name; its servers take it up at their next start. */

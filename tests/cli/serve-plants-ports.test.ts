@@ -41,6 +41,11 @@ test.each(['127.0.0.1', 'localhost', '::1'])(
 
 test.each([
   ['two names of the computer for itself', { host: 'localhost' }, { host: '127.0.0.1' }],
+  [
+    'the computer’s name for itself and its address of the other family',
+    { host: 'localhost' },
+    { host: '::1' },
+  ],
   ['every address and one of them', { listen: '0.0.0.0' }, { listen: '192.168.7.20' }],
   [
     'a name for others, which is every address, and itself',
