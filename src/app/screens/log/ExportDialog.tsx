@@ -83,7 +83,7 @@ function ExportDialog({ filters, onBusy, onClose }: ExportDialogProps) {
     recordExport(app, { format, filter, rows }, toldOf(app, name, words.exported(rows, name)));
   }
 
-  /** What the runs shown took: those of the line and of the time that the filters name. */
+  /** What runs took, each as a whole: those of the line that the filters name, and that went on in their time. */
   async function saveConsumption(): Promise<void> {
     const { line, from } = toExportFilter(filters, app.clock.nowMs());
     const index = await readIndex(app, () => undefined);

@@ -3,6 +3,7 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../app.ts';
+import { useNotWhole } from '../../behind.ts';
 import { keptPicture } from '../../kept-picture.ts';
 import { tabletPictures } from '../../store/pictures.ts';
 import { picturesWords } from '../../words/pictures.ts';
@@ -35,6 +36,9 @@ export function PictureToOpen({ of }: Pick<LabelPictureProps, 'of'>) {
 export function LabelPicture({ sha256, of, isAsked = false }: LabelPictureProps) {
   const app = useApp();
   const words = say(picturesWords);
+  // Until the history is here the log may tell of a picture all the same.
+  const notWhole = useNotWhole();
+  const isWhole = notWhole === null;
   const [seen, setSeen] = useState<Seen | null>(null);
   useEffect(() => {
     let url: string | null = null;
@@ -55,13 +59,13 @@ export function LabelPicture({ sha256, of, isAsked = false }: LabelPictureProps)
       isOver = true;
       if (url !== null) URL.revokeObjectURL(url);
     };
-  }, [app, sha256, of]);
+  }, [app, sha256, of, isWhole]);
   if (seen === null || (seen.is === 'none' && sha256 === null && !isAsked)) return null;
   if (seen.is === 'here')
     return <img class="label-picture" src={seen.url} alt={words.shown} data-testid="label-picture" />;
   return (
     <p class={seen.is === 'broken' ? 'chip stop' : 'soft'} data-testid="label-picture-none">
-      {seen.is === 'broken' ? words.broken : sha256 === null ? words.none : words.notHere}
+      {seen.is === 'broken' ? words.broken : sha256 === null ? (notWhole ?? words.none) : words.notHere}
     </p>
   );
 }

@@ -178,7 +178,8 @@ export const words: Sentences<typeof english> = {
   json: 'أسطر JSON',
   exported: (rows, name) => sentence`حُفظ في ${name}: ${counted.entries(rows)}.`,
   consumption: 'حفظ الاستهلاك والتالف (CSV)',
-  consumptionHelp: 'بحسب التشغيل والقطعة والبكرة: ما وُضع من القطع وما أُتلف وما فُقد.',
+  consumptionHelp:
+    'بحسب التشغيل والقطعة والبكرة: ما وُضع من القطع وما أُتلف وما فُقد. يُذكر كل تشغيل كاملًا دائمًا.',
   consumptionSaved: (rows, name) => sentence`حُفظ في ${name}: ${counted.rows(rows)}.`,
   exporting: 'تُجمع القيود…',
   unfinished: 'تعذّر الإتمام. حاول من جديد.',

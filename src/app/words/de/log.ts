@@ -189,7 +189,8 @@ export const words: Sentences<typeof english> = {
   exported: (rows, name) =>
     plural(rows, `1 Eintrag als ${name} gespeichert.`, `${rows} Einträge als ${name} gespeichert.`),
   consumption: 'Verbrauch und Ausschuss speichern (CSV)',
-  consumptionHelp: 'Nach Lauf, Bauteil und Rolle: Bauteile bestückt, verschrottet und verloren.',
+  consumptionHelp:
+    'Nach Lauf, Bauteil und Rolle: Bauteile bestückt, verschrottet und verloren. Ein Lauf steht immer als Ganzes darin.',
   consumptionSaved: (rows, name) =>
     plural(rows, `1 Zeile als ${name} gespeichert.`, `${rows} Zeilen als ${name} gespeichert.`),
   exporting: 'Einträge werden gesammelt…',

@@ -178,7 +178,8 @@ export const words = {
   exported: (rows: number, name: string) =>
     plural(rows, `1 entry saved as ${name}.`, `${rows} entries saved as ${name}.`),
   consumption: 'Save consumption and scrap (CSV)',
-  consumptionHelp: 'By run, part and reel: parts placed, scrapped and lost.',
+  consumptionHelp:
+    'By run, part and reel: parts placed, scrapped and lost. A run is always given as a whole.',
   consumptionSaved: (rows: number, name: string) =>
     plural(rows, `1 row saved as ${name}.`, `${rows} rows saved as ${name}.`),
   exporting: 'Collecting entries…',

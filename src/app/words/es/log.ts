@@ -186,7 +186,8 @@ export const words: Sentences<typeof english> = {
   exported: (rows, name) =>
     plural(rows, `1 apunte guardado como ${name}.`, `${rows} apuntes guardados como ${name}.`),
   consumption: 'Guardar consumo y desecho (CSV)',
-  consumptionHelp: 'Por tirada, componente y bobina: piezas montadas, desechadas y perdidas.',
+  consumptionHelp:
+    'Por tirada, componente y bobina: piezas montadas, desechadas y perdidas. Una tirada figura siempre entera.',
   consumptionSaved: (rows, name) =>
     plural(rows, `1 fila guardada como ${name}.`, `${rows} filas guardadas como ${name}.`),
   exporting: 'Reuniendo apuntes…',

@@ -183,7 +183,8 @@ export const words: Sentences<typeof english> = {
   exported: (rows, name) =>
     plural(rows, `${rows} entrée enregistrée sous ${name}.`, `${rows} entrées enregistrées sous ${name}.`),
   consumption: 'Enregistrer consommation et rebut (CSV)',
-  consumptionHelp: 'Par série, composant et bobine : composants posés, rebutés et perdus.',
+  consumptionHelp:
+    'Par série, composant et bobine : composants posés, rebutés et perdus. Une série y figure toujours en entier.',
   consumptionSaved: (rows, name) =>
     plural(rows, `${rows} rangée enregistrée sous ${name}.`, `${rows} rangées enregistrées sous ${name}.`),
   exporting: 'Collecte des entrées…',

@@ -182,7 +182,8 @@ export const words: Sentences<typeof english> = {
   json: 'JSON-sorok',
   exported: (rows, name) => `${rows} bejegyzés mentve: ${name}.`,
   consumption: 'Felhasználás és selejt mentése (CSV)',
-  consumptionHelp: 'Gyártás, alkatrész és tekercs szerint: beültetett, selejtezett és elveszett alkatrész.',
+  consumptionHelp:
+    'Gyártás, alkatrész és tekercs szerint: beültetett, selejtezett és elveszett alkatrész. Egy gyártás mindig egészben szerepel.',
   consumptionSaved: (rows, name) => `${rows} sor mentve: ${name}.`,
   exporting: 'Bejegyzések gyűjtése…',
   unfinished: 'Nem sikerült befejezni. Próbálja újra.',

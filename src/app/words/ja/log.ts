@@ -178,7 +178,7 @@ export const words: Sentences<typeof english> = {
   json: 'JSON 行',
   exported: (rows, name) => `記録${rows}件を${name}に保存しました。`,
   consumption: '使用数と廃棄を保存する（CSV）',
-  consumptionHelp: '生産・部品・リールごと：装着、廃棄、ロスの個数。',
+  consumptionHelp: '生産・部品・リールごと：装着、廃棄、ロスの個数。生産は常に全体が載ります。',
   consumptionSaved: (rows, name) => `${rows}行を${name}に保存しました。`,
   exporting: '記録を集めています…',
   unfinished: '完了できませんでした。もう一度試してください。',

@@ -172,7 +172,7 @@ export const words: Sentences<typeof english> = {
   json: 'JSON 행',
   exported: (rows, name) => `기록 ${rows}건을 ${name} 파일로 저장했습니다.`,
   consumption: '사용량과 폐기 저장(CSV)',
-  consumptionHelp: '생산, 부품, 릴별: 실장, 폐기, 손실된 부품 수.',
+  consumptionHelp: '생산, 부품, 릴별: 실장, 폐기, 손실된 부품 수. 각 생산은 항상 전체가 들어갑니다.',
   consumptionSaved: (rows, name) => `${rows}행을 ${name} 파일로 저장했습니다.`,
   exporting: '기록을 모으는 중…',
   unfinished: '끝내지 못했습니다. 다시 시도하십시오.',

@@ -196,7 +196,8 @@ export const words: Sentences<typeof english> = {
       other: `${rows} wpisów zapisanych jako ${name}.`,
     }),
   consumption: 'Zapisz zużycie i złom (CSV)',
-  consumptionHelp: 'Według serii, komponentu i rolki: sztuki ułożone, złomowane i stracone.',
+  consumptionHelp:
+    'Według serii, komponentu i rolki: sztuki ułożone, złomowane i stracone. Seria jest zawsze podana w całości.',
   consumptionSaved: (rows, name) =>
     byNumber(rows, {
       one: `${rows} wiersz zapisany jako ${name}.`,

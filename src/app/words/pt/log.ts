@@ -192,7 +192,8 @@ export const words: Sentences<typeof english> = {
   exported: (rows, name) =>
     plural(rows, `${rows} registro salvo como ${name}.`, `${rows} registros salvos como ${name}.`),
   consumption: 'Salvar consumo e refugo (CSV)',
-  consumptionHelp: 'Por produção, componente e rolo: peças inseridas, refugadas e perdidas.',
+  consumptionHelp:
+    'Por produção, componente e rolo: peças inseridas, refugadas e perdidas. Uma produção aparece sempre inteira.',
   consumptionSaved: (rows, name) =>
     plural(rows, `${rows} linha salva como ${name}.`, `${rows} linhas salvas como ${name}.`),
   exporting: 'Reunindo registros…',

@@ -184,7 +184,8 @@ export const words: Sentences<typeof english> = {
   json: 'Dòng JSON',
   exported: (rows, name) => `Đã lưu ${rows} mục thành ${name}.`,
   consumption: 'Lưu lượng dùng và loại bỏ (CSV)',
-  consumptionHelp: 'Theo đợt chạy, linh kiện và cuộn: số con đã gắn, loại bỏ và mất.',
+  consumptionHelp:
+    'Theo đợt chạy, linh kiện và cuộn: số con đã gắn, loại bỏ và mất. Mỗi đợt chạy luôn được ghi trọn vẹn.',
   consumptionSaved: (rows, name) => `Đã lưu ${rows} dòng thành ${name}.`,
   exporting: 'Đang gom các mục…',
   unfinished: 'Chưa hoàn tất được. Hãy thử lại.',

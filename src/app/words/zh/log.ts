@@ -171,7 +171,7 @@ export const words: Sentences<typeof english> = {
   json: 'JSON 行',
   exported: (rows, name) => `${rows} 条记录已存为 ${name}。`,
   consumption: '保存用料和报废（CSV）',
-  consumptionHelp: '按生产、物料和料盘：贴装、报废和丢失的个数。',
+  consumptionHelp: '按生产、物料和料盘：贴装、报废和丢失的个数。每次生产总是完整列出。',
   consumptionSaved: (rows, name) => `${rows} 行已存为 ${name}。`,
   exporting: '正在收集记录…',
   unfinished: '未能完成。请再试一次。',
