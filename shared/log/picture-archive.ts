@@ -10,12 +10,13 @@ export function packPictures(
   return zipSync(files, { level: 0 });
 }
 
-/** The files of an archive by their names, whoever packed it; null where it is none. */
+/** The files of an archive by their names, whoever packed it (folders are none); null where it is no archive. */
 export function unpackPictures(
   archive: Uint8Array,
 ): readonly { readonly name: string; readonly bytes: Uint8Array }[] | null {
   try {
-    return Object.entries(unzipSync(archive)).map(([name, bytes]) => ({ name, bytes }));
+    const files = unzipSync(archive, { filter: ({ name }) => !name.endsWith('/') });
+    return Object.entries(files).map(([name, bytes]) => ({ name, bytes }));
   } catch {
     return null;
   }

@@ -1,10 +1,10 @@
-// Pictures of labels beside an exported log: by the SHA-256 that the log has of each, whatever the files are called.
+// Pictures of labels beside an exported log: by the SHA-256 that the log has of each; a name that is a hash has to be theirs.
 
 import { createHash } from 'node:crypto';
-import { mkdtempSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { zipSync } from 'fflate';
+import { strToU8, zipSync } from 'fflate';
 import { expect, test } from 'vitest';
 import { exportLog } from '../../shared/log/export.ts';
 import { itemToJson } from '../../shared/log/export-rows.ts';
@@ -15,6 +15,7 @@ import { call } from './call.ts';
 const folder = mkdtempSync(path.join(os.tmpdir(), 'reelward-pictures-'));
 const pictureOf = (fill: number) => {
   const bytes = new Uint8Array(300 + fill).fill(fill);
+  bytes.set([0xff, 0xd8, 0xff]); // as a JPEG begins
   return { bytes, sha256: createHash('sha256').update(bytes).digest('hex') };
 };
 const [first, second, stranger] = [pictureOf(1), pictureOf(2), pictureOf(3)];
@@ -46,7 +47,7 @@ test('all of them, as they were kept', async () => {
   expect(await verdictOn(packPictures([first, second]))).toEqual({
     code: 0,
     err: '',
-    pictures: { inLog: 2, same: 2, missing: [], others: [] },
+    pictures: { inLog: 2, same: 2, missing: [], changed: [], notInLog: [], others: [] },
   });
   const { code, out } = await call(['log', 'verify', '-'], logText());
   expect([code, JSON.parse(out).pictures]).toEqual([0, null]);
@@ -59,24 +60,127 @@ test('one whose days are over is missing and no fault', async () => {
     inLog: 2,
     same: 1,
     missing: [{ sha256: first.sha256, entry: kept[0] }],
+    changed: [],
+    notInLog: [],
     others: [],
   });
 });
 
-test('one that was changed under its name, or put in beside, is a fault and named', async () => {
-  const name = `${first.sha256}.jpg`;
-  const changed = zipSync({ [name]: second.bytes.map((byte, at) => (at === 9 ? byte ^ 1 : byte)) });
-  const answer = await verdictOn(changed);
-  expect(answer).toMatchObject({ code: 1, pictures: { same: 0, others: [name] } });
-  expect(answer.err).toContain(name);
-  const more = await verdictOn(packPictures([first, second, stranger]));
-  expect(more).toMatchObject({ code: 1, pictures: { same: 2, others: [`${stranger.sha256}.jpg`] } });
+const nameOf = ({ sha256 }: { readonly sha256: string }) => `${sha256}.jpg`;
+const alter = (bytes: Uint8Array) => bytes.map((byte, at) => (at === 9 ? byte ^ 1 : byte));
+
+test('one that was changed under its name is a fault and named, also beside a part of the log', async () => {
+  const name = nameOf(first);
+  const changed = zipSync({ [name]: alter(first.bytes), [nameOf(second)]: second.bytes });
+  for (const log of [logText(), logText(['picture.kept']), logText(['reel.verified'])]) {
+    const answer = await verdictOn(changed, log);
+    expect(answer).toMatchObject({ code: 1, pictures: { changed: [name], others: [] } });
+    expect(answer.err).toContain(
+      `zip: expected pictures with the hash that they are named for, found changed ${name}\n`,
+    );
+  }
+  const swapped = zipSync({
+    [name]: second.bytes,
+    [nameOf(second)]: first.bytes,
+    [nameOf(stranger)]: new Uint8Array(),
+  });
+  const all = [first, second, stranger].map(nameOf).sort();
+  const answer = await verdictOn(swapped);
+  expect([answer.code, answer.pictures.same, answer.pictures.changed.sort()]).toEqual([1, 0, all]);
+});
+
+test('one that was kept after the log was exported is told and no fault', async () => {
+  const answer = await verdictOn(packPictures([first, second, stranger]));
+  const name = nameOf(stranger);
+  expect(answer).toMatchObject({ code: 0, pictures: { same: 2, changed: [], notInLog: [name], others: [] } });
+  expect(answer.err).toMatch(
+    new RegExp(
+      `^reelward log: \\S+pictures\\.zip: not in this log: kept later, or of another log: ${name}\\n$`,
+    ),
+  );
+  const more = await verdictOn(packPictures([stranger, pictureOf(4), pictureOf(5)]));
+  expect(more).toMatchObject({ code: 0, pictures: { same: 0 } });
+  expect(more.err).toContain(`${more.pictures.notInLog[0]} and 2 more\n`);
+});
+
+test('a tablet has pictures of entries that an older export lacks', async () => {
+  const older = story.entries.slice(0, -1);
+  const log = exportLog(older, {}).map((item) => `${itemToJson(item)}\n`);
+  const answer = await verdictOn(packPictures([first, second]), log.join(''));
+  expect(answer).toMatchObject({ code: 0, pictures: { inLog: 1, same: 1, notInLog: [nameOf(second)] } });
 });
 
 test('beside a part of the log a picture may be of what the file leaves out', async () => {
   const part = logText(['reel.verified']);
   const answer = await verdictOn(packPictures([first]), part);
-  expect(answer).toMatchObject({ code: 0, pictures: { inLog: 0, others: [`${first.sha256}.jpg`] } });
+  expect(answer).toMatchObject({ code: 0, pictures: { inLog: 0, notInLog: [nameOf(first)] } });
+  expect(answer.err).toContain('not in this log: left out of the file, kept later, or of another log: ');
+});
+
+test('under a name of its own a picture that the whole log does not have is a fault', async () => {
+  const archive = zipSync({
+    'reel K9.jpg': stranger.bytes,
+    'a label': alter(first.bytes),
+    'empty.JPEG': new Uint8Array(),
+  });
+  const others = ['reel K9.jpg', 'a label', 'empty.JPEG'];
+  const whole = await verdictOn(archive);
+  expect(whole).toMatchObject({ code: 1, pictures: { changed: [], notInLog: [], others } });
+  expect(whole.err).toContain(`expected pictures that the log has, found ${others.join(', ')}\n`);
+  expect(await verdictOn(archive, logText(['reel.verified']))).toMatchObject({
+    code: 0,
+    err: '',
+    pictures: { others },
+  });
+});
+
+// What a desktop puts beside pictures: none of it is one.
+const desktopFiles: Readonly<Record<string, Uint8Array>> = {
+  '.DS_Store': Uint8Array.of(0, 0, 0, 1, 0x42, 0x75, 0x64, 0x31),
+  'Thumbs.db': Uint8Array.of(0xd0, 0xcf, 0x11, 0xe0),
+  'read me.txt': strToU8('pictures of March'),
+  [`._${nameOf(first)}`]: Uint8Array.of(0, 5, 0x16, 7, 0, 2, 0, 0),
+};
+
+test('an archive packed again from a folder, with what a desktop puts in', async () => {
+  const inFolder = Object.entries({
+    ...desktopFiles,
+    [nameOf(first)]: first.bytes,
+    [nameOf(second)]: second.bytes,
+  });
+  for (const before of ['pics/', 'saved/in March/', 'pics\\']) {
+    const files = Object.fromEntries(inFolder.map(([name, bytes]) => [`${before}${name}`, bytes] as const));
+    const answer = await verdictOn(
+      zipSync({ [before]: new Uint8Array(), 'pics.jpg/': new Uint8Array(), ...files }),
+    );
+    expect(answer).toMatchObject({ code: 0, err: '', pictures: { same: 2, others: [] } });
+  }
+  const changed = await verdictOn(
+    zipSync({ 'pics/': new Uint8Array(), [`pics/${nameOf(first)}`]: alter(first.bytes) }),
+  );
+  expect(changed).toMatchObject({ code: 1, pictures: { changed: [nameOf(first)] } });
+});
+
+test('a folder with folders in it and what a desktop puts in', async () => {
+  const pictures = mkdtempSync(path.join(os.tmpdir(), 'reelward-desktop-'));
+  mkdirSync(path.join(pictures, 'older.jpg'));
+  const longer = pictureOf(6);
+  const files = { ...desktopFiles, [nameOf(first)]: first.bytes, [nameOf(second)]: alter(second.bytes) };
+  for (const [name, bytes] of Object.entries({ ...files, [nameOf(longer)]: longer.bytes }))
+    writeFileSync(path.join(pictures, name), bytes);
+  const { code, out, err } = await call(['log', 'verify', '-', '--pictures', pictures], logText());
+  expect([code, JSON.parse(out).pictures]).toEqual([
+    1,
+    {
+      inLog: 2,
+      same: 1,
+      missing: [{ sha256: second.sha256, entry: kept[1] }],
+      changed: [nameOf(second)],
+      notInLog: [nameOf(longer)],
+      others: [],
+    },
+  ]);
+  expect(err).not.toContain('fault of its own');
 });
 
 test('an archive unpacked into a folder is read too; what is neither is refused', async () => {

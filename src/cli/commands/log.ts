@@ -37,7 +37,7 @@ import { checkTree, proofOfPart } from '../log-tree.ts';
 import { readWitnesses, witness, witnessesOf, witnessHelp } from '../log-witness.ts';
 import { type KnownKeys, keysInExport, keysInFile, readFingerprint, sayPlant } from '../plant-keys.ts';
 
-const help = `reelward log verify FILE [--keys FILE] [--plant FINGERPRINT] [--heads FILE [--witness FILE]] [--pictures ARCHIVE]
+const help = `reelward log verify FILE [--keys FILE] [--plant FINGERPRINT] [--heads FILE [--witness FILE]] [--pictures ARCHIVE|FOLDER]
 reelward log verify --record FILE [EXPORT] [--keys FILE] [--plant FINGERPRINT]
 reelward log record FILE --entry ID [--page FILE]
 reelward log witness --note FILE --key FILE [--keys FILE] | --make NAME --key FILE
@@ -171,8 +171,8 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
   );
   if (report.firstBroken) io.stderr(`reelward log: ${sayBreak(report.firstBroken)}\n`);
   for (const one of faults) io.stderr(`reelward log: ${one}\n`);
-  const told = saySeen(seen.by);
-  if (told !== null) io.stderr(`reelward log: ${told}\n`);
+  for (const told of [saySeen(seen.by), pictures?.told ?? null])
+    if (told !== null) io.stderr(`reelward log: ${told}\n`);
   return ok ? 0 : 1;
 }
 
