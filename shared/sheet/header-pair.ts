@@ -3,10 +3,24 @@
 // reach to the right, as merged cells do. Method refused: always joining, which takes a title for a header's first half.
 
 import type { HeaderWords } from './fields.ts';
-import { cellText, matchHeader, type SheetCell, type SheetRows, scoreHeaderRow } from './headers.ts';
+import {
+  cellText,
+  matchHeader,
+  namesOthers,
+  type SheetCell,
+  type SheetRows,
+  scoreHeaderRow,
+} from './headers.ts';
 
 const headerSearchRows = 60;
 const clearlyMore = 0.8;
+
+/** The texts of one column: what reaches it from above, both together, and the one that is clear without the other; else both again. */
+interface PairedText {
+  readonly above: string;
+  readonly both: string;
+  readonly alone: string;
+}
 
 /** Whether the lower text alone names what both name together, and more clearly: "Pins" under "Package". */
 function isClearAlone<F extends string>(below: string, both: string, words: HeaderWords<F>): boolean {
@@ -14,21 +28,39 @@ function isClearAlone<F extends string>(below: string, both: string, words: Head
   return alone.strength > joined.strength && joined.fields.some((field) => alone.fields.includes(field));
 }
 
-/** One row out of two: each column's upper and lower text; an upper text reaches over the empty cells to its right. */
-function joinRows<F extends string>(
+/** The texts of two rows column by column; an upper text reaches over the empty cells to its right. */
+function pairTexts<F extends string>(
   upper: readonly SheetCell[],
   lower: readonly SheetCell[],
   words: HeaderWords<F>,
-): readonly string[] {
+): readonly PairedText[] {
   let above = '';
   return Array.from({ length: Math.max(upper.length, lower.length) }, (_, at) => {
     const own = cellText(upper[at]);
     const below = cellText(lower[at]);
     if (own !== '') above = own;
-    if (below === '') return own;
+    if (below === '') return { above, both: own, alone: own };
+    if (above === '' || /\d/.test(below)) return { above, both: below, alone: below };
     const both = `${above} ${below}`;
-    const isBelowEnough = above === '' || /\d/.test(below) || isClearAlone(below, both, words);
-    return isBelowEnough ? below : both;
+    return { above, both, alone: isClearAlone(below, both, words) ? below : both };
+  });
+}
+
+/**
+ * One row out of two. The upper word goes where the lower one is clear alone; it stays where it says whose the column is ("Supplier"), and where
+ * another column names the same more strongly than both words together: "Pin 1 location X" must not come before "Centroid X" as a mere "X".
+ */
+function joinTexts<F extends string>(pairs: readonly PairedText[], words: HeaderWords<F>): readonly string[] {
+  const strongest = new Map<F, number>();
+  for (const { both } of pairs) {
+    const { fields, strength } = matchHeader(both, words);
+    for (const field of fields) strongest.set(field, Math.max(strength, strongest.get(field) ?? 0));
+  }
+  return pairs.map(({ above, both, alone }) => {
+    if (alone === both || namesOthers(above)) return both;
+    const { strength } = matchHeader(both, words);
+    const isTaken = matchHeader(alone, words).fields.some((field) => (strongest.get(field) ?? 0) > strength);
+    return isTaken ? both : alone;
   });
 }
 
@@ -47,13 +79,14 @@ export function joinHeaderRows<F extends string>(rows: SheetRows, words: HeaderW
       next.length > 1 &&
       next.every((cell) => !/^[+-]?\d/.test(cellText(cell)));
     if (!isPair) continue;
-    const score = scoreHeaderRow(joinRows(row, next, words), words);
+    const texts = pairTexts(row, next, words).map(({ alone }) => alone);
+    const score = scoreHeaderRow(texts, words);
     if (score > bestScore) {
       bestScore = score;
       best = at;
     }
   }
   if (bestScore < single + clearlyMore) return rows;
-  const joined = joinRows(rows[best] ?? [], rows[best + 1] ?? [], words);
+  const joined = joinTexts(pairTexts(rows[best] ?? [], rows[best + 1] ?? [], words), words);
   return rows.map((row, index) => (index === best ? [] : index === best + 1 ? joined : row));
 }

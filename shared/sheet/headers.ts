@@ -109,6 +109,14 @@ export function reduceHeader(header: string): string {
     .trim();
 }
 
+/** Whether a text says that what stands under it is not the plant's own, or no field at all: "Supplier", "Approved maker", "Reel ID". */
+export function namesOthers(text: string): boolean {
+  const reduced = reduceHeader(text);
+  return (
+    unusedKeys.has(reduced.replaceAll(' ', '')) || reduced.split(' ').some((word) => unusedKeys.has(word))
+  );
+}
+
 interface Matcher<F extends string> {
   readonly whole: ReadonlyMap<string, readonly F[]>;
   /** Phrases of several words and single words that stand in a longer header, by their first word. */

@@ -114,6 +114,28 @@ describe('readPlacements()', () => {
     expect(reading.problems).toEqual([]);
   });
 
+  it('takes the centroid for the place where the location of pin 1 stands before it in a header of two rows', () => {
+    const text = [
+      'RefDes;Value;Pin 1 location;;Centroid;;Rotation;Side',
+      ';;X;Y;X;Y;;',
+      'R1;10k;1;2;11;12;90;top',
+      'R2;10k;3;4;13;14;0;bottom',
+    ];
+    for (const input of [text.join('\n'), text.map((line) => line.split(';'))]) {
+      const reading = readPlacements(input);
+      expect(reading.placements).toMatchObject([
+        { designator: 'R1', x: 11, y: 12 },
+        { designator: 'R2', x: 13, y: 14 },
+      ]);
+      expect(reading.columns.slice(2, 6).map(({ header }) => header)).toEqual([
+        'Pin 1 location X',
+        'Pin 1 location Y',
+        'Centroid X',
+        'Centroid Y',
+      ]);
+    }
+  });
+
   it('reports a row that does not line up with the header', () => {
     const reading = readPlacements(
       'Ref  Part  PosX  PosY  Side\nR1   A     1.0   2.0   top\nR2 A and so on 1.0\n',

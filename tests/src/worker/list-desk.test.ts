@@ -123,3 +123,48 @@ test('a header of two rows, groups above and columns below, whether or not the c
   const counted = await read('Spool;;Result;\nId;Lot;Count;Time\nK-1;L-1;4980;10:11\n', { list: 'counts' });
   expect(counted.counts).toMatchObject([{ row: 3, reel: 'K-1', count: 4980, lot: 'L-1' }]);
 });
+
+test('article numbers under "Supplier" are not the plant\'s own, on whichever side of these they stand', async () => {
+  const supplier = [
+    ['Supplier', ''],
+    ['Name', 'Article number'],
+    ['Brook Parts', '77-1042'],
+    ['Brook Parts', '77-0100'],
+  ];
+  const rest = [
+    ['Description', 'Value', 'Package', 'Tape', ''],
+    ['', '', '', 'Width', 'Pitch'],
+    ['Resistor', '4k7', '0603', '8', '4'],
+    ['Capacitor', '100 nF', '0805', '8', '4'],
+  ];
+  const own = (header: string) => [[header], [''], ['R-1042'], ['C-0100']];
+  for (const blocks of [
+    [supplier, own('Stock number'), rest],
+    [own('Stock number'), supplier, rest],
+    // With a word more, and so no whole phrase.
+    [own('Current stock number'), supplier, rest],
+  ]) {
+    const rows = rest.map((_, at) => blocks.flatMap((block) => block[at] ?? []).join(';'));
+    const summary = await read(rows.join('\n'));
+    expect(summary.columns.find(({ header }) => header === 'Supplier Article number')?.field).toBe(null);
+    expect(summary.parts.map(({ part }) => [part.part, part.tapeWidthMm])).toEqual([
+      ['R-1042', 8],
+      ['C-0100', 8],
+    ]);
+  }
+});
+
+test('what stands under "Supplier" and nowhere else keeps that word, and is read', async () => {
+  const list = [
+    ['Stock number', 'Supplier', '', ''],
+    ['', 'Price', 'Currency', 'MPN'],
+    ['R-1042', '0,12', 'EUR', 'KP-4701'],
+  ];
+  const summary = await read(list.map((row) => row.join(';')).join('\n'));
+  expect(summary.columns.map(({ header, field }) => [header, field])).toEqual([
+    ['Stock number', 'part'],
+    ['Supplier Price', 'price'],
+    ['Supplier Currency', 'currency'],
+    ['Supplier MPN', 'supplierParts'],
+  ]);
+});
