@@ -16,6 +16,25 @@ async function give(page: Page, name: string, content: string): Promise<void> {
   await drawn(page);
 }
 
+/** Keeps what is asked of the reader of lists until `letRead`. */
+async function holdReading(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const { postMessage } = Worker.prototype;
+    const held: (() => void)[] = [];
+    Worker.prototype.postMessage = function (...given: unknown[]) {
+      held.push(() => Reflect.apply(postMessage, this, given));
+    };
+    (globalThis as { letGo?: () => void }).letGo = () => {
+      Worker.prototype.postMessage = postMessage;
+      for (const post of held) post();
+    };
+  });
+}
+
+async function letRead(page: Page): Promise<void> {
+  await page.evaluate(() => (globalThis as { letGo?: () => void }).letGo?.());
+}
+
 // Two parts of the demo's products on the line, one character apart in their sizes.
 const list = [
   'Ours;Description;Value;Tol;Package;MSL;Packing;Tape width;Pitch;MPN;Age limit;Orientation',
@@ -58,30 +77,47 @@ it('while a list is read by a chosen column the choice stands, and nothing is ta
     await give(page, 'parts.csv', list.replace('Ours;', 'Part;'));
     const take = page.getByTestId('list-take');
     await expect.poll(() => take.getAttribute('aria-disabled')).not.toBe('true');
-    await page.evaluate(() => {
-      const { postMessage } = Worker.prototype;
-      const held: (() => void)[] = [];
-      Worker.prototype.postMessage = function (...given: unknown[]) {
-        held.push(() => Reflect.apply(postMessage, this, given));
-      };
-      (globalThis as { letGo?: () => void }).letGo = () => {
-        Worker.prototype.postMessage = postMessage;
-        for (const post of held) post();
-      };
-    });
+    await holdReading(page);
     const choice = page.getByLabel('Value: holds');
     await choice.selectOption({ label: 'Note' });
     await page.getByTestId('reading').waitFor();
     await drawn(page);
     expect(await choice.inputValue()).toBe('note');
     expect(await take.getAttribute('aria-disabled')).toBe('true');
-    await page.evaluate(() => (globalThis as { letGo?: () => void }).letGo?.());
+    await letRead(page);
     await page.getByTestId('reading').waitFor({ state: 'detached' });
     await expect.poll(() => take.getAttribute('aria-disabled')).not.toBe('true');
     await take.click();
     await page.getByTestId('listed-import').waitFor();
     const [listed] = await ownEntries(page, 'parts.listed');
     expect(listed?.payload['parts']).toMatchObject([{}, { part: 'NEW-100', value: null }, {}]);
+  });
+});
+
+it('a choice given up for a file that cannot be read is gone, and the list is taken in as the screen shows it', async () => {
+  await demo.onTablet(async ({ page }) => {
+    await give(page, 'parts.csv', list.replace('Ours;', 'Part;'));
+    const take = page.getByTestId('list-take');
+    await holdReading(page);
+    const choice = page.getByLabel('Value: holds');
+    await choice.selectOption({ label: 'Note' });
+    await page.getByTestId('reading').waitFor();
+    const picture = {
+      name: 'parts.png',
+      mimeType: 'image/png',
+      buffer: Buffer.from([137, 80, 78, 71, 0, 0]),
+    };
+    await page.getByTestId('list-file').first().setInputFiles(picture);
+    await drawn(page);
+    expect(await take.getAttribute('aria-disabled')).toBe('true');
+    await letRead(page);
+    await expect.poll(() => page.getByTestId('list-fault').textContent()).toContain('parts.png');
+    expect(await choice.inputValue()).toBe('value');
+    await expect.poll(() => take.getAttribute('aria-disabled')).not.toBe('true');
+    await take.click();
+    await page.getByTestId('listed-import').waitFor();
+    const [listed] = await ownEntries(page, 'parts.listed');
+    expect(listed?.payload['parts']).toMatchObject([{}, { part: 'NEW-100', value: '4k7' }, {}]);
   });
 });
 

@@ -2,10 +2,8 @@
 
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { chooseColumn, columnsToMap, keepChoice, mapToKept } from '../../../../../shared/sheet/choice.ts';
-import type { ColumnMap } from '../../../../../shared/sheet/headers.ts';
+import { keepChoice, mapToKept } from '../../../../../shared/sheet/choice.ts';
 import type { ListKind, ListSummary } from '../../../../worker/list-protocol.ts';
-import type { SheetFault } from '../../../../worker/sheet-protocol.ts';
 import { useApp } from '../../../app.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { AreaField, SelectField } from '../../../ui/Field.tsx';
@@ -17,19 +15,19 @@ import { sheetWords } from '../../../words/sheet.ts';
 import { say } from '../../../words/words.ts';
 import { Columns } from '../sheet/Columns.tsx';
 import { Problems } from '../sheet/Problems.tsx';
+import {
+  answerList,
+  askList,
+  choiceOf,
+  emptyDesk,
+  type InHand,
+  type ListDesk,
+  type ListQuestion,
+  type ListSource,
+  shownColumns,
+} from './list-in-hand.ts';
 import { readList } from './list-reader.ts';
 import '../sheet/sheet.css';
-
-interface Source {
-  readonly name: string;
-  readonly content: Blob | string;
-}
-
-/** A list that was read, with the name of what it was read from. */
-interface InHand {
-  readonly source: Source;
-  readonly summary: ListSummary;
-}
 
 interface TakeListProps {
   readonly list: ListKind;
@@ -38,18 +36,17 @@ interface TakeListProps {
   readonly choose: string;
   /** Where the way back leads. */
   readonly back: string;
-  /** What is done with the list; `reading`: why not yet, while it is read by other columns than those of the summary; null once it is read. */
+  /** What is done with the list; `reading`: why not yet, while another list or the same by other columns is read; null once it is read. */
   readonly children: (summary: ListSummary, name: string, reading: string | null) => ComponentChildren;
 }
 
-/** The list in hand, and what it is read by. */
+/** The list in hand, what it is read by, and what is asked next. */
 function useList(list: ListKind) {
   const app = useApp();
-  const [inHand, setInHand] = useState<InHand | null>(null);
-  const [fault, setFault] = useState<{ readonly name: string; readonly is: SheetFault } | null>(null);
-  const [busy, setBusy] = useState(false);
-  const asked = useRef(0);
-  const holds = inHand !== null;
+  const [desk, setDesk] = useState(emptyDesk);
+  const now = useRef(desk);
+  const number = useRef(0);
+  const holds = desk.inHand !== null;
   // A list in hand is a task that an update of the app must not end.
   useEffect(() => {
     if (!holds) return;
@@ -58,40 +55,39 @@ function useList(list: ListKind) {
       app.openTasks.value = app.openTasks.peek() - 1;
     };
   }, [holds]);
-  async function read(
-    source: Source,
-    how: { readonly columns?: ColumnMap<string>; readonly page?: number } = {},
-  ): Promise<void> {
-    asked.current += 1;
-    const mine = asked.current;
-    setBusy(true);
-    const { columns = null, page = null } = how;
+  function put(next: ListDesk): void {
+    now.current = next;
+    setDesk(next);
+  }
+  async function ask(question: ListQuestion): Promise<void> {
+    put(askList(now.current, question));
+    number.current += 1;
+    const { chosen, page } = question;
+    const source = { ...question.source, number: number.current };
     const remembered = app.preferences.value.sheetColumns;
-    const answer = await readList({ list, source: { ...source, number: mine }, columns, remembered, page });
-    if (mine !== asked.current) return;
-    setBusy(false);
-    if (answer.kind === 'refused') return setFault({ name: source.name, is: answer.fault });
-    setFault(null);
-    setInHand({ source, summary: answer.summary });
-  }
-  function choose({ source, summary }: InHand, index: number, field: string | null): void {
-    const columns = chooseColumn(summary.columns, index, field);
-    const map = columnsToMap(columns, summary.fields);
+    const reply = await readList({ list, source, columns: chosen?.map ?? null, remembered, page });
+    const isAwaited = now.current.asked === question;
+    put(answerList(now.current, question, reply));
+    if (!isAwaited || chosen === null || reply.kind === 'refused') return;
     const { value } = app.preferences;
-    const choice = { key: summary.key, kept: mapToKept(map) };
+    const choice = { key: chosen.key, kept: mapToKept(chosen.map) };
     app.preferences.value = { ...value, sheetColumns: keepChoice(value.sheetColumns, choice) };
-    // The choice stands where it was made while a long list is read by it.
-    setInHand({ source, summary: { ...summary, columns } });
-    void read(source, { columns: map, page: summary.page });
   }
-  return { inHand, fault, busy, read, choose };
+  return {
+    desk,
+    read: (source: ListSource, page: number | null = null) => void ask({ source, chosen: null, page }),
+    choose: (inHand: InHand, index: number, field: string | null) =>
+      void ask(choiceOf(now.current, inHand, { index, field })),
+  };
 }
 
 export function TakeList(props: TakeListProps) {
   const all = say(partListWords);
   const sheet = say(sheetWords);
   const words = all.take;
-  const { inHand, fault, busy, read, choose } = useList(props.list);
+  const { desk, read, choose } = useList(props.list);
+  const { inHand, fault } = desk;
+  const busy = desk.asked !== null;
   return (
     <div class="stack sheet" data-testid={`take-${props.list}`}>
       <div class="row">
@@ -117,7 +113,7 @@ export function TakeList(props: TakeListProps) {
         </div>
       )}
       {inHand === null ? (
-        <ChooseList {...props} onRead={(source) => void read(source)} />
+        <ChooseList {...props} onRead={read} />
       ) : (
         <>
           <section class="card stack">
@@ -129,7 +125,7 @@ export function TakeList(props: TakeListProps) {
                 icon="stock"
                 tone="plain"
                 testId="list-file"
-                onFile={(file) => void read({ name: file.name, content: file })}
+                onFile={(file) => read({ name: file.name, content: file })}
               >
                 {words.another}
               </FileButton>
@@ -139,7 +135,7 @@ export function TakeList(props: TakeListProps) {
                 label={words.page}
                 testId="list-page"
                 value={String(inHand.summary.page)}
-                onChoose={(page) => void read(inHand.source, { page: Number(page) })}
+                onChoose={(page) => read(inHand.source, Number(page))}
               >
                 {inHand.summary.pages.map((name, at) => (
                   <option key={name} value={String(at)}>
@@ -151,7 +147,7 @@ export function TakeList(props: TakeListProps) {
           </section>
           <Columns
             title={sheet.columnsTitle}
-            columns={inHand.summary.columns}
+            columns={shownColumns(desk)}
             fields={inHand.summary.fields}
             nameOf={(field) => all.fields[field] ?? field}
             isRemembered={inHand.summary.isRemembered}
@@ -167,7 +163,7 @@ export function TakeList(props: TakeListProps) {
   );
 }
 
-function ChooseList(props: TakeListProps & { readonly onRead: (source: Source) => void }) {
+function ChooseList(props: TakeListProps & { readonly onRead: (source: ListSource) => void }) {
   const words = say(partListWords).take;
   const [text, setText] = useState('');
   return (
