@@ -161,6 +161,7 @@ export function CameraView({ camera, words, nameCode, children }: CameraViewProp
               picture={state.picture}
               box={box}
               onChoose={() => session?.choose(label)}
+              onHold={(isHeld) => session?.holdChoice(isHeld)}
             />
           ))}
         </>
@@ -265,6 +266,8 @@ function Marks(props: {
 
 /** At least this large, so that a gloved thumb finds it. */
 const NUMBER_SIZE = 76;
+/** The click of a tap comes within so much of the moment in which the finger is off, ms. */
+const CLICK_MS = 300;
 
 function LabelButton(props: {
   readonly label: GatheredLabel;
@@ -273,8 +276,10 @@ function LabelButton(props: {
   readonly picture: Size;
   readonly box: Size;
   readonly onChoose: () => void;
+  /** A finger is put on it or taken off. */
+  readonly onHold: (isHeld: boolean) => void;
 }) {
-  const { box } = props;
+  const { box, onHold } = props;
   const fit = fitPicture(props.picture, box);
   const around = boxAround(props.label.codes.flatMap(({ quad }) => fitQuad(fit, quad)));
   const within = (middle: number, most: number) =>
@@ -301,6 +306,11 @@ function LabelButton(props: {
         class="camera-number"
         aria-label={props.name}
         style={{ left: `${x - NUMBER_SIZE / 2}px`, top: `${y - NUMBER_SIZE / 2}px` }}
+        onPointerDown={() => onHold(true)}
+        // The tap that follows is told by the click.
+        onPointerUp={() => setTimeout(() => onHold(false), CLICK_MS)}
+        onPointerCancel={() => onHold(false)}
+        onPointerLeave={() => onHold(false)}
         onClick={props.onChoose}
       >
         {props.number}

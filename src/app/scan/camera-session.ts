@@ -95,6 +95,8 @@ export interface CameraSession {
   stop(): void;
   /** Answers the question which of several labels in view was meant. */
   choose(label: GatheredLabel): void;
+  /** A finger rests on one of them, or does no more: what is asked stays as it is under it. */
+  holdChoice(isHeld: boolean): void;
   /** A person says that the label in view has no more codes: it goes out as far as it was read. */
   takeAsRead(): void;
   /** Holds the reading while something lies over the picture; the lens stays open. */
@@ -135,6 +137,7 @@ class Session implements CameraSession {
   /** The codes that were given out last, as they stand in the picture. */
   #doneInView: readonly { readonly code: SeenCode; readonly missed: number }[] = [];
   #isPaused = false;
+  #isHeld = false;
   /** The region of the look that is under way. */
   #read: Region = DEFAULT_REGION;
   #startLoop = () => {};
@@ -179,8 +182,13 @@ class Session implements CameraSession {
     this.#release('stopped');
   }
 
+  holdChoice(isHeld: boolean): void {
+    this.#isHeld = isHeld;
+  }
+
   // By the label that was shown and not by its number: the numbers may have changed between the picture and the tap.
   choose(chosen: GatheredLabel): void {
+    this.#isHeld = false;
     if (this.#state.kind !== 'watching') return;
     const { answer } = this.#state;
     const labels = answer.kind === 'several' ? answer.labels : [chosen];
@@ -200,6 +208,7 @@ class Session implements CameraSession {
   setPaused(isPaused: boolean): void {
     if (isPaused === this.#isPaused) return;
     this.#isPaused = isPaused;
+    this.#isHeld = false;
     if (this.#state.kind !== 'watching') return;
     if (!isPaused) {
       this.#startLoop();
@@ -342,8 +351,11 @@ class Session implements CameraSession {
       awayFrames > AWAY_FRAMES ? { keys: new Set(), awayFrames: 0 } : { ...this.#done, awayFrames };
     this.#gathered = gatherFrame(this.#gathered, open, this.#settings);
     const isNew = open.length > 0 && this.#gathered.quietFrames === 0;
-    const isAsking = this.#state.kind === 'watching' && this.#state.answer.kind === 'several';
-    const said = gatherAnswer(this.#gathered, this.#settings, isAsking);
+    const asked =
+      this.#state.kind === 'watching' && this.#state.answer.kind === 'several' ? this.#state.answer : null;
+    // A label that is not read for a moment would take its button away from under the finger, and the other one would be taken.
+    const said =
+      this.#isHeld && asked !== null ? asked : gatherAnswer(this.#gathered, this.#settings, asked !== null);
     if (said.kind === 'complete') this.#deliver(said.label.codes);
     const isMarked = (code: SeenCode) => this.#doneInView.some((done) => keyOf(done.code) === keyOf(code));
     // What was given out before the reading was held is still marked where it stands.
