@@ -106,10 +106,10 @@ describe('a lot that is blocked while it runs', () => {
     story.tell('panels.counted', { ...counted('r3', 10), line: lane2 });
     expect(told([lane2])).toEqual([[lane2, 'run-1', 7]]);
     // What lane 2 built of it before is in no run of now, and is told all the same.
-    const before = (lines: readonly string[]) =>
+    const wasThere = (lines: readonly string[]) =>
       blockedOn(story.floor(), lines).map(({ wasThereBefore }) => wasThereBefore);
-    expect(before([lane2])).toEqual([true]);
-    expect(before(['L1'])).toEqual([true]);
+    expect(wasThere([lane2])).toEqual([true]);
+    expect(wasThere(['L1'])).toEqual([true]);
   });
 
   test('has no panels of a run that takes nothing from its slot', () => {
