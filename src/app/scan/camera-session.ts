@@ -190,8 +190,7 @@ class Session implements CameraSession {
   choose(chosen: GatheredLabel): void {
     this.#isHeld = false;
     if (this.#state.kind !== 'watching') return;
-    const { answer } = this.#state;
-    const labels = answer.kind === 'several' ? answer.labels : [chosen];
+    const labels = this.#state.answer.kind === 'several' ? this.#state.answer.labels : [chosen];
     // The others were looked at and not meant: they are not asked about again while they stay in view.
     const keys = labels.flatMap((label) => label.codes.map(keyOf));
     this.#done = { keys: new Set([...this.#done.keys, ...keys]), awayFrames: 0 };
