@@ -310,7 +310,10 @@ function LabelButton(props: {
         // The tap that follows is told by the click.
         onPointerUp={() => setTimeout(() => onHold(false), CLICK_MS)}
         onPointerCancel={() => onHold(false)}
-        onPointerLeave={() => onHold(false)}
+        // A lifted finger leaves the button too, before its click: only a mouse that is drawn off it while pressed lets go here.
+        onPointerLeave={({ buttons }) => {
+          if (buttons !== 0) onHold(false);
+        }}
         onClick={props.onChoose}
       >
         {props.number}

@@ -259,6 +259,7 @@ class Session implements CameraSession {
     this.#parts.video.srcObject = null;
     this.#gathered = EMPTY_GATHER;
     this.#doneInView = [];
+    this.#isHeld = false;
     this.#tell({ kind: 'off', why });
   }
 
@@ -350,8 +351,7 @@ class Session implements CameraSession {
       awayFrames > AWAY_FRAMES ? { keys: new Set(), awayFrames: 0 } : { ...this.#done, awayFrames };
     this.#gathered = gatherFrame(this.#gathered, open, this.#settings);
     const isNew = open.length > 0 && this.#gathered.quietFrames === 0;
-    const asked =
-      this.#state.kind === 'watching' && this.#state.answer.kind === 'several' ? this.#state.answer : null;
+    const asked = this.#state.answer.kind === 'several' ? this.#state.answer : null;
     // A label that is not read for a moment would take its button away from under the finger, and the other one would be taken.
     const said =
       this.#isHeld && asked !== null ? asked : gatherAnswer(this.#gathered, this.#settings, asked !== null);
