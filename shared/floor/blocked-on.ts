@@ -12,10 +12,8 @@ import { perPanelOf } from './wanted.ts';
  */
 export function blockedOn(state: FloorState, lines: readonly string[]): readonly BlockedTape[] {
   const all = new Set([...lines, ...lines.flatMap((line) => linesFeeding(state, line))]);
-  const takes = ({ run, slot }: BlockedTape) =>
-    perPanelOf(state, state.runs.get(run ?? '')?.setup ?? '', slot) > 0;
-  const takesNothing = (each: BlockedTape) =>
-    state.setups.has(state.runs.get(each.run ?? '')?.setup ?? '') && !takes(each);
+  const setupOf = ({ run }: BlockedTape) => state.runs.get(run ?? '')?.setup ?? '';
+  const takes = (each: BlockedTape) => perPanelOf(state, setupOf(each), each.slot) > 0;
   const one = new Map<string, BlockedTape[]>();
   for (const each of [...all].flatMap((line) => blockedTapes(state, line))) {
     const key = needKey(each.line, each.slot, each.tape.entry);
@@ -26,11 +24,9 @@ export function blockedOn(state: FloorState, lines: readonly string[]): readonly
     const teller = served.find(takes) ?? served.find(({ run }) => run !== null) ?? served[0];
     if (!teller) return [];
     const [first, ...more] = told.filter(takes);
-    const counted = first
-      ? more.reduce(withPanels, first)
-      : takesNothing(teller)
-        ? { ...teller, ...none }
-        : teller;
+    // Of a run whose setup is not known nobody can say that it takes nothing.
+    const untaken = state.setups.has(setupOf(teller)) ? { ...teller, ...none } : teller;
+    const counted = first ? more.reduce(withPanels, first) : untaken;
     // A lane whose run is over has no panels of now to add, and carries it all the same.
     const wasThereBefore = told.some((each) => each.wasThereBefore);
     return [{ ...counted, wasThereBefore, line: teller.line }];

@@ -144,7 +144,7 @@ function blockedTape(
   );
   if (!block) return [];
   const run = state.runs.get(state.current.get(line) ?? '') ?? null;
-  const wasThereBefore = fedRunBefore(state, { line, slot }, { tape, run: run?.run ?? null });
+  const wasThereBefore = fedRunBefore(state, { line, slot }, tape);
   if (run === null) {
     const none = { run: null, sinceLoaded: 0, sinceBlocked: 0, wasThereBefore };
     return [{ line, slot, tape, block, ...none }];
@@ -161,14 +161,15 @@ function blockedTape(
 function fedRunBefore(
   state: FloorState,
   { line, slot }: Pick<SlotState, 'line' | 'slot'>,
-  of: { readonly tape: Tape; readonly run: string | null },
+  tape: Tape,
 ): boolean {
-  return [...state.runs.values()].some(
-    ({ run, line: its, setup, phase, sinceMs }) =>
+  for (const { line: its, setup, phase, sinceMs } of state.runs.values())
+    if (
       its === line &&
-      run !== of.run &&
       phase === 'ended' &&
-      sinceMs > of.tape.atMs &&
-      (!state.setups.has(setup) || perPanelOf(state, setup, slot) > 0),
-  );
+      sinceMs > tape.atMs &&
+      (!state.setups.has(setup) || perPanelOf(state, setup, slot) > 0)
+    )
+      return true;
+  return false;
 }

@@ -127,7 +127,7 @@ function foldChangeover(state: FloorState, entry: ChangeoverEntry): void {
   }
   const changeover = state.changeovers.get(entry.payload.changeover);
   if (entry.kind === 'changeover.dropped') {
-    // A release is signed and stays, where another tablet drops what it does not know to be released.
+    // A release signed before it stays, where another tablet drops what it does not know to be released; one signed after it finds nothing.
     if (changeover && changeover.releasedMs !== null) return;
     state.changeovers.delete(entry.payload.changeover);
     endChange(state, entry.payload.line, entry.payload.changeover);

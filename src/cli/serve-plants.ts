@@ -4,7 +4,7 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { askHealth, checkServer, type Finding } from '../server/checks.ts';
-import { listenAddress } from '../server/listen.ts';
+import { isLocal, listenAddress } from '../server/listen.ts';
 import type { ServerSettings } from '../server/settings.ts';
 import { openPresentStore, type StoreChoice } from '../server/stores/open.ts';
 import { storedPlant } from '../server/stores/plant-name.ts';
@@ -141,12 +141,10 @@ function portsOf(settings: ServerSettings): readonly Listened[] {
   ];
 }
 
-/** What `localhost` may stand for: the server listens on every address of that name. */
-const LOCAL = ['127.0.0.1', '::1', 'localhost'];
-
+/** `localhost` may stand for either inner address: the server listens on every address of that name. */
 function meet(left: string | null, right: string | null): boolean {
   if (left === null || right === null || left === right) return true;
-  return (left === 'localhost' || right === 'localhost') && LOCAL.includes(left) && LOCAL.includes(right);
+  return (left === 'localhost' || right === 'localhost') && isLocal(left) && isLocal(right);
 }
 
 /** Gives the plant of a store another name; its servers take it up at their next start. */

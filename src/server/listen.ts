@@ -53,7 +53,8 @@ function listenFault(error: unknown, host: string, port: number): Error {
   return error as Error; // as thrown by listen
 }
 
-function isLocal(host: string): boolean {
+/** True for the names and addresses of this computer's own inner network: `localhost` may stand for each of the others. */
+export function isLocal(host: string): boolean {
   return host === '127.0.0.1' || host === 'localhost' || host === '::1';
 }
 
