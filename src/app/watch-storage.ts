@@ -4,7 +4,6 @@ import { type ReadonlySignal, signal } from '@preact/signals';
 import type { App } from './app.ts';
 import { later } from './device/later.ts';
 import { askToKeep, readStorage, type StorageFollowed } from './device/storage.ts';
-import type { followRoom } from './follow-room.ts';
 
 const LOOK_EVERY_MS = 60_000;
 
@@ -12,17 +11,18 @@ const LOOK_EVERY_MS = 60_000;
 export function watchStorage(app: Pick<App, 'store' | 'clock'>): ReadonlySignal<StorageFollowed> {
   const nothing = { kept: null, usedBytes: null, quotaBytes: null };
   const storage = signal<StorageFollowed>({ ...nothing, endsSoon: false });
-  let room: ReturnType<typeof followRoom> | null = null;
+  let room: ReturnType<typeof import('./follow-room.ts').followRoom> | null = null;
   const look = async () => {
     const health = await readStorage();
     // Little room is told at once; what is foreseen has to be fetched.
     storage.value = { ...health, endsSoon: storage.peek().endsSoon };
     const soon = async () => {
-      room ??= (await import('./follow-room.ts')).followRoom(app);
+      const { followRoom } = await import('./follow-room.ts');
+      room ??= followRoom(app);
       return room(health);
     };
     const endsSoon = await soon().catch(() => false);
-    storage.value = { ...storage.peek(), endsSoon };
+    if (endsSoon !== storage.peek().endsSoon) storage.value = { ...storage.peek(), endsSoon };
   };
   later(() => {
     void look();

@@ -26,7 +26,7 @@ export interface ShownVerdict {
   readonly wanted: string | null;
   /** The next slot in walking order after an accepted load. */
   readonly next: string | null;
-  /** True where every slot of the line has what it wants now. */
+  /** After a load: true where every slot of the line has what it wants, or stands for another lane. */
   readonly isAllLoaded: boolean;
 }
 

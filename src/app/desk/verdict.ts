@@ -55,7 +55,7 @@ export async function keepVerdict(
     const [entry] = await app.write(judged.drafts);
     const floor = app.store.floor();
     const next = nextMissing(floor, seen.line);
-    const isAll = next === null && isAllLoaded(floor, seen.line);
+    const isAll = judged.act === 'load' && next === null && isAllLoaded(floor, seen.line);
     batch(() => {
       const entered = entry ? entryId(entry) : '';
       const told = {

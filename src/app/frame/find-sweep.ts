@@ -6,7 +6,7 @@ import { judgeReel } from '../../../shared/desk/judgement.ts';
 import { type DeskView, emptyDesk, type ReelInHand } from '../../../shared/desk/model.ts';
 import { takeScan } from '../../../shared/desk/take-scan.ts';
 import type { DraftEntry } from '../../../shared/floor/kinds.ts';
-import { sharesSlots } from '../../../shared/floor/lanes.ts';
+import { standingAt } from '../../../shared/floor/lanes.ts';
 import { placeOnLine } from '../../../shared/floor/place.ts';
 import { hasOwnId } from '../../../shared/floor/reel-id.ts';
 import { slotKey } from '../../../shared/floor/state.ts';
@@ -80,8 +80,7 @@ function isBankRow(slots: readonly string[], { floor, line }: DeskView): boolean
   const positions = places.flatMap(({ position }) => (position === null ? [] : [position]));
   if (positions.length !== slots.length) return false;
   const [low, high] = [Math.min(...positions), Math.max(...positions)];
-  const inUse = [...floor.slots.values()].filter((each) => {
-    if (!sharesSlots(each.line, line)) return false;
+  const inUse = standingAt(floor, line).filter((each) => {
     const { machine, bank, position } = placeOnLine(here, each.slot);
     return (
       machine === first.machine &&

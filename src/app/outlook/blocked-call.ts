@@ -22,7 +22,7 @@ export function isHeard(
 }
 
 /** Blocked reels on the slots of a line of which nobody has said that they go. */
-export function unheardBlocked(floor: FloorState, line: string): readonly BlockedTape[] {
+function unheardBlocked(floor: FloorState, line: string): readonly BlockedTape[] {
   return blockedTapes(floor, line).filter((each) => !isHeard(floor, each));
 }
 

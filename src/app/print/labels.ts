@@ -52,7 +52,7 @@ function line(name: string, text: string | null, size: FaceLine['size'], keep = 
 
 /** The last line of a label; none where it has nothing to say. It is never left out. */
 function lastLine(said: readonly string[]): readonly FaceLine[] {
-  return said.length === 0 ? [] : [{ name: 'printed', text: said.join(' · '), size: 'small', keep: true }];
+  return line('printed', said.join(' · '), 'small', true);
 }
 
 /** A deviation as it is shown: never 0 where there is one. */

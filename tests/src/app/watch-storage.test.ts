@@ -10,7 +10,10 @@ const DAY_MS = 86_400_000;
 let estimate = { usage: 0, quota: 1_000 };
 let page = new EventTarget();
 
-beforeAll(screenStands);
+beforeAll(async () => {
+  screenStands();
+  await import('../../../src/app/follow-room.ts'); // there before: fake minutes pass faster than a module is fetched
+});
 beforeEach(() => {
   vi.useFakeTimers({ now: 20 * DAY_MS });
   estimate = { usage: 0, quota: 1_000 };

@@ -50,6 +50,8 @@ export function LabelPicture({ sha256, of, isAsked = false }: LabelPictureProps)
     };
     look().then(show, () => show({ is: 'none' }));
     async function look(): Promise<Seen> {
+      // Where no line ever kept pictures the log tells of none.
+      if (sha256 === null && app.store.floor().pictureRules.size === 0) return { is: 'none' };
       const got = await keptPicture(app, tabletPictures(), { of, sha256 });
       if (isOver || got === 'none') return { is: 'none' };
       if (got === 'broken') return { is: 'broken' };
