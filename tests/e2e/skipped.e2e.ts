@@ -3,7 +3,7 @@
 
 import { mkdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { tapOn } from './support/finger.ts';
+import { tap } from './support/finger.ts';
 import { goOn, goTo, ownEntries, pad, reelLabel, scanAll, steady } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
@@ -91,7 +91,7 @@ describe('skipped boards', () => {
         // Also while the line stands, which is when they are looked at.
         await page.getByTestId('run-stop').click();
         await page.getByTestId('stop-quality').click();
-        await tapOn(page, page.getByRole('button', { name: 'Scrap panels', exact: true }));
+        await tap(page, 'Scrap panels');
         await picture('stopped');
         await pad(page, '1');
         await expect.poll(() => page.getByTestId('scrapped').textContent()).toBe('3 panels scrapped');

@@ -112,21 +112,21 @@ interface ManyProps {
   readonly onCount: (panels: number, skipped: number | null) => void;
   /** The number itself is wrong. */
   readonly onSetRight: () => void;
+  /** Panels were scrapped. */
+  readonly onScrap: () => void;
   readonly onClose: () => void;
 }
 
-/** How many panels more, and where a panel has several boards how many of those were skipped; or how many were scrapped. */
-export function ManyDialog({ run, onCount, onSetRight, onClose }: ManyProps) {
+/** How many panels more, and where a panel has several boards how many of those were skipped. */
+export function ManyDialog({ run, onCount, onSetRight, onScrap, onClose }: ManyProps) {
   const floor = useFloor();
   const words = say(runWords);
   const [panels, setPanels] = useState<number | null>(null);
-  const [isScrap, setScrap] = useState(false);
   const boards = boardsOf(floor, run.setup);
   const enter = (skipped: number | null) => {
     onClose();
     onCount(panels ?? 0, skipped);
   };
-  if (isScrap) return <ScrapDialog run={run} onClose={onClose} />;
   if (panels !== null) {
     const most = panels * boards;
     return (
@@ -158,7 +158,7 @@ export function ManyDialog({ run, onCount, onSetRight, onClose }: ManyProps) {
         }}
       />
       <div class="acts">
-        <Button testId="panels-scrapped" onPress={() => setScrap(true)}>
+        <Button testId="panels-scrapped" onPress={onScrap}>
           {say(lineWords).scrap}
         </Button>
         <Button testId="set-right" onPress={onSetRight}>

@@ -111,6 +111,7 @@ export function RunBar(props: {
           run={run}
           onClose={close}
           onSetRight={() => setAsking('right')}
+          onScrap={() => setAsking('scrap')}
           onCount={(panels, skipped) => void count(panels, skipped === null ? {} : { skipped })}
         />
       )}
