@@ -1,7 +1,7 @@
 // The rows of the company's tables, told of small stories without a server.
 
 import { describe, expect, test } from 'vitest';
-import { type FloorEntry, readFloorEntry } from '../../shared/floor/kinds.ts';
+import { readFloorEntry } from '../../shared/floor/kinds.ts';
 import { laneLine } from '../../shared/floor/lanes.ts';
 import { compareEntries } from '../../shared/log/order.ts';
 import type { TraceQuestion } from '../../shared/trace/question.ts';
@@ -42,7 +42,7 @@ function logOf(story: Story): PlantLog {
     standing: 'claimed',
     standingOf: () => 'claimed',
     index: traceLog(sorted),
-    floorEntries: sorted.map(readFloorEntry).filter((each): each is FloorEntry => each !== null),
+    floorEntries: sorted.flatMap((entry) => readFloorEntry(entry) ?? []),
   };
 }
 

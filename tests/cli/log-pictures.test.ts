@@ -31,8 +31,8 @@ for (const [reel, { sha256, bytes }] of [
   story.tell('picture.kept', { ...facts, sha256, bytes: bytes.length });
 }
 const kept = story.entries.filter(({ kind }) => kind === 'picture.kept').map(idOf);
-const logText = (kinds?: readonly string[]) =>
-  exportLog(story.entries, kinds ? { kinds } : {})
+const logText = (kinds?: readonly string[], entries = story.entries) =>
+  exportLog(entries, kinds ? { kinds } : {})
     .map((item) => `${itemToJson(item)}\n`)
     .join('');
 
@@ -104,9 +104,8 @@ test('one that was kept after the log was exported is told and no fault', async 
 });
 
 test('a tablet has pictures of entries that an older export lacks', async () => {
-  const older = story.entries.slice(0, -1);
-  const log = exportLog(older, {}).map((item) => `${itemToJson(item)}\n`);
-  const answer = await verdictOn(packPictures([first, second]), log.join(''));
+  const older = logText(undefined, story.entries.slice(0, -1));
+  const answer = await verdictOn(packPictures([first, second]), older);
   expect(answer).toMatchObject({ code: 0, pictures: { inLog: 1, same: 1, notInLog: [nameOf(second)] } });
 });
 

@@ -6,6 +6,7 @@ import { expect, it } from 'vitest';
 import { drawn } from './support/clock.ts';
 import { endRun, goOn, goTo, ownEntries, reelLabel, scan, scanAll } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
+import { holdWorkers } from './support/workers.ts';
 
 const demo = useDemo({ badge: 'BADGE-4401', hash: '#/plant/parts/list/import' });
 
@@ -14,25 +15,6 @@ async function give(page: Page, name: string, content: string): Promise<void> {
   await page.getByTestId('list-file').first().setInputFiles(file);
   await page.getByTestId('list-columns').waitFor();
   await drawn(page);
-}
-
-/** Keeps what is asked of the reader of lists until `letRead`. */
-async function holdReading(page: Page): Promise<void> {
-  await page.evaluate(() => {
-    const { postMessage } = Worker.prototype;
-    const held: (() => void)[] = [];
-    Worker.prototype.postMessage = function (...given: unknown[]) {
-      held.push(() => Reflect.apply(postMessage, this, given));
-    };
-    (globalThis as { letGo?: () => void }).letGo = () => {
-      Worker.prototype.postMessage = postMessage;
-      for (const post of held) post();
-    };
-  });
-}
-
-async function letRead(page: Page): Promise<void> {
-  await page.evaluate(() => (globalThis as { letGo?: () => void }).letGo?.());
 }
 
 // Two parts of the demo's products on the line, one character apart in their sizes.
@@ -77,14 +59,14 @@ it('while a list is read by a chosen column the choice stands, and nothing is ta
     await give(page, 'parts.csv', list.replace('Ours;', 'Part;'));
     const take = page.getByTestId('list-take');
     await expect.poll(() => take.getAttribute('aria-disabled')).not.toBe('true');
-    await holdReading(page);
+    await holdWorkers(page, true);
     const choice = page.getByLabel('Value: holds');
     await choice.selectOption({ label: 'Note' });
     await page.getByTestId('reading').waitFor();
     await drawn(page);
     expect(await choice.inputValue()).toBe('note');
     expect(await take.getAttribute('aria-disabled')).toBe('true');
-    await letRead(page);
+    await holdWorkers(page, false);
     await page.getByTestId('reading').waitFor({ state: 'detached' });
     await expect.poll(() => take.getAttribute('aria-disabled')).not.toBe('true');
     await take.click();
@@ -98,7 +80,7 @@ it('a choice given up for a file that cannot be read is gone, and the list is ta
   await demo.onTablet(async ({ page }) => {
     await give(page, 'parts.csv', list.replace('Ours;', 'Part;'));
     const take = page.getByTestId('list-take');
-    await holdReading(page);
+    await holdWorkers(page, true);
     const choice = page.getByLabel('Value: holds');
     await choice.selectOption({ label: 'Note' });
     await page.getByTestId('reading').waitFor();
@@ -110,7 +92,7 @@ it('a choice given up for a file that cannot be read is gone, and the list is ta
     await page.getByTestId('list-file').first().setInputFiles(picture);
     await drawn(page);
     expect(await take.getAttribute('aria-disabled')).toBe('true');
-    await letRead(page);
+    await holdWorkers(page, false);
     await expect.poll(() => page.getByTestId('list-fault').textContent()).toContain('parts.png');
     expect(await choice.inputValue()).toBe('value');
     await expect.poll(() => take.getAttribute('aria-disabled')).not.toBe('true');

@@ -119,9 +119,6 @@ describe('usedPlacements() in turn', () => {
   });
 });
 
-const takeBack = (story: Story, of: string) =>
-  story.tell('entry.corrected', { of, line: 'L1', slot: null, reason: 'wrong slot' });
-
 test('what was taken off has given its share of what was built meanwhile, where that is taken back after a splice', () => {
   const story = begun();
   load(story, one, 'K1', 200);
@@ -131,7 +128,7 @@ test('what was taken off has given its share of what was built meanwhile, where 
   build(story, 100); // 200: the first had 100 left, the second would have given as many
   load(story, one, 'K3', 1000, 'splice');
   build(story, 100);
-  takeBack(story, idOf(off));
+  story.tell('entry.corrected', { of: idOf(off), line: 'L1', slot: null, reason: 'wrong slot' });
   expect(used(story, two)).toBe(100);
 });
 

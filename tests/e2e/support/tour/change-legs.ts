@@ -2,31 +2,10 @@
 
 import type { Page } from 'playwright-core';
 import { firstSlot, readLog, reelAct, reelLabel, scan, scanAll, steady } from '../floor.ts';
+import { holdWorkers } from '../workers.ts';
 import { closeDialogs, confirm, goThere, type Here, type Leg, openBy } from './here.ts';
 
 const next = 'greenhouse-node-top-F';
-
-interface Held {
-  heldBack?: (() => void)[] | null;
-  askWorker?: Worker['postMessage'];
-}
-
-/** Holds back what workers are asked, so that what waits for an answer can be looked at; lets it go in its order. */
-async function holdWorkers(page: Page, isHeld: boolean): Promise<void> {
-  await page.evaluate((hold) => {
-    const scope = globalThis as Held;
-    scope.askWorker ??= Worker.prototype.postMessage;
-    const ask = scope.askWorker;
-    const waiting = scope.heldBack ?? [];
-    scope.heldBack = hold ? [] : null;
-    Worker.prototype.postMessage = function (...given: unknown[]) {
-      const go = () => Reflect.apply(ask, this, given);
-      if (scope.heldBack) scope.heldBack.push(go);
-      else go();
-    };
-    for (const go of waiting) go();
-  }, isHeld);
-}
 
 async function* order(here: Here): AsyncGenerator<string> {
   const { page } = here;
