@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { type FakeCode, filmCodes } from './harness/scan/fake-camera.ts';
+import { codeOutline, type FakeCode, filmCodes } from './harness/scan/fake-camera.ts';
 import { type HarnessServer, POLICY, POLICY_WITHOUT_WASM, serveHarness } from './harness/scan/serve.ts';
 import { startBrowser, waitReady } from './support/browser.ts';
 
@@ -102,6 +102,50 @@ describe('the camera in a browser', () => {
     expect(await scansOf(page)).toEqual([]);
     await page.getByRole('button', { name: 'Label 2' }).click();
     await lookOn(page, 12);
+    expect((await scansOf(page)).map(({ codes }) => codes.map(({ text }) => text))).toEqual([[OTHER]]);
+  });
+
+  it('keeps the number of a label under a finger while the other one is read no more', async () => {
+    browser = await startBrowser(['--use-fake-ui-for-media-stream', '--use-fake-device-for-media-stream']);
+    const page = await browser.newPage();
+    const drawn = [ENVELOPE, OTHER].map((text, at) => ({
+      outline: codeOutline({ bcid: 'datamatrix', text, scale: 4 }),
+      x: at === 0 ? 200 : 860,
+    }));
+    // A lens that the test draws: what lies before it goes when it is told to, and not by the clock.
+    await page.addInitScript((codes) => {
+      navigator.mediaDevices.getUserMedia = async () => {
+        const canvas = Object.assign(document.createElement('canvas'), { width: 1280, height: 720 });
+        const pen = canvas.getContext('2d');
+        setInterval(() => {
+          const isAway = (globalThis as { firstIsAway?: boolean }).firstIsAway === true;
+          if (!pen) return;
+          pen.reset();
+          pen.fillStyle = '#f4f4f0';
+          pen.fillRect(0, 0, 1280, 720);
+          pen.fillStyle = '#000';
+          for (const { outline, x } of isAway ? codes.slice(1) : codes) {
+            pen.setTransform(1, 0, 0, 1, x, 280);
+            pen.fill(new Path2D(outline));
+          }
+        }, 30);
+        return canvas.captureStream(30);
+      };
+    }, drawn);
+    await page.goto(`${server.url}?camera`);
+    await waitReady(page);
+    const number = page.getByRole('button', { name: 'Label 2' });
+    await number.waitFor();
+    await number.dispatchEvent('pointerdown', { buttons: 1 });
+    await page.evaluate(() => {
+      (globalThis as { firstIsAway?: boolean }).firstIsAway = true;
+    });
+    await lookOn(page, 40);
+    // As a touch screen tells it: a lifted finger leaves before it clicks.
+    await number.dispatchEvent('pointerleave', { buttons: 0 });
+    await lookOn(page, 3);
+    await number.dispatchEvent('click');
+    await expect.poll(() => scansOf(page).then((all) => all.length)).toBe(1);
     expect((await scansOf(page)).map(({ codes }) => codes.map(({ text }) => text))).toEqual([[OTHER]]);
   });
 

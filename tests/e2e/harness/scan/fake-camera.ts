@@ -59,6 +59,11 @@ function playing(shots: readonly Buffer[]): readonly string[] {
   ];
 }
 
+/** A square code as the outline of its dark squares, an SVG path: for a lens that a page draws itself, whose policy lets no picture in. */
+export function codeOutline(code: Pick<FakeCode, 'bcid' | 'text' | 'scale'>): string {
+  return [...drawCode(code).svg.matchAll(/<path d="([^"]+)"/g)].map(([, outline]) => outline).join(' ');
+}
+
 /** Draws codes on paper and films them. */
 export async function filmCodes(browser: Browser, codes: readonly FakeCode[]): Promise<readonly string[]> {
   const symbols = codes.map((code) => {
