@@ -78,7 +78,7 @@ function useOnPaper(drawAnew: () => void): { readonly current: boolean } {
 
 /**
  * A list with the rows that stand of the one before. What does not stand yet goes before what is to be drawn anew, and of that the oldest first:
- * a list that is handed down again and again, before it is through, comes to stand whole all the same, and no row of it stays old.
+ * a list that is handed down again and again, before it is through, comes to stand whole all the same where a frame comes between, and no row stays old.
  */
 function begunAnew<T>(before: Drawn<T> | null, props: LongRowsProps<T>): Drawn<T> {
   const byKey = new Map(props.items.map((item) => [props.keyOf(item), item]));
