@@ -117,7 +117,8 @@ describe('the camera in a browser', () => {
       navigator.mediaDevices.getUserMedia = async () => {
         const canvas = Object.assign(document.createElement('canvas'), { width: 1280, height: 720 });
         const pen = canvas.getContext('2d');
-        setInterval(() => {
+        const draw = () => {
+          requestAnimationFrame(draw);
           const isAway = (globalThis as { firstIsAway?: boolean }).firstIsAway === true;
           if (!pen) return;
           pen.reset();
@@ -128,7 +129,8 @@ describe('the camera in a browser', () => {
             pen.setTransform(1, 0, 0, 1, x, 280);
             pen.fill(new Path2D(outline));
           }
-        }, 30);
+        };
+        draw();
         return canvas.captureStream(30);
       };
     }, drawn);
