@@ -17,12 +17,15 @@ export interface Focus {
   readonly faults: readonly string[];
 }
 
+/** What has the focus where nothing has. */
+const NOTHING = 'nothing';
+
 /** Reads what has the focus, and how it is seen. */
 export function focusOf(page: Page): Promise<Focus> {
-  return page.evaluate(() => {
+  return page.evaluate((nothing) => {
     const focused = document.activeElement as HTMLElement | null;
     if (!focused || focused === document.body || focused === document.documentElement)
-      return { is: 'nothing', name: '', isPlace: true, faults: ['the focus is lost'] };
+      return { is: nothing, name: '', isPlace: true, faults: ['the focus is lost'] };
     const labels = 'labels' in focused ? [...((focused.labels as NodeListOf<HTMLElement> | null) ?? [])] : [];
     const [label] = labels.flatMap(
       ({ firstElementChild, textContent }) => firstElementChild?.textContent ?? textContent ?? [],
@@ -63,31 +66,34 @@ export function focusOf(page: Page): Promise<Focus> {
       isPlace: isContainer,
       faults,
     };
-  });
+  }, NOTHING);
 }
 
-/** Where the focus is, seen as it must be; throws with what is wrong with it. */
+/** Where the focus is once the page is drawn, seen as it must be; throws with what is wrong with it. */
 export async function seenFocus(page: Page, after: string): Promise<Focus> {
   await drawn(page);
-  await comesBack(page);
   return looked(page, after);
 }
 
-/** Waits for a focus that is lost: it comes back with what took it away, as a PIN that is being checked, or is lost for good, which `looked` tells. */
-async function comesBack(page: Page): Promise<void> {
-  await page
-    .waitForFunction(() => document.activeElement !== document.body)
-    .catch((error: unknown) => {
-      if (!(error instanceof errors.TimeoutError)) throw error;
-    });
-}
-
-/** The same without waiting: Tab moves the focus at once. */
+/** The same without waiting for what is drawn: Tab moves the focus at once. */
 async function looked(page: Page, after: string): Promise<Focus> {
-  const focus = await focusOf(page);
+  let focus = await focusOf(page);
+  // Asked again after each wait: what has the focus may be taken away between the wait and the look.
+  while (focus.is === NOTHING && (await comesBack(page))) focus = await focusOf(page);
   if (focus.faults.length > 0)
     throw new Error(`After ${after}, on ${focus.is} “${focus.name}”: ${focus.faults.join(', ')}`);
   return focus;
+}
+
+/** Waits for a focus that is lost: it comes back with what took it away, as a PIN that is being checked. False where it is lost for good. */
+async function comesBack(page: Page): Promise<boolean> {
+  try {
+    await page.waitForFunction(() => document.activeElement !== document.body);
+    return true;
+  } catch (error) {
+    if (!(error instanceof errors.TimeoutError)) throw error;
+    return false;
+  }
 }
 
 /** So long after a scan a Tab or Enter is still taken for its end; a hand is slower. */
