@@ -6,8 +6,11 @@ import { aheadOf } from './tests/e2e/support/hour.ts';
 const at = process.env['REELWARD_AT'];
 if (at) process.env['REELWARD_AHEAD_MS'] ??= String(aheadOf(at, new Date()));
 
+// By itself vitest leaves one core free, which on a machine of two is half of it.
+const inNode = Math.max(2, availableParallelism() - 1);
+
 /**
- * Four projects: `unit` in Node; `e2e` in a real browser, two files at a time, each with a server and a browser of its own; `after` for
+ * Five projects: `core` and `unit` in Node; `e2e` in a real browser, two files at a time, each with a server and a browser of its own; `after` for
  * what can only be said once those have all been run; `pictures` takes the README's, where it is asked to.
  */
 export default defineConfig({
@@ -16,13 +19,25 @@ export default defineConfig({
       {
         extends: true,
         test: {
+          name: 'core',
+          include: ['tests/shared/**/*.test.ts'],
+          // The pure core keeps nothing between two calls: its modules are read once by a worker, not by each file anew.
+          isolate: false,
+          sequence: { groupOrder: 0 },
+          maxWorkers: inNode,
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
           name: 'unit',
           include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-          exclude: ['tests/e2e/**', 'tests/bench/**'],
+          exclude: ['tests/shared/**', 'tests/e2e/**', 'tests/bench/**'],
           setupFiles: ['tests/src/app/every-word.ts'],
           globalSetup: ['tests/cli/built-folder.ts'],
-          // By itself vitest leaves one core free, which on a machine of two is half of it.
-          maxWorkers: Math.max(2, availableParallelism() - 1),
+          maxWorkers: inNode,
           testTimeout: 180_000,
           hookTimeout: 180_000,
         },

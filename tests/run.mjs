@@ -136,7 +136,7 @@ function vitest(project, ...others) {
 const checks = [
   ['format and lint', program(bin('biome'), ['ci', '.', ...(isScreen ? [] : ['--colors=off'])])],
   ['types', program(process.execPath, ['tests/types.mjs'])],
-  ['unit, property and server tests', vitest('unit')],
+  ['unit, property and server tests', vitest('unit', 'core')],
   ['build', program('npm', ['run', '--silent', 'build'])],
   ['browser tests', vitest('e2e', 'after')],
 ];
