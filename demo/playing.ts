@@ -1,5 +1,6 @@
 // The demo's shift on the wall clock: which of its entries have happened by now, at real pace or faster.
-// Method: the whole shift is played once in advance; time only decides how much of it is told.
+// Method: the shift is played in advance, a few hours first and twice as many each time they are told; time only decides how much of it
+// is told. A longer play begins with the very entries of a shorter one. Refused: all hours at once, seconds before anybody sees anything.
 
 import { applyEntry } from '../shared/floor/fold.ts';
 import { emptyState, type FloorState } from '../shared/floor/state.ts';
@@ -8,8 +9,11 @@ import { simulateLines } from './more-lines.ts';
 
 /** How far the run is when the demo is opened, ms: after the first break, with a third of the job done. */
 const UNDER_WAY_MS = 140 * 60_000;
-/** Hours that are played in advance. */
-export const HOURS_AHEAD = 26;
+/** Hours that are played at most. */
+const HOURS_AHEAD = 26;
+/** Hours that are played when the demo is opened: forty minutes more than are told then. */
+const HOURS_FIRST = 3;
+const HOUR_MS = 3_600_000;
 
 /** A shift that is being told. */
 export interface Playing {
@@ -39,8 +43,10 @@ export function openPlaying(settings: {
 }): Playing {
   const { seed, openedMs, speed, zone, lines = 1, lanes = false } = settings;
   const startMs = openedMs - UNDER_WAY_MS;
-  const shift = { seed, startMs, zone, hours: HOURS_AHEAD, paste: true };
-  const entries = simulateLines(shift, lines, { lanes });
+  const play = (hours: number) =>
+    simulateLines({ seed, startMs, zone, hours, paste: true }, lines, { lanes });
+  let hours = HOURS_FIRST;
+  let entries = play(hours);
   const told: Entry[] = [];
   const state = emptyState();
   const plantMs = (realMs: number) => openedMs + (realMs - openedMs) * speed;
@@ -53,6 +59,10 @@ export function openPlaying(settings: {
     tell: (realMs) => {
       const untilMs = plantMs(realMs);
       const from = told.length;
+      const played = hours;
+      while (hours < HOURS_AHEAD && untilMs >= startMs + hours * HOUR_MS)
+        hours = Math.min(HOURS_AHEAD, 2 * hours);
+      if (hours > played) entries = play(hours);
       for (let next = entries[told.length]; next && next.hlc.ms <= untilMs; next = entries[told.length]) {
         told.push(next);
         applyEntry(state, next);

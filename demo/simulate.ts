@@ -63,7 +63,7 @@ interface Shift extends Floor {
   nowMs: number;
 }
 
-/** Plays a shift. The same settings give the same entries and the same truth. Cost: about a tenth of a second for eight hours. */
+/** Plays a shift. The same settings give the same entries and the same truth. Cost: about a second for eight hours. */
 export function simulateShift(settings: ShiftSettings): SimulatedShift {
   const shift = openShift(settings);
   if (settings.paste) putPasteOn(shift, settings.startMs);
