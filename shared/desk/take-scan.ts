@@ -3,6 +3,7 @@
 
 import { isFullAddress } from '../floor/address.ts';
 import { siteRules } from '../floor/fold-labels.ts';
+import { isReelKnown, reelOf } from '../floor/gone-reels.ts';
 import type { Recognised } from '../floor/recognise.ts';
 import { hasOwnId } from '../floor/reel-id.ts';
 import { type FloorState, type ReadyFeeder, slotKey } from '../floor/state.ts';
@@ -86,7 +87,7 @@ function takeOnly(desk: Desk, known: Recognised, view: DeskView): Desk {
 /** The reel that stands ready on a feeder, as it was verified; its count as the log has it by now. */
 function readyReel(ready: ReadyFeeder, view: DeskView, via: Source): ReelInHand {
   const { reel, part, supplierPart, lot, dateCode, quantity } = ready;
-  const known = reel === null ? undefined : view.floor.reels.get(reel);
+  const known = reel === null ? undefined : reelOf(view.floor, reel);
   const measured = reel === null ? undefined : view.floor.values.get(reel);
   const inHand: ReelInHand = {
     codes: [],
@@ -223,7 +224,7 @@ export function answerMeaning(desk: Desk, field: string, value: string, view: De
   if (!desk.reel) return { ...desk, question: null };
   if (field === 'place')
     return { ...desk, reel: null, question: null, told: { tell: 'place', place: value } };
-  const known = field === 'reel' ? view.floor.reels.get(value) : undefined;
+  const known = field === 'reel' ? reelOf(view.floor, value) : undefined;
   const quantity = field === 'quantity' ? (parseQuantity(value)?.quantity ?? null) : null;
   const reel: ReelInHand = {
     ...desk.reel,
@@ -342,9 +343,9 @@ export function expectation({ floor, line, beside = [] }: DeskView) {
 
 /** The reel that a text names: as the log writes it, or one of the plant's own ids as people type it. */
 function idTyped(text: string, floor: FloorState): string | null {
-  if (floor.reels.has(text)) return text;
+  if (isReelKnown(floor, text)) return text;
   const own = readPackageId(text);
-  return own !== null && own !== 'wrong' && floor.reels.has(own.id) ? own.id : null;
+  return own !== null && own !== 'wrong' && isReelKnown(floor, own.id) ? own.id : null;
 }
 
 /** The questions that a person can answer, each once. */
@@ -365,7 +366,7 @@ function reelInHand(
   const bare = codes.length === 1 ? codes[0]?.trim() : undefined;
   const knownId = bare === undefined ? null : idTyped(bare, view.floor);
   const id = reading.reel ?? knownId;
-  const known = id === null ? undefined : view.floor.reels.get(id);
+  const known = id === null ? undefined : reelOf(view.floor, id);
   const isPieces = reading.unit === null || /^(pcs?|pce|ea|nar|st|stk|c62)$/i.test(reading.unit);
   const labelQuantity = isPieces ? reading.quantity : null;
   return {

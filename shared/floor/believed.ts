@@ -6,6 +6,7 @@
 import { comparePartNumbers } from '../labels/part-numbers.ts';
 import { compareSlots, parseSlot, placeKey } from './address.ts';
 import { reelsOn } from './fold-believed.ts';
+import { isReelKnown } from './gone-reels.ts';
 import { lanesTaking, standingAt } from './lanes.ts';
 import { ownIdOf } from './reel-id.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
@@ -63,7 +64,7 @@ export function compareBelieved(state: FloorState, station: string): Compared | 
     else told.set(slot, [...(told.get(slot) ?? []), place]);
   }
   for (const slot of unnamed(state, station, { believed, told })) told.set(slot, []);
-  const isOneRegister = believed.places.some(({ reel }) => reel !== null && state.reels.has(reel));
+  const isOneRegister = believed.places.some(({ reel }) => reel !== null && isReelKnown(state, reel));
   const found = { same: 0, differs: [] as Differs[], later: [] as string[], open: [] as string[] };
   for (const slot of [...told.keys()].sort(compareSlots)) {
     const places = told.get(slot) ?? [];

@@ -6,6 +6,7 @@ import { compareText } from '../log/order.ts';
 import { withWhatMayComeBack } from './come-back.ts';
 import { type CountingEntry, countOf } from './counters.ts';
 import { defineLane } from './fold-lanes.ts';
+import { forgetReels } from './gone-reels.ts';
 import type { EntryOf } from './kinds.ts';
 import { feedersOf } from './lanes.ts';
 import { noSkips, settleUse, usageOf } from './remaining.ts';
@@ -63,6 +64,7 @@ function startRun(state: FloorState, entry: EntryOf<'run.started'>): void {
   forgetCodes(state, line);
   endCurrent(state, line, entry.hlc.ms);
   forgetCounts(state, line, entry.hlc.ms);
+  forgetReels(state, entry.hlc.ms);
   const started: Run = {
     run,
     line,

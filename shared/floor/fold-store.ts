@@ -5,6 +5,7 @@
 
 import { entryId } from '../log/entry.ts';
 import { blockOn } from './blocks.ts';
+import { isReelKnown, reelOf } from './gone-reels.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import { addJoined, addPiece } from './made-of.ts';
 import { isPackageId, packageIdOf } from './package-name.ts';
@@ -46,8 +47,10 @@ function split(
   { reel, into, part, lot, quantity, left }: PayloadOf<'reel.split'>,
   entry: string,
 ): void {
-  const from = state.reels.get(reel);
-  const isTaken = state.reels.has(into);
+  const known = reelOf(state, reel);
+  // Of one that was used up long ago the cut itself tells what it is.
+  const from = known?.gone ? { ...known, part, lot } : known;
+  const isTaken = isReelKnown(state, into);
   // The plant's own id of this very cut names nothing else, whoever has scanned it by then.
   const isOwn = isPackageId(into) && into === packageIdOf(entry);
   if (isOwn || !isTaken) addPiece(state, into, reel);
@@ -77,8 +80,8 @@ function showingNothing(reel: Reel): Reel {
 
 function merge(state: FloorState, { reel, from, quantity, sd, basis }: PayloadOf<'reel.merged'>): void {
   addJoined(state, reel, from);
-  const kept = state.reels.get(reel);
-  const gone = state.reels.get(from);
+  const kept = reelOf(state, reel);
+  const gone = reelOf(state, from);
   if (kept === undefined || gone === undefined) return;
   const why = whyNotMerged(state, kept, gone);
   // They are one package by now, under the block of either.

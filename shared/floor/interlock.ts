@@ -5,6 +5,7 @@
 
 import { placeKey } from './address.ts';
 import { slotsOf } from './believed.ts';
+import { isReelKnown } from './gone-reels.ts';
 import type { PayloadOf } from './kinds.ts';
 import { sharesSlots } from './lanes.ts';
 import { type SlotAnswer, slotLooker, slotRight } from './slot-right.ts';
@@ -128,7 +129,7 @@ function whyRight(state: FloorState, there: SlotState, { reel, part }: BelievedP
   }
   const named = there.tapes.find((tape) => tape.reel === reel);
   if (named) return isUnproven(state, named.entry) ? 'unproven' : 'verified';
-  return state.reels.has(reel) ? 'other-reel' : 'unknown-reel';
+  return isReelKnown(state, reel) ? 'other-reel' : 'unknown-reel';
 }
 
 /** True where an entry takes a right that nothing proves, and no lead confirmed it. */

@@ -5,6 +5,7 @@
 import { isSameSlot } from './address.ts';
 import { thoseWithBadge } from './badge.ts';
 import { isPlaceInUse } from './fold-places.ts';
+import { isReelKnown } from './gone-reels.ts';
 import { standingAt } from './lanes.ts';
 import { isOnLinePlace } from './place.ts';
 import { hasOwnId } from './reel-id.ts';
@@ -31,7 +32,7 @@ export function recognise(state: FloorState, line: string | null, scanned: strin
   const isFeeder = state.feeders.has(text) || state.ready.has(text) || isFeederInUse(state, text);
   if (isFeeder) found.push({ is: 'feeder', feeder: text });
   for (const { person } of thoseWithBadge(state.people.values(), text)) found.push({ is: 'person', person });
-  if (state.reels.has(text) && hasOwnId(text)) found.push({ is: 'reel', reel: text });
+  if (isReelKnown(state, text) && hasOwnId(text)) found.push({ is: 'reel', reel: text });
   if (state.carts.has(text)) found.push({ is: 'cart', cart: text });
   if (isPlaceInUse(state, text)) found.push({ is: 'place', place: text });
   const run = line === null ? undefined : state.runs.get(state.current.get(line) ?? '');

@@ -1,5 +1,6 @@
 // A count told by a person or a counter: what stands on the slot, or lies off the line, is what was counted.
 
+import { reelOf } from './gone-reels.ts';
 import type { PayloadOf } from './kinds.ts';
 import { isMixed } from './packs.ts';
 import { elsewhere, isAt, type Mark } from './reel-places.ts';
@@ -89,7 +90,7 @@ function recountReel(
   id: string | null,
   { quantity, sd, basis }: Pick<PayloadOf<'reel.counted'>, 'quantity' | 'sd' | 'basis'>,
 ): void {
-  const known = id === null ? undefined : state.reels.get(id);
+  const known = id === null ? undefined : reelOf(state, id);
   if (known) state.reels.set(known.reel, { ...known, count: quantity, sd, basis });
 }
 

@@ -5,6 +5,7 @@
 import { parseLabel } from '../labels/label.ts';
 import type { ScanWant } from './checklist.ts';
 import { siteRules } from './fold-labels.ts';
+import { isReelKnown } from './gone-reels.ts';
 import { type Recognised, recognise } from './recognise.ts';
 import type { FloorState } from './state.ts';
 
@@ -59,7 +60,7 @@ function ofThisPlant(
     }
   }
   const reel = wants === 'reel' ? labelOf(floor, texts).reel : null;
-  if (reel !== null && floor.reels.has(reel)) return { ok: true, value: reel };
+  if (reel !== null && isReelKnown(floor, reel)) return { ok: true, value: reel };
   return somethingElse(floor, line, texts) ?? { ok: false, is: 'unknown', name: texts[0] ?? '' };
 }
 
@@ -92,7 +93,7 @@ function labelOf(
   const isKnown =
     (part !== null && (parts.has(part) || floor.approvals.has(part))) ||
     (reading.supplierPart !== null && floor.approvals.has(reading.supplierPart)) ||
-    (reading.reel !== null && floor.reels.has(reading.reel));
+    (reading.reel !== null && isReelKnown(floor, reading.reel));
   return isKnown
     ? { part, supplierPart: reading.supplierPart, reel: reading.reel }
     : { part: null, supplierPart: null, reel: null };

@@ -38,6 +38,10 @@ export interface StoreState {
   readonly madeOf: Map<string, Made>;
   /** Reel -> what its label said, of one that a station link has forgotten and that a block may yet name by that; none elsewhere. */
   readonly forgotten: Map<string, { readonly lot: string | null; readonly part: string | null }>;
+  /** Reel -> since when it is seen to be used up, ms since 1970. */
+  readonly usedUp: Map<string, number>;
+  /** Marks of reels that were used up long ago, by the beginning of their hash (gone-reels.ts). */
+  readonly goneReels: Map<string, string>;
   /** Reel -> what was measured of it last. */
   readonly values: Map<string, ReelValue>;
   /** Jar -> what was told of it. */
@@ -61,6 +65,8 @@ export function emptyStore(): StoreState {
     valueRules: new Map(),
     madeOf: new Map(),
     forgotten: new Map(),
+    usedUp: new Map(),
+    goneReels: new Map(),
     values: new Map(),
     jars: new Map(),
     pasteRules: new Map(),

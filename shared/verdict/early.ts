@@ -67,6 +67,7 @@ const ofReel: ReadonlySet<ReasonCode> = new Set<ReasonCode>([
   'maker-not-listed',
   'bake-hours-over',
   'reel-unnamed',
+  'reel-gone',
   'date-code-old',
   'date-code-unknown',
 ]);

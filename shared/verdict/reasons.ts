@@ -35,6 +35,7 @@ export const reasonVerdicts = {
   'value-unmeasured': 'held',
   'value-unknown': 'held',
   'reel-unnamed': 'held',
+  'reel-gone': 'held',
   'feeder-unknown': 'held',
   'not-the-loaded-reel': 'refused',
   'older-in-store': 'accepted',

@@ -7,6 +7,7 @@ import { typeMisfits } from '../floor/feeder-misfits.ts';
 import { typeOf } from '../floor/feeder-types.ts';
 import { ageReasons, blockReasons, type FitLife, partFits } from '../floor/fits.ts';
 import { careAfter, placedBy } from '../floor/fold-feeders.ts';
+import { reelOf } from '../floor/gone-reels.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import { sharesSlots, standingAt } from '../floor/lanes.ts';
 import { isOnLinePlace } from '../floor/place.ts';
@@ -202,9 +203,10 @@ function onOtherPlaces(state: FloorState, line: string, slot: string): { cart: s
 function reelReasons(state: FloorState, question: VerifyQuestion, part: string | null): Reason[] {
   const { reel, line, slot, act } = question;
   const reasons: Reason[] = [...blockReasons(state, reel, part)];
-  const known = reel.reel === null ? undefined : state.reels.get(reel.reel);
+  const known = reel.reel === null ? undefined : reelOf(state, reel.reel);
   const there = state.slots.get(slotKey(line, slot));
   const loaded = there?.tapes.find((tape) => sameReel(tape, reel));
+  if (known?.gone) reasons.push({ code: 'reel-gone', reel: known.reel });
   if (act === 'sweep') {
     if (there && !loaded) {
       reasons.push({

@@ -6,6 +6,7 @@
 // What packages were cut off from or joined with is kept, and the lot and part of what is forgotten: a block may name any of them.
 // Refused: to forget by age, which would answer of a reel that comes back as of one that nobody knows.
 
+import { addTexts } from '../../shared/floor/gone-reels.ts';
 import { isPackageId } from '../../shared/floor/package-name.ts';
 import type { Replica } from '../../shared/floor/replica.ts';
 import type { FloorState, Reel } from '../../shared/floor/state.ts';
@@ -52,12 +53,4 @@ function takenUp(state: FloorState, name: string, told: Reel): Reel {
   state.reels.set(name, reel);
   state.forgotten.delete(name);
   return reel;
-}
-
-/** All texts in a value. */
-function addTexts(value: unknown, into: Set<string>): void {
-  if (typeof value === 'string') into.add(value);
-  else if (value instanceof Map) for (const each of value.values()) addTexts(each, into);
-  else if (value !== null && typeof value === 'object')
-    for (const each of Object.values(value)) addTexts(each, into);
 }

@@ -16,6 +16,7 @@ import { namedIn } from '../../../shared/desk/named-in.ts';
 import { arePieces } from '../../../shared/desk/pieces.ts';
 import { expectation, takeScan } from '../../../shared/desk/take-scan.ts';
 import { siteRules } from '../../../shared/floor/fold-labels.ts';
+import { isReelKnown } from '../../../shared/floor/gone-reels.ts';
 import { wantedOn } from '../../../shared/floor/wanted.ts';
 import { parseLabel } from '../../../shared/labels/label.ts';
 import { joinPortions } from '../../../shared/labels/portions.ts';
@@ -154,7 +155,7 @@ export function framesToWait(
   const told = toldByCodes(own, view);
   if (told === null || told.missing.length === 0) return usual;
   // The id of a reel that the log knows says it all.
-  if (told.reel !== null && view.floor.reels.has(told.reel) && told.part !== null) return usual;
+  if (told.reel !== null && isReelKnown(view.floor, told.reel) && told.part !== null) return usual;
   return told.missing.some((piece) => piece !== 'lot') ? null : LOT_FRAMES;
 }
 

@@ -15,10 +15,10 @@ export type ReasonWords = Readonly<
   >
 >;
 
-/** Reasons about bakes, labels of level 6 and reels without an id. */
+/** Reasons about bakes, labels of level 6, reels without an id and those long gone. */
 export type MoistureReasons = Pick<
   ReasonWords,
-  'bake-hours-over' | 'label-time-missing' | 'reel-unnamed' | 'floor-life-short'
+  'bake-hours-over' | 'label-time-missing' | 'reel-unnamed' | 'reel-gone' | 'floor-life-short'
 >;
 
 /** Reasons that come from the plant's own lists: types of feeders, makers of a product, ages, the store. */

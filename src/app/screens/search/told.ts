@@ -3,6 +3,7 @@
 import { blockOn } from '../../../../shared/floor/blocks.ts';
 import { blockReasons } from '../../../../shared/floor/fits.ts';
 import { placeOf } from '../../../../shared/floor/fold-places.ts';
+import { reelOf } from '../../../../shared/floor/gone-reels.ts';
 import { isEntryKind } from '../../../../shared/floor/kinds.ts';
 import { lineEver } from '../../../../shared/floor/lanes.ts';
 import { hasOwnId } from '../../../../shared/floor/reel-id.ts';
@@ -112,7 +113,7 @@ function code(name: string, told: readonly string[], href: string, marks: readon
 const markIf = (isBlocked: boolean): readonly Mark[] => (isBlocked ? [blockedMark()] : []);
 
 function tellReel(floor: FloorState, id: string): Told | null {
-  const reel = floor.reels.get(id);
+  const reel = reelOf(floor, id);
   if (!reel) return null;
   const words = say(stockWords);
   const { parts } = leftOn(floor, reel);

@@ -1,6 +1,7 @@
 // What a scan says of a reel that is put away, cut or joined, or of a jar: by the plant's own rules for labels too.
 
 import { siteRules } from '../../../../shared/floor/fold-labels.ts';
+import { reelOf } from '../../../../shared/floor/gone-reels.ts';
 import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import { parseLabel } from '../../../../shared/labels/label.ts';
@@ -22,7 +23,7 @@ export function readReel(
 ): PutReel | Omit<PutReel, 'reel'> | null {
   const reading = readLabel(floor, scan);
   const only = scan.codes[0]?.text.trim() ?? '';
-  const known = floor.reels.get(reading.reel ?? only);
+  const known = reelOf(floor, reading.reel ?? only);
   const { part, supplierPart, quantity, lot, dateCode } = reading;
   const facts = {
     part: part ?? known?.part ?? null,

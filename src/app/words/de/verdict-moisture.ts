@@ -28,6 +28,12 @@ export const moistureReasonsDe: MoistureReasons = {
       `Eine Rolle dieses Bauteils${f['lot'] ? `, Charge ${f['lot']},` : ''} kam früher von der Linie${f['left'] ? `, mit ${f['left']} übrig` : ''}. Ohne ID lassen sich beide nicht unterscheiden, daher ist ${f['floorLife'] === 'true' ? 'die Offenzeit' : 'die Zahl'} nicht bekannt.`,
     act: 'Geben Sie der Rolle eine ID, oder lassen Sie einen Schichtleiter entscheiden.',
   },
+  'reel-gone': {
+    title: 'Laut Protokoll seit Langem verbraucht',
+    say: (f) =>
+      `Im Protokoll ist Rolle ${f['reel']} verbraucht. Charge und Offenzeit kennt der Server, dieses Tablet nicht mehr.`,
+    act: 'Fragen Sie den Server unter Rückverfolgung. Ein Schichtleiter muss entscheiden.',
+  },
   'floor-life-short': {
     title: 'Offenzeit endet vor der Rolle',
     say: (f) => `Ihre Offenzeit endet in ${f['leftSeconds']}, die Rolle reicht ${f['neededSeconds']}.`,

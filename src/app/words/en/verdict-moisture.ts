@@ -28,6 +28,12 @@ export const moistureReasonsEn: MoistureReasons = {
       `A reel of this part${f['lot'] ? `, lot ${f['lot']},` : ''} came off the line before${f['left'] ? ` with ${f['left']} left` : ''}. Without an id the two cannot be told apart, so ${f['floorLife'] === 'true' ? 'floor life' : 'the count'} is not known.`,
     act: 'Give the reel an id, or let a lead decide.',
   },
+  'reel-gone': {
+    title: 'Used up long ago, by the log',
+    say: (f) =>
+      `The log has reel ${f['reel']} as used up. Its lot and floor life are at the server, no longer on this tablet.`,
+    act: 'Ask the server under Trace. A lead must decide.',
+  },
   'floor-life-short': {
     title: 'Floor life ends before the reel',
     say: (f) => `Its floor life ends in ${f['leftSeconds']}, the reel lasts ${f['neededSeconds']}.`,

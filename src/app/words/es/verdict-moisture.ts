@@ -28,6 +28,12 @@ export const moistureReasonsEs: MoistureReasons = {
       `Una bobina de este componente${f['lot'] ? `, lote ${f['lot']},` : ''} salió antes de la línea${f['left'] ? ` con ${f['left']} piezas` : ''}. Sin identificador no se distinguen, y no se conoce ${f['floorLife'] === 'true' ? 'la vida en planta' : 'la cuenta'}.`,
     act: 'Ponga un identificador a la bobina o que decida un jefe de turno.',
   },
+  'reel-gone': {
+    title: 'Gastada hace tiempo, según el registro',
+    say: (f) =>
+      `Según el registro, la bobina ${f['reel']} está gastada. Su lote y su vida en planta están en el servidor, ya no en esta tableta.`,
+    act: 'Pregunte al servidor en Rastreo. Debe decidir un jefe de turno.',
+  },
   'floor-life-short': {
     title: 'La vida en planta acaba antes que la bobina',
     say: (f) => `Su vida en planta acaba en ${f['leftSeconds']}; la bobina dura ${f['neededSeconds']}.`,

@@ -28,6 +28,12 @@ export const moistureReasonsFr: MoistureReasons = {
       `Une bobine de ce composant${f['lot'] ? `, lot ${f['lot']},` : ''} est déjà sortie de la ligne${f['left'] ? ` avec ${f['left']} restants` : ''}. Sans identifiant, on ne peut pas les distinguer : ${f['floorLife'] === 'true' ? 'la durée hors sachet n’est pas connue' : 'le compte n’est pas connu'}.`,
     act: 'Donnez un identifiant à la bobine, ou laissez décider un chef d’équipe.',
   },
+  'reel-gone': {
+    title: 'Épuisée depuis longtemps, dit le journal',
+    say: (f) =>
+      `Selon le journal, la bobine ${f['reel']} est épuisée. Son lot et sa durée hors sachet sont au serveur, plus sur cette tablette.`,
+    act: 'Demandez au serveur dans Traçage. Un chef d’équipe doit décider.',
+  },
   'floor-life-short': {
     title: 'La durée hors sachet finit avant la bobine',
     say: (f) => `Sa durée hors sachet finit dans ${f['leftSeconds']}, la bobine dure ${f['neededSeconds']}.`,

@@ -28,6 +28,12 @@ export const moistureReasonsHu: MoistureReasons = {
       `Ebből az alkatrészből korábban lejött egy tekercs a sorról${f['lot'] ? ` (tétel: ${f['lot']})` : ''}${f['left'] ? `, maradék: ${f['left']}` : ''}. Azonosító nélkül a kettő nem különböztethető meg, ezért ${f['floorLife'] === 'true' ? 'a nyitott idő' : 'a darabszám'} nem ismert.`,
     act: 'Adjon azonosítót a tekercsnek, vagy döntsön műszakvezető.',
   },
+  'reel-gone': {
+    title: 'A napló szerint rég elfogyott',
+    say: (f) =>
+      `A napló szerint a(z) ${f['reel']} tekercs elfogyott. Tétele és nyitott ideje a szerveren van, ezen a tableten már nincs.`,
+    act: 'Kérdezze meg a szervert itt: Nyomkövetés. Műszakvezetőnek kell döntenie.',
+  },
   'floor-life-short': {
     title: 'A nyitott idő a tekercs kifogyása előtt lejár',
     say: (f) =>

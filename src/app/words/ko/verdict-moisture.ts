@@ -27,6 +27,12 @@ export const moistureReasonsKo: MoistureReasons = {
       `이 부품의 릴${f['lot'] ? `(로트 ${f['lot']})` : ''}이 전에 라인에서 내려왔습니다${f['left'] ? `(남은 수량 ${f['left']})` : ''}. ID가 없으면 둘을 구별할 수 없어 ${f['floorLife'] === 'true' ? '플로어 라이프를' : '수량을'} 알 수 없습니다.`,
     act: '릴에 ID를 주거나 반장이 결정하게 하십시오.',
   },
+  'reel-gone': {
+    title: '로그에 따르면 오래전에 다 쓴 릴',
+    say: (f) =>
+      `로그에는 릴 ${f['reel']}을(를) 다 쓴 것으로 되어 있습니다. 로트와 플로어 라이프는 서버에 있고 이 태블릿에는 더 이상 없습니다.`,
+    act: '추적에서 서버에 물어보십시오. 반장이 결정해야 합니다.',
+  },
   'floor-life-short': {
     title: '플로어 라이프가 릴보다 먼저 끝남',
     say: (f) => `플로어 라이프는 ${f['leftSeconds']} 뒤에 끝나고, 릴은 ${f['neededSeconds']} 갑니다.`,

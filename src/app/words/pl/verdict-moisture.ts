@@ -28,6 +28,12 @@ export const moistureReasonsPl: MoistureReasons = {
       `Rolka tego komponentu${f['lot'] ? `, partia ${f['lot']},` : ''} zeszła wcześniej z linii${f['left'] ? `, zostało ${f['left']}` : ''}. Bez ID nie da się ich odróżnić, więc ${f['floorLife'] === 'true' ? 'czas na hali jest nieznany' : 'liczba sztuk jest nieznana'}.`,
     act: 'Nadaj rolce ID albo niech zdecyduje lider.',
   },
+  'reel-gone': {
+    title: 'Według dziennika dawno zużyta',
+    say: (f) =>
+      `Według dziennika rolka ${f['reel']} jest zużyta. Jej partia i czas na hali są na serwerze, na tym tablecie już nie.`,
+    act: 'Zapytaj serwer w: Śledzenie. Musi zdecydować lider.',
+  },
   'floor-life-short': {
     title: 'Czas na hali kończy się przed rolką',
     say: (f) =>

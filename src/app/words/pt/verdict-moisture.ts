@@ -28,6 +28,12 @@ export const moistureReasonsPt: MoistureReasons = {
       `Um rolo deste componente${f['lot'] ? `, lote ${f['lot']},` : ''} saiu antes da linha${f['left'] ? ` com ${f['left']} restantes` : ''}. Sem id não dá para distinguir os dois, por isso não se sabe ${f['floorLife'] === 'true' ? 'o floor life' : 'a contagem'}.`,
     act: 'Dê um id ao rolo, ou deixe um líder decidir.',
   },
+  'reel-gone': {
+    title: 'Usado há muito tempo, segundo o registro',
+    say: (f) =>
+      `Segundo o registro, o rolo ${f['reel']} foi todo usado. O lote e o floor life estão no servidor, não mais neste tablet.`,
+    act: 'Pergunte ao servidor em Rastrear. Um líder deve decidir.',
+  },
   'floor-life-short': {
     title: 'O floor life acaba antes do rolo',
     say: (f) => `O floor life acaba em ${f['leftSeconds']}, o rolo dura ${f['neededSeconds']}.`,

@@ -26,6 +26,12 @@ export const moistureReasonsVi: MoistureReasons = {
       `Một cuộn của linh kiện này${f['lot'] ? `, lô ${f['lot']},` : ''} đã rời chuyền trước đó${f['left'] ? ` khi còn ${f['left']}` : ''}. Không có ID thì không phân biệt được hai cuộn nên không biết ${f['floorLife'] === 'true' ? 'hạn ngoài bao' : 'số lượng'}.`,
     act: 'Cấp ID cho cuộn, hoặc để trưởng ca quyết định.',
   },
+  'reel-gone': {
+    title: 'Theo nhật ký, đã dùng hết từ lâu',
+    say: (f) =>
+      `Theo nhật ký, cuộn ${f['reel']} đã dùng hết. Lô và hạn ngoài bao của nó ở máy chủ, không còn trên tablet này.`,
+    act: 'Hỏi máy chủ trong Truy vết. Trưởng ca phải quyết định.',
+  },
   'floor-life-short': {
     title: 'Hạn ngoài bao hết trước cuộn',
     say: (f) => `Hạn ngoài bao còn ${f['leftSeconds']}, cuộn đủ ${f['neededSeconds']}.`,

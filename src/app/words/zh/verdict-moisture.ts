@@ -26,6 +26,11 @@ export const moistureReasonsZh: MoistureReasons = {
       `此物料的一盘${f['lot'] ? `（批次 ${f['lot']}）` : ''}以前下过线${f['left'] ? `，剩 ${f['left']}` : ''}。没有编号，两盘无法区分，所以${f['floorLife'] === 'true' ? '车间寿命' : '数量'}未知。`,
     act: '给料盘编号，或由班长决定。',
   },
+  'reel-gone': {
+    title: '日志显示早已用完',
+    say: (f) => `按日志，料盘 ${f['reel']} 已用完。其批次和车间寿命在服务器上，本平板上已没有。`,
+    act: '在“追溯”中向服务器查询。须由班长决定。',
+  },
   'floor-life-short': {
     title: '车间寿命先于料盘结束',
     say: (f) => `车间寿命 ${f['leftSeconds']} 后结束，料盘可用 ${f['neededSeconds']}。`,

@@ -1,0 +1,116 @@
+// Which reels has the plant used up so long ago that the state keeps no more of them than that? A plant uses up hundreds of thousands in a few
+// years, and each new tablet would be handed all of them.
+// Method: by a rule of the entries alone, as every tablet, the server and the command line must come to one state: as a run starts, what is seen to be
+// used up is noted, and what was noted long enough ago leaves. A mark stays of it, 36 bits of the hash of its id: a reel that comes back is known as
+// one that was used up, and for the rest the server is asked (reason `reel-gone`), until a lead has decided on it. What the trace, a block or a
+// take-back may name stays. A mark of another reel fits once in some hundred thousand new ones: then a lead is asked without need.
+// Refused: ids as they are, which are of any length; a filter of fixed size, which would fit more and more; to forget reels that are not used up,
+// whose count and floor life nobody could give back without the server.
+
+import { hashText } from '../log/seal.ts';
+import { hasOwnId } from './reel-id.ts';
+import type { FloorState, Reel } from './state.ts';
+
+/** How long a reel that was used up is kept whole, ms: longer than a tablet is away or a spool lies about. Chosen here. */
+export const GONE_AFTER_MS = 30 * 24 * 3_600_000;
+
+/** Hex digits of a hash that name the row of marks, and those that stand in it. */
+const ROW = 3;
+const MARK = 6;
+
+type Known = Pick<FloorState, 'reels' | 'goneReels'>;
+
+/** What the log has of a reel: as it was last seen, or no more than that it was used up long ago; undefined where nothing names it. */
+export function reelOf(state: Known, name: string): Reel | undefined {
+  return state.reels.get(name) ?? (isMarked(state, name) ? usedUp(name) : undefined);
+}
+
+/** True where the log names a reel, however long ago it was used up. */
+export function isReelKnown(state: Known, name: string): boolean {
+  return state.reels.has(name) || isMarked(state, name);
+}
+
+/** True for a reel that was used up long ago, of which no lead has decided since: its lot, floor life and last day stand at the server alone. */
+export function isLongGone(state: Known, name: string): boolean {
+  return reelOf(state, name)?.gone === true;
+}
+
+/** Takes out what was used up long ago. Called as a run starts; cost: one walk over the reels and over what stands on slots and carts. */
+export function forgetReels(state: FloorState, nowMs: number): void {
+  const named = namedElsewhere(state);
+  for (const reel of state.usedUp.keys()) {
+    const there = state.reels.get(reel);
+    if (!there || !isUsedUp(there)) state.usedUp.delete(reel);
+  }
+  for (const reel of state.reels.values()) {
+    if (!isUsedUp(reel)) continue;
+    const sinceMs = state.usedUp.get(reel.reel);
+    if (sinceMs === undefined) state.usedUp.set(reel.reel, nowMs);
+    else if (nowMs - sinceMs >= GONE_AFTER_MS && !named.has(reel.reel)) forget(state, reel.reel);
+  }
+}
+
+const isUsedUp = ({ at, count }: Reel): boolean => at === null && count === 0;
+
+function forget(state: FloorState, reel: string): void {
+  const { reels, usedUp: noted, exposures, expiries, labelTimes, values, packs } = state;
+  for (const map of [reels, noted, exposures, expiries, labelTimes, values, packs]) map.delete(reel);
+  // Nobody can scan a name that only the log has.
+  if (hasOwnId(reel)) mark(state, reel);
+}
+
+/** All texts of what may yet ask for a reel by its name. */
+function namedElsewhere(state: FloorState): ReadonlySet<string> {
+  const { slots, takenOff, conflicts, mended, holds, carts, loose, ready, madeOf, findings, blocks } = state;
+  const texts = new Set<string>(madeOf.keys());
+  for (const map of [
+    slots,
+    takenOff,
+    conflicts,
+    mended,
+    holds,
+    carts,
+    loose,
+    ready,
+    madeOf,
+    findings,
+    blocks,
+  ])
+    for (const value of map.values()) addTexts(value, texts);
+  return texts;
+}
+
+/** All texts in a value. */
+export function addTexts(value: unknown, into: Set<string>): void {
+  if (typeof value === 'string') into.add(value);
+  else if (value instanceof Map) for (const each of value.values()) addTexts(each, into);
+  else if (value !== null && typeof value === 'object')
+    for (const each of Object.values(value)) addTexts(each, into);
+}
+
+function placeOfMark(name: string): { readonly row: string; readonly mark: string } {
+  const hash = hashText(name);
+  return { row: hash.slice(0, ROW), mark: hash.slice(ROW, ROW + MARK) };
+}
+
+function marksIn(row: string): string[] {
+  return row.match(/.{6}/g) ?? [];
+}
+
+/** In order, so that what came first does not show. */
+function mark(state: FloorState, name: string): void {
+  const place = placeOfMark(name);
+  const there = marksIn(state.goneReels.get(place.row) ?? '');
+  if (!there.includes(place.mark)) state.goneReels.set(place.row, [...there, place.mark].sort().join(''));
+}
+
+function isMarked({ goneReels }: Known, name: string): boolean {
+  if (goneReels.size === 0 || !hasOwnId(name)) return false;
+  const place = placeOfMark(name);
+  return marksIn(goneReels.get(place.row) ?? '').includes(place.mark);
+}
+
+function usedUp(reel: string): Reel {
+  const facts = { part: null, supplierPart: null, lot: null, dateCode: null };
+  return { reel, ...facts, count: 0, sd: 0, basis: 'counted-down', at: null, gone: true };
+}
