@@ -189,7 +189,14 @@ function compare(thin: FloorState, whole: FloorState, names: readonly (string | 
         reel?.startsWith('~') ? null : answerPlaces(whole, 'L1', places, 'Warning'),
       );
       for (const act of acts) {
-        const question = { act, line: 'L1', setup: 'brook-top-a', slot, feeder: null, today: '2026-03-02' } as const;
+        const question = {
+          act,
+          line: 'L1',
+          setup: 'brook-top-a',
+          slot,
+          feeder: null,
+          today: '2026-03-02',
+        } as const;
         const answer = verifyReel(thin, { ...question, reel: inHand(thin, reel) });
         const ofServer = answer.reasons.some(({ code }) => code === 'reel-gone');
         if (ofServer) {
@@ -250,6 +257,11 @@ describe('a reel that was used up', () => {
     expect(floor.reels.has('K1')).toBe(false);
     expect(reelOf(floor, 'K1')).toMatchObject({ count: 0, at: null, gone: true });
     expect(isReelKnown(floor, 'K9')).toBe(false);
+    const asked = { act: 'load', line: 'L1', setup: 'brook-top-a', slot: 'M1-F-001', feeder: null } as const;
+    const answerOf = (reel: string) =>
+      verifyReel(floor, { ...asked, today: '2026-04-02', reel: inHand(floor, reel) });
+    expect(answerOf('K1')).toMatchObject({ verdict: 'held', reasons: [{ code: 'reel-gone', reel: 'K1' }] });
+    expect(answerOf('K9').verdict).toBe('accepted');
     // What took off K2 can be taken back.
     expect(floor.reels.has('K2')).toBe(true);
   });

@@ -471,8 +471,8 @@ describe('verifyReel()', () => {
 
   test('has a case for every reason that it gives', () => {
     // `slot-on-cart` is for places on carts alone: verify-cart.test.ts; `not-in-setup` comes before any slot: early.test.ts;
-    // `wrong-for-lane` and `kept-for-lane` want a second lane: lanes.test.ts.
-    const elsewhere = ['wrong-for-lane', 'kept-for-lane', 'slot-on-cart', 'not-in-setup'];
+    // `wrong-for-lane` and `kept-for-lane` want a second lane: lanes.test.ts; `reel-gone` a month: gone-reels.test.ts.
+    const elsewhere = ['wrong-for-lane', 'kept-for-lane', 'slot-on-cart', 'not-in-setup', 'reel-gone'];
     const reached = new Set<string>([...elsewhere, ...cases.map(({ reason }) => reason.code)]);
     expect(reasonCodes.filter((code) => !reached.has(code))).toEqual([]);
   });
