@@ -1,22 +1,21 @@
 // Which reels has the plant used up so long ago that the state keeps no more of them than that? A plant uses up hundreds of thousands in a few
 // years, and each new tablet would be handed all of them.
 // Method: by a rule of the entries alone, as every tablet, the server and the command line must come to one state: as a run starts, what is seen to be
-// used up is noted, and what was noted long enough ago leaves. A mark stays of it, 36 bits of the hash of its id: a reel that comes back is known as
+// used up is noted, and what was noted long enough ago leaves. A mark stays of it, 36 bits of hashes of its id: a reel that comes back is known as
 // one that was used up, and for the rest the server is asked (reason `reel-gone`), until a lead has decided on it. What the trace, a block or a
 // take-back may name stays. A mark of another reel fits once in some hundred thousand new ones: then a lead is asked without need.
 // Refused: ids as they are, which are of any length; a filter of fixed size, which would fit more and more; to forget reels that are not used up,
 // whose count and floor life nobody could give back without the server.
 
-import { hashText } from '../log/seal.ts';
 import { hasOwnId } from './reel-id.ts';
 import type { FloorState, Reel } from './state.ts';
 
 /** How long a reel that was used up is kept whole, ms: longer than a tablet is away or a spool lies about. Chosen here. */
 export const GONE_AFTER_MS = 30 * 24 * 3_600_000;
 
-/** Hex digits of a hash that name the row of marks, and those that stand in it. */
-const ROW = 3;
-const MARK = 6;
+/** Bits of a hash that name the row of marks, and those of a mark in it; four a hex digit. */
+const ROW_BITS = 12;
+const MARK_BITS = 24;
 
 type Known = Pick<FloorState, 'reels' | 'goneReels'>;
 
@@ -88,9 +87,31 @@ export function addTexts(value: unknown, into: Set<string>): void {
     for (const each of Object.values(value)) addTexts(each, into);
 }
 
+/**
+ * Two hashes of a text, 32 bits each: FNV-1a (draft-eastlake-fnv) with its prime and with another odd factor, mixed at the end as MurmurHash3 is,
+ * both from memory. They need to spread names, and to keep nothing secret: SHA-256 would cost the first screen four kilobytes.
+ */
+function hashesOf(text: string): readonly [number, number] {
+  let [one, other] = [0x811c9dc5, 0x9e3779b9];
+  for (let at = 0; at < text.length; at += 1) {
+    const code = text.charCodeAt(at);
+    one = Math.imul(one ^ code, 0x01000193);
+    other = Math.imul(other ^ code, 0x85ebca6b);
+  }
+  return [mixed(one), mixed(other)];
+}
+
+function mixed(hash: number): number {
+  const once = Math.imul(hash ^ (hash >>> 16), 0x85ebca6b);
+  const twice = Math.imul(once ^ (once >>> 13), 0xc2b2ae35);
+  return (twice ^ (twice >>> 16)) >>> 0;
+}
+
+const hex = (hash: number, bits: number) => (hash >>> (32 - bits)).toString(16).padStart(bits / 4, '0');
+
 function placeOfMark(name: string): { readonly row: string; readonly mark: string } {
-  const hash = hashText(name);
-  return { row: hash.slice(0, ROW), mark: hash.slice(ROW, ROW + MARK) };
+  const [one, other] = hashesOf(name);
+  return { row: hex(one, ROW_BITS), mark: hex(other, MARK_BITS) };
 }
 
 function marksIn(row: string): string[] {
