@@ -13,9 +13,10 @@ import type { FloorState, Reel } from './state.ts';
 /** How long a reel that was used up is kept whole, ms: longer than a tablet is away or a spool lies about. Chosen here. */
 export const GONE_AFTER_MS = 30 * 24 * 3_600_000;
 
-/** Bits of a hash that name the row of marks, and those of a mark in it; four a hex digit. */
-const ROW_BITS = 12;
-const MARK_BITS = 24;
+/** What marks are written in: twelve bits of a hash name a row, and 24 of another stand in it, six a sign. */
+const SIGNS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_';
+const ROW_SIGNS = 2;
+const MARK_SIGNS = 4;
 
 type Known = Pick<FloorState, 'reels' | 'goneReels'>;
 
@@ -107,15 +108,18 @@ function mixed(hash: number): number {
   return (twice ^ (twice >>> 16)) >>> 0;
 }
 
-const hex = (hash: number, bits: number) => (hash >>> (32 - bits)).toString(16).padStart(bits / 4, '0');
+/** The upper bits of a hash. */
+function written(hash: number, signs: number): string {
+  return Array.from({ length: signs }, (_, at) => SIGNS[(hash >>> (26 - 6 * at)) & 63]).join('');
+}
 
 function placeOfMark(name: string): { readonly row: string; readonly mark: string } {
   const [one, other] = hashesOf(name);
-  return { row: hex(one, ROW_BITS), mark: hex(other, MARK_BITS) };
+  return { row: written(one, ROW_SIGNS), mark: written(other, MARK_SIGNS) };
 }
 
 function marksIn(row: string): string[] {
-  return row.match(/.{6}/g) ?? [];
+  return row.match(/.{4}/g) ?? []; // MARK_SIGNS
 }
 
 /** In order, so that what came first does not show. */
