@@ -31,6 +31,7 @@ export const fitVerdicts = {
   'floor-life-short': 'held',
   'bake-short': 'held',
   'bake-hours-over': 'held',
+  'reel-gone': 'held',
   'label-time-missing': 'refused',
   'by-alternate': 'accepted',
   'by-supplier-part': 'accepted',

@@ -3,7 +3,7 @@
 
 import { entryId } from '../log/entry.ts';
 import { type Exposure, type ExposurePeriod, isLimited } from './exposure.ts';
-import { reelOf } from './gone-reels.ts';
+import { reelOf, reelSeen } from './gone-reels.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import { nameByEntry } from './reel-id.ts';
 import { reelByLabel } from './reel-places.ts';
@@ -68,7 +68,7 @@ function tell(state: FloorState, facts: PayloadOf<'reel.aired'>, told: Told): vo
   const { reel, air, celsius, humidity } = facts;
   const fromMs = Date.parse(facts.from);
   if (Number.isNaN(fromMs)) return;
-  if (!state.reels.has(reel)) state.reels.set(reel, reelOf(state, reel) ?? reelByLabel(facts));
+  if (!state.reels.has(reel)) state.reels.set(reel, reelSeen(state, reelByLabel(facts)));
   // Nobody can tell what is still to come; a clock that runs ahead is not believed.
   const period = { air, celsius, humidity, fromMs: Math.min(fromMs, told.atMs), entry: told.entry };
   add(state, reel, facts.msl, period);
@@ -87,7 +87,12 @@ function hear(state: FloorState, entry: EntryOf<'parts.aired'>): void {
   if (air === undefined) return;
   const fromMs = entry.hlc.ms - late * 1000;
   const period = { air, fromMs, celsius: null, humidity: null, entry: entryId(entry) };
-  for (const reel of reels) if (state.reels.has(reel)) add(state, reel, undefined, period);
+  for (const reel of reels) {
+    const known = reelOf(state, reel);
+    if (!known) continue;
+    state.reels.set(reel, known);
+    add(state, reel, undefined, period);
+  }
 }
 
 /** A reel that goes onto a slot, a cart or a feeder is out on the floor, since then at the latest. */

@@ -14,6 +14,7 @@ import {
   settle,
 } from './conflicts.ts';
 import { dropReady, putReady } from './fold-feeders.ts';
+import { backInUse, goneAs } from './gone-reels.ts';
 import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import { feedersOf, linesFeeding } from './lanes.ts';
@@ -329,7 +330,9 @@ function putReel(state: FloorState, tape: Tape, placed: SlotState): void {
   const there = state.reels.get(tape.reel);
   if (there?.at && !isAt(there.at, placed)) addTwice(state, placed, tape.reel);
   const { reel, part, supplierPart, lot, dateCode, count, sd, basis } = tape;
-  state.reels.set(reel, { reel, part, supplierPart, lot, dateCode, count, sd, basis, at: { line, slot } });
+  const told = { reel, part, supplierPart, lot, dateCode, count, sd, basis, ...goneAs(state, reel) };
+  backInUse(state, reel);
+  state.reels.set(reel, { ...told, at: { line, slot } });
 }
 
 function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark): void {

@@ -1,7 +1,7 @@
 // Where a reel lies in the store, as people last said. A reel that goes onto a slot leaves its place; coming off the line it has none
 // until somebody puts it away; and what else is known of a reel alone: its last day, what was measured of it. A list of places that must exist first was refused: a shelf is named by the first reel put there.
 
-import { reelOf } from './gone-reels.ts';
+import { reelSeen } from './gone-reels.ts';
 import type { EntryOf } from './kinds.ts';
 import { reelByLabel } from './reel-places.ts';
 import type { FloorState } from './state.ts';
@@ -21,14 +21,8 @@ export function foldPlaces(
     return;
   }
   const { place, reel } = entry.payload;
-  const there = reelOf(state, reel);
-  if (there && there.at !== null) return;
-  // Of one that was used up long ago the label still tells what it is, and not what is on it.
-  const label = reelByLabel(entry.payload);
-  const known = there?.gone
-    ? { ...label, count: there.count, basis: there.basis, gone: there.gone }
-    : (there ?? label);
-  state.reels.set(reel, { ...known, place });
+  const known = reelSeen(state, reelByLabel(entry.payload));
+  if (known.at === null) state.reels.set(reel, { ...known, place });
 }
 
 /** True where a reel lies at a place of this name. */

@@ -2,7 +2,7 @@
 // the name it had until then is replaced wherever it stands, and what another tablet writes under the old name later is of the new one.
 
 import { entryId } from '../log/entry.ts';
-import { isReelKnown } from './gone-reels.ts';
+import { goneAs, reelSeen } from './gone-reels.ts';
 import type { EntryOf, FloorEntry } from './kinds.ts';
 import { packageIdOf } from './package-name.ts';
 import { entryInName, hasOwnId } from './reel-id.ts';
@@ -85,7 +85,7 @@ function name(state: FloorState, facts: EntryOf<'reel.named'>['payload'], entry:
   const was = facts.was ?? `~${entry}`;
   const { reel } = facts;
   // An id that is not that of the package is none of ours; one that another package has already stays with that.
-  if (idOf(was) !== reel || state.named.has(reel) || isReelKnown(state, reel)) return;
+  if (idOf(was) !== reel || state.named.has(reel) || state.reels.has(reel)) return;
   state.named.set(reel, was);
   const { part, supplierPart, lot, dateCode, quantity, sd, basis } = facts;
   const asTold: Reel = {
@@ -99,9 +99,9 @@ function name(state: FloorState, facts: EntryOf<'reel.named'>['payload'], entry:
     basis: basis ?? 'label',
     at: null,
   };
-  const known = state.reels.get(was);
+  const known = { ...reelSeen(state, { ...asTold, reel: was }), reel, ...goneAs(state, was, reel) };
   state.reels.delete(was);
-  state.reels.set(reel, known === undefined ? asTold : { ...known, reel });
+  state.reels.set(reel, known);
   const byReel: readonly Map<string, unknown>[] = [
     state.exposures,
     state.expiries,

@@ -5,7 +5,7 @@
 
 import { entryId } from '../log/entry.ts';
 import { blockOn } from './blocks.ts';
-import { isReelKnown, reelOf } from './gone-reels.ts';
+import { backInUse, goneAs, isReelKnown, reelOf } from './gone-reels.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import { addJoined, addPiece } from './made-of.ts';
 import { isPackageId, packageIdOf } from './package-name.ts';
@@ -49,10 +49,10 @@ function split(
 ): void {
   const known = reelOf(state, reel);
   // Of one that was used up long ago the cut itself tells what it is.
-  const from = known?.gone ? { ...known, part, lot } : known;
-  const isTaken = isReelKnown(state, into);
+  const from = known?.gone ? { ...known, part: known.part ?? part, lot: known.lot ?? lot } : known;
   // The plant's own id of this very cut names nothing else, whoever has scanned it by then.
   const isOwn = isPackageId(into) && into === packageIdOf(entry);
+  const isTaken = state.reels.has(into) || (!isOwn && isReelKnown(state, into));
   if (isOwn || !isTaken) addPiece(state, into, reel);
   // Two packages bear one id: the parts may be in either.
   else addJoined(state, into, reel);
@@ -61,10 +61,12 @@ function split(
   const counted = { reel: into, count: quantity, sd: 0, basis: 'typed' } as const;
   if (from === undefined) {
     // Of the first nothing was told yet, or a link has forgotten it: the new one is what the cut says of it.
-    state.reels.set(into, { ...counted, part, supplierPart: null, lot, dateCode: null, at: null });
+    const facts = { part, supplierPart: null, lot, dateCode: null, at: null };
+    state.reels.set(into, { ...counted, ...facts, ...goneAs(state, into) });
   } else {
     const { cameOff: _, ...facts } = from;
-    state.reels.set(into, { ...facts, ...counted });
+    state.reels.set(into, { ...facts, ...counted, ...goneAs(state, into, reel) });
+    if (left !== 0) backInUse(state, reel);
     state.reels.set(reel, { ...showingNothing(from), count: left });
   }
   // The maker's label stayed on the first: the plant's own id is the only one that the new one has.
@@ -84,19 +86,23 @@ function merge(state: FloorState, { reel, from, quantity, sd, basis }: PayloadOf
   const gone = reelOf(state, from);
   if (kept === undefined || gone === undefined) return;
   const why = whyNotMerged(state, kept, gone);
+  if (why === 'gone') state.reels.set(reel, { ...kept, gone: true });
   // They are one package by now, under the block of either.
   if (why !== null && why !== 'blocked') return;
+  backInUse(state, reel);
   state.reels.set(reel, { ...showingNothing(kept), count: quantity, sd, basis });
   state.reels.set(from, { ...showingNothing(gone), count: 0, sd: 0, basis: 'typed' });
 }
 
 /** Why two packages may not become one; null where they may. */
-export type WhyNotMerged = 'same' | 'on-line' | 'other-part' | 'other-lot' | 'opened' | 'blocked';
+export type WhyNotMerged = 'same' | 'on-line' | 'gone' | 'other-part' | 'other-lot' | 'opened' | 'blocked';
 
-/** Why two packages may not become one: on a slot, of another part, maker, lot or date, with a floor life of their own, or blocked; null where they may. */
+/** Why two packages may not become one: on a slot, used up long ago, of another part, maker, lot or date, with a floor life of their own, or blocked; null where they may. */
 export function whyNotMerged(state: FloorState, kept: Reel, gone: Reel): WhyNotMerged | null {
   if (kept.reel === gone.reel) return 'same';
   if (kept.at !== null || gone.at !== null) return 'on-line';
+  // Of what was used up long ago neither lot nor floor life is known.
+  if (kept.gone || gone.gone) return 'gone';
   if (kept.part !== gone.part || kept.supplierPart !== gone.supplierPart) return 'other-part';
   if (kept.lot !== gone.lot || kept.dateCode !== gone.dateCode) return 'other-lot';
   if (state.expiries.get(kept.reel) !== state.expiries.get(gone.reel)) return 'other-lot';

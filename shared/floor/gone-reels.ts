@@ -1,13 +1,14 @@
 // Which reels has the plant used up so long ago that the state keeps no more of them than that? A plant uses up hundreds of thousands in a few
 // years, and each new tablet would be handed all of them.
 // Method: by a rule of the entries alone, as every tablet, the server and the command line must come to one state: as a run starts, what is seen to be
-// used up is noted, and what was noted long enough ago leaves. A mark stays of it, 36 bits of hashes of its id: a reel that comes back is known as
-// one that was used up, and for the rest the server is asked (reason `reel-gone`), until a lead has decided on it. What the trace, a block or a
-// take-back may name stays. A mark of another reel fits once in some hundred thousand new ones: then a lead is asked without need.
+// used up is noted, and what was noted long enough ago leaves. A mark stays of it, 36 bits of hashes of its name: a reel that comes back is known as
+// one that was used up, of which lot and floor life are not known, and a lead decides each time that it is to be put on (reason `reel-gone`), since
+// nothing brings its floor life back. The trace keeps its lot (trace/left-floor.ts). What a slot, a cart, a hold, a contradiction, a cut, a join, a
+// block or a take-back may name stays whole. A mark of another reel fits once in some hundred thousand new ones: then a lead is asked without need.
 // Refused: ids as they are, which are of any length; a filter of fixed size, which would fit more and more; to forget reels that are not used up,
-// whose count and floor life nobody could give back without the server.
+// whose count and floor life nobody could give back; to take a reel that a lead let pass once for one of which all is known.
 
-import { hasOwnId } from './reel-id.ts';
+import { blockOn } from './blocks.ts';
 import type { FloorState, Reel } from './state.ts';
 
 /** How long a reel that was used up is kept whole, ms: longer than a tablet is away or a spool lies about. Chosen here. */
@@ -30,9 +31,26 @@ export function isReelKnown(state: Known, name: string): boolean {
   return state.reels.has(name) || isMarked(state, name);
 }
 
-/** True for a reel that was used up long ago, of which no lead has decided since: its lot, floor life and last day stand at the server alone. */
+/** True for a reel that was used up long ago: its floor life and last day are not known, nor its lot where no label told it since. */
 export function isLongGone(state: Known, name: string): boolean {
   return reelOf(state, name)?.gone === true;
+}
+
+/** What says of a record that its parts are of packages of which one was used up long ago; nothing where none was. */
+export function goneAs(state: Known, ...names: readonly string[]): Pick<Reel, 'gone'> {
+  return names.some((name) => isLongGone(state, name)) ? { gone: true } : {};
+}
+
+/** A reel as the log has it, else as its label says. Of one that was used up long ago the label still tells what it is, and not what is on it. */
+export function reelSeen(state: Known, label: Reel): Reel {
+  const known = reelOf(state, label.reel);
+  if (!known?.gone || state.reels.has(label.reel)) return known ?? label;
+  return { ...label, count: known.count, sd: known.sd, basis: known.basis, gone: true };
+}
+
+/** Takes note that a reel is in use again: as it is used up anew, its time is counted anew. */
+export function backInUse(state: Pick<FloorState, 'usedUp'>, reel: string): void {
+  state.usedUp.delete(reel);
 }
 
 /** Takes out what was used up long ago. Called as a run starts; cost: one walk over the reels and over what stands on slots and carts. */
@@ -46,17 +64,19 @@ export function forgetReels(state: FloorState, nowMs: number): void {
     if (!isUsedUp(reel)) continue;
     const sinceMs = state.usedUp.get(reel.reel);
     if (sinceMs === undefined) state.usedUp.set(reel.reel, nowMs);
-    else if (nowMs - sinceMs >= GONE_AFTER_MS && !named.has(reel.reel)) forget(state, reel.reel);
+    else if (nowMs - sinceMs >= GONE_AFTER_MS && !named.has(reel.reel) && blockOn(state, reel) === null)
+      forget(state, reel.reel);
   }
 }
 
-const isUsedUp = ({ at, count }: Reel): boolean => at === null && count === 0;
+/** One that came off uncounted is reckoned to be empty, and parts may be on it yet. */
+const isUsedUp = ({ at, count, cameOff }: Reel): boolean => at === null && count === 0 && !cameOff;
 
 function forget(state: FloorState, reel: string): void {
   const { reels, usedUp: noted, exposures, expiries, labelTimes, values, packs } = state;
   for (const map of [reels, noted, exposures, expiries, labelTimes, values, packs]) map.delete(reel);
-  // Nobody can scan a name that only the log has.
-  if (hasOwnId(reel)) mark(state, reel);
+  // Nobody can scan a name that only the log has; but an entry may yet give the package an id by it.
+  mark(state, reel);
 }
 
 /** All texts of what may yet ask for a reel by its name. */
@@ -130,7 +150,7 @@ function mark(state: FloorState, name: string): void {
 }
 
 function isMarked({ goneReels }: Known, name: string): boolean {
-  if (goneReels.size === 0 || !hasOwnId(name)) return false;
+  if (goneReels.size === 0) return false;
   const place = placeOfMark(name);
   return marksIn(goneReels.get(place.row) ?? '').includes(place.mark);
 }

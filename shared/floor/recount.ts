@@ -1,6 +1,6 @@
 // A count told by a person or a counter: what stands on the slot, or lies off the line, is what was counted.
 
-import { reelOf } from './gone-reels.ts';
+import { backInUse, reelOf } from './gone-reels.ts';
 import type { PayloadOf } from './kinds.ts';
 import { isMixed } from './packs.ts';
 import { elsewhere, isAt, type Mark } from './reel-places.ts';
@@ -91,7 +91,9 @@ function recountReel(
   { quantity, sd, basis }: Pick<PayloadOf<'reel.counted'>, 'quantity' | 'sd' | 'basis'>,
 ): void {
   const known = id === null ? undefined : reelOf(state, id);
-  if (known) state.reels.set(known.reel, { ...known, count: quantity, sd, basis });
+  if (!known) return;
+  if (quantity > 0) backInUse(state, known.reel);
+  state.reels.set(known.reel, { ...known, count: quantity, sd, basis });
 }
 
 /** A tape that the count says is used up: its reel is off the slot and empty. */

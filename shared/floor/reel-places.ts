@@ -1,5 +1,6 @@
 // Where reels are, kept in step with what is on the slots. A reel is on the slot that named it last.
 
+import { backInUse } from './gone-reels.ts';
 import type { PayloadOf } from './kinds.ts';
 import type { FloorState, Reel, SlotState } from './state.ts';
 
@@ -53,6 +54,8 @@ export function freeReels(state: FloorState, slot: SlotState): void {
 export function holdReels(state: FloorState, { line, slot, tapes }: SlotState): void {
   for (const { reel: id, count, sd, basis } of tapes) {
     const reel = state.reels.get(id);
-    if (reel) state.reels.set(id, { ...reel, count, sd, basis, at: { line, slot } });
+    if (!reel) continue;
+    backInUse(state, id);
+    state.reels.set(id, { ...reel, count, sd, basis, at: { line, slot } });
   }
 }

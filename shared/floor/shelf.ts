@@ -60,6 +60,7 @@ export function shelfFor(
           isSuspect(reel) || (taken.part !== null && isSuspect({ reel: id, lot, part: taken.part }));
         const more = [
           ...(isNamed ? blockReasons(state, reel, taken.part) : []),
+          ...(reel.gone ? [{ code: 'reel-gone', reel: id } as const] : []),
           ...(expires === null && floorLife === null ? [] : ageReasons({ expires }, { today, floorLife })),
           ...(isDated ? dateCodeReasons(state, { line: at.line, part }, reel, { today }) : []),
         ];

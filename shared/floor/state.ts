@@ -179,7 +179,7 @@ export interface Reel {
   readonly place?: string;
   /** Set where it came off a slot uncounted: the next count of it tells what the feeder lost. */
   readonly cameOff?: Omit<Finished, 'entry' | 'atMs' | 'endParts' | 'endSd' | 'told'> | null;
-  /** Set where it was used up long ago and came back: what else was known of it stands at the server alone. Gone once it is put on a slot. */
+  /** Set where it was used up long ago and came back, or was cut off one that was: its floor life until then is not known (gone-reels.ts). */
   readonly gone?: true;
 }
 

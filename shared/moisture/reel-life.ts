@@ -2,6 +2,7 @@
 // its exposure so far, the plant's own values. What nobody stated counts as the worse; what setups state differently counts as not stated.
 
 import { type BakeApproval, type Exposure, type ExposurePeriod, isLimited } from '../floor/exposure.ts';
+import { isLongGone } from '../floor/gone-reels.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import { MOISTURE_RULES, type MoistureRuling, type PartFacts } from '../floor/moisture-rules.ts';
 import type { FloorState } from '../floor/state.ts';
@@ -165,7 +166,8 @@ export interface LifeAsked {
 /**
  * The floor life of a reel at a moment (ms since 1970); null where neither its label nor `part` states a level that limits it.
  * `label`: the level on the label in hand, where the log does not know it yet. A reel without any exposure was opened at `openedMs` at the
- * latest (it stands on a slot since then); without that too it has its whole life.
+ * latest (it stands on a slot since then); without that too it has its whole life. How long one was out that was used up long ago nobody knows: it
+ * counts as over, since nobody knows when, until it is baked.
  */
 export function reelLife(state: FloorState, reel: string | null, more: LifeAsked): ReelLife | null {
   const { part, nowMs } = more;
@@ -176,6 +178,9 @@ export function reelLife(state: FloorState, reel: string | null, more: LifeAsked
   const ruling = moistureRuling(state);
   const labelHours = reel === null ? undefined : state.labelTimes.get(reel)?.hours;
   const facts = part?.package ?? unknownPackage;
+  const isLost = reel !== null && isLongGone(state, reel);
+  const firstMs = periods[0]?.fromMs ?? more.openedMs ?? nowMs;
+  const lost = { where: 'floor', fromMs: 0, toMs: firstMs, celsius: null, humidity: null } as const;
   const answer = floorLife({
     level,
     nowMs,
@@ -185,14 +190,18 @@ export function reelLife(state: FloorState, reel: string | null, more: LifeAsked
     own: ruling,
     cabinetPauses: ruling?.ruled.cabinetPauses ?? false,
     ...(labelHours === undefined ? {} : { timeOnLabelSeconds: labelHours * 3600 }),
-    openedMs: Math.min(periods[0]?.fromMs ?? more.openedMs ?? nowMs, nowMs),
-    history: periods.map((period, at) => stretchOf(period, periods[at + 1]?.fromMs ?? null)),
+    openedMs: isLost ? 0 : Math.min(firstMs, nowMs),
+    history: [
+      ...(isLost ? [lost] : []),
+      ...periods.map((period, at) => stretchOf(period, periods[at + 1]?.fromMs ?? null)),
+    ],
   });
   if (!answer.ok) return null;
   return {
     ...answer.value,
+    expiresMs: isLost && answer.value.leftSeconds === 0 ? null : answer.value.expiresMs,
     level,
-    isOpened: periods.length > 0 || more.openedMs !== undefined,
+    isOpened: isLost || periods.length > 0 || more.openedMs !== undefined,
     package: facts,
     wantsLabelTime: level === '6' && labelHours === undefined,
   };

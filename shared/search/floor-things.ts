@@ -3,6 +3,7 @@
 
 import { compareSlots } from '../floor/address.ts';
 import { placeOf } from '../floor/fold-places.ts';
+import { isReelKnown } from '../floor/gone-reels.ts';
 import { hasOwnId } from '../floor/reel-id.ts';
 import type { FloorState, Reel } from '../floor/state.ts';
 import { compareText } from '../log/order.ts';
@@ -69,6 +70,13 @@ export function floorThings(floor: FloorState): readonly FindableThing[] {
       }),
     ),
   ];
+}
+
+/** A reel of this very id that was used up so long ago that the floor has no more of it than that; empty where there is none. */
+export function goneThings(floor: FloorState, text: string): readonly FindableThing[] {
+  const reel = text.trim();
+  if (floor.reels.has(reel) || !hasOwnId(reel) || !isReelKnown(floor, reel)) return [];
+  return [{ kind: 'reel', thing: { kind: 'reel', reel }, names: [reel], about: [] }];
 }
 
 function reelThings(floor: FloorState): readonly FindableThing[] {

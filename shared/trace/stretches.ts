@@ -27,6 +27,7 @@ import { bornWith, takeMaterial } from './material.ts';
 import { latest, latestTo } from './order.ts';
 import { boundSeen } from './seen-joint.ts';
 import { type SerialPanel, takeSerial } from './serials.ts';
+import { applyWhole } from './whole-reels.ts';
 
 /** A bound on panels, by the order of counting (floor/tally.ts): the tape surely served all inside `sure`, perhaps those inside `possible`; Infinity: no bound. */
 export interface PanelBound {
@@ -112,7 +113,7 @@ export function traceEntry(index: TraceIndex, entry: Entry): void {
   const { state } = index;
   const known = readFloorEntry(entry);
   if (!known) return;
-  const touched = touchesOf(state, known).slots;
+  const { slots: touched, reels } = touchesOf(state, known);
   const before = new Map(touched.map((key) => [key, state.slots.get(key) ?? null]));
   const ended = known.kind === 'run.started' ? newestRun(state, known.payload.line) : null;
   const heldMs = known.kind === 'hold.cleared' ? (state.holds.get(known.payload.of)?.atMs ?? null) : null;
@@ -120,7 +121,7 @@ export function traceEntry(index: TraceIndex, entry: Entry): void {
   const counted = (coded && countOf(state, coded))?.run;
   const told = known.kind === 'line.defined' || known.kind === 'run.started' ? known.payload.line : null;
   const lanes = told === null ? 0 : lanesOf(state, told);
-  applyFloorEntry(state, known);
+  applyWhole(state, { entry: known, reels }, () => applyFloorEntry(state, known));
   if (told !== null && lanesOf(state, told) > Math.max(1, lanes)) openToLane(index, told);
   if (known.kind === 'reel.split') takeMaterial(index, known.payload.into);
   else if (known.kind === 'reel.merged') takeMaterial(index, idSince(state, known.payload.reel));
@@ -272,8 +273,7 @@ function reachBack(
   index: TraceIndex,
   at: { readonly stretch: Stretch; readonly run: Run; readonly low: number },
 ): void {
-  let { low } = at;
-  let later = at.run;
+  let { low, run: later } = at;
   while (low < 0) {
     const run = runBefore(index.state, later);
     if (!run || run.setup !== later.setup) return;
@@ -307,7 +307,7 @@ function openStretch(
     ...bornWith(index.state, tape),
     part: tape.part,
     supplierPart: tape.supplierPart,
-    lot: tape.lot,
+    lot: tape.lot ?? index.state.reels.get(tape.reel)?.lot ?? null,
     dateCode: tape.dateCode,
     from: at.from,
     to: null,

@@ -206,7 +206,6 @@ function reelReasons(state: FloorState, question: VerifyQuestion, part: string |
   const known = reel.reel === null ? undefined : reelOf(state, reel.reel);
   const there = state.slots.get(slotKey(line, slot));
   const loaded = there?.tapes.find((tape) => sameReel(tape, reel));
-  if (known?.gone) reasons.push({ code: 'reel-gone', reel: known.reel });
   if (act === 'sweep') {
     if (there && !loaded) {
       reasons.push({
@@ -217,6 +216,8 @@ function reelReasons(state: FloorState, question: VerifyQuestion, part: string |
       });
     }
   } else {
+    // What stands on its slot was let there.
+    if (known?.gone) reasons.push({ code: 'reel-gone', reel: known.reel });
     if (known?.at) {
       const here = sharesSlots(known.at.line, line) && known.at.slot === slot;
       if (here) reasons.push({ code: 'reel-here', reel: known.reel, slot });

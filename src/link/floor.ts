@@ -5,6 +5,7 @@
 // Refused: a question to the server, which knows no fold; an answer from what was known a while ago; and the log in memory, which a year fills.
 
 import { FOLD_VERSION } from '../../shared/floor/fold-version.ts';
+import { isReelKnown } from '../../shared/floor/gone-reels.ts';
 import { createReplica, foldIn, type Replica } from '../../shared/floor/replica.ts';
 import type { FloorState } from '../../shared/floor/state.ts';
 import { chainId, type Entry, entryId } from '../../shared/log/entry.ts';
@@ -110,7 +111,8 @@ export function followFloor(parts: FollowParts): FloorWatch {
   };
   return {
     known: () => following.replica?.state ?? null,
-    knows: (reel) => following.reels.has(reel) || following.replica?.state.reels.has(reel) === true,
+    knows: (reel) =>
+      following.reels.has(reel) || (following.replica !== null && isReelKnown(following.replica.state, reel)),
     upToDate: async (withinMs) => {
       // What is under way may have begun before the question.
       const fresh = busy === null ? pullOnce() : busy.then(pullOnce);

@@ -16,6 +16,7 @@ import {
   partFits,
 } from '../../../shared/floor/fits.ts';
 import { siteRules } from '../../../shared/floor/fold-labels.ts';
+import { isLongGone, reelOf } from '../../../shared/floor/gone-reels.ts';
 import type { SetupSlot } from '../../../shared/floor/kinds.ts';
 import { sharesSlots, standingAt } from '../../../shared/floor/lanes.ts';
 import { plantDay } from '../../../shared/floor/plant-day.ts';
@@ -142,6 +143,9 @@ function reasonsAgainst(reel: ReelInHand, view: FindView): FitCode | null {
   const dated = part === null ? [] : dateCodeReasons(floor, { line, part }, reel, { today: age.today });
   return speaking([
     ...blockReasons(floor, reel, part),
+    ...(reel.reel !== null && isLongGone(floor, reel.reel)
+      ? [{ code: 'reel-gone', reel: reel.reel } as const]
+      : []),
     ...ageReasons({ expires: age.expires }, age),
     ...dated,
   ]);
@@ -152,7 +156,7 @@ function speaking(reasons: readonly FitReason[]): FitCode | null {
 }
 
 function ageOf(reel: ReelInHand, { floor, line, nowMs, lifeOf }: FindView) {
-  const known = reel.reel === null ? undefined : floor.reels.get(reel.reel);
+  const known = reel.reel === null ? undefined : reelOf(floor, reel.reel);
   return {
     today: plantDay(floor, line, nowMs),
     expires: reel.expires ?? (reel.reel === null ? null : (floor.expiries.get(reel.reel) ?? null)),

@@ -1,6 +1,7 @@
 // Labels to practise with, made for the line as it is now: what it still wants loaded, what runs out next, and reels that must not go on.
 // Written by MH10.8.2 data identifiers, as labels without an envelope are, so that each code can be printed as bars of its own.
 
+import { isReelKnown } from '../../../../shared/floor/gone-reels.ts';
 import type { SetupSlot } from '../../../../shared/floor/kinds.ts';
 import { setupProgress } from '../../../../shared/floor/progress.ts';
 import { slotLeft } from '../../../../shared/floor/remaining.ts';
@@ -77,7 +78,7 @@ function reelCodes(
 ): string[] {
   let number = 1;
   const idOf = () => `PR-${slot}${mark}-${number}`;
-  while (floor.reels.has(idOf())) number += 1;
+  while (isReelKnown(floor, idOf())) number += 1;
   return [
     `P${part}`,
     ...(quantity === null ? [] : [`Q${quantity}`]),

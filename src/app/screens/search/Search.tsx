@@ -3,8 +3,8 @@
 
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Thing } from '../../../../shared/search/floor-things.ts';
-import { type ThingKind, thingKinds } from '../../../../shared/search/floor-things.ts';
-import { findTexts, type HitsOfKind } from '../../../../shared/search/index-of-texts.ts';
+import { goneThings, type ThingKind, thingKinds } from '../../../../shared/search/floor-things.ts';
+import { findTexts, type HitsOfKind, indexTexts } from '../../../../shared/search/index-of-texts.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useNotWhole } from '../../behind.ts';
 import { afterPaint } from '../../device/after-paint.ts';
@@ -74,7 +74,10 @@ export function Search() {
   useEscape(goBack, 'dialog[open], .camera-overlay');
   const found = useMemo(
     () =>
-      findTexts(ready?.indexes ?? [], text, { most: more === null ? SHOWN : SHOWN_MORE, order: thingKinds }),
+      findTexts([...(ready?.indexes ?? []), indexTexts(goneThings(app.store.floor(), text))], text, {
+        most: more === null ? SHOWN : SHOWN_MORE,
+        order: thingKinds,
+      }),
     [ready, text, more],
   );
   const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';

@@ -3,6 +3,7 @@
 import { useComputed } from '@preact/signals';
 import { useMemo, useState } from 'preact/hooks';
 import { blockReasons } from '../../../../shared/floor/fits.ts';
+import { isReelKnown, reelOf } from '../../../../shared/floor/gone-reels.ts';
 import { kindListed, kindOfReel } from '../../../../shared/floor/packs.ts';
 import { hasOwnId } from '../../../../shared/floor/reel-id.ts';
 import type { Reel } from '../../../../shared/floor/state.ts';
@@ -57,12 +58,13 @@ export function Reels(props: ReelsProps) {
   const [putting, setPutting] = useState<PutReel | null>(null);
   const { found, listedOf, lineOf, moist } = useFound(props.query, filter);
   const isNew =
-    props.scanned !== null && props.scanned.reel === props.query && !floor.reels.has(props.scanned.reel);
+    props.scanned !== null && props.scanned.reel === props.query && !isReelKnown(floor, props.scanned.reel);
   const refusal = useRefusal('verify-reel');
   // A scan or a search while a reel is open is about another one.
-  const openReel = asked?.query === props.query ? floor.reels.get(asked.reel) : undefined;
+  const openReel = asked?.query === props.query ? reelOf(floor, asked.reel) : undefined;
   const opened = openReel ? listedOf(openReel) : null;
-  if (floor.reels.size === 0 && !isNew && props.fresh === null) return <p class="empty">{words.noReels}</p>;
+  if (floor.reels.size === 0 && floor.goneReels.size === 0 && !isNew && props.fresh === null)
+    return <p class="empty">{words.noReels}</p>;
   if (found === null) return <p class="empty">{words.looking}</p>;
   const { shown, count } = found;
   return (
@@ -125,7 +127,7 @@ export function Reels(props: ReelsProps) {
           onClose={() => setAsked(null)}
           onAct={(act) => {
             setAsked(null);
-            if (act === 'put') setPutting(putOf(opened.reel));
+            if (act === 'put') setPutting(putFrom(opened.reel, props.scanned));
             else setDoing({ act, listed: opened });
           }}
         />
@@ -142,12 +144,17 @@ export function Reels(props: ReelsProps) {
       {putting && (
         <PutAway
           reel={putting}
-          before={floor.reels.get(putting.reel)?.place ?? ''}
+          before={reelOf(floor, putting.reel)?.place ?? ''}
           onClose={() => setPutting(null)}
         />
       )}
     </section>
   );
+}
+
+/** What is put away: of a reel that was used up long ago its label in hand tells more than the log. */
+function putFrom(reel: Reel, scanned: PutReel | null): PutReel {
+  return reel.gone && scanned?.reel === reel.reel ? scanned : putOf(reel);
 }
 
 /** What a search finds, once it is found, and what is reckoned of each reel. */

@@ -3,6 +3,7 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { blockOn } from '../../../../shared/floor/blocks.ts';
 import { whyNotMerged } from '../../../../shared/floor/fold-store.ts';
+import { reelOf } from '../../../../shared/floor/gone-reels.ts';
 import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import { packageIdOf } from '../../../../shared/floor/package-name.ts';
 import { kindOfReel } from '../../../../shared/floor/packs.ts';
@@ -121,7 +122,7 @@ export function MergeDialog({ reel, onClose }: ReelProps) {
       }),
     [],
   );
-  const other = floor.reels.get(typed.trim());
+  const other = reelOf(floor, typed.trim());
   const why = other === undefined ? null : whyNotMerged(floor, reel, other);
   const wrong = other === undefined ? words.unknown : why === null ? null : words.why[why];
   return (

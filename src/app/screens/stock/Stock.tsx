@@ -4,6 +4,7 @@
 import type { VNode } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { isPlaceInUse } from '../../../../shared/floor/fold-places.ts';
+import { isReelKnown } from '../../../../shared/floor/gone-reels.ts';
 import type { LabelReading } from '../../../../shared/labels/reading.ts';
 import type { Scan } from '../../../../shared/labels/scan.ts';
 import type { Supply } from '../../../../shared/outlook/supply.ts';
@@ -44,7 +45,7 @@ export function Stock({ watch }: { readonly watch: Watch }) {
     // A badge, a slot or a panel is not ours: whoever is next in line takes it.
     const reading = readLabel(app.store.floor(), scan);
     const only = scan.codes[0]?.text.trim() ?? '';
-    const isKnown = app.store.floor().reels.has(only) || isPlaceInUse(app.store.floor(), only);
+    const isKnown = isReelKnown(app.store.floor(), only) || isPlaceInUse(app.store.floor(), only);
     const found = reading.reel ?? (isKnown ? only : (reading.lot ?? null));
     setScanned(reading.reel === null ? null : { ...putFacts(reading), reel: reading.reel });
     const names = reading.part ?? reading.supplierPart;

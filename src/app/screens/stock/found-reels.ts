@@ -4,6 +4,7 @@
 
 import { blockReasons } from '../../../../shared/floor/fits.ts';
 import { placeOf } from '../../../../shared/floor/fold-places.ts';
+import { reelOf } from '../../../../shared/floor/gone-reels.ts';
 import { sortByPlaceSteps } from '../../../../shared/floor/place-order.ts';
 import type { FloorState, Reel } from '../../../../shared/floor/state.ts';
 
@@ -70,8 +71,8 @@ interface AskedReels {
 }
 
 /**
- * Reels that hold every word of the query, the first `most` of them by part and id. Linear in the reels, in steps; what changes between two of
- * them may be in or not.
+ * Reels that hold every word of the query, the first `most` of them by part and id; one that was used up long ago by its whole id. Linear in the
+ * reels, in steps; what changes between two of them may be in or not.
  */
 export function* findSteps(floor: FloorState, asked: AskedReels): Generator<undefined, FoundReels> {
   const words = asked.query
@@ -90,7 +91,10 @@ export function* findSteps(floor: FloorState, asked: AskedReels): Generator<unde
     count += 1;
     first.add(reel, key);
   }
-  return { shown: first.list(), count };
+  const name = asked.query.trim();
+  const gone = asked.filter !== 'all' || floor.reels.has(name) ? undefined : reelOf(floor, name);
+  if (gone) first.add(gone, knownOf(gone).key);
+  return { shown: first.list(), count: gone ? count + 1 : count };
 }
 
 /** Opened ones looked through for the first that end. */

@@ -71,6 +71,7 @@ export const words: Sentences<typeof english> = {
     why: {
       same: 'Das ist dasselbe Gebinde',
       'on-line': 'Eines davon ist auf der Linie: dort spleißen',
+      gone: 'Laut Protokoll seit Langem verbraucht: getrennt halten',
       'other-part': 'Anderes Bauteil oder anderer Hersteller: getrennt halten',
       'other-lot': 'Andere Charge oder anderer Datumscode: getrennt halten',
       opened: 'Geöffnet und feuchteempfindlich: getrennt halten',

@@ -31,8 +31,8 @@ export const moistureReasonsDe: MoistureReasons = {
   'reel-gone': {
     title: 'Laut Protokoll seit Langem verbraucht',
     say: (f) =>
-      `Im Protokoll ist Rolle ${f['reel']} verbraucht. Charge und Offenzeit kennt der Server, dieses Tablet nicht mehr.`,
-    act: 'Fragen Sie den Server unter Rückverfolgung. Ein Schichtleiter muss entscheiden.',
+      `Laut Protokoll ist Rolle ${f['reel']} oder ein Teil ihres Inhalts seit Langem verbraucht. Wie lange sie offen war, kann dieses Tablet nicht sagen.`,
+    act: 'Die Charge steht unter Rückverfolgung. Ein Schichtleiter muss entscheiden.',
   },
   'floor-life-short': {
     title: 'Offenzeit endet vor der Rolle',

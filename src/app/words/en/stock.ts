@@ -70,6 +70,7 @@ export const words = {
     why: {
       same: 'That is the same package',
       'on-line': 'One of them is on the line: splice there',
+      gone: 'Used up long ago, by the log: keep them apart',
       'other-part': 'Another part or maker: keep them apart',
       'other-lot': 'Another lot or date code: keep them apart',
       opened: 'Opened and moisture-sensitive: keep them apart',

@@ -31,8 +31,8 @@ export const moistureReasonsEn: MoistureReasons = {
   'reel-gone': {
     title: 'Used up long ago, by the log',
     say: (f) =>
-      `The log has reel ${f['reel']} as used up. Its lot and floor life are at the server, no longer on this tablet.`,
-    act: 'Ask the server under Trace. A lead must decide.',
+      `By the log, reel ${f['reel']} or some of its parts were used up long ago. This tablet cannot tell how long it was out of its bag.`,
+    act: 'Look up its lot under Trace. A lead must decide.',
   },
   'floor-life-short': {
     title: 'Floor life ends before the reel',

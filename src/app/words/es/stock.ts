@@ -71,6 +71,7 @@ export const words: Sentences<typeof english> = {
     why: {
       same: 'Es el mismo paquete',
       'on-line': 'Uno está en la línea: empalme allí',
+      gone: 'Gastado hace tiempo, según el registro: no los junte',
       'other-part': 'Otro componente o fabricante: no los junte',
       'other-lot': 'Otro lote o código de fecha: no los junte',
       opened: 'Abierto y sensible a la humedad: no los junte',

@@ -31,8 +31,8 @@ export const moistureReasonsEs: MoistureReasons = {
   'reel-gone': {
     title: 'Gastada hace tiempo, según el registro',
     say: (f) =>
-      `Según el registro, la bobina ${f['reel']} está gastada. Su lote y su vida en planta están en el servidor, ya no en esta tableta.`,
-    act: 'Pregunte al servidor en Rastreo. Debe decidir un jefe de turno.',
+      `Según el registro, la bobina ${f['reel']} o parte de lo que lleva se gastó hace tiempo. Esta tableta no sabe cuánto tiempo estuvo fuera de su bolsa.`,
+    act: 'Busque su lote en Rastreo. Debe decidir un jefe de turno.',
   },
   'floor-life-short': {
     title: 'La vida en planta acaba antes que la bobina',

@@ -31,8 +31,8 @@ export const moistureReasonsFr: MoistureReasons = {
   'reel-gone': {
     title: 'Épuisée depuis longtemps, dit le journal',
     say: (f) =>
-      `Selon le journal, la bobine ${f['reel']} est épuisée. Son lot et sa durée hors sachet sont au serveur, plus sur cette tablette.`,
-    act: 'Demandez au serveur dans Traçage. Un chef d’équipe doit décider.',
+      `Selon le journal, la bobine ${f['reel']}, ou une partie de son contenu, est épuisée depuis longtemps. Cette tablette ne sait pas combien de temps elle est restée hors sachet.`,
+    act: 'Cherchez son lot dans Traçage. Un chef d’équipe doit décider.',
   },
   'floor-life-short': {
     title: 'La durée hors sachet finit avant la bobine',

@@ -70,6 +70,7 @@ export const words: Sentences<typeof english> = {
     why: {
       same: 'Ez ugyanaz a csomag',
       'on-line': 'Az egyik a soron van: ott toldja',
+      gone: 'A napló szerint rég elfogyott: tartsa külön',
       'other-part': 'Más alkatrész vagy gyártó: tartsa külön',
       'other-lot': 'Más tétel vagy dátumkód: tartsa külön',
       opened: 'Nyitott és nedvességre érzékeny: tartsa külön',

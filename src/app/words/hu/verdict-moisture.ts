@@ -31,8 +31,8 @@ export const moistureReasonsHu: MoistureReasons = {
   'reel-gone': {
     title: 'A napló szerint rég elfogyott',
     say: (f) =>
-      `A napló szerint a(z) ${f['reel']} tekercs elfogyott. Tétele és nyitott ideje a szerveren van, ezen a tableten már nincs.`,
-    act: 'Kérdezze meg a szervert itt: Nyomkövetés. Műszakvezetőnek kell döntenie.',
+      `A napló szerint a(z) ${f['reel']} tekercs vagy egy része rég elfogyott. Hogy meddig volt a tasakon kívül, azt ez a tablet nem tudja.`,
+    act: 'A tételét itt keresse: Nyomkövetés. Műszakvezetőnek kell döntenie.',
   },
   'floor-life-short': {
     title: 'A nyitott idő a tekercs kifogyása előtt lejár',

@@ -64,6 +64,7 @@ export const words: Sentences<typeof english> = {
     why: {
       same: '같은 포장입니다',
       'on-line': '하나가 라인에 있습니다: 거기서 스플라이스하십시오',
+      gone: '로그에 따르면 오래전에 다 썼습니다: 떼어 놓으십시오',
       'other-part': '부품이나 제조사가 다릅니다: 떼어 놓으십시오',
       'other-lot': '로트나 날짜 코드가 다릅니다: 떼어 놓으십시오',
       opened: '개봉된 습기 민감 부품입니다: 떼어 놓으십시오',

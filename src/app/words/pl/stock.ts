@@ -76,6 +76,7 @@ export const words: Sentences<typeof english> = {
     why: {
       same: 'To jest to samo opakowanie',
       'on-line': 'Jedno z nich jest na linii: połącz tam',
+      gone: 'Według dziennika dawno zużyte: trzymaj je osobno',
       'other-part': 'Inny komponent lub producent: trzymaj je osobno',
       'other-lot': 'Inna partia lub date code: trzymaj je osobno',
       opened: 'Otwarte i wrażliwe na wilgoć: trzymaj je osobno',

@@ -31,8 +31,8 @@ export const moistureReasonsPl: MoistureReasons = {
   'reel-gone': {
     title: 'Według dziennika dawno zużyta',
     say: (f) =>
-      `Według dziennika rolka ${f['reel']} jest zużyta. Jej partia i czas na hali są na serwerze, na tym tablecie już nie.`,
-    act: 'Zapytaj serwer w: Śledzenie. Musi zdecydować lider.',
+      `Według dziennika rolka ${f['reel']} lub część jej zawartości dawno się zużyła. Ten tablet nie wie, jak długo była poza torebką.`,
+    act: 'Jej partii szukaj w: Śledzenie. Musi zdecydować lider.',
   },
   'floor-life-short': {
     title: 'Czas na hali kończy się przed rolką',

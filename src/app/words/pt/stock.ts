@@ -71,6 +71,7 @@ export const words: Sentences<typeof english> = {
     why: {
       same: 'É a mesma embalagem',
       'on-line': 'Uma delas está na linha: emende lá',
+      gone: 'Usada há muito tempo, segundo o registro: não junte',
       'other-part': 'Outro componente ou fabricante: não junte',
       'other-lot': 'Outro lote ou date code: não junte',
       opened: 'Aberta e sensível à umidade: não junte',

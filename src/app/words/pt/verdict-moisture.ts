@@ -31,8 +31,8 @@ export const moistureReasonsPt: MoistureReasons = {
   'reel-gone': {
     title: 'Usado há muito tempo, segundo o registro',
     say: (f) =>
-      `Segundo o registro, o rolo ${f['reel']} foi todo usado. O lote e o floor life estão no servidor, não mais neste tablet.`,
-    act: 'Pergunte ao servidor em Rastrear. Um líder deve decidir.',
+      `Segundo o registro, o rolo ${f['reel']} ou parte do que há nele acabou há muito tempo. Este tablet não sabe quanto tempo ficou fora do saco.`,
+    act: 'Procure o lote em Rastrear. Um líder deve decidir.',
   },
   'floor-life-short': {
     title: 'O floor life acaba antes do rolo',

@@ -70,6 +70,7 @@ export const words: Sentences<typeof english> = {
     why: {
       same: 'Đó là cùng một gói',
       'on-line': 'Một trong hai đang trên chuyền: nối liệu ở đó',
+      gone: 'Theo nhật ký, đã dùng hết từ lâu: để tách nhau ra',
       'other-part': 'Khác linh kiện hoặc hãng: để tách nhau ra',
       'other-lot': 'Khác lô hoặc date code: để tách nhau ra',
       opened: 'Đã mở và nhạy ẩm: để tách nhau ra',

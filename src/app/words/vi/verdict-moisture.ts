@@ -29,8 +29,8 @@ export const moistureReasonsVi: MoistureReasons = {
   'reel-gone': {
     title: 'Theo nhật ký, đã dùng hết từ lâu',
     say: (f) =>
-      `Theo nhật ký, cuộn ${f['reel']} đã dùng hết. Lô và hạn ngoài bao của nó ở máy chủ, không còn trên tablet này.`,
-    act: 'Hỏi máy chủ trong Truy vết. Trưởng ca phải quyết định.',
+      `Theo nhật ký, cuộn ${f['reel']} hoặc một phần của nó đã dùng hết từ lâu. Tablet này không biết nó đã ở ngoài bao bao lâu.`,
+    act: 'Tìm lô của nó trong Truy vết. Trưởng ca phải quyết định.',
   },
   'floor-life-short': {
     title: 'Hạn ngoài bao hết trước cuộn',

@@ -58,6 +58,7 @@ export const words: Sentences<typeof english> = {
     why: {
       same: '这是同一个包装',
       'on-line': '其中一个在产线上：请在那里接料',
+      gone: '日志显示早已用完：请分开放',
       'other-part': '物料或制造商不同：请分开放',
       'other-lot': '批次或日期代码不同：请分开放',
       opened: '已开袋的湿敏物料：请分开放',

@@ -28,8 +28,8 @@ export const moistureReasonsZh: MoistureReasons = {
   },
   'reel-gone': {
     title: '日志显示早已用完',
-    say: (f) => `按日志，料盘 ${f['reel']} 已用完。其批次和车间寿命在服务器上，本平板上已没有。`,
-    act: '在“追溯”中向服务器查询。须由班长决定。',
+    say: (f) => `按日志，料盘 ${f['reel']} 或其中一部分早已用完。本平板无法得知它在袋外放了多久。`,
+    act: '在“追溯”中查其批次。须由班长决定。',
   },
   'floor-life-short': {
     title: '车间寿命先于料盘结束',

@@ -1,5 +1,6 @@
 // A counter's file against the reels that the log knows: which counts can be taken over, and why others cannot.
 
+import { reelOf } from '../../../../../shared/floor/gone-reels.ts';
 import type { DraftEntry } from '../../../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../../../shared/floor/state.ts';
 import type { ReelRow } from '../../../../../shared/sheet/reel-counts.ts';
@@ -16,7 +17,7 @@ export interface CountedRow extends ReelRow {
 }
 
 function stateOf(floor: FloorState, row: ReelRow): CountState {
-  const reel = floor.reels.get(row.reel);
+  const reel = reelOf(floor, row.reel);
   if (reel === undefined) return 'unknown';
   // On the line panels are built from it meanwhile: only a count there says which panel it was.
   if (reel.at !== null) return 'loaded';
@@ -32,7 +33,7 @@ export function countedRows(floor: FloorState, rows: readonly ReelRow[]): readon
   const all = rows.map((row) => ({
     ...row,
     is: stateOf(floor, row),
-    before: floor.reels.get(row.reel)?.count ?? null,
+    before: reelOf(floor, row.reel)?.count ?? null,
   }));
   return countStates.flatMap((state) => all.filter(({ is }) => is === state));
 }
@@ -40,7 +41,7 @@ export function countedRows(floor: FloorState, rows: readonly ReelRow[]): readon
 /** The entries that take the counts over: each reel as counted by a machine. A counter's own error is not told by its file: none is claimed. */
 export function countEntries(floor: FloorState, rows: readonly CountedRow[]): readonly DraftEntry[] {
   return rows.flatMap(({ is, reel, count }): readonly DraftEntry[] => {
-    const known = floor.reels.get(reel);
+    const known = reelOf(floor, reel);
     if (is !== 'counted' || known === undefined) return [];
     const { part, lot } = known;
     const facts = { line: null, slot: null, reel, part, lot, panels: 0 };

@@ -5,6 +5,7 @@ import { loadedFeeders } from '../../../../../shared/changeover/loaded.ts';
 import type { BlockFacts } from '../../../../../shared/floor/blocks.ts';
 import { isUnderBlock } from '../../../../../shared/floor/blocks.ts';
 import { siteRules } from '../../../../../shared/floor/fold-labels.ts';
+import { reelOf } from '../../../../../shared/floor/gone-reels.ts';
 import { holdsBadge } from '../../../../../shared/floor/recognise.ts';
 import { ownIdOf } from '../../../../../shared/floor/reel-id.ts';
 import type { Feeder, FloorState } from '../../../../../shared/floor/state.ts';
@@ -36,7 +37,7 @@ export function readScan(floor: FloorState, line: string | null, scan: Scan): Sc
       expected: { parts: sitesParts, supplierParts: new Set(floor.approvals.keys()) },
     },
   );
-  const known = floor.reels.get(reading.reel ?? raw);
+  const known = reelOf(floor, reading.reel ?? raw);
   const isPart = sitesParts.has(raw);
   return {
     raw,
