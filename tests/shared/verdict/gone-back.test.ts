@@ -56,7 +56,7 @@ describe('a reel that was used up', () => {
     story.tell('material.blocked', { block: 'B1', ...names, reason: 'held back' });
     story.tell('run.started', started('r2'), { at: days(31) });
     expect(story.floor().reels.get('K1')).toMatchObject({ lot: 'L-K1', count: 0 });
-    story.tell('material.released', { block: 'B1', by: 'lea', checked: 'tablet', reason: 'cleared' });
+    story.tell('material.released', { block: 'B1', by: 'lea', reason: 'cleared' });
     story.tell('run.started', started('r3'), { at: days(32) });
     expect(story.floor().reels.has('K1')).toBe(false);
   });
