@@ -167,10 +167,8 @@ describe('a reel that was used up long ago', () => {
     expect(goneThings(story.floor(), ' K1 ')).toMatchObject([{ thing: { reel: 'K1' }, names: ['K1'] }]);
     expect(goneThings(story.floor(), 'K')).toEqual([]);
     story.tell('reel.put', { ...put, reel: 'K1' });
-    story.tell('reel.counted', {
-      ...{ line: null, slot: null, reel: 'K1', part: 'R-100', lot: null, panels: 0 },
-      ...{ quantity: 40, sd: 0, basis: 'one-by-one' },
-    });
+    const counted = { line: null, slot: null, reel: 'K1', part: 'R-100', lot: null, panels: 0 } as const;
+    story.tell('reel.counted', { ...counted, quantity: 40, sd: 0, basis: 'one-by-one' });
     const floor = story.floor();
     const wanted = wantedOn(floor, 'brook-top-a', 'M1-F-001');
     const at = { line: 'L1', setup: 'brook-top-a', nowMs: startMs + days(32) * 1000 };
@@ -188,15 +186,11 @@ describe('a reel that was used up long ago', () => {
       reelLife(story.floor(), reel, { line: 'L1', part, nowMs: startMs + at * 1000 });
     expect(lifeAt(days(32), 'K9')).toMatchObject({ leftSeconds: 168 * 3600, isOpened: false });
     expect(lifeAt(days(32), 'K1')).toMatchObject({ leftSeconds: 0, expiresMs: null, isOpened: true });
-    const airOf = (at: number, air: 'bake' | 'floor') =>
-      story.tell(
-        'reel.aired',
-        {
-          ...{ ...label, msl: '3', via: 'typed', reel: 'K1', air, humidity: null },
-          ...{ celsius: air === 'bake' ? 125 : null, from: new Date(startMs + at * 1000).toISOString() },
-        },
-        { at },
-      );
+    const facts = { ...label, msl: '3', via: 'typed', reel: 'K1', humidity: null } as const;
+    const airOf = (at: number, air: 'bake' | 'floor') => {
+      const from = new Date(startMs + at * 1000).toISOString();
+      story.tell('reel.aired', { ...facts, air, celsius: air === 'bake' ? 125 : null, from }, { at });
+    };
     airOf(days(33), 'bake');
     airOf(days(60), 'floor');
     expect(lifeAt(days(60), 'K1')?.leftSeconds).toBe(168 * 3600);
@@ -259,10 +253,11 @@ describe('entries that come late', () => {
         (turns, order) => {
           // Some acts a day, and runs that start in between for a third of a year.
           const told = turns.map(({ at, act }) => ({ ...act, at: 100 + days(at) }));
-          const runs = [0, 10, 35, 45, 70, 90, 125].map((at, run) => ({
-            ...({ is: 'run', tablet: run % 2 === 0 ? 'T1' : 'T2', slot: 'M1-F-001', reel: null } as const),
-            ...{ at: 90 + days(at), which: 0 },
-          }));
+          const start = { is: 'run', slot: 'M1-F-001', reel: null, which: 0 } as const;
+          const runs = [0, 10, 35, 45, 70, 90, 125].map((at, run) => {
+            const tablet = run % 2 === 0 ? 'T1' : 'T2';
+            return { ...start, tablet, at: 90 + days(at) } as const;
+          });
           const { entries } = tell([...told, ...runs].sort((a, b) => a.at - b.at));
           const sorted = [...entries].sort(compareEntries);
           const whole = applyAll(emptyState(), sorted);

@@ -156,7 +156,13 @@ describe('a reel that was used up', () => {
     const held = story.tell('reel.verified', verified('M1-R-003', 'R-100', { reel: 'K1', verdict: 'held' }));
     const cleared = { line: 'L1', slot: 'M1-R-003', by: 'lea', checked: 'tablet', reason: 'seen' } as const;
     story.tell('hold.cleared', { of: idOf(held), ...cleared });
-    const asked = { line: 'L1', setup: 'brook-top-a', slot: 'M1-R-003', feeder: null, today: null } as const;
+    const asked = {
+      line: 'L1',
+      setup: 'brook-top-a',
+      slot: 'M1-R-003',
+      feeder: null,
+      today: '2026-04-03',
+    } as const;
     const answerOf = (act: VerifyAct) =>
       verifyReel(story.floor(), { ...asked, act, reel: inHand(story.floor(), 'K1') }).reasons;
     expect(story.floor().reels.get('K1')?.at?.slot).toBe('M1-R-003');

@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { forgetReels, GONE_AFTER_MS } from '../../../../../shared/floor/gone-reels.ts';
 import { comparePlaces } from '../../../../../shared/floor/place-order.ts';
 import { findSteps, placeSteps, type ReelFilter } from '../../../../../src/app/screens/stock/found-reels.ts';
 import { beginStory, type Story } from '../../../../shared/floor/story.ts';
@@ -107,4 +108,20 @@ test('places stand in the same order as on every list that is walked along, long
   expect(toTheEnd(placeSteps(story.floor())).map(({ place }) => place)).toEqual(
     [...places].sort(comparePlaces),
   );
+});
+
+test('one that was used up long ago is found by its whole id, among all, and stands nowhere else', () => {
+  const story = beginStory();
+  put(story, 'K-1', 'P-1');
+  put(story, 'K-10', 'P-1');
+  const counted = { line: null, slot: null, reel: 'K-1', part: 'P-1', lot: null, panels: 0 };
+  story.tell('reel.counted', { ...counted, quantity: 0, sd: 0, basis: 'typed' });
+  const floor = story.floor();
+  for (const nowMs of [0, GONE_AFTER_MS]) forgetReels(floor, nowMs);
+  const find = (query: string, filter: ReelFilter = 'all') =>
+    toTheEnd(findSteps(floor, { query, filter, most: 10 }));
+  const names = (query: string) => find(query).shown.map(({ reel }) => reel);
+  expect([names('K-1'), names('K-'), names('K-2')]).toEqual([['K-1', 'K-10'], ['K-10'], []]);
+  expect([find('K-1').count, find('K-1', 'store').count]).toEqual([2, 1]);
+  expect(find('K-1').shown[0]).toMatchObject({ count: 0, gone: true });
 });

@@ -1,6 +1,7 @@
 // The plant's list of parts as the page takes it in: an empty cell changes nothing, makers are added, each entry stays small enough to be sent.
 
 import { describe, expect, test } from 'vitest';
+import { forgetReels, GONE_AFTER_MS } from '../../../../../../shared/floor/gone-reels.ts';
 import type { PayloadOf } from '../../../../../../shared/floor/kinds.ts';
 import type { Json } from '../../../../../../shared/log/entry.ts';
 import { canonicalText } from '../../../../../../shared/log/seal.ts';
@@ -218,4 +219,18 @@ test('of a counter’s file only known reels off the line are counted, and each 
   ]);
   for (const { kind, payload } of countEntries(story.floor(), rows)) story.tell(kind, payload as never);
   expect(story.floor().reels.get('K-1')).toMatchObject({ count: 4800, basis: 'machine', place: 'A1' });
+});
+
+test('a count of a reel that was used up long ago is taken over as of one that the log knows', () => {
+  const story = beginStory();
+  tellPlant(story);
+  const facts = { part: 'R-100', supplierPart: null, lot: null, dateCode: null, via: 'typed' } as const;
+  story.tell('reel.put', { ...facts, reel: 'K-1', quantity: 0, place: 'A' });
+  const floor = story.floor();
+  for (const nowMs of [0, GONE_AFTER_MS]) forgetReels(floor, nowMs);
+  const rows = countedRows(floor, [{ row: 2, reel: 'K-1', count: 40, part: 'R-100', lot: '' }]);
+  expect(rows).toMatchObject([{ is: 'counted', before: 0 }]);
+  expect(countEntries(floor, rows)).toMatchObject([
+    { kind: 'reel.counted', payload: { reel: 'K-1', quantity: 40 } },
+  ]);
 });
