@@ -83,20 +83,7 @@ function forget(state: FloorState, reel: string): void {
 function namedElsewhere(state: FloorState): ReadonlySet<string> {
   const { slots, takenOff, conflicts, mended, holds, carts, loose, ready, madeOf, findings, blocks } = state;
   const texts = new Set<string>(madeOf.keys());
-  for (const map of [
-    slots,
-    takenOff,
-    conflicts,
-    mended,
-    holds,
-    carts,
-    loose,
-    ready,
-    madeOf,
-    findings,
-    blocks,
-  ])
-    for (const value of map.values()) addTexts(value, texts);
+  addTexts([slots, takenOff, conflicts, mended, holds, carts, loose, ready, madeOf, findings, blocks], texts);
   return texts;
 }
 

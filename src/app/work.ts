@@ -10,8 +10,7 @@ import { type Alarm, createAlarm } from './device/alarm.ts';
 import { later } from './device/later.ts';
 import { type Offline, startOffline } from './device/offline.ts';
 import { isQuiet } from './device/quiet.ts';
-import { createSpeaker, type Speaker } from './device/speech.ts';
-import { type Awake, keepAwake } from './device/wake.ts';
+import type { Awake } from './device/wake.ts';
 import { followMessages } from './follow-messages.ts';
 import { tellMoves } from './line-in-hand.ts';
 import { type LineBeside, watchBeside } from './outlook/beside.ts';
@@ -37,7 +36,6 @@ export interface Work {
   readonly beside: ReadonlySignal<readonly LineBeside[]>;
   readonly alarm: Alarm;
   readonly offline: Offline;
-  readonly speaker: Speaker;
   /** How it stands with keeping the screen on. */
   readonly awake: ReadonlySignal<Awake>;
   /** Warnings of other lines that nobody answers, where somebody leads here. */
@@ -92,7 +90,6 @@ export function startWork(app: App): Work {
   followMessages(app);
   tellMoves(app);
   soundAtSignIn(app, alarm);
-  const speaker = createSpeaker();
   void keepDesk(app, desk);
   // The first scan must not wait for its judge.
   later(() => {
@@ -110,25 +107,28 @@ export function startWork(app: App): Work {
   const watch = startWatch(app, memory);
   const beside = watchBeside(app, memory);
   const unanswered = signal<readonly Unanswered[]>([]);
-  callOnceItStands(app, { watch, beside, alarm, unanswered });
-  // Whoever works here, a line that runs, and screens that hang where people look up to them.
-  const awake = keepAwake(() => {
-    const { wall, exit } = app.preferences.value;
-    const isWatched =
-      app.isScreen || wall || exit || place.value.screen === 'wall' || app.beside.value.length > 0;
-    return isWatched || app.person.value !== null || watch.outlook.value !== null;
-  });
-  return { desk, alarm, offline, watch, beside, speaker, awake, unanswered };
+  const awake = signal<Awake>('free');
+  beginOnceItStands(app, { watch, beside, alarm, unanswered, awake });
+  return { desk, alarm, offline, watch, beside, awake, unanswered };
 }
 
-/** What is heard beside this line's run-outs and blocked reels: nobody is late for it by the moment in which it is fetched. */
-function callOnceItStands(
+/** True where the screen is to stay on: for whoever works here, a line that runs, and screens that hang where people look up to them. */
+function isLookedAt(app: App, watch: Watch): boolean {
+  const { wall, exit } = app.preferences.value;
+  const isWatched =
+    app.isScreen || wall || exit || place.value.screen === 'wall' || app.beside.value.length > 0;
+  return isWatched || app.person.value !== null || watch.outlook.value !== null;
+}
+
+/** What is heard beside this line's run-outs and blocked reels, and what keeps the screen on: nobody is late for it by the moment in which it is fetched. */
+function beginOnceItStands(
   app: App,
   to: {
     readonly watch: Watch;
     readonly beside: ReadonlySignal<readonly LineBeside[]>;
     readonly alarm: Alarm;
     readonly unanswered: Signal<readonly Unanswered[]>;
+    readonly awake: Signal<Awake>;
   },
 ): void {
   later(() => {
@@ -136,13 +136,15 @@ function callOnceItStands(
       import('./outlook/other-calls.ts'),
       import('./outlook/unanswered-call.ts'),
       import('./outlook/push-call.ts'),
+      import('./device/wake.ts'),
     ]).then(
-      ([{ callForOthers }, { callForUnanswered }, { callByPush }]) => {
+      ([{ callForOthers }, { callForUnanswered }, { callByPush }, { keepAwake }]) => {
         callForOthers(app, to, to.alarm);
         callForUnanswered(app, to.alarm, to.unanswered);
         callByPush(app);
+        keepAwake(to.awake, () => isLookedAt(app, to.watch));
       },
-      () => setTimeout(() => callOnceItStands(app, to), ASK_AGAIN_MS), // out of reach
+      () => setTimeout(() => beginOnceItStands(app, to), ASK_AGAIN_MS), // out of reach
     );
   });
 }

@@ -130,9 +130,9 @@ function SilentStation() {
 }
 
 /** Verdicts are said aloud once the words for them are here; until then, and without, the screen carries them. */
-function speakLater(app: App, { desk, speaker }: Work): void {
+function speakLater(app: App, { desk }: Work): void {
   withWords(import('./spoken-verdict.ts')).then(
-    ({ speakVerdicts }) => speakVerdicts(app, desk, speaker),
+    ({ speakVerdicts }) => speakVerdicts(app, desk),
     () => undefined,
   );
 }

@@ -1,6 +1,6 @@
 // Clocks put right (see righted.ts) in an open store: the chain goes on in its new life, and all is folded anew.
 
-import { chainId, clockMsMost } from '../../../shared/log/entry.ts';
+import { chainId } from '../../../shared/log/entry.ts';
 import { snapshotKey } from './database.ts';
 import type { Identity } from './identity.ts';
 import { loadReplica } from './load.ts';
@@ -25,11 +25,6 @@ const boundsOf = ({ identity, options }: StoreState): Pick<Right, 'nowMs' | 'wal
   wallMs: options.clock.nowMs(),
   acked: { [chainId(identity)]: Number.MAX_SAFE_INTEGER - 1 }, // the head alone tells: not the whole chain is read
 });
-
-/** True where something is out of all bounds: it stands last in the folding order, so that no start has to look for it in the log. */
-export function isOutOfBounds({ replica }: StoreState): boolean {
-  return (replica.position?.hlc.ms ?? 0) > clockMsMost;
-}
 
 /** Puts right what is out of all bounds. */
 export async function putBoundsRight(state: StoreState): Promise<void> {

@@ -1,6 +1,7 @@
 // A store whose databases are open: listens to the other windows, reads the log, and folds and writes from then on. Apart from the opening
 // (`store.ts`), which the page's first file does while this one is fetched.
 
+import { clockMsMost } from '../../../shared/log/entry.ts';
 import { offerBootstrap, takeBootstrap } from './bootstrap-exchange.ts';
 import { orderIndex, orderKey, StoreError, storeFault } from './database.ts';
 import { openingDraft } from './drafts.ts';
@@ -14,7 +15,6 @@ import {
   tellFault,
 } from './opening.ts';
 import type { Preferences } from './preferences.ts';
-import { beginNewLife, isOutOfBounds, putBoundsRight, putRight } from './put-right.ts';
 import { keepSoon } from './snapshots.ts';
 import {
   foldAsKept,
@@ -55,9 +55,23 @@ export async function startStore(databases: OpenDatabases, options: StoreOptions
     const { appVersion, tabletName } = options;
     const wish = await openingDraft(state.identity, { appVersion, tabletName, lost });
     await append(state, [wish], null);
-  } else if (isOutOfBounds(state)) await putBoundsRight(state);
+  } else if (isOutOfBounds(state)) {
+    const { putBoundsRight } = await import('./put-right.ts');
+    await putBoundsRight(state);
+  }
   checkWhereWhole(state);
   return storeOf(state, await databases.preferences);
+}
+
+/** True where something is out of all bounds: it stands last in the folding order, so that no start has to look for it in the log. */
+function isOutOfBounds({ replica }: StoreState): boolean {
+  return (replica.position?.hlc.ms ?? 0) > clockMsMost;
+}
+
+/** What puts clocks right is asked for seldom, and fetched then, with what it fetches itself. */
+async function toPutRight(): Promise<typeof import('./put-right.ts')> {
+  const [asked] = await Promise.all([import('./put-right.ts'), import('./righted.ts')]);
+  return asked;
 }
 
 function storeOf(state: StoreState, preferences: Preferences): Store {
@@ -87,12 +101,12 @@ function storeOf(state: StoreState, preferences: Preferences): Store {
       });
     },
     rightClocks: async ({ nowMs, offMs, acked }) => {
-      await import('./righted.ts'); // as above
+      const { putRight } = await toPutRight(); // as above
       return guarded(state, () => putRight(state, { nowMs, wallMs: nowMs - offMs, acked }));
     },
     beginNewLife: async ({ epoch }) => {
       if (epoch !== state.identity.epoch) return false;
-      await import('./righted.ts'); // as above
+      const { beginNewLife } = await toPutRight(); // as above
       await guarded(state, () => beginNewLife(state));
       return true;
     },

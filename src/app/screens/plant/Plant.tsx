@@ -75,9 +75,9 @@ const pages: readonly { readonly name: PageName; readonly icon: IconName; readon
 const ofTheTablet: readonly PageName[] = ['begin', 'this', 'scanner', 'stations', 'server', 'tablet'];
 
 /** What the tablet itself can do. */
-type PlantProps = Pick<Work, 'offline' | 'alarm' | 'speaker' | 'awake'>;
+type PlantProps = Pick<Work, 'offline' | 'alarm' | 'awake'>;
 
-export function Plant({ offline, alarm, speaker, awake }: PlantProps) {
+export function Plant({ offline, alarm, awake }: PlantProps) {
   const app = useApp();
   const wanted = place.value.rest[0];
   const here = pages.filter(({ name }) => app.practice === null || !ofTheTablet.includes(name));
@@ -96,7 +96,7 @@ export function Plant({ offline, alarm, speaker, awake }: PlantProps) {
       </div>
     );
   }
-  return <Page key={page.name} page={page} {...{ offline, alarm, speaker, awake }} />;
+  return <Page key={page.name} page={page} {...{ offline, alarm, awake }} />;
 }
 
 function Tile({ page }: { readonly page: (typeof pages)[number] }) {

@@ -1,12 +1,12 @@
 // This tablet's own business: name, language, theme, sound, storage, offline copy.
 
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../app.ts';
 import type { Alarm } from '../../device/alarm.ts';
 import { engineLacks } from '../../device/lacks.ts';
 import type { Offline } from '../../device/offline.ts';
 import type { QuietHours } from '../../device/quiet.ts';
-import type { Speaker } from '../../device/speech.ts';
+import { createSpeaker } from '../../device/speech.ts';
 import { askToKeep, readStorage, roomLeft, type StorageHealth } from '../../device/storage.ts';
 import type { Awake } from '../../device/wake.ts';
 import { serveLines, standAt } from '../../line-in-hand.ts';
@@ -25,12 +25,7 @@ import { PushNotes } from './PushNotes.tsx';
 
 const MEGABYTE = 1_048_576;
 
-export function ThisTablet({
-  offline,
-  alarm,
-  speaker,
-  awake,
-}: Pick<Work, 'offline' | 'alarm' | 'speaker' | 'awake'>) {
+export function ThisTablet({ offline, alarm, awake }: Pick<Work, 'offline' | 'alarm' | 'awake'>) {
   return (
     <div class="form card">
       <Name />
@@ -41,7 +36,7 @@ export function ThisTablet({
       <Hands />
       <Sound alarm={alarm} />
       <Quiet />
-      <Spoken speaker={speaker} />
+      <Spoken />
       <Screen awake={awake.value} />
       <Lacks />
       <PushNotes />
@@ -242,8 +237,9 @@ function Quiet() {
 }
 
 /** Verdicts aloud, where the tablet has a voice of its own. */
-function Spoken({ speaker }: { readonly speaker: Speaker }) {
+function Spoken() {
   const app = useApp();
+  const speaker = useMemo(() => createSpeaker(), []);
   const { preferences } = app;
   const words = say(plantWords).tablet;
   const language = wishedLanguage(app);
