@@ -79,13 +79,16 @@ function compare(thin: FloorState, whole: FloorState, names: readonly (string | 
         const told = verifyReel(whole, { ...question, reel: inHand(whole, reel) });
         // What stands on its slot was let there by a lead: a sweep asks no more of it, as far as its label does not tell its last day.
         const isPassed = act === 'sweep' && reel !== null && isLongGone(thin, reel);
-        const but = (of: typeof told) => of.reasons.filter(({ code }) => code !== 'expired');
+        // Nor does a tablet know that a block of its lot of before is on what hands joined it into: the trace does.
+        const but = (of: typeof told) =>
+          of.reasons.filter(({ code }) => code !== 'expired' && code !== 'reel-blocked');
         if (isPassed) expect(but(answer)).toEqual(but(told));
         else expect(answer).toEqual(told);
       }
     }
     const asNamed = { reel, lot: null, part: null };
-    expect(blockOn(thin, asNamed)).toBe(blockOn(whole, asNamed));
+    if (reel === null || !isLongGone(thin, reel))
+      expect(blockOn(thin, asNamed)).toBe(blockOn(whole, asNamed));
   }
   return asked;
 }
