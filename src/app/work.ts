@@ -12,7 +12,7 @@ import { later } from './device/later.ts';
 import { type Offline, startOffline } from './device/offline.ts';
 import { isQuiet } from './device/quiet.ts';
 import { createSpeaker, type Speaker } from './device/speech.ts';
-import { type Awake, keepAwake } from './device/wake.ts';
+import type { Awake } from './device/wake.ts';
 import { followMessages } from './follow-messages.ts';
 import { tellMoves } from './line-in-hand.ts';
 import { type LineBeside, watchBeside } from './outlook/beside.ts';
@@ -113,18 +113,12 @@ export function startWork(app: App): Work {
   const watch = startWatch(app, memory);
   const beside = watchBeside(app, memory);
   const unanswered = signal<readonly Unanswered[]>([]);
-  callOnceItStands(app, { watch, beside, alarm, unanswered });
-  // Whoever works here, a line that runs, and screens that hang where people look up to them.
-  const awake = keepAwake(() => {
-    const { wall, exit } = app.preferences.value;
-    const isWatched =
-      app.isScreen || wall || exit || place.value.screen === 'wall' || app.beside.value.length > 0;
-    return isWatched || app.person.value !== null || watch.outlook.value !== null;
-  });
+  const awake = signal<Awake>('free');
+  callOnceItStands(app, { watch, beside, alarm, unanswered, awake });
   return { desk, alarm, offline, watch, beside, speaker, awake, unanswered };
 }
 
-/** What is heard beside this line's run-outs and blocked reels: nobody is late for it by the moment in which it is fetched. */
+/** What is heard beside this line's run-outs and blocked reels, and what keeps the screen on: nobody is late for it by the moment in which it is fetched. */
 function callOnceItStands(
   app: App,
   to: {
@@ -132,6 +126,7 @@ function callOnceItStands(
     readonly beside: ReadonlySignal<readonly LineBeside[]>;
     readonly alarm: Alarm;
     readonly unanswered: Signal<readonly Unanswered[]>;
+    readonly awake: Signal<Awake>;
   },
 ): void {
   later(() => {
@@ -139,11 +134,19 @@ function callOnceItStands(
       import('./outlook/other-calls.ts'),
       import('./outlook/unanswered-call.ts'),
       import('./outlook/push-call.ts'),
+      import('./device/wake.ts'),
     ]).then(
-      ([{ callForOthers }, { callForUnanswered }, { callByPush }]) => {
+      ([{ callForOthers }, { callForUnanswered }, { callByPush }, { keepAwake }]) => {
         callForOthers(app, to, to.alarm);
         callForUnanswered(app, to.alarm, to.unanswered);
         callByPush(app);
+        // Whoever works here, a line that runs, and screens that hang where people look up to them.
+        keepAwake(to.awake, () => {
+          const { wall, exit } = app.preferences.value;
+          const isWatched =
+            app.isScreen || wall || exit || place.value.screen === 'wall' || app.beside.value.length > 0;
+          return isWatched || app.person.value !== null || to.watch.outlook.value !== null;
+        });
       },
       () => setTimeout(() => callOnceItStands(app, to), ASK_AGAIN_MS), // out of reach
     );

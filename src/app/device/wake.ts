@@ -1,15 +1,17 @@
 // Keeps the screen on while somebody works with the tablet: a warning on a dark screen is seen by nobody. A browser may refuse, or let go
 // by itself when the page is hidden; how it stands is told, not assumed.
 
-import { effect, type ReadonlySignal, signal } from '@preact/signals';
+import { effect, type Signal } from '@preact/signals';
 
 /** How it stands: held; not wanted now; wanted and refused (a low battery, a setting); or not known to this browser. */
 export type Awake = 'held' | 'free' | 'refused' | 'unsupported';
 
-/** Keeps the screen on while `isWanted` says so; it reads signals. */
-export function keepAwake(isWanted: () => boolean): ReadonlySignal<Awake> {
-  const state = signal<Awake>('wakeLock' in navigator ? 'free' : 'unsupported');
-  if (state.value === 'unsupported') return state;
+/** Keeps the screen on while `isWanted` says so, which reads signals; tells `state`, free until then. */
+export function keepAwake(state: Signal<Awake>, isWanted: () => boolean): void {
+  if (!('wakeLock' in navigator)) {
+    state.value = 'unsupported';
+    return;
+  }
   let lock: WakeLockSentinel | null = null;
   let wanted = false;
   let isAsking = false;
@@ -42,5 +44,4 @@ export function keepAwake(isWanted: () => boolean): ReadonlySignal<Awake> {
     void follow();
   });
   document.addEventListener('visibilitychange', () => void follow());
-  return state;
 }
