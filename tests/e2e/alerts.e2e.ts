@@ -91,7 +91,7 @@ describe('a late warning', () => {
     await pass(page, 200_000);
     const told = page.getByTestId('unanswered');
     await told.waitFor();
-    expect(await told.textContent()).toContain('Line 2');
+    await expect.poll(() => told.textContent()).toContain('Line 2');
     await steady(page);
     await look(page, { where: 'unanswered elsewhere' });
     const before = (await ownEntries(page, 'warning.acknowledged')).length;

@@ -65,12 +65,14 @@ describe('the camera passed over a shelf', () => {
     await tap(page, 'Find with the camera');
     const view = page.getByTestId('find');
     await view.getByText('Wanted: 1 · do not use: 1 · read: 12').waitFor({ timeout: 120_000 });
-    expect(await page.getByTestId('found-wanted').textContent()).toContain('to M2-F-023');
-    expect(await page.getByTestId('found-wanted').textContent()).toContain(id(2));
-    expect(await page.getByTestId('found-barred').textContent()).toContain(id(7));
+    await expect.poll(() => page.getByTestId('found-wanted').textContent()).toContain('to M2-F-023');
+    await expect.poll(() => page.getByTestId('found-wanted').textContent()).toContain(id(2));
+    await expect.poll(() => page.getByTestId('found-barred').textContent()).toContain(id(7));
     // On the picture too: a shape and a word each.
     await view.locator('.find-tag.is-wanted text').first().waitFor({ state: 'attached' });
-    expect(await view.locator('.find-tag.is-wanted text').first().textContent()).toBe('to M2-F-023');
+    await expect
+      .poll(() => view.locator('.find-tag.is-wanted text').first().textContent())
+      .toBe('to M2-F-023');
     await view.locator('.find-outline.is-barred').first().waitFor({ state: 'attached' });
     await look(page, { where: 'find' });
     await tap(page, 'Close camera');

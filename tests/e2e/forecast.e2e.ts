@@ -53,7 +53,7 @@ describe('walks', () => {
       await openWalks(page);
       const before = await page.getByTestId('walk-2').locator('.stops').textContent();
       for (const _ of [1, 2]) await lookAgain(page);
-      expect(await page.getByTestId('walk-2').locator('.stops').textContent()).toBe(before);
+      await expect.poll(() => page.getByTestId('walk-2').locator('.stops').textContent()).toBe(before);
       await page.getByTestId('crew-2').click();
       await expect.poll(() => page.getByTestId('walk-1').textContent()).toMatch(/Person [12]/);
       const crewed = await ownEntries(page, 'line.crewed');

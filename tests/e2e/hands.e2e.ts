@@ -27,7 +27,9 @@ async function choose(page: Page, ...testIds: readonly string[]): Promise<void> 
   for (const testId of testIds) {
     await page.getByTestId(testId).click();
     await drawn(page);
-    expect(await page.getByTestId(testId).getAttribute('aria-pressed'), testId).toBe('true');
+    await expect
+      .poll(() => page.getByTestId(testId).getAttribute('aria-pressed'), { message: testId })
+      .toBe('true');
   }
 }
 
@@ -103,7 +105,7 @@ it('stays as it was set when the app is opened again', () =>
     await choose(page, 'gloves-on', 'hand-left');
     await page.reload();
     await page.getByTestId('gloves-on').waitFor();
-    expect(await page.getByTestId('gloves-on').getAttribute('aria-pressed')).toBe('true');
+    await expect.poll(() => page.getByTestId('gloves-on').getAttribute('aria-pressed')).toBe('true');
     expect(
       await page.evaluate(() => [
         document.documentElement.hasAttribute('data-gloves'),

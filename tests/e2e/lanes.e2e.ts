@@ -141,12 +141,12 @@ it('builds two products at once from the same slots', { timeout: 600_000 }, asyn
   await page.getByTestId('bank-first-1').fill('M1-F-001');
   await page.getByTestId('bank-last-1').fill('M1-F-010');
   await press(page, 'line-add-lane');
-  expect(await page.getByTestId('line-name').inputValue()).toBe(one.name);
-  expect(await page.getByTestId('lane-name-2').inputValue()).toBe(two.name);
+  await expect.poll(() => page.getByTestId('line-name').inputValue()).toBe(one.name);
+  await expect.poll(() => page.getByTestId('lane-name-2').inputValue()).toBe(two.name);
   await look(page, { where: 'a line of two lanes' });
   await press(page, 'line-save');
   await page.getByTestId('line-L1').waitFor();
-  expect(await page.getByTestId('lane-L1~lane2').textContent()).toBe(two.name);
+  await expect.poll(() => page.getByTestId('lane-L1~lane2').textContent()).toBe(two.name);
   await look(page, { where: 'the lines, one with two lanes' });
 
   for (const lane of lanes) await importSetup(page, lane);
@@ -179,7 +179,7 @@ it('builds two products at once from the same slots', { timeout: 600_000 }, asyn
   // A wrong reel is refused on either lane; a right one is spliced for both, whichever asked.
   await takeInHand(page, two);
   await page.getByTestId(`open-${SHARED}`).click();
-  expect(await page.getByTestId('for-lanes').textContent()).toContain('Line 1, lane 1');
+  await expect.poll(() => page.getByTestId('for-lanes').textContent()).toContain('Line 1, lane 1');
   await look(page, { where: 'a slot that both lanes take from' });
   await page.getByTestId('slot-close').click();
   await steady(page);
@@ -199,7 +199,7 @@ it('builds two products at once from the same slots', { timeout: 600_000 }, asyn
   const places = page.getByTestId('trace-places');
   for (const { name, product } of lanes) {
     await expect.poll(() => places.textContent()).toContain(product);
-    expect(await places.textContent()).toContain(name);
+    await expect.poll(() => places.textContent()).toContain(name);
   }
   await look(page, { where: 'the trace of a reel that fed both lanes' });
 

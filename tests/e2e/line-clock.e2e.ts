@@ -84,13 +84,15 @@ describe('where nobody counts', () => {
       const before = await soonest(page);
       await move(page, 'test-passed', 25 * minuteMs);
       await quiet(page).waitFor();
-      expect(await quiet(page).textContent()).toMatch(/No panel counted since \d\d:\d\d, for 25 min/);
+      await expect
+        .poll(() => quiet(page).textContent())
+        .toMatch(/No panel counted since \d\d:\d\d, for 25 min/);
       const row = page.getByTestId(`row-${before.slot}`);
-      expect(await row.locator('.due').textContent()).toContain(before.clock);
-      expect(await row.locator('.due').textContent()).toContain('if it kept its pace');
-      expect(await page.getByTestId('line-summary').textContent()).toMatch(
-        /\d\d:\d\d, in .*, if it kept its pace/,
-      );
+      await expect.poll(() => row.locator('.due').textContent()).toContain(before.clock);
+      await expect.poll(() => row.locator('.due').textContent()).toContain('if it kept its pace');
+      await expect
+        .poll(() => page.getByTestId('line-summary').textContent())
+        .toMatch(/\d\d:\d\d, in .*, if it kept its pace/);
       await page.getByTestId('walks-open').click();
       await page.getByTestId('walks').waitFor();
       for (const walk of await page.locator('.walks ol > li').allTextContents())
@@ -98,7 +100,7 @@ describe('where nobody counts', () => {
       await page.getByTestId('walks-close').click();
       // Warnings come all the same, and say what they rest on.
       await page.getByTestId('warning').waitFor();
-      expect(await page.getByTestId('warning').textContent()).toContain('if it kept its pace');
+      await expect.poll(() => page.getByTestId('warning').textContent()).toContain('if it kept its pace');
       await page.getByTestId('plus-one').click();
       await quiet(page).waitFor({ state: 'detached' });
       expect(await row.locator('.due').textContent()).not.toContain('if it kept its pace');
@@ -118,9 +120,9 @@ describe('where nobody counts', () => {
       await move(page, 'test-passed', 20 * minuteMs);
       await quiet(page).waitFor();
       await page.getByTestId('run-stop').click();
-      expect(await page.getByTestId('stood-last').textContent()).toMatch(
-        /^\d\d:\d\d, the last panel, \d\d min ago$/,
-      );
+      await expect
+        .poll(() => page.getByTestId('stood-last').textContent())
+        .toMatch(/^\d\d:\d\d, the last panel, \d\d min ago$/);
       await page.getByTestId('stop-jam').click();
       await expect
         .poll(() => page.getByTestId('stopped').textContent())
@@ -168,10 +170,10 @@ describe('a clock set wrong', () => {
       await move(page, 'test-off', -60 * minuteMs);
       const told = page.getByTestId('clock-slip');
       await told.waitFor();
-      expect(await told.textContent()).toMatch(
-        /This tablet’s clock went back 1\u00a0h\u00a000 at \d\d:\d\d: correct it\./,
-      );
-      expect(await page.getByTestId('warning').locator('b').textContent()).toBe(slot);
+      await expect
+        .poll(() => told.textContent())
+        .toMatch(/This tablet’s clock went back 1\u00a0h\u00a000 at \d\d:\d\d: correct it\./);
+      await expect.poll(() => page.getByTestId('warning').locator('b').textContent()).toBe(slot);
       expect((await soonest(page)).clock).toBe(before.clock);
       // What is written says what the clock said, and comes after all that was known. Half an hour untouched, nobody is signed in.
       await signIn(page, 'BADGE-2201');
@@ -179,7 +181,7 @@ describe('a clock set wrong', () => {
       await quiet(page).waitFor({ state: 'detached' });
       await page.reload();
       await told.waitFor();
-      expect(await told.textContent()).toContain('behind the newest entry');
+      await expect.poll(() => told.textContent()).toContain('behind the newest entry');
       await move(page, 'test-off', 60 * minuteMs);
       await told.waitFor({ state: 'detached' });
     });
@@ -190,7 +192,7 @@ describe('a clock set wrong', () => {
       await goTo(page, 'line');
       await move(page, 'test-off', 9 * 60 * minuteMs);
       await page.getByTestId('clock-slip').waitFor();
-      expect(await page.getByTestId('clock-slip').textContent()).toContain('9\u00a0h\u00a000');
+      await expect.poll(() => page.getByTestId('clock-slip').textContent()).toContain('9\u00a0h\u00a000');
       await page.getByTestId('clock-right').click();
       await page.getByTestId('clock-slip').waitFor({ state: 'detached' });
     });

@@ -47,15 +47,15 @@ describe.each(sizes)('the line at $width × $height', ({ width, height, slots, h
           expect(row).toBeGreaterThanOrEqual(48);
           expect(row).toBeLessThanOrEqual(52);
         }
-        expect(await heightOf(page, '.topbar')).toBeLessThanOrEqual(header);
-        expect(await heightOf(page, '.dock')).toBeLessThanOrEqual(dock);
+        await expect.poll(() => heightOf(page, '.topbar')).toBeLessThanOrEqual(header);
+        await expect.poll(() => heightOf(page, '.dock')).toBeLessThanOrEqual(dock);
         const blue = page.locator('.button.act:not([aria-disabled=true])').filter({ visible: true });
         expect(await blue.evaluateAll((all) => all.map((each) => each.getAttribute('data-testid')))).toEqual([
           'warning-ack',
         ]);
-        expect(await coveredBy(page.getByTestId('warning-ack'))).toBeNull();
+        await expect.poll(() => coveredBy(page.getByTestId('warning-ack'))).toBeNull();
         // Said by the band, so not by a chip too.
-        expect(await page.getByTestId('warning').count()).toBe(1);
+        await expect.poll(() => page.getByTestId('warning').count()).toBe(1);
         await look(page, { where: `line at ${width}`, axe: true });
         // However far down one reads, the axis is at the top of what is read.
         await page.locator('main').evaluate((area) => area.scrollTo({ top: 600, behavior: 'instant' }));
@@ -91,7 +91,7 @@ describe.each(sizes)('the line at $width × $height', ({ width, height, slots, h
         expect(taken.map(({ payload, who }) => [payload['slot'], who])).toEqual([[slot, 'p-2201']]);
         await tapOn(page, page.getByTestId('slot-splice'));
         await sheet.waitFor({ state: 'detached' });
-        expect(await page.getByTestId('well-slot').textContent()).toContain(slot);
+        await expect.poll(() => page.getByTestId('well-slot').textContent()).toContain(slot);
       },
       { width, height },
     ));
@@ -105,9 +105,9 @@ describe.each(sizes)('the line at $width × $height', ({ width, height, slots, h
           await chip.waitFor();
           const box = await chip.boundingBox();
           expect(Math.min(box?.width ?? 0, box?.height ?? 0), screen).toBeGreaterThanOrEqual(48);
-          expect(await coveredBy(chip), screen).toBeNull();
-          expect(await heightOf(page, '.topbar'), screen).toBeLessThanOrEqual(header);
-          expect(await page.locator('.warned').textContent()).toMatch(/M\d-[FR]-\d{3}/);
+          await expect.poll(() => coveredBy(chip), { message: screen }).toBeNull();
+          await expect.poll(() => heightOf(page, '.topbar'), { message: screen }).toBeLessThanOrEqual(header);
+          await expect.poll(() => page.locator('.warned').textContent()).toMatch(/M\d-[FR]-\d{3}/);
           expect(await page.locator('.warned [role=button], .warned button').count(), screen).toBe(0);
           await tapOn(page, chip);
           await page.getByTestId('screen-line').waitFor();

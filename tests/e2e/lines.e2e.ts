@@ -50,9 +50,11 @@ describe('all lines', () => {
       const own = await page.locator('.topbar a.whereabouts').locator('b').textContent();
       expect(own).toBe('Line 2');
       await openLines(page);
-      expect(await page.locator('.line-row').count()).toBe(3);
+      await expect.poll(() => page.locator('.line-row').count()).toBe(3);
       for (const line of ['L2', 'L3', 'L4'])
-        expect(await page.getByTestId(`line-${line}`).locator('.rn b').textContent()).toMatch(/^\d+ \/ 720$/);
+        await expect
+          .poll(() => page.getByTestId(`line-${line}`).locator('.rn b').textContent())
+          .toMatch(/^\d+ \/ 720$/);
       await look(page, { where: 'all lines' });
       await steady(page);
       await page.getByTestId('line-L3').click();
@@ -61,7 +63,7 @@ describe('all lines', () => {
         .poll(() => page.locator('.topbar a.whereabouts').locator('b').textContent())
         .toBe('Line 3');
       await page.getByTestId('runbar').waitFor();
-      expect(await page.getByTestId('nav-line').getAttribute('aria-current')).toBe('page');
+      await expect.poll(() => page.getByTestId('nav-line').getAttribute('aria-current')).toBe('page');
     }));
 
   it('are as far as each line’s own screen says', () =>
@@ -99,6 +101,6 @@ describe('the wall screen', () => {
       await steady(page);
       await page.getByTestId('wall-leave').click();
       await page.getByTestId('screen-lines').waitFor();
-      expect(await page.getByTestId('sign-in').textContent()).toContain('Sign in');
+      await expect.poll(() => page.getByTestId('sign-in').textContent()).toContain('Sign in');
     }));
 });

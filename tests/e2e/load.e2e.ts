@@ -296,7 +296,7 @@ describe('a reel that a lead decides on', () => {
       await scanAll(page, 'M2-R-010', reelOf('12-0603-105H'));
       await goTo(page, 'load');
       const holds = page.getByTestId('holds');
-      expect(await holds.textContent()).toContain('M2-R-010');
+      await expect.poll(() => holds.textContent()).toContain('M2-R-010');
       await holds.getByRole('button').click();
       await page.getByTestId('badge').waitFor();
       await scan(page, 'BADGE-3302');

@@ -100,7 +100,7 @@ describe('the log on the screen', () => {
     await page.getByTestId('verdict-refused').click();
     await page.getByTestId('log-filters').click();
     await page.getByTestId('filter-slot').fill('m2-f-023');
-    expect(await page.getByTestId('filters-told').textContent()).toContain('Last 8 h · M2-F-023');
+    await expect.poll(() => page.getByTestId('filters-told').textContent()).toContain('Last 8 h · M2-F-023');
     // The verdict, and beside it what its floor life rested on.
     await expect
       .poll(async () => new Set(await kindsShown(page)))
@@ -196,12 +196,14 @@ describe('an export', () => {
     await openLog(other.page);
     await openExport(other.page);
     const button = other.page.getByTestId('export-csv');
-    expect(await button.getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => button.getAttribute('aria-disabled')).toBe('true');
     const described = await button.getAttribute('aria-describedby');
-    expect(await other.page.locator(`[id="${described}"]`).textContent()).toContain('Needs: Shift lead');
+    await expect
+      .poll(() => other.page.locator(`[id="${described}"]`).textContent())
+      .toContain('Needs: Shift lead');
     // Drawn once for all of them, and pointed at where one is pressed all the same.
     const told = other.page.getByTestId('told-once');
-    expect(await told.textContent()).toContain('Needs: Shift lead');
+    await expect.poll(() => told.textContent()).toContain('Needs: Shift lead');
     expect(await other.page.locator('dialog .why').count()).toBe(0);
     expect(await told.getAttribute('role')).toBeNull();
     let downloads = 0;
@@ -209,8 +211,8 @@ describe('an export', () => {
     await tap(button);
     await drawn(other.page);
     expect(downloads).toBe(0);
-    expect(await told.getAttribute('role')).toBe('alert');
-    expect(await told.textContent()).toContain('Needs: Shift lead');
+    await expect.poll(() => told.getAttribute('role')).toBe('alert');
+    await expect.poll(() => told.textContent()).toContain('Needs: Shift lead');
     expect(await ownEntries(other.page, 'log.exported')).toEqual([]);
     await other.putAway();
   });

@@ -70,6 +70,8 @@ it('a machine is heard, and what it says differently from the log stands beside 
   expect(text).toContain('the machine goes on with K2, the scans say nothing of it');
   expect(text).toContain('A machine sends for which no station is set');
   expect(text).toContain('L1.Oven');
-  expect(await page.getByTestId('what-to-type-at-machine').textContent()).toContain(`amqp://${at}`);
+  await expect
+    .poll(() => page.getByTestId('what-to-type-at-machine').textContent())
+    .toContain(`amqp://${at}`);
   await tablet.putAway();
 });

@@ -90,7 +90,9 @@ describe('a new tablet', () => {
     await expect.poll(() => page.getByTestId('log-behind').textContent()).toContain(words);
     await page.getByTestId('log-export').click();
     for (const button of ['export-csv', 'export-json', 'check-seals'])
-      expect(await page.getByTestId(button).getAttribute('aria-disabled'), button).toBe('true');
+      await expect
+        .poll(() => page.getByTestId(button).getAttribute('aria-disabled'), { message: button })
+        .toBe('true');
     letGo();
     await expect.poll(() => chip(page).getAttribute('data-behind'), { timeout: 60_000 }).toBe('no');
     await page.getByTestId('log-behind').waitFor({ state: 'detached' });

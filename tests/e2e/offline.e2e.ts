@@ -135,7 +135,9 @@ describe('without a network', () => {
     });
     expect(worker).toEqual({ installing: 'installing', active: undefined });
     await drawn(tablet.page);
-    expect(await tablet.page.getByTestId('offline').getAttribute('data-state')).toBe('getting-ready');
+    await expect
+      .poll(() => tablet.page.getByTestId('offline').getAttribute('data-state'))
+      .toBe('getting-ready');
     held.open();
     await untilReady(tablet.page);
     await tablet.putAway();
@@ -235,7 +237,7 @@ describe('a newer version', () => {
     await one.page.getByTestId('update').getByRole('button').click();
     await one.page.getByText('It waits until no task is open.').waitFor();
     expect(await versionOf(one.page)).toBe(first);
-    expect(await two.page.getByTestId('well-slot').textContent()).toContain('M2-F-023');
+    await expect.poll(() => two.page.getByTestId('well-slot').textContent()).toContain('M2-F-023');
 
     // A chunk that was never loaded still comes from the old version's own copy.
     await goTo(one.page, 'log');
@@ -277,9 +279,9 @@ describe('a newer version', () => {
     expect(version).toBe(2000);
     const fault = one.page.getByTestId('fault');
     await fault.waitFor();
-    expect(await fault.getAttribute('data-fault')).toBe('closed-by-newer');
-    expect(await fault.textContent()).toContain('A newer version is open in another window');
-    expect(await fault.textContent()).toContain('All that was accepted is safe');
+    await expect.poll(() => fault.getAttribute('data-fault')).toBe('closed-by-newer');
+    await expect.poll(() => fault.textContent()).toContain('A newer version is open in another window');
+    await expect.poll(() => fault.textContent()).toContain('All that was accepted is safe');
     for (const code of [empty[0].slot, empty[0].feeder, reelLabel({ P: empty[0].part, Q: '1', '3S': 'R-9' })])
       await scan(one.page, code);
     await drawn(one.page);

@@ -20,11 +20,13 @@ it('paste that is near its time, then over it, is told on its line, and a lead d
     const told = page.getByTestId('stencil-paste');
     await told.waitFor();
     expect(await told.getAttribute('data-over')).toBe('false');
-    expect(await told.textContent()).toContain('Paste J-0417 on the stencil is good until');
+    await expect.poll(() => told.textContent()).toContain('Paste J-0417 on the stencil is good until');
     await look(page, { where: 'line, paste near its time' });
     await pass(page, 2 * 3_600_000);
     await expect.poll(() => told.getAttribute('data-over')).toBe('true');
-    expect(await told.textContent()).toContain('Paste J-0417 on the stencil: too long on the stencil.');
+    await expect
+      .poll(() => told.textContent())
+      .toContain('Paste J-0417 on the stencil: too long on the stencil.');
     await look(page, { where: 'line, paste out of time' });
     await signInAgain(page);
     await page.getByTestId('stencil-jars').click();

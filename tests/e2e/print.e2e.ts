@@ -90,7 +90,7 @@ it('a reel without an id gets one as it comes off, and comes back by its printed
       lot: 'LT-9100-U',
       ambiguous: [],
     });
-    expect(await wordsOnPaper(page)).toContain(id);
+    await expect.poll(() => wordsOnPaper(page)).toContain(id);
     await scanAll(page, slot, feeder, code ?? '');
     const verdicts = await ownEntries(page, 'reel.verified');
     expect(verdicts.at(-1)?.payload).toMatchObject({
@@ -120,7 +120,7 @@ it('a new package at the store gets an id from one scan and two taps; printed ag
     await page.getByTestId('label-again').waitFor();
     await page.getByTestId('label-print').click();
     await printed(page, 2);
-    expect(await wordsOnPaper(page)).toContain('Reprint 2');
+    await expect.poll(() => wordsOnPaper(page)).toContain('Reprint 2');
     const labels = await ownEntries(page, 'labels.printed');
     expect(labels.map(({ payload }) => payload['again'])).toEqual([[], [id]]);
     // Typed as it was read out, in small letters and without its dash.

@@ -78,7 +78,7 @@ describe('the camera in a browser', () => {
     ).toEqual([[], 1]);
     expect(foreign).toEqual([]);
     expect(await statesOf(page)).toContain('watching worker complete');
-    expect(await page.locator('.camera-guide').count()).toBe(1);
+    await expect.poll(() => page.locator('.camera-guide').count()).toBe(1);
     await expect.poll(() => page.locator('.camera-outline.is-done').count()).toBeGreaterThanOrEqual(1);
   });
 
@@ -98,7 +98,7 @@ describe('the camera in a browser', () => {
       { bcid: 'datamatrix', text: OTHER, x: 860, y: 280, scale: 4 },
     ]);
     await page.getByRole('button', { name: 'Label 2' }).waitFor({ timeout: 15_000 });
-    expect(await page.locator('.camera-number').allTextContents()).toEqual(['1', '2']);
+    await expect.poll(() => page.locator('.camera-number').allTextContents()).toEqual(['1', '2']);
     expect(await scansOf(page)).toEqual([]);
     await page.getByRole('button', { name: 'Label 2' }).click();
     await lookOn(page, 12);
@@ -209,7 +209,7 @@ describe('the camera in a browser', () => {
         document.dispatchEvent(new Event('visibilitychange'));
       }, state);
     await show('hidden');
-    expect(await page.locator('.camera-status').textContent()).toBe('Paused');
+    await expect.poll(() => page.locator('.camera-status').textContent()).toBe('Paused');
     expect(await page.evaluate(() => document.querySelector('video')?.srcObject ?? null)).toBeNull();
     await show('visible');
     await expect.poll(async () => (await statesOf(page)).at(-1), { timeout: 10_000 }).toContain('watching');

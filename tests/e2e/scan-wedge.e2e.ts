@@ -98,7 +98,7 @@ describe('the wedge in a browser', () => {
     await pass(page, 250);
     await typeByHand(page, ' ok');
     await expect.poll(() => note.inputValue()).toBe('bin 7 ok');
-    expect(await page.locator('output').textContent()).toBe('bin 7 ok');
+    await expect.poll(() => page.locator('output').textContent()).toBe('bin 7 ok');
     expect(await scanned()).toEqual(['REEL-000123']);
   });
 

@@ -83,7 +83,7 @@ describe('a CSV sheet', () => {
       expect(changes).toContain('BW-1003 → BW-2003');
       expect(changes).toContain('23 slots stay as they are');
       await page.getByTestId('take-revision').fill('A');
-      expect(await isBlocked(page)).toBe('true');
+      await expect.poll(() => isBlocked(page)).toBe('true');
       await page.getByTestId('take-revision').fill('B');
       await page.getByTestId('sheet-take').click();
       await page.getByTestId('sheet-taken').waitFor();
@@ -111,7 +111,7 @@ describe('a CSV sheet', () => {
       expect(told).toContain('M1-F-004 is in row 7 already');
       expect(told).toContain('Row 10');
       expect(told).toContain('"seven"');
-      expect(await isBlocked(page)).toBe('true');
+      await expect.poll(() => isBlocked(page)).toBe('true');
       await expect.poll(() => page.getByTestId('sheet-take').textContent()).toContain('Correct the 2 errors');
       await page.getByTestId('take-revision').fill('Q');
       await give(page, 'loch.csv', good);
@@ -221,11 +221,13 @@ describe('what cannot be read', () => {
     await onTablet(async ({ page }) => {
       await give(page, 'broken.csv', good.replace('M1-F-004', '"M1-F-004'));
       const problems = page.getByTestId('problems');
-      expect(await problems.textContent()).toContain('quotation mark');
-      expect(await isBlocked(page)).toBe('true');
+      await expect.poll(() => problems.textContent()).toContain('quotation mark');
+      await expect.poll(() => isBlocked(page)).toBe('true');
       await give(page, 'unknown.csv', 'Aaa,Bbb,Ccc\nM1-F-001,BW-1,3\n');
-      expect(await problems.textContent()).toContain('No column for slot found among: Aaa, Bbb, Ccc');
-      expect(await isBlocked(page)).toBe('true');
+      await expect
+        .poll(() => problems.textContent())
+        .toContain('No column for slot found among: Aaa, Bbb, Ccc');
+      await expect.poll(() => isBlocked(page)).toBe('true');
       await choose(page, 0, 'slot');
       await choose(page, 1, 'part');
       await page.getByTestId('take-revision').fill('1');

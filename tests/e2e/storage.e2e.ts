@@ -51,9 +51,9 @@ it('stops visibly when the tablet is full; all that was accepted is there afterw
   for (const code of ['M2-F-026', 'F-0113', reelLabel({ P: '25-0023-113', Q: '3000', '3S': 'R-980009' })])
     await scan(page, code);
   await fault.waitFor();
-  expect(await fault.getAttribute('data-fault')).toBe('disk-full');
-  expect(await fault.textContent()).toContain('This tablet is full');
-  expect(await fault.textContent()).toContain('All that was accepted is safe');
+  await expect.poll(() => fault.getAttribute('data-fault')).toBe('disk-full');
+  await expect.poll(() => fault.textContent()).toContain('This tablet is full');
+  await expect.poll(() => fault.textContent()).toContain('All that was accepted is safe');
   expect(await page.getByTestId('verdict').count()).toBe(0);
   const full = await ownEntries(page);
   expect(withoutHeads(full).slice(0, before.length)).toEqual(withoutHeads(before));

@@ -50,7 +50,7 @@ it('what an opened reel is put into counts for its floor life', async () => {
     await page.getByTestId('place-name').fill('DRY-1');
     await page.getByTestId('place-air-dry').click();
     await page.getByTestId('place-humidity').fill('much');
-    expect(await page.getByTestId('place-save').getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => page.getByTestId('place-save').getAttribute('aria-disabled')).toBe('true');
     await page.getByTestId('place-humidity').fill('5');
     await page.getByTestId('place-save').click();
     await expect.poll(() => page.getByTestId('place-DRY-1').textContent()).toContain('Dry cabinet · 5 %');
@@ -99,7 +99,7 @@ it('a package is cut in two, and two of one lot are joined; two of different lot
     await page.getByTestId('reel-search').fill('Z9-S03');
     await reelAct(page, 'split', 'R-970601');
     await page.getByTestId('split-parts').fill('5000');
-    expect(await page.getByTestId('split-yes').getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => page.getByTestId('split-yes').getAttribute('aria-disabled')).toBe('true');
     await page.getByTestId('split-parts').fill('500');
     await page.getByTestId('split-yes').click();
     await page.getByTestId('label-dialog').waitFor();
@@ -114,7 +114,7 @@ it('a package is cut in two, and two of one lot are joined; two of different lot
 
     await reelAct(page, 'merge', 'R-970601');
     await scan(page, label('R-970603', { '1T': 'LT-OTHER' }));
-    expect(await page.getByTestId('merge-yes').getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => page.getByTestId('merge-yes').getAttribute('aria-disabled')).toBe('true');
     await scan(page, label('R-970602'));
     await expect.poll(() => page.getByTestId('merge-yes').getAttribute('aria-disabled')).not.toBe('true');
     await page.getByTestId('merge-yes').click();
@@ -137,7 +137,7 @@ it('a package is cut in two, and two of one lot are joined; two of different lot
     };
     await ask('r-970601');
     await expect.poll(() => page.getByTestId('trace-parts-to').textContent()).toContain(piece);
-    expect(await page.getByTestId('trace-parts-from').textContent()).toContain('R-970602');
+    await expect.poll(() => page.getByTestId('trace-parts-from').textContent()).toContain('R-970602');
     await ask(piece);
     await expect
       .poll(() => page.getByTestId('trace-parts-from').textContent())

@@ -73,7 +73,7 @@ describe('tickets', () => {
     await again(one);
     await goTo(one, 'log');
     await one.getByTestId('log-unproven').getByText('(1)').waitFor();
-    expect(await one.getByTestId('right-unproven').count()).toBe(1);
+    await expect.poll(() => one.getByTestId('right-unproven').count()).toBe(1);
   });
 
   it("end with a lead's word, and the server knows who was added", async () => {

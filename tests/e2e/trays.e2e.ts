@@ -45,12 +45,12 @@ it('trays of a lift lie above each other on the map, are walked one after the ot
     ];
     expect(second.x).toBe(first.x);
     expect(second.y).toBeGreaterThan(first.y);
-    expect(await page.locator('[data-slot="M3-T-002"]').textContent()).toContain('number 2');
+    await expect.poll(() => page.locator('[data-slot="M3-T-002"]').textContent()).toContain('number 2');
     // Up and down lead along the lift, and off its end to the bank before.
     await page.locator('[data-slot="M3-T-001"]').focus();
     await page.keyboard.press('ArrowDown');
     const focused = () => page.evaluate(() => (document.activeElement as HTMLElement).dataset['slot']);
-    expect(await focused()).toBe('M3-T-002');
+    await expect.poll(() => focused()).toBe('M3-T-002');
     const { verdict } = await scanAll(page, 'M3-T-001', trayLabel(0));
     expect(verdict).toBe('accepted');
     await goOn(page);
@@ -76,8 +76,10 @@ it('lanes of one feeder stand side by side on its position, each verified by its
     await chooseBeacon(page);
     await showSlot(page, 'M3-R-050-1');
     const frame = page.getByTestId('lanes-50');
-    expect(await frame.getAttribute('aria-label')).toBe('50 · 3 lanes');
-    expect(await frame.locator('button .head span').allTextContents()).toEqual(['50-1', '50-2', '50-3']);
+    await expect.poll(() => frame.getAttribute('aria-label')).toBe('50 · 3 lanes');
+    await expect
+      .poll(() => frame.locator('button .head span').allTextContents())
+      .toEqual(['50-1', '50-2', '50-3']);
     const lanes = await Promise.all(
       ['1', '2', '3'].map((lane) => boxOf(page, `[data-slot="M3-R-050-${lane}"]`)),
     );

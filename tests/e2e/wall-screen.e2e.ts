@@ -74,7 +74,7 @@ describe('a wall screen', () => {
     await screen.mouse.click(400, 300);
     await screen.getByTestId('wall-reads').waitFor();
     expect(await screen.getByTestId('wall-leave').count()).toBe(0);
-    expect(await screen.locator('.wall .line-row').count()).toBe(1);
+    await expect.poll(() => screen.locator('.wall .line-row').count()).toBe(1);
     expect(await written()).toEqual(before);
     expect(JSON.parse(await server.act('aside'))).toEqual([]);
   });
@@ -87,9 +87,9 @@ describe('a wall screen', () => {
     await waitReady(screen);
     await screen.locator('.wall .line-row').first().waitFor();
     await passUntilSeen(screen, 'wall-unheard');
-    expect(await screen.getByTestId('wall-unheard').textContent()).toMatch(
-      /Nothing heard since \d{1,2}:\d{2}.*, for .+\. What stands here is from then/,
-    );
+    await expect
+      .poll(() => screen.getByTestId('wall-unheard').textContent())
+      .toMatch(/Nothing heard since \d{1,2}:\d{2}.*, for .+\. What stands here is from then/);
     await look(screen, { where: 'wall screen, nothing heard' });
     await screen.context().setOffline(false);
     await passUntilSeen(screen, 'wall-unheard', false);
