@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { pass } from './support/clock.ts';
 import { coveredBy } from './support/finger.ts';
-import { goTo, keepRunning, openAt, ownEntries, pad, readLog, steady } from './support/floor.ts';
+import { goTo, keepRunning, lookAgain, openAt, ownEntries, pad, readLog, steady } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
 
@@ -63,6 +63,7 @@ describe('a blocked reel and a warning on a phone', () => {
       await steady(page);
       await page.getByTestId('blocked-more').click();
       await page.getByTestId('blocked-panels').waitFor({ state: 'hidden' });
+      await lookAgain(page); // no other slot takes the band while it is read and pressed
       // Neither can be put away without its act.
       await expect.poll(() => page.getByTestId('blocked').isVisible()).toBe(true);
       const warned = await page.getByTestId('warning').locator('b').textContent();
@@ -143,6 +144,7 @@ describe('where nobody counts', () => {
     demo.onTablet(async ({ page }) => {
       await keepRunning(page);
       await page.getByTestId('plus-one').click();
+      await expect.poll(async () => (await ownEntries(page, 'panels.counted')).length).toBe(1);
       await page.getByTestId('nobody-counts').waitFor({ state: 'detached' });
       await goTo(page, 'stock');
       const list = page.getByTestId('pick-list');

@@ -80,7 +80,7 @@ it('leads from an empty plant to the first accepted reel on a line of three mach
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
   await giveClock(context);
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(60_000);
   await page.goto(server.url);
   await waitReady(page);
   const hand = countedHand(page);
@@ -203,7 +203,7 @@ it('begins anew at a tablet that has not joined, and says what is wrong with a b
   const context = await browser.newContext({ viewport: { width: 800, height: 1280 } });
   await giveClock(context);
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(60_000);
   await page.goto(`${server.url}#/plant/begin`);
   await waitReady(page);
   // Not joined yet: this tablet knows nothing of the plant and says so by its first step.

@@ -169,8 +169,7 @@ it('has a part dragged to another slot by mouse and by finger, and put back wher
     for (const at of byFinger.steps)
       await hand.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: touchPoint(at) });
     await hand.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
-    await expect.poll(() => slotOf('BW-2')).toBe(first);
-    expect(await slotOf('BW-1')).toBe(second);
+    await expect.poll(async () => [await slotOf('BW-2'), await slotOf('BW-1')]).toEqual([first, second]);
     // Let go beside the list: nothing moves.
     const beside = await middles(page.getByTestId('grip-BW-2'), page.locator('.topbar'));
     await page.mouse.move(beside.start.x, beside.start.y);

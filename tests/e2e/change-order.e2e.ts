@@ -82,9 +82,11 @@ async function openOrder(): Promise<Tablet> {
 }
 
 async function add(page: Page, setup: string, panels: string): Promise<void> {
+  const before = (await orderOf(page)).length;
   await page.getByTestId('job-setup').selectOption(setup);
   await page.getByTestId('job-panels').fill(panels);
   await page.getByTestId('job-add').click();
+  await expect.poll(async () => (await orderOf(page)).length).toBe(before + 1);
 }
 
 const orderOf = (page: Page) =>
@@ -111,6 +113,7 @@ describe('the order of jobs in hand', () => {
     await expect.poll(() => orderOf(page)).toEqual([green, tide, pump]);
     await page.getByTestId('down-0').click();
     await expect.poll(() => orderOf(page)).toEqual([tide, green, pump]);
+    await expect.poll(async () => (await workers(page))[1]?.asked ?? null).not.toBeNull();
     const [first, second] = await workers(page);
     expect(first?.isOver).toBe(true);
     const { jobs, locks } = second?.asked?.question ?? { jobs: [], locks: [] };
@@ -147,6 +150,7 @@ describe('the order of jobs in hand', () => {
     if (!run) throw new Error('The demo builds something');
     const left = run.panelsWanted - run.done;
     const running = page.getByTestId('order-running');
+    await running.waitFor();
     await expect.poll(() => running.textContent()).toContain(run.product);
     expect(Number((await running.textContent())?.match(/(\d+) panels? left/)?.[1])).toBeLessThanOrEqual(left);
     // One panel more of the same product needs no move: alone it would be done in a minute.

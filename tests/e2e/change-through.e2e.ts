@@ -28,14 +28,16 @@ async function expectSame(page: Page): Promise<readonly [right: number, all: num
   await goTo(page, 'change');
   const [right = -1, all = -1] = numbers(await page.getByTestId('slots-right').textContent());
   await goTo(page, 'load');
-  expect(numbers(await page.getByTestId('load-progress').textContent())).toEqual([right, all]);
+  await expect
+    .poll(async () => numbers(await page.getByTestId('load-progress').textContent()))
+    .toEqual([right, all]);
   await expect.poll(() => page.locator('.plan .cells .cell.verified').count()).toBe(right);
   await goTo(page, 'line');
   await page.getByTestId('run-start').click();
   await page.getByTestId('panels-wanted').waitFor();
-  const open = page.getByTestId('start-not-right');
-  const notRight = (await open.count()) === 0 ? [0] : numbers(await open.textContent());
-  expect(notRight[0]).toBe(all - right);
+  const notRight = async () =>
+    numbers((await page.getByTestId('start-not-right').allTextContents())[0] ?? '0')[0];
+  await expect.poll(notRight).toBe(all - right);
   await page.getByRole('button', { name: 'Cancel', exact: true }).click();
   await goTo(page, 'change');
   return [right, all];

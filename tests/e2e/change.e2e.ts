@@ -222,7 +222,7 @@ describe('the order of jobs', () => {
     const before = await changes();
     await page.getByTestId('order-find').click();
     await page.getByText('No order needs fewer.').waitFor();
-    expect(await changes()).toBeLessThanOrEqual(before);
+    await expect.poll(changes).toBeLessThanOrEqual(before);
     const orderOf = () =>
       page
         .locator('[data-testid^=job-][data-setup]')
@@ -252,7 +252,7 @@ describe('the order of jobs', () => {
     await expect.poll(orderOf).toEqual([order[1], order[0], order[2]]);
     await page.getByTestId('hold-0').click();
     await page.getByTestId('order-find').click();
-    await page.getByTestId('order-find').waitFor();
+    await page.getByTestId('order-stop').waitFor({ state: 'detached' });
     await expect.poll(orderOf).toContain(order[0]);
     expect((await orderOf())[0]).toBe(order[1]);
 

@@ -24,6 +24,7 @@ async function beginGuide(page: Page, guide: string): Promise<void> {
 async function toLabels(page: Page): Promise<readonly string[]> {
   await page.getByTestId('guide-go').click();
   await page.getByTestId('practice-print').waitFor();
+  await page.locator('[data-testid^="label-slot-"]').first().waitFor();
   return page
     .locator('[data-testid^="label-"]')
     .evaluateAll((cards) => cards.map((card) => card.getAttribute('data-testid') ?? ''));

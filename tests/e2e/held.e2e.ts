@@ -52,6 +52,5 @@ it('leads from a wrong reel found by a sweep to its panels, and holds them until
   await page.getByTestId('sign-reason').fill('found right');
   await page.getByTestId('sign-all').click();
   await page.getByTestId('held-sign').waitFor({ state: 'detached' });
-  await drawn(page);
-  expect(await page.getByTestId('log-held').textContent()).not.toContain('(');
+  await expect.poll(() => page.getByTestId('log-held').textContent()).not.toContain('(');
 });

@@ -89,7 +89,7 @@ it('what an engineer had begun comes back for the engineer, and a confirmed lead
       await page.getByTestId('away').waitFor();
       await scan(page, 'BADGE-3301');
       await page.getByTestId('away').waitFor({ state: 'detached' });
-      expect(await page.getByTestId('release-yes').count()).toBe(0);
+      await page.getByTestId('release-yes').waitFor({ state: 'detached' });
       await scan(page, 'BADGE-3301');
       await pad(page, '3301');
       await expect.poll(() => page.getByTestId('release-reason').inputValue()).toBe('Half a reason');

@@ -125,7 +125,9 @@ it('a slot of which machine and scans say different things is told on the line a
   await goTo('#/plant/stations');
   await row.waitFor({ state: 'detached', timeout: 60_000 });
   await expect.poll(() => page.getByTestId('loads').textContent()).toContain('2 slots are as the scans say.');
-  expect(new Set(machine.asked.map(({ MessageName }) => MessageName))).toEqual(new Set([LOADED, WANTED]));
+  await expect
+    .poll(() => new Set(machine.asked.map(({ MessageName }) => MessageName)))
+    .toEqual(new Set([LOADED, WANTED]));
 });
 
 it('a lead is done with a finding, with a reason, and gives the station a name', async () => {

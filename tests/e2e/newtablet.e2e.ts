@@ -79,7 +79,7 @@ describe('a new tablet', () => {
       });
     const code = await server.newCode();
     const page = await joinPlant(browser, server.url, { code, name: 'New', before: holdHistory });
-    await expect.poll(() => chip(page).getAttribute('data-behind'), { timeout: 30_000 }).not.toBe('no');
+    await expect.poll(() => chip(page).getAttribute('data-behind'), { timeout: 60_000 }).not.toBe('no');
     const words = 'Loading history: 0';
     await expect.poll(() => chip(page).textContent()).toContain(words);
     await page.goto(`${server.url}#/plant/server`);

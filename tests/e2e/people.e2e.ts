@@ -22,7 +22,7 @@ async function open(hash: string): Promise<Page> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
   await giveClock(context);
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(60_000);
   await page.goto(`${server.url}${hash}`);
   await waitReady(page);
   return page;

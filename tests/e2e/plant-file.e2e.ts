@@ -23,7 +23,7 @@ async function tablet(hash: string, size = { width: 1280, height: 800 }): Promis
   const context = await browser.newContext({ viewport: size, acceptDownloads: true });
   await giveClock(context);
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(60_000);
   await page.goto(`${server.url}${hash}`);
   await waitReady(page);
   return page;

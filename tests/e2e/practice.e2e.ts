@@ -73,6 +73,7 @@ describe('practice', () => {
   it('has a line to practise on in an empty plant, and leaves nothing there', async () => {
     const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
     const page = await context.newPage();
+    page.setDefaultTimeout(60_000);
     await page.goto(empty.url);
     await waitReady(page);
     // The tablet signs the end of its log within a second of its start.
@@ -148,6 +149,7 @@ describe('practice', () => {
     await expect.poll(() => page.getByTestId('load-progress').textContent()).toBe(progress);
     await goTo(page, 'plant');
     await page.getByTestId('tile-practice').click();
+    await page.locator('[data-testid^="label-slot-"]').first().waitFor();
     const ids = await page
       .locator('[data-testid^="label-"]')
       .evaluateAll((cards) => cards.map((card) => card.getAttribute('data-testid') ?? ''));

@@ -78,10 +78,8 @@ describe('a CSV sheet', () => {
       await expect
         .poll(() => page.getByTestId('columns').textContent())
         .toContain('as you set them last time');
-      const changes = (await page.getByTestId('changes').textContent()) ?? '';
-      expect(changes).toContain('revision A');
-      expect(changes).toContain('BW-1003 → BW-2003');
-      expect(changes).toContain('23 slots stay as they are');
+      for (const change of ['revision A', 'BW-1003 → BW-2003', '23 slots stay as they are'])
+        await expect.poll(() => page.getByTestId('changes').textContent()).toContain(change);
       await page.getByTestId('take-revision').fill('A');
       await expect.poll(() => isBlocked(page)).toBe('true');
       await page.getByTestId('take-revision').fill('B');
@@ -105,18 +103,15 @@ describe('a CSV sheet', () => {
       await give(page, 'loch.csv', twice);
       await choose(page, 2, 'perPanel');
       await choose(page, 3, 'tapeWidth');
-      const told = (await page.getByTestId('problems').textContent()) ?? '';
       // The header stands in row 3.
-      expect(told).toContain('Row 8');
-      expect(told).toContain('M1-F-004 is in row 7 already');
-      expect(told).toContain('Row 10');
-      expect(told).toContain('"seven"');
+      for (const told of ['Row 8', 'M1-F-004 is in row 7 already', 'Row 10', '"seven"'])
+        await expect.poll(() => page.getByTestId('problems').textContent()).toContain(told);
       await expect.poll(() => isBlocked(page)).toBe('true');
       await expect.poll(() => page.getByTestId('sheet-take').textContent()).toContain('Correct the 2 errors');
       await page.getByTestId('take-revision').fill('Q');
       await give(page, 'loch.csv', good);
       await expect.poll(() => page.getByTestId('take-revision').inputValue()).toBe('Q');
-      expect(await isBlocked(page)).toBe('false');
+      await expect.poll(() => isBlocked(page)).toBe('false');
       expect(await ownEntries(page, 'setup.taken')).toEqual([]);
     });
   });
@@ -204,9 +199,10 @@ describe('what cannot be read', () => {
       ];
       for (const [name, content, sentence] of cases) {
         await give(page, name, content);
-        const told = (await page.getByTestId('sheet-fault').textContent()) ?? '';
-        expect(told, name).toContain(sentence);
-        expect(told, name).toContain('still here');
+        for (const told of [sentence, 'still here'])
+          await expect
+            .poll(() => page.getByTestId('sheet-fault').textContent(), { message: name })
+            .toContain(told);
         await expect.poll(() => page.locator('.sheet-name').textContent()).toBe('loch.csv');
         await expect.poll(() => page.getByTestId('take-revision').inputValue()).toBe('Z9');
       }
@@ -232,7 +228,7 @@ describe('what cannot be read', () => {
       await choose(page, 1, 'part');
       await page.getByTestId('take-revision').fill('1');
       await page.getByTestId('take-top').click();
-      expect(await isBlocked(page)).toBe('false');
+      await expect.poll(() => isBlocked(page)).toBe('false');
     });
   });
 

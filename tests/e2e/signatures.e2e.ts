@@ -139,9 +139,8 @@ describe('what can be known', () => {
     const wrong = page.getByTestId('release-wrong');
     await expect.poll(() => wrong.textContent()).toContain('1 part measured wrong');
     await expect.poll(() => wrong.textContent()).toContain('1 part looks wrong');
-    const open = await page.getByTestId('release-open').textContent();
     for (const said of ['feeder moves left', 'parts not checked yet', 'checklist steps'])
-      expect(open).toContain(said);
+      await expect.poll(() => page.getByTestId('release-open').textContent()).toContain(said);
     await scan(page, 'BADGE-3301');
     await pad(page, '3301');
     await expect.poll(() => page.getByTestId('release-yes').getAttribute('aria-disabled')).toBe('true');

@@ -52,11 +52,14 @@ describe('a wall screen', () => {
     await lead.getByTestId('lead-open').click();
     await confirm(lead, 'E-1', '4401');
     await lead.getByTestId('new-screen-code').click();
-    const code = (await lead.getByTestId('made-code').textContent()) ?? '';
+    const made = lead.getByTestId('made-code');
+    await expect.poll(() => made.textContent()).toMatch(/^[0-9A-Z]{5}-[0-9A-Z]{5}$/);
+    const code = (await made.textContent()) ?? '';
     await look(lead, { where: 'server, a code for a wall screen' });
     const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
     await giveClock(context);
     screen = await context.newPage();
+    screen.setDefaultTimeout(60_000);
     await screen.goto(`${server.url}#enrol=${code}`);
     await waitReady(screen);
     await screen.getByTestId('enrol-name').fill('Hall 2');

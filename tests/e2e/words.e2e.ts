@@ -53,7 +53,7 @@ describe('the words of a tablet', () => {
       await expect.poll(() => page.getByTestId('nav-log').textContent()).toContain('Registro');
       await page.reload();
       await waitReady(page);
-      expect(await page.evaluate(() => document.documentElement.lang)).toBe('es');
+      await expect.poll(() => page.evaluate(() => document.documentElement.lang)).toBe('es');
       await page.context().setOffline(false);
     }));
 
@@ -100,6 +100,7 @@ describe('the words of a tablet', () => {
     const words = /\/(pack|words)-[^/]*\.js$/;
     await context.route(words, (route) => route.abort());
     const page = await context.newPage();
+    page.setDefaultTimeout(60_000);
     await page.goto(demo.url);
     const told = page.getByTestId('no-words');
     await expect.poll(() => told.textContent()).toContain('could not be loaded');
