@@ -6,7 +6,9 @@ import { describe, expect, it } from 'vitest';
 import writeXlsxFile from 'write-excel-file/node';
 import { drawn } from './support/clock.ts';
 import { endRun, ownEntries, type Tablet } from './support/floor.ts';
+import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
+import { holdWorkers } from './support/workers.ts';
 
 const demo = useDemo({ badge: 'BADGE-4401', hash: '#/plant/sheet' });
 
@@ -94,6 +96,30 @@ describe('a CSV sheet', () => {
       const chosen = (await ownEntries(page, 'setup.chosen')).at(-1);
       const second = (await ownEntries(page, 'setup.taken')).at(-1);
       expect(chosen?.payload['setup']).toBe(second?.payload['setup']);
+    });
+  });
+
+  it('keeps every column chosen while it is still read by the one before, and is taken in by none but all of them', async () => {
+    await onTablet(async ({ page }) => {
+      await give(page, 'loch.csv', good);
+      await choose(page, 3, 'tapeWidth');
+      await expect.poll(() => page.getByTestId('problems').textContent()).toContain('No column for');
+      await holdWorkers(page, true);
+      const column = (index: number) => page.getByTestId(`columns-${index}`).locator('select');
+      await column(2).selectOption('perPanel');
+      await column(5).selectOption('supplierParts');
+      await page.getByTestId('reading').waitFor();
+      await expect.poll(() => column(2).inputValue()).toBe('perPanel');
+      await expect.poll(() => column(5).inputValue()).toBe('supplierParts');
+      await expect.poll(() => page.getByTestId('sheet-take').textContent()).toContain('Checking');
+      await look(page, { where: 'columns chosen while the sheet is read' });
+      await holdWorkers(page, false);
+      await page.getByTestId('sheet-take').click();
+      await page.getByTestId('sheet-taken').waitFor();
+      const [taken] = await ownEntries(page, 'setup.taken');
+      expect(taken?.payload['slots']).toContainEqual(
+        expect.objectContaining({ slot: 'M1-F-003', perPanel: 3, supplierParts: ['AC-3'] }),
+      );
     });
   });
 
