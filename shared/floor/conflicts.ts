@@ -1,4 +1,4 @@
-// What contradicts: two reels on one slot, one reel on two, a block that was overlooked. Kept until a lead settles it or one of the
+// What contradicts: two reels on one slot, one reel on two, a block that was overlooked, a changeover both cancelled and released. Kept until a lead settles it or one of the
 // two is taken back. Method: entries name a conflict, so that every tablet finds the same one; nothing is decided by the clock.
 
 import { cameWithoutId } from './fold-print.ts';

@@ -4,7 +4,7 @@
 // part, which the next measurement begins with, and nothing of what was looked at. All of it stays in the log. Refused: to drop lists and changeovers
 // whole, since times are compared with those of before, and an old entry of the log names its step by its list.
 
-import type { Changeover, ChangeState, Checklist } from './state-change.ts';
+import { type Changeover, type ChangeState, type Checklist, isDropped } from './state-change.ts';
 
 /** How long after its end a changeover is kept whole, ms. Chosen here. */
 export const OVER_AFTER_MS = 7 * 24 * 3_600_000;
@@ -16,7 +16,8 @@ export function forgetAnswers(state: Pick<ChangeState, 'checklists' | 'changeove
   for (const [id, list] of state.checklists)
     if (list.answers.size > 0 && isOver(state, list, nowMs))
       state.checklists.set(id, { ...list, answers: new Map() });
-  // What is not released may yet be dropped, and what was measured in it with it.
+  // What is not released may yet be cancelled, and what was measured in it does not count then. One that was cancelled is kept whole, as another
+  // tablet may be found to have released it: few are.
   const released = [...state.changeovers.values()].filter(({ releasedMs }) => releasedMs !== null);
   const newest = newestMeasured(released);
   for (const [id, changeover] of state.changeovers) {
@@ -33,9 +34,8 @@ const isLongAgo = (endedMs: number | null, nowMs: number) =>
 /** A list that was closed long ago, in a changeover that was released long ago or in none: a signature under it stays for good. */
 function isOver({ changeovers }: Pick<ChangeState, 'changeovers'>, list: Checklist, nowMs: number): boolean {
   const changeover = list.changeover === null ? undefined : changeovers.get(list.changeover);
-  return (
-    isLongAgo(list.closedMs, nowMs) && (changeover === undefined || isLongAgo(changeover.releasedMs, nowMs))
-  );
+  const isOfNone = changeover === undefined || isDropped(changeover);
+  return isLongAgo(list.closedMs, nowMs) && (isOfNone || isLongAgo(changeover.releasedMs, nowMs));
 }
 
 /** The newest measurements of each part; of one moment all. */

@@ -138,6 +138,18 @@ describe('openNow()', () => {
     expect(only(story, 100)).toMatchObject({ what: 'conflict', slot: 'M1-F-001' });
   });
 
+  test('lists a changeover that one tablet cancelled and another released, by its product', () => {
+    const story = begun();
+    const change = { changeover: 'x', line: 'L1' };
+    const setup = { from: null, setup: 'brook-top-a', product: 'Brook', lastPanel: null };
+    story.tell('changeover.began', { ...change, ...setup }, { at: 50 });
+    story.tell('changeover.dropped', { ...change, reason: '' }, { at: 60 });
+    story.tell('changeover.released', { ...change, by: 'lea', reason: '' }, { at: 62, tablet: 'T2' });
+    const item = only(story, 100);
+    expect(item).toMatchObject({ what: 'conflict', slot: null, why: 'Brook', sinceMs: startMs + 62_000 });
+    expect(isOpen(story, item, 130)).toBe(true);
+  });
+
   test('lists the splices of the coming hour and slots whose parts nobody knows, and says up to when', () => {
     const story = begun();
     // 2 a panel, 30 s a panel: 200 parts are 100 panels, 50 minutes; 4,000 at 4 a panel last longer than the run.

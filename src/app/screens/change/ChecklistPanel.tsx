@@ -7,6 +7,7 @@ import { knownOpen, type OpenItem } from '../../../../shared/changeover/open-wor
 import type { StepView } from '../../../../shared/checklist/answers.ts';
 import type { ChecklistStep, ChecklistTemplate, KnownFact } from '../../../../shared/floor/checklist.ts';
 import type { Checklist } from '../../../../shared/floor/state.ts';
+import { isDropped } from '../../../../shared/floor/state-change.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { useRefusal } from '../../may.ts';
@@ -47,7 +48,8 @@ function Steps({
   const view = standingOf(floor, list, template);
   const changeover = floor.changeovers.get(list.changeover ?? '');
   const work = changeover ? floorWork(floor, changeover) : [];
-  const mayTakeBack = changeover ? changeover.releasedMs === null : list.closedMs === null;
+  const mayTakeBack =
+    changeover && !isDropped(changeover) ? changeover.releasedMs === null : list.closedMs === null;
   const isHere = list.tablet === app.store.identity.tablet;
   const { checklist, line } = list;
   const write = (draft: Parameters<typeof app.write>[0][number]): Promise<boolean> =>
