@@ -9,6 +9,34 @@ import { type Changeover, type ChangeState, type Checklist, isDropped } from './
 /** How long after its end a changeover is kept whole, ms. Chosen here. */
 export const OVER_AFTER_MS = 7 * 24 * 3_600_000;
 
+/** How long a list that nobody closed is told after its changeover is over, ms: a day, so that each shift was told it once. Chosen here. */
+export const LIST_TOLD_MS = 24 * 3_600_000;
+
+/** Since when a changeover is over, ms since 1970: released, cancelled, or followed by another on its line; null while it goes on. */
+export function overSince(
+  { changing, changeovers }: Pick<ChangeState, 'changing' | 'changeovers'>,
+  changeover: Changeover,
+): number | null {
+  const { line, releasedMs, dropped } = changeover;
+  if (changing.get(line) === changeover.changeover) return null;
+  const ended = releasedMs ?? dropped?.atMs ?? null;
+  if (ended !== null) return ended;
+  const ofLine = [...changeovers.values()].filter((each) => each.line === line);
+  return ofLine[ofLine.indexOf(changeover) + 1]?.beganMs ?? changeover.beganMs;
+}
+
+/** True for a list that waits to be closed: that nobody closed, and whose changeover, where it is of one, goes on or is over for less than a day. */
+export function isListOpen(
+  state: Pick<ChangeState, 'changing' | 'changeovers'>,
+  list: Pick<Checklist, 'closedMs' | 'changeover'>,
+  nowMs: number,
+): boolean {
+  if (list.closedMs !== null) return false;
+  const changeover = state.changeovers.get(list.changeover ?? '');
+  const overMs = changeover ? overSince(state, changeover) : null;
+  return overMs === null || nowMs - overMs < LIST_TOLD_MS;
+}
+
 type Measured = Changeover['measured'][number];
 
 /** Takes it out. Cost: one walk over all lists and changeovers. */

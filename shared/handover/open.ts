@@ -7,6 +7,7 @@ import { changeInConflict } from '../floor/dropped-change.ts';
 import { isHeld, stillHeld } from '../floor/fold-contain.ts';
 import { type HandedItem, handedKinds, mostHanded } from '../floor/kinds-handover.ts';
 import { standingAt } from '../floor/lanes.ts';
+import { isListOpen } from '../floor/over-change.ts';
 import { kindOnSlot, moreBy } from '../floor/packs.ts';
 import { type FloorState, type SlotState, slotKey } from '../floor/state.ts';
 import type { Handed } from '../floor/state-handover.ts';
@@ -176,10 +177,10 @@ function silent(floor: FloorState, { line, nowMs }: OpenAsked): readonly HandedI
   });
 }
 
-function changing(floor: FloorState, { line }: OpenAsked): readonly HandedItem[] {
+function changing(floor: FloorState, { line, nowMs }: OpenAsked): readonly HandedItem[] {
   const changeover = floor.changeovers.get(floor.changing.get(line) ?? '');
   const lists = [...floor.checklists.values()].flatMap((each): HandedItem[] =>
-    each.line === line && each.closedMs === null
+    each.line === line && isListOpen(floor, each, nowMs)
       ? [
           {
             ...blank,

@@ -16,7 +16,7 @@ import { Button } from '../../ui/Button.tsx';
 import { checklistWords } from '../../words/checklist.ts';
 import { sayText } from '../../words/shipped-steps.ts';
 import { say } from '../../words/words.ts';
-import { floorWork, standingOf, templateOf } from './checklist-desk.ts';
+import { floorWork, isPast, standingOf, templateOf } from './checklist-desk.ts';
 import { SkipDialog } from './SkipDialog.tsx';
 import { StepCard } from './StepCard.tsx';
 import { useStepScans } from './step-scans.ts';
@@ -47,7 +47,7 @@ function Steps({
   const [skipping, setSkipping] = useState<string | null>(null);
   const view = standingOf(floor, list, template);
   const changeover = floor.changeovers.get(list.changeover ?? '');
-  const work = changeover ? floorWork(floor, changeover) : [];
+  const work = changeover && !isPast(floor, list) ? floorWork(floor, changeover) : [];
   const mayTakeBack =
     changeover && !isDropped(changeover) ? changeover.releasedMs === null : list.closedMs === null;
   const isHere = list.tablet === app.store.identity.tablet;
