@@ -70,6 +70,8 @@ export interface Stretch {
   /** Panels by which it may have come before it was written: it was held till a lead cleared it. */
   early: number;
   guessed: readonly Guess[];
+  /** Parts that it held when it was put on; absent where nobody counted them. */
+  readonly held?: number;
   mixed?: true; // lots poured over each other: which of them a panel got nobody can tell
   /** The entry that put the tape on the slot, who wrote it and when. */
   readonly entry: string;
@@ -305,6 +307,7 @@ function openStretch(
     feeder: slot.feeder,
     reel: ownIdOf(tape.reel),
     ...bornWith(index.state, tape),
+    ...(tape.count === null ? {} : { held: tape.count }),
     part: tape.part,
     supplierPart: tape.supplierPart,
     lot: tape.lot,
