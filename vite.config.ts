@@ -45,6 +45,7 @@ const groups: CodeSplitting['groups'] = [
 const firstScreen = ['work.ts', 'screens/line/Line.tsx', 'frame/Dock.tsx', 'frame/SyncChip.tsx'];
 const verdicts = ['warm-up.ts', 'frame/VerdictBand.tsx', 'frame/QuestionDialog.tsx'];
 const soon = [
+  'device/wake.ts',
   'frame/connect.ts',
   'frame/TypeDialog.tsx',
   'frame/PeopleDialogs.tsx',

@@ -1,10 +1,10 @@
-// What contradicts: two reels on one slot, one reel on two, a block that was overlooked. Kept until a lead settles it or one of the
+// What contradicts: two reels on one slot, one reel on two, a block that was overlooked, a changeover both cancelled and released. Kept until a lead settles it or one of the
 // two is taken back. Method: entries name a conflict, so that every tablet finds the same one; nothing is decided by the clock.
 
 import { cameWithoutId } from './fold-print.ts';
 import type { PayloadOf } from './kinds.ts';
 import { freeReels, holdReels, type Mark } from './reel-places.ts';
-import { labelShareOf, startLedger } from './remaining.ts';
+import { comeBack, labelShareOf, startLedger } from './remaining.ts';
 import { type Conflict, type FloorState, type SlotState, slotKey, type Tape } from './state.ts';
 
 type NewConflict = Omit<Conflict, 'conflict' | 'choices'> & { readonly choices?: readonly SlotState[] };
@@ -196,7 +196,7 @@ function settleSlot(
   const tapes = [...kept.tapes, ...joined];
   const ledger =
     joined.length === 0 ? kept.ledger : startLedger(tapes, mark.entry, labelShareOf(state, kept.line));
-  const settled = { ...kept, ...mark, tapes, ledger, before: null };
+  const settled = { ...comeBack(state, kept), ...mark, tapes, ledger, before: null };
   state.slots.set(slotKey(kept.line, kept.slot), settled);
   holdReels(state, settled);
   addTwice(state, settled);
@@ -214,7 +214,7 @@ function settleEmptied(
   const now = state.slots.get(key);
   if (spliced.tapes.some((tape) => tape.entry === keep)) {
     if (now) return; // it stands already, or another reel was loaded since
-    const settled = { ...spliced, ...mark, before: null };
+    const settled = { ...comeBack(state, spliced), ...mark, before: null };
     state.slots.set(key, settled);
     holdReels(state, settled);
     addTwice(state, settled);

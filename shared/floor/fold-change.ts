@@ -2,11 +2,13 @@
 // replaced, never changed, as everywhere in the state. Docking a cart loads what it carries with the verdicts it had.
 
 import { entryId } from '../log/entry.ts';
+import { tellDropped } from './dropped-change.ts';
 import { dropReady } from './fold-feeders.ts';
 import { place } from './fold-material.ts';
 import type { EntryOf } from './kinds.ts';
 import { forgetAnswers } from './over-change.ts';
 import { type CartPlace, type Changeover, type Checklist, type FloorState, slotKey } from './state.ts';
+import { isDropped } from './state-change.ts';
 
 type ChecklistEntry = EntryOf<
   | 'checklist.template'
@@ -119,6 +121,8 @@ function foldChangeover(state: FloorState, entry: ChangeoverEntry): void {
       beganMs: entry.payload.lastPanel === null ? entry.hlc.ms : Date.parse(entry.payload.lastPanel),
       releasedMs: null,
       releasedBy: null,
+      released: null,
+      dropped: null,
       measured: [],
       looked: [],
     });
@@ -126,20 +130,22 @@ function foldChangeover(state: FloorState, entry: ChangeoverEntry): void {
     return;
   }
   const changeover = state.changeovers.get(entry.payload.changeover);
-  if (entry.kind === 'changeover.dropped') {
-    // A release signed before it stays, where another tablet drops what it does not know to be released; one signed after it finds nothing.
-    if (changeover && changeover.releasedMs !== null) return;
-    state.changeovers.delete(entry.payload.changeover);
-    endChange(state, entry.payload.line, entry.payload.changeover);
-    return;
-  }
   if (!changeover) return;
   const change = (fields: Partial<Changeover>) =>
     state.changeovers.set(changeover.changeover, { ...changeover, ...fields });
+  const mark = { entry: entryId(entry), atMs: entry.hlc.ms };
   switch (entry.kind) {
+    // A release counts, whichever of the two was told first: who signed it stood at the line, and what was measured for it was measured.
     case 'changeover.released':
       if (changeover.releasedMs !== null) return;
-      change({ releasedMs: entry.hlc.ms, releasedBy: entry.payload.by });
+      change({ releasedMs: mark.atMs, releasedBy: entry.payload.by, released: mark.entry });
+      tellDropped(state, changeover.changeover, mark);
+      endChange(state, entry.payload.line, changeover.changeover);
+      return;
+    case 'changeover.dropped':
+      if (changeover.dropped !== null) return;
+      change({ dropped: mark });
+      tellDropped(state, changeover.changeover, mark);
       endChange(state, entry.payload.line, changeover.changeover);
       return;
     case 'panel.measured': {
@@ -236,7 +242,8 @@ function unsignStep(state: FloorState, entry: EntryOf<'step.unsigned'>): void {
   const there = list?.answers.get(step);
   if (!list || !there?.signed?.some((each) => each.person === by)) return;
   const changeover = list.changeover === null ? undefined : state.changeovers.get(list.changeover);
-  const isOver = changeover === undefined ? list.closedMs !== null : changeover.releasedMs !== null;
+  const isOfNone = changeover === undefined || isDropped(changeover);
+  const isOver = isOfNone ? list.closedMs !== null : changeover.releasedMs !== null;
   if (isOver) return;
   const { signed, ...rest } = there;
   const left = signed.filter((each) => each.person !== by);

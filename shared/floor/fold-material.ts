@@ -13,6 +13,7 @@ import {
   isOlderTape,
   settle,
 } from './conflicts.ts';
+import { settleDropped } from './dropped-change.ts';
 import { dropReady, putReady } from './fold-feeders.ts';
 import { backInUse, goneAs } from './gone-reels.ts';
 import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
@@ -106,6 +107,7 @@ export function foldMaterial(state: FloorState, entry: MaterialEntry): void {
       takeBack(state, entry.payload.of, mark.entry);
       return;
     case 'conflict.settled':
+      settleDropped(state, entry.payload);
       settle(state, entry.payload, mark);
       return;
     default:

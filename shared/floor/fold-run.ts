@@ -9,7 +9,7 @@ import { defineLane } from './fold-lanes.ts';
 import { forgetReels } from './gone-reels.ts';
 import type { EntryOf } from './kinds.ts';
 import { feedersOf } from './lanes.ts';
-import { noSkips, settleUse, usageOf } from './remaining.ts';
+import { noSkips, setDown, usageOf } from './remaining.ts';
 import type { FloorState, Run, SlotState } from './state.ts';
 import { codeKey, tallyOf } from './tally.ts';
 import { turnGroup } from './turns.ts';
@@ -158,7 +158,7 @@ function endCurrent(state: FloorState, line: string, atMs: number): void {
   // What one slot took may depend on another, so all are looked at as they were.
   const before = { ...state, slots: new Map(state.slots) };
   withWhatMayComeBack(state, line, (slot) =>
-    isCountedBy(slot, run.run) ? without(settleUse(before, slot), run.run) : slot,
+    isCountedBy(slot, run.run) ? without(setDown(before, slot), run.run) : slot,
   );
   state.runs.set(run.run, { ...run, phase: 'ended', sinceMs: atMs, stops: closeStops(run, atMs) });
   state.current.delete(line);

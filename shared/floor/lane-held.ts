@@ -28,7 +28,7 @@ export function laneHeld(state: FloorState, line: string): LaneHeld | null {
   const isOpen =
     state.counters.has(line) ||
     state.changing.has(line) ||
-    // A list of a changeover that is over stands on no screen, and one of a slot only after a splice there: nobody could close it.
+    // A list of a changeover that is over is told no more after a day, and one of a slot stands only after a splice there.
     [...state.checklists.values()].some(
       (list) =>
         list.line === line && list.changeover === null && list.slot === null && list.closedMs === null,

@@ -4,10 +4,38 @@
 // part, which the next measurement begins with, and nothing of what was looked at. All of it stays in the log. Refused: to drop lists and changeovers
 // whole, since times are compared with those of before, and an old entry of the log names its step by its list.
 
-import type { Changeover, ChangeState, Checklist } from './state-change.ts';
+import { type Changeover, type ChangeState, type Checklist, isDropped } from './state-change.ts';
 
 /** How long after its end a changeover is kept whole, ms. Chosen here. */
 export const OVER_AFTER_MS = 7 * 24 * 3_600_000;
+
+/** How long a list that nobody closed is told after its changeover is over, ms: a day, so that each shift was told it once. Chosen here. */
+export const LIST_TOLD_MS = 24 * 3_600_000;
+
+/** Since when a changeover is over, ms since 1970: released, cancelled, or followed by another on its line; null while it goes on. */
+export function overSince(
+  { changing, changeovers }: Pick<ChangeState, 'changing' | 'changeovers'>,
+  changeover: Changeover,
+): number | null {
+  const { line, releasedMs, dropped } = changeover;
+  if (changing.get(line) === changeover.changeover) return null;
+  const ended = releasedMs ?? dropped?.atMs ?? null;
+  if (ended !== null) return ended;
+  const ofLine = [...changeovers.values()].filter((each) => each.line === line);
+  return ofLine[ofLine.indexOf(changeover) + 1]?.beganMs ?? changeover.beganMs;
+}
+
+/** True for a list that waits to be closed: that nobody closed, and whose changeover, where it is of one, goes on or is over for less than a day. */
+export function isListOpen(
+  state: Pick<ChangeState, 'changing' | 'changeovers'>,
+  list: Pick<Checklist, 'closedMs' | 'changeover'>,
+  nowMs: number,
+): boolean {
+  if (list.closedMs !== null) return false;
+  const changeover = state.changeovers.get(list.changeover ?? '');
+  const overMs = changeover ? overSince(state, changeover) : null;
+  return overMs === null || nowMs - overMs < LIST_TOLD_MS;
+}
 
 type Measured = Changeover['measured'][number];
 
@@ -16,7 +44,8 @@ export function forgetAnswers(state: Pick<ChangeState, 'checklists' | 'changeove
   for (const [id, list] of state.checklists)
     if (list.answers.size > 0 && isOver(state, list, nowMs))
       state.checklists.set(id, { ...list, answers: new Map() });
-  // What is not released may yet be dropped, and what was measured in it with it.
+  // What is not released may yet be cancelled, and what was measured in it does not count then. One that was cancelled is kept whole, as another
+  // tablet may be found to have released it: few are.
   const released = [...state.changeovers.values()].filter(({ releasedMs }) => releasedMs !== null);
   const newest = newestMeasured(released);
   for (const [id, changeover] of state.changeovers) {
@@ -33,9 +62,8 @@ const isLongAgo = (endedMs: number | null, nowMs: number) =>
 /** A list that was closed long ago, in a changeover that was released long ago or in none: a signature under it stays for good. */
 function isOver({ changeovers }: Pick<ChangeState, 'changeovers'>, list: Checklist, nowMs: number): boolean {
   const changeover = list.changeover === null ? undefined : changeovers.get(list.changeover);
-  return (
-    isLongAgo(list.closedMs, nowMs) && (changeover === undefined || isLongAgo(changeover.releasedMs, nowMs))
-  );
+  const isOfNone = changeover === undefined || isDropped(changeover);
+  return isLongAgo(list.closedMs, nowMs) && (isOfNone || isLongAgo(changeover.releasedMs, nowMs));
 }
 
 /** The newest measurements of each part; of one moment all. */

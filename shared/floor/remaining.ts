@@ -21,6 +21,7 @@ export {
   spliceCostFor,
 } from './remaining/estimate.ts';
 export { endLedger, keepEvidence, keptSd, openEvidence } from './remaining/finished.ts';
+export { comeBack, setDown, settleTurns } from './remaining/instead.ts';
 export {
   ASSUMED_STRENGTH,
   assumedLoss,
@@ -51,7 +52,6 @@ export {
   countMark,
   placedDoubt,
   placedSinceLedger,
-  settleTurns,
   settleUse,
   usedPlacements,
 } from './remaining/placed.ts';

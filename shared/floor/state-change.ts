@@ -30,6 +30,10 @@ export interface Changeover extends Readonly<PayloadOf<'changeover.began'>> {
   readonly beganMs: number;
   readonly releasedMs: number | null;
   readonly releasedBy: string | null;
+  /** The entry that released it. */
+  readonly released: string | null;
+  /** The first entry that cancelled it, and when; one that is released all the same counts as released until a lead says what is true. */
+  readonly dropped: { readonly entry: string; readonly atMs: number } | null;
   /** Newest measurement and newest look of each slot. */
   readonly measured: readonly (Readonly<PayloadOf<'panel.measured'>> & {
     readonly atMs: number;
@@ -39,6 +43,11 @@ export interface Changeover extends Readonly<PayloadOf<'changeover.began'>> {
     readonly atMs: number;
     readonly by: string | null;
   })[];
+}
+
+/** True for one that was cancelled and that nobody released. */
+export function isDropped({ releasedMs, dropped }: Pick<Changeover, 'releasedMs' | 'dropped'>): boolean {
+  return dropped !== null && releasedMs === null;
 }
 
 /** A feeder made ready off the line. */
@@ -55,9 +64,9 @@ export interface ChangeState {
   /** `template` -> its versions, oldest first. */
   readonly templates: Map<string, readonly ChecklistTemplate[]>;
   readonly checklists: Map<string, Checklist>;
-  /** All changeovers, oldest first. */
+  /** All changeovers, oldest first, those that were cancelled too. */
   readonly changeovers: Map<string, Changeover>;
-  /** Line -> changeover that is not released. */
+  /** Line -> changeover that is neither released nor cancelled. */
   readonly changing: Map<string, string>;
   /** Cart -> slot -> what is ready for it. */
   readonly carts: Map<string, ReadonlyMap<string, CartPlace>>;

@@ -22,6 +22,18 @@ export interface Joint {
   readonly uncosted: 0 | 1;
 }
 
+/** How many more placements (negative: fewer) a slot used in turn with another would have given, had the other stood there. */
+export interface Instead {
+  /** The slot's address, and the ledger that this is of. */
+  readonly slot: string;
+  readonly chain: string;
+  /** Placements of that ledger when this was set down. */
+  readonly total: number;
+  readonly by: number;
+  /** As much of it as was known when its last splice before that was made. */
+  readonly jointBy: number;
+}
+
 /** Everything put on a slot since its last true count. */
 export interface Ledger {
   /** Names the ledger: the entry of the load or of the count that began it. */

@@ -18,7 +18,7 @@ import { emptyRights, type RightsState } from './rights.ts';
 import { type ChangeState, emptyChange } from './state-change.ts';
 import { emptyFeeders, type FeederState } from './state-feeders.ts';
 import { emptyHandovers, type HandoverState } from './state-handover.ts';
-import type { Finished, FullReel, Ledger, SkipsSeen } from './state-ledger.ts';
+import type { Finished, FullReel, Instead, Ledger, SkipsSeen } from './state-ledger.ts';
 import { emptyStations, type StationState } from './station-state.ts';
 import { emptyStore, type StoreState } from './store-state.ts';
 import type { Tallied } from './tally.ts';
@@ -162,6 +162,8 @@ export interface SlotState {
   readonly atMs: number;
   /** What was here before that entry, for taking it back; only one step deep is kept. */
   readonly before: SlotState | null;
+  /** Only of what may come back: what it would change at the slots used in turn with it. */
+  readonly instead?: readonly Instead[];
 }
 
 /** A reel as it was last seen, on a slot or off the line (`at` null). */

@@ -11,6 +11,7 @@ import {
 } from './conflicts.ts';
 import { moveBack } from './fold-feeders.ts';
 import { freeReels, holdReels } from './reel-places.ts';
+import { comeBack } from './remaining.ts';
 import type { FloorState, SlotState } from './state.ts';
 
 /** A correction undoes what the named entry did to a slot, as long as nothing newer stands on it; what still contradicts stays told. */
@@ -33,10 +34,13 @@ function undo(state: FloorState, of: string): SlotState | null {
     if (slot.entry !== of) continue;
     freeReels(state, slot);
     if (slot.before) {
-      state.slots.set(key, slot.before);
-      holdReels(state, slot.before);
-    } else state.slots.delete(key);
-    return slot.before;
+      const back = comeBack(state, slot.before);
+      state.slots.set(key, back);
+      holdReels(state, back);
+      return back;
+    }
+    state.slots.delete(key);
+    return null;
   }
   for (const [key, taken] of state.takenOff) {
     if (taken.entry !== of) continue;
@@ -48,10 +52,11 @@ function undo(state: FloorState, of: string): SlotState | null {
       addLoadedSince(state, was, there);
       return null;
     }
-    state.slots.set(key, was);
+    const back = comeBack(state, was);
+    state.slots.set(key, back);
     state.takenOff.delete(key);
-    holdReels(state, was);
-    return was;
+    holdReels(state, back);
+    return back;
   }
   return null;
 }

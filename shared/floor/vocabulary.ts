@@ -120,6 +120,7 @@ export const conflictKinds = [
   'reel-on-two-slots',
   'cleared-though-blocked',
   'spliced-though-unloaded',
+  'released-though-dropped',
 ] as const;
 export type ConflictKind = (typeof conflictKinds)[number];
 

@@ -3,9 +3,11 @@
 // Method: one list in the order of `handedKinds`, within a kind the soonest first, cut at what one entry holds; what is cut off is counted.
 
 import { blockedTapes } from '../floor/blocks.ts';
+import { changeInConflict } from '../floor/dropped-change.ts';
 import { isHeld, stillHeld } from '../floor/fold-contain.ts';
 import { type HandedItem, handedKinds, mostHanded } from '../floor/kinds-handover.ts';
 import { standingAt } from '../floor/lanes.ts';
+import { isListOpen } from '../floor/over-change.ts';
 import { kindOnSlot, moreBy } from '../floor/packs.ts';
 import { type FloorState, type SlotState, slotKey } from '../floor/state.ts';
 import type { Handed } from '../floor/state-handover.ts';
@@ -159,11 +161,11 @@ function panelsHeld(floor: FloorState, { line }: OpenAsked): readonly HandedItem
 }
 
 function conflicts(floor: FloorState, { line }: OpenAsked): readonly HandedItem[] {
-  return [...floor.conflicts.values()].flatMap(({ conflict, lines, slots, reel, atMs }): HandedItem[] => {
+  return [...floor.conflicts.values()].flatMap((told): HandedItem[] => {
+    const { conflict: of, lines, slots, reel, atMs: sinceMs } = told;
     const at = lines.indexOf(line);
-    return at < 0
-      ? []
-      : [{ ...blank, what: 'conflict', of: conflict, slot: slots[at] ?? null, reel, sinceMs: atMs }];
+    const why = changeInConflict(floor, told)?.product ?? null;
+    return at < 0 ? [] : [{ ...blank, what: 'conflict', of, slot: slots[at] ?? null, reel, sinceMs, why }];
   });
 }
 
@@ -175,10 +177,10 @@ function silent(floor: FloorState, { line, nowMs }: OpenAsked): readonly HandedI
   });
 }
 
-function changing(floor: FloorState, { line }: OpenAsked): readonly HandedItem[] {
+function changing(floor: FloorState, { line, nowMs }: OpenAsked): readonly HandedItem[] {
   const changeover = floor.changeovers.get(floor.changing.get(line) ?? '');
   const lists = [...floor.checklists.values()].flatMap((each): HandedItem[] =>
-    each.line === line && each.closedMs === null
+    each.line === line && isListOpen(floor, each, nowMs)
       ? [
           {
             ...blank,

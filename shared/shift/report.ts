@@ -5,6 +5,7 @@ import type { FloorEntry } from '../floor/kinds.ts';
 import { sharesSlots } from '../floor/lanes.ts';
 import { assumedLoss, type LossEvidence, type LossLearnt, shownOn, updateLoss } from '../floor/remaining.ts';
 import type { FloorState } from '../floor/state.ts';
+import { isDropped } from '../floor/state-change.ts';
 import type { StopReason, Verdict } from '../floor/vocabulary.ts';
 import { entryId } from '../log/entry.ts';
 import { compareText } from '../log/order.ts';
@@ -121,6 +122,7 @@ export function shiftReport(
       .filter(
         (each) =>
           each.line === line &&
+          !isDropped(each) &&
           each.beganMs < toMs &&
           (each.releasedMs === null || each.releasedMs >= fromMs),
       )

@@ -32,6 +32,10 @@ export interface TracedPlace {
   readonly sure: Span | null;
   /** Panels that may carry it; null where no panel was built while it was there. */
   readonly possible: Span | null;
+  /** Panels by the count alone, as if none lay between machine and count; absent where its tape was joined, so that its end was elsewhere. */
+  readonly counted?: number;
+  /** Parts that it held when it was put on; absent where nobody counted them. */
+  readonly held?: number;
   /** What these rest on that nobody has entered or measured. */
   readonly guessed: readonly Guess[];
   /** True where other lots lay loose with it: which of them a panel got nobody can tell. */
@@ -140,6 +144,8 @@ function toPlace(index: TraceIndex, stretch: Stretch, how: Carried): TracedPlace
     lot: lotOf(index.state, stretch, material),
     dateCode,
     ...madeOfIt(material),
+    ...(stretch.held === undefined ? {} : { held: stretch.held }),
+    ...(counted && stretch.joined === null ? { counted: byCount(counted, stretch) } : {}),
     sure: counted && how === 'surely' ? toNumbers(counted, sure) : null,
     possible: counted ? toNumbers(counted, possible) : null,
     guessed,
@@ -150,6 +156,12 @@ function toPlace(index: TraceIndex, stretch: Stretch, how: Carried): TracedPlace
     who,
     at,
   };
+}
+
+/** Panels counted between the entries that put it on and took it off. */
+function byCount(run: Run, { from, to }: Stretch): number {
+  const last = to === null ? tallyOf(run) : (to.at ?? tallyOf(run));
+  return Math.max(0, numberAt(run, last) - numberAt(run, from.at ?? 0));
 }
 
 /** Codes of the panels at these places, in the order of counting. */

@@ -1,6 +1,6 @@
 // What did a run take out of the store? Part by part and reel by reel: parts placed, parts on scrapped panels, parts that feeders lost.
 // Method: the panels that each reel served (stretches.ts) times what a panel takes. Where two reels may have served the same panels each has a share of
-// them, so that their sum is what was placed. Boards skipped are taken off by the run's own share. Losses are those that counted reels showed, told
+// them, so that their sum is what was placed, and none more than it held when it was put on. Boards skipped are taken off by the run's own share. Losses are those that counted reels showed, told
 // in the run in which the count was made, of lanes in the newest that took from the slot. Refused: to spread losses over runs by guess; nobody saw in which of them a part fell.
 
 import { feedersOf } from '../floor/lanes.ts';
@@ -57,21 +57,39 @@ interface Served {
   readonly most: number;
 }
 
-/** Panels that each reel of one slot is taken to have served: all that it may have, or, where more than one may have, so that their sum is right. */
+/** Panels that a reel is taken to have served where nothing else is known: by the count where nobody entered what lies in the line, else the middle. */
+function likely({ place, sure, most }: Served): number {
+  const byCount = place.guessed.includes('in-line') ? place.counted : undefined;
+  return Math.min(most, Math.max(sure, byCount ?? (sure + most) / 2));
+}
+
+/**
+ * Panels that each reel of one slot is taken to have served, within what it surely and perhaps did: all that it may have, or, where more than one may
+ * have, so that their sum is right.
+ */
 function panelsServed(reels: readonly Served[], done: number): readonly number[] {
   const all = reels.reduce((sum, { most }) => sum + most, 0);
   if (all <= done) return reels.map(({ most }) => most);
-  const middle = reels.map(({ sure, most }) => (sure + most) / 2);
-  const sum = middle.reduce((total, each) => total + each, 0);
-  return middle.map((each) => (each * done) / sum);
+  const first = reels.map(likely);
+  const over = first.reduce((total, each) => total + each, 0) - done;
+  const room = reels.map(({ sure, most }, at) =>
+    over > 0 ? (first[at] ?? 0) - sure : most - (first[at] ?? 0),
+  );
+  const free = room.reduce((total, each) => total + each, 0);
+  const share = free === 0 ? 0 : Math.min(1, Math.abs(over) / free);
+  return first.map((each, at) => each - Math.sign(over) * share * (room[at] ?? 0));
 }
 
 function placedRows(state: FloorState, run: Run, places: readonly TracedPlace[]): readonly Consumption[] {
   const bySlot = new Map<string, Served[]>();
   for (const place of places) {
-    const most = panelsIn(place.possible, run.done);
-    if (most === 0) continue;
-    const served = { place, most, sure: panelsIn(place.sure, run.done) };
+    const possible = panelsIn(place.possible, run.done);
+    const each = perPanelOf(state, run.setup, place.slot) * shareBuilt(state, run);
+    if (possible === 0) continue;
+    const sure = panelsIn(place.sure, run.done);
+    // A package gives no more than it held.
+    const held = place.held === undefined || each === 0 ? possible : place.held / each;
+    const served = { place, most: Math.max(sure, Math.min(possible, held)), sure };
     bySlot.set(place.slot, [...(bySlot.get(place.slot) ?? []), served]);
   }
   return [...bySlot].flatMap(([slot, reels]): readonly Consumption[] => {

@@ -71,6 +71,7 @@ export interface Stretch {
   /** Panels by which it may have come before it was written: it was held till a lead cleared it. */
   early: number;
   guessed: readonly Guess[];
+  readonly held?: number; // parts when it was put on; absent where nobody counted them
   mixed?: true; // lots poured over each other: which of them a panel got nobody can tell
   /** The entry that put the tape on the slot, who wrote it and when. */
   readonly entry: string;
@@ -92,13 +93,8 @@ export interface TraceIndex {
 
 /** An index before any entry. */
 export function emptyTrace(): TraceIndex {
-  return {
-    state: emptyState(),
-    stretches: [],
-    serials: new Map(),
-    serialByPanel: new Map(),
-    open: new Map(),
-  };
+  const maps = { serials: new Map(), serialByPanel: new Map(), open: new Map() };
+  return { state: emptyState(), stretches: [], ...maps };
 }
 
 /** Builds the index of a log in folding order. */
@@ -305,6 +301,7 @@ function openStretch(
     feeder: slot.feeder,
     reel: ownIdOf(tape.reel),
     ...bornWith(index.state, tape),
+    ...(tape.count === null ? {} : { held: tape.count }),
     part: tape.part,
     supplierPart: tape.supplierPart,
     lot: tape.lot ?? index.state.reels.get(tape.reel)?.lot ?? null,

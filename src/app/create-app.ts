@@ -3,6 +3,7 @@
 import { computed, type Signal, signal } from '@preact/signals';
 import type { App, LabelWanted, Notice, Practice } from './app.ts';
 import { afterPaint } from './device/after-paint.ts';
+import { unlessAwaited } from './device/awaited.ts';
 import type { Clock } from './device/clock.ts';
 import { lineInHand, linesBeside } from './line-in-hand.ts';
 import { sameList } from './same-list.ts';
@@ -34,14 +35,18 @@ export function createApp(parts: AppParts): App {
     // A verdict is drawn before the lists under it; several entries in a row make one change of the screen.
     if (tickWaits) return;
     tickWaits = true;
-    afterPaint(() => {
+    const change = () => {
       tickWaits = false;
       tick.value += 1;
-    });
+    };
+    afterPaint(() => unlessAwaited(change));
   });
   const nowMs = signal(clock.nowMs());
+  const beat = () => {
+    nowMs.value = clock.nowMs();
+  };
   setInterval(() => {
-    if (document.visibilityState === 'visible') nowMs.value = clock.nowMs();
+    if (document.visibilityState === 'visible') unlessAwaited(beat);
   }, 1000);
   const line = computed(() => {
     tick.value;

@@ -7,6 +7,7 @@ import type { App } from './app.ts';
 import { createDesk, type DeskRun } from './desk/desk.ts';
 import { keepDesk } from './desk/kept.ts';
 import { type Alarm, createAlarm } from './device/alarm.ts';
+import { somebodyWaits } from './device/awaited.ts';
 import { later } from './device/later.ts';
 import { type Offline, startOffline } from './device/offline.ts';
 import { isQuiet } from './device/quiet.ts';
@@ -65,6 +66,8 @@ export function startWork(app: App): Work {
     nowMs: app.clock.nowMs,
     settings: () => ({ ...DEFAULT_WEDGE_SETTINGS, ...app.preferences.peek().scanner }),
     onRaw: (scan) => app.rawScans.push(scan),
+    // Whoever takes the scan says by its end whether the answer is still to come.
+    onKeys: somebodyWaits,
     onLone: (key) => {
       // A question and a verdict are answered first.
       const isAsked = document.querySelector('dialog[open]') !== null || desk.shown.peek() !== null;

@@ -4,7 +4,7 @@ import { feedersOf, linesEver } from '../../shared/floor/lanes.ts';
 import { materialNow } from '../../shared/floor/made-of.ts';
 import { ownIdOf } from '../../shared/floor/reel-id.ts';
 import type { Reel } from '../../shared/floor/state.ts';
-import { shiftReport, type TimeSpan } from '../../shared/shift/report.ts';
+import { type ShiftReport, shiftReport, type TimeSpan } from '../../shared/shift/report.ts';
 import { type TracedPlace, tracePlaces } from '../../shared/trace/ask.ts';
 import { reelsCarrying } from '../../shared/trace/material.ts';
 import { madeOfCell, placeCells } from '../../shared/trace/place-cells.ts';
@@ -162,14 +162,14 @@ export const shiftColumns = [
   'lostPartsSd',
 ] as const;
 
-/** The rows of one plant, a line each, also of a lane that built and was taken away since; the span is cut where the export ends, and none are given of one that begins later. */
+/** The rows of one plant, a line each, also of a lane that was taken away since, where it built or anything else was told of it; the span is cut where the export ends, and none are given of one that begins later. */
 export function shiftRows(log: PlantLog, asked: TimeSpan): readonly Row[] {
   const { state } = log.index;
   const span = { ...asked, toMs: Math.min(asked.toMs, endOf(log)) };
   if (span.toMs <= span.fromMs) return [];
-  const lines = linesEver(state).filter(({ hasBuilt }) => hasBuilt !== false);
-  return lines.map(({ line, name }): Row => {
+  return linesEver(state).flatMap(({ line, name, hasBuilt }): readonly Row[] => {
     const report = shiftReport(state, log.floorEntries, { ...span, line });
+    if (hasBuilt === false && saysNothing(report)) return [];
     const { verdicts, stops, parts } = report;
     // What the shared feeders lost is the same of every lane: told of each, a sum over the rows would have it twice.
     const hasFeeders = feedersOf(line) === line;
@@ -177,7 +177,7 @@ export function shiftRows(log: PlantLog, asked: TimeSpan): readonly Row[] {
       hasFeeders ? parts.reduce((all, part) => all + of(part), 0) : null;
     const [lost, variance] = [sum((part) => part.lost), sum(({ sd }) => sd ** 2)];
     const stopMs = stops.reduce((all, { fromMs, toMs }) => all + toMs - fromMs, 0);
-    return [
+    const row: Row = [
       log.name,
       log.fingerprint,
       line,
@@ -198,7 +198,14 @@ export function shiftRows(log: PlantLog, asked: TimeSpan): readonly Row[] {
       lost === null ? null : Math.round(lost),
       variance === null ? null : Math.round(Math.sqrt(variance)),
     ];
+    return [row];
   });
+}
+
+/** True where nothing happened on a line. What its shared feeders lost is told of the line that has them. */
+function saysNothing({ verdicts, stops, splices, changes }: ShiftReport): boolean {
+  const { accepted, refused, held } = verdicts;
+  return accepted + refused + held + stops.length + splices + changes.length === 0;
 }
 
 function endOf({ endsAt }: PlantLog): number {

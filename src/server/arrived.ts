@@ -1,9 +1,11 @@
-// An entry on its way into the log. Its text stays in bytes until it is written down: a backlog's pages wait for the disk by the
-// thousand, and as texts the engine would move them about meanwhile.
+// An entry on its way into the log. Of its text only the pieces are kept that no other field says: what a row keeps is made of them, and the
+// whole is seldom wanted again once its hash is known.
 
 import type { ClockReading, Entry } from '../../shared/log/entry.ts';
 import type { EntryFault } from '../../shared/wire/codes.ts';
+import type { DraftText } from './canonical.ts';
 import { hashOf } from './keys.ts';
+import { joinPieces, type Pieces, packedMost } from './stores/packed.ts';
 import type { Checked } from './stores/store.ts';
 
 /** Read first, judged after: the last three fields are set once by whoever checks it. */
@@ -20,10 +22,13 @@ export class ArrivedEntry implements Checked {
   aheadMs = 0;
   via: string | null = null;
   fault: EntryFault | null = null;
-  /** RFC 8785 text in UTF-8. */
-  private readonly bytes: Buffer;
+  readonly pieces: Pieces | null;
+  /** SHA-256 over the text's UTF-8 bytes, lower-case hex: what `hash` has to be. */
+  readonly bodyHash: string;
+  /** The whole text where it is not joined of its pieces. */
+  private readonly whole: string | null;
 
-  constructor(entry: Entry, bytes: Buffer) {
+  constructor(entry: Entry, { body, pieces }: DraftText) {
     this.tablet = entry.tablet;
     this.epoch = entry.epoch;
     this.seq = entry.seq;
@@ -33,16 +38,13 @@ export class ArrivedEntry implements Checked {
     this.kind = entry.kind;
     this.hlc = entry.hlc;
     this.atMs = Date.parse(entry.at);
-    this.bytes = bytes;
+    this.bodyHash = hashOf(body);
+    this.pieces = body.length > packedMost ? null : pieces;
+    this.whole = this.pieces ? null : body;
   }
 
   /** The text that the hash covers. */
   get body(): string {
-    return this.bytes.toString('utf8');
-  }
-
-  /** SHA-256 over the text's bytes, lower-case hex. */
-  bodyHash(): string {
-    return hashOf(this.bytes);
+    return this.pieces ? joinPieces(this, this.pieces) : (this.whole ?? '');
   }
 }

@@ -10,7 +10,7 @@ import { goesOn } from '../../shared/log/vouched.ts';
 import { entryBytes } from '../../shared/wire/limits.ts';
 import type { Brought } from '../../shared/wire/messages.ts';
 import { ArrivedEntry } from './arrived.ts';
-import { draftText } from './canonical.ts';
+import { type DraftText, draftText } from './canonical.ts';
 import { Refused } from './http/refuse.ts';
 import { type SignatureWalk, signatureFault } from './signatures.ts';
 import type { Checked, Store } from './stores/store.ts';
@@ -132,7 +132,7 @@ async function judgeSignatures(
 function judge(entry: ArrivedEntry, carrier: Carrier): void {
   entry.aheadMs = aheadMs(entry, carrier.nowMs);
   entry.via = entry.tablet === carrier.tablet ? null : carrier.tablet;
-  if (entry.bodyHash() !== entry.hash) entry.fault = 'hash-differs';
+  if (entry.bodyHash !== entry.hash) entry.fault = 'hash-differs';
   // The plant's own word in exports: whoever writes it in a tablet's name takes that name.
   else if (entry.kind === proofKind) entry.fault = 'name-taken';
   else entry.fault = entry.aheadMs > aheadLimitMs ? 'clock-ahead' : null;
@@ -140,19 +140,18 @@ function judge(entry: ArrivedEntry, carrier: Carrier): void {
 
 /** Reads an entry that has passed the wire's schema. */
 export function readEntry(entry: Entry): ArrivedEntry {
-  return new ArrivedEntry(entry, readBody(entry));
+  return new ArrivedEntry(entry, readText(entry));
 }
 
-function readBody(entry: Entry): Buffer {
-  let body: string;
+function readText(entry: Entry): DraftText {
+  let text: DraftText;
   try {
-    body = draftText(entry);
+    text = draftText(entry);
   } catch (error) {
     // A lone surrogate or too deep a nesting: the app writes neither.
     throw new Refused('bad-entry', `${entryId(entry)}: ${(error as Error).message}`, { id: entryId(entry) });
   }
-  const bytes = Buffer.from(body);
-  if (bytes.length <= entryBytes) return bytes;
+  if (Buffer.byteLength(text.body) <= entryBytes) return text;
   throw new Refused('bad-entry', `${entryId(entry)}: over ${entryBytes} bytes`, { id: entryId(entry) });
 }
 

@@ -82,12 +82,15 @@ export function createLiveHub({ store, serverEpoch, start, onFault }: LiveOption
     `data: {"serverEpoch":"${serverEpoch}","from":"${formatCursor(from)}","cursor":"${formatCursor(last)}","entries":${entries}}\n\n`;
 
   const flush = async () => {
-    const rows = await store.page(last.pos, ENTRIES_AT_ONCE + 1);
+    const head = await store.head();
+    if (head.pos <= last.pos) return;
+    // Of a backlog that comes in nothing is read: it is not sent.
+    const isSent = listeners.size > 0 && head.pos - last.pos <= ENTRIES_AT_ONCE;
+    const rows = isSent ? await store.page(last.pos, ENTRIES_AT_ONCE + 1) : [];
     const end = rows.at(-1);
-    if (!end) return;
     const from = last;
-    const entries = entriesText(rows);
-    last = entries === null ? await store.head() : { pos: end.pos, root: end.root };
+    const entries = end ? entriesText(rows) : null;
+    last = end && entries !== null ? { pos: end.pos, root: end.root } : head;
     const text = eventText(from, entries);
     await endRevoked();
     sendAll(listeners, text);

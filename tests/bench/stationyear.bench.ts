@@ -152,7 +152,7 @@ async function bytesOf(entries: readonly Entry[]): Promise<number> {
   const folder = newFolder();
   const store = await openStore({ folder: folder.path, database: null, nowMs: Date.now });
   for (let at = 0; at < entries.length; at += 2_000) {
-    const page = entries.slice(at, at + 2_000).map((entry) => toChecked(entry, { body: draftText(entry) }));
+    const page = entries.slice(at, at + 2_000).map((entry) => toChecked(entry, draftText(entry)));
     await store.append([{ sender: 'bench', entries: page }], Date.now());
   }
   await store.close();

@@ -62,7 +62,7 @@ async function keepTrace(store: Store): Promise<void> {
 }
 
 async function appendAll(store: Store, entries: readonly Entry[]): Promise<void> {
-  const checked = entries.map((entry) => toChecked(entry, { body: draftText(entry) }));
+  const checked = entries.map((entry) => toChecked(entry, draftText(entry)));
   const [appended] = await store.append([{ sender: 'bench', entries: checked }], Date.now());
   if (appended?.added !== entries.length)
     throw new Error(`the store took ${appended?.added} of ${entries.length} entries`);

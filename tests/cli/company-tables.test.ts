@@ -170,7 +170,7 @@ describe('whereRows()', () => {
 });
 
 describe('shiftRows()', () => {
-  test('tells of a lane that was taken away what it built, and nothing of one that never built', () => {
+  test('tells of a lane that was taken away what it built, and nothing of one where nothing happened', () => {
     const story = twoLanes();
     const lane3 = laneLine('L1', 3);
     story.tell('line.defined', { line: lane3, name: 'Far', zone: 'UTC', machines: [] });
@@ -183,6 +183,19 @@ describe('shiftRows()', () => {
     expect(shiftOf(story)).toMatchObject([
       { line: 'L1', lineName: 'Brae line 1', stops: 0 },
       { line: lane2, lineName: 'Right', stops: 1 },
+    ]);
+  });
+
+  test('counts the refusals of a lane that was taken away without having built', () => {
+    const story = twoLanes();
+    const wrong = { ...verified('M1-F-001', 'R-999', { reel: 'K9' }), line: lane2, setup: 'right' };
+    const reasons = [{ code: 'wrong-part', facts: {} }];
+    story.tell('reel.verified', { ...wrong, verdict: 'refused', reasons });
+    story.tell('lane.withdrawn', { line: lane2 });
+    expect(story.floor().lanesGone.get(lane2)?.hasBuilt).toBe(false);
+    expect(shiftOf(story)).toMatchObject([
+      { line: 'L1', refused: 0 },
+      { line: lane2, refused: 1 },
     ]);
   });
 

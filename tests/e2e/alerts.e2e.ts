@@ -4,9 +4,9 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startBrowser, waitReady } from './support/browser.ts';
-import { drawn, pass } from './support/clock.ts';
+import { pass } from './support/clock.ts';
 import { type RunningDemo, startDemo } from './support/demo.ts';
-import { openTablet, ownEntries, scan, steady } from './support/floor.ts';
+import { lookAgain, openTablet, ownEntries, scan, steady } from './support/floor.ts';
 import { look } from './support/look.ts';
 
 let demo: RunningDemo;
@@ -67,17 +67,17 @@ describe('a late warning', () => {
     await untilLate(page);
     const band = page.getByTestId('late');
     await band.waitFor();
-    await drawn(page);
+    await lookAgain(page); // what the minutes brought has been worked out: the band stays with its slot
     await look(page, { where: 'late, unanswered' });
     const slot = await band.locator('b.code').textContent();
     await page.getByTestId('late-go').click();
+    const taken = () => ownEntries(page, 'warning.acknowledged');
+    await expect.poll(async () => (await taken()).map(({ payload }) => payload['slot'])).toContain(slot);
+    expect((await taken()).every(({ payload }) => payload['level'] === 'late')).toBe(true);
     // Others may be late by now; this one is no more in question.
     await expect
       .poll(async () => (await band.locator('b.code').allTextContents()).includes(slot ?? ''))
       .toBe(false);
-    const taken = await ownEntries(page, 'warning.acknowledged');
-    expect(taken.every(({ payload }) => payload['level'] === 'late')).toBe(true);
-    expect(taken.map(({ payload }) => payload['slot'])).toContain(slot);
     await putAway();
   });
 
@@ -91,7 +91,7 @@ describe('a late warning', () => {
     await pass(page, 200_000);
     const told = page.getByTestId('unanswered');
     await told.waitFor();
-    expect(await told.textContent()).toContain('Line 2');
+    await expect.poll(() => told.textContent()).toContain('Line 2');
     await steady(page);
     await look(page, { where: 'unanswered elsewhere' });
     const before = (await ownEntries(page, 'warning.acknowledged')).length;
@@ -110,7 +110,7 @@ describe('a late warning', () => {
     await page.getByTestId('line-L3').click();
     await page.getByTestId('screen-line').waitFor();
     await pass(page, 200_000);
-    await drawn(page);
+    await lookAgain(page);
     expect(await page.getByTestId('unanswered').count()).toBe(0);
     await putAway();
   });

@@ -80,7 +80,7 @@ it('leads from an empty plant to the first accepted reel on a line of three mach
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
   await giveClock(context);
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(60_000);
   await page.goto(server.url);
   await waitReady(page);
   const hand = countedHand(page);
@@ -167,8 +167,8 @@ it('leads from an empty plant to the first accepted reel on a line of three mach
   await goOnWith('labels');
   const names = page.getByTestId('print-names').getByRole('button');
   await expect.poll(() => names.count()).toBe(150);
-  expect(await names.first().textContent()).toBe('M1-F-001');
-  expect(await names.last().textContent()).toBe('M3-R-025');
+  await expect.poll(() => names.first().textContent()).toBe('M1-F-001');
+  await expect.poll(() => names.last().textContent()).toBe('M3-R-025');
   await page.evaluate(() => {
     globalThis.print = () => undefined;
   });
@@ -203,7 +203,7 @@ it('begins anew at a tablet that has not joined, and says what is wrong with a b
   const context = await browser.newContext({ viewport: { width: 800, height: 1280 } });
   await giveClock(context);
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(60_000);
   await page.goto(`${server.url}#/plant/begin`);
   await waitReady(page);
   // Not joined yet: this tablet knows nothing of the plant and says so by its first step.
@@ -215,7 +215,9 @@ it('begins anew at a tablet that has not joined, and says what is wrong with a b
   await expect
     .poll(() => page.getByTestId('line-form').textContent())
     .toContain('Only the number at the end may differ.');
-  expect(await page.getByTestId('line-save').textContent()).toContain('Mend the bank marked above.');
+  await expect
+    .poll(() => page.getByTestId('line-save').textContent())
+    .toContain('Mend the bank marked above.');
   await look(page, { where: 'a bank that is wrong' });
   await page.getByLabel('Last slot').fill('M1-F-004');
   await press('Save line');

@@ -69,10 +69,9 @@ describe.each(sizes)('the camera at $width × $height', (size) => {
     const dockButton = page.getByTestId('dock').getByRole('button', { name: 'Camera' });
 
     await tap(page, 'Camera');
-    await expect.poll(async () => (await seePicture(page)).colours, { timeout: 15_000 }).toBeGreaterThan(4);
-    const { width, height } = await seePicture(page);
-    expect(width).toBeGreaterThan(300);
-    expect(height).toBeGreaterThan(240);
+    await expect.poll(async () => (await seePicture(page)).colours, { timeout: 60_000 }).toBeGreaterThan(4);
+    await expect.poll(async () => (await seePicture(page)).width).toBeGreaterThan(300);
+    await expect.poll(async () => (await seePicture(page)).height).toBeGreaterThan(240);
     await tap(page, 'Close camera');
     await view(page).waitFor({ state: 'detached' });
     expect(await page.locator('video').count()).toBe(0);
@@ -86,7 +85,7 @@ describe.each(sizes)('the camera at $width × $height', (size) => {
 
     await tap(page, 'Camera');
     await view(page).waitFor();
-    expect(await coveredBy(dockButton)).toBeNull();
+    await expect.poll(() => coveredBy(dockButton)).toBeNull();
     await tap(page, 'Camera');
     await view(page).waitFor({ state: 'detached' });
     await tablet.putAway();
@@ -103,12 +102,12 @@ describe.each(sizes)('the camera at $width × $height', (size) => {
     const picture = async () => (await page.locator('video').boundingBox())?.height;
     await view(page).getByText('Not read yet: quantity. Bring it into the frame.').waitFor();
     const height = await picture();
-    expect(await page.getByTestId('fact-part').textContent()).toContain('22-0603-B');
-    expect(await page.getByTestId('fact-quantity').textContent()).toContain('not read yet');
-    expect(await page.locator('.camera-tag').count()).toBeGreaterThanOrEqual(2);
+    await expect.poll(() => page.getByTestId('fact-part').textContent()).toContain('22-0603-B');
+    await expect.poll(() => page.getByTestId('fact-quantity').textContent()).toContain('not read yet');
+    await expect.poll(() => page.locator('.camera-tag').count()).toBeGreaterThanOrEqual(2);
     await tap(page, 'Use what was read');
     await page.locator('[data-testid=well-reel][data-filled=true]').waitFor();
-    expect(await picture()).toBe(height);
+    await expect.poll(picture).toBe(height);
     await tablet.putAway();
   });
 
@@ -158,7 +157,7 @@ describe('with the camera', () => {
     expect(seen.verdict).toBe('accepted');
     expect(seen.text).toContain('R-975001');
     // The verdict takes the picture's place, and what lies below it is out of reach.
-    expect(await coveredBy(page.getByTestId('verdict'))).toBeNull();
+    await expect.poll(() => coveredBy(page.getByTestId('verdict'))).toBeNull();
     expect(await coveredBy(page.getByTestId('camera'))).not.toBeNull();
     const [entry] = await ownEntries(page, 'reel.verified');
     expect(entry?.payload).toMatchObject({
@@ -242,7 +241,7 @@ describe('without WebAssembly', () => {
     // The same lens as before the verdict, and the label that was accepted is no second reel.
     await expect.poll(async () => (await seePicture(page)).colours).toBeGreaterThan(1);
     await page.locator('.camera-outline.is-done').first().waitFor({ state: 'attached' });
-    expect(await page.locator('.camera-guide').count()).toBe(1);
+    await expect.poll(() => page.locator('.camera-guide').count()).toBe(1);
     expect(await ownEntries(page, 'reel.verified')).toHaveLength(1);
     expect(await lenses()).toEqual([['live']]);
     await tap(page, 'Close camera');
@@ -280,7 +279,7 @@ describe('without a picture', () => {
     }, name);
     await tap(page, 'Camera');
     await page.getByRole('heading', { name: title }).waitFor();
-    expect(await view(page).getByRole('status').textContent()).toBe(title);
+    await expect.poll(() => view(page).getByRole('status').textContent()).toBe(title);
     if (way === 'Type') await tapOn(page, view(page).getByRole('button', { name: 'Type' }));
     else await tap(page, way);
     if (way === 'Type') await page.getByTestId('typed').waitFor();

@@ -22,8 +22,8 @@ it('an empty plant is told what is missing, and each step leads there', async ()
   const { page } = tablet;
   const screen = page.getByTestId('change-nothing-yet');
   await screen.waitFor();
-  expect(await screen.textContent()).toContain('Nothing to change over yet');
-  expect(await page.locator('[data-testid=change-nothing-yet] .act').count()).toBe(1);
+  await expect.poll(() => screen.textContent()).toContain('Nothing to change over yet');
+  await expect.poll(() => page.locator('[data-testid=change-nothing-yet] .act').count()).toBe(1);
   await page.getByTestId('missing-people-go').click();
   await expect.poll(() => page.evaluate(() => location.hash)).toBe('#/plant/people');
   await page.goBack();

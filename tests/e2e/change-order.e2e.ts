@@ -82,9 +82,11 @@ async function openOrder(): Promise<Tablet> {
 }
 
 async function add(page: Page, setup: string, panels: string): Promise<void> {
+  const before = (await orderOf(page)).length;
   await page.getByTestId('job-setup').selectOption(setup);
   await page.getByTestId('job-panels').fill(panels);
   await page.getByTestId('job-add').click();
+  await expect.poll(async () => (await orderOf(page)).length).toBe(before + 1);
 }
 
 const orderOf = (page: Page) =>
@@ -111,6 +113,7 @@ describe('the order of jobs in hand', () => {
     await expect.poll(() => orderOf(page)).toEqual([green, tide, pump]);
     await page.getByTestId('down-0').click();
     await expect.poll(() => orderOf(page)).toEqual([tide, green, pump]);
+    await expect.poll(async () => (await workers(page))[1]?.asked ?? null).not.toBeNull();
     const [first, second] = await workers(page);
     expect(first?.isOver).toBe(true);
     const { jobs, locks } = second?.asked?.question ?? { jobs: [], locks: [] };
@@ -118,7 +121,7 @@ describe('the order of jobs in hand', () => {
     await tell(page, 0, 'step', [2, 1, 0]);
     await tell(page, 1, 'step', [2, 1, 0]);
     await expect.poll(() => orderOf(page)).toEqual([pump, green, tide]);
-    expect(await page.getByTestId('hold-1').textContent()).toContain('Unlock');
+    await expect.poll(() => page.getByTestId('hold-1').textContent()).toContain('Unlock');
     await tell(page, 1, 'done', [2, 1, 0]);
     await page.getByTestId('order-find').waitFor();
     expect(await orderOf(page)).toEqual([pump, green, tide]);
@@ -147,7 +150,8 @@ describe('the order of jobs in hand', () => {
     if (!run) throw new Error('The demo builds something');
     const left = run.panelsWanted - run.done;
     const running = page.getByTestId('order-running');
-    expect(await running.textContent()).toContain(run.product);
+    await running.waitFor();
+    await expect.poll(() => running.textContent()).toContain(run.product);
     expect(Number((await running.textContent())?.match(/(\d+) panels? left/)?.[1])).toBeLessThanOrEqual(left);
     // One panel more of the same product needs no move: alone it would be done in a minute.
     const dueInMinutes = Math.floor((left * run.panelSeconds) / 120);
@@ -181,10 +185,10 @@ describe('the order of jobs in hand', () => {
     await expect
       .poll(() => offered.evaluateAll((all) => all.map((one) => one.getAttribute('data-setup'))))
       .toEqual([pump, green, tide, 'flood-beacon-top-A']);
-    expect(await page.getByTestId('next-kept').textContent()).toContain('Saved by');
+    await expect.poll(() => page.getByTestId('next-kept').textContent()).toContain('Saved by');
     await page.getByTestId('plan-job-0').click();
     await page.getByTestId('changeover').waitFor();
-    expect(await page.getByTestId('changeover').textContent()).toContain('Pump driver');
+    await expect.poll(() => page.getByTestId('changeover').textContent()).toContain('Pump driver');
     await tablet.putAway();
   });
 });

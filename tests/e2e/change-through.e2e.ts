@@ -28,14 +28,16 @@ async function expectSame(page: Page): Promise<readonly [right: number, all: num
   await goTo(page, 'change');
   const [right = -1, all = -1] = numbers(await page.getByTestId('slots-right').textContent());
   await goTo(page, 'load');
-  expect(numbers(await page.getByTestId('load-progress').textContent())).toEqual([right, all]);
-  expect(await page.locator('.plan .cells .cell.verified').count()).toBe(right);
+  await expect
+    .poll(async () => numbers(await page.getByTestId('load-progress').textContent()))
+    .toEqual([right, all]);
+  await expect.poll(() => page.locator('.plan .cells .cell.verified').count()).toBe(right);
   await goTo(page, 'line');
   await page.getByTestId('run-start').click();
   await page.getByTestId('panels-wanted').waitFor();
-  const open = page.getByTestId('start-not-right');
-  const notRight = (await open.count()) === 0 ? [0] : numbers(await open.textContent());
-  expect(notRight[0]).toBe(all - right);
+  const notRight = async () =>
+    numbers((await page.getByTestId('start-not-right').allTextContents())[0] ?? '0')[0];
+  await expect.poll(notRight).toBe(all - right);
   await page.getByRole('button', { name: 'Cancel', exact: true }).click();
   await goTo(page, 'change');
   return [right, all];
@@ -122,8 +124,8 @@ it('leads beside the running line, and at the end all screens say that every slo
   await page.getByTestId(`plan-${next}`).click();
   await page.getByTestId('ready-now').waitFor();
   await page.getByTestId('tab-feeders').click();
-  expect(await page.getByTestId('moves-left').textContent()).toContain('wait for the stop');
-  expect(await page.getByTestId('moves-caution').textContent()).toContain('do not reach in');
+  await expect.poll(() => page.getByTestId('moves-left').textContent()).toContain('wait for the stop');
+  await expect.poll(() => page.getByTestId('moves-caution').textContent()).toContain('do not reach in');
   expect(await page.locator('.handlings li.next').count()).toBe(0);
   await page.getByTestId('last-panel').click();
   await page.getByTestId('last-panel-yes').click();
@@ -144,10 +146,10 @@ it('leads beside the running line, and at the end all screens say that every slo
       expect(right).toBeGreaterThan(rightBefore);
     }
   }
-  expect(await left.textContent()).toContain('No moves left');
+  await expect.poll(() => left.textContent()).toContain('No moves left');
   expect(await expectSame(page)).toEqual([all, all]);
   await goTo(page, 'load');
   expect(await page.locator('.plan .cells .cell.other').count()).toBe(0);
-  expect(await page.getByText('Every slot has its reel.').count()).toBe(1);
+  await expect.poll(() => page.getByText('Every slot has its reel.').count()).toBe(1);
   await tablet.putAway();
 });

@@ -95,20 +95,20 @@ describe('a changeover', () => {
   it('is planned beside the running line, its external steps ticked, and survives a reload', async () => {
     const tablet = await planned();
     const { page } = tablet;
-    expect(await page.getByTestId('changeover').textContent()).toContain('The line is running');
+    await expect.poll(() => page.getByTestId('changeover').textContent()).toContain('The line is running');
     await openChecklist(page);
-    expect(await stateOf(page, 'documents')).toBe('open');
-    expect(await stateOf(page, 'panels-out')).toBe('waiting');
+    await expect.poll(() => stateOf(page, 'documents')).toBe('open');
+    await expect.poll(() => stateOf(page, 'panels-out')).toBe('waiting');
     expect(await page.getByTestId('tick-panels-out').count()).toBe(0);
     await page.getByTestId('tick-documents').click();
     await expect.poll(() => stateOf(page, 'documents')).toBe('done');
     await page.reload();
     await waitReady(page);
     await page.getByTestId('tab-checklist').click();
-    expect(await stateOf(page, 'documents')).toBe('done');
+    await expect.poll(() => stateOf(page, 'documents')).toBe('done');
     await lastPanel(page);
     await page.getByTestId('tab-checklist').click();
-    expect(await stateOf(page, 'panels-out')).toBe('open');
+    await expect.poll(() => stateOf(page, 'panels-out')).toBe('open');
     const told = ['changeover.began', 'checklist.opened', 'step.answered', 'run.ended', 'setup.chosen'];
     expect((await ownEntries(page, ...told)).map(({ kind }) => kind)).toEqual(told);
     expectWhole(await readLog(page));
@@ -156,10 +156,9 @@ describe('a changeover', () => {
     expect(seen.verdict).toBe('accepted');
     await goOn(page);
     await expect.poll(() => movesLeft(page)).toBe(before - 3);
-    expect(await page.locator('.handlings li.done').allTextContents()).toEqual([
-      expect.stringContaining(goesIn.slot),
-      expect.stringContaining(to),
-    ]);
+    await expect
+      .poll(() => page.locator('.handlings li.done').allTextContents())
+      .toEqual([expect.stringContaining(goesIn.slot), expect.stringContaining(to)]);
     await tablet.putAway();
   });
 
@@ -172,7 +171,7 @@ describe('a changeover', () => {
     await page.getByText('Needs: Shift lead').waitFor();
     await scan(page, 'BADGE-3301');
     await pad(page, '3301');
-    expect(await page.getByTestId('skip-yes').getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => page.getByTestId('skip-yes').getAttribute('aria-disabled')).toBe('true');
     await page.getByTestId('skip-reason').fill('Same papers as yesterday');
     await page.getByTestId('skip-yes').click();
     await expect.poll(() => stateOf(page, 'documents')).toBe('skipped');
@@ -186,10 +185,12 @@ describe('a changeover', () => {
     const { page } = tablet;
     await lastPanel(page);
     await page.getByTestId('release').click();
-    expect(await page.getByTestId('release-open').textContent()).toMatch(/moves? left.*never opened/);
+    await expect
+      .poll(() => page.getByTestId('release-open').textContent())
+      .toMatch(/moves? left.*never opened/);
     await scan(page, 'BADGE-3301');
     await pad(page, '3301');
-    expect(await page.getByTestId('release-yes').getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => page.getByTestId('release-yes').getAttribute('aria-disabled')).toBe('true');
     await page.getByTestId('release-reason').fill('Trial build, feeders follow');
     await page.getByTestId('release-yes').click();
     await page.getByTestId('screen-line').waitFor();
@@ -221,20 +222,20 @@ describe('the order of jobs', () => {
     const before = await changes();
     await page.getByTestId('order-find').click();
     await page.getByText('No order needs fewer.').waitFor();
-    expect(await changes()).toBeLessThanOrEqual(before);
+    await expect.poll(changes).toBeLessThanOrEqual(before);
     const orderOf = () =>
       page
         .locator('[data-testid^=job-][data-setup]')
         .evaluateAll((all) => all.map((one) => one.getAttribute('data-setup')));
     const order = await orderOf();
     const kept = page.getByTestId('order-kept');
-    expect(await kept.textContent()).toContain('No order is saved');
+    await expect.poll(() => kept.textContent()).toContain('No order is saved');
     await page.getByTestId('order-keep').click();
     await expect.poll(() => kept.textContent()).toContain('This is the saved order.');
     const [plan] = await ownEntries(page, 'plan.kept');
     const jobs = plan?.payload['jobs'] as { setup: string }[] | undefined; // shape of the entry
     expect(jobs?.map(({ setup }) => setup)).toEqual(order);
-    expect(await page.getByText('No order needs fewer.').count()).toBe(1);
+    await expect.poll(() => page.getByText('No order needs fewer.').count()).toBe(1);
     await page.reload();
     await waitReady(page);
     await page.getByTestId('job-2').waitFor();
@@ -242,7 +243,7 @@ describe('the order of jobs', () => {
 
     await page.getByTestId('down-0').click();
     await expect.poll(orderOf).toEqual([order[1], order[0], order[2]]);
-    expect(await kept.textContent()).toMatch(/^Saved by .*Changed, on this tablet only/);
+    await expect.poll(() => kept.textContent()).toMatch(/^Saved by .*Changed, on this tablet only/);
     expect(await ownEntries(page, 'plan.kept')).toHaveLength(1);
     await page.getByTestId('order-take-kept').click();
     await page.getByTestId('order-take-yes').click();
@@ -251,12 +252,12 @@ describe('the order of jobs', () => {
     await expect.poll(orderOf).toEqual([order[1], order[0], order[2]]);
     await page.getByTestId('hold-0').click();
     await page.getByTestId('order-find').click();
-    await page.getByTestId('order-find').waitFor();
+    await page.getByTestId('order-stop').waitFor({ state: 'detached' });
     await expect.poll(orderOf).toContain(order[0]);
     expect((await orderOf())[0]).toBe(order[1]);
 
     const said = (what: string) => page.getByTestId(`handling-${what}`);
-    expect(await said('putIn-from').textContent()).toContain('has no measured one yet');
+    await expect.poll(() => said('putIn-from').textContent()).toContain('has no measured one yet');
     const minutes = await page.getByTestId('order-total').textContent();
     await said('putIn').fill('30');
     await said('putIn').blur();
@@ -306,7 +307,7 @@ describe('the first panel', () => {
     });
     expect((await ownEntries(page, 'panel.looked'))[0]?.payload['right']).toBe(true);
     await page.getByTestId('tab-times').click();
-    expect(await page.getByTestId('times').textContent()).toContain('measured');
+    await expect.poll(() => page.getByTestId('times').textContent()).toContain('measured');
     await tablet.putAway();
   });
 });
@@ -323,7 +324,7 @@ describe('a cart', () => {
     const place = (await wantedNext(page)).find((each) => each.tapeWidthMm === 8 && !loaded.has(each.slot));
     if (!place) throw new TypeError('The next product puts nothing on an empty 8 mm slot');
     await page.getByTestId('tab-kit').click();
-    expect(await page.getByTestId(`pick-${place.part}`).textContent()).toContain(place.slot);
+    await expect.poll(() => page.getByTestId(`pick-${place.part}`).textContent()).toContain(place.slot);
     await page.getByTestId('cart-code').fill('CART-1');
     await page.getByTestId('cart-use').click();
     await page.getByTestId('cart-filling').waitFor();
@@ -356,7 +357,7 @@ describe('a cart', () => {
     await expect.poll(() => page.getByTestId('cart-told').textContent()).toContain(`ready for ${taken.slot}`);
     await scan(page, 'CART-1');
     await expect.poll(() => page.getByTestId('cart-told').textContent()).toContain('CART-1 is selected');
-    expect(await page.getByTestId('dock-CART-1').getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => page.getByTestId('dock-CART-1').getAttribute('aria-disabled')).toBe('true');
     await page.getByRole('button', { name: 'Leave the cart' }).click();
     await lastPanel(page);
     await page.getByTestId('tab-kit').click();
@@ -378,8 +379,10 @@ describe('a cart', () => {
     await scan(page, 'CART-1');
     const question = page.getByTestId('dock-question');
     await question.waitFor();
-    expect(await page.getByTestId('dock-off').textContent()).toContain(`${taken.slot} ${before.feeder}`);
-    expect(await question.textContent()).toContain('2 slots are loaded');
+    await expect
+      .poll(() => page.getByTestId('dock-off').textContent())
+      .toContain(`${taken.slot} ${before.feeder}`);
+    await expect.poll(() => question.textContent()).toContain('2 slots are loaded');
     await page.getByTestId('dock-yes').click();
     await expect.poll(() => page.getByTestId('notice').textContent()).toContain('CART-1 docked');
     const [off, docked] = await ownEntries(page, 'reel.unloaded', 'cart.docked');
@@ -400,7 +403,7 @@ describe('a checklist template', () => {
     await page.goto(`${demo.url}#/plant/checklists`);
     await page.getByTestId('edit-changeover').click();
     await page.getByTestId('step-add').click();
-    expect(await page.getByTestId('template-save').getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => page.getByTestId('template-save').getAttribute('aria-disabled')).toBe('true');
     const text = page.getByTestId('step-form').getByLabel('Text · English');
     await text.fill('Lamp over the table is on.');
     await text.blur();
@@ -415,7 +418,7 @@ describe('a checklist template', () => {
     await page.goto(`${demo.url}#/change/list/shift-start`);
     await page.getByTestId('list-open').click();
     await page.getByTestId('checklist').waitFor();
-    expect(await page.getByTestId('checklist').textContent()).toContain('swept');
+    await expect.poll(() => page.getByTestId('checklist').textContent()).toContain('swept');
     await tablet.putAway();
   });
 });

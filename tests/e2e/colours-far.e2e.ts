@@ -78,6 +78,9 @@ it('the shift’s plots', async () => {
   await page.getByTestId('plot-reasons').waitFor();
   await page.getByTestId('span-24').click();
   await drawn(page);
+  await expect
+    .poll(async () => new Set((await barsOf(page)).map(({ plot }) => plot)).size)
+    .toBeGreaterThanOrEqual(4);
   for (const theme of themes) {
     await inTheme(page, theme);
     const bars = await barsOf(page);
@@ -108,8 +111,11 @@ it('a plot that is saved as a picture', async () => {
   await page.getByTestId('span-24').click();
   await page.getByTestId('png-splices').waitFor();
   // Without a splice there would be no bar to look at.
-  const counts = await page.getByTestId('plot-splices').locator('li > span:nth-child(2)').allTextContents();
-  expect(Math.max(...counts.map(Number))).toBeGreaterThan(0);
+  const most = async () => {
+    const counts = await page.getByTestId('plot-splices').locator('li > span:nth-child(2)').allTextContents();
+    return Math.max(...counts.map(Number));
+  };
+  await expect.poll(most).toBeGreaterThan(0);
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByTestId('png-splices').click(),

@@ -54,7 +54,7 @@ describe('a wrong reel', () => {
       expect(seen.text).toContain('This reel belongs on');
       expect(seen.text).toContain(`${place.slot} needs`);
       expect(seen.text).toContain('Stop the machine before you reach in');
-      expect(await page.getByTestId('well-feeder').textContent()).toContain('not needed yet');
+      await expect.poll(() => page.getByTestId('well-feeder').textContent()).toContain('not needed yet');
       const refused = await ownEntries(page, 'reel.verified');
       expect(refused.map(({ payload }) => [payload['verdict'], payload['feeder']])).toEqual([
         ['refused', null],
@@ -92,8 +92,8 @@ describe('a wrong reel', () => {
         await page.getByTestId('verdict-unload').click();
         await page.getByTestId('unload-uncounted').click();
         await page.getByTestId('verdict').waitFor({ state: 'detached' });
-        expect(await page.getByTestId('well-reel').getAttribute('data-filled')).toBe('true');
-        expect(await page.getByTestId('well-slot').getAttribute('data-filled')).toBe('true');
+        await expect.poll(() => page.getByTestId('well-reel').getAttribute('data-filled')).toBe('true');
+        await expect.poll(() => page.getByTestId('well-slot').getAttribute('data-filled')).toBe('true');
       },
       { badge: 'BADGE-3301' },
     );
@@ -121,11 +121,11 @@ describe('a lot that is blocked while it runs', () => {
         for (const screen of ['line', 'load', 'stock'] as const) {
           await goTo(page, screen);
           await expect.poll(() => banner.textContent()).toContain('M1-F-001');
-          expect(await banner.textContent()).toContain('Cracked bodies');
+          await expect.poll(() => banner.textContent()).toContain('Cracked bodies');
         }
-        expect(await page.getByTestId('blocked-panels').textContent()).toMatch(
-          /built with it in this run, \d+ of them since the block/,
-        );
+        await expect
+          .poll(() => page.getByTestId('blocked-panels').textContent())
+          .toMatch(/built with it in this run, \d+ of them since the block/);
         await page.getByTestId('blocked-heard').click();
         await page.getByTestId('blocked-heard').waitFor({ state: 'detached' });
         await page.getByTestId('blocked-trace').click();
@@ -146,8 +146,8 @@ describe('half a scan', () => {
       await expect.poll(() => page.getByTestId('well-feeder').getAttribute('data-filled')).toBe('true');
       await page.reload();
       await page.getByTestId('dock-go-on').waitFor();
-      expect(await page.getByTestId('told').textContent()).toContain('This scan was open at');
-      expect(await page.getByTestId('well-slot').textContent()).toContain(place.slot);
+      await expect.poll(() => page.getByTestId('told').textContent()).toContain('This scan was open at');
+      await expect.poll(() => page.getByTestId('well-slot').textContent()).toContain(place.slot);
       await page.getByTestId('dock-go-on').click();
       expect((await scanAll(page, labelOf(place.part, 'R-980005'))).verdict).toBe('accepted');
     });
@@ -176,7 +176,7 @@ describe('a bake that was too short', () => {
         await page.getByTestId('air-celsius').fill('40');
         await page.getByTestId('air-hours').fill('1');
         // Below 125 °C the table holds for dry air alone: nobody may leave that open.
-        expect(await page.getByTestId('air-yes').getAttribute('aria-disabled')).toBe('true');
+        await expect.poll(() => page.getByTestId('air-yes').getAttribute('aria-disabled')).toBe('true');
         await page.getByTestId('air-oven-dry').click();
       });
       expect((await ownEntries(page, 'reel.aired')).at(-1)?.payload).toMatchObject({

@@ -24,7 +24,7 @@ it('counts each panel once, and stays an exit over a reload', () =>
     await expect.poll(number).toBe(before + 1);
     await scan(page, 'PN-EXIT-0002');
     await expect.poll(number).toBe(before + 2);
-    expect(await page.getByTestId('exit-told').textContent()).toContain('Counted: PN-EXIT-0002');
+    await expect.poll(() => page.getByTestId('exit-told').textContent()).toContain('Counted: PN-EXIT-0002');
     await look(page, { where: 'exit, counted' });
     await scan(page, 'PN-EXIT-0001');
     await page.getByTestId('exit-told').getByText('nothing added').waitFor();

@@ -54,7 +54,7 @@ describe('a reel that lay open too long', () => {
       await told(async () => {
         await page.getByTestId('air-bake').click();
         await page.getByTestId('air-celsius').fill('900');
-        expect(await page.getByTestId('air-yes').getAttribute('aria-disabled')).toBe('true');
+        await expect.poll(() => page.getByTestId('air-yes').getAttribute('aria-disabled')).toBe('true');
         await page.getByTestId('air-celsius').fill('125');
         await page.getByTestId('air-hours').fill('20');
       });

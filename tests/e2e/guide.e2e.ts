@@ -24,6 +24,7 @@ async function beginGuide(page: Page, guide: string): Promise<void> {
 async function toLabels(page: Page): Promise<readonly string[]> {
   await page.getByTestId('guide-go').click();
   await page.getByTestId('practice-print').waitFor();
+  await page.locator('[data-testid^="label-slot-"]').first().waitFor();
   return page
     .locator('[data-testid^="label-"]')
     .evaluateAll((cards) => cards.map((card) => card.getAttribute('data-testid') ?? ''));
@@ -46,7 +47,7 @@ it('takes an operator through three reels, a splice and a warning, one step at a
     const before = (await readLog(page)).filter(({ kind }) => kind !== 'warning.raised').length;
     await beginGuide(page, 'operator');
     await untilStep(page, 'first');
-    expect(await guideSays(page)).toContain('Step 1 of 7');
+    await expect.poll(() => guideSays(page)).toContain('Step 1 of 7');
     // A wrong reel first: it is seen, and the step stays.
     expect((await tapReel(page, 'wrong')).verdict).toBe('refused');
     await page.getByTestId('guide').getByText('That was something else').waitFor();
@@ -54,7 +55,7 @@ it('takes an operator through three reels, a splice and a warning, one step at a
     const first = await tapReel(page, 'own');
     expect(first.verdict).toBe('accepted');
     await untilStep(page, 'wrong');
-    expect(await guideSays(page)).toContain(`${first.slot}: accepted.`);
+    await expect.poll(() => guideSays(page)).toContain(`${first.slot}: accepted.`);
     await goOn(page);
     await page.reload();
     await untilStep(page, 'wrong');
@@ -74,7 +75,9 @@ it('takes an operator through three reels, a splice and a warning, one step at a
     await page.waitForSelector('html[data-ready]');
     await goTo(page, 'plant');
     await page.getByTestId('tile-practice').click();
-    expect(await page.getByTestId('guide-start-operator').textContent()).toBe('Go on at step 3 of 7');
+    await expect
+      .poll(() => page.getByTestId('guide-start-operator').textContent())
+      .toBe('Go on at step 3 of 7');
     await page.getByTestId('guide-start-operator').click();
     await untilStep(page, 'second');
     await tapReel(page, 'own');
@@ -137,7 +140,7 @@ it('takes a lead through a hold and an export, an engineer through a setup', () 
       await untilStep(page, 'look');
       await page.getByTestId('guide-go').click();
       await untilStep(page, 'over');
-      expect(await page.getByText('Practice sensor').first().isVisible()).toBe(true);
+      await expect.poll(() => page.getByText('Practice sensor').first().isVisible()).toBe(true);
     },
     { badge: 'BADGE-4401' },
   ));

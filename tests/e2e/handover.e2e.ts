@@ -39,7 +39,7 @@ it('lists what is open, is signed by two leads, and tells the hold until it is d
     await page.getByTestId('log-shift').click();
     const card = page.getByTestId('handover');
     await card.locator('[data-what=hold]').waitFor();
-    expect(await card.locator('[data-what=hold]').textContent()).toContain('M2-R-010');
+    await expect.poll(() => card.locator('[data-what=hold]').textContent()).toContain('M2-R-010');
     await handOver(page, 'F-0231 goes to repair after this reel');
     const [handed] = await ownEntries(page, 'shift.handed');
     const { left, note, by, known, panels } = handed?.payload ?? {};
@@ -102,12 +102,14 @@ it('is signed without a network too, and stands on paper', () =>
       await goTo(page, 'log');
       await page.getByTestId('log-shift').click();
       await handOver(page, '');
-      expect(await page.getByTestId('known-by').first().textContent()).toContain('As this tablet knows.');
+      await expect
+        .poll(() => page.getByTestId('known-by').first().textContent())
+        .toContain('As this tablet knows.');
       await page.emulateMedia({ media: 'print' });
       await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
       await drawn(page);
       const paper = page.locator('#shift-page');
-      expect(await paper.getByTestId('handed').isVisible()).toBe(true);
+      await expect.poll(() => paper.getByTestId('handed').isVisible()).toBe(true);
       expect(await page.getByTestId('take-over').filter({ visible: true }).count()).toBe(0);
       await page.evaluate(() => dispatchEvent(new Event('afterprint')));
       await page.emulateMedia({ media: 'screen' });

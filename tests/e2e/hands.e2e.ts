@@ -27,7 +27,9 @@ async function choose(page: Page, ...testIds: readonly string[]): Promise<void> 
   for (const testId of testIds) {
     await page.getByTestId(testId).click();
     await drawn(page);
-    expect(await page.getByTestId(testId).getAttribute('aria-pressed'), testId).toBe('true');
+    await expect
+      .poll(() => page.getByTestId(testId).getAttribute('aria-pressed'), { message: testId })
+      .toBe('true');
   }
 }
 
@@ -80,20 +82,22 @@ describe.each(sizes)('at $width × $height', (size) => {
   it('the left hand has the camera on its side, and the navigation out of its way', async () => {
     const { page, putAway } = await openSet(size, 'hand-left');
     await goTo(page, 'load');
-    expect(await middleOf(page, 'dock-camera')).toBeLessThan(0.5);
-    expect(await middleOf(page, 'dock-camera')).toBeLessThan(await middleOf(page, 'dock-type'));
-    if (size.width >= 900) expect(await middleOf(page, 'nav-line')).toBeGreaterThan(0.9);
+    await expect.poll(() => middleOf(page, 'dock-camera')).toBeLessThan(0.5);
+    await expect.poll(() => middleOf(page, 'dock-camera')).toBeLessThan(await middleOf(page, 'dock-type'));
+    if (size.width >= 900) await expect.poll(() => middleOf(page, 'nav-line')).toBeGreaterThan(0.9);
     // The camera lies over the screen, not over the navigation, wherever that stands.
     await page.getByTestId('dock-camera').click();
     await page.locator('.camera-overlay').waitFor();
     await drawn(page);
-    const [over, nav] = await Promise.all(
-      ['.camera-overlay', 'nav'].map((part) => page.locator(part).first().boundingBox()),
-    );
-    const isBeside =
-      (over?.x ?? 0) + (over?.width ?? 0) <= (nav?.x ?? 0) + 1 ||
-      (over?.y ?? 0) + (over?.height ?? 0) <= (nav?.y ?? 0) + 1;
-    expect(isBeside, JSON.stringify({ over, nav })).toBe(true);
+    const isBeside = () =>
+      page.evaluate(() => {
+        const [over, nav] = ['.camera-overlay', 'nav'].map((part) =>
+          document.querySelector(part)?.getBoundingClientRect(),
+        );
+        if (!over || !nav) return false;
+        return over.right <= nav.left + 1 || over.bottom <= nav.top + 1;
+      });
+    await expect.poll(isBeside).toBe(true);
     await putAway();
   });
 });
@@ -103,7 +107,7 @@ it('stays as it was set when the app is opened again', () =>
     await choose(page, 'gloves-on', 'hand-left');
     await page.reload();
     await page.getByTestId('gloves-on').waitFor();
-    expect(await page.getByTestId('gloves-on').getAttribute('aria-pressed')).toBe('true');
+    await expect.poll(() => page.getByTestId('gloves-on').getAttribute('aria-pressed')).toBe('true');
     expect(
       await page.evaluate(() => [
         document.documentElement.hasAttribute('data-gloves'),

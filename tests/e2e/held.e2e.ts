@@ -27,7 +27,7 @@ it('leads from a wrong reel found by a sweep to its panels, and holds them until
   expect(seen.verdict).toBe('refused');
   await page.getByTestId('verdict-panels').click();
   await page.getByTestId('trace-places').waitFor();
-  expect(await page.getByTestId('trace-places').textContent()).toContain('R-940001');
+  await expect.poll(() => page.getByTestId('trace-places').textContent()).toContain('R-940001');
   await page.getByTestId('trace-hold').click();
   await page.getByTestId('hold-reason').fill('wrong value on the label');
   await page.getByTestId('hold-yes').click();
@@ -35,8 +35,8 @@ it('leads from a wrong reel found by a sweep to its panels, and holds them until
   await page.getByTestId('log-held').click();
   await page.getByTestId('held-panels').waitFor();
   await drawn(page);
-  expect(await page.getByTestId('held').textContent()).toContain('R-940001');
-  expect(await page.getByTestId('log-held').textContent()).toContain('(1)');
+  await expect.poll(() => page.getByTestId('held').textContent()).toContain('R-940001');
+  await expect.poll(() => page.getByTestId('log-held').textContent()).toContain('(1)');
   await page.getByTestId('held-sign').click();
   await confirm(page, 'BADGE-3301', '3301');
   await page.getByTestId('sign-reason').fill('reworked');
@@ -52,6 +52,5 @@ it('leads from a wrong reel found by a sweep to its panels, and holds them until
   await page.getByTestId('sign-reason').fill('found right');
   await page.getByTestId('sign-all').click();
   await page.getByTestId('held-sign').waitFor({ state: 'detached' });
-  await drawn(page);
-  expect(await page.getByTestId('log-held').textContent()).not.toContain('(');
+  await expect.poll(() => page.getByTestId('log-held').textContent()).not.toContain('(');
 });

@@ -30,8 +30,8 @@ it('has a picture and three lines on every screen, by one button in one place', 
     for (const screen of screens) {
       await openHelp(page, screen);
       await look(page, { where: `help of ${screen}`, axe: screen === 'line' });
-      expect(await page.locator('.help-lines li:has(.help-scene svg)').count()).toBe(3);
-      expect(await page.locator('.help-lines li p').count()).toBe(3);
+      await expect.poll(() => page.locator('.help-lines li:has(.help-scene svg)').count()).toBe(3);
+      await expect.poll(() => page.locator('.help-lines li p').count()).toBe(3);
       await closeHelp(page);
       const box = await page.getByTestId('open-help').boundingBox();
       places.add(`${box?.y},${box?.width}`);

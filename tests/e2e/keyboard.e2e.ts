@@ -32,10 +32,10 @@ describe('the keyboard', () => {
         await page.waitForSelector('html[data-ready]');
         await page.getByTestId('dock-type').waitFor();
         await page.keyboard.press('Tab');
-        expect(await focused(page, 'testid')).toBe('skip-to-dock');
-        expect(await page.getByTestId('skip-to-dock').isVisible()).toBe(true);
+        await expect.poll(() => focused(page, 'testid')).toBe('skip-to-dock');
+        await expect.poll(() => page.getByTestId('skip-to-dock').isVisible()).toBe(true);
         await page.keyboard.press('Enter');
-        expect(await focused(page, 'testid')).toBe('dock-type');
+        await expect.poll(() => focused(page, 'testid')).toBe('dock-type');
       }
     }));
 
@@ -45,19 +45,21 @@ describe('the keyboard', () => {
       await page.locator('.slotmap button').first().waitFor();
       await steady(page); // what is still being drawn may take the place of what has the focus
       expect(await tabsTo(page, 'dock-type')).toBeLessThan(30);
-      expect(await page.locator('.slotmap button[tabindex="0"]').count()).toBe(1);
+      await expect.poll(() => page.locator('.slotmap button[tabindex="0"]').count()).toBe(1);
       const slots = await page
         .locator('.plan [data-cell]')
         .evaluateAll((cells) => cells.map((cell) => (cell as HTMLElement).dataset['cell'] ?? ''));
       await page.locator('.slotmap button[tabindex="0"]').focus();
       await page.keyboard.press('Home');
-      expect(await focused(page, 'slot')).toBe(slots[0]);
+      await expect.poll(() => focused(page, 'slot')).toBe(slots[0]);
       await page.keyboard.press('ArrowRight');
-      expect(await focused(page, 'slot')).toBe(slots[1]);
+      await expect.poll(() => focused(page, 'slot')).toBe(slots[1]);
       await page.keyboard.press('End');
-      expect(await focused(page, 'slot')).toBe(slots.at(-1));
-      expect(await page.locator('.slotmap button[tabindex="0"]').count()).toBe(1);
-      expect(await page.locator('.slotmap').getAttribute('aria-label')).toContain('slots of the line');
+      await expect.poll(() => focused(page, 'slot')).toBe(slots.at(-1));
+      await expect.poll(() => page.locator('.slotmap button[tabindex="0"]').count()).toBe(1);
+      await expect
+        .poll(() => page.locator('.slotmap').getAttribute('aria-label'))
+        .toContain('slots of the line');
     }));
 
   it('gives the place back after a slot is closed and after "Done"', () =>

@@ -19,7 +19,7 @@ beforeAll(async () => {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, acceptDownloads: true });
   await giveClock(context);
   page = await context.newPage();
-  page.setDefaultTimeout(30_000);
+  page.setDefaultTimeout(60_000);
   await page.goto(server.url);
   await waitReady(page);
 });
@@ -65,6 +65,7 @@ async function verdictOn(...codes: readonly string[]): Promise<string> {
   for (const code of codes) await scan(page, code);
   const { verdict, text } = await seeVerdict(page);
   await press(/^(Go on|Scan another reel)$/);
+  await page.getByTestId('verdict').waitFor({ state: 'detached' });
   return `${verdict}: ${text}`;
 }
 
@@ -245,12 +246,14 @@ it('puts paste on top of paste, and trace and export say what may be either', as
     await fill('What to trace', lot);
     await press('Trace');
     await expect.poll(said).toContain(`· ${lot} ·`);
-    return said();
   };
   // Counted to 120 when the second came on top, to 140 when all came off; 18 panels and 3 more may lie between printer and count.
-  expect(await trace('LP-J-1')).toMatch(/perhaps panels 101 to 140 .*pastes on top of each other/);
-  expect(await trace('LP-J-2')).toMatch(/perhaps panels 121 to 140 .*pastes on top of each other/);
-  expect(await trace('LT-6')).toMatch(/perhaps panels \d+ to \d+ .*lots poured over each other/);
+  await trace('LP-J-1');
+  await expect.poll(said).toMatch(/perhaps panels 101 to 140 .*pastes on top of each other/);
+  await trace('LP-J-2');
+  await expect.poll(said).toMatch(/perhaps panels 121 to 140 .*pastes on top of each other/);
+  await trace('LT-6');
+  await expect.poll(said).toMatch(/perhaps panels \d+ to \d+ .*lots poured over each other/);
   await look(page, { where: 'trace of bulk' });
   await follow('Entries');
   await press('Export');

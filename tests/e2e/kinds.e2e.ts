@@ -30,6 +30,11 @@ async function openSlot(page: Page): Promise<void> {
   await page.locator('dialog[open]').waitFor();
 }
 
+/** Waits until this tablet has written so many entries of a kind: a message that is there may be of the act before. */
+async function written(page: Page, kind: string, times: number): Promise<void> {
+  await expect.poll(async () => (await ownEntries(page, kind)).length).toBe(times);
+}
+
 /** Says what stands on the slot. */
 async function packAs(page: Page, kind: string): Promise<void> {
   await openSlot(page);
@@ -66,7 +71,7 @@ it('a tray is counted by a tap on its next pocket, and the next one is an exchan
     await picture.click({ position: { x: (box.width * 2.5) / 10, y: (box.height * 1.5) / 4 } });
     await expect.poll(left).toContain('68 parts left of 80');
     await page.getByTestId('pack-save').click();
-    await page.getByTestId('notice').waitFor();
+    await written(page, 'reel.counted', 1);
     const [counted] = await ownEntries(page, 'reel.counted');
     expect(counted?.payload).toMatchObject({ slot, quantity: 68, sd: 0, basis: 'one-by-one' });
     await scan(page, slot);
@@ -85,6 +90,7 @@ it('bulk is poured over bulk: both lots are told until the feeder was emptied ou
     await goOn(page);
     await packAs(page, 'bulk');
     await page.getByTestId('pack-save').click();
+    await written(page, 'reel.packed', 1);
     await scan(page, slot);
     await scanAll(page, label('R-980004'));
     await goOn(page);
@@ -94,7 +100,7 @@ it('bulk is poured over bulk: both lots are told until the feeder was emptied ou
       .toContain('LT-R-980003, LT-R-980004');
     await page.getByTestId('slot-unload').click();
     await page.getByTestId('unload-purged').click();
-    await page.getByTestId('notice').waitFor();
+    await written(page, 'reel.unloaded', 1);
     const [off] = await ownEntries(page, 'reel.unloaded');
     expect(off?.payload).toMatchObject({ slot, purged: true, quantity: 0 });
     const acts = (await ownEntries(page, 'reel.verified')).map(({ payload }) => payload['act']);
@@ -136,6 +142,7 @@ it('a second feeder is made ready away from the line and goes on by one scan; on
     await openSlot(page);
     await page.getByTestId('slot-unload').click();
     await page.getByTestId('unload-uncounted').click();
+    await written(page, 'reel.unloaded', 1);
     const again = await scanAll(page, slot, second, label('R-980006'));
     expect(again.verdict).toBe('refused');
     expect(again.text).toContain('loses parts');
@@ -154,6 +161,7 @@ it('a feeder that is due for care is said to be when it is put on, and goes on a
       await (await showSlot(page, there)).click();
       await page.getByTestId('slot-unload').click();
       await page.getByTestId('unload-uncounted').click();
+      await written(page, 'reel.unloaded', 1);
       const reel = reelLabel({ P: wanted, Q: '4000', '1T': 'LT-980021', '3S': 'R-980021' });
       const { verdict, text } = await scanAll(page, there, worked, reel);
       expect(verdict).toBe('accepted');

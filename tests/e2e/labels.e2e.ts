@@ -40,7 +40,7 @@ async function teachRule(page: Page, rule: string): Promise<void> {
   await page.getByTestId('teach-name').fill(rule);
   await page.getByTestId('trial').waitFor();
   // Shown on three labels made up from this one before anybody can approve it.
-  expect(await page.locator('[data-testid="teach-varied"] [data-read="true"]').count()).toBe(3);
+  await expect.poll(() => page.locator('[data-testid="teach-varied"] [data-read="true"]').count()).toBe(3);
   await page.getByTestId('teach-approve').click();
   await approve(page);
   await page.getByTestId(`rule-${rule}`).waitFor();

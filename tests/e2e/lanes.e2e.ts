@@ -97,16 +97,15 @@ async function load(
   return verdict;
 }
 
-/** What the slot has left, as its dialog on Load says. */
-async function leftOn(page: Page, slot: string): Promise<string> {
+/** Opens the slot's dialog on Load, which must say that, and closes it. */
+async function expectOn(page: Page, slot: string, said: RegExp): Promise<void> {
   await goTo(page, 'line'); // the address of a slot is read by a Load that opens
   await openAt(page, `#/load/${slot}`);
   const dialog = page.locator('dialog[open]');
   await dialog.waitFor();
-  const text = (await dialog.textContent()) ?? '';
+  await expect.poll(() => dialog.textContent()).toMatch(said);
   await dialog.getByRole('button', { name: 'Close', exact: true }).click();
   await dialog.waitFor({ state: 'detached' });
-  return text;
 }
 
 async function startRun(page: Page): Promise<void> {
@@ -141,12 +140,12 @@ it('builds two products at once from the same slots', { timeout: 600_000 }, asyn
   await page.getByTestId('bank-first-1').fill('M1-F-001');
   await page.getByTestId('bank-last-1').fill('M1-F-010');
   await press(page, 'line-add-lane');
-  expect(await page.getByTestId('line-name').inputValue()).toBe(one.name);
-  expect(await page.getByTestId('lane-name-2').inputValue()).toBe(two.name);
+  await expect.poll(() => page.getByTestId('line-name').inputValue()).toBe(one.name);
+  await expect.poll(() => page.getByTestId('lane-name-2').inputValue()).toBe(two.name);
   await look(page, { where: 'a line of two lanes' });
   await press(page, 'line-save');
   await page.getByTestId('line-L1').waitFor();
-  expect(await page.getByTestId('lane-L1~lane2').textContent()).toBe(two.name);
+  await expect.poll(() => page.getByTestId('lane-L1~lane2').textContent()).toBe(two.name);
   await look(page, { where: 'the lines, one with two lanes' });
 
   for (const lane of lanes) await importSetup(page, lane);
@@ -160,8 +159,7 @@ it('builds two products at once from the same slots', { timeout: 600_000 }, asyn
   await goTo(page, 'load');
   await expect.poll(() => page.getByTestId('screen-load').textContent()).toContain('1 of 2 slots loaded');
   expect(await load(page, two.own, { P: two.part, Q: '5000', '1T': 'LOT-3', '3S': 'R-3' })).toBe('accepted');
-  const told = await leftOn(page, SHARED);
-  expect(told).toContain('For Line 1, lane 1: BW-100, 20 per panel.');
+  await expectOn(page, SHARED, /For Line 1, lane 1: BW-100, 20 per panel\./);
   await look(page, { where: 'load of the second lane' });
 
   await startRun(page);
@@ -170,7 +168,7 @@ it('builds two products at once from the same slots', { timeout: 600_000 }, asyn
   await startRun(page);
   await countPanels(page, '40');
   // 6,000 less 10 panels of 30 and 40 of 20.
-  expect(await leftOn(page, SHARED)).toMatch(/4,[89]\d\d/);
+  await expectOn(page, SHARED, /4,[89]\d\d/);
   await openAt(page, '#/lines');
   for (const { line } of lanes)
     await expect.poll(() => page.getByTestId(`line-${line}`).getAttribute('data-state')).toBe('running');
@@ -179,7 +177,7 @@ it('builds two products at once from the same slots', { timeout: 600_000 }, asyn
   // A wrong reel is refused on either lane; a right one is spliced for both, whichever asked.
   await takeInHand(page, two);
   await page.getByTestId(`open-${SHARED}`).click();
-  expect(await page.getByTestId('for-lanes').textContent()).toContain('Line 1, lane 1');
+  await expect.poll(() => page.getByTestId('for-lanes').textContent()).toContain('Line 1, lane 1');
   await look(page, { where: 'a slot that both lanes take from' });
   await page.getByTestId('slot-close').click();
   await steady(page);
@@ -189,7 +187,7 @@ it('builds two products at once from the same slots', { timeout: 600_000 }, asyn
   const spliced = (await entriesOf(page, 'reel.verified')).at(-1)?.payload;
   expect(spliced).toMatchObject({ act: 'splice', line: two.line, slot: SHARED, reel: 'R-4' });
   await takeInHand(page, one);
-  expect(await leftOn(page, SHARED)).toMatch(/10,[89]\d\d/);
+  await expectOn(page, SHARED, /10,[89]\d\d/);
 
   // The first reel is on the panels of both products.
   await openAt(page, '#/log/trace');
@@ -199,7 +197,7 @@ it('builds two products at once from the same slots', { timeout: 600_000 }, asyn
   const places = page.getByTestId('trace-places');
   for (const { name, product } of lanes) {
     await expect.poll(() => places.textContent()).toContain(product);
-    expect(await places.textContent()).toContain(name);
+    await expect.poll(() => places.textContent()).toContain(name);
   }
   await look(page, { where: 'the trace of a reel that fed both lanes' });
 
@@ -231,12 +229,14 @@ it('builds two products at once from the same slots', { timeout: 600_000 }, asyn
   await openAt(page, `#/load/${two.own}`);
   await press(page, 'slot-unload');
   await press(page, 'unload-empty');
+  await expect.poll(async () => (await entriesOf(page, 'reel.unloaded')).length).toBe(1);
   await openAt(page, '#/plant/lines');
   await press(page, 'line-edit-L1');
+  await expect.poll(() => remove.getAttribute('aria-disabled')).toBe('false');
   await press(page, 'line-remove-lane');
   await press(page, 'line-save');
   await page.getByTestId('line-edit-L1').waitFor();
-  expect(await page.getByTestId(`lane-${two.line}`).count()).toBe(0);
+  await page.getByTestId(`lane-${two.line}`).waitFor({ state: 'detached' });
   expect((await entriesOf(page, 'lane.withdrawn')).map(({ payload }) => payload)).toEqual([
     { line: two.line },
   ]);

@@ -38,13 +38,13 @@ it('a lead is signed out after thirty minutes without a touch, and half a scan s
     await scan(page, 'M2-F-023');
     await page.getByText('scan the feeder').waitFor();
     await pass(page, 29 * minuteMs);
-    expect(await signedIn(page)).toContain('Morag');
+    await expect.poll(() => signedIn(page)).toContain('Morag');
     await pass(page, 1.5 * minuteMs);
     await expect.poll(() => signedIn(page)).toContain('Sign in');
     await expect
       .poll(() => page.getByTestId('notice').textContent())
       .toContain('Morag was signed out: 30 minutes');
-    expect(await page.getByText('M2-F-023').first().isVisible()).toBe(true);
+    await expect.poll(() => page.getByText('M2-F-023').first().isVisible()).toBe(true);
     await page.getByText('scan the feeder').waitFor();
     await expect
       .poll(async () => (await ownEntries(page, 'person.signed-out'))[0]?.payload)
@@ -54,7 +54,7 @@ it('a lead is signed out after thirty minutes without a touch, and half a scan s
 it('with the clock set back an hour the minutes count all the same, also over a reload', () =>
   onTabletOf('BADGE-3301', async ({ page }) => {
     await setBackAnHour(page);
-    expect(await signedIn(page)).toContain('Morag');
+    await expect.poll(() => signedIn(page)).toContain('Morag');
     await pass(page, 31 * minuteMs);
     await expect.poll(() => signedIn(page)).toContain('Sign in');
     await signIn(page, 'BADGE-3301');
@@ -71,10 +71,10 @@ it('what an engineer had begun comes back for the engineer, and a confirmed lead
       await page.getByTestId('rule-walkSeconds').fill('77');
       await pass(page, 31 * minuteMs);
       await page.getByTestId('plant-gate').waitFor();
-      expect(await page.getByTestId('plant-gate').textContent()).toContain('is kept');
+      await expect.poll(() => page.getByTestId('plant-gate').textContent()).toContain('is kept');
       expect(await page.getByTestId('rule-walkSeconds').isVisible()).toBe(false);
       await signIn(page, 'BADGE-4401');
-      expect(await page.getByTestId('rule-walkSeconds').inputValue()).toBe('77');
+      await expect.poll(() => page.getByTestId('rule-walkSeconds').inputValue()).toBe('77');
 
       await signIn(page, 'BADGE-3301');
       await goTo(page, 'change');
@@ -89,17 +89,17 @@ it('what an engineer had begun comes back for the engineer, and a confirmed lead
       await page.getByTestId('away').waitFor();
       await scan(page, 'BADGE-3301');
       await page.getByTestId('away').waitFor({ state: 'detached' });
-      expect(await page.getByTestId('release-yes').count()).toBe(0);
+      await page.getByTestId('release-yes').waitFor({ state: 'detached' });
       await scan(page, 'BADGE-3301');
       await pad(page, '3301');
-      expect(await page.getByTestId('release-reason').inputValue()).toBe('Half a reason');
+      await expect.poll(() => page.getByTestId('release-reason').inputValue()).toBe('Half a reason');
 
       // For anybody else it is closed.
       await pass(page, 31 * minuteMs);
       await page.getByTestId('away').waitFor();
       await scan(page, 'BADGE-2201');
       await page.locator('dialog').waitFor({ state: 'detached' });
-      expect(await signedIn(page)).toContain('Ailsa');
+      await expect.poll(() => signedIn(page)).toContain('Ailsa');
     },
     '#/plant/rules',
   ));
@@ -110,7 +110,7 @@ it('the minutes are the line’s own, and never none', () =>
     async ({ page }) => {
       await page.getByTestId('rule-idleMinutes').fill('0');
       await page.getByTestId('rules-save').click();
-      expect(await page.getByTestId('rules-wrong').textContent()).toContain('from 1 to');
+      await expect.poll(() => page.getByTestId('rules-wrong').textContent()).toContain('from 1 to');
       await page.getByTestId('rule-idleMinutes').fill('5');
       await pass(page, 500); // a second press of the button counts again
       await page.getByTestId('rules-save').click();

@@ -4,7 +4,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { coveredBy, tapOn } from './support/finger.ts';
-import { goTo, keepRunning, ownEntries } from './support/floor.ts';
+import { goTo, keepRunning, lookAgain, ownEntries } from './support/floor.ts';
 import { look, withLargeText } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
 
@@ -41,27 +41,31 @@ describe.each(sizes)('the line at $width × $height', ({ width, height, slots, h
         await keepRunning(page);
         await page.getByTestId('warning').waitFor();
         await page.locator('.walkmark').first().waitFor();
+        await expect.poll(async () => (await rowsInView(page)).length).toBeGreaterThanOrEqual(slots);
         const rows = await rowsInView(page);
-        expect(rows.length).toBeGreaterThanOrEqual(slots);
         for (const row of rows) {
           expect(row).toBeGreaterThanOrEqual(48);
           expect(row).toBeLessThanOrEqual(52);
         }
-        expect(await heightOf(page, '.topbar')).toBeLessThanOrEqual(header);
-        expect(await heightOf(page, '.dock')).toBeLessThanOrEqual(dock);
+        await expect.poll(() => heightOf(page, '.topbar')).toBeLessThanOrEqual(header);
+        await expect.poll(() => heightOf(page, '.dock')).toBeLessThanOrEqual(dock);
         const blue = page.locator('.button.act:not([aria-disabled=true])').filter({ visible: true });
-        expect(await blue.evaluateAll((all) => all.map((each) => each.getAttribute('data-testid')))).toEqual([
-          'warning-ack',
-        ]);
-        expect(await coveredBy(page.getByTestId('warning-ack'))).toBeNull();
+        await expect
+          .poll(() => blue.evaluateAll((all) => all.map((each) => each.getAttribute('data-testid'))))
+          .toEqual(['warning-ack']);
+        await expect.poll(() => coveredBy(page.getByTestId('warning-ack'))).toBeNull();
         // Said by the band, so not by a chip too.
-        expect(await page.getByTestId('warning').count()).toBe(1);
+        await expect.poll(() => page.getByTestId('warning').count()).toBe(1);
         await look(page, { where: `line at ${width}`, axe: true });
         // However far down one reads, the axis is at the top of what is read.
         await page.locator('main').evaluate((area) => area.scrollTo({ top: 600, behavior: 'instant' }));
-        const topOf = (selector: string) =>
-          page.locator(selector).evaluate((part) => part.getBoundingClientRect().top);
-        expect(Math.abs((await topOf('.axisrow')) - (await topOf('main')))).toBeLessThan(2);
+        const below = () =>
+          page.evaluate(() => {
+            const topOf = (selector: string) =>
+              document.querySelector(selector)?.getBoundingClientRect().top ?? Number.NaN;
+            return Math.abs(topOf('.axisrow') - topOf('main'));
+          });
+        await expect.poll(below).toBeLessThan(2);
         await page.locator('main').evaluate((area) => area.scrollTo({ top: 0, behavior: 'instant' }));
         await withLargeText(page, () =>
           look(page, { where: `line at ${width}, large letters`, texts: false }),
@@ -75,10 +79,11 @@ describe.each(sizes)('the line at $width × $height', ({ width, height, slots, h
       async ({ page }) => {
         await goTo(page, 'line');
         await keepRunning(page);
-        const row = page.locator('.slotrow:is(.due, .soon, .late)').first();
-        await row.waitFor();
-        const slot = ((await row.getAttribute('data-testid')) ?? '').slice('row-'.length);
-        await tapOn(page, row.locator('.strip'));
+        const first = page.locator('.slotrow:is(.due, .soon, .late)').first();
+        await first.waitFor();
+        await lookAgain(page); // the rows stay in their order
+        const slot = ((await first.getAttribute('data-testid')) ?? '').slice('row-'.length);
+        await tapOn(page, page.getByTestId(`row-${slot}`).locator('.strip'));
         const sheet = page.getByRole('dialog', { name: slot });
         await sheet.getByText('Runs out').waitFor();
         await look(page, { where: `slot at ${width}`, axe: true });
@@ -91,7 +96,7 @@ describe.each(sizes)('the line at $width × $height', ({ width, height, slots, h
         expect(taken.map(({ payload, who }) => [payload['slot'], who])).toEqual([[slot, 'p-2201']]);
         await tapOn(page, page.getByTestId('slot-splice'));
         await sheet.waitFor({ state: 'detached' });
-        expect(await page.getByTestId('well-slot').textContent()).toContain(slot);
+        await expect.poll(() => page.getByTestId('well-slot').textContent()).toContain(slot);
       },
       { width, height },
     ));
@@ -103,11 +108,14 @@ describe.each(sizes)('the line at $width × $height', ({ width, height, slots, h
           await goTo(page, screen);
           const chip = page.locator('.topbar').getByTestId('warning');
           await chip.waitFor();
-          const box = await chip.boundingBox();
-          expect(Math.min(box?.width ?? 0, box?.height ?? 0), screen).toBeGreaterThanOrEqual(48);
-          expect(await coveredBy(chip), screen).toBeNull();
-          expect(await heightOf(page, '.topbar'), screen).toBeLessThanOrEqual(header);
-          expect(await page.locator('.warned').textContent()).toMatch(/M\d-[FR]-\d{3}/);
+          const least = async () => {
+            const box = await chip.boundingBox();
+            return Math.min(box?.width ?? 0, box?.height ?? 0);
+          };
+          await expect.poll(least, { message: screen }).toBeGreaterThanOrEqual(48);
+          await expect.poll(() => coveredBy(chip), { message: screen }).toBeNull();
+          await expect.poll(() => heightOf(page, '.topbar'), { message: screen }).toBeLessThanOrEqual(header);
+          await expect.poll(() => page.locator('.warned').textContent()).toMatch(/M\d-[FR]-\d{3}/);
           expect(await page.locator('.warned [role=button], .warned button').count(), screen).toBe(0);
           await tapOn(page, chip);
           await page.getByTestId('screen-line').waitFor();
@@ -125,6 +133,7 @@ describe('to go on a walk', () => {
       await keepRunning(page);
       const band = page.locator('.nowband');
       await band.locator('.stops').waitFor();
+      await lookAgain(page); // what warns and the walk to it are of one look
       const stops = (await band.locator('.stops').textContent()) ?? '';
       const slots: readonly string[] = stops.match(/M\d-[FR]-\d{3}/g) ?? [];
       const warned = await page

@@ -106,24 +106,28 @@ it('a slot of which machine and scans say different things is told on the line a
     )
     .toBe(true);
   await look(page);
-  expect(await believes.textContent()).toContain('The machine and the scans differ on 1 slot.');
+  await expect.poll(() => believes.textContent()).toContain('The machine and the scans differ on 1 slot.');
   await believes.getByRole('link').click();
   const row = page.getByTestId(`loads-${one}`);
   await row.waitFor();
   await look(page);
-  expect(await row.textContent()).toContain(
-    `${one}: the machine believes K9 (R-100), the scans say K1 (R-100). Open the slot and scan the reel there.`,
-  );
-  expect(await page.getByTestId('loads').textContent()).toContain('1 slot is as the scans say.');
+  await expect
+    .poll(() => row.textContent())
+    .toContain(
+      `${one}: the machine believes K9 (R-100), the scans say K1 (R-100). Open the slot and scan the reel there.`,
+    );
+  await expect.poll(() => page.getByTestId('loads').textContent()).toContain('1 slot is as the scans say.');
   await row.getByRole('link').click();
   await page.getByRole('dialog').waitFor();
-  expect(await page.getByRole('dialog').textContent()).toContain('K1');
+  await expect.poll(() => page.getByRole('dialog').textContent()).toContain('K1');
   reel = 'K1';
   await sendEnvelopes(at, [said.materialsLoaded('K1')]);
   await goTo('#/plant/stations');
   await row.waitFor({ state: 'detached', timeout: 60_000 });
-  expect(await page.getByTestId('loads').textContent()).toContain('2 slots are as the scans say.');
-  expect(new Set(machine.asked.map(({ MessageName }) => MessageName))).toEqual(new Set([LOADED, WANTED]));
+  await expect.poll(() => page.getByTestId('loads').textContent()).toContain('2 slots are as the scans say.');
+  await expect
+    .poll(() => new Set(machine.asked.map(({ MessageName }) => MessageName)))
+    .toEqual(new Set([LOADED, WANTED]));
 });
 
 it('a lead is done with a finding, with a reason, and gives the station a name', async () => {
@@ -148,7 +152,7 @@ it('a lead is done with a finding, with a reason, and gives the station a name',
   await look(page);
   await page.getByTestId('station-name-yes').click();
   await page.getByRole('heading', { name: 'First placer' }).waitFor();
-  expect(await page.getByTestId('station-placer-1').textContent()).toContain('placer-1');
+  await expect.poll(() => page.getByTestId('station-placer-1').textContent()).toContain('placer-1');
 });
 
 it('an engineer lets the link answer, and the machine then hears what the scans say', async () => {
@@ -163,7 +167,7 @@ it('an engineer lets the link answer, and the machine then hears what the scans 
   expect(await ask(door, question)).toEqual({ ok: false, why: 'CFX.NotSupportedResponse: not turned on' });
   await page.getByTestId('answers-failed').click();
   await page.getByTestId('notice').waitFor();
-  expect(await page.getByTestId('answers').textContent()).toContain('not a safety function');
+  await expect.poll(() => page.getByTestId('answers').textContent()).toContain('not a safety function');
   const answered = async () => {
     const answer = await ask(door, question);
     return answer.ok ? answer.envelope.body['Result'] : answer.why;
@@ -173,8 +177,10 @@ it('an engineer lets the link answer, and the machine then hears what the scans 
     .toMatchObject([{ Result: 'Success' }, { Result: 'Failed' }]);
   const last = page.getByTestId('answers-last');
   await last.waitFor({ timeout: 60_000 });
-  expect(await last.textContent()).toContain('1 right, 0 warned, 1 no.');
-  expect(await page.getByTestId('answers').textContent()).toContain('another reel was verified there');
+  await expect.poll(() => last.textContent()).toContain('1 right, 0 warned, 1 no.');
+  await expect
+    .poll(() => page.getByTestId('answers').textContent())
+    .toContain('another reel was verified there');
   await look(page);
 });
 
@@ -184,10 +190,12 @@ it('the setup that the machine asks for is read as any sheet', async () => {
   const offers = page.getByTestId('offers');
   await offers.waitFor({ timeout: 60_000 });
   await look(page);
-  expect(await offers.textContent()).toContain('2 slots of BROOK-TOP C, asked for by First placer.');
+  await expect
+    .poll(() => offers.textContent())
+    .toContain('2 slots of BROOK-TOP C, asked for by First placer.');
   await page.getByTestId('offer-placer-1').click();
   await page.getByTestId('sheet-count').waitFor();
-  expect(await page.getByTestId('sheet-count').textContent()).toContain('2');
+  await expect.poll(() => page.getByTestId('sheet-count').textContent()).toContain('2');
   expect((await readLog(page, 'reelward-log')).filter(({ kind }) => kind === 'setup.taken')).toHaveLength(1);
   await tablet.putAway();
 });

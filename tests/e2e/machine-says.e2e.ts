@@ -77,11 +77,13 @@ it('a machine’s stop, its recipe and its faults of picking stand on the line w
     return state.isVisible();
   };
   await expect.poll(isThere, { timeout: 60_000 }).toBe(true);
-  expect(await state.textContent()).toContain('The machine says: Unplanned stop (5200), since');
-  expect(await page.getByTestId('line-summary').textContent()).toContain('if it starts again now');
+  await expect.poll(() => state.textContent()).toContain('The machine says: Unplanned stop (5200), since');
+  await expect.poll(() => page.getByTestId('line-summary').textContent()).toContain('if it starts again now');
   const recipe = page.getByTestId('machine-recipe');
   await recipe.waitFor();
-  expect(await recipe.textContent()).toContain('placer-1 runs “P-4711 B”. This line builds Brook, top.');
+  await expect
+    .poll(() => recipe.textContent())
+    .toContain('placer-1 runs “P-4711 B”. This line builds Brook, top.');
   await look(page);
   await signIn(page, 'E-1');
   await page.getByTestId('recipe-right-placer-1').click();

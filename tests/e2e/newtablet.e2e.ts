@@ -79,7 +79,7 @@ describe('a new tablet', () => {
       });
     const code = await server.newCode();
     const page = await joinPlant(browser, server.url, { code, name: 'New', before: holdHistory });
-    await expect.poll(() => chip(page).getAttribute('data-behind'), { timeout: 30_000 }).not.toBe('no');
+    await expect.poll(() => chip(page).getAttribute('data-behind'), { timeout: 60_000 }).not.toBe('no');
     const words = 'Loading history: 0';
     await expect.poll(() => chip(page).textContent()).toContain(words);
     await page.goto(`${server.url}#/plant/server`);
@@ -90,7 +90,9 @@ describe('a new tablet', () => {
     await expect.poll(() => page.getByTestId('log-behind').textContent()).toContain(words);
     await page.getByTestId('log-export').click();
     for (const button of ['export-csv', 'export-json', 'check-seals'])
-      expect(await page.getByTestId(button).getAttribute('aria-disabled'), button).toBe('true');
+      await expect
+        .poll(() => page.getByTestId(button).getAttribute('aria-disabled'), { message: button })
+        .toBe('true');
     letGo();
     await expect.poll(() => chip(page).getAttribute('data-behind'), { timeout: 60_000 }).toBe('no');
     await page.getByTestId('log-behind').waitFor({ state: 'detached' });

@@ -28,13 +28,15 @@ it('a plant’s own value stands in for the shipped one, and the log names it be
     await page.getByTestId('class-C').click();
     await page.getByTestId('level-2a').click();
     const cell = page.getByTestId('cell-30-60');
-    expect(await cell.getAttribute('aria-label')).toContain('compared with a published copy');
-    expect(await page.getByTestId('cell-25-60').getAttribute('aria-label')).toContain('from memory');
+    await expect.poll(() => cell.getAttribute('aria-label')).toContain('compared with a published copy');
+    await expect
+      .poll(() => page.getByTestId('cell-25-60').getAttribute('aria-label'))
+      .toContain('from memory');
     await cell.click();
     await page.getByTestId('moisture-value').fill('20');
     await page.getByTestId('moisture-take').click();
     await expect.poll(() => cell.textContent()).toContain('20');
-    expect(await page.getByTestId('moisture-save').getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => page.getByTestId('moisture-save').getAttribute('aria-disabled')).toBe('true');
     await page.getByTestId('moisture-edition').fill('J-STD-033D');
     await page.getByTestId('moisture-source').fill('table 7-1, our copy');
     await page.getByTestId('moisture-save').click();
@@ -70,7 +72,7 @@ it('a package is entered, and what a reel’s floor life rests on follows it', a
     await page.getByTestId('package-pins').fill('64');
     await page.getByTestId('package-thickness').fill('1.4');
     await page.getByTestId('package-length').fill('23');
-    expect(await page.getByTestId('package-save').getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => page.getByTestId('package-save').getAttribute('aria-disabled')).toBe('true');
     await page.getByTestId('package-width').fill('23');
     await page.getByTestId('package-save').click();
     await expect.poll(() => row.textContent()).toContain('class A');
@@ -87,9 +89,11 @@ it('a package is entered, and what a reel’s floor life rests on follows it', a
 
 it('a lead sees packages and tables and cannot change them', async () => {
   await onTablet({ badge: 'BADGE-3301', hash: '#/plant/parts/moisture' }, async ({ page }) => {
-    expect(await page.getByTestId('cell-30-60').isDisabled()).toBe(true);
-    expect(await page.getByTestId('moisture-save').getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => page.getByTestId('cell-30-60').isDisabled()).toBe(true);
+    await expect.poll(() => page.getByTestId('moisture-save').getAttribute('aria-disabled')).toBe('true');
     await page.getByTestId('parts-packages').click();
-    expect(await page.getByTestId(`package-edit-${part}`).getAttribute('aria-disabled')).toBe('true');
+    await expect
+      .poll(() => page.getByTestId(`package-edit-${part}`).getAttribute('aria-disabled'))
+      .toBe('true');
   });
 });

@@ -34,7 +34,7 @@ it('a tablet before a machine sees panels and counts none; with their counts the
       .poll(() => page.getByTestId('in-line-M1-behind-seen').textContent())
       .toContain('3 panels were scanned at both places: up to 3');
     await page.getByTestId('in-line-take').click();
-    expect(await page.getByTestId('in-line-M1-behind').inputValue()).toBe('3');
+    await expect.poll(() => page.getByTestId('in-line-M1-behind').inputValue()).toBe('3');
     await page.getByTestId('in-line-save').click();
     await expect.poll(async () => (await ownEntries(page, 'line.panels-ruled')).length).toBe(1);
     expect((await ownEntries(page, 'line.panels-ruled'))[0]?.payload['machines']).toContainEqual({

@@ -28,8 +28,8 @@ const list = [
 it('a list is taken in with its column chosen once; the next time nothing is new and the column is known', async () => {
   await demo.onTablet(async ({ page }) => {
     await give(page, 'parts.csv', list);
-    expect(await page.getByTestId('list-take').count()).toBe(1);
-    expect(await page.getByTestId('list-take').getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => page.getByTestId('list-take').count()).toBe(1);
+    await expect.poll(() => page.getByTestId('list-take').getAttribute('aria-disabled')).toBe('true');
     await page.getByTestId('list-columns-0').locator('select').selectOption('part');
     await expect.poll(() => page.getByTestId('list-changes').textContent()).toContain('NEW-100');
     await page.getByTestId('list-take').click();
@@ -49,7 +49,7 @@ it('a list is taken in with its column chosen once; the next time nothing is new
     await expect
       .poll(() => page.getByTestId('list-columns').textContent())
       .toContain('as you set them last time');
-    expect(await page.getByTestId('list-take').getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => page.getByTestId('list-take').getAttribute('aria-disabled')).toBe('true');
     await expect.poll(() => page.getByTestId('list-changes').textContent()).toContain('3 as they are');
   });
 });
@@ -64,8 +64,8 @@ it('while a list is read by a chosen column the choice stands, and nothing is ta
     await choice.selectOption({ label: 'Note' });
     await page.getByTestId('reading').waitFor();
     await drawn(page);
-    expect(await choice.inputValue()).toBe('note');
-    expect(await take.getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => choice.inputValue()).toBe('note');
+    await expect.poll(() => take.getAttribute('aria-disabled')).toBe('true');
     await holdWorkers(page, false);
     await page.getByTestId('reading').waitFor({ state: 'detached' });
     await expect.poll(() => take.getAttribute('aria-disabled')).not.toBe('true');
@@ -91,10 +91,10 @@ it('a choice given up for a file that cannot be read is gone, and the list is ta
     };
     await page.getByTestId('list-file').first().setInputFiles(picture);
     await drawn(page);
-    expect(await take.getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => take.getAttribute('aria-disabled')).toBe('true');
     await holdWorkers(page, false);
     await expect.poll(() => page.getByTestId('list-fault').textContent()).toContain('parts.png');
-    expect(await choice.inputValue()).toBe('value');
+    await expect.poll(() => choice.inputValue()).toBe('value');
     await expect.poll(() => take.getAttribute('aria-disabled')).not.toBe('true');
     await take.click();
     await page.getByTestId('listed-import').waitFor();
@@ -109,7 +109,7 @@ it('a part is changed by hand, with a picture; what the form cannot read keeps i
       await page.getByTestId('listed-add').click();
       await page.getByTestId('part-part').fill('NEW-200');
       await page.getByTestId('part-pins').fill('many');
-      expect(await page.getByTestId('part-save').getAttribute('aria-disabled')).toBe('true');
+      await expect.poll(() => page.getByTestId('part-save').getAttribute('aria-disabled')).toBe('true');
       await page.getByTestId('part-pins').fill('8');
       await page.getByTestId('part-family').selectOption('soic');
       await page.getByTestId('part-makers').fill('ABC-200\nABC-201; Lamp');
@@ -177,7 +177,7 @@ it('counts come in from a counter’s file: known reels off the line are counted
       await give(page, 'counter.csv', 'Barcode;Counted parts\nR-970301;3 812\nR-000000;5');
       const rows = page.getByTestId('list-counts');
       await expect.poll(() => rows.textContent()).toContain('4,000 → 3,812');
-      expect(await rows.textContent()).toContain('not in the log');
+      await expect.poll(() => rows.textContent()).toContain('not in the log');
       await page.getByTestId('list-take').click();
       await page.getByTestId('reel-list').waitFor();
       const [counted] = await ownEntries(page, 'reel.counted');
@@ -207,7 +207,7 @@ it('a reel that goes on the line while the counter’s file is looked at is told
       expect((await scanAll(page, 'M2-F-023', 'F-0112', label)).verdict).toBe('accepted');
       await goOn(page);
       await expect.poll(() => rows.textContent()).toContain('on the line: count it there');
-      expect(await page.getByTestId('list-take').getAttribute('aria-disabled')).toBe('true');
+      await expect.poll(() => page.getByTestId('list-take').getAttribute('aria-disabled')).toBe('true');
     },
     { hash: '#/stock/reels' },
   );

@@ -81,7 +81,7 @@ it('feeders are taken in from pasted rows, wrong rows are named, and one is with
     await page.getByTestId('feeder-take').waitFor({ state: 'detached' });
     await scan(page, 'F-9001');
     const row = page.getByTestId('feeder-F-9001');
-    expect(await row.textContent()).toContain('8 mm tape');
+    await expect.poll(() => row.textContent()).toContain('8 mm tape');
     await row.getByRole('button', { name: 'Withdraw' }).click();
     await page.getByRole('button', { name: 'In repair' }).click();
     await page.getByTestId('why-done').click();
@@ -107,29 +107,31 @@ it('adding a feeder that is there says so, changing it names what no longer fits
     await page.getByTestId('feeder-add').click();
     await scan(page, String(id));
     const there = page.getByTestId('feeder-there');
-    expect(await there.textContent()).toContain(`${id} is already on the list: 8 mm tape`);
-    expect(await there.textContent()).toContain(`on M1-F-001 with ${reel}`);
+    await expect.poll(() => there.textContent()).toContain(`${id} is already on the list: 8 mm tape`);
+    await expect.poll(() => there.textContent()).toContain(`on M1-F-001 with ${reel}`);
     await page.getByTestId('feeder-width').selectOption('24');
-    expect(await page.getByTestId('feeder-save').getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => page.getByTestId('feeder-save').getAttribute('aria-disabled')).toBe('true');
     await page.getByTestId('feeder-change-it').click();
     await page.getByTestId('feeder-width').selectOption('24');
     await page.getByTestId('feeder-positions').fill('');
     const changes = page.getByTestId('feeder-changes');
-    expect(await changes.textContent()).toContain(
-      `M1-F-001 wants 8 mm tape: feeder ${id} would not fit there`,
-    );
+    await expect
+      .poll(() => changes.textContent())
+      .toContain(`M1-F-001 wants 8 mm tape: feeder ${id} would not fit there`);
     await page.getByRole('button', { name: 'Cancel', exact: true }).click();
 
     await page.getByTestId('feeder-paste').click();
     await page.getByTestId('feeder-rows').fill(`F-9010;8;4\n${id};24;4\n`);
-    expect(await page.getByTestId('feeder-changed').textContent()).toContain('no longer fits');
+    await expect.poll(() => page.getByTestId('feeder-changed').textContent()).toContain('no longer fits');
     await page.getByTestId('feeder-take').click();
     await expect.poll(async () => (await ownEntries(page, 'feeder.known')).length).toBe(1);
     await page.getByRole('button', { name: 'Cancel', exact: true }).click();
 
     await scan(page, String(id));
     await page.getByTestId(`feeder-${id}`).getByRole('button', { name: 'Withdraw' }).click();
-    expect(await page.getByTestId('why-caution').textContent()).toContain(`on M1-F-001 with ${reel}`);
+    await expect
+      .poll(() => page.getByTestId('why-caution').textContent())
+      .toContain(`on M1-F-001 with ${reel}`);
     await page.getByRole('button', { name: 'Cancel', exact: true }).click();
     expect(await ownEntries(page, 'feeder.withdrawn')).toEqual([]);
   });
@@ -151,14 +153,14 @@ it('the scanner is told right from wrong, and its test scans go nowhere else', a
     await scan(page, fullCalibration.text);
     const outcome = page.getByTestId('scanner-outcome');
     await outcome.waitFor();
-    expect(await outcome.getAttribute('data-fitness')).toBe('right');
+    await expect.poll(() => outcome.getAttribute('data-fitness')).toBe('right');
     await scan(page, fullCalibration.text.replaceAll(/[\u0000-\u001f]/g, ''));
     await page.waitForFunction(
       () =>
         document.querySelector('[data-testid=scanner-outcome]')?.getAttribute('data-fitness') ===
         'plain-only',
     );
-    expect(await outcome.textContent()).toContain('GS');
+    await expect.poll(() => outcome.textContent()).toContain('GS');
     await page.locator('.striped summary').click();
     await page.getByTestId('calibration-bars').first().waitFor();
     await scan(page, stripedCalibration.text);

@@ -9,6 +9,12 @@ import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo({ hash: '#/line' });
 
+/** Waits until the log tells that of a jar last: an hour that goes by before that would be the jar's. */
+async function toldLast(page: Page, jar: string, says: string): Promise<void> {
+  const last = async () => (await ownEntries(page, 'jar.told')).at(-1)?.payload;
+  await expect.poll(last).toMatchObject({ jar, says });
+}
+
 /** Left alone for so long, nobody is signed in any more: once the tablet has seen that, somebody signs in again. */
 async function signInAgain(page: Page): Promise<void> {
   await expect.poll(() => page.getByTestId('sign-in').textContent()).toContain('Sign in');
@@ -20,11 +26,13 @@ it('paste that is near its time, then over it, is told on its line, and a lead d
     const told = page.getByTestId('stencil-paste');
     await told.waitFor();
     expect(await told.getAttribute('data-over')).toBe('false');
-    expect(await told.textContent()).toContain('Paste J-0417 on the stencil is good until');
+    await expect.poll(() => told.textContent()).toContain('Paste J-0417 on the stencil is good until');
     await look(page, { where: 'line, paste near its time' });
     await pass(page, 2 * 3_600_000);
     await expect.poll(() => told.getAttribute('data-over')).toBe('true');
-    expect(await told.textContent()).toContain('Paste J-0417 on the stencil: too long on the stencil.');
+    await expect
+      .poll(() => told.textContent())
+      .toContain('Paste J-0417 on the stencil: too long on the stencil.');
     await look(page, { where: 'line, paste out of time' });
     await signInAgain(page);
     await page.getByTestId('stencil-jars').click();
@@ -38,8 +46,9 @@ it('paste that is near its time, then over it, is told on its line, and a lead d
     await row.click();
     await page.getByTestId('jar-on').click();
     await expect.poll(() => page.locator('dialog[open]').textContent()).toContain('A lead decides');
-    const [held] = await ownEntries(page, 'jar.held');
-    expect(held?.payload).toMatchObject({ jar: 'J-0417', lot: 'LP-2231', reasons: ['stencil-over'] });
+    await expect
+      .poll(async () => (await ownEntries(page, 'jar.held'))[0]?.payload)
+      .toMatchObject({ jar: 'J-0417', lot: 'LP-2231', reasons: ['stencil-over'] });
   });
 });
 
@@ -56,6 +65,7 @@ it('what was told to have come off is off, though the jar that was to go on is h
     await page.getByTestId('jar-new').click();
     await next.click();
     await page.getByTestId('jar-out').click();
+    await toldLast(page, 'J-0500', 'out');
     await pass(page, 5 * 3_600_000);
     await signInAgain(page);
     for (const step of ['opened', 'on']) {

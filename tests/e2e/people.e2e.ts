@@ -22,7 +22,7 @@ async function open(hash: string): Promise<Page> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
   await giveClock(context);
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(60_000);
   await page.goto(`${server.url}${hash}`);
   await waitReady(page);
   return page;
@@ -32,13 +32,15 @@ it('the first person is an engineer with a PIN, signs in, and is led on to the n
   const page = await open('');
   await page.getByTestId('sign-in').click();
   await page.getByTestId('add-first').click();
-  expect(await page.getByTestId('person-first').textContent()).toContain('The first person is an engineer');
-  expect(await page.getByTestId('person-role').textContent()).toContain('Engineer');
+  await expect
+    .poll(() => page.getByTestId('person-first').textContent())
+    .toContain('The first person is an engineer');
+  await expect.poll(() => page.getByTestId('person-role').textContent()).toContain('Engineer');
   expect(await page.getByTestId('role-operator').count()).toBe(0);
   await page.getByTestId('person-name').fill('Elif');
   await page.getByTestId('person-badge').fill('E-1');
   await page.getByTestId('person-save').click();
-  expect(await page.getByTestId('person-wrong').textContent()).toContain('needs a PIN');
+  await expect.poll(() => page.getByTestId('person-wrong').textContent()).toContain('needs a PIN');
   await page.getByTestId('person-pin').fill('4401');
   await steady(page);
   await page.getByTestId('person-save').click();
@@ -53,16 +55,16 @@ it('the first person is an engineer with a PIN, signs in, and is led on to the n
   await pad(page, '4401');
   await dialog.waitFor({ state: 'detached' });
   const next = page.getByTestId('people-next');
-  expect(await next.textContent()).toContain('Add the next person now, or at any time later');
-  expect(await page.getByTestId('next-sheet').isVisible()).toBe(true);
+  await expect.poll(() => next.textContent()).toContain('Add the next person now, or at any time later');
+  await expect.poll(() => page.getByTestId('next-sheet').isVisible()).toBe(true);
 
   // The only one who may add people neither steps down nor goes.
   await page.getByRole('button', { name: 'Change Elif' }).click();
-  expect(await page.getByTestId('role-operator').getAttribute('aria-disabled')).toBe('true');
+  await expect.poll(() => page.getByTestId('role-operator').getAttribute('aria-disabled')).toBe('true');
   const box = await page.getByTestId('role-operator').boundingBox();
   if (!box) throw new TypeError('the role stands on the page');
   await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
-  expect(await page.getByTestId('role-engineer').getAttribute('aria-pressed')).toBe('true');
+  await expect.poll(() => page.getByTestId('role-engineer').getAttribute('aria-pressed')).toBe('true');
   await page.getByRole('button', { name: 'Cancel', exact: true }).click();
 
   await page.getByTestId('person-add').click();
@@ -74,7 +76,7 @@ it('the first person is an engineer with a PIN, signs in, and is led on to the n
   // An operator stands before the page, and is told who may; the way in is one tap.
   await signIn(page, 'O-1');
   const gate = page.getByTestId('plant-gate');
-  expect(await gate.textContent()).toContain('Needs: Shift lead');
+  await expect.poll(() => gate.textContent()).toContain('Needs: Shift lead');
   await page.getByTestId('gate-sign-in').click();
   await signIn(page, 'E-1');
   await gate.waitFor({ state: 'detached' });

@@ -34,8 +34,8 @@ it('is there for the first tablet that joins', async () => {
   const page = await joinPlant(browser, server.url, { code: await server.newCode(), name: 'Line tablet' });
   await page.goto(`${server.url}#/plant/begin`);
   await expect.poll(() => page.getByTestId('step-line').getAttribute('data-state')).toBe('done');
-  expect(await page.getByTestId('step-engineer').getAttribute('data-state')).toBe('open');
-  expect(await page.getByTestId('step-plant').getAttribute('data-state')).toBe('next');
+  await expect.poll(() => page.getByTestId('step-engineer').getAttribute('data-state')).toBe('open');
+  await expect.poll(() => page.getByTestId('step-plant').getAttribute('data-state')).toBe('next');
   await look(page, { where: 'first steps of a plant begun from a file' });
   const log = await readLog(page, 'reelward-log');
   expect(log.find(({ kind }) => kind === 'line.defined')?.payload).toMatchObject({ line: 'L1' });

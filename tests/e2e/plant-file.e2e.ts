@@ -23,7 +23,7 @@ async function tablet(hash: string, size = { width: 1280, height: 800 }): Promis
   const context = await browser.newContext({ viewport: size, acceptDownloads: true });
   await giveClock(context);
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(60_000);
   await page.goto(`${server.url}${hash}`);
   await waitReady(page);
   return page;
@@ -50,7 +50,7 @@ async function firstPlant(): Promise<string> {
   await press(page, 'bank-trays-2');
   await press(page, 'line-save');
   await page.getByTestId('line-L1').waitFor();
-  expect(await page.getByTestId('line-L1').textContent()).toContain('trays');
+  await expect.poll(() => page.getByTestId('line-L1').textContent()).toContain('trays');
   await page.goto(`${server.url}#/plant/this`);
   await page.getByTestId('plant-form').waitFor();
   await look(page, { where: 'this plant' });
@@ -74,12 +74,12 @@ it('begins from the file of another plant, with its lines and rules and none of 
   expect((await readLog(page, 'reelward-log')).filter(({ kind }) => kind === 'line.defined')).toEqual([]);
   await give(page, 'plant.json', text);
   await expect.poll(() => page.getByTestId('plant-file-brings').textContent()).toContain('Fell Works');
-  expect(await page.getByTestId('plant-file-brings').textContent()).toContain('Slots: 29');
+  await expect.poll(() => page.getByTestId('plant-file-brings').textContent()).toContain('Slots: 29');
   await look(page, { where: 'what a file brings' });
   await press(page, 'plant-file-take');
   await expect.poll(() => page.getByTestId('step-line').getAttribute('data-state')).toBe('done');
   // The name is not the other plant's.
-  expect(await page.getByTestId('step-plant').getAttribute('data-state')).toBe('next');
+  await expect.poll(() => page.getByTestId('step-plant').getAttribute('data-state')).toBe('next');
   const log = await readLog(page, 'reelward-log');
   const told = log.find(({ kind }) => kind === 'line.defined')?.payload;
   expect(told).toMatchObject({ line: 'L1', machines: [{ banks: [{ positions: 25 }, { holds: 'trays' }] }] });

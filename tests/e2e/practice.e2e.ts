@@ -73,6 +73,7 @@ describe('practice', () => {
   it('has a line to practise on in an empty plant, and leaves nothing there', async () => {
     const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
     const page = await context.newPage();
+    page.setDefaultTimeout(60_000);
     await page.goto(empty.url);
     await waitReady(page);
     // The tablet signs the end of its log within a second of its start.
@@ -92,10 +93,10 @@ describe('practice', () => {
     await page.reload();
     await waitReady(page);
     await goTo(page, 'load');
-    expect(await page.getByTestId('load-progress').textContent()).toBe('3 of 6 slots loaded');
+    await expect.poll(() => page.getByTestId('load-progress').textContent()).toBe('3 of 6 slots loaded');
     for (const screen of ['line', 'load', 'change', 'stock', 'log', 'plant']) {
       await goTo(page, screen);
-      expect(await page.getByTestId('practice-band').isVisible()).toBe(true);
+      await expect.poll(() => page.getByTestId('practice-band').isVisible()).toBe(true);
     }
     // An export is gone through, and no file leaves.
     const saved: string[] = [];
@@ -106,7 +107,7 @@ describe('practice', () => {
     await page.getByText('Practice: no file is saved').waitFor();
     expect(saved).toEqual([]);
     await end(page);
-    expect(await page.getByText('No line yet').isVisible()).toBe(true);
+    await expect.poll(() => page.getByText('No line yet').isVisible()).toBe(true);
     expect(await bytesOf(page, 'reelward-log')).toBe(before);
     // Whoever looks at the log asks for its pictures: where they would lie is no part of a practice.
     const left = async () => (await databases(page)).filter((name) => name !== 'reelward-pictures');
@@ -145,9 +146,10 @@ describe('practice', () => {
     const run = await page.getByTestId('run-chip').textContent();
     await begin(page);
     await goTo(page, 'load');
-    expect(await page.getByTestId('load-progress').textContent()).toBe(progress);
+    await expect.poll(() => page.getByTestId('load-progress').textContent()).toBe(progress);
     await goTo(page, 'plant');
     await page.getByTestId('tile-practice').click();
+    await page.locator('[data-testid^="label-slot-"]').first().waitFor();
     const ids = await page
       .locator('[data-testid^="label-"]')
       .evaluateAll((cards) => cards.map((card) => card.getAttribute('data-testid') ?? ''));
@@ -168,7 +170,7 @@ describe('practice', () => {
     await page.keyboard.press('Escape');
     await end(page);
     await goTo(page, 'load'); // the line says it in a strip of its own
-    expect(await page.getByTestId('run-chip').textContent()).toBe(run);
+    await expect.poll(() => page.getByTestId('run-chip').textContent()).toBe(run);
     const after = await readLog(page);
     // But for what the watch writes, and where the end of the chain was signed meanwhile.
     const told = (entries: typeof after) =>
@@ -184,13 +186,13 @@ describe('practice', () => {
     await page.getByTestId('warning').waitFor();
     await begin(page);
     await page.getByTestId('practice-real').waitFor();
-    expect(await page.getByTestId('practice-real').textContent()).toContain('On the real line');
+    await expect.poll(() => page.getByTestId('practice-real').textContent()).toContain('On the real line');
     await page.getByTestId('sign-in').click();
     await page.locator('dialog [data-testid=practice-mark]').getByText('On the real line').waitFor();
     await page.keyboard.press('Escape');
     await end(page);
     await page.getByTestId('warning').waitFor();
-    expect(await page.getByTestId('screen-line').isVisible()).toBe(true);
+    await expect.poll(() => page.getByTestId('screen-line').isVisible()).toBe(true);
     await putAway();
   });
 });

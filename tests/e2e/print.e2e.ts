@@ -44,6 +44,10 @@ beforeAll(() => {
 const printed = (page: Page, times: number) =>
   expect.poll(() => page.evaluate(() => document.body.dataset['prints'] ?? '0')).toBe(String(times));
 
+/** Waits until the log has it so often that labels were printed. */
+const told = (page: Page, times: number) =>
+  expect.poll(async () => (await ownEntries(page, 'labels.printed')).length).toBe(times);
+
 /** What is on the paper, as a reader sees it: every code of the first page. */
 async function codesOnPaper(page: Page): Promise<readonly string[]> {
   await page.emulateMedia({ media: 'print' });
@@ -77,6 +81,7 @@ it('a reel without an id gets one as it comes off, and comes back by its printed
     await page.getByTestId('label-preview').waitFor();
     await page.getByTestId('label-print').click();
     await printed(page, 1);
+    await told(page, 1);
     const [named, labels] = await ownEntries(page, 'reel.named', 'labels.printed');
     const id = String(named?.payload['reel']);
     expect(readPackageId(id)).toEqual({ id });
@@ -90,7 +95,7 @@ it('a reel without an id gets one as it comes off, and comes back by its printed
       lot: 'LT-9100-U',
       ambiguous: [],
     });
-    expect(await wordsOnPaper(page)).toContain(id);
+    await expect.poll(() => wordsOnPaper(page)).toContain(id);
     await scanAll(page, slot, feeder, code ?? '');
     const verdicts = await ownEntries(page, 'reel.verified');
     expect(verdicts.at(-1)?.payload).toMatchObject({
@@ -120,7 +125,8 @@ it('a new package at the store gets an id from one scan and two taps; printed ag
     await page.getByTestId('label-again').waitFor();
     await page.getByTestId('label-print').click();
     await printed(page, 2);
-    expect(await wordsOnPaper(page)).toContain('Reprint 2');
+    await expect.poll(() => wordsOnPaper(page)).toContain('Reprint 2');
+    await told(page, 2);
     const labels = await ownEntries(page, 'labels.printed');
     expect(labels.map(({ payload }) => payload['again'])).toEqual([[], [id]]);
     // Typed as it was read out, in small letters and without its dash.
@@ -159,6 +165,7 @@ it('a line’s slots come in walking order, on the paper that the plant entered'
     await page.getByTestId('print-first').fill('21');
     await page.getByTestId('print-many').click();
     await printed(page, 1);
+    await told(page, 1);
     const [labels] = await ownEntries(page, 'labels.printed');
     const names = labels?.payload['names'] as string[];
     expect(names.length).toBeGreaterThan(100);
@@ -169,7 +176,7 @@ it('a line’s slots come in walking order, on the paper that the plant entered'
     const pdf = await page.pdf({ preferCSSPageSize: true });
     expect(pdf.toString('latin1')).toMatch(/MediaBox \[0 0 59[45](\.\d+)? 84[12](\.\d+)?\]/);
     await goTo(page, 'stock');
-    expect(await page.locator('.label-page').count()).toBe(0);
+    await expect.poll(() => page.locator('.label-page').count()).toBe(0);
   });
 });
 

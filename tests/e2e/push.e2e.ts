@@ -113,7 +113,9 @@ describe('messages while the app is closed', () => {
     await page.getByTestId('push-on').click();
     await confirm(page, 'E-1', '4401');
     await expect.poll(() => page.getByTestId('push-standing').getAttribute('data-on')).toBe('true');
-    expect(arrived.map((body) => JSON.parse(receiver.read(body)))).toEqual([{ kind: 'first' }]);
+    await expect
+      .poll(() => arrived.map((body) => JSON.parse(receiver.read(body))))
+      .toEqual([{ kind: 'first' }]);
     await look(page, { where: 'this tablet, messages on' });
   });
 

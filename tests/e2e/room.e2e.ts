@@ -50,9 +50,9 @@ describe.each(sizes)('Load on a $name tablet', (size) => {
       const cells = page.locator('.plan [data-cell]');
       await expect.poll(() => cells.count()).toBeGreaterThanOrEqual(150);
       expect(await scrolled(page)).toBe(0);
-      expect(await whollySeen(cells)).toBe(await cells.count());
+      await expect.poll(async () => (await cells.count()) - (await whollySeen(cells))).toBe(0);
       const banks = page.locator('.bankcard');
-      expect(await whollySeen(banks)).toBe(await banks.count());
+      await expect.poll(async () => (await banks.count()) - (await whollySeen(banks))).toBe(0);
       // What needs hands tells itself apart by form: it stands taller than what is right.
       const heightOf = (of: string) =>
         page
@@ -60,27 +60,28 @@ describe.each(sizes)('Load on a $name tablet', (size) => {
           .first()
           .evaluate((cell) => cell.getBoundingClientRect().height);
       expect(await heightOf('.missing')).toBeGreaterThan(1.3 * (await heightOf('.verified')));
-      expect(await page.getByTestId('load-progress').textContent()).toBe('147 of 150 slots loaded');
+      await expect
+        .poll(() => page.getByTestId('load-progress').textContent())
+        .toBe('147 of 150 slots loaded');
     }));
 
   it('keeps what is next in view, the part largest, and has its bank open', () =>
     onSize(size, async (page) => {
       await goTo(page, 'load');
       const next = page.getByTestId('next-slot');
-      expect(await next.textContent()).toContain('M2-F-023');
-      expect(await next.textContent()).toContain('22-0603-B');
-      expect(await next.textContent()).toContain('8 mm tape');
+      await expect.poll(() => next.textContent()).toContain('M2-F-023');
+      await expect.poll(() => next.textContent()).toContain('22-0603-B');
+      await expect.poll(() => next.textContent()).toContain('8 mm tape');
       const sizeOf = (part: string) =>
         next.locator(part).evaluate((element) => Number.parseFloat(getComputedStyle(element).fontSize));
       expect(await sizeOf('.part')).toBeGreaterThanOrEqual(28);
       expect(await sizeOf('.part')).toBeGreaterThan(await sizeOf('.slot b'));
       const tile = page.locator('button[data-slot="M2-F-023"]');
-      const box = await tile.boundingBox();
-      expect(box?.width).toBeGreaterThanOrEqual(48);
-      expect(box?.height).toBeGreaterThanOrEqual(48);
-      expect(await tile.getAttribute('aria-label')).toBe('M2-F-023: missing, next · 23 22-0603-B');
+      for (const side of ['width', 'height'] as const)
+        await expect.poll(async () => (await tile.boundingBox())?.[side]).toBeGreaterThanOrEqual(48);
+      await expect.poll(() => tile.getAttribute('aria-label')).toBe('M2-F-023: missing, next · 23 22-0603-B');
       await page.getByTestId('sweep-start').scrollIntoViewIfNeeded();
-      expect(await whollySeen(next)).toBe(1);
+      await expect.poll(() => whollySeen(next)).toBe(1);
     }));
 
   it('opens any bank at a tap, and its slots with it', () =>
@@ -88,12 +89,16 @@ describe.each(sizes)('Load on a $name tablet', (size) => {
       await goTo(page, 'load');
       const tile = await showSlot(page, 'M3-R-031');
       await tile.scrollIntoViewIfNeeded();
-      expect(await coveredBy(tile)).toBeNull();
-      expect(await page.locator('.bankcard[aria-pressed=true]').textContent()).toContain('Placer 3 · Rear');
-      expect(await page.getByTestId('open-bank').locator('h2').textContent()).toBe('Placer 3 · Rear');
+      await expect.poll(() => coveredBy(tile)).toBeNull();
+      await expect
+        .poll(() => page.locator('.bankcard[aria-pressed=true]').textContent())
+        .toContain('Placer 3 · Rear');
+      await expect
+        .poll(() => page.getByTestId('open-bank').locator('h2').textContent())
+        .toBe('Placer 3 · Rear');
       await tile.click();
       await page.locator('dialog[open]').waitFor();
-      expect(await page.locator('dialog[open] h2').textContent()).toBe('M3-R-031');
+      await expect.poll(() => page.locator('dialog[open] h2').textContent()).toBe('M3-R-031');
     }));
 });
 
@@ -107,7 +112,7 @@ describe.each([
       await goTo(page, 'log');
       const entries = page.getByTestId('entry');
       await entries.nth(20).waitFor();
-      expect(await whollySeen(entries)).toBeGreaterThanOrEqual(size.rows);
+      await expect.poll(() => whollySeen(entries)).toBeGreaterThanOrEqual(size.rows);
       expect(await scrolled(page)).toBe(0);
     }));
 
@@ -117,7 +122,7 @@ describe.each([
       await page.getByTestId('stock-reels').click();
       const rows = page.locator('.reel-row');
       await rows.nth(20).waitFor();
-      expect(await whollySeen(rows)).toBeGreaterThanOrEqual(size.rows);
+      await expect.poll(() => whollySeen(rows)).toBeGreaterThanOrEqual(size.rows);
     }));
 });
 
@@ -130,7 +135,7 @@ it.each([sizes[0], sizes[1]])('a checklist of nine steps is seen whole on a $nam
     await expect.poll(() => whollySeen(steps)).toBeGreaterThanOrEqual(9);
     await look(page, { where: 'checklist' });
     // One act is the one to do now.
-    expect(await page.locator('.checklist .button.act').count()).toBe(1);
+    await expect.poll(() => page.locator('.checklist .button.act').count()).toBe(1);
   }),
 );
 
@@ -143,8 +148,8 @@ it('what filters the log is told wherever the filter itself is out of view', () 
     await page.getByTestId('filter-slot').fill('m2-f-001');
     await page.getByTestId('log-filters').click();
     await page.getByTestId('filter-slot').waitFor({ state: 'detached' });
-    expect(await page.getByTestId('filters-told').textContent()).toContain('Last 8 h · M2-F-001');
-    expect(await page.getByTestId('log-filters').textContent()).toContain('(1)');
+    await expect.poll(() => page.getByTestId('filters-told').textContent()).toContain('Last 8 h · M2-F-001');
+    await expect.poll(() => page.getByTestId('log-filters').textContent()).toContain('(1)');
     expect(await page.getByTestId('log-filters').getAttribute('aria-expanded')).toBe('false');
   }));
 

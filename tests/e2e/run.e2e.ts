@@ -225,9 +225,9 @@ describe('a splice', () => {
       // The forecast goes on with the joined tape.
       await goTo(page, 'line');
       await page.getByTestId('line-all').click();
-      const joined = (await shownRows(page)).find((row) => row.slot === slot);
-      expect(joined?.parts).toBeGreaterThan(4000);
-      expect(joined?.parts).toBeLessThan((first?.parts ?? 0) + 4100);
+      const joined = async () => (await shownRows(page)).find((row) => row.slot === slot)?.parts;
+      await expect.poll(joined).toBeGreaterThan(4000);
+      expect(await joined()).toBeLessThan((first?.parts ?? 0) + 4100);
     });
   });
 
@@ -303,8 +303,8 @@ describe('a splice', () => {
       expect(seen.verdict).toBe('refused');
       expect(seen.text).toContain('Wrong part');
       await goOn(page);
-      const again = (await shownRows(page)).find(({ slot }) => slot === first?.slot);
-      expect(again?.parts).toBe(first?.parts);
+      const again = async () => (await shownRows(page)).find(({ slot }) => slot === first?.slot)?.parts;
+      await expect.poll(again).toBe(first?.parts);
     });
   });
 });

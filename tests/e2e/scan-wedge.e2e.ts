@@ -40,7 +40,7 @@ describe('the wedge in a browser', () => {
   it('reads an envelope with its control characters, and opens no bookmark or reload on the way', async () => {
     await open();
     await scan(page, ENVELOPE);
-    expect(await scanned()).toEqual([ENVELOPE]);
+    await expect.poll(scanned).toEqual([ENVELOPE]);
   });
 
   it('reads control characters sent by Alt and number pad', async () => {
@@ -51,7 +51,7 @@ describe('the wedge in a browser', () => {
     await page.keyboard.up('Alt');
     await page.keyboard.type('CD');
     await page.keyboard.press('Enter');
-    expect(await scanned()).toEqual(['AB\u001dCD']);
+    await expect.poll(scanned).toEqual(['AB\u001dCD']);
   });
 
   for (const name of ['Confirm', 'Clear', 'Delete', 'Open dialog', 'Camera', 'Slot map', 'Check']) {
@@ -63,7 +63,7 @@ describe('the wedge in a browser', () => {
       await scan(page, ' R 00 17 ');
       await control.focus();
       await scan(page, ENVELOPE);
-      expect(await scanned()).toEqual([' R 00 17 ', ENVELOPE]);
+      await expect.poll(scanned).toEqual([' R 00 17 ', ENVELOPE]);
       expect(await clicks()).toEqual([]);
       expect(await page.locator('dialog[open], .camera').count()).toBe(0);
       expect(new URL(page.url()).hash).toBe('');
@@ -84,7 +84,7 @@ describe('the wedge in a browser', () => {
     await page.getByRole('button', { name: 'Open dialog' }).click();
     await page.getByRole('button', { name: 'In dialog' }).focus();
     await scan(page, 'SLOT M1-F-014');
-    expect(await scanned()).toEqual(['SLOT M1-F-014']);
+    await expect.poll(scanned).toEqual(['SLOT M1-F-014']);
     expect(await clicks()).toEqual([]);
   });
 
@@ -98,8 +98,8 @@ describe('the wedge in a browser', () => {
     await pass(page, 250);
     await typeByHand(page, ' ok');
     await expect.poll(() => note.inputValue()).toBe('bin 7 ok');
-    expect(await page.locator('output').textContent()).toBe('bin 7 ok');
-    expect(await scanned()).toEqual(['REEL-000123']);
+    await expect.poll(() => page.locator('output').textContent()).toBe('bin 7 ok');
+    await expect.poll(scanned).toEqual(['REEL-000123']);
   });
 
   it('types at the caret and undoes as if nobody listened', async () => {
@@ -117,15 +117,15 @@ describe('the wedge in a browser', () => {
   it('takes the focus off a button that was tapped', async () => {
     await open();
     await page.getByRole('button', { name: 'Confirm' }).click();
-    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('BODY');
-    expect(await clicks()).toEqual(['Confirm']);
+    await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe('BODY');
+    await expect.poll(clicks).toEqual(['Confirm']);
   });
 
   it('reads a label of 300 characters', async () => {
     await open();
     const text = 'X1-'.repeat(100);
     await scan(page, text);
-    expect(await scanned()).toEqual([text]);
+    await expect.poll(scanned).toEqual([text]);
   });
 
   it('reads keys that name nothing through the hidden field, also inside a dialog', async () => {
@@ -147,6 +147,6 @@ describe('the wedge in a browser', () => {
     await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
     await page.locator('dialog').click({ position: { x: 2, y: 2 } });
     await insert('SLOT-9');
-    expect(await scanned()).toEqual(['REEL-77', 'SLOT-9']);
+    await expect.poll(scanned).toEqual(['REEL-77', 'SLOT-9']);
   });
 });

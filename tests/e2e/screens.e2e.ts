@@ -15,7 +15,7 @@ describe('another screen', () => {
     const scrolled = () => main.evaluate((element) => element.scrollTop);
     await goTo(page, 'log');
     await page.getByTestId('entry').nth(40).scrollIntoViewIfNeeded();
-    expect(await scrolled()).toBeGreaterThan(100);
+    await expect.poll(() => scrolled()).toBeGreaterThan(100);
     await goTo(page, 'line');
     await page.getByTestId('timeline').waitFor();
     expect(await scrolled()).toBe(0);
@@ -29,8 +29,8 @@ describe('a verdict', () => {
     await goTo(page, 'log');
     await page.getByTestId('entry').nth(40).scrollIntoViewIfNeeded();
     await scanAll(page, 'M2-F-022', reelLabel({ P: '10-0603-101', Q: '4000', '3S': 'R-976002' }));
-    expect(await coveredBy(page.getByTestId('verdict').locator('h1'))).toBeNull();
-    expect(await coveredBy(page.getByTestId('verdict-go-on'))).toBeNull();
+    await expect.poll(() => coveredBy(page.getByTestId('verdict').locator('h1'))).toBeNull();
+    await expect.poll(() => coveredBy(page.getByTestId('verdict-go-on'))).toBeNull();
     await putAway();
   });
 });

@@ -60,7 +60,7 @@ describe('the search', () => {
       await page.getByTestId('trace-text').focus();
       await typeByHand(page, '/');
       await expect.poll(() => page.getByTestId('trace-text').inputValue()).toBe('/');
-      expect(await page.getByTestId('screen-log').count()).toBe(1);
+      await expect.poll(() => page.getByTestId('screen-log').count()).toBe(1);
       await page.getByTestId('sign-in').click();
       await page.locator('dialog[open]').waitFor();
       await typeByHand(page, '/');
@@ -72,14 +72,14 @@ describe('the search', () => {
       await openSearch(page);
       await seek(page, 'm2f22');
       const first = finds(page, 'slot').first();
-      expect(await first.locator('b').textContent()).toBe('M2-F-022');
-      expect(await first.locator('.chip').textContent()).toContain('right');
+      await expect.poll(() => first.locator('b').textContent()).toBe('M2-F-022');
+      await expect.poll(() => first.locator('.chip').textContent()).toContain('right');
       await steady(page);
       await first.click();
       await page.locator('dialog[aria-label="M2-F-022"]').waitFor();
       await page.keyboard.press('Escape');
       await page.getByTestId('open-search').click();
-      expect(await page.getByTestId('search-text').inputValue()).toBe('m2f22');
+      await expect.poll(() => page.getByTestId('search-text').inputValue()).toBe('m2f22');
     }));
 
   it('shows eight of a kind, tells how many more there are, and shows them', () =>
@@ -87,7 +87,7 @@ describe('the search', () => {
       await openSearch(page);
       await seek(page, '22-');
       const reels = finds(page, 'reel');
-      expect(await reels.count()).toBe(8);
+      await expect.poll(() => reels.count()).toBe(8);
       const more = page.getByTestId('found-reel').getByRole('button');
       const rest = Number(/\d+/.exec((await more.textContent()) ?? '')?.[0]);
       expect(rest).toBeGreaterThan(0);
@@ -100,7 +100,7 @@ describe('the search', () => {
     onTablet(async (page) => {
       await openSearch(page);
       await seek(page, 'no such thing');
-      expect(await page.getByTestId('search-none').textContent()).toContain('no such thing');
+      await expect.poll(() => page.getByTestId('search-none').textContent()).toContain('no such thing');
     }));
 });
 
@@ -112,13 +112,13 @@ describe('a scan in the search', () => {
       const label = reelLabel({ P: '22-0603-B', Q: '4000', '1T': 'LT-9400-H', '3S': 'R-970001' });
       await scan(page, label);
       await expect.poll(() => page.getByTestId('search-text').inputValue()).toBe('R-970001');
-      expect(await page.getByTestId('search-others').textContent()).toContain('LT-9400-H');
+      await expect.poll(() => page.getByTestId('search-others').textContent()).toContain('LT-9400-H');
       await steady(page);
       await page.getByTestId('search-others').getByText('22-0603-B').click();
       await expect.poll(() => page.getByTestId('search-text').inputValue()).toBe('22-0603-B');
       await scan(page, 'M2-F-022');
       await expect.poll(() => page.getByTestId('search-text').inputValue()).toBe('M2-F-022');
-      expect(await page.getByTestId('well-idle').count()).toBe(1);
+      await expect.poll(() => page.getByTestId('well-idle').count()).toBe(1);
       expect(await page.getByTestId('verdict').count()).toBe(0);
       const kinds = (await readLog(page)).slice(before).map(({ kind }) => kind);
       expect(kinds.filter((kind) => kind !== 'warning.raised')).toEqual([]);
@@ -132,12 +132,12 @@ describe('a scan in the search', () => {
       await finds(page, 'person').first().waitFor();
       expect(await page.locator('main').textContent()).not.toContain('BADGE-3301');
       expect(await page.getByTestId('search-text').inputValue()).not.toBe('');
-      expect(await page.getByTestId('sign-in').textContent()).toBe(who);
+      await expect.poll(() => page.getByTestId('sign-in').textContent()).toBe(who);
       const name = await page.getByTestId('search-text').inputValue();
       await steady(page);
       await finds(page, 'person').first().click();
       await page.getByTestId('screen-log').waitFor();
-      expect(await page.getByTestId('filters-told').textContent()).toContain(name);
+      await expect.poll(() => page.getByTestId('filters-told').textContent()).toContain(name);
     }));
 });
 
@@ -161,13 +161,13 @@ describe('what was found', () => {
       await steady(page);
       await finds(page, 'lot').first().click();
       await page.getByTestId('trace-places').waitFor();
-      expect(await page.getByTestId('trace-text').inputValue()).toBe(lot);
+      await expect.poll(() => page.getByTestId('trace-text').inputValue()).toBe(lot);
       await openSearch(page);
       await seek(page, reel);
       await steady(page);
       await finds(page, 'entry').last().click();
       await page.locator('dialog[open]').waitFor();
-      expect(await page.locator('dialog[open]').textContent()).toContain(reel);
+      await expect.poll(() => page.locator('dialog[open]').textContent()).toContain(reel);
     }));
 
   it('is found without a network too', () =>
@@ -177,7 +177,7 @@ describe('what was found', () => {
       await context.setOffline(true);
       await openSearch(page);
       await seek(page, 'm1-f-001');
-      expect(await finds(page, 'slot').first().locator('b').textContent()).toBe('M1-F-001');
+      await expect.poll(() => finds(page, 'slot').first().locator('b').textContent()).toBe('M1-F-001');
       await context.setOffline(false);
     }));
 });

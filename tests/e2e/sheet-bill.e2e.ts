@@ -33,7 +33,7 @@ it('joins placement file and bill by designator, shows both ways what does not f
     );
     await expect.poll(() => page.getByTestId('bill-count').textContent()).toContain('2 parts');
     await expect.poll(() => page.getByTestId('not-placed').textContent()).toContain('U1 FID1');
-    expect(await page.getByTestId('sheet-take').getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => page.getByTestId('sheet-take').getAttribute('aria-disabled')).toBe('true');
     // The bill corrected: nothing is in the way any more.
     const bill = 'Part,Qty,Designators,MPN\nBW-1,2,R1-R2,KP-1\nBW-2,1,C1,KP-2\nBW-3,1,U1,KP-3\n';
     await give(page, 'tarn-bill.csv', bill, 'bill');

@@ -6,7 +6,9 @@ import { describe, expect, it } from 'vitest';
 import writeXlsxFile from 'write-excel-file/node';
 import { drawn } from './support/clock.ts';
 import { endRun, ownEntries, type Tablet } from './support/floor.ts';
+import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
+import { holdWorkers } from './support/workers.ts';
 
 const demo = useDemo({ badge: 'BADGE-4401', hash: '#/plant/sheet' });
 
@@ -78,12 +80,10 @@ describe('a CSV sheet', () => {
       await expect
         .poll(() => page.getByTestId('columns').textContent())
         .toContain('as you set them last time');
-      const changes = (await page.getByTestId('changes').textContent()) ?? '';
-      expect(changes).toContain('revision A');
-      expect(changes).toContain('BW-1003 → BW-2003');
-      expect(changes).toContain('23 slots stay as they are');
+      for (const change of ['revision A', 'BW-1003 → BW-2003', '23 slots stay as they are'])
+        await expect.poll(() => page.getByTestId('changes').textContent()).toContain(change);
       await page.getByTestId('take-revision').fill('A');
-      expect(await isBlocked(page)).toBe('true');
+      await expect.poll(() => isBlocked(page)).toBe('true');
       await page.getByTestId('take-revision').fill('B');
       await page.getByTestId('sheet-take').click();
       await page.getByTestId('sheet-taken').waitFor();
@@ -99,24 +99,46 @@ describe('a CSV sheet', () => {
     });
   });
 
+  it('keeps every column chosen while it is still read by the one before, and is taken in by none but all of them', async () => {
+    await onTablet(async ({ page }) => {
+      await give(page, 'loch.csv', good);
+      await choose(page, 3, 'tapeWidth');
+      // By what is guessed of the rest it could be taken in, with other numbers per panel.
+      await expect.poll(() => isBlocked(page)).toBe('false');
+      await holdWorkers(page, true);
+      const column = (index: number) => page.getByTestId(`columns-${index}`).locator('select');
+      await column(2).selectOption('perPanel');
+      await column(5).selectOption('supplierParts');
+      await page.getByTestId('reading').waitFor();
+      await expect.poll(() => column(2).inputValue()).toBe('perPanel');
+      await expect.poll(() => column(5).inputValue()).toBe('supplierParts');
+      await expect.poll(() => page.getByTestId('sheet-take').textContent()).toContain('Checking');
+      await look(page, { where: 'columns chosen while the sheet is read' });
+      await holdWorkers(page, false);
+      await page.getByTestId('sheet-take').click();
+      await page.getByTestId('sheet-taken').waitFor();
+      const [taken] = await ownEntries(page, 'setup.taken');
+      expect(taken?.payload['slots']).toContainEqual(
+        expect.objectContaining({ slot: 'M1-F-003', perPanel: 3, supplierParts: ['AC-3'] }),
+      );
+    });
+  });
+
   it('is kept out by errors, each named by row and column, until it is corrected', async () => {
     await onTablet(async ({ page }) => {
       const twice = good.replace(rowOf(5), rowOf(4)).replace(',7,8,4', ',seven,8,4');
       await give(page, 'loch.csv', twice);
       await choose(page, 2, 'perPanel');
       await choose(page, 3, 'tapeWidth');
-      const told = (await page.getByTestId('problems').textContent()) ?? '';
       // The header stands in row 3.
-      expect(told).toContain('Row 8');
-      expect(told).toContain('M1-F-004 is in row 7 already');
-      expect(told).toContain('Row 10');
-      expect(told).toContain('"seven"');
-      expect(await isBlocked(page)).toBe('true');
+      for (const told of ['Row 8', 'M1-F-004 is in row 7 already', 'Row 10', '"seven"'])
+        await expect.poll(() => page.getByTestId('problems').textContent()).toContain(told);
+      await expect.poll(() => isBlocked(page)).toBe('true');
       await expect.poll(() => page.getByTestId('sheet-take').textContent()).toContain('Correct the 2 errors');
       await page.getByTestId('take-revision').fill('Q');
       await give(page, 'loch.csv', good);
       await expect.poll(() => page.getByTestId('take-revision').inputValue()).toBe('Q');
-      expect(await isBlocked(page)).toBe('false');
+      await expect.poll(() => isBlocked(page)).toBe('false');
       expect(await ownEntries(page, 'setup.taken')).toEqual([]);
     });
   });
@@ -204,9 +226,10 @@ describe('what cannot be read', () => {
       ];
       for (const [name, content, sentence] of cases) {
         await give(page, name, content);
-        const told = (await page.getByTestId('sheet-fault').textContent()) ?? '';
-        expect(told, name).toContain(sentence);
-        expect(told, name).toContain('still here');
+        for (const told of [sentence, 'still here'])
+          await expect
+            .poll(() => page.getByTestId('sheet-fault').textContent(), { message: name })
+            .toContain(told);
         await expect.poll(() => page.locator('.sheet-name').textContent()).toBe('loch.csv');
         await expect.poll(() => page.getByTestId('take-revision').inputValue()).toBe('Z9');
       }
@@ -221,16 +244,18 @@ describe('what cannot be read', () => {
     await onTablet(async ({ page }) => {
       await give(page, 'broken.csv', good.replace('M1-F-004', '"M1-F-004'));
       const problems = page.getByTestId('problems');
-      expect(await problems.textContent()).toContain('quotation mark');
-      expect(await isBlocked(page)).toBe('true');
+      await expect.poll(() => problems.textContent()).toContain('quotation mark');
+      await expect.poll(() => isBlocked(page)).toBe('true');
       await give(page, 'unknown.csv', 'Aaa,Bbb,Ccc\nM1-F-001,BW-1,3\n');
-      expect(await problems.textContent()).toContain('No column for slot found among: Aaa, Bbb, Ccc');
-      expect(await isBlocked(page)).toBe('true');
+      await expect
+        .poll(() => problems.textContent())
+        .toContain('No column for slot found among: Aaa, Bbb, Ccc');
+      await expect.poll(() => isBlocked(page)).toBe('true');
       await choose(page, 0, 'slot');
       await choose(page, 1, 'part');
       await page.getByTestId('take-revision').fill('1');
       await page.getByTestId('take-top').click();
-      expect(await isBlocked(page)).toBe('false');
+      await expect.poll(() => isBlocked(page)).toBe('false');
     });
   });
 

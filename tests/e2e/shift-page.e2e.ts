@@ -97,7 +97,7 @@ it('stands on one page of a day with every list full and sixty open matters, and
 // A page for each: browsers take no more than ten files in a second from one.
 it.each(['png', 'csv'] as const)('gives each plot out as %s', (kind) =>
   demo.onTablet(async ({ page }) => {
-    await page.getByTestId('plot-reasons').waitFor();
+    await expect.poll(() => page.locator('.plot').count()).toBeGreaterThanOrEqual(7);
     const plots = await page
       .locator('.plot')
       .evaluateAll((all) => all.map((each) => each.getAttribute('data-testid')?.replace('plot-', '') ?? ''));

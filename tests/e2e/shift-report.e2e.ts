@@ -18,7 +18,7 @@ async function saved(page: Page, testId: string): Promise<Buffer> {
 it('answers its questions, and says the same in a spreadsheet and as a picture', () =>
   demo.onTablet(async ({ page }) => {
     await page.getByTestId('plot-reasons').waitFor();
-    expect(await page.locator('.plot').count()).toBe(7);
+    await expect.poll(() => page.locator('.plot').count()).toBe(7);
     await page.getByTestId('span-24').click();
     await drawn(page);
     await look(page, { where: 'shift report', axe: true });
@@ -77,7 +77,7 @@ it('puts a price on lost parts once the part list has one, and says how many hav
       await page.getByTestId('span-24').click();
       const money = page.getByTestId('plot-money');
       await money.waitFor();
-      expect(await money.locator('p').first().textContent()).toMatch(/[\d.]+ EUR\..* no price\./);
+      await expect.poll(() => money.locator('p').first().textContent()).toMatch(/[\d.]+ EUR\..* no price\./);
       await look(page, { where: 'what lost parts cost', axe: true });
       const csv = (await saved(page, 'csv-money')).toString('utf8');
       const row = csv.split('\r\n').find((line) => line.startsWith(`"${part}"`)) ?? '';

@@ -134,9 +134,11 @@ describe('a shift without a network', () => {
     // The line is swept, the run ends.
     await goTo(page, 'load');
     await page.getByTestId('sweep-start').click();
+    await page.getByTestId('sweep-progress').waitFor();
     expect((await scanAll(page, 'K1-F-003', old)).verdict).toBe('accepted');
     await goOn(page);
     await page.getByTestId('sweep-end').click();
+    await page.getByTestId('sweep-progress').waitFor({ state: 'detached' });
     await goTo(page, 'line');
     await endRun(page);
 

@@ -55,7 +55,7 @@ describe('a signature', () => {
     await scan(page, 'BADGE-3301');
     await pad(page, '3301');
     await page.getByTestId('signed-released-lead').waitFor();
-    expect(await stateOf(page, 'released')).toBe('open');
+    await expect.poll(() => stateOf(page, 'released')).toBe('open');
     expect(await page.getByTestId('sign-released-lead').count()).toBe(0);
 
     await page.getByTestId('sign-released-operator').click();
@@ -76,7 +76,7 @@ describe('a signature', () => {
       ['step.unsigned', 'p-2201', null],
     ]);
     // The badge of a signature signs nobody in.
-    expect(await page.getByTestId('sign-in').textContent()).toContain('Morag');
+    await expect.poll(() => page.getByTestId('sign-in').textContent()).toContain('Morag');
     expectWhole(await readLog(page));
     await tablet.putAway();
   });
@@ -111,12 +111,16 @@ describe('what can be known', () => {
     const tablet = await standing();
     const { page } = tablet;
     for (const step of ['feeders-done', 'slots-verified', 'first-measured']) {
-      expect(await stateOf(page, step), step).toBe('open');
+      await expect.poll(() => stateOf(page, step), { message: step }).toBe('open');
       expect(await page.getByTestId(`tick-${step}`).count(), step).toBe(0);
     }
-    expect(await page.getByTestId('step-feeders-done').textContent()).toMatch(/\d+ feeder moves left/);
-    expect(await page.getByTestId('step-slots-verified').textContent()).toMatch(/\d+ slots? /);
-    expect(await page.getByTestId('step-first-measured').textContent()).toMatch(/\d+ parts not checked yet/);
+    await expect
+      .poll(() => page.getByTestId('step-feeders-done').textContent())
+      .toMatch(/\d+ feeder moves left/);
+    await expect.poll(() => page.getByTestId('step-slots-verified').textContent()).toMatch(/\d+ slots? /);
+    await expect
+      .poll(() => page.getByTestId('step-first-measured').textContent())
+      .toMatch(/\d+ parts not checked yet/);
     await tablet.putAway();
   });
 
@@ -133,14 +137,13 @@ describe('what can be known', () => {
     await expect.poll(async () => (await ownEntries(page, 'panel.measured')).length).toBe(1);
     await page.getByTestId('release').click();
     const wrong = page.getByTestId('release-wrong');
-    expect(await wrong.textContent()).toContain('1 part measured wrong');
-    expect(await wrong.textContent()).toContain('1 part looks wrong');
-    const open = await page.getByTestId('release-open').textContent();
+    await expect.poll(() => wrong.textContent()).toContain('1 part measured wrong');
+    await expect.poll(() => wrong.textContent()).toContain('1 part looks wrong');
     for (const said of ['feeder moves left', 'parts not checked yet', 'checklist steps'])
-      expect(open).toContain(said);
+      await expect.poll(() => page.getByTestId('release-open').textContent()).toContain(said);
     await scan(page, 'BADGE-3301');
     await pad(page, '3301');
-    expect(await page.getByTestId('release-yes').getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => page.getByTestId('release-yes').getAttribute('aria-disabled')).toBe('true');
     await page.getByTestId('release-reason').fill('Trial build');
     await page.getByTestId('release-yes').click();
     await page.getByTestId('screen-line').waitFor();

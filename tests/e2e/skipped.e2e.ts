@@ -107,7 +107,8 @@ describe('skipped boards', () => {
         await picture('rules');
         await page.getByTestId('rule-fullest-first').click();
         await page.getByTestId('rules-save').click();
-        await page.getByTestId('notice').waitFor();
+        await expect.poll(async () => (await ownEntries(page, 'line.ruled')).length).toBeGreaterThan(0);
+        await expect.poll(async () => (await ownEntries(page, 'line.splices-ruled')).length).toBe(1);
         const [ruled] = await ownEntries(page, 'line.splices-ruled');
         expect(ruled?.payload['costs']).toEqual([{ tapeWidthMm: 8, parts: 6 }]);
         const rules = await ownEntries(page, 'line.ruled');

@@ -57,8 +57,8 @@ it('a machine’s boards, what to set at it, and what it told that is not counte
   await expect
     .poll(() => page.getByTestId('not-understood').textContent(), { timeout: 60_000 })
     .toContain('by hand');
-  expect(await page.getByTestId('not-understood').textContent()).toContain('Each is counted once');
-  expect(await page.getByTestId('what-to-set').textContent()).toContain(machine.at);
+  await expect.poll(() => page.getByTestId('not-understood').textContent()).toContain('Each is counted once');
+  await expect.poll(() => page.getByTestId('what-to-set').textContent()).toContain(machine.at);
   expect(await page.getByTestId('what-to-type').count()).toBe(0);
   await tablet.putAway();
 });

@@ -55,7 +55,7 @@ it('answers the stencil and then the paste from outside their fields, and leaves
     await scan(page, 'M2-F-023');
     await page.getByTestId('dock').getByText('M2-F-023').first().waitFor();
     expect(await page.getByTestId('next-scan-paste-lot').count()).toBe(0);
-    expect(await stateOf('paste-lot')).toBe('open');
+    await expect.poll(() => stateOf('paste-lot')).toBe('open');
   }));
 
 it('answers a step by the camera, which says what the step asks for', async () => {

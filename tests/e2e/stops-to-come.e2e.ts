@@ -61,7 +61,9 @@ it('a slot says when it runs out with as many stops as so far', async () => {
   await row.click();
   const said = page.getByTestId('with-stops');
   await said.waitFor();
-  expect(await said.textContent()).toMatch(/^about \d{1,2}:\d{2}.* if it stops as often as so far$/);
+  await expect
+    .poll(() => said.textContent())
+    .toMatch(/^about \d{1,2}:\d{2}.* if it stops as often as so far$/);
   await look(page);
   await tablet.putAway();
 });

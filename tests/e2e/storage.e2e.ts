@@ -51,9 +51,9 @@ it('stops visibly when the tablet is full; all that was accepted is there afterw
   for (const code of ['M2-F-026', 'F-0113', reelLabel({ P: '25-0023-113', Q: '3000', '3S': 'R-980009' })])
     await scan(page, code);
   await fault.waitFor();
-  expect(await fault.getAttribute('data-fault')).toBe('disk-full');
-  expect(await fault.textContent()).toContain('This tablet is full');
-  expect(await fault.textContent()).toContain('All that was accepted is safe');
+  await expect.poll(() => fault.getAttribute('data-fault')).toBe('disk-full');
+  await expect.poll(() => fault.textContent()).toContain('This tablet is full');
+  await expect.poll(() => fault.textContent()).toContain('All that was accepted is safe');
   expect(await page.getByTestId('verdict').count()).toBe(0);
   const full = await ownEntries(page);
   expect(withoutHeads(full).slice(0, before.length)).toEqual(withoutHeads(before));
@@ -99,7 +99,8 @@ it('goes on in order after its clock was set back a day', async () => {
   // The wall clock is told as it was read; the order is not taken from it.
   expect(Date.parse(second?.at ?? '')).toBeLessThan(Date.parse(first?.at ?? '') - 86_000_000);
   expect(second?.seq).toBeGreaterThan(first?.seq ?? 0);
-  expect(log.at(-1)?.payload['reel']).toBe('R-980010');
+  // A warning, which the tablet writes by itself, may have come since.
+  expect(log.filter(({ kind }) => kind !== 'warning.raised').at(-1)?.payload['reel']).toBe('R-980010');
   await goTo(page, 'load');
   await expect.poll(() => page.getByTestId('load-progress').textContent()).toBe('149 of 150 slots loaded');
   await putAway();
@@ -118,10 +119,13 @@ it('gives a database that was deleted behind its back a new life, tells the old 
   };
   const first = await open();
   const page = first.pages()[0] ?? (await first.newPage());
+  page.setDefaultTimeout(60_000);
   await page.goto(demo.url);
   await waitReady(page);
   await signIn(page, 'BADGE-2201');
   await scanAll(page, 'M2-F-023', 'F-0112', load(3));
+  // The app is left: nothing is written between this look and the end.
+  await page.goto(`${demo.url}demo/labels.css`);
   const before = await ownEntries(page);
   const last = before.at(-1);
   await first.close();
@@ -129,6 +133,7 @@ it('gives a database that was deleted behind its back a new life, tells the old 
 
   const second = await open();
   const again = second.pages()[0] ?? (await second.newPage());
+  again.setDefaultTimeout(60_000);
   await again.goto(demo.url);
   await waitReady(again);
   const after = await ownEntries(again);

@@ -79,7 +79,7 @@ async function expectSame(): Promise<FloorState> {
     const missing = { one: others.filter((hash) => !own.includes(hash)).length, two: 0 };
     return { ...missing, two: own.filter((hash) => !others.includes(hash)).length };
   };
-  await expect.poll(both, { timeout: 30_000 }).toEqual({ one: 0, two: 0 });
+  await expect.poll(both, { timeout: 60_000 }).toEqual({ one: 0, two: 0 });
   const entries = await logOf(one);
   expectWhole(entries);
   return floorOf(entries);
@@ -137,7 +137,7 @@ describe('two tablets and their server', () => {
           const tapes = floorOf(await logOf(two)).slots.get(slotKey('L1', 'K1-F-001'))?.tapes;
           return tapes?.map((tape) => tape.reel).includes(id);
         },
-        { timeout: 20_000, interval: 20 },
+        { timeout: 60_000, interval: 20 },
       )
       .toBe(true);
     console.log(`a splice was on the other tablet after ${Date.now() - writtenMs} ms`);
@@ -278,7 +278,9 @@ describe('two tablets and their server', () => {
     await page.getByTestId('badge-enter').click();
     await pad(page, '3301');
     await page.getByTestId('new-code').click();
-    const code = (await page.getByTestId('made-code').textContent()) ?? '';
+    const made = page.getByTestId('made-code');
+    await expect.poll(() => made.textContent()).toMatch(/^[0-9A-Z]{5}-[0-9A-Z]{5}$/);
+    const code = (await made.textContent()) ?? '';
     await expect.poll(() => page.getByTestId('tablet').count()).toBe(3);
     await page.getByTestId('tablet').filter({ hasText: 'Line rear' }).getByTestId('revoke').click();
     await page.getByTestId('revoke-yes').click();

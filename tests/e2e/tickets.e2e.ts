@@ -44,9 +44,9 @@ describe('tickets', () => {
     await addPerson(one, 'Elif', { badge: 'E-1', role: 'Engineer', pin: '4401' });
     await untilSent(one);
     await enterPin(one, 'Elif', '4401');
+    await expect.poll(async () => (await own(one, 'ticket.taken')).length).toBe(1);
     await addPerson(one, 'Morag', { badge: 'L-1', role: 'Shift lead', pin: '3301' });
     await untilSent(one);
-    expect(await own(one, 'ticket.taken')).toHaveLength(1);
     two = await join(await server.newCode(), 'Line rear');
     await goTo(two, 'log');
     const rows = two.locator('[data-testid=entry][data-kind="person.added"]');
@@ -73,7 +73,7 @@ describe('tickets', () => {
     await again(one);
     await goTo(one, 'log');
     await one.getByTestId('log-unproven').getByText('(1)').waitFor();
-    expect(await one.getByTestId('right-unproven').count()).toBe(1);
+    await expect.poll(() => one.getByTestId('right-unproven').count()).toBe(1);
   });
 
   it("end with a lead's word, and the server knows who was added", async () => {

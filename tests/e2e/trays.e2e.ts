@@ -21,10 +21,18 @@ const trayLabel = (at: number) => {
   const { reel, part, quantity, lot } = traysPut[at] ?? { reel: '', part: '', quantity: 0, lot: '' };
   return reelLabel({ P: part ?? '', Q: String(quantity), '1T': lot ?? '', '3S': reel });
 };
-const boxOf = async (page: Page, selector: string) => {
-  const box = await page.locator(selector).boundingBox();
-  if (!box) throw new TypeError('It must be drawn');
-  return box;
+/** Where they stand, in one look: what is above them may still move. */
+const boxesOf = async (page: Page, selectors: readonly string[]) => {
+  for (const selector of selectors) await page.locator(selector).waitFor();
+  return page.evaluate(
+    (all) =>
+      all.map((selector) => {
+        const box = document.querySelector(selector)?.getBoundingClientRect();
+        if (box === undefined) throw new TypeError('It must be drawn');
+        return { x: box.x, y: box.y, width: box.width };
+      }),
+    selectors,
+  );
 };
 
 it('trays of a lift lie above each other on the map, are walked one after the other, and verified without a feeder', async () => {
@@ -32,25 +40,18 @@ it('trays of a lift lie above each other on the map, are walked one after the ot
     await chooseBeacon(page);
     await showSlot(page, 'M3-T-001');
     const shown = page.locator('.places.lift button');
-    expect(await shown.evaluateAll((all) => all.map((each) => each.getAttribute('data-slot')))).toEqual([
-      'M3-T-001',
-      'M3-T-002',
-      'M3-T-003',
-      'M3-T-004',
-      'M3-T-007',
-    ]);
-    const [first, second] = [
-      await boxOf(page, '[data-slot="M3-T-001"]'),
-      await boxOf(page, '[data-slot="M3-T-002"]'),
-    ];
-    expect(second.x).toBe(first.x);
-    expect(second.y).toBeGreaterThan(first.y);
-    expect(await page.locator('[data-slot="M3-T-002"]').textContent()).toContain('number 2');
+    await expect
+      .poll(() => shown.evaluateAll((all) => all.map((each) => each.getAttribute('data-slot'))))
+      .toEqual(['M3-T-001', 'M3-T-002', 'M3-T-003', 'M3-T-004', 'M3-T-007']);
+    const [first, second] = await boxesOf(page, ['[data-slot="M3-T-001"]', '[data-slot="M3-T-002"]']);
+    expect(second?.x).toBe(first?.x);
+    expect(second?.y).toBeGreaterThan(first?.y ?? Number.NaN);
+    await expect.poll(() => page.locator('[data-slot="M3-T-002"]').textContent()).toContain('number 2');
     // Up and down lead along the lift, and off its end to the bank before.
     await page.locator('[data-slot="M3-T-001"]').focus();
     await page.keyboard.press('ArrowDown');
     const focused = () => page.evaluate(() => (document.activeElement as HTMLElement).dataset['slot']);
-    expect(await focused()).toBe('M3-T-002');
+    await expect.poll(() => focused()).toBe('M3-T-002');
     const { verdict } = await scanAll(page, 'M3-T-001', trayLabel(0));
     expect(verdict).toBe('accepted');
     await goOn(page);
@@ -76,14 +77,18 @@ it('lanes of one feeder stand side by side on its position, each verified by its
     await chooseBeacon(page);
     await showSlot(page, 'M3-R-050-1');
     const frame = page.getByTestId('lanes-50');
-    expect(await frame.getAttribute('aria-label')).toBe('50 · 3 lanes');
-    expect(await frame.locator('button .head span').allTextContents()).toEqual(['50-1', '50-2', '50-3']);
-    const lanes = await Promise.all(
-      ['1', '2', '3'].map((lane) => boxOf(page, `[data-slot="M3-R-050-${lane}"]`)),
+    await expect.poll(() => frame.getAttribute('aria-label')).toBe('50 · 3 lanes');
+    await expect
+      .poll(() => frame.locator('button .head span').allTextContents())
+      .toEqual(['50-1', '50-2', '50-3']);
+    const lanes = await boxesOf(
+      page,
+      ['1', '2', '3'].map((lane) => `[data-slot="M3-R-050-${lane}"]`),
     );
     expect(new Set(lanes.map(({ y }) => y)).size).toBe(1);
-    const cells = await Promise.all(
-      ['1', '2', '3'].map((lane) => boxOf(page, `[data-cell="M3-R-050-${lane}"]`)),
+    const cells = await boxesOf(
+      page,
+      ['1', '2', '3'].map((lane) => `[data-cell="M3-R-050-${lane}"]`),
     );
     for (const [at, cell] of cells.entries()) {
       const before = cells[at - 1];

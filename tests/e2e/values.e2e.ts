@@ -40,9 +40,9 @@ it('a reel is measured before it feeds: by a meter that types, by hand, or a lea
       await goTo(page, 'load');
       await page.context().setOffline(true);
       await ask(page, place.slot, place.feeder, label('R-990001'));
-      expect(await page.getByTestId('value-wanted').textContent()).toBe(
-        'Wanted: 3.3 Ω, from 3.267 to 3.333 Ω',
-      );
+      await expect
+        .poll(() => page.getByTestId('value-wanted').textContent())
+        .toBe('Wanted: 3.3 Ω, from 3.267 to 3.333 Ω');
       expect(await ownEntries(page, 'reel.verified')).toHaveLength(0);
       // By hand, and wrong: 3.5 Ω ± (0.5 % + 2 × 0.1 Ω) cannot be told from 3.333 Ω; 3.50 Ω can.
       await page.getByTestId('value-typed').fill('3.5');
@@ -65,19 +65,19 @@ it('a reel is measured before it feeds: by a meter that types, by hand, or a lea
       await page.getByTestId('verdict-go-on').click();
       // A meter types, as a scanner does.
       await ask(page, label('R-990003'));
-      expect(await page.getByTestId('value-reel').textContent()).toContain('R-990003');
+      await expect.poll(() => page.getByTestId('value-reel').textContent()).toContain('R-990003');
       await page.getByTestId('value-typed').fill('3.31');
       // Another reel in hand: what was typed for the one before is gone.
       await scan(page, label('R-990004'));
       await expect.poll(() => page.getByTestId('value-reel').textContent()).toContain('R-990004');
-      expect(await page.getByTestId('value-typed').inputValue()).toBe('');
+      await expect.poll(() => page.getByTestId('value-typed').inputValue()).toBe('');
       await scan(page, label('R-990003'));
       await expect.poll(() => page.getByTestId('value-reel').textContent()).toContain('R-990003');
       // A bare figure may be a code of a label: a person says that it is the meter's.
       await scan(page, '2432');
-      expect(await page.getByTestId('value-typed').inputValue()).toBe('2432');
+      await expect.poll(() => page.getByTestId('value-typed').inputValue()).toBe('2432');
       await scan(page, '+3.30500E+00');
-      expect(await page.getByTestId('value-typed').inputValue()).toBe('+3.30500E+00');
+      await expect.poll(() => page.getByTestId('value-typed').inputValue()).toBe('+3.30500E+00');
       await look(page, { where: 'measure' });
       await page.getByTestId('value-check').click();
       const accepted = await seeVerdict(page);

@@ -54,7 +54,7 @@ describe.each(sizes)('at $width × $height', ({ width, height }) => {
         '.foot button',
         '.foot .mind',
       ];
-      expect(await unseen(page, parts), speech.name).toEqual([]);
+      await expect.poll(() => unseen(page, parts), { message: speech.name }).toEqual([]);
     }
     await tablet.putAway();
   });
@@ -65,10 +65,8 @@ describe.each(sizes)('at $width × $height', ({ width, height }) => {
     await scanAll(page, 'M2-F-026', 'F-0113', labelOf('25-0023-113', 'R-980502', null));
     for (const speech of speeches) {
       await speak(page, speech);
-      expect(
-        await unseen(page, ['.kind', 'h1', '.facts', '.say', '.row button:not(:last-child)']),
-        speech.name,
-      ).toEqual([]);
+      const parts = ['.kind', 'h1', '.facts', '.say', '.row button:not(:last-child)'];
+      await expect.poll(() => unseen(page, parts), { message: speech.name }).toEqual([]);
     }
     await tablet.putAway();
   });

@@ -52,11 +52,14 @@ describe('a wall screen', () => {
     await lead.getByTestId('lead-open').click();
     await confirm(lead, 'E-1', '4401');
     await lead.getByTestId('new-screen-code').click();
-    const code = (await lead.getByTestId('made-code').textContent()) ?? '';
+    const made = lead.getByTestId('made-code');
+    await expect.poll(() => made.textContent()).toMatch(/^[0-9A-Z]{5}-[0-9A-Z]{5}$/);
+    const code = (await made.textContent()) ?? '';
     await look(lead, { where: 'server, a code for a wall screen' });
     const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
     await giveClock(context);
     screen = await context.newPage();
+    screen.setDefaultTimeout(60_000);
     await screen.goto(`${server.url}#enrol=${code}`);
     await waitReady(screen);
     await screen.getByTestId('enrol-name').fill('Hall 2');
@@ -74,7 +77,7 @@ describe('a wall screen', () => {
     await screen.mouse.click(400, 300);
     await screen.getByTestId('wall-reads').waitFor();
     expect(await screen.getByTestId('wall-leave').count()).toBe(0);
-    expect(await screen.locator('.wall .line-row').count()).toBe(1);
+    await expect.poll(() => screen.locator('.wall .line-row').count()).toBe(1);
     expect(await written()).toEqual(before);
     expect(JSON.parse(await server.act('aside'))).toEqual([]);
   });
@@ -87,9 +90,9 @@ describe('a wall screen', () => {
     await waitReady(screen);
     await screen.locator('.wall .line-row').first().waitFor();
     await passUntilSeen(screen, 'wall-unheard');
-    expect(await screen.getByTestId('wall-unheard').textContent()).toMatch(
-      /Nothing heard since \d{1,2}:\d{2}.*, for .+\. What stands here is from then/,
-    );
+    await expect
+      .poll(() => screen.getByTestId('wall-unheard').textContent())
+      .toMatch(/Nothing heard since \d{1,2}:\d{2}.*, for .+\. What stands here is from then/);
     await look(screen, { where: 'wall screen, nothing heard' });
     await screen.context().setOffline(false);
     await passUntilSeen(screen, 'wall-unheard', false);

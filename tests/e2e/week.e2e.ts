@@ -61,9 +61,9 @@ describe('a feeder type', () => {
       await page.getByTestId('feeder-trailerMm').fill('45');
       const counts = page.getByTestId('feeder-counts');
       await expect.poll(() => counts.textContent()).toContain('700 mm, from its type');
-      expect(await counts.textContent()).toContain('45 mm, measured on this feeder');
-      expect(await counts.textContent()).toContain('300 mm, from the line’s rules');
-      expect(await counts.textContent()).toContain('before the first part: not known');
+      await expect.poll(() => counts.textContent()).toContain('45 mm, measured on this feeder');
+      await expect.poll(() => counts.textContent()).toContain('300 mm, from the line’s rules');
+      await expect.poll(() => counts.textContent()).toContain('before the first part: not known');
       await page.getByTestId('feeder-save').click();
       await expect.poll(async () => (await ownEntries(page, 'feeder.typed')).length).toBe(1);
     });

@@ -63,7 +63,7 @@ describe('the panels of a wrong reel', () => {
     expect(held).toMatchObject({ cause: 'wrong-reel', slot: 'M1-F-004', reel: 'R-950001', lot: 'LOT-ODD' });
     expect(held['of']).toContain(`${found?.seq}`);
     // The desk is back at work: the next scan is no sweep.
-    expect(await page.getByTestId('well-slot').textContent()).toContain('M1-F-004');
+    await expect.poll(() => page.getByTestId('well-slot').textContent()).toContain('M1-F-004');
   });
 
   it('that an audit finds are asked from its entry in the log', async () => {
@@ -102,7 +102,7 @@ describe('the panels of a floor life that is over', () => {
     await goTo(page, 'line');
     await page.getByTestId('life-panels').click();
     await page.getByTestId('trace-hold').click();
-    expect(await page.getByTestId('hold-floor-life').getAttribute('aria-pressed')).toBe('true');
+    await expect.poll(() => page.getByTestId('hold-floor-life').getAttribute('aria-pressed')).toBe('true');
     const held = await hold('was out for too long');
     expect(held).toMatchObject({ cause: 'floor-life', slot, reel: payload['reel'] });
     expect(held['of']).not.toBeNull();

@@ -50,10 +50,10 @@ describe('the words of a tablet', () => {
       await page.context().setOffline(true);
       await chooseSpanish(page);
       await goTo(page, 'log');
-      expect(await page.getByTestId('nav-log').textContent()).toContain('Registro');
+      await expect.poll(() => page.getByTestId('nav-log').textContent()).toContain('Registro');
       await page.reload();
       await waitReady(page);
-      expect(await page.evaluate(() => document.documentElement.lang)).toBe('es');
+      await expect.poll(() => page.evaluate(() => document.documentElement.lang)).toBe('es');
       await page.context().setOffline(false);
     }));
 
@@ -72,7 +72,7 @@ describe('the words of a tablet', () => {
       await expect.poll(spoken).toBe('es');
       await page.reload();
       await waitReady(page);
-      expect(await spoken()).toBe('es');
+      await expect.poll(() => spoken()).toBe('es');
     }));
 
   it('that are out of reach leave the language in use, and say so', async () => {
@@ -85,7 +85,7 @@ describe('the words of a tablet', () => {
         await page.getByTestId('language-es').click();
         await page.getByText('That language is not on this tablet yet.').waitFor();
         expect(await page.evaluate(() => document.documentElement.lang)).toBe('en');
-        expect(await page.getByTestId('language-en').getAttribute('aria-pressed')).toBe('true');
+        await expect.poll(() => page.getByTestId('language-en').getAttribute('aria-pressed')).toBe('true');
         await context.setOffline(false);
         await chooseSpanish(page);
       },
@@ -100,14 +100,15 @@ describe('the words of a tablet', () => {
     const words = /\/(pack|words)-[^/]*\.js$/;
     await context.route(words, (route) => route.abort());
     const page = await context.newPage();
+    page.setDefaultTimeout(60_000);
     await page.goto(demo.url);
     const told = page.getByTestId('no-words');
     await expect.poll(() => told.textContent()).toContain('could not be loaded');
-    expect(await told.textContent()).toContain('No se pudo cargar');
+    await expect.poll(() => told.textContent()).toContain('No se pudo cargar');
     await context.unroute(words);
     await told.getByRole('button').click();
     await waitReady(page);
-    expect(await page.getByTestId('nav-load').textContent()).toContain('Load');
+    await expect.poll(() => page.getByTestId('nav-load').textContent()).toContain('Load');
     await context.close();
   });
 });

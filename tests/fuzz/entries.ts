@@ -48,7 +48,7 @@ const onEntries: FuzzTarget = textTarget({
     try {
       const arrived = readEntry(entry);
       if (arrived.body !== canonicalText(draftOf(entry))) throw new Error('another text than RFC 8785 says');
-      if ((arrived.bodyHash() === entry.hash) !== (hashDraft(entry) === entry.hash))
+      if ((arrived.bodyHash === entry.hash) !== (hashDraft(entry) === entry.hash))
         throw new Error('another hash');
       if (!entrySchema.safeParse(value).success) throw new Error('the schema refuses it');
     } catch (error) {

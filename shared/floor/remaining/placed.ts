@@ -1,9 +1,8 @@
 // How many placements has a slot given so far? Private to the door `remaining.ts`.
 
-import { withWhatMayComeBack } from '../come-back.ts';
 import { feedersOf, type LaneMark, runsBuilding } from '../lanes.ts';
 import type { FloorState, SlotState } from '../state.ts';
-import { takenFrom, turnsWith } from '../turns.ts';
+import { takenFrom } from '../turns.ts';
 import { perPanelOf } from '../wanted.ts';
 import type { Placed } from './finished.ts';
 import { addDoubt, noDoubt, noSkips, type PlacedDoubt, panelsBuilt } from './skips.ts';
@@ -69,16 +68,4 @@ export function settleUse(state: FloorState, slot: SlotState): SlotState {
     ledger: { ...slot.ledger, doubt: placedDoubt(state, slot) },
     ...countMark(state, slot.line),
   };
-}
-
-/**
- * Sets down what a slot and those that are used in turn with it have used, all at once, and what whatever may come back to them would have: called
- * before its tapes change, since what each took until now depends on what the others had until now. Whoever holds the slot reads it anew.
- */
-export function settleTurns(state: FloorState, line: string, slot: string): void {
-  const group = turnsWith(state, line, slot);
-  if (group.size === 0) return;
-  // What one slot took depends on the others, so all are looked at as they were.
-  const asItWas = { ...state, slots: new Map(state.slots) };
-  withWhatMayComeBack(state, line, (each) => (group.has(each.slot) ? settleUse(asItWas, each) : each));
 }

@@ -4,6 +4,7 @@
 import { effect } from '@preact/signals';
 import { type Desk, emptyDesk } from '../../../shared/desk/model.ts';
 import type { App } from '../app.ts';
+import { unlessAwaited } from '../device/awaited.ts';
 import { keep, readKept } from '../store/preferences.ts';
 import type { DeskRun } from './desk.ts';
 import { type LeftDesk, longestInHandMs } from './state.ts';
@@ -71,16 +72,24 @@ export async function keepDesk(app: App, run: DeskRun): Promise<void> {
   if (back) run.desk.value = back;
   run.left.value = new Map([...leftFrom(kept, now), ...run.left.peek()]);
   let last = '';
-  effect(() => {
-    const desk = keptOf(run.desk.value);
-    const person = app.person.value?.person ?? null;
-    const line = app.line.value;
-    const left = [...run.left.value].map(
+  const keepNow = () => {
+    const desk = keptOf(run.desk.peek());
+    const person = app.person.peek()?.person ?? null;
+    const line = app.line.peek();
+    const left = [...run.left.peek()].map(
       ([other, { desk: waits, atMs }]) => [other, keptOf(waits), atMs] as const,
     );
     const text = JSON.stringify([person, line, desk, left]);
     if (text === last) return;
     last = text;
     void keep(cache, KEY, { person, line, atMs: app.clock.nowMs(), desk, left } satisfies KeptDesk);
+  };
+  effect(() => {
+    app.person.value;
+    app.line.value;
+    run.left.value;
+    // What is in hand is kept at once; that nothing is any more, once its verdict is drawn.
+    if (isEmpty(run.desk.value)) unlessAwaited(keepNow);
+    else keepNow();
   });
 }

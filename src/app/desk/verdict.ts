@@ -12,6 +12,7 @@ import {
 import { isAllLoaded, nextMissing } from '../../../shared/floor/progress.ts';
 import { wantedOn } from '../../../shared/floor/wanted.ts';
 import { entryId } from '../../../shared/log/entry.ts';
+import { somebodyWaits } from '../device/awaited.ts';
 import { changeDesk, type DeskState, type ShownVerdict } from './state.ts';
 
 /** A write that takes longer shows the filled wells meanwhile; before that, drawing them would only delay the verdict. */
@@ -49,6 +50,7 @@ export async function keepVerdict(
   // Whoever goes to the other line meanwhile has something else in hand there.
   const putDown = (desk: Desk) => changeDesk(state, seen.line, () => desk);
   busy.value = true;
+  const answered = somebodyWaits();
   const slow = setTimeout(() => putDown(ready), SLOW_WRITE_MS);
   const wanted = ready.slot === null ? null : (wantedOn(seen.floor, setup, ready.slot)?.part ?? null);
   try {
@@ -76,6 +78,7 @@ export async function keepVerdict(
     throw error;
   } finally {
     clearTimeout(slow);
+    answered();
   }
 }
 

@@ -6,7 +6,7 @@ import { effect, type Signal } from '@preact/signals';
 /** How it stands: held; not wanted now; wanted and refused (a low battery, a setting); or not known to this browser. */
 export type Awake = 'held' | 'free' | 'refused' | 'unsupported';
 
-/** Keeps the screen on while `isWanted` says so; it reads signals. `state` is told how it stands. */
+/** Keeps the screen on while `isWanted` says so, which reads signals; tells `state`, free until then. */
 export function keepAwake(state: Signal<Awake>, isWanted: () => boolean): void {
   if (!('wakeLock' in navigator)) {
     state.value = 'unsupported';

@@ -1,4 +1,5 @@
-// Looks at the line in slices, so that a scan in between need not wait; what changed meanwhile is looked at anew.
+// Looks at the line in slices, so that a scan in between need not wait, and none while its verdict is awaited; what changed meanwhile is looked
+// at anew.
 
 import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import type { LawMemory } from '../../../shared/forecast/run-out.ts';
@@ -7,6 +8,7 @@ import type { WorkingTime } from '../../../shared/forecast/working-time.ts';
 import { DAY_MS } from '../../../shared/kit/moment.ts';
 import { type Outlook, outlookSteps } from '../../../shared/outlook/line.ts';
 import type { App } from '../app.ts';
+import { unlessAwaited } from '../device/awaited.ts';
 
 /** A look goes on for this long at a time: well below what a person notices. */
 const SLICE_MS = 8;
@@ -56,7 +58,15 @@ export function look(looker: Looker): void {
   if (looker.looking !== null) looker.restarts += 1;
   looker.looking = stepsNow(looker);
   if (looker.looking === null) end(looker, null, looker.app.clock.nowMs());
-  else lookOn(looker);
+  else goOn(looker);
+}
+
+/** The next slice, unless another look has begun by then. */
+function goOn(looker: Looker): void {
+  const { looking } = looker;
+  unlessAwaited(() => {
+    if (looker.looking === looking) lookOn(looker);
+  });
 }
 
 function lookOn(looker: Looker): void {
@@ -75,7 +85,7 @@ function lookOn(looker: Looker): void {
       return;
     }
     if (performance.now() < until) continue;
-    looker.slice = setTimeout(() => lookOn(looker), 0);
+    looker.slice = setTimeout(() => goOn(looker), 0);
     return;
   }
 }

@@ -1,9 +1,11 @@
 // Plans the walks of an outlook after what is shown has been drawn; several changes in a row make one plan.
 
 import type { Signal } from '@preact/signals';
+import type { WalkAnswer } from '../../../shared/forecast/walks.ts';
 import type { Outlook } from '../../../shared/outlook/line.ts';
 import { toWalkPlan, type WalkPlan, walkQuestion } from '../../../shared/outlook/walks.ts';
 import type { App } from '../app.ts';
+import { unlessAwaited } from '../device/awaited.ts';
 import { startPlanner } from './planner.ts';
 
 /** Splices are shared anew among several people no more often than this. */
@@ -59,9 +61,10 @@ function plan(walker: Walker): void {
     ...(known === undefined ? {} : { known }),
   });
   const asked = walker.planned;
-  planner(question, (answer) => {
+  const take = (answer: WalkAnswer) => {
     // Another run, another crew or none by now: this plan is nobody's. Another line may have come into hand since, which asks in a moment.
     const run = walker.outlook.peek()?.run.run;
     if (walker.planned === asked && run === asked?.run) walks.value = toWalkPlan(answer, slots);
-  });
+  };
+  planner(question, (answer) => unlessAwaited(() => take(answer)));
 }

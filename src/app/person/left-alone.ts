@@ -15,6 +15,8 @@ import { away } from './away.ts';
 import { signOut } from './sign-in.ts';
 
 const keptAs = 'presence';
+/** Of the dozens of keys that a scanner sends one in so long counts. */
+const USE_EVERY_MS = 500;
 /** A touch is kept this much later at the latest: a crash costs no more. */
 const KEEP_EVERY_MS = 60_000;
 
@@ -37,10 +39,15 @@ export async function startPresence(app: App): Promise<void> {
     const why = presence.ended(limits);
     if (why !== null) signOutAway(app, person, { why, minutes: Math.round(limits.idleMs / 60_000) });
   };
+  let used = { wallMs: Number.NEGATIVE_INFINITY, atMs: Number.NEGATIVE_INFINITY };
   const use = () => {
+    const [wallMs, atMs] = [deviceClock.nowMs(), elapsedClock.nowMs()];
+    // By both clocks: the one may stand still while the tablet sleeps, the other be set back.
+    if (Math.abs(wallMs - used.wallMs) < USE_EVERY_MS && atMs - used.atMs < USE_EVERY_MS) return;
+    used = { wallMs, atMs };
     look(); // before it counts: a touch after hours is somebody else's
     presence.used();
-    if (elapsedClock.nowMs() - keptMs >= KEEP_EVERY_MS) keepNow();
+    if (atMs - keptMs >= KEEP_EVERY_MS) keepNow();
   };
   effect(() => {
     const { person, signedInMs } = app.preferences.value;

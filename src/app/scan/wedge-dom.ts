@@ -26,6 +26,8 @@ export interface WedgeOptions {
   readonly onRaw?: (scan: WedgeScan) => unknown;
   /** A key that a person pressed by itself where nothing types: the page's own short cuts. */
   readonly onLone?: (key: string) => void;
+  /** Keys of a scan come; what it answers with is called once the scan was taken, or stopped half-way. */
+  readonly onKeys?: () => () => void;
   /** Keep a hidden field focused, for systems whose key events name no key. Default: on Android only. */
   readonly keepSink?: boolean;
 }
@@ -52,7 +54,12 @@ class WedgeListener {
   #state: WedgeState = EMPTY_WEDGE_STATE;
   #heldFrom: Element | null = null;
   #timer: number | undefined;
+  /** When the timer rings, and when the next tick is due: a timer set anew for each key costs more than one that rings too soon. */
+  #ringsAtMs = 0;
+  #wakeAtMs: number | null = null;
   #isReleasing = false;
+  /** Set while keys of a scan come. */
+  #taken: (() => void) | null = null;
 
   constructor(page: Window, stream: ScanStream, options: WedgeOptions) {
     this.#page = page;
@@ -70,6 +77,7 @@ class WedgeListener {
   close(): void {
     const page = this.#page;
     page.clearTimeout(this.#timer);
+    this.#endKeys();
     page.removeEventListener('keydown', this.#onKeyDown, true);
     page.removeEventListener('keyup', this.#onKeyUp, true);
     page.removeEventListener('input', this.#onInput, true);
@@ -78,19 +86,27 @@ class WedgeListener {
   }
 
   #step(event: WedgeEvent): WedgeStep {
-    const focused = deepFocus(this.#page.document);
     const wasIdle = this.#state.phase === 'idle';
     const result = assembleWedge(this.#state, event, this.#options.settings?.() ?? DEFAULT_WEDGE_SETTINGS);
     this.#state = result.state;
+    if (result.state.phase === 'burst') this.#taken ??= this.#options.onKeys?.() ?? null;
+    const isHeldFrom = wasIdle || result.release !== undefined;
+    const focused = isHeldFrom ? deepFocus(this.#page.document) : null;
     // Anything given back belongs to the element that had the focus when the keys were held, not to a later one.
     if (result.release !== undefined) this.#release(result.release);
     if (result.takeBack !== undefined) putBack(result.takeBack, this.#heldFrom);
-    if (wasIdle || result.release !== undefined) this.#heldFrom = focused;
+    if (isHeldFrom) this.#heldFrom = focused;
     if (this.#sink && (result.scan ?? result.cut)) this.#sink.value = '';
     this.#arm(result.wakeAtMs);
     if (result.cut) this.#options.onCut?.(result.cut);
     if (result.scan) this.#deliver(result.scan);
+    if (result.state.phase !== 'burst') this.#endKeys();
     return result;
+  }
+
+  #endKeys(): void {
+    this.#taken?.();
+    this.#taken = null;
   }
 
   #deliver(scan: WedgeScan): void {
@@ -111,17 +127,30 @@ class WedgeListener {
     }
   }
 
-  #arm(wakeAtMs: number | null, isSecond = false): void {
+  #arm(wakeAtMs: number | null): void {
+    this.#wakeAtMs = wakeAtMs;
+    const isSet = this.#timer !== undefined;
+    if (wakeAtMs === null || (isSet && this.#ringsAtMs <= wakeAtMs)) return;
+    this.#ring(wakeAtMs, false);
+  }
+
+  #ring(atMs: number, isSecond: boolean): void {
     const page = this.#page;
     page.clearTimeout(this.#timer);
-    if (wakeAtMs === null) return;
-    const waitMs = Math.max(0, wakeAtMs - page.performance.now());
-    this.#timer = page.setTimeout(() => {
-      const nowMs = page.performance.now();
-      // Held up: keys may be queued behind this timer that are older than it.
-      if (nowMs - wakeAtMs > HELD_UP_MS && !isSecond) this.#arm(nowMs + 1, true);
-      else this.#step({ type: 'tick', timeMs: Math.max(wakeAtMs, nowMs) });
-    }, waitMs);
+    this.#ringsAtMs = atMs;
+    this.#timer = page.setTimeout(
+      () => {
+        this.#timer = undefined;
+        const wakeAtMs = this.#wakeAtMs;
+        if (wakeAtMs === null) return;
+        const nowMs = page.performance.now();
+        if (nowMs < wakeAtMs) this.#ring(wakeAtMs, false);
+        // Held up: keys may be queued behind this timer that are older than it.
+        else if (nowMs - atMs > HELD_UP_MS && !isSecond) this.#ring(nowMs + 1, true);
+        else this.#step({ type: 'tick', timeMs: nowMs });
+      },
+      Math.max(0, atMs - page.performance.now()),
+    );
   }
 
   #targetOf(event: Event): WedgeTarget {

@@ -14,6 +14,7 @@ import {
   type JsonObject,
 } from '../../../shared/log/entry.ts';
 import { sealEntry, wellFormed } from '../../../shared/log/seal.ts';
+import { unlessAwaited } from '../device/awaited.ts';
 import type { Clock } from '../device/clock.ts';
 import { entryToRow, type LogDatabase } from './database.ts';
 import { type Identity, rememberChain, signHash } from './identity.ts';
@@ -40,8 +41,9 @@ export interface Head {
 const emptyHead: Head = { seq: 0, hash: firstPrev, hlc: null };
 /** Two windows that both write lose at most a few races; more means that something else is wrong. */
 const TRIES = 20;
-/** A head is signed so long after the first entry that it vouches for, ms. */
-const SIGN_AFTER_MS = 700;
+/** A head is signed so long after the first entry that it vouches for, ms; where a verdict is awaited then, after that, but within a second in all. */
+const SIGN_AFTER_MS = 400;
+const SIGN_HELD_MS = 500;
 
 /** Writes to this tablet's chain. */
 export interface Writer {
@@ -171,11 +173,13 @@ async function write(
 
 /** Never in the way of what is written: the head is signed when whoever waits for the entries has had them for a while. */
 function signSoon(writing: Writing): void {
-  writing.signing ??= setTimeout(() => {
+  const sign = () => {
+    if (writing.signing === undefined) return; // stopped meanwhile
     writing.signing = undefined;
     // A database that was closed or fails meanwhile: the next start signs, and each send does.
     signHead(writing.db, writing.identity).catch(() => undefined);
-  }, SIGN_AFTER_MS);
+  };
+  writing.signing ??= setTimeout(() => unlessAwaited(sign, SIGN_HELD_MS), SIGN_AFTER_MS);
 }
 
 function inTurn<T>(writing: Writing, work: () => Promise<T>): Promise<T> {
@@ -217,6 +221,9 @@ export function createWriter(
       writing.lastHead = null;
     },
     alone: (work) => inTurn(writing, work),
-    stop: () => clearTimeout(writing.signing),
+    stop: () => {
+      clearTimeout(writing.signing);
+      writing.signing = undefined;
+    },
   };
 }

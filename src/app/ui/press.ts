@@ -16,7 +16,7 @@ export function isTremble(button: Element, atMs: number): boolean {
 /** Follows what is touched and typed anywhere on the page, for `isTremble()`. */
 export function followTouches(): void {
   const forget = ({ target }: Event) => {
-    if (!(target instanceof Node && last?.button.contains(target))) last = null;
+    if (last && !(target instanceof Node && last.button.contains(target))) last = null;
   };
   for (const kind of ['pointerdown', 'input', 'keydown'])
     addEventListener(kind, forget, { capture: true, passive: true });

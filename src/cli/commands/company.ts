@@ -34,7 +34,8 @@ where   rows "panels": panels that carry what is asked for, as "reelward trace" 
         Where plants number their own reels the same id at two plants may be two reels: part and lot tell.
         "asOf": when the export was written, by the signed list in it; what happened since, or was not sent by a tablet by then, is in no row
 shifts  a row for each line of each plant: verdicts, splices, walks, stops, changeovers, lost parts between the two moments, up to where the
-        export ends: "to" says where that is; no row where it ends before --from. A lane that built and was taken away since has its row.
+        export ends: "to" says where that is; no row where it ends before --from. A lane that was taken away since has its row where it built, or
+        anything else was told of it.
         Lost parts of a conveyor, and the picks they are reckoned from, stand in the row of the line that has its machines
 
 "standing" says how sure a row is: "proven": every entry of the plant's export is proven by a key of its list, and the export leaves out nothing of
@@ -45,7 +46,17 @@ is proven; others that it is reckoned from are not all, or something is left out
 
 Two plants may be called alike: "fingerprint" tells them apart. One that is not in --plants stands under its file's name.
 
-Answers are CSV, to standard output or --out; how each plant stands is said on standard error. Exit 0 found, 1 nothing found, or a plant is broken or
+Columns, in their order; moments are ISO 8601, a cell is empty where nothing is known:
+plants  plant, fingerprint, listSigned (moment), known (yes, no, not asked), entries, proven, claimed (entries each), claimedWhy (why, how many),
+        leftOut (entries, or: not told), from, to (moments of the first and last entry), holds (yes, no), faults
+where   plant, fingerprint, what (panels, reel), standing, asOf (moment), line, run, product, slot, place, reel, part, supplierPart, lot, dateCode,
+        sureFirst, sureLast, possibleFirst, possibleLast (panels by number in the run, from 1), serials (codes of panels, a space between), guessed
+        (what it rests on that nobody entered: in-line, label, boards), madeOf (reels), goesOn (yes, no), left (parts), at (moment), who, entry
+shifts  plant, fingerprint, line, lineName, standing, from, to (moments), accepted, refused, held (verdicts each), splices, walks, stops (times each),
+        stopSeconds (seconds), dryStops (stops because a slot ran dry), changeovers, picks (parts), lostParts (parts), lostPartsSd (parts, one
+        standard deviation)
+
+Answers are CSV (RFC 4180, UTF-8, a header row first), to standard output or --out; how each plant stands is said on standard error. Exit 0 found, 1 nothing found, or a plant is broken or
 not in --plants, 2 not understood.
 `;
 

@@ -33,7 +33,7 @@ import { treeSince, wireFloor, wireHeader, wireVersion } from '../../../shared/w
 import type { ArrivedEntry } from '../arrived.ts';
 import { checkEntries, readEntry } from '../checked.ts';
 import type { ServerContext } from '../context.ts';
-import { isPlainEntry } from '../envelope.ts';
+import { arePlainEntries } from '../envelope.ts';
 import { storeWords } from '../health.ts';
 import { hashOf } from '../keys.ts';
 import { signedKeys } from '../plant-key.ts';
@@ -180,7 +180,7 @@ function readPush(body: unknown): {
     Array.isArray(entries) &&
     entries.length >= 1 &&
     entries.length <= pageEntries &&
-    entries.every(isPlainEntry);
+    arePlainEntries(entries);
   if (!plain) readAs(pushSchema, body);
   const push = body as Push; // checked either way
   return { sentMs: push.sentMs, entries: push.entries.map(readEntry), brought: push.brought ?? [] };

@@ -11,16 +11,43 @@ export const packedColumns = ['tablet', 'epoch', 'seq', 'kind', 'hlc_ms', 'hlc_n
 /** What a whole text is made of. */
 export type PackedRow = Pick<EntriesTable, (typeof packedColumns)[number]>;
 
-/** Longer ones gain nothing, and are looked for by their length. */
-const PACKED_MOST = 2_000;
+/** Longer texts gain nothing by it, and are looked for by their length; UTF-16 units. */
+export const packedMost = 2_000;
+
+/** What stands in an entry's text and in no other column of its row. */
+export interface Pieces {
+  readonly at: string;
+  readonly prev: string;
+  /** JSON. */
+  readonly who: string;
+  /** RFC 8785 text. */
+  readonly payload: string;
+}
+
+/** What may be known of how a text was made. */
+export interface Joined {
+  /** What it was joined of (`joinPieces`), where it was and is no longer than `packedMost`. */
+  readonly pieces?: Pieces | null;
+}
+
+/** The text that the entry's hash covers, where it is as servers and tablets write it. */
+export function joinPieces(
+  { tablet, epoch, seq, kind, hlc }: Pick<Checked, 'tablet' | 'epoch' | 'seq' | 'kind' | 'hlc'>,
+  { at, prev, who, payload }: Pieces,
+): string {
+  const start = head({ epoch, kind, hlc_ms: hlc.ms, hlc_n: hlc.n });
+  return `${OPENING}${at}${start}${payload}${PREV}${prev}${tail(seq, tablet)}${who}}`;
+}
 
 /**
  * The text as it is kept. Each piece that is left out is compared where it stands, in order and without a gap, so that what is kept comes
- * back as it was: to put it together again for the comparison cost half of all this.
+ * back as it was: to put it together again for the comparison cost half of all this. A text that was made of its pieces need not be looked through.
  */
 export function packedBody(entry: Checked): string {
+  const { pieces } = entry;
+  if (pieces) return keptOf(pieces, isoOf(entry.atMs));
   const { body, tablet, epoch, seq, kind, hlc, atMs } = entry;
-  if (body.length > PACKED_MOST) return body;
+  if (body.length > packedMost) return body;
   const start = head({ epoch, kind, hlc_ms: hlc.ms, hlc_n: hlc.n });
   const from = body.indexOf(start);
   const to = body.lastIndexOf('","seq":');
@@ -43,8 +70,15 @@ export function packedBody(entry: Checked): string {
   // An empty time stands for the column's, and `{` for a whole text.
   if (at !== known && (at === '' || at.startsWith('{'))) return body;
   const who = body.slice(to + end.length, -1);
-  const kept = Buffer.from(prev, 'hex').toString('base64url');
-  return `${at === known ? '' : at}\n${kept}\n${who}\n${body.slice(payloadFrom, payloadTo)}`;
+  return keptOf({ at, prev, who, payload: body.slice(payloadFrom, payloadTo) }, known);
+}
+
+/** Written over for each. */
+const hashBytes = Buffer.alloc(32);
+
+function keptOf({ at, prev, who, payload }: Pieces, known: string): string {
+  hashBytes.write(prev, 'hex');
+  return `${at === known ? '' : at}\n${hashBytes.toString('base64url')}\n${who}\n${payload}`;
 }
 
 /** The text that the entry's hash covers. */

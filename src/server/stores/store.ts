@@ -8,13 +8,14 @@ import type { LeafRange } from '../../../shared/log/tree.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import type { Cursor } from '../../../shared/wire/cursor.ts';
 import type { Brought, ChainMark, Head } from '../../../shared/wire/messages.ts';
+import type { Joined } from './packed.ts';
 import type { PictureStore } from './picture-store.ts';
 import type { Present } from './present.ts';
 import type { PushStore } from './push-store.ts';
 import type { TreeState } from './tree.ts';
 
 /** An entry that was read, hashed and judged, ready to be appended. `body` is the RFC 8785 text that `hash` covers. */
-export interface Checked {
+export interface Checked extends Joined {
   readonly tablet: string;
   readonly epoch: string;
   readonly seq: number;

@@ -206,6 +206,7 @@ export async function steady(page: Page): Promise<void> {
 /** Taps where something stands, whether it takes taps or not: a finger does not ask. */
 export async function tap(target: Locator): Promise<void> {
   await target.scrollIntoViewIfNeeded();
+  await drawn(target.page()); // what it was scrolled past has found its place
   const box = await target.boundingBox();
   assert.ok(box, 'nothing to tap at');
   await target.page().mouse.click(box.x + box.width / 2, box.y + box.height / 2);
@@ -216,9 +217,13 @@ const LOOK_EVERY_MS = 5000;
 
 /** Lets the watch over the line look once more, and waits until what followed from that look has been computed. */
 export async function lookAgain(page: Page): Promise<void> {
-  const before = await page.evaluate(() => (globalThis as { counted?: Counted }).counted?.asked);
+  // No look by itself may come between what was asked until now and the time that goes by.
+  const before = await withoutTimers(page, async () => {
+    const asked = await page.evaluate(() => (globalThis as { counted?: Counted }).counted?.asked);
+    await pass(page, LOOK_EVERY_MS);
+    return asked;
+  });
   assert.ok(before !== undefined, 'nobody counts what the page asks its workers');
-  await pass(page, LOOK_EVERY_MS);
   await page.waitForFunction((old) => {
     const { counted } = globalThis as { counted?: Counted };
     return counted !== undefined && counted.asked > old && counted.answered === counted.asked;
@@ -262,11 +267,11 @@ export async function seeVerdict(page: Page): Promise<SeenVerdict> {
   const band = page.getByTestId('verdict');
   await band.waitFor();
   await look(page, { where: 'verdict' });
-  return {
-    verdict: await band.getAttribute('data-verdict'),
-    text: ((await band.textContent()) ?? '').replace(/\s+/g, ' '),
-    marks: await band.locator('mark').allTextContents(),
-  };
+  return band.evaluate((shown) => ({
+    verdict: shown.getAttribute('data-verdict'),
+    text: (shown.textContent ?? '').replace(/\s+/g, ' '),
+    marks: [...shown.querySelectorAll('mark')].map(({ textContent }) => textContent ?? ''),
+  }));
 }
 
 /** Scans several codes one after the other and reads the verdict that follows. */
@@ -284,8 +289,10 @@ export async function goOn(page: Page): Promise<void> {
 
 /** Clears what the dock still holds of the last scans, where it holds something. */
 export async function clearDock(page: Page): Promise<void> {
-  const clear = page.getByTestId('dock-clear');
-  if (await clear.isVisible()) await clear.click();
+  // Found and pressed in one: what is in hand may go by itself.
+  await page
+    .getByTestId('dock-clear')
+    .evaluateAll(([button]) => (button as HTMLElement | undefined)?.click());
 }
 
 /** Goes on from a shown verdict, to scans that have nothing to do with those before. */
@@ -374,10 +381,10 @@ export async function goTo(page: Page, screen: string): Promise<void> {
 
 /** On the line: sees to it that the run is running; the demo's shift has stops of its own, as a real one has. */
 export async function resumeRun(page: Page): Promise<void> {
-  await page.getByTestId('runbar').waitFor();
-  const resume = page.getByTestId('run-resume');
+  const [resume, stop] = [page.getByTestId('run-resume'), page.getByTestId('run-stop')];
+  await resume.or(stop).first().waitFor();
   if (await resume.isVisible()) await resume.click();
-  await page.getByTestId('run-stop').waitFor();
+  await stop.waitFor();
 }
 
 /** Goes to the line and sees to it that the run is running. */

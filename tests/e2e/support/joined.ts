@@ -17,8 +17,11 @@ export async function untilSync(page: Page, phase: string): Promise<void> {
 
 /** Waits until the server holds all that this tablet wrote. */
 export async function untilSent(page: Page): Promise<void> {
-  await untilSync(page, 'live');
-  await expect.poll(() => chip(page).getAttribute('data-backlog'), { timeout: 60_000 }).toBe('0');
+  await page.keyboard.press('Shift');
+  // Both in one look: what is written between two is not sent yet.
+  const standing = () =>
+    chip(page).evaluate((it) => [it.getAttribute('data-sync'), it.getAttribute('data-backlog')]);
+  await expect.poll(standing, { timeout: 60_000 }).toEqual(['live', '0']);
 }
 
 /** Opens the app by the link of a code, as a scanned code does, and joins. `before`: what is to be so before the page is opened. */

@@ -4,10 +4,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { applyAll } from '../../../shared/floor/fold.ts';
-import { createReplica, foldIn } from '../../../shared/floor/replica.ts';
-import { emptyState, type FloorState } from '../../../shared/floor/state.ts';
-import { type Entry, entryId } from '../../../shared/log/entry.ts';
+import { emptyState } from '../../../shared/floor/state.ts';
+import type { Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
+import { arrivals, receive, textOf } from './arrivals.ts';
 import { beginStory, counted, idOf, started, tellPlant, unloaded, verified } from './story.ts';
 
 const tablets = ['T1', 'T2', 'T3'] as const;
@@ -58,47 +58,6 @@ function tell(acts: readonly Act[]): readonly Entry[] {
     }
   }
   return story.entries;
-}
-
-/** How the entries reach one tablet: a mixed order in pages, with what was dropped and repeated coming again at the end. */
-function arrivals(entries: readonly Entry[]): fc.Arbitrary<readonly (readonly Entry[])[]> {
-  const mixed = fc.shuffledSubarray([...entries], { minLength: entries.length, maxLength: entries.length });
-  const lost = fc.array(fc.boolean(), { minLength: entries.length, maxLength: entries.length });
-  return fc.tuple(mixed, lost, fc.integer({ min: 1, max: 9 })).map(([order, drops, page]) => {
-    const first = order.filter((_, at) => drops[at] !== true);
-    const again = [...order];
-    const sent = [...first, ...again];
-    return Array.from({ length: Math.ceil(sent.length / page) }, (_, at) =>
-      sent.slice(at * page, (at + 1) * page),
-    );
-  });
-}
-
-/** A tablet as its store does it: known entries are left out, and an entry too old for its copies folds all anew. */
-function receive(pages: readonly (readonly Entry[])[]): FloorState {
-  const held = new Map<string, Entry>();
-  let replica = createReplica();
-  for (const page of pages) {
-    const fresh = page.filter((entry, at) => {
-      const id = entryId(entry);
-      return !held.has(id) && page.findIndex((other) => entryId(other) === id) === at;
-    });
-    for (const entry of fresh) held.set(entryId(entry), entry);
-    if (foldIn(replica, fresh)) continue;
-    replica = createReplica();
-    foldIn(replica, [...held.values()]);
-  }
-  return replica.state;
-}
-
-/** The state as text, maps by their keys: two floors are the same where their texts are. */
-function textOf(state: FloorState): string {
-  return JSON.stringify(state, (_, value: unknown) => {
-    if (value instanceof Map) {
-      return [...value].sort((a, b) => (String(a[0]) < String(b[0]) ? -1 : 1));
-    }
-    return value instanceof Set ? [...value].sort() : value;
-  });
 }
 
 describe('entries of several tablets', () => {

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { applyAll } from '../../../shared/floor/fold.ts';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import { emptyState, slotKey } from '../../../shared/floor/state.ts';
+import { isDropped } from '../../../shared/floor/state-change.ts';
 import { entryId } from '../../../shared/log/entry.ts';
 import { payloadExamples } from './examples.ts';
 import { beginStory, counted, type Story, started, startMs, tellPlant, verified } from './story.ts';
@@ -206,23 +207,20 @@ describe('foldChange() with changeovers', () => {
     expect(story.floor().changeovers.get('ch-1')?.beganMs).toBe(startMs - 1_800_000);
   });
 
-  test('leaves no trace in the state when dropped', () => {
+  test('is open no more when it is cancelled, and nobody released it', () => {
     const story = beginStory();
     begin(story);
-    story.tell('changeover.dropped', { changeover: 'ch-1', line: 'L1', reason: 'job withdrawn' });
-    expect(story.floor().changeovers.size).toBe(0);
-    expect(story.floor().changing.size).toBe(0);
-  });
-
-  test('stays once it is released, where another tablet drops it', () => {
-    const story = beginStory();
-    begin(story);
-    story.tell('changeover.released', { changeover: 'ch-1', line: 'L1', by: 'lea', reason: '' }, { at: 900 });
-    const released = story.floor();
-    const dropped = { changeover: 'ch-1', line: 'L1', reason: 'job withdrawn' };
-    story.tell('changeover.dropped', dropped, { at: 950, tablet: 'T2' });
-    expect(story.floor()).toEqual(released);
-    expect(released.changeovers.get('ch-1')?.releasedBy).toBe('lea');
+    const dropped = story.tell('changeover.dropped', {
+      changeover: 'ch-1',
+      line: 'L1',
+      reason: 'job withdrawn',
+    });
+    const floor = story.floor();
+    const there = floor.changeovers.get('ch-1');
+    expect(there).toMatchObject({ releasedMs: null, dropped: { entry: entryId(dropped) } });
+    expect(there && isDropped(there)).toBe(true);
+    expect(floor.changing.size).toBe(0);
+    expect(floor.conflicts.size).toBe(0);
   });
 
   test('keeps the newest measurement of a slot', () => {

@@ -1,7 +1,8 @@
 // Slots used in turn, told as stories: who has taken what, by the first that has parts.
 
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { usedPlacements } from '../../../shared/floor/remaining.ts';
+import { placedSinceLedger, usedPlacements } from '../../../shared/floor/remaining.ts';
 import { partPerPanel, turnGroup } from '../../../shared/floor/turns.ts';
 import {
   beginStory,
@@ -130,6 +131,65 @@ test('what was taken off has given its share of what was built meanwhile, where 
   build(story, 100);
   story.tell('entry.corrected', { of: idOf(off), line: 'L1', slot: null, reason: 'wrong slot' });
   expect(used(story, two)).toBe(100);
+});
+
+const middle = fc.oneof(
+  fc.record({ is: fc.constant('build' as const), panels: fc.integer({ min: 1, max: 80 }), slot: fc.nat(1) }),
+  fc.record({
+    is: fc.constant('splice' as const),
+    panels: fc.integer({ min: 20, max: 300 }),
+    slot: fc.nat(1),
+  }),
+  fc.record({ is: fc.constant('run' as const), panels: fc.constant(0), slot: fc.nat(1) }),
+);
+
+test('an unload that is taken back leaves every slot of its turn as if it had never been, whatever was spliced meanwhile', () => {
+  const slots = [one, two, three] as const;
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 0, max: 2 }),
+      fc.tuple(...slots.map(() => fc.integer({ min: 40, max: 300 }))),
+      fc.array(middle, { minLength: 1, maxLength: 8 }),
+      fc.boolean(),
+      (at, quantities, acts, isMeasured) => {
+        const tellAll = (isMistaken: boolean) => {
+          const story = begun({ rules: isMeasured ? { hubToPickMm: 400, intakeToPickMm: 40 } : {} });
+          for (const [place, slot] of slots.entries()) load(story, slot, `K${place}`, quantities[place] ?? 0);
+          build(story, 15);
+          const off = isMistaken
+            ? story.tell('reel.unloaded', unloaded(slots[at] ?? one, { reel: `K${at}` }))
+            : null;
+          const others = slots.filter((_, place) => place !== at);
+          let run = 1;
+          for (const [step, act] of acts.entries()) {
+            if (act.is === 'build') story.tell('panels.counted', counted(`run-${run}`, act.panels));
+            if (act.is === 'splice') load(story, others[act.slot] ?? two, `S${step}`, act.panels, 'splice');
+            if (act.is !== 'run') continue;
+            story.tell('run.ended', { run: `run-${run}`, line: 'L1', panels: 0, note: '' });
+            run += 1;
+            story.tell('run.started', started(`run-${run}`, { setup: 'turns' }));
+          }
+          const of = off && idOf(off);
+          if (of) story.tell('entry.corrected', { of, line: 'L1', slot: null, reason: 'wrong slot' });
+          story.tell('panels.counted', counted(`run-${run}`, 10));
+          const floor = story.floor();
+          return slots.map((slot) => {
+            const there = floor.slots.get(`L1/${slot}`);
+            const placed = there ? placedSinceLedger(floor, there).count : null;
+            const { joint } = there?.ledger ?? { joint: null };
+            return { placed, joint: joint?.placed ?? null, instead: there?.instead };
+          });
+        };
+        const [mistaken, never] = [tellAll(true), tellAll(false)];
+        for (const [place, { placed, joint, instead }] of mistaken.entries()) {
+          expect(instead).toBeUndefined();
+          expect(placed).toBeCloseTo(never[place]?.placed ?? -1, 6);
+          expect(joint ?? -1).toBeCloseTo(never[place]?.joint ?? -1, 6);
+        }
+      },
+    ),
+    { numRuns: 300 },
+  );
 });
 
 test('what contradicted has given its share of what was built meanwhile, where a lead says later that it is there', () => {

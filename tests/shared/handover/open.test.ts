@@ -131,11 +131,55 @@ describe('openNow()', () => {
     expect(items.map((item) => isOpen(story, item, 130))).toEqual([false, false, false, false]);
   });
 
+  const DAY_S = 24 * HOUR_S;
+  const changeover = 'x';
+  const list = { ...payloadExamples['checklist.opened'], checklist: 'k', line: 'L1', changeover };
+  const began = { line: 'L1', from: null, setup: 'brook-top-a', product: 'Brook', lastPanel: null };
+  test.each<[string, (story: Story) => void, readonly string[]]>([
+    [
+      'released',
+      (story) =>
+        story.tell('changeover.released', { changeover, line: 'L1', by: 'lea', reason: '' }, { at: 100 }),
+      [],
+    ],
+    [
+      'cancelled',
+      (story) => story.tell('changeover.dropped', { changeover, line: 'L1', reason: '' }, { at: 100 }),
+      [],
+    ],
+    [
+      'followed by another',
+      (story) => story.tell('changeover.began', { ...began, changeover: 'y' }, { at: 100 }),
+      ['changeover'],
+    ],
+  ])('lists a checklist that nobody closed for a day after its changeover is %s', (_, end, others) => {
+    const story = begun();
+    story.tell('changeover.began', { ...began, changeover }, { at: 50 });
+    story.tell('checklist.opened', list, { at: 60 });
+    const kinds = (atS: number) => open(story.floor(), atS).items.map(({ what }) => what);
+    expect(kinds(60 + 2 * DAY_S)).toEqual(['changeover', 'checklist']);
+    end(story);
+    expect(kinds(100 + DAY_S - 1)).toEqual([...others, 'checklist']);
+    expect(kinds(100 + DAY_S)).toEqual(others);
+  });
+
   test('lists tablets that disagree about a slot', () => {
     const story = begun();
     story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1' }), { at: 50 });
     story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K2' }), { at: 51, tablet: 'T2' });
     expect(only(story, 100)).toMatchObject({ what: 'conflict', slot: 'M1-F-001' });
+  });
+
+  test('lists a changeover that one tablet cancelled and another released, by its product', () => {
+    const story = begun();
+    const change = { changeover: 'x', line: 'L1' };
+    const setup = { from: null, setup: 'brook-top-a', product: 'Brook', lastPanel: null };
+    story.tell('changeover.began', { ...change, ...setup }, { at: 50 });
+    story.tell('changeover.dropped', { ...change, reason: '' }, { at: 60 });
+    story.tell('changeover.released', { ...change, by: 'lea', reason: '' }, { at: 62, tablet: 'T2' });
+    const item = only(story, 100);
+    expect(item).toMatchObject({ what: 'conflict', slot: null, why: 'Brook', sinceMs: startMs + 62_000 });
+    expect(isOpen(story, item, 130)).toBe(true);
   });
 
   test('lists the splices of the coming hour and slots whose parts nobody knows, and says up to when', () => {

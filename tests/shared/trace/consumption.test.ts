@@ -11,6 +11,7 @@ import {
   beginStory,
   brookSetup,
   counted,
+  idOf,
   type Story,
   started,
   tellPlant,
@@ -151,4 +152,29 @@ test('what a reel of one lane alone lost is told in that lane’s run', () => {
   story.tell('reel.unloaded', unloaded('M1-F-019', off));
   const lost = consumptionOf(indexOf(story)).filter(({ kind }) => kind === 'lost');
   expect(lost.map(({ run, line: of, product }) => [run, of, product])).toEqual([['b', lane, 'Fell']]);
+});
+
+test('goes by the count where nobody entered the panels in line, and says no more of a tray than it held', () => {
+  const story = beginStory();
+  tellPlant(story);
+  const tray = { comesIn: 'tray' } as const;
+  const first = story.tell(
+    'reel.verified',
+    verified('M1-F-001', 'R-100', { ...tray, reel: 'T1', lot: 'LA', quantity: 590 }),
+  );
+  story.tell('run.started', started('r1'));
+  story.tell('panels.counted', counted('r1', 293));
+  const next = { ...tray, act: 'exchange', replaces: idOf(first), run: 'r1', quantity: 2000 } as const;
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { ...next, reel: 'T2', lot: 'LB' }));
+  story.tell('panels.counted', counted('r1', 207));
+  const rows = consumptionOf(indexOf(story)).filter(({ slot }) => slot === 'M1-F-001');
+  expect(rows.map(({ reel }) => reel)).toEqual(['T1', 'T2']);
+  const [old, fresh] = rows;
+  expect(old?.parts).toBeCloseTo(293 * 2, 6);
+  expect(old?.most).toBeLessThanOrEqual(590);
+  expect((old?.parts ?? 0) + (fresh?.parts ?? 0)).toBeCloseTo(500 * 2, 6);
+  for (const row of rows) {
+    expect(row.least ?? 0).toBeLessThanOrEqual(row.parts ?? 0);
+    expect(row.parts ?? 0).toBeLessThanOrEqual(row.most ?? 0);
+  }
 });

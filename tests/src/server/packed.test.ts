@@ -2,7 +2,9 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { canonicalText } from '../../../shared/log/seal.ts';
+import type { Entry } from '../../../shared/log/entry.ts';
+import { canonicalText, sealEntry } from '../../../shared/log/seal.ts';
+import { readEntry } from '../../../src/server/checked.ts';
 import { packedBody, wholeBody } from '../../../src/server/stores/packed.ts';
 import type { Checked } from '../../../src/server/stores/store.ts';
 import { makeChain, toChecked } from '../../contract/entries.ts';
@@ -65,6 +67,38 @@ describe('a kept text', () => {
     );
   });
 
+  test('of an entry that was read is the same as of its whole text', () => {
+    const text = fc.oneof(fc.string({ minLength: 1 }), fc.string({ unit: 'grapheme', minLength: 1 }));
+    fc.assert(
+      fc.property(
+        fc.record({
+          tablet: fc.constantFrom('t1', 'a"b', 'a\\b', '","seq":'),
+          epoch: fc.constantFrom('e1', '"', '{'),
+          kind: fc.constantFrom('test.noted', '","payload":'),
+          who: fc.oneof(fc.constant(null), text),
+          seq: fc.integer({ min: 1 }),
+          hlc: fc.record({ ms: fc.nat(), n: fc.nat() }),
+          at: fc.constantFrom(
+            '2026-03-02T06:00:00.000Z',
+            '2026-03-02T06:00:00.5Z',
+            '2026-03-02T07:00:00.123+01:00',
+          ),
+          payload: fc.dictionary(text, fc.jsonValue()),
+        }),
+        (change) => {
+          const { hash: _, sig: __, ...draft } = { ...second, ...change } as Entry;
+          const entry = { ...sealEntry(draft), sig: null };
+          const read = readEntry(JSON.parse(JSON.stringify(entry)) as Entry);
+          const whole = toChecked(entry);
+          expect(read.bodyHash).toBe(entry.hash);
+          expect(read.body).toBe(whole.body);
+          expect(packedBody(read)).toBe(packedBody(whole));
+          expect(back(read)).toBe(whole.body);
+        },
+      ),
+    );
+  });
+
   test('comes back though somebody wrote another text for the same fields', () => {
     const [one] = [first].map((entry) => entry && toChecked(entry));
     if (!one) throw new Error('made above');
@@ -86,6 +120,8 @@ describe('a kept text', () => {
   test('that is long stays as it is; a row of before is read as it was written', () => {
     const long = checked({ payload: { text: 'x'.repeat(3_000) } });
     expect(packedBody(long)).toBe(long.body);
+    const [most] = makeChain({ tablet: 't1', count: 1, payload: () => ({ text: 'x'.repeat(3_000) }) });
+    expect(packedBody(readEntry(most as Entry))).toBe(toChecked(most as Entry).body);
     const short = checked({ payload: { text: 'x' } });
     expect(back(short, short.body)).toBe(short.body);
   });

@@ -7,7 +7,7 @@ import { entrySchema } from '../../../shared/log/entry-schema.ts';
 import { canonicalText, draftOf } from '../../../shared/log/seal.ts';
 import { createAppender } from '../../../src/server/appender.ts';
 import { draftText } from '../../../src/server/canonical.ts';
-import { isPlainEntry } from '../../../src/server/envelope.ts';
+import { arePlainEntries, isPlainEntry } from '../../../src/server/envelope.ts';
 import type { Appended, Checked } from '../../../src/server/stores/store.ts';
 import { makeChain, toChecked } from '../../contract/entries.ts';
 
@@ -41,7 +41,7 @@ describe('`draftText()`', () => {
         } catch {
           expect(() => draftText(parsed)).toThrow();
         }
-        if (wanted !== null) expect(draftText(parsed)).toBe(wanted);
+        if (wanted !== null) expect(draftText(parsed).body).toBe(wanted);
       }),
       { numRuns: 500 },
     );
@@ -63,7 +63,7 @@ describe('a payload', () => {
       const levels = open === '' ? payloadLevelsMost : payloadLevelsMost - 1;
       const close = open === '' ? '' : '}';
       const [most, more] = [levels, levels + 1].map((count) => withText(open + nested(count) + close));
-      expect(draftText(most as Entry)).toBe(canonicalText(draftOf(most as Entry)));
+      expect(draftText(most as Entry).body).toBe(canonicalText(draftOf(most as Entry)));
       expect(entrySchema.safeParse(most).success).toBe(true);
       expect(() => draftText(more as Entry)).toThrow(/more than 64 levels/);
       expect(entrySchema.safeParse(more).success).toBe(false);
@@ -110,6 +110,30 @@ describe('`isPlainEntry()`', () => {
       }),
       { numRuns: 1_000 },
     );
+  });
+});
+
+describe('`arePlainEntries()`', () => {
+  const [first, second] = makeChain({ tablet: 't1', count: 2 }) as [Entry, Entry];
+
+  it('accepts a chain, and entries that do not go on from each other', () => {
+    expect(arePlainEntries([first, second])).toBe(true);
+    expect(arePlainEntries([second, first, first])).toBe(true);
+  });
+
+  it('accepts no list with an entry that the schema refuses, whatever the one before it says', () => {
+    const bad = ['', 'F'.repeat(64), `${'0'.repeat(63)}"`, null, 7];
+    for (const hash of bad) {
+      expect(arePlainEntries([first, { ...second, prev: hash }])).toBe(false);
+      expect(
+        arePlainEntries([
+          { ...first, hash },
+          { ...second, prev: hash },
+        ]),
+      ).toBe(false);
+      expect(arePlainEntries([first, second, { ...second, hash }])).toBe(false);
+      expect(arePlainEntries([{ ...first, prev: hash }, second])).toBe(false);
+    }
   });
 });
 

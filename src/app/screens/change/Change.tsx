@@ -12,6 +12,7 @@ import { ChangeOpen } from './ChangeOpen.tsx';
 import { ChooseNext } from './ChooseNext.tsx';
 import { DockByScan } from './DockCart.tsx';
 import { NothingYet } from './NothingYet.tsx';
+import { OneList } from './OneList.tsx';
 import { Order } from './Order.tsx';
 import { OtherList } from './OtherList.tsx';
 import './change.css';
@@ -34,6 +35,8 @@ function ChangePage({ line, desk }: { readonly line: string; readonly desk: Desk
   const [page, purpose, slot] = place.value.rest;
   if (page === 'list')
     return <OtherList desk={desk} line={line} purpose={purpose ?? ''} slot={slot ?? null} />;
+  const list = page === 'checklist' ? floor.checklists.get(purpose ?? '') : undefined;
+  if (list?.line === line) return <OneList key={list.checklist} desk={desk} list={list} />;
   if (page === 'order') return <Order key={line} line={line} />;
   const changeover = floor.changeovers.get(floor.changing.get(line) ?? '');
   if (changeover) return <ChangeOpen key={changeover.changeover} changeover={changeover} desk={desk} />;

@@ -7,6 +7,7 @@ import { knownOpen, type OpenItem } from '../../../../shared/changeover/open-wor
 import type { StepView } from '../../../../shared/checklist/answers.ts';
 import type { ChecklistStep, ChecklistTemplate, KnownFact } from '../../../../shared/floor/checklist.ts';
 import type { Checklist } from '../../../../shared/floor/state.ts';
+import { isDropped } from '../../../../shared/floor/state-change.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { useRefusal } from '../../may.ts';
@@ -15,7 +16,7 @@ import { Button } from '../../ui/Button.tsx';
 import { checklistWords } from '../../words/checklist.ts';
 import { sayText } from '../../words/shipped-steps.ts';
 import { say } from '../../words/words.ts';
-import { floorWork, standingOf, templateOf } from './checklist-desk.ts';
+import { floorWork, isPast, standingOf, templateOf } from './checklist-desk.ts';
 import { SkipDialog } from './SkipDialog.tsx';
 import { StepCard } from './StepCard.tsx';
 import { useStepScans } from './step-scans.ts';
@@ -46,8 +47,9 @@ function Steps({
   const [skipping, setSkipping] = useState<string | null>(null);
   const view = standingOf(floor, list, template);
   const changeover = floor.changeovers.get(list.changeover ?? '');
-  const work = changeover ? floorWork(floor, changeover) : [];
-  const mayTakeBack = changeover ? changeover.releasedMs === null : list.closedMs === null;
+  const work = changeover && !isPast(floor, list) ? floorWork(floor, changeover) : [];
+  const mayTakeBack =
+    changeover && !isDropped(changeover) ? changeover.releasedMs === null : list.closedMs === null;
   const isHere = list.tablet === app.store.identity.tablet;
   const { checklist, line } = list;
   const write = (draft: Parameters<typeof app.write>[0][number]): Promise<boolean> =>

@@ -5,6 +5,7 @@ import { type ChecklistView, viewChecklist } from '../../../../shared/checklist/
 import { shippedChecklists } from '../../../../shared/checklist/shipped.ts';
 import { shippedBefore } from '../../../../shared/checklist/shipped-before.ts';
 import type { ChecklistPurpose, ChecklistTemplate } from '../../../../shared/floor/checklist.ts';
+import { overSince } from '../../../../shared/floor/over-change.ts';
 import type { Changeover, Checklist, FloorState } from '../../../../shared/floor/state.ts';
 import { planChange } from './model.ts';
 
@@ -24,6 +25,12 @@ export function templateOf(floor: FloorState, list: Checklist): ChecklistTemplat
   return floor.templates.get(list.template)?.find(fits) ?? shipped.find(fits) ?? null;
 }
 
+/** True for a list of a changeover that is over: what its steps waited for has passed, and the floor of now says nothing of it. */
+export function isPast(floor: FloorState, list: Checklist): boolean {
+  const changeover = floor.changeovers.get(list.changeover ?? '');
+  return changeover !== undefined && overSince(floor, changeover) !== null;
+}
+
 /** How an opened checklist stands. The line stands while no run of it is running. */
 export function standingOf(floor: FloorState, list: Checklist, template: ChecklistTemplate): ChecklistView {
   const run = floor.runs.get(floor.current.get(list.line) ?? '');
@@ -31,9 +38,9 @@ export function standingOf(floor: FloorState, list: Checklist, template: Checkli
   const asksKnown = template.steps.some(({ kind }) => kind === 'known');
   return viewChecklist(template, list.answers, {
     facts: list.facts,
-    isStopped: run?.phase !== 'running',
+    isStopped: run?.phase !== 'running' || isPast(floor, list),
     isClosed: list.closedMs !== null,
-    known: changeover && asksKnown ? knownOpen(floorWork(floor, changeover)) : {},
+    known: changeover && asksKnown && !isPast(floor, list) ? knownOpen(floorWork(floor, changeover)) : {},
   });
 }
 

@@ -21,6 +21,7 @@ import {
   type SlotState,
   slotKey,
 } from '../../../../shared/floor/state.ts';
+import { isDropped } from '../../../../shared/floor/state-change.ts';
 import { wantedOn } from '../../../../shared/floor/wanted.ts';
 import type { ChangeFault } from './fault-text.ts';
 
@@ -101,6 +102,7 @@ export function lastMeasured(
   part: string,
 ): { readonly least: number; readonly most: number; readonly unit: ValueUnit } | null {
   const all = [...floor.changeovers.values()]
+    .filter((changeover) => !isDropped(changeover))
     .flatMap((changeover) => changeover.measured)
     .filter((each) => each.part === part && Object.hasOwn(valueUnits, each.unit))
     .sort((a, b) => b.atMs - a.atMs);

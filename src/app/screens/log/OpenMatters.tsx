@@ -6,7 +6,9 @@ import type { HandedItem, HandedKnown } from '../../../../shared/floor/kinds-han
 import { handedKey } from '../../../../shared/handover/open.ts';
 import { isOpenStill } from '../../../../shared/handover/still-open.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { address } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
+import { checklistWords } from '../../words/checklist.ts';
 import { handoverWords } from '../../words/handover.ts';
 import { formatDay, formatTime, say } from '../../words/words.ts';
 import { handedText, knownText } from './handover-text.ts';
@@ -62,6 +64,11 @@ export function OpenMatters(props: OpenMattersProps) {
                   </Fragment>
                 ))}
                 {why !== null && <small>{why}</small>}
+                {item.what === 'checklist' && isStill && props.isWhole !== true && (
+                  <a class="button" href={address('change', 'checklist', item.of)} data-testid="matter-list">
+                    {say(checklistWords).open}
+                  </a>
+                )}
               </span>
               <span>
                 {when}

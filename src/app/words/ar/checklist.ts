@@ -41,7 +41,7 @@ export const words: Sentences<typeof english> = {
   unsignTitle: 'هل تتراجع عن التوقيع؟',
   unsignHelp: (name) => sentence`لا يتراجع عن هذا التوقيع إلا ${name}. يبقى الاثنان في السجل.`,
   notYours: (name) => sentence`هذا توقيع ${name}.`,
-  notKnown: 'غير معروف: لا تبديل لقائمة التحقق هذه.',
+  notKnown: 'غير معروف: لا تبديل جاريًا لقائمة التحقق هذه.',
   scanWants: {
     stencil: 'امسح الاستنسل.',
     paste: 'امسح علبة معجون اللحام.',

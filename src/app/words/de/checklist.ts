@@ -40,7 +40,7 @@ export const words: Sentences<typeof english> = {
   unsignTitle: 'Die Unterschrift zurücknehmen?',
   unsignHelp: (name) => `Nur ${name} kann diese Unterschrift zurücknehmen. Beides bleibt im Protokoll.`,
   notYours: (name) => `Das ist die Unterschrift von ${name}.`,
-  notKnown: 'Nicht bekannt: Diese Checkliste gehört zu keiner Umrüstung.',
+  notKnown: 'Nicht bekannt: Zu dieser Checkliste läuft keine Umrüstung.',
   scanWants: {
     stencil: 'Scannen Sie die Schablone.',
     paste: 'Scannen Sie die Pastendose.',

@@ -58,12 +58,17 @@ export const words: Sentences<typeof english> = {
     'cleared-though-blocked': (slots) => `Eine gesperrte Rolle wurde für ${slots} freigegeben`,
     'spliced-though-unloaded': (slots) =>
       `${slots} wurde auf einem Tablet gespleißt und auf einem anderen abgerüstet`,
+    'released-though-dropped': (product) =>
+      `Die Umrüstung auf ${product} wurde auf einem Tablet freigegeben und auf einem anderen abgebrochen`,
   },
   noConflicts: 'Die Tablets stimmen überein.',
   settle: 'Klären',
   settleTitle: 'Was ist auf der Maschine?',
   settleHelp:
     'Gehen Sie hin und sehen Sie nach. Dann wählen Sie, was dort ist. Der andere Eintrag bleibt als überstimmt im Protokoll.',
+  settleChangeTitle: 'Was von beidem gilt?',
+  settleChangeHelp:
+    'Fragen Sie, wer freigegeben und wer abgebrochen hat. Dann wählen Sie, was stimmt. Der andere Eintrag bleibt als überstimmt im Protokoll.',
   keep: (slot, what, when) => `${slot}: ${what}, ${when}`,
   keepParts: (count) => plural(count, '1 Bauteil', `${count} Bauteile`),
   keepBy: (who, tablet) => (who === '' ? `auf ${tablet}` : `von ${who} auf ${tablet}`),

@@ -49,7 +49,7 @@ export const words = {
   unsignTitle: 'Take the signature back?',
   unsignHelp: (name: string) => `Only ${name} can take this signature back. Both stay in the log.`,
   notYours: (name: string) => `This is the signature of ${name}.`,
-  notKnown: 'Not known: this checklist has no changeover.',
+  notKnown: 'Not known: no changeover of this checklist is open.',
   scanWants: {
     stencil: 'Scan the stencil.',
     paste: 'Scan the paste jar.',

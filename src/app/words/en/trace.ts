@@ -56,11 +56,16 @@ export const words = {
     'cleared-though-blocked': (slots: string) => `A blocked reel was cleared for ${slots}`,
     'spliced-though-unloaded': (slots: string) =>
       `${slots} was spliced on one tablet and unloaded on another`,
+    'released-though-dropped': (product: string) =>
+      `The changeover to ${product} was released on one tablet and cancelled on another`,
   },
   noConflicts: 'The tablets agree.',
   settle: 'Settle',
   settleTitle: 'What is on the machine?',
   settleHelp: 'Go and look. Then choose what is there. The other entry stays in the log as overruled.',
+  settleChangeTitle: 'Which of the two counts?',
+  settleChangeHelp:
+    'Ask who released it and who cancelled it. Then choose what is true. The other entry stays in the log as overruled.',
   keep: (slot: string, what: string, when: string) => `${slot}: ${what}, ${when}`,
   keepParts: (count: string) => plural(count, '1 part', `${count} parts`),
   keepBy: (who: string, tablet: string) => (who === '' ? `on ${tablet}` : `by ${who} on ${tablet}`),

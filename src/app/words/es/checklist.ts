@@ -55,7 +55,7 @@ export const words: Sentences<typeof english> = {
   unsignTitle: '¿Retirar la firma?',
   unsignHelp: (name) => `Solo ${name} puede retirar esta firma. Ambas cosas quedan en el registro.`,
   notYours: (name) => `Esta es la firma de ${name}.`,
-  notKnown: 'No se sabe: esta lista no es de ningún cambio.',
+  notKnown: 'No se sabe: no hay ningún cambio abierto de esta lista.',
   scanWants: {
     stencil: 'Escanee la plantilla.',
     paste: 'Escanee el bote de pasta.',

@@ -55,11 +55,16 @@ export const words: Sentences<typeof english> = {
     'reel-on-two-slots': (slots) => `Una bobina está en ${slots}`,
     'cleared-though-blocked': (slots) => `Se liberó una bobina bloqueada para ${slots}`,
     'spliced-though-unloaded': (slots) => `${slots} se empalmó en una tableta y se descargó en otra`,
+    'released-though-dropped': (product) =>
+      `El cambio a ${product} se liberó en una tableta y se anuló en otra`,
   },
   noConflicts: 'Las tabletas coinciden.',
   settle: 'Resolver',
   settleTitle: '¿Qué hay en la máquina?',
   settleHelp: 'Vaya a mirar. Después elija qué hay. El otro apunte queda en el registro como descartado.',
+  settleChangeTitle: '¿Cuál de los dos vale?',
+  settleChangeHelp:
+    'Pregunte a quien lo liberó y a quien lo anuló. Después elija qué es cierto. El otro apunte queda en el registro como descartado.',
   keep: (slot, what, when) => `${slot}: ${what}, ${when}`,
   keepParts: (count) => plural(count, '1 pieza', `${count} piezas`),
   keepBy: (who, tablet) => (who === '' ? `en ${tablet}` : `por ${who} en ${tablet}`),

@@ -60,12 +60,17 @@ export const words: Sentences<typeof english> = {
     'cleared-though-blocked': (slots) => `Une bobine bloquée a été admise pour ${slots}`,
     'spliced-though-unloaded': (slots) =>
       `${slots} a été raccordé sur une tablette et déchargé sur une autre`,
+    'released-though-dropped': (product) =>
+      `Le changement vers ${product} a été libéré sur une tablette et annulé sur une autre`,
   },
   noConflicts: 'Les tablettes concordent.',
   settle: 'Trancher',
   settleTitle: 'Qu’y a-t-il sur la machine ?',
   settleHelp:
     'Allez voir. Puis choisissez ce qui s’y trouve. L’autre entrée reste au journal, comme écartée.',
+  settleChangeTitle: 'Lequel des deux compte ?',
+  settleChangeHelp:
+    'Demandez à qui l’a libéré et à qui l’a annulé. Puis choisissez ce qui est vrai. L’autre entrée reste au journal, comme écartée.',
   keep: (slot, what, when) => `${slot} : ${what}, ${when}`,
   keepParts: (count) => plural(count, `${count} composant`, `${count} composants`),
   keepBy: (who, tablet) => (who === '' ? `sur ${tablet}` : `par ${who} sur ${tablet}`),

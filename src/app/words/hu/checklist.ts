@@ -40,7 +40,7 @@ export const words: Sentences<typeof english> = {
   unsignTitle: 'Visszavonja az aláírást?',
   unsignHelp: (name) => `Ezt az aláírást csak ${name} vonhatja vissza. Mindkettő a naplóban marad.`,
   notYours: (name) => `Ez ${name} aláírása.`,
-  notKnown: 'Nem ismert: ehhez a listához nem tartozik átállás.',
+  notKnown: 'Nem ismert: ehhez a listához nincs folyamatban átállás.',
   scanWants: {
     stencil: 'Olvassa be a stencilt.',
     paste: 'Olvassa be a pasztás tégelyt.',

@@ -54,12 +54,17 @@ export const words: Sentences<typeof english> = {
     'reel-on-two-slots': (slots) => `Egy tekercs itt van: ${slots}`,
     'cleared-though-blocked': (slots) => `Zárolt tekercs lett elfogadva ide: ${slots}`,
     'spliced-though-unloaded': (slots) => `${slots}: egy tableten toldva, egy másikon levéve`,
+    'released-though-dropped': (product) =>
+      `Átállás erre: ${product}: egy tableten engedélyezve, egy másikon elvetve`,
   },
   noConflicts: 'A tabletek egyeznek.',
   settle: 'Rendezés',
   settleTitle: 'Mi van a gépen?',
   settleHelp:
     'Menjen oda, és nézze meg. Utána válassza ki, mi van ott. A másik bejegyzés felülbíráltként a naplóban marad.',
+  settleChangeTitle: 'A kettő közül melyik érvényes?',
+  settleChangeHelp:
+    'Kérdezze meg, ki engedélyezte és ki vetette el. Utána válassza ki, mi igaz. A másik bejegyzés felülbíráltként a naplóban marad.',
   keep: (slot, what, when) => `${slot}: ${what}, ${when}`,
   keepParts: (count) => `${count} alkatrész`,
   keepBy: (who, tablet) => (who === '' ? `itt: ${tablet}` : `${who}, itt: ${tablet}`),

@@ -50,7 +50,7 @@ export const words: Sentences<typeof english> = {
   unsignTitle: '署名を取り消しますか',
   unsignHelp: (name) => `この署名を取り消せるのは${name}さんだけです。両方ともログに残ります。`,
   notYours: (name) => `これは${name}さんの署名です。`,
-  notKnown: '不明です。このチェックリストには段取り替えがありません。',
+  notKnown: '不明です。このチェックリストの段取り替えは行われていません。',
   scanWants: {
     stencil: 'メタルマスクをスキャンしてください。',
     paste: 'クリームはんだの容器をスキャンしてください。',

@@ -52,12 +52,17 @@ export const words: Sentences<typeof english> = {
     'reel-on-two-slots': (slots) => `1本のリールが${slots}にある`,
     'cleared-though-blocked': (slots) => `使用禁止のリールを${slots}用に許可`,
     'spliced-though-unloaded': (slots) => `${slots}を一方のタブレットでスプライス、もう一方で取り外し`,
+    'released-though-dropped': (product) =>
+      `${product}への段取り替えを一方のタブレットでリリース、もう一方でキャンセル`,
   },
   noConflicts: 'タブレットは一致しています。',
   settle: '解決する',
   settleTitle: '機械には何が付いていますか',
   settleHelp:
     '現場を見に行き、そこにあるものを選んでください。もう一方の記録は、採用しなかったものとしてログに残ります。',
+  settleChangeTitle: 'どちらが正しいですか',
+  settleChangeHelp:
+    'リリースした人とキャンセルした人に確かめ、正しい方を選んでください。もう一方の記録は、採用しなかったものとしてログに残ります。',
   keep: (slot, what, when) => `${slot}：${what}、${when}`,
   keepParts: (count) => `${count}個`,
   keepBy: (who, tablet) => (who === '' ? `${tablet}で` : `${who}、${tablet}で`),

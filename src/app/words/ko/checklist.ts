@@ -55,7 +55,7 @@ export const words: Sentences<typeof english> = {
   unsignTitle: '서명을 되돌립니까?',
   unsignHelp: (name) => `이 서명은 ${name} 님만 되돌릴 수 있습니다. 둘 다 로그에 남습니다.`,
   notYours: (name) => `${name} 님의 서명입니다.`,
-  notKnown: '알 수 없음: 이 체크리스트에는 기종 교체가 없습니다.',
+  notKnown: '알 수 없음: 이 체크리스트의 기종 교체가 진행 중이 아닙니다.',
   scanWants: {
     stencil: '메탈 마스크를 스캔하십시오.',
     paste: '솔더 페이스트 용기를 스캔하십시오.',

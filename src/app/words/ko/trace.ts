@@ -52,11 +52,16 @@ export const words: Sentences<typeof english> = {
     'reel-on-two-slots': (slots) => `릴 하나가 ${slots}에 있음`,
     'cleared-though-blocked': (slots) => `사용 금지 릴이 ${slots}용으로 허용됨`,
     'spliced-though-unloaded': (slots) => `${slots}: 한 태블릿에서 스플라이스, 다른 태블릿에서 분리함`,
+    'released-though-dropped': (product) =>
+      `${product}(으)로 기종 교체: 한 태블릿에서 승인, 다른 태블릿에서 취소함`,
   },
   noConflicts: '태블릿이 서로 일치합니다.',
   settle: '해결',
   settleTitle: '설비에 무엇이 있습니까?',
   settleHelp: '가서 보고, 거기 있는 것을 선택하십시오. 다른 기록은 기각된 것으로 로그에 남습니다.',
+  settleChangeTitle: '둘 중 어느 것이 맞습니까?',
+  settleChangeHelp:
+    '승인한 사람과 취소한 사람에게 물어보고, 맞는 것을 선택하십시오. 다른 기록은 기각된 것으로 로그에 남습니다.',
   keep: (slot, what, when) => `${slot}: ${what}, ${when}`,
   keepParts: (count) => `${count}개`,
   keepBy: (who, tablet) => (who === '' ? `${tablet}에서` : `${who}, ${tablet}에서`),

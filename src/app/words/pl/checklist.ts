@@ -51,7 +51,7 @@ export const words: Sentences<typeof english> = {
   unsignTitle: 'Cofnąć podpis?',
   unsignHelp: (name) => `Tylko ${name} może cofnąć ten podpis. Oba wpisy zostają w dzienniku.`,
   notYours: (name) => `To jest podpis: ${name}.`,
-  notKnown: 'Nie wiadomo: ta checklista nie ma przezbrojenia.',
+  notKnown: 'Nie wiadomo: dla tej checklisty nie trwa przezbrojenie.',
   scanWants: {
     stencil: 'Zeskanuj szablon.',
     paste: 'Zeskanuj słoik pasty.',

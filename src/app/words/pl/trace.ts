@@ -61,11 +61,16 @@ export const words: Sentences<typeof english> = {
     'reel-on-two-slots': (slots) => `Jedna rolka jest na ${slots}`,
     'cleared-though-blocked': (slots) => `Zablokowaną rolkę zwolniono dla ${slots}`,
     'spliced-though-unloaded': (slots) => `${slots}: połączono na jednym tablecie, a zdjęto na innym`,
+    'released-though-dropped': (product) =>
+      `Przezbrojenie na ${product}: zwolniono na jednym tablecie, a anulowano na innym`,
   },
   noConflicts: 'Tablety się zgadzają.',
   settle: 'Rozstrzygnij',
   settleTitle: 'Co jest na maszynie?',
   settleHelp: 'Idź i zobacz. Potem wybierz, co tam jest. Drugi wpis zostaje w dzienniku jako uchylony.',
+  settleChangeTitle: 'Co z tych dwóch obowiązuje?',
+  settleChangeHelp:
+    'Zapytaj, kto zwolnił i kto anulował. Potem wybierz, co jest prawdą. Drugi wpis zostaje w dzienniku jako uchylony.',
   keep: (slot, what, when) => `${slot}: ${what}, ${when}`,
   keepParts: (count) => `${count} szt.`,
   keepBy: (who, tablet) => (who === '' ? `na ${tablet}` : `${who} na ${tablet}`),

@@ -55,7 +55,7 @@ export const words: Sentences<typeof english> = {
   unsignTitle: 'Desfazer a assinatura?',
   unsignHelp: (name) => `Só ${name} pode desfazer esta assinatura. As duas coisas ficam no log.`,
   notYours: (name) => `Esta é a assinatura de ${name}.`,
-  notKnown: 'Não se sabe: este checklist não tem troca de produto.',
+  notKnown: 'Não se sabe: não há troca de produto aberta deste checklist.',
   scanWants: {
     stencil: 'Escaneie o estêncil.',
     paste: 'Escaneie o pote de pasta.',

@@ -55,11 +55,16 @@ export const words: Sentences<typeof english> = {
     'reel-on-two-slots': (slots) => `Um só rolo está em ${slots}`,
     'cleared-though-blocked': (slots) => `Um rolo bloqueado foi liberado para ${slots}`,
     'spliced-though-unloaded': (slots) => `${slots} foi emendado num tablet e descarregado em outro`,
+    'released-though-dropped': (product) =>
+      `A troca para ${product} foi liberada num tablet e cancelada em outro`,
   },
   noConflicts: 'Os tablets concordam.',
   settle: 'Resolver',
   settleTitle: 'O que está na máquina?',
   settleHelp: 'Vá ver. Depois escolha o que está ali. O outro registro fica no log como anulado.',
+  settleChangeTitle: 'Qual dos dois vale?',
+  settleChangeHelp:
+    'Pergunte a quem liberou e a quem cancelou. Depois escolha o que é verdade. O outro registro fica no log como anulado.',
   keep: (slot, what, when) => `${slot}: ${what}, ${when}`,
   keepParts: (count) => plural(count, `${count} peça`, `${count} peças`),
   keepBy: (who, tablet) => (who === '' ? `em ${tablet}` : `por ${who} em ${tablet}`),

@@ -55,7 +55,7 @@ export const words: Sentences<typeof english> = {
   unsignTitle: 'Rút lại chữ ký?',
   unsignHelp: (name) => `Chỉ ${name} rút lại được chữ ký này. Cả hai vẫn trong nhật ký.`,
   notYours: (name) => `Đây là chữ ký của ${name}.`,
-  notKnown: 'Không biết: checklist này không có lần đổi sản phẩm nào.',
+  notKnown: 'Không biết: không có lần đổi sản phẩm nào đang mở cho checklist này.',
   scanWants: {
     stencil: 'Quét stencil.',
     paste: 'Quét hũ kem hàn.',

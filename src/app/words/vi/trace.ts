@@ -52,11 +52,16 @@ export const words: Sentences<typeof english> = {
     'reel-on-two-slots': (slots) => `Một cuộn ở cả ${slots}`,
     'cleared-though-blocked': (slots) => `Cuộn bị chặn được duyệt cho ${slots}`,
     'spliced-though-unloaded': (slots) => `${slots} được nối trên một tablet và tháo trên tablet khác`,
+    'released-though-dropped': (product) =>
+      `Lần đổi sang ${product} được duyệt trên một tablet và bị hủy trên tablet khác`,
   },
   noConflicts: 'Các tablet khớp nhau.',
   settle: 'Giải quyết',
   settleTitle: 'Trên máy có gì?',
   settleHelp: 'Hãy đến xem. Rồi chọn thứ đang ở đó. Mục kia vẫn trong nhật ký, ghi là bị bác.',
+  settleChangeTitle: 'Mục nào là đúng?',
+  settleChangeHelp:
+    'Hãy hỏi người đã duyệt và người đã hủy. Rồi chọn điều đúng. Mục kia vẫn trong nhật ký, ghi là bị bác.',
   keep: (slot, what, when) => `${slot}: ${what}, ${when}`,
   keepParts: (count) => `${count} con`,
   keepBy: (who, tablet) => (who === '' ? `trên ${tablet}` : `${who} trên ${tablet}`),

@@ -50,7 +50,7 @@ export const words: Sentences<typeof english> = {
   unsignTitle: '撤回这个签名？',
   unsignHelp: (name) => `只有 ${name} 能撤回这个签名。两条记录都留在日志里。`,
   notYours: (name) => `这是 ${name} 的签名。`,
-  notKnown: '无法得知：此检查表没有对应的换线。',
+  notKnown: '无法得知：此检查表没有进行中的换线。',
   scanWants: {
     stencil: '扫描钢网。',
     paste: '扫描锡膏罐。',

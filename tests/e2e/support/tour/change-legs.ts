@@ -57,6 +57,15 @@ async function* lists(here: Here): AsyncGenerator<string> {
   await page.getByTestId('list-open').click();
   await page.getByTestId('checklist').waitFor();
   yield 'checklist, splice';
+  await goThere(here, '#/log/shift');
+  await page.locator('.handover [data-what=checklist]').first().waitFor({ state: 'attached' });
+  const all = page.getByTestId('matters-all').first();
+  if (await all.isVisible()) await all.click();
+  await page.getByTestId('matter-list').first().waitFor();
+  yield 'handover, checklists that are open';
+  await page.getByTestId('matter-list').first().click();
+  await page.getByTestId('one-list').waitFor();
+  yield 'checklist, from the handover';
 }
 
 async function* change(here: Here): AsyncGenerator<string> {

@@ -13,6 +13,8 @@ async function* nobody(here: Here): AsyncGenerator<string> {
   await goThere(here, '#/line');
   await keepRunning(page);
   await page.getByTestId('plus-one').click();
+  // Time that goes by before it is written would make it a later panel.
+  await page.getByTestId('notice').getByRole('button').waitFor();
   await pass(page, 25 * minuteMs);
   await lookAgain(page);
   await page.getByTestId('nobody-counts').waitFor();

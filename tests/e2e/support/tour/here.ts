@@ -31,8 +31,11 @@ export async function closeDialogs(page: Page): Promise<void> {
 /** Leaves what is open and goes to an address of the app. */
 export async function goThere({ page }: Here, hash: string): Promise<void> {
   await closeDialogs(page);
-  const verdict = page.getByTestId('verdict-go-on');
-  if (await verdict.isVisible()) await verdict.click();
+  // Found and pressed in one: a verdict may go by itself.
+  await page
+    .getByTestId('verdict-go-on')
+    .evaluateAll(([button]) => (button as HTMLElement | undefined)?.click());
+  await page.getByTestId('verdict').waitFor({ state: 'detached' });
   await clearDock(page);
   // By way of another page, so that what is typed there is forgotten.
   for (const address of [hash === '#/log' ? '#/stock' : '#/log', hash]) {

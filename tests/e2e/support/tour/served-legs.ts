@@ -4,7 +4,7 @@
 import path from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { waitReady } from '../browser.ts';
-import { pass } from '../clock.ts';
+import { drawn, pass } from '../clock.ts';
 import { goOn, goTo, pad, reelLabel, scanAll, signIn } from '../floor.ts';
 import { joinPlant, untilSent, untilSync } from '../joined.ts';
 import { leaveToTour } from '../look.ts';
@@ -186,6 +186,8 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     );
     await goThere(here, '#/load');
     await page.getByRole('button', { name: 'K1-F-003:' }).first().click();
+    await page.locator('dialog[open]').waitFor();
+    await drawn(page);
     const unload = page.getByTestId('slot-unload');
     if (await unload.isVisible()) {
       await unload.click();

@@ -68,10 +68,13 @@ export async function visit(
   speeches: readonly Speech[],
 ): Promise<void> {
   journal.stops.push(name);
-  const ids = await page
-    .locator('[data-testid]')
-    .evaluateAll((all) => all.map((each) => each.getAttribute('data-testid') ?? ''));
-  for (const id of ids) journal.ids.add(id);
+  const noteIds = async () => {
+    const ids = await page
+      .locator('[data-testid]')
+      .evaluateAll((all) => all.map((each) => each.getAttribute('data-testid') ?? ''));
+    for (const id of ids) journal.ids.add(id);
+  };
+  await noteIds(); // what is there for a moment alone
   const told = new Set<string>();
   const note = async (where: string, options: LookOptions) => {
     // What was said of a stop is not waited for again.
@@ -90,6 +93,7 @@ export async function visit(
     await page.setViewportSize(size);
     // axe is slow: it is asked all its rules once, where most is in sight.
     await note(`${size.width} light`, { axe: size === sizes[0] });
+    if (size === sizes[0]) await noteIds();
     if (isPictured) await journal.shots.take(page, `${size.width}-light`, name);
   }
   // From each size to the nearest: a window that changes its size is laid out anew.

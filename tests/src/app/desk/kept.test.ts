@@ -1,11 +1,12 @@
 // What was in hand when the browser closed comes back for the person who scanned it, on the same line, within a shift; for nobody else.
 
 import { signal } from '@preact/signals';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { emptyDesk } from '../../../../shared/desk/model.ts';
 import type { App } from '../../../../src/app/app.ts';
 import type { DeskRun } from '../../../../src/app/desk/desk.ts';
 import { deskFrom, keepDesk, leftFrom } from '../../../../src/app/desk/kept.ts';
+import { somebodyWaits } from '../../../../src/app/device/awaited.ts';
 
 const desk = {
   slot: 'M1-F-001',
@@ -62,7 +63,8 @@ describe('leftFrom()', () => {
   });
 });
 
-test('what changes on a line that was left is kept at once', async () => {
+/** A tablet that keeps what is on its desk, and what it has kept. */
+async function keepingTablet() {
   const rows: { readonly value: unknown }[] = [];
   const cache = {
     kept: {
@@ -74,8 +76,32 @@ test('what changes on a line that was left is kept at once', async () => {
   const person = signal({ person: 'ana' });
   const app = { store: { cache }, person, line: signal('L2'), clock } as unknown as App; // what keeping asks
   const left = signal(new Map());
-  const run = { desk: signal(emptyDesk), shown: signal(null), left } as unknown as DeskRun; // likewise
-  await keepDesk(app, run);
-  left.value = new Map([['L1', { desk: { ...emptyDesk, slot: 'M1-F-001' }, atMs: 1000 }]]);
+  const run = { desk: signal(emptyDesk), shown: signal(null), left };
+  await keepDesk(app, run as unknown as DeskRun); // likewise
+  return { rows, run };
+}
+
+test('what changes on a line that was left is kept at once', async () => {
+  const { rows, run } = await keepingTablet();
+  run.left.value = new Map([['L1', { desk: { ...emptyDesk, slot: 'M1-F-001' }, atMs: 1000 }]]);
   expect(rows.at(-1)?.value).toMatchObject({ left: [['L1', { slot: 'M1-F-001' }, 1000]] });
+});
+
+test('half a scan is kept at once; that a verdict left nothing in hand, once it is drawn', async () => {
+  vi.useFakeTimers();
+  vi.stubGlobal('requestAnimationFrame', (work: () => void) => void setTimeout(work, 16));
+  try {
+    const { rows, run } = await keepingTablet();
+    const answered = somebodyWaits();
+    run.desk.value = { ...emptyDesk, slot: 'M1-F-001' };
+    expect(rows.at(-1)?.value).toMatchObject({ desk: { slot: 'M1-F-001' } });
+    run.desk.value = emptyDesk;
+    expect(rows.at(-1)?.value).toMatchObject({ desk: { slot: 'M1-F-001' } });
+    answered();
+    vi.advanceTimersByTime(100);
+    expect(rows.at(-1)?.value).toMatchObject({ desk: { slot: null } });
+  } finally {
+    vi.unstubAllGlobals();
+    vi.useRealTimers();
+  }
 });

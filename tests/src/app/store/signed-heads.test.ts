@@ -2,11 +2,12 @@
 
 import './browser.ts';
 
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { aheadLimitMs } from '../../../../shared/log/clock.ts';
 import { chainId, type Entry } from '../../../../shared/log/entry.ts';
 import { parseExport } from '../../../../shared/log/export-read.ts';
 import { verifyExport } from '../../../../shared/log/export-verify.ts';
+import { somebodyWaits } from '../../../../src/app/device/awaited.ts';
 import { exportStore } from '../../../../src/app/screens/log/export-log.ts';
 import { readSignedHeads, signHead } from '../../../../src/app/store/signed-heads.ts';
 import { openStore, type Store } from '../../../../src/app/store/store.ts';
@@ -64,6 +65,27 @@ describe('the head', () => {
     await closeAll();
     const store = await open();
     await expect.poll(() => headOf(store)).toMatchObject({ seq: 2, hash: last.hash });
+  });
+
+  test('is signed after a verdict that is awaited, but within a second of the append', async () => {
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    vi.stubGlobal('requestAnimationFrame', () => 0);
+    const store = await open();
+    const last = (await store.append([named('one')], 'p1')).at(-1) as Entry;
+    const answered = somebodyWaits();
+    const looked = vi.spyOn(store.log.entries, 'where'); // the end of the chain, before it is signed
+    try {
+      vi.advanceTimersByTime(800);
+      expect(looked).not.toHaveBeenCalled();
+      vi.advanceTimersByTime(200);
+      await expect.poll(() => headOf(store)).toMatchObject({ seq: 2, hash: last.hash });
+    } finally {
+      answered();
+      vi.runAllTimers();
+      vi.restoreAllMocks();
+      vi.unstubAllGlobals();
+      vi.useRealTimers();
+    }
   });
 
   test('gives way to no earlier one, whichever window signs last', async () => {

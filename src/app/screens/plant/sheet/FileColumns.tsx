@@ -8,6 +8,7 @@ import { Button } from '../../../ui/Button.tsx';
 import { boardWords } from '../../../words/board.ts';
 import { sheetWords } from '../../../words/sheet.ts';
 import { say } from '../../../words/words.ts';
+import { asChosen } from './as-chosen.ts';
 import { Columns } from './Columns.tsx';
 import type { Remember, SheetSession } from './session.ts';
 
@@ -33,7 +34,7 @@ export function FileColumns({ session, summary, remember }: FileColumnsProps) {
   const board = say(boardWords);
   const lacks = (of: SheetRole) =>
     summary.problems.some(({ code, role }) => role === of && columnCodes.includes(code));
-  const { placements, bill } = summary;
+  const { placements, bill } = asChosen(summary, session.choosing.value);
   return (
     <>
       {placements !== null && placements.columns.length > 0 && (

@@ -12,6 +12,7 @@ import { Icon } from '../../../ui/Icon.tsx';
 import { plantWords } from '../../../words/plant.ts';
 import { sheetWords } from '../../../words/sheet.ts';
 import { say } from '../../../words/words.ts';
+import { asChosen } from './as-chosen.ts';
 import { Board, type WayProps } from './Board.tsx';
 import { Columns } from './Columns.tsx';
 import { FileColumns } from './FileColumns.tsx';
@@ -83,7 +84,7 @@ function SheetWay({ session, inHand, form, remember }: WayProps) {
       <SourceCard session={session} inHand={inHand} />
       <Columns
         title={words.columnsTitle}
-        columns={summary.columns}
+        columns={asChosen(summary, session.choosing.value).columns}
         fields={sheetFields}
         nameOf={(field) => words.fields[field]}
         isRemembered={summary.isRemembered}

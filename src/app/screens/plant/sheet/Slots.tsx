@@ -6,6 +6,7 @@ import type { BoardPart } from '../../../../../shared/sheet/board-parts.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { boardWords } from '../../../words/board.ts';
+import { sheetWords } from '../../../words/sheet.ts';
 import { formatCount, say } from '../../../words/words.ts';
 import {
   type BoardContext,
@@ -50,13 +51,15 @@ export function Slots({ session, context, rows, parts, errors }: SlotsProps) {
     ({ widthMm, isLeft, isOnTray }) => widthMm === null && !isLeft && !isOnTray,
   ).length;
   const blocked =
-    errors > 0
-      ? words.filesWrong(errors)
-      : context === null
-        ? words.chooseLine
-        : rows.length === 0
-          ? words.noParts
-          : null;
+    session.busy.value !== null
+      ? say(sheetWords).steps.checking
+      : errors > 0
+        ? words.filesWrong(errors)
+        : context === null
+          ? words.chooseLine
+          : rows.length === 0
+            ? words.noParts
+            : null;
   const propose = () => {
     if (context === null || question === null) return;
     const { line, side } = context;

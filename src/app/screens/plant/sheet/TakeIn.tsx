@@ -67,6 +67,8 @@ export function TakeIn(props: TakeInProps) {
   const plan = planTake(form, slots, { floor, zone, names: words });
   const errors = summary.problems.filter(({ severity }) => severity === 'error').length;
   const found = obstacle(form, plan, { floor, errors });
+  // What is read by now may say something else: nothing is taken in by what was read before.
+  const waits = session.busy.value === null ? blockedBy : words.steps.checking;
 
   async function take(): Promise<void> {
     setWriting(true);
@@ -108,14 +110,14 @@ export function TakeIn(props: TakeInProps) {
           tone="act"
           large
           testId="sheet-take"
-          disabledReason={refusal ?? blockedBy ?? (found ? sayObstacle(words, found) : writing ? '…' : null)}
+          disabledReason={refusal ?? waits ?? (found ? sayObstacle(words, found) : writing ? '…' : null)}
           onPress={() => {
             take().catch(() => undefined); // shown by the fault screen
           }}
         >
           {words.take}
         </Button>
-        {!plan.diff && found === null && blockedBy === null && <span class="soft">{words.first}</span>}
+        {!plan.diff && found === null && waits === null && <span class="soft">{words.first}</span>}
       </div>
     </>
   );

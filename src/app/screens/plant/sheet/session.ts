@@ -21,6 +21,7 @@ import type {
   SheetSummary,
 } from '../../../../worker/sheet-protocol.ts';
 import type { Preferences } from '../../../store/preferences.ts';
+import { asChosen } from './as-chosen.ts';
 import type { SlotPlan } from './board-model.ts';
 import { approvedByPart, firstForm, onlySide, type TakeForm } from './model.ts';
 import type { SaidWidths } from './part-width.ts';
@@ -86,6 +87,8 @@ export interface SheetSession {
   readonly inHand: Signal<SheetInHand | null>;
   readonly form: Signal<TakeForm | null>;
   readonly busy: Signal<{ readonly role: SheetRole; readonly step: SheetStep } | null>;
+  /** What the files in hand are read by anew, until they are; null where nothing was chosen since. */
+  readonly choosing: Signal<Choices | null>;
   readonly fault: Signal<SessionFault | null>;
   readonly taken: Signal<Taken | null>;
   /** The slots of a board whose files name none. */
@@ -119,7 +122,8 @@ export interface Remember {
 type Asked = Omit<SheetInHand, 'summary'>;
 
 /** What a session works on. */
-interface SessionState extends Pick<SheetSession, 'inHand' | 'form' | 'busy' | 'fault' | 'taken' | 'slots'> {
+interface SessionState
+  extends Pick<SheetSession, 'inHand' | 'form' | 'busy' | 'choosing' | 'fault' | 'taken' | 'slots'> {
   readonly reader: SheetReader;
   readonly world: SessionWorld;
   /** Files opened so far. */
@@ -143,19 +147,21 @@ export function createSheetSession(
     inHand: signal<SheetInHand | null>(null),
     form: signal<TakeForm | null>(null),
     busy: signal(null),
+    choosing: signal<Choices | null>(null),
     fault: signal<SessionFault | null>(null),
     taken: signal<Taken | null>(null),
     sources: 0,
     isSaidSheet: false,
     asks: 0,
   };
-  const { inHand, form, busy, fault, taken } = state;
+  const { inHand, form, busy, choosing, fault, taken } = state;
   const held = signal<readonly HeldBoard[]>([]);
   const choose = (choices: Partial<Choices>) => readAs(state, choices);
   return {
     inHand,
     form,
     busy,
+    choosing,
     fault,
     taken,
     slots,
@@ -187,10 +193,10 @@ export function createSheetSession(
       const now = inHand.value;
       if (now) await ask(state, { ...now, [role]: null, choices: withoutFile(now.choices, role) }, false);
     },
-    ...columnChoices(inHand, choose),
+    ...columnChoices(state, choose),
     giveUp: () => {
       state.asks += 1;
-      busy.value = null;
+      [busy.value, choosing.value] = [null, null];
       reader.giveUp();
     },
     clear: () => {
@@ -211,11 +217,12 @@ function withoutFile(choices: Choices, role: 'placements' | 'bill'): Choices {
 }
 
 async function ask(state: SessionState, asked: Asked, isNew: boolean, mayBeOther = false): Promise<void> {
-  const { reader, world, inHand, form, busy, fault, taken } = state;
+  const { reader, world, inHand, form, busy, choosing, fault, taken } = state;
   state.asks += 1;
   const mine = state.asks;
   const { sheet, placements, bill } = asked;
   busy.value = { role: 'sheet', step: 'opening' };
+  choosing.value = isOfSame(inHand.value, asked) ? asked.choices : null;
   const settings: SheetSettings = {
     ...asked.choices,
     remembered: world.remembered(),
@@ -225,7 +232,7 @@ async function ask(state: SessionState, asked: Asked, isNew: boolean, mayBeOther
     if (mine === state.asks) busy.value = { role, step };
   });
   if (mine !== state.asks) return;
-  busy.value = null;
+  [busy.value, choosing.value] = [null, null];
   if (answer.is === 'other') {
     await ask(state, { ...bare, [answer.as]: sheet }, true);
     return;
@@ -247,6 +254,16 @@ async function ask(state: SessionState, asked: Asked, isNew: boolean, mayBeOther
   // The bill that came now may be the first to say what is placed.
   const { board } = answer.summary;
   if (board !== null && form.value.side === null) form.value = { ...form.value, side: onlySide(board) };
+}
+
+/** Whether the files in hand themselves are asked for again, by other choices. */
+function isOfSame(now: SheetInHand | null, { sheet, placements, bill, choices }: Asked): boolean {
+  return (
+    now !== null &&
+    [now.sheet, now.placements, now.bill, now.choices.page].every(
+      (each, at) => each === [sheet, placements, bill, choices.page][at],
+    )
+  );
 }
 
 function openFile(
@@ -279,24 +296,27 @@ function readAs(state: SessionState, choices: Partial<Choices>): Promise<void> {
   if (!now) return Promise.resolve();
   const isOtherPage = choices.page !== undefined && choices.page !== now.summary.page;
   const columns = isOtherPage ? { columns: null } : {};
-  return ask(state, { ...now, choices: { ...now.choices, ...choices, ...columns } }, isOtherPage);
+  // On what was chosen a moment ago, though it is still read by that.
+  const last = state.choosing.value ?? now.choices;
+  return ask(state, { ...now, choices: { ...last, ...choices, ...columns } }, isOtherPage);
 }
 
 /** Choosing columns: how the sheet in hand is read from now on, and what is to be remembered of its header. */
 function columnChoices(
-  inHand: SheetSession['inHand'],
+  { inHand, choosing }: Pick<SheetSession, 'inHand' | 'choosing'>,
   choose: SheetSession['choose'],
 ): Pick<SheetSession, 'chooseSheetColumn' | 'choosePlacementColumn' | 'chooseBillColumn'> {
+  const shown = () => inHand.value && asChosen(inHand.value.summary, choosing.value);
   return {
     chooseSheetColumn: (index, field) => {
-      const now = inHand.value;
+      const now = shown();
       if (!now) return null;
-      const map = columnsToMap(chooseColumn(now.summary.columns, index, field), sheetFields);
+      const map = columnsToMap(chooseColumn(now.columns, index, field), sheetFields);
       void choose({ columns: map });
-      return { key: now.summary.key, kept: mapToKept(map) };
+      return { key: now.key, kept: mapToKept(map) };
     },
     choosePlacementColumn: (index, field) => {
-      const there = inHand.value?.summary.placements;
+      const there = shown()?.placements;
       if (!there) return null;
       const map: ColumnMap<PlacementField> = columnsToMap(
         chooseColumn(there.columns, index, field),
@@ -306,7 +326,7 @@ function columnChoices(
       return { key: there.key, kept: mapToKept(map) };
     },
     chooseBillColumn: (index, field) => {
-      const there = inHand.value?.summary.bill;
+      const there = shown()?.bill;
       if (!there) return null;
       const chosen = chooseColumn(there.columns, index, field, manyBillFields);
       const map: ColumnMap<BillField> = columnsToMap(chosen, billFields);

@@ -2,6 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { emptyState } from '../../../../../../shared/floor/state.ts';
+import { asChosen } from '../../../../../../src/app/screens/plant/sheet/as-chosen.ts';
 import { createSheetReader, type SheetPort } from '../../../../../../src/app/screens/plant/sheet/reader.ts';
 import { createSheetSession } from '../../../../../../src/app/screens/plant/sheet/session.ts';
 import { createSheetDesk } from '../../../../../../src/worker/sheet-desk.ts';
@@ -57,6 +58,39 @@ describe('a session', () => {
     const choice = session.chooseSheetColumn(2, 'perPanel');
     expect(choice?.kept).toMatchObject({ perPanel: 'Units', slot: 'Address', note: '' });
     await expect.poll(() => session.inHand.value?.summary.slots[0]?.perPanel).toBe(4);
+  });
+
+  test('builds a choice on the one before, though the sheet is still read by that, and shows both meanwhile', async () => {
+    const { session } = setUp();
+    await session.open('sheet', 'loch.csv', 'Address,Item,Units,Carrier\nM1-F-001,A,4,8\n');
+    session.chooseSheetColumn(2, 'perPanel');
+    const choice = session.chooseSheetColumn(3, 'tapeWidth');
+    const { summary } = session.inHand.value ?? {};
+    expect(summary?.slots[0]?.perPanel).toBeNull();
+    expect(summary && asChosen(summary, session.choosing.value).columns.map(({ field }) => field)).toEqual([
+      'slot',
+      'part',
+      'perPanel',
+      'tapeWidth',
+    ]);
+    expect(choice?.kept).toMatchObject({ perPanel: 'Units', tapeWidth: 'Carrier' });
+    await expect
+      .poll(() => session.inHand.value?.summary.slots[0])
+      .toMatchObject({ perPanel: 4, tapeWidth: 8 });
+    expect(session.choosing.value).toBeNull();
+  });
+
+  test('what was chosen is gone where the reading by it is given up, or a new file comes', async () => {
+    const { session } = setUp();
+    await session.open('sheet', 'loch.csv', good);
+    session.chooseSheetColumn(2, 'perPanel');
+    session.giveUp();
+    expect([session.choosing.value, session.busy.value]).toEqual([null, null]);
+    session.chooseSheetColumn(2, 'perPanel');
+    const opening = session.open('sheet', 'moor.csv', good);
+    expect(session.choosing.value).toBeNull();
+    await opening;
+    expect(session.inHand.value?.sheet?.name).toBe('moor.csv');
   });
 
   test('reads the next sheet with this header as it was corrected', async () => {

@@ -1,0 +1,51 @@
+// A look at the line holds still while a verdict is awaited, and comes to its end after it.
+
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import type { App } from '../../../../src/app/app.ts';
+import { somebodyWaits } from '../../../../src/app/device/awaited.ts';
+import { createLooker, look } from '../../../../src/app/outlook/look.ts';
+import { beginStory, counted, started, startMs, tellPlant, verified } from '../../../shared/floor/story.ts';
+
+function looker() {
+  const story = beginStory();
+  tellPlant(story);
+  story.tell('run.started', started('run-1', { panelsWanted: 5000, panelSeconds: 60 }));
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', run: 'run-1' }), { at: 60 });
+  story.tell('panels.counted', counted('run-1', 1), { at: 120 });
+  const floor = story.floor();
+  const clock = { nowMs: () => startMs + 180_000 };
+  const app = { clock, store: { floor: () => floor, count: () => 1 } } as unknown as App; // all that looking asks
+  const take = vi.fn();
+  return { take, of: createLooker({ app, line: () => 'L1', remembered: new Map(), take }) };
+}
+
+beforeEach(() => {
+  vi.useFakeTimers();
+  vi.stubGlobal('requestAnimationFrame', (work: () => void) => void setTimeout(work, 16));
+});
+afterEach(() => {
+  vi.unstubAllGlobals();
+  vi.useRealTimers();
+});
+
+test('a look begins after the verdict that is awaited', () => {
+  const { take, of } = looker();
+  const answered = somebodyWaits();
+  look(of);
+  vi.advanceTimersByTime(200);
+  expect(take).not.toHaveBeenCalled();
+  answered();
+  vi.runAllTimers();
+  expect(take).toHaveBeenCalledTimes(1);
+  expect(take.mock.calls[0]?.[0]).toMatchObject({ line: 'L1' });
+});
+
+test('of two looks that were held the newer one is made', () => {
+  const { take, of } = looker();
+  const answered = somebodyWaits();
+  look(of);
+  look(of);
+  answered();
+  vi.runAllTimers();
+  expect(take).toHaveBeenCalledTimes(1);
+});
