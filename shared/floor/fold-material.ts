@@ -328,13 +328,12 @@ function joinTape(
 }
 
 function putReel(state: FloorState, tape: Tape, placed: SlotState): void {
-  const { line, slot } = placed;
-  const there = state.reels.get(tape.reel);
-  if (there?.at && !isAt(there.at, placed)) addTwice(state, placed, tape.reel);
   const { reel, part, supplierPart, lot, dateCode, count, sd, basis } = tape;
+  const there = state.reels.get(reel);
+  if (there?.at && !isAt(there.at, placed)) addTwice(state, placed, reel);
   const told = { reel, part, supplierPart, lot, dateCode, count, sd, basis, ...goneAs(state, reel) };
+  state.reels.set(reel, { ...told, at: { line: placed.line, slot: placed.slot } });
   backInUse(state, reel);
-  state.reels.set(reel, { ...told, at: { line, slot } });
 }
 
 function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark): void {

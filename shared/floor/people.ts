@@ -5,6 +5,11 @@ import type { EntryOf, FloorEntry } from './kinds.ts';
 import { addsPeople, isLastAdder } from './may.ts';
 import type { FloorState, Person } from './state.ts';
 
+/** True for somebody with a PIN, wherever what checks it lies. */
+export function hasPin({ pin, pinSet }: Pick<Person, 'pin' | 'pinSet'>): boolean {
+  return pin !== null || pinSet !== undefined;
+}
+
 /** What is known of people. */
 export type PeopleState = Pick<FloorState, 'people' | 'badgeKeys'>;
 

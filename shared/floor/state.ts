@@ -42,11 +42,6 @@ export interface Person extends KnownBadge {
   readonly stays?: 'removed' | 'role';
 }
 
-/** True for somebody with a PIN, wherever what checks it lies. */
-export function hasPin({ pin, pinSet }: Pick<Person, 'pin' | 'pinSet'>): boolean {
-  return pin !== null || pinSet !== undefined;
-}
-
 /** A tablet, and every life of its database that the log knows. */
 export interface Tablet {
   readonly tablet: string;

@@ -9,9 +9,10 @@ import { askedByStart, languagePacks, sizeOf, startGraph } from './support/first
 const START_KB = 74;
 /**
  * Those, what folds the log, and the first screen with what works behind it: kB, gzipped. So that weight is not only moved there. English is 2 below
- * it. Verdicts, what knows badges, dialogs of the run, floor life, walks and calls for others come once it stands.
+ * it. What folds slots used in turn, dropped changeovers and reels long used up is a hundredth. Verdicts, what knows badges, dialogs of the run,
+ * floor life, walks and calls for others come once it stands.
  */
-const FIRST_SCREEN_KB = 164;
+const FIRST_SCREEN_KB = 166;
 
 test('the page and the words of any language load within the budget', () => {
   const packs = languagePacks();

@@ -4,7 +4,8 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { personByBadge } from '../../../shared/floor/badge.ts';
 import { passkeysOf } from '../../../shared/floor/passkeys-of.ts';
-import { hasPin, type Person } from '../../../shared/floor/state.ts';
+import { hasPin } from '../../../shared/floor/people.ts';
+import type { Person } from '../../../shared/floor/state.ts';
 import { isAtLeast, type Role } from '../../../shared/floor/vocabulary.ts';
 import { useApp, useFloor } from '../app.ts';
 import { deviceClock } from '../device/clock.ts';

@@ -1,7 +1,8 @@
 // A badge alone is enough to sign in, and no proof of who holds it: a lead hears then that a PIN is wanted too.
 
+import { hasPin } from '../../../shared/floor/people.ts';
 import { ticketIn } from '../../../shared/floor/rights.ts';
-import { hasPin, type Person } from '../../../shared/floor/state.ts';
+import type { Person } from '../../../shared/floor/state.ts';
 import { isAtLeast } from '../../../shared/floor/vocabulary.ts';
 import type { App } from '../app.ts';
 import { unprovenWords } from '../words/unproven.ts';
