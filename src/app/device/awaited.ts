@@ -4,8 +4,8 @@
 
 import { afterPaint } from './after-paint.ts';
 
-/** What holds still goes on after this long at the latest, ms: a label comes more slowly from some scanners. */
-const LATEST_MS = 1000;
+/** What holds still goes on after this long at the latest, ms: a label comes more slowly from some scanners. Work in pieces counts it from its beginning. */
+export const LATEST_MS = 1000;
 
 let waits = 0;
 const held = new Set<() => void>();
@@ -20,7 +20,7 @@ export function somebodyWaits(): () => void {
     });
 }
 
-/** Does something now, or as soon as nobody waits for an answer; after `latestMs` in any case. */
+/** Does something now, or as soon as nobody waits for an answer; after `latestMs`, 0 or more, in any case. */
 export function unlessAwaited(work: () => void, latestMs = LATEST_MS): void {
   if (waits === 0) {
     work();

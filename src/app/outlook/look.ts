@@ -8,7 +8,7 @@ import type { WorkingTime } from '../../../shared/forecast/working-time.ts';
 import { DAY_MS } from '../../../shared/kit/moment.ts';
 import { type Outlook, outlookSteps } from '../../../shared/outlook/line.ts';
 import type { App } from '../app.ts';
-import { unlessAwaited } from '../device/awaited.ts';
+import { LATEST_MS, unlessAwaited } from '../device/awaited.ts';
 
 /** A look goes on for this long at a time: well below what a person notices. */
 const SLICE_MS = 8;
@@ -20,6 +20,9 @@ interface Looking {
   readonly nowMs: number;
   /** Entries in the log when it began. */
   readonly seen: number;
+  /** From here on, on the page's clock, it holds still for nobody. */
+  readonly dueMs: number;
+  hasBegun: boolean;
   readonly steps: Generator<undefined, Outlook | null>;
 }
 
@@ -55,27 +58,32 @@ export function createLooker(of: Pick<Looker, 'app' | 'line' | 'remembered' | 't
 /** Begins a look; one under way is given up. */
 export function look(looker: Looker): void {
   clearTimeout(looker.slice);
-  if (looker.looking !== null) looker.restarts += 1;
-  looker.looking = stepsNow(looker);
+  beginAnew(looker);
   if (looker.looking === null) end(looker, null, looker.app.clock.nowMs());
   else goOn(looker);
+}
+
+/** A look that had not begun loses nothing; whatever takes its place is due when it was. */
+function beginAnew(looker: Looker): void {
+  if (looker.looking?.hasBegun) looker.restarts += 1;
+  looker.looking = stepsNow(looker);
 }
 
 /** The next slice, unless another look has begun by then. */
 function goOn(looker: Looker): void {
   const { looking } = looker;
+  if (looking === null) return;
+  const stillMs = Math.max(0, looking.dueMs - performance.now());
   unlessAwaited(() => {
     if (looker.looking === looking) lookOn(looker);
-  });
+  }, stillMs);
 }
 
 function lookOn(looker: Looker): void {
-  if (looker.looking !== null && looker.looking.seen !== looker.app.store.count()) {
-    looker.restarts += 1;
-    looker.looking = stepsNow(looker);
-  }
+  if (looker.looking !== null && looker.looking.seen !== looker.app.store.count()) beginAnew(looker);
   const { looking } = looker;
   if (looking === null) return;
+  looking.hasBegun = true;
   // Where entries come faster than a look takes, it is made in one go, else there would never be one.
   const until = looker.restarts > RESTARTS ? Number.POSITIVE_INFINITY : performance.now() + SLICE_MS;
   for (;;) {
@@ -102,7 +110,13 @@ function stepsNow(looker: Looker): Looking | null {
   const nowMs = app.clock.nowMs();
   if (line === null) return null;
   const at = { nowMs, calendar: calendarOf(looker, line, nowMs), remembered, laws };
-  return { nowMs, seen: app.store.count(), steps: outlookSteps(app.store.floor(), line, at) };
+  return {
+    nowMs,
+    seen: app.store.count(),
+    dueMs: looker.looking?.dueMs ?? performance.now() + LATEST_MS,
+    hasBegun: false,
+    steps: outlookSteps(app.store.floor(), line, at),
+  };
 }
 
 function calendarOf(looker: Looker, line: string, nowMs: number): WorkingTime {

@@ -24,6 +24,8 @@ beforeEach(() => {
   vi.stubGlobal('requestAnimationFrame', (work: () => void) => void setTimeout(work, 16));
 });
 afterEach(() => {
+  vi.runAllTimers(); // nobody waits any more
+  vi.restoreAllMocks();
   vi.unstubAllGlobals();
   vi.useRealTimers();
 });
@@ -48,4 +50,39 @@ test('of two looks that were held the newer one is made', () => {
   answered();
   vi.runAllTimers();
   expect(take).toHaveBeenCalledTimes(1);
+});
+
+/** Each reading of the clock is later than a slice by then: a look takes as many slices as it has steps. */
+function slowly(): void {
+  let ownMs = 0;
+  vi.spyOn(performance, 'now').mockImplementation(() => {
+    ownMs += 9;
+    return Date.now() + ownMs;
+  });
+}
+
+test('an answer that does not come holds a look of many slices for a second, not each of them', () => {
+  slowly();
+  const { take, of } = looker();
+  const answered = somebodyWaits();
+  look(of);
+  vi.advanceTimersByTime(900);
+  expect(take).not.toHaveBeenCalled();
+  vi.advanceTimersByTime(200);
+  expect(take).toHaveBeenCalledTimes(1);
+  answered();
+});
+
+test('a held look that a newer one replaces is made when the first was due, and in slices', () => {
+  slowly();
+  const { take, of } = looker();
+  const answered = somebodyWaits();
+  for (let times = 0; times < 6; times += 1) {
+    look(of);
+    vi.advanceTimersByTime(150);
+  }
+  expect(of.restarts).toBe(0);
+  vi.advanceTimersByTime(200);
+  expect(take).toHaveBeenCalledTimes(1);
+  answered();
 });
