@@ -6,35 +6,67 @@ import { firstPrev } from '../shared/log/entry.ts';
 import { compareEntries } from '../shared/log/order.ts';
 import { sealEntry } from '../shared/log/seal.ts';
 import { lineId, products } from './setups.ts';
-import { type ShiftSettings, simulateShift } from './simulate.ts';
+import { openShiftPlay, type ShiftPlay, type ShiftSettings } from './simulate.ts';
 import { beaconSetup } from './trays.ts';
-import { simulateLanes } from './two-lanes.ts';
+import { openLanesPlay } from './two-lanes.ts';
 
 /** The most lines that a demo has. */
 export const MOST_LINES = 24;
 /** The number of the plant's first line. */
 const FIRST_NUMBER = 2;
 
+/** Several lines that are played bit by bit. */
+export interface LinesPlay {
+  /** Plays on to a moment, ms since 1970; the same or later each time. Returns what came, line by line: all that is not told yet and written before it, and more. */
+  readonly playTo: (endMs: number) => readonly Entry[];
+  /** True where what came is to be put into folding order. */
+  readonly isMixed: boolean;
+}
+
 /**
- * The shifts of several lines as one log, in folding order. `lines`: 1 or more; the first is the plant's own, as `simulateShift` plays it.
+ * Opens the shifts of several lines. `lines`: 1 or more; the first is the plant's own, as `simulateShift` plays it.
  * `lanes`: a small line with a conveyor of two lanes stands beside them.
  */
+export function openLinesPlay(
+  settings: Omit<ShiftSettings, 'hours'>,
+  lines: number,
+  { lanes = false }: { readonly lanes?: boolean } = {},
+): LinesPlay {
+  const others = Array.from({ length: lines - 1 }, (_, at) => {
+    const play = openShiftPlay({ ...settings, paste: false, seed: settings.seed + 7919 * (at + 1) });
+    return newOf(play, renamedFor(FIRST_NUMBER + 1 + at));
+  });
+  const plays = [
+    newOf(openShiftPlay(settings)),
+    ...others,
+    ...(lanes ? [newOf(openLanesPlay(settings))] : []),
+  ];
+  return { playTo: (endMs) => plays.flatMap((playTo) => playTo(endMs)), isMixed: plays.length > 1 };
+}
+
+/** The shifts of several lines as one log, in folding order; what they are made of as for `openLinesPlay`. */
 export function simulateLines(
   settings: ShiftSettings,
   lines: number,
-  { lanes = false }: { readonly lanes?: boolean } = {},
+  beside: { readonly lanes?: boolean } = {},
 ): readonly Entry[] {
-  const { entries } = simulateShift(settings);
-  if (lines === 1 && !lanes) return entries;
-  const more = Array.from({ length: lines - 1 }, (_, at) => {
-    const number = FIRST_NUMBER + 1 + at;
-    const { hours, seed } = settings;
-    return renamed(
-      simulateShift({ ...settings, hours, paste: false, seed: seed + 7919 * (at + 1) }).entries,
-      number,
-    );
-  });
-  return [entries, ...more, ...(lanes ? [simulateLanes(settings)] : [])].flat().sort(compareEntries);
+  const { playTo, isMixed } = openLinesPlay(settings, lines, beside);
+  const entries = playTo(settings.startMs + settings.hours * 3_600_000);
+  return isMixed ? [...entries].sort(compareEntries) : entries;
+}
+
+/** Plays on, and returns only what came. */
+function newOf(
+  { entries, playTo }: Pick<ShiftPlay, 'entries' | 'playTo'>,
+  named = (entry: Entry) => entry,
+): LinesPlay['playTo'] {
+  let given = 0;
+  return (endMs) => {
+    playTo(endMs);
+    const fresh = entries.slice(given).map((entry) => named(entry));
+    given = entries.length;
+    return fresh;
+  };
 }
 
 /** Things of which each line has its own: kind of name -> how it is told from the first line's. */
@@ -56,7 +88,8 @@ function renamer(number: number): (text: string) => string {
 /** Facts whose value is a name of the log alone. */
 const ownNames: readonly string[] = ['run', 'sweep', 'changeover', 'checklist', 'plan', 'containment'];
 
-function renamed(entries: readonly Entry[], number: number): readonly Entry[] {
+/** Gives each entry of a line, in its order, the names and the chain of another line. */
+function renamedFor(number: number): (entry: Entry) => Entry {
   const rename = renamer(number);
   const value = (json: Json, name: string): Json => {
     if (typeof json === 'string') return ownNames.includes(name) ? `${json}-${number}` : rename(json);
@@ -65,11 +98,11 @@ function renamed(entries: readonly Entry[], number: number): readonly Entry[] {
     return Object.fromEntries(Object.entries(json).map(([key, each]) => [key, value(each, key)]));
   };
   const heads = new Map<string, string>();
-  return entries.map(({ hash: _, ...entry }) => {
+  return ({ hash: _, ...entry }) => {
     const tablet = rename(entry.tablet);
     const payload = value(entry.payload, '') as JsonObject; // an object stays one
     const sealed = sealEntry({ ...entry, tablet, payload, prev: heads.get(tablet) ?? firstPrev });
     heads.set(tablet, sealed.hash);
     return sealed;
-  });
+  };
 }

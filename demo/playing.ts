@@ -1,19 +1,17 @@
 // The demo's shift on the wall clock: which of its entries have happened by now, at real pace or faster.
-// Method: the shift is played in advance, a few hours first and twice as many each time they are told; time only decides how much of it
-// is told. A longer play begins with the very entries of a shorter one. Refused: all hours at once, seconds before anybody sees anything.
+// Method: the shift is played on as far as is told, and goes on from there. Refused: hours in advance, as whoever is served meanwhile waits
+// for them; a longer play from the start again, which takes longer each time.
 
 import { applyEntry } from '../shared/floor/fold.ts';
 import { emptyState, type FloorState } from '../shared/floor/state.ts';
 import type { Entry } from '../shared/log/entry.ts';
-import { simulateLines } from './more-lines.ts';
+import { compareEntries } from '../shared/log/order.ts';
+import { openLinesPlay } from './more-lines.ts';
 
 /** How far the run is when the demo is opened, ms: after the first break, with a third of the job done. */
 const UNDER_WAY_MS = 140 * 60_000;
-/** Hours that are played at most. */
-const HOURS_AHEAD = 26;
-/** Hours that are played when the demo is opened: forty minutes more than are told then. */
-const HOURS_FIRST = 3;
-const HOUR_MS = 3_600_000;
+/** As long as this is played at most, ms. */
+const LONGEST_MS = 26 * 3_600_000;
 
 /** A shift that is being told. */
 export interface Playing {
@@ -43,10 +41,9 @@ export function openPlaying(settings: {
 }): Playing {
   const { seed, openedMs, speed, zone, lines = 1, lanes = false } = settings;
   const startMs = openedMs - UNDER_WAY_MS;
-  const play = (hours: number) =>
-    simulateLines({ seed, startMs, zone, hours, paste: true }, lines, { lanes });
-  let hours = HOURS_FIRST;
-  let entries = play(hours);
+  const play = openLinesPlay({ seed, startMs, zone, paste: true }, lines, { lanes });
+  /** Played, but later than what is told. */
+  let coming: readonly Entry[] = [];
   const told: Entry[] = [];
   const state = emptyState();
   const plantMs = (realMs: number) => openedMs + (realMs - openedMs) * speed;
@@ -59,11 +56,15 @@ export function openPlaying(settings: {
     tell: (realMs) => {
       const untilMs = plantMs(realMs);
       const from = told.length;
-      const played = hours;
-      while (hours < HOURS_AHEAD && untilMs >= startMs + hours * HOUR_MS)
-        hours = Math.min(HOURS_AHEAD, 2 * hours);
-      if (hours > played) entries = play(hours);
-      for (let next = entries[told.length]; next && next.hlc.ms <= untilMs; next = entries[told.length]) {
+      const fresh = play.playTo(Math.min(startMs + LONGEST_MS, Math.floor(untilMs) + 1));
+      if (fresh.length > 0) {
+        coming = [...coming, ...fresh];
+        if (play.isMixed) coming = [...coming].sort(compareEntries);
+      }
+      const later = coming.findIndex(({ hlc }) => hlc.ms > untilMs);
+      const now = later === -1 ? coming : coming.slice(0, later);
+      coming = later === -1 ? [] : coming.slice(later);
+      for (const next of now) {
         told.push(next);
         applyEntry(state, next);
       }

@@ -35,7 +35,9 @@ const LOOK_MS = 250;
  * `openedMs` + (real time - `openedMs`) × `speed`. They come before the app's own, so that the marked page wins over the plain
  * one. */
 export function addDemoRoutes(app: App, demo: DemoRoutes): void {
-  const tellMore = createTeller(demo);
+  const tellMore = createTeller(demo, (error) =>
+    app.log.error(error, 'the demo stops here: what happens next cannot be played or kept'),
+  );
   app.addHook('onRequest', async (request, reply) => {
     if (/^\/demo\//.test(request.url)) reply.header('cache-control', 'no-store');
   });
@@ -87,13 +89,23 @@ function labelsNow({ playing, nowMs }: DemoRoutes): readonly PracticeLabel[] {
   return practiceLabels(scene).map((practice) => practice.label);
 }
 
-/** Tells more of the shift, one caller after the other, so that the server keeps entries in their order. */
-function createTeller({ playing, nowMs, onTold }: DemoRoutes): () => Promise<void> {
+/** Tells more of the shift, one caller after the other, so that the server keeps entries in their order. Never rejects: what fails is told once, and the shift stands still from then on. */
+function createTeller(
+  { playing, nowMs, onTold }: DemoRoutes,
+  failed: (error: unknown) => void,
+): () => Promise<void> {
   let last = Promise.resolve();
+  let isOver = false;
   return () => {
     last = last.then(async () => {
-      const fresh = playing.tell(nowMs());
-      if (fresh.length > 0) await onTold(fresh);
+      if (isOver) return;
+      try {
+        const fresh = playing.tell(nowMs());
+        if (fresh.length > 0) await onTold(fresh);
+      } catch (error) {
+        isOver = true;
+        failed(error);
+      }
     });
     return last;
   };

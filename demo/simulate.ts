@@ -58,29 +58,54 @@ const UNLOAD_SECONDS = 16;
 interface Shift extends Floor {
   readonly policy: SplicePolicy;
   readonly inHand: Set<string>;
-  readonly breaks: readonly { readonly fromMs: number; readonly toMs: number }[];
-  readonly endMs: number;
+  /** When a shift of the plant began, ms since 1970. */
+  readonly shiftStartMs: number;
   nowMs: number;
+}
+
+/** A shift that is played bit by bit. */
+export interface ShiftPlay extends SimulatedShift {
+  /** Plays on to a moment, ms since 1970: `entries` then has all that is written before it, and of what it ended in the midst of the rest. */
+  readonly playTo: (endMs: number) => void;
 }
 
 /** Plays a shift. The same settings give the same entries and the same truth. Cost: about a second for eight hours. */
 export function simulateShift(settings: ShiftSettings): SimulatedShift {
+  const { entries, truth, playTo } = openShiftPlay(settings);
+  playTo(settings.startMs + settings.hours * 3_600_000);
+  return { entries, truth };
+}
+
+/** Opens a shift whose line is loaded; where a play stops on the way changes nothing of what is played. */
+export function openShiftPlay(settings: Omit<ShiftSettings, 'hours'>): ShiftPlay {
   const shift = openShift(settings);
   if (settings.paste) putPasteOn(shift, settings.startMs);
   loadLine(shift, settings.startMs);
-  for (let job = 0; shift.nowMs < shift.endMs; job += 1) {
-    playJob(shift, job);
-    if (shift.nowMs < shift.endMs) changeOver(shift, job + 1);
-  }
-  return { entries: shift.log.entries, truth: shift.world.truth };
+  const steps = playSteps(shift);
+  return {
+    entries: shift.log.entries,
+    truth: shift.world.truth,
+    playTo: (endMs) => {
+      while (shift.nowMs < endMs && !steps.next().done);
+    },
+  };
 }
 
-function openShift(settings: ShiftSettings): Shift {
-  const { seed, hours, startMs, zone = 'UTC' } = settings;
+/** The jobs one after the other, for ever. At each step all is written that happened up to `nowMs`. */
+function* playSteps(shift: Shift): Generator<undefined, never> {
+  for (let job = 0; ; job += 1) {
+    yield* playJob(shift, job);
+    yield;
+    changeOver(shift, job + 1);
+    yield;
+  }
+}
+
+function openShift(settings: Omit<ShiftSettings, 'hours'>): Shift {
+  const { seed, startMs, zone = 'UTC' } = settings;
   const chance = seededChance(seed);
   const log = startLog({ epoch: settings.epoch ?? `shift-${seed}-${startMs.toString(36)}`, zone });
   const { fromMs: shiftStartMs, wallMinute: shiftStart } = shiftStartOf(zone, startMs);
-  const endMs = startMs + hours * 3_600_000;
   const openMs = startMs - 2 * 3_600_000;
   for (const tablet of demoTablets) {
     const name = tablet === 'demo0-line' ? 'Line 2' : 'Store';
@@ -113,8 +138,7 @@ function openShift(settings: ShiftSettings): Shift {
     panels: 0,
     policy: settings.policy ?? spliceByCount,
     inHand: new Set<string>(),
-    breaks: breaksBetween(shiftStartMs, endMs),
-    endMs,
+    shiftStartMs,
     nowMs: openMs,
   };
 }
@@ -134,15 +158,16 @@ function putPasteOn(shift: Shift, startMs: number): void {
   }
 }
 
-function breaksBetween(shiftStartMs: number, endMs: number): { fromMs: number; toMs: number }[] {
-  const found: { fromMs: number; toMs: number }[] = [];
-  for (let startMs = shiftStartMs; startMs < endMs; startMs += shiftMinutes * 60_000) {
-    for (const { from, minutes } of breakSpans) {
-      const fromMs = startMs + from * 60_000;
-      found.push({ fromMs, toMs: fromMs + minutes * 60_000 });
-    }
+/** The end of the break that a moment lies in; null where it lies in none. A break lies within one shift. */
+function breakEnd({ shiftStartMs, nowMs }: Shift): number | null {
+  const shiftMs = shiftMinutes * 60_000;
+  const beganMs = shiftStartMs + Math.floor((nowMs - shiftStartMs) / shiftMs) * shiftMs;
+  for (const { from, minutes } of breakSpans) {
+    const fromMs = beganMs + from * 60_000;
+    const toMs = fromMs + minutes * 60_000;
+    if (fromMs <= nowMs && nowMs < toMs) return toMs;
   }
-  return found;
+  return null;
 }
 
 /** Signs the hands in, chooses the first setup and loads it before the run starts. */
@@ -168,13 +193,12 @@ function loadLine(shift: Shift, startMs: number): void {
   shift.nowMs = startMs;
 }
 
-/** Builds one job: panels until they are done or the shift ends. */
-function playJob(shift: Shift, job: number): void {
+/** Builds one job; a step between any two panels. */
+function* playJob(shift: Shift, job: number): Generator<undefined, void> {
   const product = products[job % products.length] ?? products[0];
   const wanted = jobPanels[job % jobPanels.length] ?? 500;
   const run = `run-${job + 1}`;
   const prefix = `${product.product.slice(0, 2).toUpperCase()}${4471 + job}-`;
-  shift.agenda.advance(shift.nowMs);
   shift.run = run;
   shift.panels = 0;
   shift.log.write(
@@ -190,9 +214,11 @@ function playJob(shift: Shift, job: number): void {
     }),
     { atMs: shift.nowMs, who: shift.lead },
   );
-  while (shift.panels < wanted && shift.nowMs < shift.endMs) playPanel(shift, prefix);
+  while (shift.panels < wanted) {
+    yield;
+    playPanel(shift, prefix);
+  }
   shift.agenda.advance(shift.nowMs);
-  if (shift.panels < wanted) return;
   const ended = draft('run.ended', { run, line: lineId, panels: shift.panels, note: '' });
   shift.log.write(ended, { atMs: shift.nowMs, who: shift.lead });
   shift.run = null;
@@ -201,8 +227,8 @@ function playJob(shift: Shift, job: number): void {
 /** One panel: what stops the line first, then its picks, then the count. */
 function playPanel(shift: Shift, prefix: string): void {
   const { world, agenda, log } = shift;
-  const pause = shift.breaks.find((span) => span.fromMs <= shift.nowMs && shift.nowMs < span.toMs);
-  if (pause) stopLine(shift, 'break', { slot: null, resumeMs: () => pause.toMs });
+  const pauseEndMs = breakEnd(shift);
+  if (pauseEndMs !== null) stopLine(shift, 'break', { slot: null, resumeMs: () => pauseEndMs });
   if (world.chance() < panelSeconds / SECONDS_BETWEEN_STOPS) {
     const jam = world.chance() < 0.7;
     const seconds = jam ? 60 + 240 * world.chance() : 120 + 420 * world.chance();
@@ -327,4 +353,5 @@ function changeOver(shift: Shift, job: number): void {
   shift.nowMs = shareOut(shift, ons, { fromMs: shift.nowMs, seconds: LOAD_SECONDS });
   // The first panel is looked over before the run.
   shift.nowMs += 300_000;
+  shift.agenda.advance(shift.nowMs);
 }

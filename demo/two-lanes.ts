@@ -9,8 +9,7 @@ import { plantDay } from '../shared/floor/plant-day.ts';
 import { slotLeft } from '../shared/floor/remaining.ts';
 import { slotKey } from '../shared/floor/state.ts';
 import type { VerifyAct } from '../shared/floor/vocabulary.ts';
-import { chanceNormal, seededChance } from '../shared/kit/chance.ts';
-import type { Entry } from '../shared/log/entry.ts';
+import { type Chance, chanceNormal, seededChance } from '../shared/kit/chance.ts';
 import { verifyReel } from '../shared/verdict/verify.ts';
 import { type DemoLog, shiftStartOf, startLog } from './log.ts';
 import { familyOf, supplierPartsOf } from './parts.ts';
@@ -18,7 +17,7 @@ import { peopleOf } from './people.ts';
 import { windowParts } from './placing.ts';
 import { draft, lineFigures, lineRules } from './plant.ts';
 import { createReelStore, type ReelStore, readSymbols } from './reels.ts';
-import type { ShiftSettings } from './simulate.ts';
+import type { ShiftPlay, ShiftSettings } from './simulate.ts';
 
 /** The line that has the machine; no other line of the plant has this number. */
 const line = 'L1';
@@ -100,14 +99,13 @@ interface Lanes {
   readonly operator: string;
 }
 
-/** Plays the line from before its first run on. The same settings give the same entries. */
-export function simulateLanes({
+/** Opens the line, told and loaded; it is played bit by bit. The same settings give the same entries, wherever a play stops on the way. */
+export function openLanesPlay({
   seed,
-  hours,
   startMs,
   zone = 'UTC',
   epoch,
-}: ShiftSettings): readonly Entry[] {
+}: Omit<ShiftSettings, 'hours'>): Pick<ShiftPlay, 'entries' | 'playTo'> {
   const chance = seededChance(seed + 104_729);
   const log = startLog({ epoch: epoch ?? `lanes-${seed}-${startMs.toString(36)}`, zone });
   const floor: Lanes = {
@@ -122,26 +120,44 @@ export function simulateLanes({
     const quantity = Math.round(familyOf(part).full * (0.3 + 0.7 * chance()));
     putReel(floor, { act: 'load', slot: slotAt(at), part, quantity, atMs: startMs - 900_000 + at * 40_000 });
   });
-  const endMs = startMs + hours * 3_600_000;
-  const next = lanes.map((_, at) => ({ atMs: startMs + at * 90_000, runs: 0, done: 0 }));
-  for (;;) {
-    const at = next.reduce((first, each, index) => (each.atMs < (next[first]?.atMs ?? 0) ? index : first), 0);
-    const [lane, turn] = [lanes[at], next[at]];
-    if (!lane || !turn || turn.atMs >= endMs) return log.entries;
-    const { panelSeconds } = lane;
-    if (turn.done === 0) startRun(floor, lane, turn);
-    turn.atMs += Math.max(panelSeconds * 0.9, chanceNormal(chance, panelSeconds, 1.2)) * 1000;
-    turn.done += 1;
-    countPanel(floor, lane, turn);
-    spliceRipe(floor, turn.atMs);
-    if (turn.done < lane.panels) continue;
-    const run = runOf(lane, turn.runs);
-    const ended = { run, line: lane.line, panels: turn.done, note: '' };
-    log.write(draft('run.ended', ended), { atMs: turn.atMs, who: floor.lead, tablet });
-    turn.runs += 1;
-    turn.done = 0;
-    turn.atMs += PAUSE_MS;
-  }
+  const turns = lanes.map((lane, at): Turn => ({ lane, atMs: startMs + at * 90_000, runs: 0, done: 0 }));
+  return {
+    entries: log.entries,
+    playTo: (endMs) => {
+      for (;;) {
+        const turn = turns.reduce((first, each) => (each.atMs < first.atMs ? each : first));
+        if (turn.atMs >= endMs) return;
+        playTurn(floor, chance, turn);
+      }
+    },
+  };
+}
+
+/** How far a lane is. */
+interface Turn {
+  readonly lane: Lane;
+  atMs: number;
+  runs: number;
+  /** Panels of the present run. */
+  done: number;
+}
+
+/** One panel of a lane, and the end of its run after the last. */
+function playTurn(floor: Lanes, chance: Chance, turn: Turn): void {
+  const { lane } = turn;
+  const { panelSeconds } = lane;
+  if (turn.done === 0) startRun(floor, lane, turn);
+  turn.atMs += Math.max(panelSeconds * 0.9, chanceNormal(chance, panelSeconds, 1.2)) * 1000;
+  turn.done += 1;
+  countPanel(floor, lane, turn);
+  spliceRipe(floor, turn.atMs);
+  if (turn.done < lane.panels) return;
+  const run = runOf(lane, turn.runs);
+  const ended = { run, line: lane.line, panels: turn.done, note: '' };
+  floor.log.write(draft('run.ended', ended), { atMs: turn.atMs, who: floor.lead, tablet });
+  turn.runs += 1;
+  turn.done = 0;
+  turn.atMs += PAUSE_MS;
 }
 
 type Lane = (typeof lanes)[number];

@@ -1,8 +1,9 @@
 // The demo's shift on the clock: what is told does not hang on how far ahead it was played.
 
 import { expect, it } from 'vitest';
-import { simulateLines } from '../../demo/more-lines.ts';
+import { openLinesPlay, simulateLines } from '../../demo/more-lines.ts';
 import { openPlaying } from '../../demo/playing.ts';
+import type { Entry } from '../../shared/log/entry.ts';
 
 const HOUR_MS = 3_600_000;
 const openedMs = Date.parse('2026-03-02T08:33:00Z');
@@ -23,4 +24,22 @@ it.each([
     expect(pieces.map(({ hash }) => hash)).toEqual(until.map(({ hash }) => hash));
   }
   expect(playing.told).toEqual(pieces);
+});
+
+it('at each moment of a changeover all is told that happened, and nothing twice', () => {
+  const startMs = openedMs;
+  const settings = { seed: 4, startMs, zone };
+  const whole = simulateLines({ ...settings, hours: 8.5 }, 2);
+  const changes = whole.filter(({ kind, hlc }) => kind === 'setup.chosen' && hlc.ms > startMs);
+  expect(changes).toHaveLength(2);
+  const [first = startMs, last = startMs] = changes.map(({ hlc }) => hlc.ms);
+  const { playTo } = openLinesPlay(settings, 2);
+  const pieces = [...playTo(first)];
+  const hashesTo = (entries: readonly Entry[], untilMs: number) =>
+    new Set(entries.filter(({ hlc }) => hlc.ms < untilMs).map(({ hash }) => hash));
+  for (let untilMs = first; untilMs < last + 45 * 60_000; untilMs += 47_000) {
+    pieces.push(...playTo(untilMs));
+    expect(hashesTo(pieces, untilMs)).toEqual(hashesTo(whole, untilMs));
+  }
+  expect(new Set(pieces).size).toBe(pieces.length);
 });
