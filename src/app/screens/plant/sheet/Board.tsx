@@ -9,6 +9,7 @@ import type { Words } from '../../../words/areas.ts';
 import { boardWords } from '../../../words/board.ts';
 import { sheetWords } from '../../../words/sheet.ts';
 import { formatCount, say } from '../../../words/words.ts';
+import type { SheetInHand } from './asked.ts';
 import { type BoardContext, countRows, linesWithSlots, type SlotRow, slotRows } from './board-model.ts';
 import { boardSlots } from './board-slots.ts';
 import { FileColumns } from './FileColumns.tsx';
@@ -17,7 +18,7 @@ import type { TakeForm } from './model.ts';
 import { Problems } from './Problems.tsx';
 import { Slots } from './Slots.tsx';
 import { Bill, BoardsField, PutAway, SourceButton } from './Source.tsx';
-import type { Remember, SheetInHand, SheetSession } from './session.ts';
+import type { Remember, SheetSession } from './session.ts';
 import { TakeIn } from './TakeIn.tsx';
 
 /** What both ways in are given. */

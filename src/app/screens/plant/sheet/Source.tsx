@@ -11,9 +11,10 @@ import { boardWords } from '../../../words/board.ts';
 import { guideWords } from '../../../words/guide.ts';
 import { sheetWords } from '../../../words/sheet.ts';
 import { formatCount, say } from '../../../words/words.ts';
+import type { SheetInHand } from './asked.ts';
 import { lacking } from './model.ts';
 import { Offers } from './Offers.tsx';
-import type { SheetInHand, SheetSession } from './session.ts';
+import type { SheetSession } from './session.ts';
 
 /** A sheet to practise with: parts of our own making on four slots. */
 const exampleSheet = [

@@ -14,6 +14,7 @@ import { Icon } from '../../../ui/Icon.tsx';
 import type { Words } from '../../../words/areas.ts';
 import { sheetWords } from '../../../words/sheet.ts';
 import { formatCount, say } from '../../../words/words.ts';
+import type { SheetInHand } from './asked.ts';
 import {
   boardsOfForm,
   obstacle,
@@ -23,7 +24,7 @@ import {
   type TakePlan,
   takeDrafts,
 } from './model.ts';
-import type { SheetInHand, SheetSession } from './session.ts';
+import type { SheetSession } from './session.ts';
 
 /** Why it cannot be taken in yet, as a sentence for the button. */
 function sayObstacle(words: Words<'sheet'>, found: TakeObstacle): string {

@@ -18,46 +18,32 @@ import type {
   SheetSettings,
   SheetSource,
   SheetStep,
-  SheetSummary,
 } from '../../../../worker/sheet-protocol.ts';
 import type { Preferences } from '../../../store/preferences.ts';
 import { asChosen } from './as-chosen.ts';
+import {
+  type Asked,
+  askedBy,
+  bare,
+  type Choices,
+  choosingOf,
+  firstChoices,
+  type Pending,
+  type SheetInHand,
+  sameChoices,
+  withoutFile,
+} from './asked.ts';
 import type { SlotPlan } from './board-model.ts';
 import { approvedByPart, firstForm, onlySide, type TakeForm } from './model.ts';
 import type { SaidWidths } from './part-width.ts';
 import type { SheetReader } from './reader.ts';
 import { createSlotDesk, type SlotDesk } from './slot-desk.ts';
 
-/** The person's part of the settings; the rest comes from the floor and the preferences. */
-export type Choices = Omit<SheetSettings, 'remembered' | 'approved'>;
-
-const firstChoices: Choices = {
-  columns: null,
-  placementColumns: null,
-  billColumns: null,
-  variant: null,
-  page: null,
-  scope: null,
-  boardsPerPanel: 1,
-  machine: '',
-  bank: '',
-};
-
 /** A file that was asked for and cannot be read. */
 export interface SessionFault {
   readonly role: SheetRole;
   readonly fault: SheetFault;
   readonly name: string;
-}
-
-/** The sheet as it was read, with what it was read from. */
-export interface SheetInHand {
-  /** Null where a board's own files are in hand, and its slots are still to be found. */
-  readonly sheet: SheetSource | null;
-  readonly placements: SheetSource | null;
-  readonly bill: SheetSource | null;
-  readonly choices: Choices;
-  readonly summary: SheetSummary;
 }
 
 /** A board that waits while another one is in hand: both are then proposed together. */
@@ -119,8 +105,6 @@ export interface Remember {
   readonly kept: Readonly<Record<string, string>>;
 }
 
-type Asked = Omit<SheetInHand, 'summary'>;
-
 /** What a session works on. */
 interface SessionState
   extends Pick<SheetSession, 'inHand' | 'form' | 'busy' | 'choosing' | 'fault' | 'taken' | 'slots'> {
@@ -132,6 +116,8 @@ interface SessionState
   isSaidSheet: boolean;
   /** Questions asked so far: an answer to any but the last is nobody's. */
   asks: number;
+  /** The last question, until it is answered or given up: whatever is chosen meanwhile builds on it. */
+  pending: Pending | null;
 }
 
 /** Makes a session. */
@@ -153,6 +139,7 @@ export function createSheetSession(
     sources: 0,
     isSaidSheet: false,
     asks: 0,
+    pending: null,
   };
   const { inHand, form, busy, choosing, fault, taken } = state;
   const held = signal<readonly HeldBoard[]>([]);
@@ -168,6 +155,7 @@ export function createSheetSession(
     held,
     hold: () => {
       if (inHand.value === null || form.value === null) return;
+      giveUp(state);
       const { plan, widths } = slots;
       const board = { inHand: inHand.value, form: form.value, plan: plan.value, widths: widths.value };
       held.value = [...held.value, board];
@@ -175,6 +163,7 @@ export function createSheetSession(
       slots.clear();
     },
     takeUp: (board) => {
+      giveUp(state);
       held.value = held.value.filter((each) => each !== board);
       [fault.value, taken.value] = [null, null];
       [inHand.value, form.value] = [board.inHand, board.form];
@@ -186,20 +175,18 @@ export function createSheetSession(
       const now = inHand.value;
       const sheet = now?.placements ?? now?.bill ?? null;
       state.isSaidSheet = true;
-      if (sheet) await ask(state, { ...bare, sheet }, true);
+      if (sheet) await ask(state, { asked: { ...bare, sheet }, isNew: true, mayBeOther: false });
     },
     choose,
     drop: async (role) => {
-      const now = inHand.value;
-      if (now) await ask(state, { ...now, [role]: null, choices: withoutFile(now.choices, role) }, false);
+      const { isNew = false, mayBeOther = false, asked = inHand.value } = state.pending ?? {};
+      const rest = asked && { ...asked, [role]: null, choices: withoutFile(asked.choices, role) };
+      if (rest?.sheet || rest?.placements || rest?.bill) await ask(state, { asked: rest, isNew, mayBeOther });
     },
     ...columnChoices(state, choose),
-    giveUp: () => {
-      state.asks += 1;
-      [busy.value, choosing.value] = [null, null];
-      reader.giveUp();
-    },
+    giveUp: () => giveUp(state),
     clear: () => {
+      giveUp(state);
       state.isSaidSheet = false;
       for (const each of [inHand, form, fault, taken]) each.value = null;
       slots.clear();
@@ -207,22 +194,22 @@ export function createSheetSession(
   };
 }
 
-const bare: Asked = { sheet: null, placements: null, bill: null, choices: firstChoices };
-
-/** The choices without those that were made for a file that goes. */
-function withoutFile(choices: Choices, role: 'placements' | 'bill'): Choices {
-  return role === 'bill'
-    ? { ...choices, billColumns: null, variant: null }
-    : { ...choices, placementColumns: null, scope: null };
+function giveUp(state: SessionState): void {
+  state.asks += 1;
+  state.pending = null;
+  [state.busy.value, state.choosing.value] = [null, null];
+  state.reader.giveUp();
 }
 
-async function ask(state: SessionState, asked: Asked, isNew: boolean, mayBeOther = false): Promise<void> {
+async function ask(state: SessionState, question: Pending): Promise<void> {
+  const { asked, isNew, mayBeOther } = question;
   const { reader, world, inHand, form, busy, choosing, fault, taken } = state;
   state.asks += 1;
   const mine = state.asks;
   const { sheet, placements, bill } = asked;
   busy.value = { role: 'sheet', step: 'opening' };
-  choosing.value = isOfSame(inHand.value, asked) ? asked.choices : null;
+  state.pending = question;
+  choosing.value = choosingOf(inHand.value, asked);
   const settings: SheetSettings = {
     ...asked.choices,
     remembered: world.remembered(),
@@ -232,9 +219,10 @@ async function ask(state: SessionState, asked: Asked, isNew: boolean, mayBeOther
     if (mine === state.asks) busy.value = { role, step };
   });
   if (mine !== state.asks) return;
+  state.pending = null;
   [busy.value, choosing.value] = [null, null];
   if (answer.is === 'other') {
-    await ask(state, { ...bare, [answer.as]: sheet }, true);
+    await ask(state, { asked: { ...bare, [answer.as]: sheet }, isNew: true, mayBeOther: false });
     return;
   }
   if (answer.is === 'refused') {
@@ -244,7 +232,7 @@ async function ask(state: SessionState, asked: Asked, isNew: boolean, mayBeOther
   if (answer.is !== 'read') return;
   fault.value = null;
   taken.value = null;
-  inHand.value = { ...asked, summary: answer.summary };
+  inHand.value = { sheet, placements, bill, choices: asked.choices, summary: answer.summary };
   if (isNew) state.slots.clear();
   if (isNew || form.value === null) {
     const source = (sheet ?? placements ?? bill)?.name ?? '';
@@ -256,16 +244,6 @@ async function ask(state: SessionState, asked: Asked, isNew: boolean, mayBeOther
   if (board !== null && form.value.side === null) form.value = { ...form.value, side: onlySide(board) };
 }
 
-/** Whether the files in hand themselves are asked for again, by other choices. */
-function isOfSame(now: SheetInHand | null, { sheet, placements, bill, choices }: Asked): boolean {
-  return (
-    now !== null &&
-    [now.sheet, now.placements, now.bill, now.choices.page].every(
-      (each, at) => each === [sheet, placements, bill, choices.page][at],
-    )
-  );
-}
-
 function openFile(
   state: SessionState,
   role: SheetRole,
@@ -274,31 +252,31 @@ function openFile(
   state.sources += 1;
   const source: SheetSource = { number: state.sources, name, content };
   const now = state.inHand.value;
+  const before: Asked | null = state.pending?.asked ?? now;
   if (role === 'sheet') {
-    const there = now?.sheet ?? null;
-    if (now === null || there === null) return ask(state, { ...bare, sheet: source }, true, true);
+    const there = before?.sheet ?? null;
+    if (before === null || there === null)
+      return ask(state, { asked: { ...bare, sheet: source }, isNew: true, mayBeOther: true });
     // A corrected sheet of the same name is the same work: what was filled in stays.
-    const isNew = there.name !== name;
-    const choices = isNew ? firstChoices : sameChoices(now);
-    const asked = { sheet: source, placements: now.placements, bill: now.bill, choices };
+    const isNew = now?.sheet?.name !== name;
+    const choices = there.name === name ? sameChoices(before) : firstChoices;
+    const asked = { sheet: source, placements: before.placements, bill: before.bill, choices };
     // What turns out to be a board's own file goes that file's way, as a first file does.
-    return ask(state, asked, isNew, !state.isSaidSheet);
+    return ask(state, { asked, isNew, mayBeOther: !state.isSaidSheet });
   }
   // The first file of a board, or one more.
-  const isFirst = now === null;
-  const asked = now ?? bare;
-  return ask(state, { ...asked, [role]: source, choices: withoutFile(asked.choices, role) }, isFirst);
+  const { isNew = now === null, mayBeOther = false } = state.pending ?? {};
+  const asked = before ?? bare;
+  const choices = withoutFile(asked.choices, role);
+  return ask(state, { asked: { ...asked, [role]: source, choices }, isNew, mayBeOther });
 }
 
-/** Reads the sheet in hand anew, with other choices. */
+/** Reads the sheet in hand anew, or what is asked for in its place, with other choices. */
 function readAs(state: SessionState, choices: Partial<Choices>): Promise<void> {
   const now = state.inHand.value;
   if (!now) return Promise.resolve();
-  const isOtherPage = choices.page !== undefined && choices.page !== now.summary.page;
-  const columns = isOtherPage ? { columns: null } : {};
-  // On what was chosen a moment ago, though it is still read by that.
-  const last = state.choosing.value ?? now.choices;
-  return ask(state, { ...now, choices: { ...last, ...choices, ...columns } }, isOtherPage);
+  const { pending } = state;
+  return ask(state, { ...askedBy(now, pending, choices), mayBeOther: pending?.mayBeOther ?? false });
 }
 
 /** Choosing columns: how the sheet in hand is read from now on, and what is to be remembered of its header. */
@@ -334,9 +312,4 @@ function columnChoices(
       return { key: there.key, kept: mapToKept(map) };
     },
   };
-}
-
-/** Columns are read anew, by what is remembered of their headers; machine and bank said by hand stay. */
-function sameChoices(now: SheetInHand | null): Choices {
-  return now ? { ...now.choices, columns: null } : firstChoices;
 }

@@ -148,6 +148,66 @@ describe('a session', () => {
     expect(session.busy.value).not.toBeNull();
   });
 
+  test('what is chosen while another file is read is chosen for that reading, and the file comes', async () => {
+    const { session } = setUp();
+    await session.open('sheet', 'loch.csv', good);
+    const opening = session.open('bill', 'bill.csv', 'Part,Designators\nA,R1-R4\n');
+    const choosing = session.choose({ boardsPerPanel: 2 });
+    session.chooseSheetColumn(2, 'perPanel');
+    await Promise.all([opening, choosing]);
+    await expect.poll(() => session.busy.value).toBeNull();
+    expect(session.inHand.value).toMatchObject({
+      sheet: { name: 'loch.csv' },
+      bill: { name: 'bill.csv' },
+      choices: { boardsPerPanel: 2, columns: { perPanel: ['Units'] } },
+    });
+  });
+
+  test('a file that is opened, or taken out, while a choice is read does not undo the choice', async () => {
+    const { session } = setUp();
+    await session.open('sheet', 'loch.csv', 'Address,Item,Units,Carrier\nM1-F-001,A,4,8\n');
+    session.chooseSheetColumn(2, 'perPanel');
+    const opening = session.open('bill', 'bill.csv', 'Part,Designators\nA,R1-R4\n');
+    const choice = session.chooseSheetColumn(3, 'tapeWidth');
+    expect(choice?.kept).toMatchObject({ perPanel: 'Units', tapeWidth: 'Carrier' });
+    await Promise.all([opening, session.drop('bill')]);
+    expect(session.inHand.value).toMatchObject({
+      bill: null,
+      summary: { slots: [{ perPanel: 4, tapeWidth: 8 }] },
+    });
+  });
+
+  test('a column chosen on the screen is not chosen for another sheet that is being read', async () => {
+    const { session } = setUp();
+    await session.open('sheet', 'loch.csv', good);
+    const opening = session.open('sheet', 'moor.csv', 'Address,Item,Units,Qty per panel\nM1-F-001,A,9,4\n');
+    session.chooseSheetColumn(2, 'perPanel');
+    await opening;
+    await expect.poll(() => session.busy.value).toBeNull();
+    expect(session.inHand.value).toMatchObject({ sheet: { name: 'moor.csv' }, choices: { columns: null } });
+    expect(session.inHand.value?.summary.slots[0]?.perPanel).toBe(4);
+    expect(session.form.value?.product).toBe('moor');
+  });
+
+  test('an answer to what was asked before a sheet was put away or aside brings it back to nobody', async () => {
+    const { session } = setUp();
+    await session.open('sheet', 'loch.csv', good);
+    const choosing = session.choose({ machine: 'M1' });
+    session.clear();
+    await choosing;
+    expect([session.inHand.value, session.busy.value]).toEqual([null, null]);
+    await session.open('sheet', 'loch.csv', good);
+    const again = session.choose({ machine: 'M1' });
+    session.hold();
+    await again;
+    expect([session.inHand.value, session.held.value.length]).toEqual([null, 1]);
+    const third = session.open('sheet', 'moor.csv', good);
+    const [board] = session.held.value;
+    if (board) session.takeUp(board);
+    await third;
+    expect(session.inHand.value?.sheet?.name).toBe('loch.csv');
+  });
+
   test('a worker that breaks is a file that cannot be read', async () => {
     const { session, ports } = setUp(false);
     const opening = session.open('sheet', 'loch.csv', good);
