@@ -50,9 +50,9 @@ export async function keepVerdict(
   // Whoever goes to the other line meanwhile has something else in hand there.
   const putDown = (desk: Desk) => changeDesk(state, seen.line, () => desk);
   busy.value = true;
-  const answered = somebodyWaits();
   const slow = setTimeout(() => putDown(ready), SLOW_WRITE_MS);
   const wanted = ready.slot === null ? null : (wantedOn(seen.floor, setup, ready.slot)?.part ?? null);
+  const answered = somebodyWaits();
   try {
     const [entry] = await app.write(judged.drafts);
     const floor = app.store.floor();

@@ -57,6 +57,8 @@ class WedgeListener {
   /** When the timer rings, and when the next tick is due: a timer set anew for each key costs more than one that rings too soon. */
   #ringsAtMs = 0;
   #wakeAtMs: number | null = null;
+  /** The timer waits once more for keys that were queued behind it. */
+  #isSecond = false;
   #isReleasing = false;
   /** Set while keys of a scan come. */
   #taken: (() => void) | null = null;
@@ -98,9 +100,12 @@ class WedgeListener {
     if (isHeldFrom) this.#heldFrom = focused;
     if (this.#sink && (result.scan ?? result.cut)) this.#sink.value = '';
     this.#arm(result.wakeAtMs);
-    if (result.cut) this.#options.onCut?.(result.cut);
-    if (result.scan) this.#deliver(result.scan);
-    if (result.state.phase !== 'burst') this.#endKeys();
+    try {
+      if (result.cut) this.#options.onCut?.(result.cut);
+      if (result.scan) this.#deliver(result.scan);
+    } finally {
+      if (result.state.phase !== 'burst') this.#endKeys();
+    }
     return result;
   }
 
@@ -129,12 +134,13 @@ class WedgeListener {
 
   #arm(wakeAtMs: number | null): void {
     this.#wakeAtMs = wakeAtMs;
+    this.#isSecond = false; // keys came: more of them may be queued
     const isSet = this.#timer !== undefined;
     if (wakeAtMs === null || (isSet && this.#ringsAtMs <= wakeAtMs)) return;
-    this.#ring(wakeAtMs, false);
+    this.#ring(wakeAtMs);
   }
 
-  #ring(atMs: number, isSecond: boolean): void {
+  #ring(atMs: number): void {
     const page = this.#page;
     page.clearTimeout(this.#timer);
     this.#ringsAtMs = atMs;
@@ -144,10 +150,12 @@ class WedgeListener {
         const wakeAtMs = this.#wakeAtMs;
         if (wakeAtMs === null) return;
         const nowMs = page.performance.now();
-        if (nowMs < wakeAtMs) this.#ring(wakeAtMs, false);
-        // Held up: keys may be queued behind this timer that are older than it.
-        else if (nowMs - atMs > HELD_UP_MS && !isSecond) this.#ring(nowMs + 1, true);
-        else this.#step({ type: 'tick', timeMs: nowMs });
+        if (nowMs < wakeAtMs) this.#ring(wakeAtMs);
+        else if (nowMs - atMs > HELD_UP_MS && !this.#isSecond) {
+          // Held up: keys may be queued behind this timer that are older than it.
+          this.#isSecond = true;
+          this.#ring(nowMs + 1);
+        } else this.#step({ type: 'tick', timeMs: nowMs });
       },
       Math.max(0, atMs - page.performance.now()),
     );
