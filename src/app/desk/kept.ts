@@ -92,4 +92,9 @@ export async function keepDesk(app: App, run: DeskRun): Promise<void> {
     if (isEmpty(run.desk.value)) unlessAwaited(keepNow);
     else keepNow();
   });
+  // A page that goes away draws nothing more.
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'hidden') keepNow();
+  });
+  addEventListener('pagehide', keepNow);
 }

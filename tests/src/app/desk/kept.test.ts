@@ -1,7 +1,7 @@
 // What was in hand when the browser closed comes back for the person who scanned it, on the same line, within a shift; for nobody else.
 
 import { signal } from '@preact/signals';
-import { describe, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { emptyDesk } from '../../../../shared/desk/model.ts';
 import type { App } from '../../../../src/app/app.ts';
 import type { DeskRun } from '../../../../src/app/desk/desk.ts';
@@ -63,6 +63,17 @@ describe('leftFrom()', () => {
   });
 });
 
+const page = Object.assign(new EventTarget(), { visibilityState: 'visible' });
+const goes = new EventTarget();
+beforeEach(() => {
+  page.visibilityState = 'visible';
+  vi.stubGlobal('document', page);
+  vi.stubGlobal('addEventListener', goes.addEventListener.bind(goes));
+});
+afterEach(() => {
+  vi.unstubAllGlobals();
+});
+
 /** A tablet that keeps what is on its desk, and what it has kept. */
 async function keepingTablet() {
   const rows: { readonly value: unknown }[] = [];
@@ -102,6 +113,34 @@ test('half a scan is kept at once; that a verdict left nothing in hand, once it 
     expect(rows.at(-1)?.value).toMatchObject({ desk: { slot: null } });
   } finally {
     vi.unstubAllGlobals();
+    vi.useRealTimers();
+  }
+});
+
+test.each([
+  [
+    'is hidden',
+    () => {
+      page.visibilityState = 'hidden';
+      page.dispatchEvent(new Event('visibilitychange'));
+    },
+  ],
+  ['goes', () => void goes.dispatchEvent(new Event('pagehide'))],
+])('that nothing is in hand any more is kept at once where the page %s', async (_, leave) => {
+  vi.useFakeTimers();
+  try {
+    const { rows, run } = await keepingTablet();
+    const answered = somebodyWaits();
+    run.desk.value = { ...emptyDesk, slot: 'M1-F-001' };
+    run.desk.value = emptyDesk;
+    page.dispatchEvent(new Event('visibilitychange'));
+    expect(rows.at(-1)?.value).toMatchObject({ desk: { slot: 'M1-F-001' } });
+    leave();
+    expect(rows.at(-1)?.value).toMatchObject({ desk: { slot: null } });
+    vi.stubGlobal('requestAnimationFrame', (work: () => void) => void setTimeout(work, 16));
+    answered();
+    vi.runAllTimers();
+  } finally {
     vi.useRealTimers();
   }
 });
