@@ -21,7 +21,8 @@ export default defineConfig({
         test: {
           name: 'core',
           include: ['tests/shared/**/*.test.ts'],
-          // The pure core keeps nothing between two calls: its modules are read once by a worker, not by each file anew.
+          // What the pure core remembers between two calls goes by what it was computed from, so that no file's answers hang on the files before it:
+          // modules are read once by a worker, not by each file anew.
           isolate: false,
           sequence: { groupOrder: 0 },
           maxWorkers: inNode,

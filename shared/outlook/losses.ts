@@ -44,23 +44,23 @@ export interface FeederLoss {
   readonly evidence: readonly (PlacedEvidence & { readonly from: Finished })[];
 }
 
-let remembered: { readonly key: string; readonly losses: readonly FeederLoss[] } | null = null;
+/** The last answer, and what it was made of: a part's list of finished reels is another one once it has changed. */
+let remembered: {
+  readonly key: string;
+  readonly lists: readonly (readonly Finished[])[];
+  readonly losses: readonly FeederLoss[];
+} | null = null;
 
 /** `feederLosses`, computed anew only where a reel was finished or a rule changed: screens ask with every entry. */
 export function knownLosses(floor: FloorState, line: string): readonly FeederLoss[] {
-  let reels = 0;
-  let moments = 0;
-  let parts = 0;
-  for (const list of floor.finished.values()) {
-    for (const reel of list) {
-      reels += 1;
-      moments += reel.atMs;
-      parts += reel.startParts + reel.endParts + reel.placements;
-    }
-  }
+  const lists = [...floor.finished.values()];
   const costs = floor.spliceCosts.get(line) ?? [];
-  const key = JSON.stringify([line, floor.rules.get(line)?.loss, costs, reels, moments, parts]);
-  if (remembered?.key !== key) remembered = { key, losses: feederLosses(floor, line) };
+  const key = JSON.stringify([line, floor.rules.get(line)?.loss, costs]);
+  const isKnown =
+    remembered?.key === key &&
+    remembered.lists.length === lists.length &&
+    remembered.lists.every((list, at) => list === lists[at]);
+  if (remembered === null || !isKnown) remembered = { key, lists, losses: feederLosses(floor, line) };
   return remembered.losses;
 }
 

@@ -163,6 +163,8 @@ test('knownLosses() answers anew where a reel, a rule, a cost or the line is ano
     floorWith([reelOf('A', 1, [2000, 30])]),
     floorWith([reelOf('A', 1, [2100, 120])]),
     floorWith([reelOf('A', 1, [2000, 20], { endParts: 10 })]),
+    // Another plant's floor with just as many reels, moments and parts.
+    floorWith([reelOf('B', 1, [2000, 20])]),
     floorWith([reelOf('A', 1, [2000, 20]), reelOf('A', 0, [1, 1], { startParts: 0, placements: 0 })]),
     { ...floor, rules },
     { ...floor, spliceCosts: costs },
