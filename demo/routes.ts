@@ -3,6 +3,7 @@
 
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { setImmediate as othersTurn } from 'node:timers/promises';
 import type { Entry } from '../shared/log/entry.ts';
 import type { ServerSettings } from '../src/server/settings.ts';
 import { logText } from './log.ts';
@@ -29,6 +30,8 @@ export interface DemoRoutes {
 
 /** Real ms between two looks at what has happened. */
 const LOOK_MS = 250;
+/** The shift is played on for so much of its own time, ms, before others are served: nobody may have asked for hours. */
+const AT_ONCE_MS = 600_000;
 
 /**
  * Adds the demo's routes. `/demo/state.json` says whether the shift goes on by itself (`live`), and which plant time it is:
@@ -96,12 +99,20 @@ function createTeller(
 ): () => Promise<void> {
   let last = Promise.resolve();
   let isOver = false;
+  let atMs = playing.openedMs;
+  const tellTo = async (untilMs: number) => {
+    do {
+      atMs = Math.min(untilMs, atMs + AT_ONCE_MS / playing.speed);
+      const fresh = playing.tell(atMs);
+      if (fresh.length > 0) await onTold(fresh);
+      if (atMs < untilMs) await othersTurn();
+    } while (atMs < untilMs);
+  };
   return () => {
     last = last.then(async () => {
       if (isOver) return;
       try {
-        const fresh = playing.tell(nowMs());
-        if (fresh.length > 0) await onTold(fresh);
+        await tellTo(nowMs());
       } catch (error) {
         isOver = true;
         failed(error);
