@@ -32,10 +32,6 @@ export interface TracedPlace {
   readonly sure: Span | null;
   /** Panels that may carry it; null where no panel was built while it was there. */
   readonly possible: Span | null;
-  /** Panels by the count alone, as if none lay between machine and count; absent where its tape was joined, so that its end was elsewhere. */
-  readonly counted?: number;
-  /** Parts that it held when it was put on; absent where nobody counted them. */
-  readonly held?: number;
   /** What these rest on that nobody has entered or measured. */
   readonly guessed: readonly Guess[];
   /** True where other lots lay loose with it: which of them a panel got nobody can tell. */
@@ -85,18 +81,38 @@ export interface TracedPanel extends PanelRun {
 
 /** Where material was: by lot, reel, part, feeder, slot, person, run or time. Cost: linear in stretches. */
 export function tracePlaces(index: TraceIndex, question: TraceQuestion): readonly TracedPlace[] {
-  return placesWhere(index, carriedBy(index.state, question));
+  return found(index, carriedBy(index.state, question), (stretch, how) => toPlace(index, stretch, how));
 }
 
-/** Where the material of some stretches was, run by run; nothing is sure of one that carries it perhaps. Cost: linear in stretches. */
-export function placesWhere(
+/** A place, and what tells how many of its panels it gave parts to. */
+export interface ServedPlace extends TracedPlace {
+  /** Panels by the count alone, as if none lay between machine and count; undefined where its tape was joined, so that its end was elsewhere. */
+  readonly counted: number | undefined;
+  /** Parts that it held when it was put on; undefined where nobody counted them. */
+  readonly held: number | undefined;
+}
+
+/** Where the material of some stretches was, run by run, and what it held; nothing is sure of one that carries it perhaps. Cost: linear in stretches. */
+export function servedWhere(
   index: TraceIndex,
   carried: (stretch: Stretch) => Carried | null,
-): readonly TracedPlace[] {
+): readonly ServedPlace[] {
+  return found(index, carried, (stretch, how) => {
+    const run = index.state.runs.get(stretch.run);
+    const counted = run && stretch.joined === null ? byCount(run, stretch) : undefined;
+    return { ...toPlace(index, stretch, how), counted, held: stretch.held };
+  });
+}
+
+function found<T extends TracedPlace>(
+  index: TraceIndex,
+  carried: (stretch: Stretch) => Carried | null,
+  placeOf: (stretch: Stretch, how: Carried) => T,
+): readonly T[] {
   return [...index.stretches, ...stretchesBeside(index.state)]
     .flatMap((stretch) => {
       const how = carried(stretch);
-      return how === null ? [] : [toPlace(index, stretch, how)];
+      return how === null ? [] : [placeOf(stretch, how)];
     })
     .filter((place) => place.possible !== null || !cameAfterEnd(index, place))
     .sort(
@@ -144,8 +160,6 @@ function toPlace(index: TraceIndex, stretch: Stretch, how: Carried): TracedPlace
     lot: lotOf(index.state, stretch, material),
     dateCode,
     ...madeOfIt(material),
-    ...(stretch.held === undefined ? {} : { held: stretch.held }),
-    ...(counted && stretch.joined === null ? { counted: byCount(counted, stretch) } : {}),
     sure: counted && how === 'surely' ? toNumbers(counted, sure) : null,
     possible: counted ? toNumbers(counted, possible) : null,
     guessed,

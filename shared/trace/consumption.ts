@@ -1,14 +1,15 @@
 // What did a run take out of the store? Part by part and reel by reel: parts placed, parts on scrapped panels, parts that feeders lost.
 // Method: the panels that each reel served (stretches.ts) times what a panel takes. Where two reels may have served the same panels each has a share of
-// them, so that their sum is what was placed, and none more than it held when it was put on. Boards skipped are taken off by the run's own share. Losses are those that counted reels showed, told
-// in the run in which the count was made, of lanes in the newest that took from the slot. Refused: to spread losses over runs by guess; nobody saw in which of them a part fell.
+// them, so that their sum is what was placed, and none more than it held when it was put on. Boards skipped are taken off by the run's own share.
+// Losses are those that counted reels showed, told in the run in which the count was made, of lanes in the newest that took from the slot. Refused: to
+// spread losses over runs by guess; nobody saw in which of them a part fell.
 
 import { feedersOf } from '../floor/lanes.ts';
 import { shownOn } from '../floor/remaining.ts';
 import type { FloorState, Run } from '../floor/state.ts';
 import { perPanelOf, wantedOn } from '../floor/wanted.ts';
 import { compareText } from '../log/order.ts';
-import { placesWhere, type TracedPlace } from './ask.ts';
+import { type ServedPlace, servedWhere } from './ask.ts';
 import type { Span } from './order.ts';
 import type { TraceIndex } from './stretches.ts';
 
@@ -52,7 +53,7 @@ function shareBuilt(state: FloorState, run: Run): number {
 
 /** A reel on a slot with the panels that it surely and perhaps served, of those counted. */
 interface Served {
-  readonly place: TracedPlace;
+  readonly place: ServedPlace;
   readonly sure: number;
   readonly most: number;
 }
@@ -80,7 +81,7 @@ function panelsServed(reels: readonly Served[], done: number): readonly number[]
   return first.map((each, at) => each - Math.sign(over) * share * (room[at] ?? 0));
 }
 
-function placedRows(state: FloorState, run: Run, places: readonly TracedPlace[]): readonly Consumption[] {
+function placedRows(state: FloorState, run: Run, places: readonly ServedPlace[]): readonly Consumption[] {
   const bySlot = new Map<string, Served[]>();
   for (const place of places) {
     const possible = panelsIn(place.possible, run.done);
@@ -193,7 +194,7 @@ export function consumptionOf(
       (fromMs === null || run.phase !== 'ended' || run.sinceMs >= fromMs),
   );
   const names = new Set(asked.map(({ run }) => run));
-  const places = byRun(placesWhere(index, ({ run }) => (names.has(run) ? 'surely' : null)));
+  const places = byRun(servedWhere(index, ({ run }) => (names.has(run) ? 'surely' : null)));
   const lost = byRun(lostRows(state, all));
   return asked.flatMap((run) => [
     ...placedRows(state, run, places.get(run.run) ?? []),
