@@ -3,7 +3,7 @@
 // when somebody asks for that very page, and a changed text never.
 
 import { DAY_MS } from '../../shared/kit/moment.ts';
-import { readThrough } from './stores/read-through.ts';
+import { type LogFault, readThrough } from './stores/read-through.ts';
 import type { Store } from './stores/store.ts';
 import { type StoreTrouble, storeTroubles, troubleOf } from './stores/trouble.ts';
 
@@ -15,6 +15,8 @@ export const storeWords: Readonly<Record<StoreTrouble, string>> = {
   damaged: 'the store is damaged: stop the server, keep a copy of the data folder, and restore a backup',
   'text-changed': 'an entry was changed in the store: compare with a backup; its tablet holds the original',
   'log-broken': 'the log was changed in the store: compare with a backup',
+  'month-away':
+    'texts of a month that left the store cannot be read: put its file back, or name the folder it lies in with --months',
   restored:
     'a backup was put into the database under this server, or its schema is being brought forward: it must be started again',
   outgrown:
@@ -71,8 +73,15 @@ export function watchStore({ store, onTrouble }: HealthParts): StoreHealth {
     onTrouble(trouble, where);
   };
   const walk = async () => {
-    await readThrough(store, tell, () => isStopped);
+    let isAway = false;
+    const hear = (trouble: LogFault, where: string) => {
+      isAway ||= trouble === 'month-away';
+      tell(trouble, where);
+    };
+    await readThrough(store, hear, () => isStopped);
     if (isStopped) return;
+    // Every file was read: what was away is back.
+    if (!isAway) found.delete('month-away');
     const faults = await store.quickCheck();
     if (faults.length > 0) tell('damaged', faults.join('; '));
   };

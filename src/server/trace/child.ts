@@ -1,6 +1,6 @@
 // The trace process: opens the store beside the server, keeps the index, answers. Ends with the server.
 
-import { openStore } from '../stores/open.ts';
+import { openStore, type StoreChoice } from '../stores/open.ts';
 import type { Signal, Store } from '../stores/store.ts';
 import { createLocalDesk, type TraceDesk } from './desk.ts';
 import type { FromChild, ToChild } from './protocol.ts';
@@ -14,8 +14,8 @@ export async function keepTraceAsChild(): Promise<never> {
   const onFault = (error: Error) => tell({ id: null, fault: error.message });
   const listeners = new Set<(signal: Signal) => void>();
   let desk: Promise<TraceDesk> | null = null;
-  const open = async (folder: string, database: string | null): Promise<TraceDesk> => {
-    const store = await openStore({ folder, database, nowMs: Date.now, onFault, role: 'trace' });
+  const open = async (place: Pick<StoreChoice, 'folder' | 'database' | 'months'>): Promise<TraceDesk> => {
+    const store = await openStore({ ...place, nowMs: Date.now, onFault, role: 'trace' });
     return createLocalDesk({ store: hearing(store, listeners), nowMs: Date.now, onFault });
   };
   const answer = async (message: Exclude<ToChild, { say: 'open' } | { say: 'appended' }>) => {
@@ -28,7 +28,8 @@ export async function keepTraceAsChild(): Promise<never> {
   };
   process.on('message', (message: ToChild) => {
     if (message.say === 'open') {
-      desk = open(message.folder, message.database);
+      const { folder, database, months } = message;
+      desk = open({ folder, database, months });
       // Without a store this process is of no use: the server starts another.
       desk.catch((error: Error) => {
         onFault(error);

@@ -8,7 +8,12 @@ import type { PanelAnswer, TraceAnswer } from './answer.ts';
 export const traceRole = 'trace-process';
 
 export type ToChild =
-  | { readonly say: 'open'; readonly folder: string; readonly database: string | null }
+  | {
+      readonly say: 'open';
+      readonly folder: string;
+      readonly database: string | null;
+      readonly months: string | null;
+    }
   | { readonly say: 'appended' }
   | { readonly say: 'places'; readonly id: number; readonly question: TraceQuestion }
   | { readonly say: 'panel'; readonly id: number; readonly panel: string; readonly run: string | null }

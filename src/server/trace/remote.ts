@@ -16,6 +16,7 @@ export interface RemoteParts {
   readonly program: string;
   readonly folder: string;
   readonly database: string | null;
+  readonly months: string | null;
   readonly store: Pick<Store, 'watch'>;
   readonly onFault: (error: Error) => void;
 }
@@ -29,7 +30,14 @@ interface Waiting {
 }
 
 /** Starts the process. */
-export function createRemoteDesk({ program, folder, database, store, onFault }: RemoteParts): TraceDesk {
+export function createRemoteDesk({
+  program,
+  folder,
+  database,
+  months,
+  store,
+  onFault,
+}: RemoteParts): TraceDesk {
   const waiting = new Map<number, Waiting>();
   let child: ChildProcess | null = null;
   let isStopped = false;
@@ -63,7 +71,7 @@ export function createRemoteDesk({ program, folder, database, store, onFault }: 
       again = setTimeout(start, AGAIN_MS);
       again.unref();
     });
-    say({ say: 'open', folder, database });
+    say({ say: 'open', folder, database, months });
   };
 
   const say = (message: ToChild) => {
