@@ -23,7 +23,9 @@ beforeAll(async () => {
 afterAll(() => postgres?.stop());
 
 const whole = traceLog(shift);
-const lots = [...new Set(whole.stretches.map(({ lot }) => lot ?? ''))].filter((lot) => lot !== '').slice(0, 4);
+const lots = [...new Set(whole.stretches.map(({ lot }) => lot ?? ''))]
+  .filter((lot) => lot !== '')
+  .slice(0, 4);
 
 /** Lot by lot what the store's own trace answers, folded from where it stands. */
 async function traced(store: Store) {
@@ -59,7 +61,10 @@ describe.each(['sqlite', 'postgres'] as const)('texts that leave %s', (kind) => 
   afterEach(() => plant.remove());
 
   /** Looks into the store, which is closed again. */
-  async function inside<T>(look: (store: Store) => Promise<T>, files: string | null = plant.files): Promise<T> {
+  async function inside<T>(
+    look: (store: Store) => Promise<T>,
+    files: string | null = plant.files,
+  ): Promise<T> {
     const store = await plant.open(files);
     try {
       return await look(store);
@@ -145,7 +150,11 @@ describe.each(['sqlite', 'postgres'] as const)('texts that leave %s', (kind) => 
     const both = await call(['trace', plant.file('2026-03'), plant.file('2026-04'), '--lot', lots[0] ?? '']);
     expect(JSON.parse(both.out).places.length).toBeGreaterThan(0);
     // Any unpacker reads the pieces as one.
-    expect(gunzipSync(readFileSync(plant.file('2026-03'))).toString().split('\n').length).toBeGreaterThan(100);
+    expect(
+      gunzipSync(readFileSync(plant.file('2026-03')))
+        .toString()
+        .split('\n').length,
+    ).toBeGreaterThan(100);
   });
 
   it('are told apart where a byte of the file is another, and nothing else is lost', async () => {
@@ -156,7 +165,8 @@ describe.each(['sqlite', 'postgres'] as const)('texts that leave %s', (kind) => 
     const changed = lines.replace('"panel', '"pane1');
     expect(changed).not.toBe(lines);
     writeFileSync(plant.file('2026-03'), gzipSync(changed));
-    const other = /the texts of 2026-03 left the store, and reelward-2026-03\.ndjson\.gz in .* is not the file that they left for/;
+    const other =
+      /the texts of 2026-03 left the store, and reelward-2026-03\.ndjson\.gz in .* is not the file that they left for/;
     expect((await inside((store) => store.monthFaults())).map(({ message }) => message)).toEqual([
       expect.stringMatching(other),
     ]);
@@ -188,7 +198,10 @@ describe.each(['sqlite', 'postgres'] as const)('texts that leave %s', (kind) => 
     const away = join(plant.files, 'away');
     renameSync(plant.file('2026-03'), away);
     const blind = await plant.act('backup', join(folder.path, 'second.sqlite'));
-    expect([blind.code, blind.err]).toEqual([0, expect.stringContaining('NOT READ: the texts of 2026-03 left')]);
+    expect([blind.code, blind.err]).toEqual([
+      0,
+      expect.stringContaining('NOT READ: the texts of 2026-03 left'),
+    ]);
     const data = join(folder.path, 'data');
     const restored = await call(['serve', 'restore', file, '--data', data, '--months', plant.files]);
     expect([restored.code, restored.err]).toEqual([
@@ -246,9 +259,20 @@ it('a month without a state of this fold is left where it is, and so is one whos
     raw.close();
     await plant.act('month', plant.files, '--month', '2026-03');
     const uncovered = await plant.act('month-out', '2026-03');
-    expect([uncovered.code, uncovered.err]).toEqual([2, expect.stringContaining('a state that covers 2026-03')]);
+    expect([uncovered.code, uncovered.err]).toEqual([
+      2,
+      expect.stringContaining('a state that covers 2026-03'),
+    ]);
     await plant.act('month', plant.data, '--month', '2026-03');
-    const inside = await call(['serve', 'month-out', '2026-03', '--data', plant.data, '--months', plant.data]);
+    const inside = await call([
+      'serve',
+      'month-out',
+      '2026-03',
+      '--data',
+      plant.data,
+      '--months',
+      plant.data,
+    ]);
     expect([inside.code, inside.err]).toEqual([2, expect.stringContaining('lies in the data folder')]);
     const nowhere = await call(['serve', 'month-out', '2026-03', '--data', plant.data]);
     expect([nowhere.code, nowhere.err]).toEqual([2, expect.stringContaining('--months')]);

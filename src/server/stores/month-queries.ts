@@ -144,13 +144,13 @@ async function putBodies(
   dialect: Dialect,
 ): Promise<number> {
   if (rows.length === 0) return 0;
-  const some =
+  const given =
     dialect === 'sqlite'
       ? sql`select json_extract(value, '$.pos') as pos, json_extract(value, '$.hash') as hash,
           json_extract(value, '$.body') as body from json_each(${JSON.stringify(rows)})`
       : sql`select * from unnest(${rows.map(({ pos }) => pos)}::bigint[], ${rows.map(({ hash }) => hash)}::text[],
-          ${rows.map(({ body }) => body)}::text[]) as given (pos, hash, body)`;
-  const { numAffectedRows } = await sql`update entries set body = some.body from (${some}) as some
-    where entries.pos = some.pos and entries.hash = some.hash`.execute(tx);
+          ${rows.map(({ body }) => body)}::text[]) as line (pos, hash, body)`;
+  const { numAffectedRows } = await sql`update entries set body = given.body from (${given}) as given
+    where entries.pos = given.pos and entries.hash = given.hash`.execute(tx);
   return Number(numAffectedRows ?? 0);
 }
