@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import pg from 'pg';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Entry } from '../../shared/log/entry.ts';
 import { startPostgres, type TestPostgres } from '../contract/databases.ts';
 import { makeChain } from '../contract/entries.ts';
 import { until } from '../src/server/tablets.ts';
@@ -18,13 +19,10 @@ beforeAll(async () => {
 }, 120_000);
 afterAll(() => postgres?.stop());
 
-const entries = makeChain({
-  tablet: 'T1',
-  count: 9_000,
-  payload: (seq) => ({ text: `note ${seq} ${'x'.repeat(200)}` }),
-});
+const chainOf = (count: number) =>
+  makeChain({ tablet: 'T1', count, payload: (seq) => ({ text: `note ${seq} ${'x'.repeat(200)}` }) });
 
-async function begun(kind: 'sqlite' | 'postgres') {
+async function begun(kind: 'sqlite' | 'postgres', entries: readonly Entry[]) {
   const plant = await newOldPlant(kind, postgres, entries);
   expect((await plant.act('month', plant.files, '--month', '2026-03')).code).toBe(0);
   const base = ['--data', plant.data, '--months', plant.files];
@@ -34,7 +32,7 @@ async function begun(kind: 'sqlite' | 'postgres') {
 }
 
 /** Nothing is lost; true where the texts have left. */
-async function looked(plant: OldPlant): Promise<boolean> {
+async function looked(plant: OldPlant, entries: readonly Entry[]): Promise<boolean> {
   const store = await plant.open();
   try {
     const left = await store.monthsLeft();
@@ -61,16 +59,21 @@ async function killed({ child, ended }: Running) {
 }
 
 it('killed between two of its writes on PostgreSQL', async () => {
-  const { plant, act } = await begun('postgres');
-  const client = new pg.Client({ connectionString: plant.database ?? '' });
-  await client.connect();
+  const entries = chainOf(4_500);
+  const { plant, act } = await begun('postgres', entries);
+  // One holds a row, the other looks: within a transaction who waits is seen as it was at its first look.
+  const [client, looker] = [1, 2].map(
+    () => new pg.Client({ connectionString: plant.database ?? '', application_name: 'test' }),
+  );
+  if (!client || !looker) throw new Error('no client');
+  await Promise.all([client.connect(), looker.connect()]);
   try {
-    // Its last row is held here: the act has written all others by then, and waits.
+    // Its last row is held here: the act has written most others by then, and waits.
     await client.query('begin');
-    await client.query('select * from entries where pos = 3000 for update');
+    await client.query('select * from entries where pos = 1500 for update');
     const running = act();
     await until('the act to wait for the row', async () => {
-      const { rows } = await client.query(
+      const { rows } = await looker.query(
         "select 1 from pg_stat_activity where wait_event_type = 'Lock' and query like 'update entries%'",
       );
       return rows.length > 0;
@@ -78,22 +81,23 @@ it('killed between two of its writes on PostgreSQL', async () => {
     await killed(running);
     await client.query('rollback');
     await until('the database to see that it is gone', async () => {
-      const { rows } = await client.query(
-        'select 1 from pg_stat_activity where datname = current_database() and pid <> pg_backend_pid()',
+      const { rows } = await looker.query(
+        "select 1 from pg_stat_activity where backend_type = 'client backend' and datname = current_database() and application_name <> 'test'",
       );
       return rows.length === 0;
     });
-    expect(await looked(plant)).toBe(false);
+    expect(await looked(plant, entries)).toBe(false);
     expect(await act().ended).toBe(0);
-    expect(await looked(plant)).toBe(true);
+    expect(await looked(plant, entries)).toBe(true);
   } finally {
-    await client.end();
+    await Promise.all([client.end(), looker.end()]);
     plant.remove();
   }
 });
 
 it('killed while it writes into a data folder', async () => {
-  const { plant, act } = await begun('sqlite');
+  const entries = chainOf(9_000);
+  const { plant, act } = await begun('sqlite', entries);
   const other = new Database(join(plant.data, 'log.sqlite'), { timeout: 0 });
   const isWriting = () => {
     try {
@@ -111,12 +115,12 @@ it('killed while it writes into a data folder', async () => {
       const running = act();
       await until('the act to write', () => isWriting() || running.child.exitCode !== null);
       await killed(running);
-      hasLeft = await looked(plant);
+      hasLeft = await looked(plant, entries);
       if (hasLeft) expect((await plant.act('month-in', '2026-03')).code).toBe(0);
     }
     expect(hasLeft).toBe(false);
     expect(await act().ended).toBe(0);
-    expect(await looked(plant)).toBe(true);
+    expect(await looked(plant, entries)).toBe(true);
   } finally {
     other.close();
     plant.remove();

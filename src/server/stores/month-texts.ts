@@ -30,49 +30,15 @@ export interface MonthTexts {
   readonly faults: (months: readonly LeftMonth[]) => Promise<readonly MonthAway[]>;
 }
 
+/** Where a text lies in its month's file. */
+type InFile = NonNullable<ReturnType<typeof readPlaceInFile>>;
+
 /** `folder`: where the files lie, null where nobody said; `months`: the months that the store knows. */
 export function createMonthTexts(
   folder: string | null,
   months: () => Promise<readonly LeftMonth[]>,
 ): MonthTexts {
-  let known: readonly LeftMonth[] = [];
-  const pieces = new Map<string, Promise<readonly string[]>>();
-
-  const monthOf = async (pos: number) => {
-    const find = () => known.find(({ afterPos, untilPos }) => pos > afterPos && pos <= untilPos);
-    if (!find()) known = await months();
-    return find();
-  };
-  const pieceOf = (month: LeftMonth, piece: number) => {
-    const name = `${month.month} ${month.leftMs} ${piece}`;
-    const kept = pieces.get(name);
-    if (kept) {
-      // Last used, last to go.
-      pieces.delete(name);
-      pieces.set(name, kept);
-      return kept;
-    }
-    const reading = readPiece(fileOf(folder, month), month, piece);
-    pieces.set(name, reading);
-    // A file that comes back is read then.
-    reading.catch(() => pieces.delete(name));
-    for (const oldest of [...pieces.keys()].slice(0, Math.max(0, pieces.size - PIECES_KEPT)))
-      pieces.delete(oldest);
-    return reading;
-  };
-  const textOf = async (row: TextRow, { piece, line }: { piece: number; line: number }) => {
-    const month = await monthOf(row.pos);
-    if (!month) throw new MonthAway({ month: `entry ${row.pos}` }, 'no month of the store holds it');
-    let lines: readonly string[];
-    try {
-      lines = await pieceOf(month, piece);
-    } catch (error) {
-      throw inWords(error, folder, month);
-    }
-    const text = bodyOf(lines[line] ?? '');
-    if (text === null || hashAtOnce('sha256', text, 'hex') !== row.hash) throw otherFile(folder, month);
-    return text;
-  };
+  const textOf = createTextReader(folder, months);
   const read = async <R extends TextRow>(rows: readonly R[]): Promise<readonly (R | MonthAway)[]> => {
     const filled: (R | MonthAway)[] = [];
     for (const row of rows) {
@@ -109,6 +75,58 @@ export function createMonthTexts(
       }
       return faults;
     },
+  };
+}
+
+/** Reads one text. Throws `MonthAway` where it cannot be read, or is not the one that the row's hash covers. */
+function createTextReader(
+  folder: string | null,
+  months: () => Promise<readonly LeftMonth[]>,
+): (row: TextRow, place: InFile) => Promise<string> {
+  const pieceOf = createPieces(folder);
+  let known: readonly LeftMonth[] = [];
+  const monthOf = async (pos: number) => {
+    const find = () => known.find(({ afterPos, untilPos }) => pos > afterPos && pos <= untilPos);
+    if (!find()) known = await months();
+    return find();
+  };
+  return async (row, { piece, line }) => {
+    const month = await monthOf(row.pos);
+    if (!month) throw new MonthAway({ month: `entry ${row.pos}` }, 'no month of the store holds it');
+    let lines: readonly string[];
+    try {
+      lines = await pieceOf(month, piece);
+    } catch (error) {
+      throw inWords(error, folder, month);
+    }
+    const text = bodyOf(lines[line] ?? '');
+    if (text === null || hashAtOnce('sha256', text, 'hex') !== row.hash) throw otherFile(folder, month);
+    return text;
+  };
+}
+
+/** Keeps some pieces unpacked; the one that was used longest ago goes first. */
+function createPieces(
+  folder: string | null,
+): (month: LeftMonth, piece: number) => Promise<readonly string[]> {
+  const pieces = new Map<string, Promise<readonly string[]>>();
+  return (month, piece) => {
+    const name = `${month.month} ${month.leftMs} ${piece}`;
+    const kept = pieces.get(name);
+    if (kept) {
+      pieces.delete(name);
+      pieces.set(name, kept);
+      return kept;
+    }
+    const reading = new Promise<readonly string[]>((resolve) =>
+      resolve(readPiece(fileOf(folder, month), month, piece)),
+    );
+    pieces.set(name, reading);
+    // A file that comes back is read then.
+    reading.catch(() => pieces.delete(name));
+    for (const oldest of [...pieces.keys()].slice(0, Math.max(0, pieces.size - PIECES_KEPT)))
+      pieces.delete(oldest);
+    return reading;
   };
 }
 
