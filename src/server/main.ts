@@ -308,7 +308,7 @@ function openOwnChain({ app, clock }: ServerSettings, store: Store, key: ServerK
 function openDesk(settings: ServerSettings, store: Store, onFault: (error: Error) => void): TraceDesk {
   const { traceProgram: program, folder, database, months = null, clock } = settings;
   if (program === undefined) return createLocalDesk({ store, nowMs: clock.nowMs, onFault });
-  return createRemoteDesk({ program, folder, database, months, store, onFault });
+  return createRemoteDesk({ program, place: { folder, database, months }, store, onFault });
 }
 
 /** For this computer alone, whatever the server itself listens on. Returns the closing. */

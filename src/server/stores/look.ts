@@ -71,7 +71,7 @@ async function look(db: Kysely<Tables>, dialect: Dialect): Promise<StoreLook | n
     plant,
     entries: row?.pos ?? 0,
     newestMs: row?.received_ms ?? null,
-    months: schema < monthsSchema ? [] : await readMonths(db),
+    months: schema < monthsSchema || schema > steps.length ? [] : await readMonths(db),
     bytes: 0,
   };
 }

@@ -1,6 +1,7 @@
 // The server's side of the trace process: starts it, tells it of appends, asks it, and starts another where it ends.
 
 import { type ChildProcess, fork } from 'node:child_process';
+import type { StoreChoice } from '../stores/open.ts';
 import type { Store } from '../stores/store.ts';
 import type { PanelAnswer, TraceAnswer } from './answer.ts';
 import type { TraceDesk } from './desk.ts';
@@ -14,9 +15,8 @@ const AGAIN_MS = 5_000;
 export interface RemoteParts {
   /** The program that plays the role, e.g. the command line's own file. */
   readonly program: string;
-  readonly folder: string;
-  readonly database: string | null;
-  readonly months: string | null;
+  /** Where the store is. */
+  readonly place: Pick<StoreChoice, 'folder' | 'database'> & { readonly months: string | null };
   readonly store: Pick<Store, 'watch'>;
   readonly onFault: (error: Error) => void;
 }
@@ -30,14 +30,7 @@ interface Waiting {
 }
 
 /** Starts the process. */
-export function createRemoteDesk({
-  program,
-  folder,
-  database,
-  months,
-  store,
-  onFault,
-}: RemoteParts): TraceDesk {
+export function createRemoteDesk({ program, place, store, onFault }: RemoteParts): TraceDesk {
   const waiting = new Map<number, Waiting>();
   let child: ChildProcess | null = null;
   let isStopped = false;
@@ -71,7 +64,7 @@ export function createRemoteDesk({
       again = setTimeout(start, AGAIN_MS);
       again.unref();
     });
-    say({ say: 'open', folder, database, months });
+    say({ say: 'open', ...place });
   };
 
   const say = (message: ToChild) => {
