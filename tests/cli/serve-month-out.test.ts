@@ -178,6 +178,7 @@ describe.each(['sqlite', 'postgres'] as const)('texts that leave %s', (kind) => 
     await expect(inside(textsOf)).rejects.toThrow(other);
     const refused = await plant.act('month-in', '2026-03');
     expect([refused.code, refused.err]).toEqual([2, expect.stringMatching(other)]);
+    expect(refused.err).toMatch(/^reelward serve: the texts of 2026-03/);
     // Newer months are read all the same.
     const until = (await inside((store) => store.monthsLeft()))[0]?.untilPos ?? 0;
     expect(await inside((store) => store.page(until, 10))).toHaveLength(10);

@@ -3,7 +3,7 @@
 import { kindsWithRight } from '../../../shared/floor/acts.ts';
 import { plantPeople } from './fold.ts';
 
-/** Their kinds: who belongs to the plant, what takes a right, and what proves it. */
+/** Their kinds, as this version knows them (one that a later version adds is read out of the files): who belongs to the plant, what takes a right, and what proves it. */
 export const stayingKinds: ReadonlySet<string> = new Set([
   ...plantPeople.kinds,
   ...kindsWithRight,
