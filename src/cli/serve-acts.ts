@@ -223,13 +223,20 @@ async function backup(
   }: { readonly keep: number | null; readonly months: string | null; readonly io: CommandIo },
 ): Promise<number> {
   const { file, entries, removed, away } = await makeBackup(store, place, { keep, months, nowMs: nowMs() });
-  io.stderr(`Backed up ${entries} entries to ${file} and read them back\n`);
+  const done = away.length > 0 ? '' : ' and read them back';
+  io.stderr(`Backed up ${entries} entries to ${file}${done}\n`);
   const left = (await store.monthsLeft()).map((month) => month.file);
   if (left.length > 0)
     io.stderr(
       `Texts that left the store are not in it; keep copies of their files too: ${left.join(', ')}\n`,
     );
   for (const line of away) io.stderr(`NOT READ: ${line}\n`);
+  if (away.length > 0) {
+    io.stderr(
+      'It counts as no backup while a month cannot be read, and none was taken away: see to that file, and back up again\n',
+    );
+    return 1;
+  }
   if (removed.length > 0) io.stderr(`Taken away, as ${keep} are kept: ${removed.join(', ')}\n`);
   return 0;
 }

@@ -155,10 +155,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
 }
 
 /** What is wrong with the files of months whose texts left the store; each is told, and all else is served. Throws `CannotStart` where nobody said where they lie. */
-async function lookForMonths(
-  { months = null }: ServerSettings,
-  store: Store,
-): Promise<readonly (MonthAway | Error)[]> {
+async function lookForMonths({ months = null }: ServerSettings, store: Store): Promise<readonly Error[]> {
   const faults = await store.monthFaults().catch((error: Error) => [error]);
   const [first] = faults;
   if (months === null && first instanceof MonthAway) throw new CannotStart(first.message);

@@ -1,12 +1,13 @@
 // The texts of an old month leave the store for its file: everybody who reads texts gets them as before, each held against its hash, or hears which
 // month lies in which file; and they come back. On both stores.
 
-import { readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gunzipSync, gzipSync } from 'node:zlib';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { tracePlaces } from '../../shared/trace/ask.ts';
 import { traceLog } from '../../shared/trace/stretches.ts';
+import { backupMade } from '../../src/server/stores/backup.ts';
 import { openStore } from '../../src/server/stores/open.ts';
 import { packedMost, readPlaceInFile } from '../../src/server/stores/packed.ts';
 import type { Store } from '../../src/server/stores/store.ts';
@@ -38,6 +39,18 @@ async function traced(store: Store) {
     for (const lot of lots) places.push((await answerPlaces({ store, keeper }, { lot })).places);
     expect(faults).toEqual([]);
     return places;
+  } finally {
+    await keeper.stop();
+  }
+}
+
+/** An index that cannot be made answers nothing, rather than that material was nowhere. */
+async function saysWhatItCannotAnswer(store: Store) {
+  const keeper = createTraceKeeper({ store, nowMs: Date.now, onFault: () => undefined });
+  try {
+    await expect(keeper.caughtUp()).rejects.toThrow('the texts of 2026-03');
+    for (const lot of lots)
+      await expect(answerPlaces({ store, keeper }, { lot })).rejects.toThrow('the texts of 2026-03');
   } finally {
     await keeper.stop();
   }
@@ -135,6 +148,7 @@ describe.each(['sqlite', 'postgres'] as const)('texts that leave %s', (kind) => 
     await expect(inside(traced, null)).rejects.toThrow(
       'the texts of 2026-03 left the store, and lie in reelward-2026-03.ndjson.gz: name the folder of that file with --months',
     );
+    await inside(saysWhatItCannotAnswer, null);
     expect(await inside(traced)).toEqual(before);
   });
 
@@ -198,11 +212,24 @@ describe.each(['sqlite', 'postgres'] as const)('texts that leave %s', (kind) => 
     ]);
     const away = join(plant.files, 'away');
     renameSync(plant.file('2026-03'), away);
-    const blind = await plant.act('backup', join(folder.path, 'second.sqlite'));
+    // One that nobody could read whole counts as none, and no older one goes for it.
+    const kept = join(folder.path, 'kept');
+    mkdirSync(kept);
+    renameSync(file, join(kept, 'reelward-2026-01-01T00-00-00-000Z.sqlite'));
+    const madeAt = () => inside((store) => store.readMeta(backupMade));
+    const madeMs = await madeAt();
+    const blind = await plant.act('backup', kept, '--keep', '1');
     expect([blind.code, blind.err]).toEqual([
-      0,
-      expect.stringContaining('NOT READ: the texts of 2026-03 left'),
+      1,
+      expect.stringContaining(
+        `NOT READ: the texts of 2026-03 left the store, and reelward-2026-03.ndjson.gz is not in ${plant.files}`,
+      ),
     ]);
+    expect(blind.err).toContain('It counts as no backup');
+    expect(blind.err).not.toContain('read them back');
+    expect(readdirSync(kept)).toHaveLength(2);
+    expect(await madeAt()).toBe(madeMs);
+    renameSync(join(kept, 'reelward-2026-01-01T00-00-00-000Z.sqlite'), file);
     const data = join(folder.path, 'data');
     const restored = await call(['serve', 'restore', file, '--data', data, '--months', plant.files]);
     expect([restored.code, restored.err]).toEqual([

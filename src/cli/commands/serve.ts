@@ -8,7 +8,7 @@ import { CannotStart } from '../../server/listen.ts';
 import { type RunningServer, startServer } from '../../server/main.ts';
 import type { ServerSettings } from '../../server/settings.ts';
 import { type Migrated, StoreRefused } from '../../server/stores/migrate.ts';
-import { MonthAway } from '../../server/stores/month-store.ts';
+import { isTextFault } from '../../server/stores/month-store.ts';
 import { within } from '../../server/within.ts';
 import { type Command, type CommandIo, NotUnderstood, parseCall, readJson } from '../command.ts';
 import { startLinked } from '../linked.ts';
@@ -155,7 +155,7 @@ export const command: Command = {
       const refused =
         error instanceof CannotStart ||
         error instanceof StoreRefused ||
-        error instanceof MonthAway ||
+        isTextFault(error) ||
         error instanceof CertificateRefused ||
         error instanceof LinkRefused;
       if (refused) throw new NotUnderstood(error.message);

@@ -87,8 +87,8 @@ export async function createApp(context: ServerContext, tls: TlsFiles | null): P
     toRefused(error) ?? new Refused('server-fault', 'the server could not do this; its log says why');
   app.setErrorHandler((error, request, reply) => {
     const trouble = error instanceof Refused ? null : context.health.met(error);
-    // Which month it is and which file it lies in, the error itself says.
-    const words = error instanceof MonthAway ? error.message : trouble && storeWords[trouble];
+    // Which month it is the error says; where the server looks for its file is for the log below alone.
+    const words = error instanceof MonthAway ? error.told() : trouble && storeWords[trouble];
     const refused = trouble ? new Refused(troubleCodes[trouble], words ?? '') : refuse(error);
     if (refused.code === 'server-fault') request.log.error({ err: error }, 'fault');
     context.metrics.refusals.inc({ code: refused.code });

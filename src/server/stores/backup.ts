@@ -21,13 +21,13 @@ export interface Backup {
   readonly entries: number;
   /** Older backups that were taken away. */
   readonly removed: readonly string[];
-  /** What kept texts that left for months' files from being read, each cause once: of those the backup has where they lie, as the store. */
+  /** What kept texts that left for months' files from being read, each cause once. Where there is any, nobody knows whether those texts are left anywhere: it counts as no backup. */
   readonly away: readonly string[];
 }
 
 /**
  * Writes a backup to `place`, a new file or a folder that is there, and reads it back. `keep`: how many backups stay in the folder, the
- * newest; null for all. Throws `StoreRefused` where nothing was written, and where what was written is not a whole log; then none is taken away.
+ * newest; null for all. Throws `StoreRefused` where nothing was written, and where what was written is not a whole log; then none is taken away, as where `away` is not empty.
  */
 export async function makeBackup(
   store: Store,
@@ -58,6 +58,7 @@ export async function makeBackup(
       `backup: ${file} was written but is no whole log (${faults.join('; ')}); look after the store before you trust it`,
     );
   }
+  if (away.length > 0) return { file, entries, away, removed: [] };
   await store.writeMeta(backupMade, String(nowMs));
   return { file, entries, away, removed: keep === null ? [] : thin(place, keep) };
 }

@@ -367,6 +367,6 @@ function quarantineQueries(
         text: entryJson({ body, sig, hash: row.hash }),
       }));
     },
-    quarantineSignatures: (nowMs) => quarantineSignatures(db, nowMs),
+    quarantineSignatures: (nowMs) => quarantineSignatures(db, texts, nowMs),
   };
 }

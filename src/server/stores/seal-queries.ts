@@ -1,7 +1,7 @@
 // Entries with their seals and signatures, each by its place.
 
 import type { Kysely } from 'kysely';
-import { MonthAway } from './month-store.ts';
+import { isTextFault } from './month-store.ts';
 import type { MonthTexts } from './month-texts.ts';
 import { packedColumns, wholeBody } from './packed.ts';
 import type { Store } from './store.ts';
@@ -29,7 +29,7 @@ export function sealQueries(db: Kysely<Tables>, texts: MonthTexts): Pick<Store, 
       const read = await texts.read(rows);
       return rows.map((row, at) => {
         const found = read[at] ?? row;
-        return { ...row, body: found instanceof MonthAway ? found : wholeBody(found) };
+        return { ...row, body: isTextFault(found) ? found : wholeBody(found) };
       });
     },
   };

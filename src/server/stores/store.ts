@@ -8,7 +8,7 @@ import type { LeafRange } from '../../../shared/log/tree.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import type { Cursor } from '../../../shared/wire/cursor.ts';
 import type { Brought, ChainMark, Head } from '../../../shared/wire/messages.ts';
-import type { MonthAway, MonthStore } from './month-store.ts';
+import type { MonthStore, TextFault } from './month-store.ts';
 import type { Joined } from './packed.ts';
 import type { PictureStore } from './picture-store.ts';
 import type { Present } from './present.ts';
@@ -83,7 +83,7 @@ export interface SealedRow {
   readonly seq: number;
   readonly hash: string;
   readonly root: string;
-  readonly body: string | MonthAway;
+  readonly body: string | TextFault;
 }
 
 export interface Tablet {

@@ -23,6 +23,7 @@ const meanings: readonly (readonly [RegExp, StoreTrouble])[] = [
   [/^REELWARD_RESTORED$/, 'restored'],
   [/^REELWARD_LOST$/, 'lost'],
   [/^REELWARD_MONTH_AWAY$/, 'month-away'],
+  [/^REELWARD_PLACE_CHANGED$/, 'text-changed'],
   [/^REELWARD_OUTGROWN$/, 'outgrown'],
   [/^(ECONNREFUSED|ECONNRESET|ETIMEDOUT|EHOSTUNREACH|ENETUNREACH|EPIPE|57P0[123]|08\w{3})$/, 'away'],
 ];

@@ -3,6 +3,7 @@
 import { openStore, type StoreChoice } from '../stores/open.ts';
 import type { Signal, Store } from '../stores/store.ts';
 import { createLocalDesk, type TraceDesk } from './desk.ts';
+import { tellFault } from './faults.ts';
 import type { FromChild, ToChild } from './protocol.ts';
 
 /** Serves the process that started this one; resolves never, since the process ends when that one does. */
@@ -11,7 +12,7 @@ export async function keepTraceAsChild(): Promise<never> {
     // The server may be gone already: then so is this process in a moment.
     if (process.connected) process.send?.(message, () => undefined);
   };
-  const onFault = (error: Error) => tell({ id: null, fault: error.message });
+  const onFault = (error: Error) => tell({ id: null, fault: tellFault(error) });
   const listeners = new Set<(signal: Signal) => void>();
   let desk: Promise<TraceDesk> | null = null;
   const open = async (place: Pick<StoreChoice, 'folder' | 'database' | 'months'>): Promise<TraceDesk> => {
@@ -39,7 +40,7 @@ export async function keepTraceAsChild(): Promise<never> {
     else
       answer(message).then(
         (value) => tell({ id: message.id, answer: value }),
-        (error: Error) => tell({ id: message.id, fault: error.message }),
+        (error: Error) => tell({ id: message.id, fault: tellFault(error) }),
       );
   });
   // Stopped by the server's end alone: a signal to the whole group must not take it away before that.

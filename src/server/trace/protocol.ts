@@ -3,6 +3,7 @@
 
 import type { TraceQuestion } from '../../../shared/trace/question.ts';
 import type { PanelAnswer, TraceAnswer } from './answer.ts';
+import type { FaultTold } from './faults.ts';
 
 /** First argument of a process that keeps the trace. */
 export const traceRole = 'trace-process';
@@ -21,5 +22,5 @@ export type ToChild =
 
 export type FromChild =
   | { readonly id: number; readonly answer: TraceAnswer | PanelAnswer | null }
-  | { readonly id: number; readonly fault: string }
-  | { readonly id: null; readonly fault: string };
+  | { readonly id: number; readonly fault: FaultTold }
+  | { readonly id: null; readonly fault: FaultTold };

@@ -5,6 +5,7 @@ import type { StoreChoice } from '../stores/open.ts';
 import type { Store } from '../stores/store.ts';
 import type { PanelAnswer, TraceAnswer } from './answer.ts';
 import type { TraceDesk } from './desk.ts';
+import { hearFault } from './faults.ts';
 import { type FromChild, type ToChild, traceRole } from './protocol.ts';
 
 /** Least time between two words of appends, ms. */
@@ -39,10 +40,10 @@ export function createRemoteDesk({ program, place, store, onFault }: RemoteParts
   let again: NodeJS.Timeout | null = null;
 
   const hear = (message: FromChild) => {
-    if (message.id === null) return onFault(new Error(`trace: ${message.fault}`));
+    if (message.id === null) return onFault(hearFault(message.fault));
     const one = waiting.get(message.id);
     waiting.delete(message.id);
-    if ('fault' in message) one?.reject(new Error(`trace: ${message.fault}`));
+    if ('fault' in message) one?.reject(hearFault(message.fault));
     else one?.resolve(message.answer);
   };
 

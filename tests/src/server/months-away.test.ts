@@ -5,6 +5,7 @@ import { renameSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { entryId } from '../../../shared/log/entry.ts';
+import { tracedSchema } from '../../../shared/wire/messages-trace.ts';
 import { makeTicket } from '../../../src/server/codes.ts';
 import { type RunningServer, startServer } from '../../../src/server/main.ts';
 import { newOldPlant, type OldPlant, shift } from '../../cli/old-months.ts';
@@ -47,16 +48,24 @@ describe.each(['sqlite', 'postgres'] as const)('a server on %s whose old months 
       const refused = await exported(server);
       expect(refused).toEqual({
         status: 500,
-        text: expect.stringContaining(
-          'the texts of 2026-03 left the store, and reelward-2026-03.ndjson.gz is not in',
-        ),
+        text: expect.stringContaining('the texts of 2026-03 left the store, and cannot be read now'),
       });
+      // Where the server looks is nobody's business but its own.
+      expect(refused.text).not.toContain(plant.files);
       // What is new is taken all the same.
       await enrolAt(server, tablet);
       tablet.log.write(3);
       tablet.start();
       await until('its own entries to be held', () => tablet.log.memory.acked['new/e1'] === 3);
       await expect(server.store.page(0, 300)).rejects.toThrow('left the store');
+      // An index that was never made cannot be made now: that is said, and not that material was nowhere.
+      await expect(server.context.trace.caughtUp()).rejects.toThrow('the texts of 2026-03');
+      await expect(
+        tablet.caller.call('/api/trace', tracedSchema, { json: { lot: 'any' } }),
+      ).resolves.toMatchObject({
+        ok: false,
+        error: { code: 'server-fault' },
+      });
       const busy = await plant.act('month-out', '2026-04');
       expect([busy.code, busy.err]).toEqual([2, expect.stringContaining('a server runs on this')]);
 
@@ -65,7 +74,8 @@ describe.each(['sqlite', 'postgres'] as const)('a server on %s whose old months 
       await until('the whole log', () => tablet.log.entries().length === shift.length + 3);
       const held = new Map(tablet.log.entries().map((entry) => [entryId(entry), entry.hash]));
       for (const entry of shift) expect(held.get(entryId(entry))).toBe(entry.hash);
-      await server.context.health.look();
+      await server.context.trace.caughtUp();
+      await server.context.health.lookForMonths();
       expect(server.context.health.troubles()).toEqual([]);
       const whole = await exported(server);
       expect(whole.status).toBe(200);
