@@ -43,7 +43,7 @@ async function bench(database: string | null): Promise<void> {
   const store = await open();
   const border = Math.floor((ENTRIES * 2) / 3);
   const append = async (some: readonly Entry[], at: string) => {
-    const checked = some.map((entry) => toChecked(entry, { body: draftText(entry) }));
+    const checked = some.map((entry) => toChecked(entry, { body: draftText(entry).body }));
     await store.append([{ sender: 'bench', entries: checked }], Date.parse(at));
   };
   for (let at = 0; at < border; at += AT_ONCE)
