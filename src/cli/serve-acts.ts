@@ -20,13 +20,14 @@ import { type CommandIo, NotUnderstood, printJson } from './command.ts';
 import { readOtherPlant } from './plant-file.ts';
 import { beginPlant } from './serve-begin.ts';
 import { writeMonth } from './serve-month.ts';
+import { bringMonthBack, letMonthLeave } from './serve-month-out.ts';
 import { listPlants, rename } from './serve-plants.ts';
 import { readPlace, readPlant, readPublicUrl, type ServeValues } from './serve-settings.ts';
 import { ownVersion } from './version.ts';
 
 /** For messages about the call. */
 export const actNames =
-  'check, plants FOLDER, begin FILE, rename NAME, enrol, tablets, revoke TABLET, keys, head [SIZE], aside [FILE], backup FILE, month FOLDER or restore FILE';
+  'check, plants FOLDER, begin FILE, rename NAME, enrol, tablets, revoke TABLET, keys, head [SIZE], aside [FILE], backup FILE, month FOLDER, month-out MONTH, month-in MONTH or restore FILE';
 
 const nowMs = () => Date.now();
 
@@ -52,6 +53,11 @@ export async function runAct(
   if (act === 'begin' && object !== undefined) return begin(object, place, io);
   if (act === 'month' && object !== undefined)
     return writeMonth(object, { month: values.month, place, plant }, io);
+  if ((act === 'month-out' || act === 'month-in') && object !== undefined) {
+    // Said before anything is read; the change itself takes the store for itself again.
+    await (await lockPlace(place))();
+    return (act === 'month-out' ? letMonthLeave : bringMonthBack)(object, { place, plant }, io);
+  }
   if (act === 'rename' && object !== undefined) return rename(object, place, io);
   const work = findAct(act, object, { values, io });
   if (!work) throw new NotUnderstood(`expected nothing or ${actNames}, found ${positionals.join(' ')}`);
@@ -82,7 +88,10 @@ function findAct(
   if (act === 'aside') return (store) => listQuarantined(store, object, io);
   if (object === undefined) return null;
   if (act === 'revoke') return (store) => revoke(store, object, io);
-  if (act === 'backup') return (store) => backup(store, object, { keep: readKeep(values.keep), io });
+  if (act === 'backup') {
+    const { months } = readPlace(values);
+    return (store) => backup(store, object, { keep: readKeep(values.keep), months, io });
+  }
   return null;
 }
 
@@ -207,10 +216,27 @@ async function listQuarantined(store: Store, file: string | undefined, io: Comma
 async function backup(
   store: Store,
   place: string,
-  { keep, io }: { readonly keep: number | null; readonly io: CommandIo },
+  {
+    keep,
+    months,
+    io,
+  }: { readonly keep: number | null; readonly months: string | null; readonly io: CommandIo },
 ): Promise<number> {
-  const { file, entries, removed } = await makeBackup(store, place, { keep, nowMs: nowMs() });
-  io.stderr(`Backed up ${entries} entries to ${file} and read them back\n`);
+  const { file, entries, removed, away } = await makeBackup(store, place, { keep, months, nowMs: nowMs() });
+  const done = away.length > 0 ? '' : ' and read them back';
+  io.stderr(`Backed up ${entries} entries to ${file}${done}\n`);
+  const left = (await store.monthsLeft()).map((month) => month.file);
+  if (left.length > 0)
+    io.stderr(
+      `Texts that left the store are not in it; keep copies of their files too: ${left.join(', ')}\n`,
+    );
+  for (const line of away) io.stderr(`NOT READ: ${line}\n`);
+  if (away.length > 0) {
+    io.stderr(
+      'It counts as no backup while a month cannot be read, and none was taken away: see to that file, and back up again\n',
+    );
+    return 1;
+  }
   if (removed.length > 0) io.stderr(`Taken away, as ${keep} are kept: ${removed.join(', ')}\n`);
   return 0;
 }
@@ -226,6 +252,7 @@ async function restore(
   place: {
     readonly folder: string;
     readonly database: string | null;
+    readonly months: string | null;
     readonly replace: boolean;
     readonly plant: string | null;
     readonly nowMs: () => number;
@@ -237,6 +264,7 @@ async function restore(
   const store = await openStore(place);
   try {
     await tellLog(store, { kind: 'log.restored', payload: { entries, ...terminal() } });
+    for (const { message } of await store.monthFaults()) io.stderr(`NOT READABLE: ${message}\n`);
   } finally {
     await store.close();
   }

@@ -1,11 +1,10 @@
 // `reelward serve month`: the entries of a month that is over as one packed file, which `log verify` and `trace` read. It is read back and held against
-// the store before it gets its name. Nothing is taken out of the store: an export lacks what checks a PIN, and a file on a shelf is no log.
+// the store before it gets its name. Nothing is taken out of the store by it: that is an act of its own (`serve-month-out.ts`).
 
 import { createWriteStream, existsSync, renameSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
-import { createGzip } from 'node:zlib';
 import { lacksSecrets } from '../../shared/floor/secrets.ts';
 import { entryId } from '../../shared/log/entry.ts';
 import { verifyExport } from '../../shared/log/export-verify.ts';
@@ -16,15 +15,28 @@ import { StoreRefused } from '../server/stores/migrate.ts';
 import { findMonth, type LogStretch, monthSpan } from '../server/stores/months.ts';
 import { openPresentStore, type StoreChoice } from '../server/stores/open.ts';
 import { plantOf } from '../server/stores/plant-name.ts';
-import type { Store } from '../server/stores/store.ts';
+import type { SealedRow, Store } from '../server/stores/store.ts';
 import { createHeadSigner } from '../server/tree-heads.ts';
 import { createWitnesses } from '../server/witnesses.ts';
 import { type CommandIo, NotUnderstood } from './command.ts';
 import { readLogFile } from './log-file.ts';
 import { checkTree } from './log-tree.ts';
+import { packPieces } from './month-pieces.ts';
 import { keysInExport } from './plant-keys.ts';
 
 const ROWS_AT_ONCE = 1_000;
+
+/** What a month's file is called. */
+export function monthFileName(month: string): string {
+  return `reelward-${month}.ndjson.gz`;
+}
+
+/** The first moment of a month and of the next; throws `NotUnderstood` where it is none. `name`: of the argument. */
+export function readMonth(month: string, name: string): NonNullable<ReturnType<typeof monthSpan>> {
+  const span = monthSpan(month);
+  if (!span) throw new NotUnderstood(`${name}: expected a month such as 2026-03, found ${month}`);
+  return span;
+}
 
 /** Writes the month to a new file in the folder. `month`: as `2026-03`; the last that is over where it is not given. */
 export async function writeMonth(
@@ -37,11 +49,10 @@ export async function writeMonth(
   io: CommandIo,
 ): Promise<number> {
   const wanted = month ?? monthBefore(place.nowMs());
-  const span = monthSpan(wanted);
-  if (!span) throw new NotUnderstood(`--month: expected a month such as 2026-03, found ${wanted}`);
+  const span = readMonth(wanted, '--month');
   if (!statSync(folder, { throwIfNoEntry: false })?.isDirectory())
     throw new StoreRefused(`month: expected a folder that is there, found ${folder}`);
-  const file = join(folder, `reelward-${wanted}.ndjson.gz`);
+  const file = join(folder, monthFileName(wanted));
   if (existsSync(file)) throw new StoreRefused(`month: ${file} exists already: it is left as it is`);
   const store = await openPresentStore(place);
   try {
@@ -55,7 +66,11 @@ export async function writeMonth(
     try {
       rmSync(part, { force: true });
       await write(part, { store, places, plant: named, nowMs: place.nowMs });
-      await holdAgainst(part, { store, places }, io);
+      const wrong = await faultOfMonth(part, { store, places }, io);
+      if (wrong !== null)
+        throw new StoreRefused(
+          `month: what was written is not what the store holds (${wrong}); it was taken away: look after the store`,
+        );
       renameSync(part, file);
     } catch (error) {
       rmSync(part, { force: true });
@@ -85,7 +100,8 @@ function monthBefore(nowMs: number): string {
   return new Date(Date.UTC(now.getUTCFullYear(), now.getUTCMonth() - 1)).toISOString().slice(0, 7);
 }
 
-interface Month {
+/** A month in the store. */
+export interface Month {
   readonly store: Store;
   readonly places: LogStretch;
 }
@@ -111,35 +127,45 @@ async function write(
     places,
   );
   await pipeline(
-    Readable.from(bytes, { objectMode: false }),
-    createGzip(),
+    Readable.from(packPieces(bytes), { objectMode: false }),
     createWriteStream(file, { flags: 'wx', mode: 0o600, flush: true }),
   );
 }
 
-/** Reads the file as whoever gets it would, and then each entry of the month in the store: it must be in the file, by its hash. */
-async function holdAgainst(file: string, { store, places }: Month, io: CommandIo): Promise<void> {
+/**
+ * Reads the file as whoever gets it would, then each entry of the month in the store: it must be in the file, by its hash, and the head in the file that of this
+ * log's tree. Answers what is wrong; null where nothing is.
+ */
+export async function faultOfMonth(
+  file: string,
+  { store, places }: Month,
+  io: CommandIo,
+): Promise<string | null> {
   const reading = await readLogFile(file, io);
   const { plant, fault } = keysInExport(reading.proofs ?? []);
   const report = verifyExport(reading, { lacksFields: lacksSecrets });
-  const tree = checkTree(reading, plant?.key ?? null, null);
+  const { tree, fault: treeFault } = checkTree(reading, plant?.key ?? null, null);
   const wrong =
     fault ??
-    tree.fault ??
+    treeFault ??
     (report.ok ? null : `entry ${report.firstBroken?.id} does not hold`) ??
-    (tree.tree === null ? 'it has no signed head: the log has a hole' : null);
+    (tree === null ? 'it has no signed head: the log has a hole' : null);
+  if (wrong !== null || tree === null) return wrong;
+  const [root = ''] = await store.treeHashes([{ from: 0, to: tree.size }]).catch(() => []);
+  if (Buffer.from(root, 'hex').toString('base64') !== tree.root) return 'its head is of another log';
   const hashes = new Map(reading.entries.map((entry) => [entryId(entry), entry.hash]));
-  const isAll = hashes.size === places.untilPos - places.afterPos;
+  if (hashes.size !== places.untilPos - places.afterPos) return 'another number of entries';
   let missing = 0;
+  for await (const row of rowsOf({ store, places })) if (hashes.get(entryId(row)) !== row.hash) missing += 1;
+  return missing === 0 ? null : `${missing} entries differ`;
+}
+
+/** The rows of a month, in the log's order. Throws where one is not there. */
+export async function* rowsOf({ store, places }: Month): AsyncGenerator<SealedRow> {
   for (let pos = places.afterPos; pos < places.untilPos; ) {
     const rows = await store.sealedPage(pos, Math.min(ROWS_AT_ONCE, places.untilPos - pos));
     if (rows.length === 0) throw new StoreRefused(`month: the store lacks entries after place ${pos}`);
-    for (const row of rows) if (hashes.get(entryId(row)) !== row.hash) missing += 1;
+    yield* rows;
     pos = rows.at(-1)?.pos ?? places.untilPos;
   }
-  if (wrong === null && isAll && missing === 0) return;
-  const differs = isAll ? `${missing} entries differ` : 'another number of entries';
-  throw new StoreRefused(
-    `month: what was written is not what the store holds (${wrong ?? differs}); it was taken away: look after the store`,
-  );
 }

@@ -12,11 +12,12 @@ import { CannotStart, listen, listenAddress } from './listen.ts';
 import type { ServerSettings } from './settings.ts';
 import { lookAtStore, type StoreLook } from './stores/look.ts';
 import { StoreRefused } from './stores/migrate.ts';
+import { createMonthTexts } from './stores/month-texts.ts';
 import { isOtherPlant, otherPlantWords } from './stores/plant-name.ts';
 
 /** One thing that was looked at, in one line. */
 export interface Finding {
-  readonly what: 'store' | 'certificate' | 'port' | 'disk' | 'clock';
+  readonly what: 'store' | 'months' | 'certificate' | 'port' | 'disk' | 'clock';
   readonly is: 'good' | 'warning' | 'wrong';
   readonly words: string;
 }
@@ -45,6 +46,7 @@ export async function checkServer(parts: CheckParts): Promise<readonly Finding[]
   const plant = settings.plant ?? found?.plant ?? unnamedPlant;
   return [
     finding,
+    ...(await checkMonths(settings, found)),
     ...(await checkCertificate(settings)),
     await checkPort(settings, settings.port, plant),
     ...(settings.https?.ownFiles === null
@@ -94,6 +96,21 @@ async function checkStore({
     if (words === null) throw error;
     return tell('wrong', words);
   }
+}
+
+/** The files of months whose texts left the store; nothing where none did. */
+async function checkMonths(
+  { months = null }: ServerSettings,
+  found: StoreLook | null,
+): Promise<readonly Finding[]> {
+  if (!found || found.months.length === 0) return [];
+  const faults = await createMonthTexts(months, async () => found.months).faults(found.months);
+  // A server that knows no folder does not start; with one it serves what it has.
+  const is = months === null ? 'wrong' : 'warning';
+  if (faults.length > 0) return faults.map(({ message }) => ({ what: 'months', is, words: message }));
+  return [
+    { what: 'months', is: 'good', words: `the files of ${found.months.length} are there, in ${months}` },
+  ];
 }
 
 /** What other servers on the same database have to do about it. */

@@ -3,7 +3,8 @@
 // when somebody asks for that very page, and a changed text never.
 
 import { DAY_MS } from '../../shared/kit/moment.ts';
-import { readThrough } from './stores/read-through.ts';
+import { MonthAway } from './stores/month-store.ts';
+import { type LogFault, readThrough } from './stores/read-through.ts';
 import type { Store } from './stores/store.ts';
 import { type StoreTrouble, storeTroubles, troubleOf } from './stores/trouble.ts';
 
@@ -15,6 +16,8 @@ export const storeWords: Readonly<Record<StoreTrouble, string>> = {
   damaged: 'the store is damaged: stop the server, keep a copy of the data folder, and restore a backup',
   'text-changed': 'an entry was changed in the store: compare with a backup; its tablet holds the original',
   'log-broken': 'the log was changed in the store: compare with a backup',
+  'month-away':
+    'texts of a month that left the store cannot be read: put its file back, or name the folder it lies in with --months',
   restored:
     'a backup was put into the database under this server, or its schema is being brought forward: it must be started again',
   outgrown:
@@ -45,34 +48,57 @@ export interface StoreHealth {
   readonly answered: () => void;
   /** Looks along the whole log now; resolves when the look is over. */
   readonly look: () => Promise<void>;
+  /** Looks now whether months whose texts could not be read are there again; each file of them is read whole. */
+  readonly lookForMonths: () => Promise<void>;
   readonly stop: () => Promise<void>;
 }
 
 export interface HealthParts {
-  readonly store: Pick<Store, 'dialect' | 'sealedPage' | 'quickCheck' | 'leads'>;
-  /** Told of each trouble once, when it is found: where it is, in words. */
+  readonly store: Pick<Store, 'dialect' | 'sealedPage' | 'quickCheck' | 'leads' | 'monthFaults'>;
+  /** Told of each trouble once, when it is found: where it is, in words. Of each month that is away, once. */
   readonly onTrouble: (trouble: StoreTrouble, where: string) => void;
 }
 
-/** The first look waits until the tablets are answered again, then one a day, by the process that leads: whoever takes over from it begins anew. */
+/** The first look along the log waits until the tablets are answered again, then one a day, by the process that leads: whoever takes over from it begins anew. */
 const FIRST_MS = 60_000;
 const EVERY_MS = DAY_MS;
 /** These end with the next entry that is written; the others stay until the program is started on an intact store. */
 const passing: readonly StoreTrouble[] = ['disk-full', 'read-only', 'away'];
+
+/** Puts into `found` what is found; tells each trouble once, and of each month that is away once. */
+function createTelling(found: Set<StoreTrouble>, onTrouble: HealthParts['onTrouble']) {
+  const monthsAway = new Set<string>();
+  return {
+    tell: (trouble: StoreTrouble, where: string, month?: string) => {
+      if (month === undefined ? found.has(trouble) : monthsAway.has(month)) return;
+      found.add(trouble);
+      if (month !== undefined) monthsAway.add(month);
+      onTrouble(trouble, where);
+    },
+    /** All other months are there again. */
+    onlyAway: (away: ReadonlySet<string>) => {
+      for (const month of monthsAway) if (!away.has(month)) monthsAway.delete(month);
+      if (monthsAway.size === 0) found.delete('month-away');
+    },
+  };
+}
 
 /** Starts watching. */
 export function watchStore({ store, onTrouble }: HealthParts): StoreHealth {
   const found = new Set<StoreTrouble>();
   let isStopped = false;
   let looking: Promise<void> | null = null;
-  const tell = (trouble: StoreTrouble, where: string) => {
-    if (found.has(trouble)) return;
-    found.add(trouble);
-    onTrouble(trouble, where);
-  };
+  const { tell, onlyAway } = createTelling(found, onTrouble);
   const walk = async () => {
-    await readThrough(store, tell, () => isStopped);
+    const away = new Set<string>();
+    const hear = (trouble: LogFault, where: string, month?: string) => {
+      if (month !== undefined) away.add(month);
+      tell(trouble, where, month);
+    };
+    await readThrough(store, hear, () => isStopped);
     if (isStopped) return;
+    // Every file was read: what was away is back.
+    onlyAway(away);
     const faults = await store.quickCheck();
     if (faults.length > 0) tell('damaged', faults.join('; '));
   };
@@ -87,22 +113,33 @@ export function watchStore({ store, onTrouble }: HealthParts): StoreHealth {
       });
     return looking;
   };
+  const lookForMonths = async () => {
+    if (!found.has('month-away')) return;
+    const faults = await store.monthFaults('whole');
+    if (isStopped) return;
+    for (const fault of faults) meet(fault);
+    onlyAway(new Set(faults.flatMap((fault) => (fault instanceof MonthAway ? [fault.month] : []))));
+  };
+  const meet = (error: unknown): StoreTrouble | null => {
+    // What the framework says of a request is about its sender's connection, and a file is never away.
+    if ((error as { statusCode?: unknown }).statusCode !== undefined) return null;
+    const said = troubleOf(error);
+    const trouble = said === 'away' && store.dialect === 'sqlite' ? null : said;
+    if (trouble)
+      tell(trouble, (error as Error).message, error instanceof MonthAway ? error.month : undefined);
+    return trouble;
+  };
   let lookedMs = Number.NEGATIVE_INFINITY;
   const due = setInterval(() => {
+    // Each server for itself: those that do not lead never look along the log.
+    lookForMonths().catch(meet);
     if (!store.leads() || performance.now() - lookedMs < EVERY_MS) return;
     lookedMs = performance.now();
     void look();
   }, FIRST_MS).unref();
   return {
     troubles: () => storeTroubles.filter((trouble) => found.has(trouble)),
-    met: (error) => {
-      // What the framework says of a request is about its sender's connection, and a file is never away.
-      if ((error as { statusCode?: unknown }).statusCode !== undefined) return null;
-      const said = troubleOf(error);
-      const trouble = said === 'away' && store.dialect === 'sqlite' ? null : said;
-      if (trouble) tell(trouble, (error as Error).message);
-      return trouble;
-    },
+    met: meet,
     wrote: () => {
       for (const trouble of passing) found.delete(trouble);
     },
@@ -110,6 +147,7 @@ export function watchStore({ store, onTrouble }: HealthParts): StoreHealth {
       found.delete('away');
     },
     look,
+    lookForMonths,
     stop: async () => {
       isStopped = true;
       clearInterval(due);

@@ -26,6 +26,7 @@ import { createSeenBook } from './seen.ts';
 import type { ServerSettings } from './settings.ts';
 import { createSignatureWalk } from './signatures.ts';
 import { newEpoch } from './stores/migrate.ts';
+import { MonthAway } from './stores/month-store.ts';
 import { openStore } from './stores/open.ts';
 import { settlePlant } from './stores/plant-name.ts';
 import { lockFolder } from './stores/sqlite/lock.ts';
@@ -89,6 +90,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   const certificate = settings.https ? await openCertificate(settings) : null;
   const { store, putBack } = await openServed(settings, fault);
   closers.push(store.close);
+  faults.push(...(await lookForMonths(settings, store)));
   const unsigned = await store.quarantineSignatures(nowMs()).catch((error: unknown) => {
     faults.push(error);
     return [];
@@ -152,15 +154,24 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   return { url, port, store, context, app, trust, warnings, takeCertificate, over, stop };
 }
 
+/** What is wrong with the files of months whose texts left the store; each is told, and all else is served. Throws `CannotStart` where nobody said where they lie. */
+async function lookForMonths({ months = null }: ServerSettings, store: Store): Promise<readonly Error[]> {
+  const faults = await store.monthFaults().catch((error: Error) => [error]);
+  const [first] = faults;
+  if (months === null && first instanceof MonthAway) throw new CannotStart(first.message);
+  return faults;
+}
+
 /** Opens the store to serve it; `putBack`: its log got another name, as it is not the one of before, or nobody knows whether it is. */
 async function openServed(
-  { folder, database, clock, onMigrated, steps }: ServerSettings,
+  { folder, database, months = null, clock, onMigrated, steps }: ServerSettings,
   onFault: (error: Error) => void,
 ): Promise<{ readonly store: Store; readonly putBack: PutBack | null }> {
   const told: { putBack: PutBack | null } = { putBack: null };
   const store = await openStore({
     folder,
     database,
+    months,
     nowMs: clock.nowMs,
     onFault,
     role: 'server',
@@ -292,9 +303,9 @@ function openOwnChain({ app, clock }: ServerSettings, store: Store, key: ServerK
 }
 
 function openDesk(settings: ServerSettings, store: Store, onFault: (error: Error) => void): TraceDesk {
-  const { traceProgram: program, folder, database, clock } = settings;
+  const { traceProgram: program, folder, database, months = null, clock } = settings;
   if (program === undefined) return createLocalDesk({ store, nowMs: clock.nowMs, onFault });
-  return createRemoteDesk({ program, folder, database, store, onFault });
+  return createRemoteDesk({ program, place: { folder, database, months }, store, onFault });
 }
 
 /** For this computer alone, whatever the server itself listens on. Returns the closing. */

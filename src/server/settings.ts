@@ -14,6 +14,8 @@ export interface ServerClock {
 export interface ServerSettings {
   readonly folder: string;
   readonly database: string | null;
+  /** The folder where the files of months lie whose texts left the store; absent or null where none is named. */
+  readonly months?: string | null;
   /** Name or address under which tablets reach this computer. */
   readonly host: string;
   /** The address to listen on; absent, this computer alone where `host` is its own inner one, and every address otherwise. */

@@ -209,11 +209,11 @@ describe('reelward serve', () => {
     [['--wrong'], "Unknown option '--wrong'"],
     [
       ['dance'],
-      'expected nothing or check, plants FOLDER, begin FILE, rename NAME, enrol, tablets, revoke TABLET, keys, head [SIZE], aside [FILE], backup FILE, month FOLDER or restore FILE, found dance',
+      'expected nothing or check, plants FOLDER, begin FILE, rename NAME, enrol, tablets, revoke TABLET, keys, head [SIZE], aside [FILE], backup FILE, month FOLDER, month-out MONTH, month-in MONTH or restore FILE, found dance',
     ],
     [
       ['revoke'],
-      'expected nothing or check, plants FOLDER, begin FILE, rename NAME, enrol, tablets, revoke TABLET, keys, head [SIZE], aside [FILE], backup FILE, month FOLDER or restore FILE, found revoke',
+      'expected nothing or check, plants FOLDER, begin FILE, rename NAME, enrol, tablets, revoke TABLET, keys, head [SIZE], aside [FILE], backup FILE, month FOLDER, month-out MONTH, month-in MONTH or restore FILE, found revoke',
     ],
     [['restore', '/nowhere.sqlite'], '/nowhere.sqlite: no such file'],
     [['restore', 'package.json'], 'package.json: not a backup of this program (file is not a database)'],

@@ -8,6 +8,7 @@ import { CannotStart } from '../../server/listen.ts';
 import { type RunningServer, startServer } from '../../server/main.ts';
 import type { ServerSettings } from '../../server/settings.ts';
 import { type Migrated, StoreRefused } from '../../server/stores/migrate.ts';
+import { isTextFault } from '../../server/stores/month-store.ts';
 import { within } from '../../server/within.ts';
 import { type Command, type CommandIo, NotUnderstood, parseCall, readJson } from '../command.ts';
 import { startLinked } from '../linked.ts';
@@ -22,7 +23,8 @@ reelward serve check
 reelward serve plants FOLDER
 reelward serve begin FILE
 reelward serve rename NAME
-reelward serve enrol | tablets | revoke TABLET | keys | head [SIZE] | aside [FILE] | backup FILE | month FOLDER | restore FILE [--replace]
+reelward serve enrol | tablets | revoke TABLET | keys | head [SIZE] | aside [FILE] | backup FILE | restore FILE [--replace]
+reelward serve month FOLDER | month-out MONTH | month-in MONTH
 
 Serves the app and keeps the log of all tablets. Tablets go on without it and sync when it is back.
 
@@ -46,6 +48,7 @@ Serves the app and keeps the log of all tablets. Tablets go on without it and sy
   --plant NAME     what the plant is called; the first name stays with the store, and settings
                    that name another plant are refused (default what the store says, or
                    "Plant")
+  --months FOLDER  where the files lie that the texts of old months were moved to (month-out)
   --links FILE     also start a station link with this configuration, as a process of its
                    own that is started again should it end; see reelward link --help
   --log LEVEL      debug, info, warn, error or silent (default warn): one JSON object
@@ -109,6 +112,13 @@ Serves the app and keeps the log of all tablets. Tablets go on without it and sy
                    keys and what proves them against the log's signed head; reads it back and
                    holds it against the store, which keeps them too. reelward log verify and
                    reelward trace read such files
+  month-out MONTH  lets the texts of entries that came in during a month (2026-03) leave the
+                   store for that month's file in the folder of --months, which is brought to
+                   the disk and held against the store and the log's tree first. What proves
+                   them stays, as do texts that the server itself needs. Every server of the
+                   plant must be stopped, and needs --months from then on: it reads the texts
+                   there for whoever asks, each held against its hash
+  month-in MONTH   puts them back into the store; the servers must be stopped
   restore FILE     puts a backup into an empty store, of either kind; the server must be
                    stopped. --replace: over what is there, after copying that away;
                    tablets that were shut out there stay shut out
@@ -145,6 +155,7 @@ export const command: Command = {
       const refused =
         error instanceof CannotStart ||
         error instanceof StoreRefused ||
+        isTextFault(error) ||
         error instanceof CertificateRefused ||
         error instanceof LinkRefused;
       if (refused) throw new NotUnderstood(error.message);

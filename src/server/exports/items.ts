@@ -41,7 +41,7 @@ export async function* readItems(
   const exporter = createExporter(filter);
   let last: Entry | null = null;
   for (;;) {
-    const rows = await store.orderedPage(last, ENTRIES_AT_ONCE, untilPos);
+    const rows = await store.orderedPage(last, ENTRIES_AT_ONCE, untilPos, afterPos);
     if (rows.length === 0) break;
     const items: ExportItem[] = [];
     for (const row of rows) {

@@ -10,6 +10,7 @@ import { wireHeader } from '../../../shared/wire/version.ts';
 import type { ServerContext } from '../context.ts';
 import { storeWords } from '../health.ts';
 import { readStateSize, stateTold } from '../state-room.ts';
+import { MonthAway } from '../stores/month-store.ts';
 import type { StoreTrouble } from '../stores/trouble.ts';
 import { within } from '../within.ts';
 import { addBodyParsers } from './body.ts';
@@ -67,6 +68,7 @@ const troubleCodes: Readonly<Record<StoreTrouble, WireCode>> = {
   damaged: 'server-fault',
   'text-changed': 'server-fault',
   'log-broken': 'server-fault',
+  'month-away': 'server-fault',
 };
 
 /** A client that sends its header or body slower than this is cut off. */
@@ -85,7 +87,9 @@ export async function createApp(context: ServerContext, tls: TlsFiles | null): P
     toRefused(error) ?? new Refused('server-fault', 'the server could not do this; its log says why');
   app.setErrorHandler((error, request, reply) => {
     const trouble = error instanceof Refused ? null : context.health.met(error);
-    const refused = trouble ? new Refused(troubleCodes[trouble], storeWords[trouble]) : refuse(error);
+    // Which month it is the error says; where the server looks for its file is for the log below alone.
+    const words = error instanceof MonthAway ? error.told() : trouble && storeWords[trouble];
+    const refused = trouble ? new Refused(troubleCodes[trouble], words ?? '') : refuse(error);
     if (refused.code === 'server-fault') request.log.error({ err: error }, 'fault');
     context.metrics.refusals.inc({ code: refused.code });
     events.refused(request, refused.code);

@@ -69,6 +69,9 @@ export async function exportBytes(
   context: ExportContext,
   stretch?: LogStretch,
 ): Promise<AsyncGenerator<Uint8Array>> {
+  // Said before the first byte: a download that breaks off says nothing.
+  const [away] = stretch ? [] : await context.store.monthFaults();
+  if (away) throw away;
   // A log with a hole has no head, and is given all the same.
   const tree = await context.store.tree();
   const names = new Map<string, string>();

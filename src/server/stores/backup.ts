@@ -21,16 +21,22 @@ export interface Backup {
   readonly entries: number;
   /** Older backups that were taken away. */
   readonly removed: readonly string[];
+  /** What kept texts that left for months' files from being read, each cause once. Where there is any, nobody knows whether those texts are left anywhere: it counts as no backup. */
+  readonly away: readonly string[];
 }
 
 /**
  * Writes a backup to `place`, a new file or a folder that is there, and reads it back. `keep`: how many backups stay in the folder, the
- * newest; null for all. Throws `StoreRefused` where nothing was written, and where what was written is not a whole log; then none is taken away.
+ * newest; null for all. Throws `StoreRefused` where nothing was written, and where what was written is not a whole log; then none is taken away, as where `away` is not empty.
  */
 export async function makeBackup(
   store: Store,
   place: string,
-  { keep, nowMs }: { readonly keep: number | null; readonly nowMs: number },
+  {
+    keep,
+    nowMs,
+    months,
+  }: { readonly keep: number | null; readonly nowMs: number; readonly months: string | null },
 ): Promise<Backup> {
   const isFolder = statSync(place, { throwIfNoEntry: false })?.isDirectory() ?? false;
   if (keep !== null && !isFolder)
@@ -46,24 +52,34 @@ export async function makeBackup(
         : (error as Error).message;
     throw new StoreRefused(`backup: ${why}`);
   }
-  const { entries, faults } = await readBack(file);
+  const { entries, faults, away } = await readBack(file, months);
   if (faults.length > 0) {
     throw new StoreRefused(
       `backup: ${file} was written but is no whole log (${faults.join('; ')}); look after the store before you trust it`,
     );
   }
+  if (away.length > 0) return { file, entries, away, removed: [] };
   await store.writeMeta(backupMade, String(nowMs));
-  return { file, entries, removed: keep === null ? [] : thin(place, keep) };
+  return { file, entries, away, removed: keep === null ? [] : thin(place, keep) };
 }
 
 async function readBack(
   file: string,
-): Promise<{ readonly entries: number; readonly faults: readonly string[] }> {
-  const copy = openCopy(file);
+  months: string | null,
+): Promise<{
+  readonly entries: number;
+  readonly faults: readonly string[];
+  readonly away: readonly string[];
+}> {
+  const copy = openCopy(file, months);
   const faults: string[] = [];
+  const away = new Set<string>();
   try {
-    const entries = await readThrough(copy, (_, where) => faults.push(where));
-    return { entries, faults: [...faults.slice(0, 3), ...(await copy.quickCheck())] };
+    const entries = await readThrough(copy, (fault, where) => {
+      if (fault === 'month-away') away.add(where);
+      else faults.push(where);
+    });
+    return { entries, away: [...away], faults: [...faults.slice(0, 3), ...(await copy.quickCheck())] };
   } finally {
     await copy.close();
   }

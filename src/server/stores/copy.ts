@@ -3,7 +3,15 @@
 
 import { existsSync, renameSync, rmSync } from 'node:fs';
 import { Kysely, SqliteDialect, type Transaction } from 'kysely';
-import { migrate, newEpoch, StoreRefused, schemaVersion, tableNames, versionRows } from './migrate.ts';
+import {
+  migrate,
+  neededRow,
+  newEpoch,
+  StoreRefused,
+  schemaVersion,
+  tableNames,
+  versionRows,
+} from './migrate.ts';
 import type { Present } from './present.ts';
 import { openDatabase } from './sqlite/open.ts';
 import {
@@ -35,6 +43,7 @@ const keys = {
   brought: ['tablet', 'epoch', 'seq', 'hash'],
   snapshots: ['fold'],
   pictures: ['sha256'],
+  month_files: ['month'],
 } as const satisfies Record<(typeof backupTables)[number], readonly string[]>;
 
 /** Copies a whole PostgreSQL store, as of one moment, to a new SQLite file; the file appears under its name only when whole. */
@@ -102,7 +111,8 @@ export async function fillFrom(file: string, target: Kysely<Tables>, present: Pr
       await tx.deleteFrom('meta').where('key', 'in', [treeEdgeName, timelineName]).execute();
       await carryOver(tx, present);
       // The backup may be of an older schema; the tables that it was put into are this program's.
-      for (const { key, value } of [{ key: 'server_epoch', value: newEpoch() }, ...versionRows(steps)]) {
+      const versions = versionRows(steps, await neededRow(tx));
+      for (const { key, value } of [{ key: 'server_epoch', value: newEpoch() }, ...versions]) {
         await tx
           .insertInto('meta')
           .values({ key, value })

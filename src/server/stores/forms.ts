@@ -4,6 +4,7 @@
 
 import type { Kysely } from 'kysely';
 import { signatureForm } from '../../../shared/log/entry.ts';
+import type { MonthTexts } from './month-texts.ts';
 import { wholeBody } from './packed.ts';
 import type { Tables } from './tables.ts';
 
@@ -11,8 +12,12 @@ const ROWS_AT_ONCE = 5_000;
 /** Name of the kept place: the position up to which every signature's form was looked at. */
 const PLACE = 'signature_forms_to';
 
-/** Quarantines them; ids of their entries. What comes in later is checked as it comes, so each place is looked at once. */
-export async function quarantineSignatures(db: Kysely<Tables>, nowMs: number): Promise<readonly string[]> {
+/** Quarantines them; ids of their entries. Throws where the text of one lies in a file that cannot be read; those before it are done. What comes in later is checked as it comes, so each place is looked at once. */
+export async function quarantineSignatures(
+  db: Kysely<Tables>,
+  texts: Pick<MonthTexts, 'fill'>,
+  nowMs: number,
+): Promise<readonly string[]> {
   const place = await db.selectFrom('meta').select('value').where('key', '=', PLACE).executeTakeFirst();
   let pos = Number(place?.value ?? 0);
   const ids: string[] = [];
@@ -28,7 +33,7 @@ export async function quarantineSignatures(db: Kysely<Tables>, nowMs: number): P
     if (!last) return ids;
     for (const row of rows) {
       if (row.sig === null || signatureForm.test(row.sig)) continue;
-      await quarantine(db, row.pos, nowMs);
+      await quarantine(db, texts, { pos: row.pos, nowMs });
       ids.push(`${row.tablet}/${row.epoch}/${row.seq}`);
     }
     pos = last.pos;
@@ -36,9 +41,16 @@ export async function quarantineSignatures(db: Kysely<Tables>, nowMs: number): P
   }
 }
 
-async function quarantine(db: Kysely<Tables>, pos: number, nowMs: number): Promise<void> {
+async function quarantine(
+  db: Kysely<Tables>,
+  texts: Pick<MonthTexts, 'fill'>,
+  { pos, nowMs }: { readonly pos: number; readonly nowMs: number },
+): Promise<void> {
+  // Before the transaction: an embedded store has one connection, and where a text lies is asked over it. No row changes meanwhile.
+  const rows = await texts.fill(await db.selectFrom('entries').selectAll().where('pos', '=', pos).execute());
+  const [row] = rows;
+  if (!row) return;
   await db.transaction().execute(async (tx) => {
-    const row = await tx.selectFrom('entries').selectAll().where('pos', '=', pos).executeTakeFirstOrThrow();
     const { tablet, epoch, seq, hash, sig, via } = row;
     await tx
       .insertInto('aside')

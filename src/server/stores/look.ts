@@ -4,11 +4,13 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Kysely } from 'kysely';
 import { neededBy, refuseOtherSchema, schemaVersion } from './migrate.ts';
+import { readMonths } from './month-queries.ts';
+import type { LeftMonth } from './month-store.ts';
 import type { StoreChoice } from './open.ts';
 import { readPlantName } from './present.ts';
 import { fileBytes, logFile, lookInside } from './sqlite/open.ts';
 import { neededOf } from './step.ts';
-import { type Dialect, steps, type Tables } from './tables.ts';
+import { type Dialect, monthsSchema, steps, type Tables } from './tables.ts';
 
 /** What was found. */
 export interface StoreLook {
@@ -22,6 +24,8 @@ export interface StoreLook {
   readonly entries: number;
   /** When its newest entry came in, ms since 1970; null where there is none. */
   readonly newestMs: number | null;
+  /** Months whose texts left for files. */
+  readonly months: readonly LeftMonth[];
   /** Size on the disk, bytes. */
   readonly bytes: number;
 }
@@ -67,6 +71,7 @@ async function look(db: Kysely<Tables>, dialect: Dialect): Promise<StoreLook | n
     plant,
     entries: row?.pos ?? 0,
     newestMs: row?.received_ms ?? null,
+    months: schema < monthsSchema || schema > steps.length ? [] : await readMonths(db),
     bytes: 0,
   };
 }

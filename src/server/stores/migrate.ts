@@ -90,9 +90,10 @@ async function takeSteps(db: Kysely<Tables>, { dialect, wanted, options }: Takin
     await db.transaction().execute(async (tx) => {
       if (from > 0) await makeWay(tx, missing, way);
       for (const step of missing) await step(tx, dialect);
+      const needed = await neededRow(tx);
       await tx
         .insertInto('meta')
-        .values(versionRows(wanted))
+        .values(versionRows(wanted, needed))
         .onConflict((conflict) =>
           conflict.column('key').doUpdateSet((eb) => ({ value: eb.ref('excluded.value') })),
         )
@@ -115,11 +116,14 @@ const busy = new Set(['55P03', '40P01']);
 const busyWords =
   'the store has to be brought forward, and something long works with it, as a backup or an export does: nothing was changed; start again when that is done';
 
-/** The rows of `meta` that say what a store has taken and what it needs of a program. */
-export function versionRows(taken: readonly Step[]): { readonly key: string; readonly value: string }[] {
+/** The rows of `meta` that say what a store has taken and what it needs of a program: no less than it needed before, as what it holds may need more than its steps. */
+export function versionRows(
+  taken: readonly Step[],
+  before: number | null,
+): { readonly key: string; readonly value: string }[] {
   return [
     { key: 'schema', value: String(taken.length) },
-    { key: neededName, value: String(neededOf(taken)) },
+    { key: neededName, value: String(Math.max(neededOf(taken), before ?? 0)) },
   ];
 }
 
@@ -143,8 +147,13 @@ async function makeWay(
 
 /** The schema that a program has to know at least to serve this store; Infinity where none but the newest may. */
 export async function neededBy(db: Pick<Kysely<Tables>, 'selectFrom'>): Promise<number> {
+  return (await neededRow(db)) ?? Number.POSITIVE_INFINITY;
+}
+
+/** The same as it is written down; null where it is not. */
+export async function neededRow(db: Pick<Kysely<Tables>, 'selectFrom'>): Promise<number | null> {
   const row = await db.selectFrom('meta').select('value').where('key', '=', neededName).executeTakeFirst();
-  return row ? Number(row.value) : Number.POSITIVE_INFINITY;
+  return row ? Number(row.value) : null;
 }
 
 /** How many steps a database has taken; 0 for an empty one. */

@@ -11,6 +11,8 @@ export interface StoreChoice {
   readonly folder: string;
   /** A PostgreSQL address, or null for the embedded store in the folder. */
   readonly database: string | null;
+  /** The folder where the files of months lie whose texts left the store; absent or null where nobody said. */
+  readonly months?: string | null;
   readonly nowMs: () => number;
   readonly onFault?: (error: Error) => void;
   /** What a process that stays does: servers must be alone with others of their kind, as no backup may be put in under one. A data folder has its own lock. Absent for an act. */
@@ -28,7 +30,8 @@ export interface StoreChoice {
 /** Opens the store that the settings name. */
 export async function openStore(choice: StoreChoice): Promise<Store> {
   const { folder, database, nowMs, onFault, onMigrated, onPutBack, role, isAlone, steps } = choice;
-  const told = { ...(onMigrated ? { onMigrated } : {}), ...(steps ? { steps } : {}) };
+  const { months = null } = choice;
+  const told = { months, ...(onMigrated ? { onMigrated } : {}), ...(steps ? { steps } : {}) };
   // A server has its folder's lock before it opens.
   if (database === null)
     return openSqlite({ folder, nowMs, isAlone: isAlone === true || role === 'server', ...told });

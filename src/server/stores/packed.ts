@@ -1,6 +1,7 @@
 // An entry's text as its row keeps it: without what stands in the row's other columns, so that a log grows by half as much.
 // Method: four lines, for no JSON text holds a line end: the time where it is not the column's, the hash before, the person, the payload.
 // What would not come back as it was, to the last character, is kept whole; so are rows of before, and a whole text begins with `{`.
+// Of a text that left for a month's file its place there is kept, which is neither: it has no line end.
 // Refused: to compress it, which costs each reading more than it saves, and leaves nothing that a person could read in the database.
 
 import type { Checked } from './store.ts';
@@ -11,7 +12,7 @@ export const packedColumns = ['tablet', 'epoch', 'seq', 'kind', 'hlc_ms', 'hlc_n
 /** What a whole text is made of. */
 export type PackedRow = Pick<EntriesTable, (typeof packedColumns)[number]>;
 
-/** Longer texts gain nothing by it, and are looked for by their length; UTF-16 units. */
+/** Longer texts gain nothing by it, never leave for a month's file, and are looked for by their length; UTF-16 units. */
 export const packedMost = 2_000;
 
 /** What stands in an entry's text and in no other column of its row. */
@@ -39,11 +40,17 @@ export function joinPieces(
   return `${OPENING}${at}${start}${payload}${PREV}${prev}${tail(seq, tablet)}${who}}`;
 }
 
+/** What of an entry its kept text is made of. */
+export type Packable = Pick<
+  Checked,
+  'body' | 'tablet' | 'epoch' | 'seq' | 'kind' | 'hlc' | 'atMs' | 'pieces'
+>;
+
 /**
  * The text as it is kept. Each piece that is left out is compared where it stands, in order and without a gap, so that what is kept comes
  * back as it was: to put it together again for the comparison cost half of all this. A text that was made of its pieces need not be looked through.
  */
-export function packedBody(entry: Checked): string {
+export function packedBody(entry: Packable): string {
   const { pieces } = entry;
   if (pieces) return keptOf(pieces, isoOf(entry.atMs));
   const { body, tablet, epoch, seq, kind, hlc, atMs } = entry;
@@ -94,6 +101,25 @@ export function wholeBody(row: PackedRow): string {
   return `${OPENING}${at}${head(row)}${body.slice(whoEnd + 1)}${PREV}${prev}${tail(row.seq, row.tablet)}${who}}`;
 }
 
+/** What stands in place of a text that left: which piece of its month's file, and which line of that, from 0. */
+export function placeInFile({ piece, line }: { readonly piece: number; readonly line: number }): string {
+  return `@${piece} ${line}`;
+}
+
+/** The place; null where the text is here. */
+export function readPlaceInFile(body: string): { readonly piece: number; readonly line: number } | null {
+  const [, piece, line] = PLACE.exec(body) ?? [];
+  return piece === undefined ? null : { piece: Number(piece), line: Number(line) };
+}
+
+/** The row with what its other columns say in place of a text that left, for whoever wants no text. */
+export function withoutText<R extends PackedRow>(row: R): R {
+  if (readPlaceInFile(row.body) === null) return row;
+  const nothing = `\n${'A'.repeat(43)}\nnull\n{}`;
+  return { ...row, body: nothing };
+}
+
+const PLACE = /^@(\d+) (\d+)$/;
 const OPENING = '{"at":"';
 const PREV = ',"prev":"';
 const HASH = /^[0-9a-f]{64}$/;

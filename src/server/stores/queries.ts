@@ -8,10 +8,13 @@ import type { OrderKey } from '../../../shared/log/order.ts';
 import { appendBatches, type Batch, firstRoot, type InsertEntries, readHead } from './append.ts';
 import { quarantineSignatures } from './forms.ts';
 import { newEpoch } from './migrate.ts';
-import { type PackedRow, packedColumns, wholeBody } from './packed.ts';
+import { type MonthParts, monthQueries, monthTexts } from './month-queries.ts';
+import type { MonthTexts } from './month-texts.ts';
+import { type PackedRow, packedColumns, wholeBody, withoutText } from './packed.ts';
 import { peopleQueries } from './people-queries.ts';
 import { pictureQueries } from './picture-queries.ts';
 import { pushQueries } from './push-table.ts';
+import { sealQueries } from './seal-queries.ts';
 import { rateQueries } from './shared-counts.ts';
 import { snapshotQueries } from './snapshot-queries.ts';
 import type { ChainEnd, LogHead, Signal, Store, StoredEntry } from './store.ts';
@@ -27,7 +30,7 @@ import { traceQueries } from './trace-queries.ts';
 import { edgeAt, rangeHashes, readEdge, stateOf } from './tree.ts';
 
 /** What a database's own folder adds. */
-export interface StoreParts {
+export interface StoreParts extends MonthParts {
   readonly dialect: Dialect;
   /** Runs `work` in a durable transaction that no other append overlaps, in this process or another. */
   readonly appendTransaction: <T>(work: (tx: Transaction<Tables>) => Promise<T>) => Promise<T>;
@@ -55,7 +58,9 @@ export function entryJson(row: {
   return `${row.body.slice(0, -1)},"hash":${JSON.stringify(row.hash)},"sig":${JSON.stringify(row.sig)}}`;
 }
 
-function toStored(row: PackedRow & Pick<EntriesTable, 'pos' | 'root' | 'hash' | 'sig'>): StoredEntry {
+type FoundRow = PackedRow & Pick<EntriesTable, 'pos' | 'root' | 'hash' | 'sig'>;
+
+function toStored(row: FoundRow): StoredEntry {
   const { pos, root, at_ms: atMs, hash, sig } = row;
   return { pos, root, atMs, text: entryJson({ body: wholeBody(row), hash, sig }) };
 }
@@ -72,14 +77,16 @@ function readable<O>(
 
 /** Joins the common queries and a database's own parts to a store. */
 export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
+  const texts = monthTexts(db, parts.months);
   return {
     dialect: parts.dialect,
     ...metaQueries(db),
     ...chainQueries(db, parts),
     ...entryQueries(db),
-    ...pageQueries(db),
-    ...sealQueries(db),
-    ...quarantineQueries(db),
+    ...pageQueries(db, texts),
+    ...sealQueries(db, texts),
+    ...quarantineQueries(db, texts),
+    ...monthQueries(db, parts, texts),
     ...snapshotQueries(db),
     ...pictureQueries(db),
     ...tabletQueries(db),
@@ -268,13 +275,15 @@ function entryQueries(db: Kysely<Tables>): Pick<Store, 'hashOf' | 'placed'> {
 /** The log's entries, a page at a time. */
 function pageQueries(
   db: Kysely<Tables>,
+  texts: MonthTexts,
 ): Pick<Store, 'page' | 'orderedPage' | 'longPage' | 'ofKinds' | 'firstOf' | 'firstSince'> {
+  const toAll = async (rows: readonly FoundRow[]) => (await texts.fill(rows)).map(toStored);
   return {
     page: async (pos, limit) => {
       const query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '>', pos);
-      return (await query.orderBy('pos').limit(limit).execute()).map(toStored);
+      return toAll(await query.orderBy('pos').limit(limit).execute());
     },
-    orderedPage: async (after, limit, untilPos) => {
+    orderedPage: async (after, limit, untilPos, textsAfter = 0) => {
       const { hlc, tablet, epoch, seq } = after ?? beforeAll;
       // With a sign the position is no way in: by it SQLite would sort all that is left of the log for each page.
       const query = readable(db.selectFrom('entries').select(entryColumns))
@@ -292,12 +301,13 @@ function pageQueries(
         .orderBy('tablet')
         .orderBy('epoch')
         .orderBy('seq');
-      return (await ordered.limit(limit).execute()).map(toStored);
+      const rows = await ordered.limit(limit).execute();
+      return toAll(rows.map((row) => (row.pos <= textsAfter ? withoutText(row) : row)));
     },
     longPage: async (pos, limit, longerThan) => {
       const query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '>', pos);
       const long = query.where(sql<boolean>`length(body) > ${longerThan}`);
-      return (await long.orderBy('pos').limit(limit).execute()).map(toStored);
+      return toAll(await long.orderBy('pos').limit(limit).execute());
     },
     firstOf: async ({ tablet, epoch }) => {
       const row = await readable(db.selectFrom('entries').select(entryColumns))
@@ -305,7 +315,7 @@ function pageQueries(
         .where('epoch', '=', epoch)
         .where('seq', '=', 1)
         .executeTakeFirst();
-      return row ? toStored(row) : null;
+      return row ? ((await toAll([row]))[0] ?? null) : null;
     },
     firstSince: async (ms) => {
       const row = await db
@@ -323,47 +333,26 @@ function pageQueries(
         .where('pos', '>', afterPos)
         .orderBy('pos')
         .execute();
-      return rows.map(toStored);
-    },
-  };
-}
-
-/** Entries with their seals, for whoever checks these. */
-function sealQueries(db: Kysely<Tables>): Pick<Store, 'signedPage' | 'sealedPage'> {
-  return {
-    signedPage: (pos, limit) =>
-      db
-        .selectFrom('entries')
-        .select(['pos', 'tablet', 'epoch', 'seq', 'hash', 'sig'])
-        .where('pos', '>', pos)
-        .orderBy('pos')
-        .limit(limit)
-        .execute(),
-    sealedPage: async (pos, limit) => {
-      const rows = await db
-        .selectFrom('entries')
-        .select(entryColumns)
-        .where('pos', '>', pos)
-        .orderBy('pos')
-        .limit(limit)
-        .execute();
-      return rows.map((row) => ({ ...row, body: wholeBody(row) }));
+      return toAll(rows);
     },
   };
 }
 
 /** What is kept and not read. */
-function quarantineQueries(db: Kysely<Tables>): Pick<Store, 'quarantined' | 'quarantineSignatures'> {
+function quarantineQueries(
+  db: Kysely<Tables>,
+  texts: MonthTexts,
+): Pick<Store, 'quarantined' | 'quarantineSignatures'> {
   return {
     quarantined: async () => {
       const rows = await db.selectFrom('aside').selectAll().orderBy('received_ms').orderBy('id').execute();
       const unread = await db
         .selectFrom('entries')
-        .select([...packedColumns, 'hash', 'received_ms', 'via', 'sig'])
+        .select([...packedColumns, 'pos', 'hash', 'received_ms', 'via', 'sig'])
         .where((eb) => eb.or([eb('ahead_ms', '>', aheadLimitMs), eb('hlc_n', '>', clockCountMost)]))
         .orderBy('pos')
         .execute();
-      const ahead = unread.map((row) => ({
+      const ahead = (await texts.fill(unread)).map((row) => ({
         id: `${row.tablet}/${row.epoch}/${row.seq}`,
         hash: row.hash,
         fault: 'clock-ahead',
@@ -378,6 +367,6 @@ function quarantineQueries(db: Kysely<Tables>): Pick<Store, 'quarantined' | 'qua
         text: entryJson({ body, sig, hash: row.hash }),
       }));
     },
-    quarantineSignatures: (nowMs) => quarantineSignatures(db, nowMs),
+    quarantineSignatures: (nowMs) => quarantineSignatures(db, texts, nowMs),
   };
 }

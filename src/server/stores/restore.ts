@@ -89,7 +89,7 @@ async function refuseOther(file: string, plant: string | null): Promise<void> {
 /** A store in the folder that a newer program brought forward, read as it is: the way back to this program leads over it. */
 async function openNewer({ folder, database }: RestoreOptions): Promise<Store | null> {
   const found = database === null ? await lookAtStore({ folder, database }) : null;
-  return found !== null && found.schema > found.known ? openCopy(join(folder, logFile)) : null;
+  return found !== null && found.schema > found.known ? openCopy(join(folder, logFile), null) : null;
 }
 
 function removeDatabase(file: string): void {

@@ -8,6 +8,7 @@ import type { LeafRange } from '../../../shared/log/tree.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import type { Cursor } from '../../../shared/wire/cursor.ts';
 import type { Brought, ChainMark, Head } from '../../../shared/wire/messages.ts';
+import type { MonthStore, TextFault } from './month-store.ts';
 import type { Joined } from './packed.ts';
 import type { PictureStore } from './picture-store.ts';
 import type { Present } from './present.ts';
@@ -74,7 +75,7 @@ export type SignedEntry = Pick<Checked, 'tablet' | 'epoch' | 'seq' | 'hash' | 's
   readonly pos: number;
 };
 
-/** A row of the log with its seals. */
+/** A row of the log with its seals; in place of a text in a month's file that cannot be read now, why. */
 export interface SealedRow {
   readonly pos: number;
   readonly tablet: string;
@@ -82,7 +83,7 @@ export interface SealedRow {
   readonly seq: number;
   readonly hash: string;
   readonly root: string;
-  readonly body: string;
+  readonly body: string | TextFault;
 }
 
 export interface Tablet {
@@ -163,10 +164,7 @@ export interface TryLimits {
   readonly forgetMs: number;
 }
 
-export interface Tries {
-  readonly wrong: number;
-  readonly lockedUntilMs: number;
-}
+export type Tries = { readonly wrong: number; readonly lockedUntilMs: number };
 
 export interface Snapshot {
   readonly fold: string;
@@ -250,7 +248,7 @@ export type Signal =
 /** Where a chain ends in the log. */
 export type ChainEnd = Pick<Checked, 'seq' | 'hash' | 'hlc'>;
 
-export interface Store extends PushStore, PictureStore {
+export interface Store extends PushStore, PictureStore, MonthStore {
   readonly dialect: 'sqlite' | 'postgres';
   /** Random at creation, another one after a backup was put back. */
   readonly serverEpoch: () => Promise<string>;
@@ -287,11 +285,12 @@ export interface Store extends PushStore, PictureStore {
   readonly sealedPage: (pos: number, limit: number) => Promise<readonly SealedRow[]>;
   /** What the database itself finds wrong with its file, in its words; empty where nothing is, or where it has no such check. */
   readonly quickCheck: () => Promise<readonly string[]>;
-  /** Entries up to position `untilPos` in folding order, after a place in it; null for its start. */
+  /** Entries up to position `untilPos` in folding order, after a place in it; null for its start. Of one up to `textsAfter` (0) whose text left the store none is read. */
   readonly orderedPage: (
     after: OrderKey | null,
     limit: number,
     untilPos: number,
+    textsAfter?: number,
   ) => Promise<readonly StoredEntry[]>;
   /** Entries after `pos` whose hashed text is longer than this many characters, by position. */
   readonly longPage: (pos: number, limit: number, longerThan: number) => Promise<readonly StoredEntry[]>;

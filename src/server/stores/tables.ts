@@ -2,6 +2,7 @@
 
 import { type ColumnType, type Kysely, sql } from 'kysely';
 import { columnTypes, type Dialect } from './column-types.ts';
+import { type MonthFilesTable, monthTables } from './month-table.ts';
 import { type PicturesTable, pictureTables } from './picture-tables.ts';
 import { type PushTable, pushTable, type ToldTable } from './push-table.ts';
 import { type RatesTable, rateTables } from './shared-counts.ts';
@@ -112,6 +113,7 @@ export interface Tables {
     bytes: ColumnType<Uint8Array, Uint8Array, Uint8Array>;
   };
   pictures: PicturesTable;
+  month_files: MonthFilesTable;
   push_subscriptions: PushTable;
   push_told: ToldTable;
   rates: RatesTable;
@@ -149,6 +151,7 @@ export const backupTables = [
   'brought',
   'snapshots',
   'pictures',
+  'month_files',
 ] as const;
 
 /** What is good for minutes, or with this server's key alone: no backup carries it, and nothing of it is left after a restore. */
@@ -197,7 +200,11 @@ export const steps: readonly Step[] = [
   wallScreens,
   addition(pushTable),
   addition(rateTables),
+  addition(monthTables),
 ];
+
+/** The schema that a program has to know at least once texts have left for files. */
+export const monthsSchema = 11;
 
 async function firstTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> {
   const { whole, binary, text } = columnTypes(dialect);

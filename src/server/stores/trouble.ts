@@ -8,6 +8,7 @@ export const storeTroubles = [
   'damaged',
   'text-changed',
   'log-broken',
+  'month-away',
   'restored',
   'lost',
   'outgrown',
@@ -21,6 +22,8 @@ const meanings: readonly (readonly [RegExp, StoreTrouble])[] = [
   [/^(SQLITE_CORRUPT\w*|SQLITE_NOTADB|XX001|XX002)$/, 'damaged'],
   [/^REELWARD_RESTORED$/, 'restored'],
   [/^REELWARD_LOST$/, 'lost'],
+  [/^REELWARD_MONTH_AWAY$/, 'month-away'],
+  [/^REELWARD_PLACE_CHANGED$/, 'text-changed'],
   [/^REELWARD_OUTGROWN$/, 'outgrown'],
   [/^(ECONNREFUSED|ECONNRESET|ETIMEDOUT|EHOSTUNREACH|ENETUNREACH|EPIPE|57P0[123]|08\w{3})$/, 'away'],
 ];

@@ -1,8 +1,9 @@
 // The trace process: opens the store beside the server, keeps the index, answers. Ends with the server.
 
-import { openStore } from '../stores/open.ts';
+import { openStore, type StoreChoice } from '../stores/open.ts';
 import type { Signal, Store } from '../stores/store.ts';
 import { createLocalDesk, type TraceDesk } from './desk.ts';
+import { tellFault } from './faults.ts';
 import type { FromChild, ToChild } from './protocol.ts';
 
 /** Serves the process that started this one; resolves never, since the process ends when that one does. */
@@ -11,11 +12,11 @@ export async function keepTraceAsChild(): Promise<never> {
     // The server may be gone already: then so is this process in a moment.
     if (process.connected) process.send?.(message, () => undefined);
   };
-  const onFault = (error: Error) => tell({ id: null, fault: error.message });
+  const onFault = (error: Error) => tell({ id: null, fault: tellFault(error) });
   const listeners = new Set<(signal: Signal) => void>();
   let desk: Promise<TraceDesk> | null = null;
-  const open = async (folder: string, database: string | null): Promise<TraceDesk> => {
-    const store = await openStore({ folder, database, nowMs: Date.now, onFault, role: 'trace' });
+  const open = async (place: Pick<StoreChoice, 'folder' | 'database' | 'months'>): Promise<TraceDesk> => {
+    const store = await openStore({ ...place, nowMs: Date.now, onFault, role: 'trace' });
     return createLocalDesk({ store: hearing(store, listeners), nowMs: Date.now, onFault });
   };
   const answer = async (message: Exclude<ToChild, { say: 'open' } | { say: 'appended' }>) => {
@@ -28,7 +29,8 @@ export async function keepTraceAsChild(): Promise<never> {
   };
   process.on('message', (message: ToChild) => {
     if (message.say === 'open') {
-      desk = open(message.folder, message.database);
+      const { folder, database, months } = message;
+      desk = open({ folder, database, months });
       // Without a store this process is of no use: the server starts another.
       desk.catch((error: Error) => {
         onFault(error);
@@ -38,7 +40,7 @@ export async function keepTraceAsChild(): Promise<never> {
     else
       answer(message).then(
         (value) => tell({ id: message.id, answer: value }),
-        (error: Error) => tell({ id: message.id, fault: error.message }),
+        (error: Error) => tell({ id: message.id, fault: tellFault(error) }),
       );
   });
   // Stopped by the server's end alone: a signal to the whole group must not take it away before that.

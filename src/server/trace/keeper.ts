@@ -12,6 +12,7 @@ import { compareEntries } from '../../../shared/log/order.ts';
 import { copyTrace, takeSettled } from '../../../shared/trace/parts.ts';
 import { emptyTrace, type TraceIndex, traceEntry } from '../../../shared/trace/stretches.ts';
 import { createPaced } from '../paced.ts';
+import { isTextFault, type TextFault } from '../stores/month-store.ts';
 import type { Store } from '../stores/store.ts';
 import { asWritten, changedRows, placeText, putRows, readPlaceText, type TracePlace, toRow } from './fold.ts';
 
@@ -39,7 +40,7 @@ export interface TraceTip {
 }
 
 export interface TraceKeeper {
-  /** The index up to the log's end where the keeper has caught up with it, else as far as it is. */
+  /** The index up to the log's end where the keeper has caught up with it, else as far as it is. Throws where it cannot be made, as texts it is made of cannot be read. */
   readonly tip: () => Promise<TraceTip>;
   /** Resolves when the index has caught up with the log. */
   readonly caughtUp: () => Promise<void>;
@@ -67,6 +68,8 @@ interface Held {
   tip: TraceIndex;
   tipPlace: TracePlace;
   isLoaded: boolean;
+  /** What kept the index from being made, and after how many entries of it; null once it went on past that. */
+  unread: { readonly fault: TextFault; readonly count: number } | null;
   readonly store: Store;
   readonly nowMs: () => number;
   readonly isStopped: () => boolean;
@@ -83,6 +86,7 @@ export function createTraceKeeper({ store, nowMs, onFault }: KeeperParts): Trace
     tip: emptyTrace(),
     tipPlace: start,
     isLoaded: false,
+    unread: null,
     store,
     nowMs,
     isStopped: () => paced.isStopped(),
@@ -109,6 +113,11 @@ export function createTraceKeeper({ store, nowMs, onFault }: KeeperParts): Trace
   return {
     caughtUp,
     tip: async () => {
+      if (held.unread) {
+        // No answer is made of nothing; that the file is back nobody says but it.
+        paced.ask();
+        throw held.unread.fault;
+      }
       const { pos } = await store.head();
       // A little behind is caught up with here; more than that is said.
       if (held.isLoaded && pos - held.tipPlace.count <= TIP_AT_MOST) await caughtUp();
@@ -129,6 +138,7 @@ async function keepUp(held: Held): Promise<void> {
     if (!held.store.leads()) await follow(held);
     else while (!held.isStopped() && (await isSettlingDue(held)) && (await settle(held))) await turn();
     await foldTip(held);
+    held.unread = null;
   } catch (error) {
     held.isLoaded = false;
     throw error;
@@ -174,7 +184,7 @@ function tipAnew(held: Held): void {
 
 async function foldTip(held: Held): Promise<void> {
   while (!held.isStopped()) {
-    const entries = await readOrdered(held.store, held.tipPlace);
+    const entries = await readOrdered(held, held.tipPlace);
     for (const entry of entries) traceEntry(held.tip, entry);
     held.tipPlace = after(held.tipPlace, entries);
     if (entries.length < AT_ONCE) return;
@@ -182,8 +192,16 @@ async function foldTip(held: Held): Promise<void> {
   }
 }
 
-async function readOrdered(store: Store, { position, untilPos }: TracePlace): Promise<readonly Entry[]> {
-  const rows = await store.orderedPage(position, AT_ONCE, untilPos);
+async function readOrdered(
+  held: Held,
+  { position, untilPos, count }: TracePlace,
+  most = AT_ONCE,
+): Promise<readonly Entry[]> {
+  const rows = await held.store.orderedPage(position, most, untilPos).catch((error: unknown) => {
+    if (isTextFault(error)) held.unread = { fault: error, count };
+    throw error;
+  });
+  if (held.unread && count + rows.length > held.unread.count) held.unread = null;
   return rows.map((row) => JSON.parse(row.text) as Entry); // the store holds checked entries only
 }
 
@@ -218,12 +236,12 @@ async function lookAt(held: Held): Promise<boolean> {
 
 /** Folds what is old enough and commits it; false where nothing was. */
 async function settle(held: Held): Promise<boolean> {
-  const { settled, store } = held;
+  const { settled } = held;
   const olderThan = held.nowMs() - SETTLE_MS;
   const from = held.place;
   while (!held.isStopped() && held.place.count - from.count < COMMIT_EVERY) {
     const waiting = held.place.untilPos - held.place.count;
-    const entries = await readOrdered(store, held.place);
+    const entries = await readOrdered(held, held.place);
     const due = entries.filter((entry, at) => waiting - at > TIP_AT_MOST || entry.hlc.ms < olderThan);
     for (const entry of due) traceEntry(settled, entry);
     held.place = after(held.place, due);
@@ -269,7 +287,7 @@ async function foldTo(held: Held, to: TracePlace): Promise<boolean> {
   const { position } = to;
   if (position === null || to.count < held.place.count) return false;
   while (!held.isStopped() && held.place.count < to.count) {
-    const entries = await readOrdered(held.store, held.place);
+    const entries = await readOrdered(held, held.place);
     const some = entries.filter((entry) => compareEntries(entry, position) <= 0);
     for (const entry of some) traceEntry(held.settled, entry);
     held.place = after(held.place, some);
@@ -280,12 +298,12 @@ async function foldTo(held: Held, to: TracePlace): Promise<boolean> {
   return held.place.count === to.count && last !== null && compareEntries(last, position) === 0;
 }
 
-async function isSettlingDue({ store, place, nowMs }: Held): Promise<boolean> {
+async function isSettlingDue(held: Held): Promise<boolean> {
+  const { place, nowMs } = held;
   const waiting = place.untilPos - place.count;
   if (waiting > 2 * TIP_AT_MOST) return true;
   if (waiting < SETTLE_EVERY) return false;
-  const [first] = await store.orderedPage(place.position, 1, place.untilPos);
-  const entry = first && (JSON.parse(first.text) as Entry);
+  const [entry] = await readOrdered(held, place, 1);
   return entry !== undefined && entry.hlc.ms < nowMs() - SETTLE_MS - SETTLE_MS / 4;
 }
 

@@ -3,12 +3,18 @@
 
 import type { TraceQuestion } from '../../../shared/trace/question.ts';
 import type { PanelAnswer, TraceAnswer } from './answer.ts';
+import type { FaultTold } from './faults.ts';
 
 /** First argument of a process that keeps the trace. */
 export const traceRole = 'trace-process';
 
 export type ToChild =
-  | { readonly say: 'open'; readonly folder: string; readonly database: string | null }
+  | {
+      readonly say: 'open';
+      readonly folder: string;
+      readonly database: string | null;
+      readonly months: string | null;
+    }
   | { readonly say: 'appended' }
   | { readonly say: 'places'; readonly id: number; readonly question: TraceQuestion }
   | { readonly say: 'panel'; readonly id: number; readonly panel: string; readonly run: string | null }
@@ -16,5 +22,5 @@ export type ToChild =
 
 export type FromChild =
   | { readonly id: number; readonly answer: TraceAnswer | PanelAnswer | null }
-  | { readonly id: number; readonly fault: string }
-  | { readonly id: null; readonly fault: string };
+  | { readonly id: number; readonly fault: FaultTold }
+  | { readonly id: null; readonly fault: FaultTold };

@@ -1,9 +1,11 @@
 // The server's side of the trace process: starts it, tells it of appends, asks it, and starts another where it ends.
 
 import { type ChildProcess, fork } from 'node:child_process';
+import type { StoreChoice } from '../stores/open.ts';
 import type { Store } from '../stores/store.ts';
 import type { PanelAnswer, TraceAnswer } from './answer.ts';
 import type { TraceDesk } from './desk.ts';
+import { hearFault } from './faults.ts';
 import { type FromChild, type ToChild, traceRole } from './protocol.ts';
 
 /** Least time between two words of appends, ms. */
@@ -14,8 +16,8 @@ const AGAIN_MS = 5_000;
 export interface RemoteParts {
   /** The program that plays the role, e.g. the command line's own file. */
   readonly program: string;
-  readonly folder: string;
-  readonly database: string | null;
+  /** Where the store is. */
+  readonly place: Pick<StoreChoice, 'folder' | 'database'> & { readonly months: string | null };
   readonly store: Pick<Store, 'watch'>;
   readonly onFault: (error: Error) => void;
 }
@@ -29,7 +31,7 @@ interface Waiting {
 }
 
 /** Starts the process. */
-export function createRemoteDesk({ program, folder, database, store, onFault }: RemoteParts): TraceDesk {
+export function createRemoteDesk({ program, place, store, onFault }: RemoteParts): TraceDesk {
   const waiting = new Map<number, Waiting>();
   let child: ChildProcess | null = null;
   let isStopped = false;
@@ -38,10 +40,10 @@ export function createRemoteDesk({ program, folder, database, store, onFault }: 
   let again: NodeJS.Timeout | null = null;
 
   const hear = (message: FromChild) => {
-    if (message.id === null) return onFault(new Error(`trace: ${message.fault}`));
+    if (message.id === null) return onFault(hearFault(message.fault));
     const one = waiting.get(message.id);
     waiting.delete(message.id);
-    if ('fault' in message) one?.reject(new Error(`trace: ${message.fault}`));
+    if ('fault' in message) one?.reject(hearFault(message.fault));
     else one?.resolve(message.answer);
   };
 
@@ -63,7 +65,7 @@ export function createRemoteDesk({ program, folder, database, store, onFault }: 
       again = setTimeout(start, AGAIN_MS);
       again.unref();
     });
-    say({ say: 'open', folder, database });
+    say({ say: 'open', ...place });
   };
 
   const say = (message: ToChild) => {

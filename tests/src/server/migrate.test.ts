@@ -10,7 +10,7 @@ import { openPostgres } from '../../../src/server/stores/postgres/open.ts';
 import { restoreInto } from '../../../src/server/stores/restore.ts';
 import { openSqlite } from '../../../src/server/stores/sqlite/open.ts';
 import type { Step } from '../../../src/server/stores/step.ts';
-import { serverKeyName, steps } from '../../../src/server/stores/tables.ts';
+import { monthsSchema, serverKeyName, steps } from '../../../src/server/stores/tables.ts';
 import { newFolder, startPostgres, type TestPostgres } from '../../contract/databases.ts';
 import { makeChain, startMs, toChecked } from '../../contract/entries.ts';
 
@@ -71,6 +71,15 @@ describe.each(['sqlite', 'postgres'] as const)('`migrate()` on %s', (dialect) =>
       value: String(steps.length),
     });
     copy.close();
+  });
+
+  it('has months in files from the schema on that says so, and not before', async () => {
+    const before = await open(steps.slice(0, monthsSchema - 1));
+    await expect(before.monthsLeft()).rejects.toThrow('month_files');
+    await before.close();
+    const from = await open(steps.slice(0, monthsSchema));
+    expect(await from.monthsLeft()).toEqual([]);
+    await from.close();
   });
 
   it.each(steps.map((_, at) => at).slice(1))('brings a store of %i steps forward', async (count) => {

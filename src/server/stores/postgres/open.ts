@@ -6,7 +6,7 @@ import { Kysely, PostgresDialect, sql, type Transaction } from 'kysely';
 import pg from 'pg';
 import { type InsertEntries, rowOf } from '../append.ts';
 import { copyAll } from '../copy.ts';
-import { type Migrated, migrate, newBackupFile, schemaVersion } from '../migrate.ts';
+import { type Migrated, migrate, newBackupFile, StoreRefused, schemaVersion } from '../migrate.ts';
 import { createStore } from '../queries.ts';
 import type { Step } from '../step.ts';
 import type { Store } from '../store.ts';
@@ -29,6 +29,8 @@ export interface PostgresOptions {
   readonly steps?: readonly Step[];
   /** What a process that stays does here: no backup can be put in while a server runs. Absent for an act. */
   readonly role?: Role;
+  /** Where the files of months lie whose texts left. */
+  readonly months?: string | null;
   /** The caller has made sure that no server runs on the database. */
   readonly isAlone?: boolean;
   /** Told of what goes wrong in the background. */
@@ -97,7 +99,16 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
   );
   const store = createStore(db, {
     dialect: 'postgres',
+    months: options.months ?? null,
     appendTransaction: kept.appendTransaction,
+    aloneTransaction: (work) =>
+      db.transaction().execute(async (tx) => {
+        if (await takeAlone(tx)) return work(tx);
+        throw new StoreRefused('--database: a server runs on this database; stop every one that does first');
+      }),
+    shrink: async () => {
+      await sql`vacuum (full) entries`.execute(db);
+    },
     insertEntries,
     saw: kept.saw,
     claimNonce: async (nonce, _nowMs, untilMs) => {

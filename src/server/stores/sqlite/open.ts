@@ -2,11 +2,11 @@
 // `synchronous=NORMAL` was refused: with it an acknowledged entry may be gone after a power cut.
 
 import { chmodSync, closeSync, existsSync, mkdirSync, openSync, rmSync, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { Kysely, SqliteDialect, sql, type Transaction } from 'kysely';
 import { rowOf } from '../append.ts';
-import { type Migrated, migrate, newBackupFile } from '../migrate.ts';
+import { type Migrated, migrate, newBackupFile, StoreRefused } from '../migrate.ts';
 import { createStore } from '../queries.ts';
 import type { Step } from '../step.ts';
 import type { Signal, Store } from '../store.ts';
@@ -32,6 +32,8 @@ export interface SqliteOptions {
   readonly onMigrated?: (migrated: Migrated) => void;
   /** The caller has the folder's lock already. */
   readonly isAlone?: boolean;
+  /** Where the files of months lie whose texts left. */
+  readonly months?: string | null;
 }
 
 /** Opens the store, bringing its schema forward. */
@@ -63,13 +65,14 @@ export async function openSqlite(options: SqliteOptions): Promise<Store> {
   } finally {
     for (const unlock of unlocks) unlock();
   }
-  return createSqliteStore(raw, db);
+  return createSqliteStore(raw, db, options.months ?? null);
 }
 
-/** Opens a backup, or a copy, as the store that it is. */
-export function openCopy(file: string): Store {
+/** Opens a backup, or a copy, as the store that it is. `months`: where the files of months lie whose texts left, null where nobody said. */
+export function openCopy(file: string, months: string | null): Store {
   const raw = openDatabase(file);
-  return createSqliteStore(raw, new Kysely<Tables>({ dialect: new SqliteDialect({ database: raw }) }));
+  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: raw }) });
+  return createSqliteStore(raw, db, months);
 }
 
 /** Opens one file with the settings that make a commit durable. */
@@ -144,28 +147,51 @@ function makePrivate(file: string): void {
   chmodSync(file, 0o600);
 }
 
-function createSqliteStore(raw: Database.Database, db: Kysely<Tables>): Store {
+/** Runs `work` in a transaction on the one connection. */
+function immediately<T>(
+  raw: Database.Database,
+  db: Kysely<Tables>,
+  work: (tx: Transaction<Tables>) => Promise<T>,
+): Promise<T> {
+  return db.connection().execute(async (connection) => {
+    // Immediate: takes the write lock before reading the chains' ends, so that two processes cannot both extend one.
+    await sql`begin immediate`.execute(connection);
+    try {
+      // The connection is inside a transaction now; Kysely's type says so only for those that it began itself.
+      const result = await work(connection as unknown as Transaction<Tables>);
+      await sql`commit`.execute(connection);
+      return result;
+    } catch (error) {
+      // On a full disk SQLite has rolled back by itself: a second time fails, and would hide the cause.
+      if (raw.inTransaction) await sql`rollback`.execute(connection);
+      throw error;
+    }
+  });
+}
+
+function createSqliteStore(raw: Database.Database, db: Kysely<Tables>, months: string | null): Store {
   const listeners = new Set<(signal: Signal) => void>();
   const nonces = createNonces();
   const marks = entryColumns.map(() => '?').join(', ');
   const insert = raw.prepare(`insert into entries (${entryColumns.join(', ')}) values (${marks})`);
   return createStore(db, {
     dialect: 'sqlite',
-    appendTransaction: (work) =>
-      db.connection().execute(async (connection) => {
-        // Immediate: takes the write lock before reading the chains' ends, so that two processes cannot both extend one.
-        await sql`begin immediate`.execute(connection);
-        try {
-          // The connection is inside a transaction now; Kysely's type says so only for those that it began itself.
-          const result = await work(connection as unknown as Transaction<Tables>);
-          await sql`commit`.execute(connection);
-          return result;
-        } catch (error) {
-          // On a full disk SQLite has rolled back by itself: a second time fails, and would hide the cause.
-          if (raw.inTransaction) await sql`rollback`.execute(connection);
-          throw error;
-        }
-      }),
+    months,
+    appendTransaction: (work) => immediately(raw, db, work),
+    aloneTransaction: async (work) => {
+      const folder = dirname(raw.name);
+      const unlock = lockFolder(folder);
+      if (!unlock) throw new StoreRefused(`${folder}: a server runs on this data folder; stop it first`);
+      try {
+        return await immediately(raw, db, work);
+      } finally {
+        unlock();
+      }
+    },
+    shrink: async () => {
+      raw.exec('vacuum');
+      raw.pragma('wal_checkpoint(TRUNCATE)');
+    },
     // A prepared statement: the rows of a page as one built query cost twice as much to write down as to run.
     insertEntries: async (_, placed, receivedMs) => {
       for (const one of placed) insert.run(...rowOf(one, receivedMs));
