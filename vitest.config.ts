@@ -9,8 +9,11 @@ if (at) process.env['REELWARD_AHEAD_MS'] ??= String(aheadOf(at, new Date()));
 // By itself vitest leaves one core free, which on a machine of two is half of it.
 const inNode = Math.max(2, availableParallelism() - 1);
 
+// A browser with its page and its server keeps one core busy; more than four need more memory than many computers have.
+const inBrowser = Math.min(4, Math.max(2, availableParallelism()));
+
 /**
- * Five projects: `core` and `unit` in Node; `e2e` in a real browser, two files at a time, each with a server and a browser of its own; `after` for
+ * Five projects: `core` and `unit` in Node; `e2e` in a real browser, a file a core, each with a server and a browser of its own; `after` for
  * what can only be said once those have all been run; `pictures` takes the README's, where it is asked to.
  */
 export default defineConfig({
@@ -51,7 +54,7 @@ export default defineConfig({
           setupFiles: ['tests/e2e/support/ahead.mjs'],
           globalSetup: ['tests/e2e/support/look-script.ts'],
           sequence: { groupOrder: 1 },
-          maxWorkers: 2,
+          maxWorkers: inBrowser,
           maxConcurrency: 2,
           expect: { poll: { timeout: 30_000, interval: 50 } },
           testTimeout: 180_000,
