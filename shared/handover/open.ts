@@ -233,9 +233,9 @@ function livesOn(
   return tapes.flatMap((tape): HandedItem[] => {
     const part = moistureOfSlot(floor, wantedOn(floor, tape.setup, slot));
     const life = reelLife(floor, tape.reel, { line, part, openedMs: tape.atMs, nowMs });
-    if (life === null || life.expiresMs === null || life.expiresMs > untilMs) return [];
+    if (life === null || life.endsByMs === null || life.endsByMs > untilMs) return [];
     const { reel, part: named, entry } = tape;
-    const dueMs = Math.max(0, life.expiresMs);
+    const dueMs = Math.max(0, life.endsByMs);
     return [{ ...blank, what: 'floor-life', of: entry, slot, reel, part: named, dueMs }];
   });
 }

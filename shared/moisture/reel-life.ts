@@ -32,6 +32,8 @@ export interface ReelLife extends FloorLife {
   readonly package: PackageFacts;
   /** True for level 6 while nobody entered the time on its label. */
   readonly wantsLabelTime: boolean;
+  /** When it ends, or when it was over at the latest where nobody knows when it was; null while the clock stands still or has no limit. */
+  readonly endsByMs: number | null;
 }
 
 /** The plant's own values of the moisture standard; null where it entered none. */
@@ -197,9 +199,13 @@ export function reelLife(state: FloorState, reel: string | null, more: LifeAsked
     ],
   });
   if (!answer.ok) return null;
+  const { leftSeconds, expiresMs: endMs } = answer.value;
+  // Where it was until then nobody knows; what has ended since a bake is known as of any other.
+  const isEndLost = isLost && endMs !== null && endMs <= firstMs;
   return {
     ...answer.value,
-    expiresMs: isLost && answer.value.leftSeconds === 0 ? null : answer.value.expiresMs,
+    expiresMs: isEndLost ? null : endMs,
+    endsByMs: isEndLost ? Math.min(firstMs, nowMs) : (endMs ?? (leftSeconds === 0 ? nowMs : null)),
     level,
     isOpened: isLost || periods.length > 0 || more.openedMs !== undefined,
     package: facts,

@@ -13,6 +13,7 @@ export interface LifeEnd {
   /** The entry that put it on the slot. */
   readonly entry: string;
   readonly isOver: boolean;
+  /** Of one that was used up long ago: when it was over at the latest. */
   readonly endsMs: number;
   /** When the reel would be used up, or the run over. */
   readonly lastsMs: number;
@@ -27,12 +28,12 @@ export function lifeEnds(floor: FloorState, outlook: Outlook): readonly LifeEnd[
       const part = moistureOfSlot(floor, wanted);
       return loaded.tapes.flatMap((tape, at) => {
         const life = reelLife(floor, tape.reel, { line: outlook.line, part, openedMs: tape.atMs, nowMs });
-        if (life === null || life.expiresMs === null) return [];
+        if (life === null || life.endsByMs === null) return [];
         const isOver = life.leftSeconds === 0;
         // Tapes joined before the last one end earlier than the slot does.
-        if (!isOver && (at < loaded.tapes.length - 1 || life.expiresMs >= lastsMs)) return [];
+        if (!isOver && (at < loaded.tapes.length - 1 || life.endsByMs >= lastsMs)) return [];
         const { reel, lot, part: named, entry } = tape;
-        return [{ slot, reel, lot, part: named, entry, isOver, endsMs: life.expiresMs, lastsMs }];
+        return [{ slot, reel, lot, part: named, entry, isOver, endsMs: life.endsByMs, lastsMs }];
       });
     })
     .sort((a, b) => a.endsMs - b.endsMs);

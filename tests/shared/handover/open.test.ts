@@ -18,6 +18,7 @@ import {
   unloaded,
   verified,
 } from '../floor/story.ts';
+import { comeBack } from '../verdict/gone-story.ts';
 
 const HOUR_S = 3600;
 const blankItem = { slot: null, reel: null, part: null, sinceMs: null, dueMs: null, count: null, why: null };
@@ -232,6 +233,20 @@ describe('openNow()', () => {
     expect(only(story, 25 * HOUR_S).what).toBe('floor-life');
     story.tell('reel.unloaded', unloaded('M1-F-010'), { at: 26 * HOUR_S });
     expect(isOpen(story, item, 26 * HOUR_S)).toBe(false);
+  });
+
+  test('lists a floor life of a reel that was used up long ago: over since it was put on, or when it ends since its bake', () => {
+    const putOnS = (40 * 24 + 30) * HOUR_S;
+    const lifeAt = (story: Story, atS: number) =>
+      open(story.floor(), atS).items.filter(({ what }) => what === 'floor-life');
+    const unbaked = comeBack({ isBaked: false });
+    const known = { slot: 'M1-F-001', reel: 'K1' };
+    expect(lifeAt(unbaked, putOnS + HOUR_S)).toMatchObject([{ ...known, dueMs: startMs + putOnS * 1000 }]);
+    const baked = comeBack({ isBaked: true });
+    expect(lifeAt(baked, putOnS + HOUR_S)).toEqual([]);
+    const dueMs = startMs + (putOnS + 168 * HOUR_S) * 1000;
+    for (const hours of [167, 169])
+      expect(lifeAt(baked, putOnS + hours * HOUR_S)).toMatchObject([{ ...known, dueMs }]);
   });
 
   test('cuts a list that is too long at its end, and counts what it left out', () => {

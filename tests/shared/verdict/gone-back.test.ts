@@ -186,6 +186,8 @@ describe('a reel that was used up long ago', () => {
       reelLife(story.floor(), reel, { line: 'L1', part, nowMs: startMs + at * 1000 });
     expect(lifeAt(days(32), 'K9')).toMatchObject({ leftSeconds: 168 * 3600, isOpened: false });
     expect(lifeAt(days(32), 'K1')).toMatchObject({ leftSeconds: 0, expiresMs: null, isOpened: true });
+    // Over since now at the latest; once it is told of, since then.
+    expect(lifeAt(days(32), 'K1')?.endsByMs).toBe(startMs + days(32) * 1000);
     const facts = { ...label, msl: '3', via: 'typed', reel: 'K1', humidity: null } as const;
     const airOf = (at: number, air: 'bake' | 'floor') => {
       const from = new Date(startMs + at * 1000).toISOString();
@@ -194,6 +196,10 @@ describe('a reel that was used up long ago', () => {
     airOf(days(33), 'bake');
     airOf(days(60), 'floor');
     expect(lifeAt(days(60), 'K1')?.leftSeconds).toBe(168 * 3600);
+    // From then on it ends as any other does.
+    const endMs = startMs + days(67) * 1000;
+    expect(lifeAt(days(61), 'K1')).toMatchObject({ expiresMs: endMs, endsByMs: endMs });
+    expect(lifeAt(days(68), 'K1')).toMatchObject({ leftSeconds: 0, expiresMs: endMs, endsByMs: endMs });
   });
 });
 

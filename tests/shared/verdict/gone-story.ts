@@ -3,6 +3,7 @@
 import fc from 'fast-check';
 import { packageIdOf } from '../../../shared/floor/package-name.ts';
 import { type Entry, entryId } from '../../../shared/log/entry.ts';
+import { payloadExamples } from '../floor/examples.ts';
 import {
   beginStory,
   idOf,
@@ -65,6 +66,26 @@ export function useUp(story: Story, used: readonly string[]): void {
     story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel, lot: `L-${reel}` }));
     story.tell('reel.unloaded', unloaded('M1-F-001', { reel, part: 'R-100', quantity: 0 }));
   }
+}
+
+/** K1, used up and back after forty days, baked or not, and put on a slot 30 hours later, where a run goes on. Its floor life is 168 h (level 3). */
+export function comeBack({ isBaked }: { readonly isBaked: boolean }): Story {
+  const story = beginStory();
+  tellPlant(story);
+  useUp(story, ['K1', 'K2']);
+  story.tell('run.started', started('r1'));
+  const hour = 3600;
+  const back = 40 * 24 * hour;
+  const onSlot = back + 30 * hour;
+  const run = { panelsWanted: 900, panelSeconds: 60 };
+  story.tell('part.described', { ...payloadExamples['part.described'], part: 'R-100', msl: '3', bodyMm: 1 });
+  story.tell('run.started', started('r2', run), { at: back });
+  const from = new Date(startMs + back * 1000).toISOString();
+  const oven = { air: 'bake', celsius: 125, humidity: null, msl: '3', from } as const;
+  if (isBaked) story.tell('reel.aired', { ...label, ...oven, reel: 'K1', via: 'typed' }, { at: back });
+  const facts = { reel: 'K1', quantity: 30_000, run: 'r2' };
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', facts), { at: onSlot });
+  return story;
 }
 
 /** Tells it all. */

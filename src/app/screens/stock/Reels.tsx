@@ -7,7 +7,7 @@ import { isReelKnown, reelOf } from '../../../../shared/floor/gone-reels.ts';
 import { kindListed, kindOfReel } from '../../../../shared/floor/packs.ts';
 import { hasOwnId } from '../../../../shared/floor/reel-id.ts';
 import type { Reel } from '../../../../shared/floor/state.ts';
-import { moistureOfParts, type PartMoistureKnown, reelLife } from '../../../../shared/moisture/reel-life.ts';
+import { moistureOfParts, type PartMoistureKnown } from '../../../../shared/moisture/reel-life.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { AirDialog } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
@@ -26,7 +26,7 @@ import { printWords } from '../../words/print.ts';
 import { stockWords } from '../../words/stock.ts';
 import { formatCount, say } from '../../words/words.ts';
 import { BlockDialog } from './Blocks.tsx';
-import { listSteps, type ReelFilter, reelFilters } from './found-reels.ts';
+import { lifeEndOf, listSteps, type ReelFilter, reelFilters } from './found-reels.ts';
 import { isUsedUp, LeftOfReel, type Listed, whereText } from './listed.tsx';
 import { PutAway, type PutReel } from './PutAway.tsx';
 import { putOf, type ReelAct, ReelDialog } from './ReelDialog.tsx';
@@ -169,8 +169,7 @@ function useFound(query: string, filter: ReelFilter) {
   const minute = useComputed(() => Math.floor(app.nowMs.value / 60_000)).value;
   const nowMs = app.clock.nowMs();
   const endOf = (reel: Reel) =>
-    reelLife(floor, reel.reel, { line: lineOf(reel), part: moist.get(reel.part ?? '') ?? null, nowMs })
-      ?.expiresMs ?? Number.POSITIVE_INFINITY;
+    lifeEndOf(floor, reel, { line: lineOf(reel), part: moist.get(reel.part ?? '') ?? null, nowMs });
   const found = useSlices(
     () => listSteps(floor, { query, filter, most: SHOWN, endOf }),
     [app.tick.value, minute, query, filter],

@@ -7,6 +7,7 @@ import { placeOf } from '../../../../shared/floor/fold-places.ts';
 import { reelOf } from '../../../../shared/floor/gone-reels.ts';
 import { sortByPlaceSteps } from '../../../../shared/floor/place-order.ts';
 import type { FloorState, Reel } from '../../../../shared/floor/state.ts';
+import { type LifeAsked, reelLife } from '../../../../shared/moisture/reel-life.ts';
 
 /** What the list is narrowed to. */
 export const reelFilters = ['all', 'store', 'line', 'opened', 'blocked'] as const;
@@ -95,6 +96,11 @@ export function* findSteps(floor: FloorState, asked: AskedReels): Generator<unde
   const gone = asked.filter !== 'all' || floor.reels.has(name) ? undefined : reelOf(floor, name);
   if (gone) first.add(gone, knownOf(gone).key);
   return { shown: first.list(), count: gone ? count + 1 : count };
+}
+
+/** When an opened reel's floor life ends, or was over at the latest (ms since 1970); infinite where nothing ends. */
+export function lifeEndOf(floor: FloorState, reel: Reel, asked: LifeAsked): number {
+  return reelLife(floor, reel.reel, asked)?.endsByMs ?? Number.POSITIVE_INFINITY;
 }
 
 /** Opened ones looked through for the first that end. */

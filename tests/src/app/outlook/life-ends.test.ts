@@ -4,7 +4,16 @@ import { expect, test } from 'vitest';
 import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
 import { lineOutlook } from '../../../../shared/outlook/line.ts';
 import { lifeEnds } from '../../../../src/app/outlook/life-ends.ts';
-import { beginStory, counted, started, startMs, tellPlant, verified } from '../../../shared/floor/story.ts';
+import {
+  beginStory,
+  counted,
+  type Story,
+  started,
+  startMs,
+  tellPlant,
+  verified,
+} from '../../../shared/floor/story.ts';
+import { comeBack } from '../../../shared/verdict/gone-story.ts';
 
 const hourMs = 3_600_000;
 
@@ -40,6 +49,10 @@ function endsAfter(hours: number, panelsWanted: number) {
     { at: 60 },
   );
   story.tell('panels.counted', counted('run-1', 1), { at: 120 });
+  return endsAt(story, hours);
+}
+
+function endsAt(story: Story, hours: number) {
   const floor = story.floor();
   const nowMs = startMs + hours * hourMs;
   const outlook = lineOutlook(floor, 'L1', { nowMs, calendar: lineCalendar(floor, 'L1', nowMs) });
@@ -61,4 +74,14 @@ test('a run that ends before says nothing', () => {
 
 test('once it is over it is said, whatever the run has left', () => {
   expect(endsAfter(170, 600)).toMatchObject([{ slot: 'M1-F-001', isOver: true }]);
+});
+
+test('one that was used up long ago is over since it was put on; baked before, it ends as any other', () => {
+  const putOn = 40 * 24 + 30;
+  const over = { slot: 'M1-F-001', reel: 'K1', isOver: true };
+  const unbaked = comeBack({ isBaked: false });
+  expect(endsAt(unbaked, putOn + 1)).toMatchObject([{ ...over, endsMs: startMs + putOn * hourMs }]);
+  const baked = comeBack({ isBaked: true });
+  expect(endsAt(baked, putOn + 1)).toMatchObject([]);
+  expect(endsAt(baked, putOn + 169)).toMatchObject([{ ...over, endsMs: startMs + (putOn + 168) * hourMs }]);
 });

@@ -4,8 +4,16 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { forgetReels, GONE_AFTER_MS } from '../../../../../shared/floor/gone-reels.ts';
 import { comparePlaces } from '../../../../../shared/floor/place-order.ts';
-import { findSteps, placeSteps, type ReelFilter } from '../../../../../src/app/screens/stock/found-reels.ts';
-import { beginStory, type Story } from '../../../../shared/floor/story.ts';
+import type { Reel } from '../../../../../shared/floor/state.ts';
+import {
+  findSteps,
+  lifeEndOf,
+  listSteps,
+  placeSteps,
+  type ReelFilter,
+} from '../../../../../src/app/screens/stock/found-reels.ts';
+import { beginStory, type Story, startMs } from '../../../../shared/floor/story.ts';
+import { comeBack } from '../../../../shared/verdict/gone-story.ts';
 import { toTheEnd } from '../../../../to-the-end.ts';
 
 function put(story: Story, reel: string, part: string, place = 'A1'): void {
@@ -124,4 +132,19 @@ test('one that was used up long ago is found by its whole id, among all, and sta
   expect([names('K-1'), names('K-'), names('K-2')]).toEqual([['K-1', 'K-10'], ['K-10'], []]);
   expect([find('K-1').count, find('K-1', 'store').count]).toEqual([2, 1]);
   expect(find('K-1').shown[0]).toMatchObject({ count: 0, gone: true });
+});
+
+test('one whose floor life was over nobody knows when stands before those that last', () => {
+  const story = comeBack({ isBaked: false });
+  const dayMs = 24 * 3_600_000;
+  const nowMs = startMs + 45 * dayMs;
+  const from = new Date(nowMs).toISOString();
+  const air = { air: 'floor', celsius: null, humidity: null, msl: '3', via: 'typed', from } as const;
+  const facts = { part: 'R-100', supplierPart: null, lot: null, dateCode: null, quantity: 90 };
+  story.tell('reel.aired', { ...facts, ...air, reel: 'A1' }, { at: (45 * dayMs) / 1000 });
+  const floor = story.floor();
+  const asked = { line: 'L1', part: { level: '3', bodyMm: 1 }, nowMs } as const;
+  const endOf = (reel: Reel) => lifeEndOf(floor, reel, asked);
+  const { shown } = toTheEnd(listSteps(floor, { query: '', filter: 'opened', most: 10, endOf }));
+  expect(shown.map(({ reel }) => reel)).toEqual(['K1', 'A1']);
 });
