@@ -3,7 +3,7 @@
 
 import { entryId } from '../log/entry.ts';
 import { type Exposure, type ExposurePeriod, isLimited } from './exposure.ts';
-import { reelOf, reelSeen } from './gone-reels.ts';
+import { backInUse, reelOf, reelSeen } from './gone-reels.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import { nameByEntry } from './reel-id.ts';
 import { reelByLabel } from './reel-places.ts';
@@ -69,6 +69,7 @@ function tell(state: FloorState, facts: PayloadOf<'reel.aired'>, told: Told): vo
   const fromMs = Date.parse(facts.from);
   if (Number.isNaN(fromMs)) return;
   if (!state.reels.has(reel)) state.reels.set(reel, reelSeen(state, reelByLabel(facts)));
+  backInUse(state, reel);
   // Nobody can tell what is still to come; a clock that runs ahead is not believed.
   const period = { air, celsius, humidity, fromMs: Math.min(fromMs, told.atMs), entry: told.entry };
   add(state, reel, facts.msl, period);

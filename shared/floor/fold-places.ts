@@ -1,7 +1,7 @@
 // Where a reel lies in the store, as people last said. A reel that goes onto a slot leaves its place; coming off the line it has none
 // until somebody puts it away; and what else is known of a reel alone: its last day, what was measured of it. A list of places that must exist first was refused: a shelf is named by the first reel put there.
 
-import { reelSeen } from './gone-reels.ts';
+import { backInUse, reelSeen } from './gone-reels.ts';
 import type { EntryOf } from './kinds.ts';
 import { reelByLabel } from './reel-places.ts';
 import type { FloorState } from './state.ts';
@@ -22,7 +22,9 @@ export function foldPlaces(
   }
   const { place, reel } = entry.payload;
   const known = reelSeen(state, reelByLabel(entry.payload));
-  if (known.at === null) state.reels.set(reel, { ...known, place });
+  if (known.at !== null) return;
+  backInUse(state, reel);
+  state.reels.set(reel, { ...known, place });
 }
 
 /** True where a reel lies at a place of this name. */

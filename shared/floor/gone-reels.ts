@@ -58,10 +58,10 @@ export function forgetReels(state: FloorState, nowMs: number): void {
   const named = namedElsewhere(state);
   for (const reel of state.usedUp.keys()) {
     const there = state.reels.get(reel);
-    if (!there || !isUsedUp(there)) state.usedUp.delete(reel);
+    if (!there || !isUsedUp(state, there)) state.usedUp.delete(reel);
   }
   for (const reel of state.reels.values()) {
-    if (!isUsedUp(reel)) continue;
+    if (!isUsedUp(state, reel)) continue;
     const sinceMs = state.usedUp.get(reel.reel);
     if (sinceMs === undefined) state.usedUp.set(reel.reel, nowMs);
     else if (nowMs - sinceMs >= GONE_AFTER_MS && !named.has(reel.reel) && blockOn(state, reel) === null)
@@ -69,8 +69,15 @@ export function forgetReels(state: FloorState, nowMs: number): void {
   }
 }
 
-/** One that came off uncounted is reckoned to be empty, and parts may be on it yet. */
-const isUsedUp = ({ at, count, cameOff }: Reel): boolean => at === null && count === 0 && !cameOff;
+/**
+ * One that came off uncounted is reckoned to be empty, and parts may be on it yet. Nor does anybody put away, dry or bake an empty reel: its count is
+ * wrong rather, or nobody has counted it yet.
+ */
+function isUsedUp(state: FloorState, { reel, at, count, cameOff, place }: Reel): boolean {
+  if (at !== null || count !== 0 || cameOff || place !== undefined) return false;
+  const air = state.exposures.get(reel)?.periods.at(-1)?.air;
+  return air !== 'dry' && air !== 'bake';
+}
 
 function forget(state: FloorState, reel: string): void {
   const { reels, usedUp: noted, exposures, expiries, labelTimes, values, packs } = state;

@@ -89,6 +89,53 @@ describe('a reel that was used up', () => {
   });
 });
 
+describe('a reel that hands put away or baked is none that was used up', () => {
+  const baked = { ...label, air: 'bake', celsius: 125, humidity: null, msl: '3', via: 'typed' } as const;
+  const bake = (story: Story, at: number) => {
+    const from = new Date(startMs + at * 1000).toISOString();
+    story.tell('reel.aired', { ...baked, reel: 'K1', from }, { at });
+  };
+
+  test('where it came back, was baked and lies on a shelf uncounted: its bake stays known', () => {
+    const story = longAgo();
+    bake(story, days(32));
+    story.tell('reel.put', { ...put, reel: 'K1' }, { at: days(34) });
+    for (const [run, at] of [
+      ['r3', 35],
+      ['r4', 70],
+    ] as const)
+      story.tell('run.started', started(run), { at: days(at) });
+    expect(story.floor().reels.get('K1')).toMatchObject({ place: 'A', count: 0, gone: true });
+    expect(story.floor().exposures.get('K1')?.periods).toMatchObject([{ air: 'bake' }]);
+  });
+
+  test('where it was baked, and nobody said where it lies', () => {
+    const story = longAgo();
+    bake(story, days(32));
+    story.tell('run.started', started('r3'), { at: days(35) });
+    story.tell('run.started', started('r4'), { at: days(70) });
+    expect(story.floor().exposures.get('K1')?.periods).toMatchObject([{ air: 'bake' }]);
+  });
+
+  test('where it was joined, reckoned to be empty, and put away with what was on it', () => {
+    const story = usedUp();
+    story.tell('reel.put', { ...put, reel: 'K1' });
+    story.tell('run.started', started('r2'), { at: days(31) });
+    story.tell('run.started', started('r3'), { at: days(62) });
+    expect(story.floor().reels.get('K1')).toMatchObject({ lot: 'L-K1', place: 'A' });
+    expect(story.floor().reels.get('K1')?.gone).toBeUndefined();
+  });
+
+  test('and its time counts anew from when somebody had it in hand', () => {
+    const story = usedUp();
+    const from = new Date(startMs + days(29) * 1000).toISOString();
+    const facts = { ...baked, air: 'floor', celsius: null, reel: 'K1', from } as const;
+    story.tell('reel.aired', facts, { at: days(29) });
+    story.tell('run.started', started('r2'), { at: days(31) });
+    expect(story.floor().reels.has('K1')).toBe(true);
+  });
+});
+
 describe('a reel that was used up long ago', () => {
   test('is not poured together with another, and what hands put into another makes that one of its kind', () => {
     const story = longAgo();

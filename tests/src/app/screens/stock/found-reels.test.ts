@@ -12,8 +12,8 @@ import {
   placeSteps,
   type ReelFilter,
 } from '../../../../../src/app/screens/stock/found-reels.ts';
-import { beginStory, type Story, startMs } from '../../../../shared/floor/story.ts';
-import { comeBack } from '../../../../shared/verdict/gone-story.ts';
+import { beginStory, type Story, startMs, tellPlant } from '../../../../shared/floor/story.ts';
+import { comeBack, useUp } from '../../../../shared/verdict/gone-story.ts';
 import { toTheEnd } from '../../../../to-the-end.ts';
 
 function put(story: Story, reel: string, part: string, place = 'A1'): void {
@@ -120,10 +120,9 @@ test('places stand in the same order as on every list that is walked along, long
 
 test('one that was used up long ago is found by its whole id, among all, and stands nowhere else', () => {
   const story = beginStory();
-  put(story, 'K-1', 'P-1');
+  tellPlant(story);
+  useUp(story, ['K-1', 'L-1']);
   put(story, 'K-10', 'P-1');
-  const counted = { line: null, slot: null, reel: 'K-1', part: 'P-1', lot: null, panels: 0 };
-  story.tell('reel.counted', { ...counted, quantity: 0, sd: 0, basis: 'typed' });
   const floor = story.floor();
   for (const nowMs of [0, GONE_AFTER_MS]) forgetReels(floor, nowMs);
   const find = (query: string, filter: ReelFilter = 'all') =>

@@ -21,6 +21,7 @@ import {
   partForm,
 } from '../../../../../../src/app/screens/plant/parts/part-list-model.ts';
 import { beginStory, type Story, tellPlant } from '../../../../../shared/floor/story.ts';
+import { useUp } from '../../../../../shared/verdict/gone-story.ts';
 
 const rowsOf = (text: string) => readPartList(textToRows(text).rows).parts;
 
@@ -224,10 +225,10 @@ test('of a counter’s file only known reels off the line are counted, and each 
 test('a count of a reel that was used up long ago is taken over as of one that the log knows', () => {
   const story = beginStory();
   tellPlant(story);
-  const facts = { part: 'R-100', supplierPart: null, lot: null, dateCode: null, via: 'typed' } as const;
-  story.tell('reel.put', { ...facts, reel: 'K-1', quantity: 0, place: 'A' });
+  useUp(story, ['K-1', 'K-2']);
   const floor = story.floor();
   for (const nowMs of [0, GONE_AFTER_MS]) forgetReels(floor, nowMs);
+  expect(floor.reels.has('K-1')).toBe(false);
   const rows = countedRows(floor, [{ row: 2, reel: 'K-1', count: 40, part: 'R-100', lot: '' }]);
   expect(rows).toMatchObject([{ is: 'counted', before: 0 }]);
   expect(countEntries(floor, rows)).toMatchObject([
