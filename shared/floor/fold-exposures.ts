@@ -68,7 +68,7 @@ function tell(state: FloorState, facts: PayloadOf<'reel.aired'>, told: Told): vo
   const { reel, air, celsius, humidity } = facts;
   const fromMs = Date.parse(facts.from);
   if (Number.isNaN(fromMs)) return;
-  if (!state.reels.has(reel)) state.reels.set(reel, reelSeen(state, reelByLabel(facts)));
+  state.reels.set(reel, reelSeen(state, reelByLabel(facts)));
   backInUse(state, reel);
   // Nobody can tell what is still to come; a clock that runs ahead is not believed.
   const period = { air, celsius, humidity, fromMs: Math.min(fromMs, told.atMs), entry: told.entry };

@@ -3,7 +3,7 @@
 // Method: by a rule of the entries alone, as every tablet, the server and the command line must come to one state: as a run starts, what is seen to be
 // used up is noted, and what was noted long enough ago leaves. A mark stays of it, 36 bits of hashes of its name: a reel that comes back is known as
 // one that was used up, of which lot and floor life are not known, and a lead decides each time that it is to be put on (reason `reel-gone`), since
-// nothing brings its floor life back. The trace keeps its lot (trace/left-floor.ts). What a slot, a cart, a hold, a contradiction, a cut, a join, a
+// nothing brings its floor life back. The trace keeps its lot (trace/whole-reels.ts). What a slot, a cart, a hold, a contradiction, a cut, a join, a
 // block or a take-back may name stays whole. A mark of another reel fits once in some hundred thousand new ones: then a lead is asked without need.
 // Refused: ids as they are, which are of any length; a filter of fixed size, which would fit more and more; to forget reels that are not used up,
 // whose count and floor life nobody could give back; to take a reel that a lead let pass once for one of which all is known.
@@ -41,11 +41,20 @@ export function goneAs(state: Known, ...names: readonly string[]): Pick<Reel, 'g
   return names.some((name) => isLongGone(state, name)) ? { gone: true } : {};
 }
 
-/** A reel as the log has it, else as its label says. Of one that was used up long ago the label still tells what it is, and not what is on it. */
+/**
+ * A reel as the log has it, else as its label says. Of one that was used up long ago the label still tells what it is, where nothing did since it
+ * came back, and not what is on it.
+ */
 export function reelSeen(state: Known, label: Reel): Reel {
   const known = reelOf(state, label.reel);
-  if (!known?.gone || state.reels.has(label.reel)) return known ?? label;
-  return { ...label, count: known.count, sd: known.sd, basis: known.basis, gone: true };
+  if (!known?.gone) return known ?? label;
+  return {
+    ...known,
+    part: known.part ?? label.part,
+    supplierPart: known.supplierPart ?? label.supplierPart,
+    lot: known.lot ?? label.lot,
+    dateCode: known.dateCode ?? label.dateCode,
+  };
 }
 
 /** Takes note that a reel is in use again: as it is used up anew, its time is counted anew. */

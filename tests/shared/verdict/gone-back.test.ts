@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { blockOn } from '../../../shared/floor/blocks.ts';
 import { applyAll } from '../../../shared/floor/fold.ts';
 import { type WhyNotMerged, whyNotMerged } from '../../../shared/floor/fold-store.ts';
 import { isLongGone, reelOf } from '../../../shared/floor/gone-reels.ts';
@@ -190,6 +191,36 @@ describe('a reel that was used up long ago', () => {
     expect([...third.floor().exposures.keys()]).toEqual(['K1']);
     expect(third.floor().reels.get('K1')).toMatchObject({ count: 0, gone: true });
   });
+
+  test.each(['reel.put', 'reel.aired'] as const)(
+    'and was spoken of by its id alone is told by the label that %s reads later, and its count stays',
+    (kind) => {
+      const counted = { line: null, slot: null, reel: 'K1', part: null, lot: null, panels: 0 } as const;
+      const story = longAgo();
+      story.tell('reel.counted', { ...counted, quantity: 40, sd: 0, basis: 'one-by-one' });
+      expect(story.floor().reels.get('K1')).toMatchObject({ part: null, lot: null, count: 40, gone: true });
+      story.tell('material.blocked', {
+        block: 'B1',
+        reel: null,
+        lot: 'L-1',
+        part: null,
+        reason: 'held back',
+      });
+      if (kind === 'reel.put') story.tell(kind, { ...put, reel: 'K1' });
+      else {
+        const from = new Date(startMs + days(31) * 1000).toISOString();
+        const air = { air: 'floor', celsius: null, humidity: null, msl: '3', from } as const;
+        story.tell(kind, { ...label, ...air, reel: 'K1', via: 'typed' });
+      }
+      const floor = story.floor();
+      const reel = floor.reels.get('K1');
+      expect(reel).toMatchObject({ part: 'R-100', lot: 'L-1', count: 40, basis: 'one-by-one', gone: true });
+      expect(reel && blockOn(floor, reel)).toBe('B1');
+      // What is told already stays: another label does not make it another reel.
+      story.tell('reel.put', { ...put, reel: 'K1', part: 'C-200', lot: 'L-2' });
+      expect(story.floor().reels.get('K1')).toMatchObject({ part: 'R-100', lot: 'L-1' });
+    },
+  );
 
   test('that had no id stays one when an entry gives it an id', () => {
     const story = beginStory();
