@@ -6,7 +6,6 @@ import { compareText } from '../log/order.ts';
 import { withWhatMayComeBack } from './come-back.ts';
 import { type CountingEntry, countOf } from './counters.ts';
 import { defineLane } from './fold-lanes.ts';
-import { forgetReels } from './gone-reels.ts';
 import type { EntryOf } from './kinds.ts';
 import { feedersOf } from './lanes.ts';
 import { noSkips, setDown, usageOf } from './remaining.ts';
@@ -64,7 +63,6 @@ function startRun(state: FloorState, entry: EntryOf<'run.started'>): void {
   forgetCodes(state, line);
   endCurrent(state, line, entry.hlc.ms);
   forgetCounts(state, line, entry.hlc.ms);
-  forgetReels(state, entry.hlc.ms);
   const started: Run = {
     run,
     line,

@@ -7,6 +7,7 @@ import { actOf } from './acts.ts';
 import { endsWork, keepWork, workingBefore } from './fold-feeders.ts';
 import { notePasskeyUse } from './fold-passkeys.ts';
 import { asNamed } from './fold-print.ts';
+import { forgetReels } from './gone-reels.ts';
 import { type FloorEntry, readFloorEntry } from './kinds.ts';
 import { foldOf, touchesOf } from './registry.ts';
 import { foldRights, type Trust } from './rights.ts';
@@ -23,11 +24,18 @@ export function applyEntry(state: FloorState, entry: Entry, trust: Trust | null 
   return true;
 }
 
-/** Applies one checked entry. */
-export function applyFloorEntry(state: FloorState, entry: FloorEntry, trust: Trust | null = null): void {
+/** Applies one checked entry. `isWhole`: no reel leaves the state, however long ago it was used up. */
+export function applyFloorEntry(
+  state: FloorState,
+  entry: FloorEntry,
+  trust: Trust | null = null,
+  isWhole = false,
+): void {
   if (trust) foldRights(state, entry, actOf(state, entry), trust);
   if (trust && 'passkey' in entry.payload) notePasskeyUse(state, entry, trust.signedBy(entry));
   const working = endsWork.has(entry.kind) ? workingBefore(state, touchesOf(state, entry).slots) : null;
+  if (!isWhole && entry.kind === 'run.started' && !state.runs.has(entry.payload.run))
+    forgetReels(state, entry.hlc.ms);
   foldOf(entry)(state, asNamed(state, entry));
   if (working) keepWork(state, working);
 }

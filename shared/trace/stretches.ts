@@ -7,7 +7,6 @@
 
 import { newestRun } from '../floor/building.ts';
 import { countOf } from '../floor/counters.ts';
-import { applyFloorEntry } from '../floor/fold.ts';
 import { idSince } from '../floor/fold-print.ts';
 import { type FloorEntry, readFloorEntry } from '../floor/kinds.ts';
 import { linesFeeding, standingAt } from '../floor/lanes.ts';
@@ -117,7 +116,7 @@ export function traceEntry(index: TraceIndex, entry: Entry): void {
   const counted = (coded && countOf(state, coded))?.run;
   const told = known.kind === 'line.defined' || known.kind === 'run.started' ? known.payload.line : null;
   const lanes = told === null ? 0 : lanesOf(state, told);
-  applyWhole(state, { entry: known, reels }, () => applyFloorEntry(state, known));
+  applyWhole(state, known, reels);
   if (told !== null && lanesOf(state, told) > Math.max(1, lanes)) openToLane(index, told);
   if (known.kind === 'reel.split') takeMaterial(index, known.payload.into);
   else if (known.kind === 'reel.merged') takeMaterial(index, idSince(state, known.payload.reel));

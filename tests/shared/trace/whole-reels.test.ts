@@ -1,8 +1,8 @@
 // What leaves the floor's state stays in the trace.
 
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { tracePlaces } from '../../../shared/trace/ask.ts';
-import { traceLog } from '../../../shared/trace/stretches.ts';
+import { emptyTrace, traceEntry, traceLog } from '../../../shared/trace/stretches.ts';
 import { beginStory, counted, idOf, started, tellPlant, unloaded, verified } from '../floor/story.ts';
 
 const days = (count: number) => count * 24 * 3600;
@@ -38,5 +38,21 @@ describe('a reel that was used up long ago', () => {
     expect(index.state.reels.get('K1')).toMatchObject({ lot: 'LOT-A' });
     expect(index.state.reels.get('K2')).toMatchObject({ lot: 'LOT-B', count: 0 });
     expect([index.state.usedUp.size, index.state.goneReels.size]).toEqual([0, 0]);
+  });
+
+  test('is not even noted as a run starts: a server has years of them', () => {
+    const story = beginStory();
+    tellPlant(story);
+    for (const reel of ['K1', 'K2']) {
+      story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel }));
+      story.tell('reel.unloaded', unloaded('M1-F-001', { reel, part: 'R-100', quantity: 0 }));
+    }
+    story.tell('run.started', started('r1'));
+    expect(story.floor().usedUp.size).toBe(2);
+    const index = emptyTrace();
+    const noted = vi.spyOn(index.state.usedUp, 'set');
+    for (const entry of story.entries) traceEntry(index, entry);
+    expect(index.state.runs.has('r1')).toBe(true);
+    expect(noted).not.toHaveBeenCalled();
   });
 });
