@@ -11,7 +11,7 @@ import {
 } from './conflicts.ts';
 import { moveBack } from './fold-feeders.ts';
 import { freeReels, holdReels } from './reel-places.ts';
-import { comeBack } from './remaining.ts';
+import { comeBack, neverStood } from './remaining.ts';
 import type { FloorState, SlotState } from './state.ts';
 
 /** A correction undoes what the named entry did to a slot, as long as nothing newer stands on it; what still contradicts stays told. */
@@ -39,7 +39,7 @@ function undo(state: FloorState, of: string): SlotState | null {
       holdReels(state, back);
       return back;
     }
-    state.slots.delete(key);
+    neverStood(state, slot);
     return null;
   }
   for (const [key, taken] of state.takenOff) {
