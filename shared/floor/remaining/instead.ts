@@ -29,7 +29,9 @@ export function setDown(asItWas: FloorState, slot: SlotState): SlotState {
   putRight(world, line, before);
   if (isStanding) world.slots.delete(key);
   else world.slots.set(key, alone);
-  const instead = [...group].flatMap((other): readonly Instead[] => {
+  // A slot that the present setup uses otherwise was put right by none of this: what was known of it stands.
+  const others = before.filter((each) => !group.has(each.slot));
+  const inGroup = [...group].flatMap((other): readonly Instead[] => {
     const now = asItWas.slots.get(slotKey(line, other));
     const then = world.slots.get(slotKey(line, other));
     if (other === address || !now || !then) return [];
@@ -41,6 +43,7 @@ export function setDown(asItWas: FloorState, slot: SlotState): SlotState {
     const jointBy = known === undefined || joint === null ? 0 : byAtJoint(known, now);
     return Math.abs(by) < SAME && jointBy === 0 ? [] : [{ slot: other, chain, last, total, by, jointBy }];
   });
+  const instead = [...others, ...inGroup];
   const settled = settleUse(isStanding ? asItWas : world, alone);
   if (instead.length === 0) return settled;
   return isStanding ? { ...settled, without: instead } : { ...settled, instead };

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { placedSinceLedger } from '../../../shared/floor/remaining.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
-import { counted, idOf, type Story, started, unloaded } from './story.ts';
+import { brookSetup, counted, idOf, type Story, started, unloaded, wantedSlot } from './story.ts';
 import { begunInTurn, build, load, turnSlots, used } from './turns-story.ts';
 
 const [one, two, three] = turnSlots;
@@ -17,6 +17,32 @@ function settle(story: Story, keep: string): void {
   const said = { line: 'L1', slot: null, keep, reason: 'looked', by: 'lea' };
   story.tell('conflict.settled', { conflict: conflict?.conflict ?? '', ...said });
 }
+
+/** Two of the slots are used in turn from here on, the other by itself. */
+function changeSetup(story: Story, inTurn: readonly string[]): void {
+  const slots = turnSlots.map((slot) => {
+    const at = inTurn.indexOf(slot);
+    return at < 0 ? wantedSlot(slot, 'C-200') : wantedSlot(slot, 'R-100', { turn: at + 1 });
+  });
+  story.tell('run.ended', { run: 'run-1', line: 'L1', panels: 0, note: '' });
+  story.tell('setup.taken', { ...brookSetup, setup: 'other', slots });
+  story.tell('setup.chosen', { line: 'L1', setup: 'other' });
+  story.tell('run.started', started('run-2', { setup: 'other' }));
+}
+
+test('what was built before the setup changed stays known of a slot that is used in turn with others since', () => {
+  const story = begunInTurn();
+  load(story, one, 'K1', 2000);
+  load(story, two, 'K2', 2000);
+  load(story, three, 'K3', 2000);
+  const off = story.tell('reel.unloaded', unloaded(one, { reel: 'K1' }));
+  build(story, 100);
+  expect(used(story, two)).toBe(200);
+  changeSetup(story, [one, three]);
+  load(story, three, 'K4', 1000, 'splice');
+  takeBack(story, off);
+  expect([used(story, one), used(story, two), used(story, three)]).toEqual([200, 0, 0]);
+});
 
 describe('the other slot has given all that was built meanwhile', () => {
   test('where a load is taken back after a splice', () => {
