@@ -17,7 +17,10 @@ import type { FloorState, SlotState } from './state.ts';
 /** A correction undoes what the named entry did to a slot, as long as nothing newer stands on it; what still contradicts stays told. */
 export function takeBack(state: FloorState, of: string, by: string): void {
   state.holds.delete(of);
-  const told = [...state.conflicts.values()].filter(({ entries }) => entries.includes(of));
+  // A release or a cancelling is not undone by a correction, so what contradicts of them still does.
+  const told = [...state.conflicts.values()].filter(
+    ({ kind, entries }) => kind !== 'released-though-dropped' && entries.includes(of),
+  );
   for (const { conflict } of told) state.conflicts.delete(conflict);
   const restored = moveBack(state, of) === 'no-move' ? undo(state, of) : null;
   if (restored) addTwice(state, restored);

@@ -144,6 +144,18 @@ test("a lead's word stands in every order of arrival, whatever was cancelled or 
   expect(renamed).toBeGreaterThan(50);
 });
 
+test('a correction that names the release or the cancelling undoes nothing, and the contradiction stays', () => {
+  for (const which of ['dropped', 'released'] as const) {
+    const told = both();
+    const before = told.story.floor();
+    told.story.tell('entry.corrected', { of: told[which], line, slot: null, reason: 'wrong' }, { at: 900 });
+    const after = told.story.floor();
+    expect([...after.conflicts]).toEqual([...before.conflicts]);
+    expect(after.conflicts.size).toBe(1);
+    expect(after.changeovers).toEqual(before.changeovers);
+  }
+});
+
 const actArb = fc.record({
   is: fc.constantFrom('drop', 'drop', 'release', 'release', 'begin', 'choose', 'run', 'end', 'measure'),
   tablet: fc.constantFrom('T1', 'T2', 'T3'),
