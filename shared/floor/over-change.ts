@@ -44,12 +44,13 @@ export function forgetAnswers(state: Pick<ChangeState, 'checklists' | 'changeove
   for (const [id, list] of state.checklists)
     if (list.answers.size > 0 && isOver(state, list, nowMs))
       state.checklists.set(id, { ...list, answers: new Map() });
-  // What is not released may yet be cancelled, and what was measured in it does not count then. One that was cancelled is kept whole, as another
-  // tablet may be found to have released it: few are.
-  const released = [...state.changeovers.values()].filter(({ releasedMs }) => releasedMs !== null);
+  // What is not released may yet be cancelled, and what was measured in it does not count then. One that was cancelled is kept whole, whether another
+  // tablet released it or may be found to have: a lead says which counts. Few are.
+  const isReleased = ({ releasedMs, dropped }: Changeover) => releasedMs !== null && dropped === null;
+  const released = [...state.changeovers.values()].filter(isReleased);
   const newest = newestMeasured(released);
   for (const [id, changeover] of state.changeovers) {
-    if (!isLongAgo(changeover.releasedMs, nowMs)) continue;
+    if (!isReleased(changeover) || !isLongAgo(changeover.releasedMs, nowMs)) continue;
     const measured = changeover.measured.filter((each) => newest.has(each));
     if (measured.length < changeover.measured.length || changeover.looked.length > 0)
       state.changeovers.set(id, { ...changeover, measured, looked: [] });
