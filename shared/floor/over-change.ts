@@ -5,11 +5,12 @@
 // whole, since times are compared with those of before, and an old entry of the log names its step by its list.
 
 import { type Changeover, type ChangeState, type Checklist, isDropped } from './state-change.ts';
+import type { HandoverState } from './state-handover.ts';
 
 /** How long after its end a changeover is kept whole, ms. Chosen here. */
 export const OVER_AFTER_MS = 7 * 24 * 3_600_000;
 
-/** How long a list that nobody closed is told after its changeover is over, ms: a day, so that each shift was told it once. Chosen here. */
+/** How long a list that nobody closed is told at least after its changeover is over, ms: a day, so that each shift was told it once. Chosen here. */
 export const LIST_TOLD_MS = 24 * 3_600_000;
 
 /** Since when a changeover is over, ms since 1970: released, cancelled, or followed by another on its line; null while it goes on. */
@@ -25,16 +26,20 @@ export function overSince(
   return ofLine[ofLine.indexOf(changeover) + 1]?.beganMs ?? changeover.beganMs;
 }
 
-/** True for a list that waits to be closed: that nobody closed, and whose changeover, where it is of one, goes on or is over for less than a day. */
+/**
+ * True for a list that waits to be closed: that nobody closed, and whose changeover, where it is of one, goes on, is over for less than a day, or is
+ * in no handover yet that was signed since, as over a weekend.
+ */
 export function isListOpen(
-  state: Pick<ChangeState, 'changing' | 'changeovers'>,
-  list: Pick<Checklist, 'closedMs' | 'changeover'>,
+  state: Pick<ChangeState, 'changing' | 'changeovers'> & HandoverState,
+  list: Pick<Checklist, 'closedMs' | 'changeover' | 'line'>,
   nowMs: number,
 ): boolean {
   if (list.closedMs !== null) return false;
   const changeover = state.changeovers.get(list.changeover ?? '');
   const overMs = changeover ? overSince(state, changeover) : null;
-  return overMs === null || nowMs - overMs < LIST_TOLD_MS;
+  if (overMs === null || nowMs - overMs < LIST_TOLD_MS) return true;
+  return !(state.handovers.get(list.line) ?? []).some(({ atMs }) => atMs > overMs);
 }
 
 type Measured = Changeover['measured'][number];
