@@ -4,7 +4,7 @@
 import { cameWithoutId } from './fold-print.ts';
 import type { PayloadOf } from './kinds.ts';
 import { freeReels, holdReels, type Mark } from './reel-places.ts';
-import { comeBack, labelShareOf, startLedger } from './remaining.ts';
+import { comeBack, labelShareOf, neverStood, startLedger } from './remaining.ts';
 import { type Conflict, type FloorState, type SlotState, slotKey, type Tape } from './state.ts';
 
 type NewConflict = Omit<Conflict, 'conflict' | 'choices'> & { readonly choices?: readonly SlotState[] };
@@ -220,8 +220,7 @@ function settleEmptied(
     addTwice(state, settled);
   } else if (now?.tapes.some((tape) => spliced.tapes.some(({ entry }) => entry === tape.entry))) {
     freeReels(state, now);
-    state.slots.delete(key);
-    state.takenOff.set(key, { entry: mark.entry, was: { ...now, before: null } });
+    state.takenOff.set(key, { entry: mark.entry, was: { ...neverStood(state, now), before: null } });
   }
 }
 
@@ -238,7 +237,7 @@ function settleReel(
     if (!there || at === keptAt) continue;
     const tapes = there.tapes.filter((tape) => tape.reel !== conflict.reel);
     if (tapes.length === there.tapes.length) continue;
-    if (tapes.length === 0) state.slots.delete(key);
+    if (tapes.length === 0) neverStood(state, there);
     else
       state.slots.set(key, {
         ...there,

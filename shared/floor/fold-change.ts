@@ -137,7 +137,10 @@ function foldChangeover(state: FloorState, entry: ChangeoverEntry): void {
   switch (entry.kind) {
     // A release counts, whichever of the two was told first: who signed it stood at the line, and what was measured for it was measured.
     case 'changeover.released':
-      if (changeover.releasedMs !== null) return;
+      if (changeover.releasedMs !== null) {
+        change({ releasedAgain: [...(changeover.releasedAgain ?? []), mark.entry] });
+        return;
+      }
       change({ releasedMs: mark.atMs, releasedBy: entry.payload.by, released: mark.entry });
       tellDropped(state, changeover.changeover, mark);
       endChange(state, entry.payload.line, changeover.changeover);

@@ -5,11 +5,12 @@
 // whole, since times are compared with those of before, and an old entry of the log names its step by its list.
 
 import { type Changeover, type ChangeState, type Checklist, isDropped } from './state-change.ts';
+import type { HandoverState } from './state-handover.ts';
 
 /** How long after its end a changeover is kept whole, ms. Chosen here. */
 export const OVER_AFTER_MS = 7 * 24 * 3_600_000;
 
-/** How long a list that nobody closed is told after its changeover is over, ms: a day, so that each shift was told it once. Chosen here. */
+/** How long a list that nobody closed is told at least after its changeover is over, ms: a day, so that each shift was told it once. Chosen here. */
 export const LIST_TOLD_MS = 24 * 3_600_000;
 
 /** Since when a changeover is over, ms since 1970: released, cancelled, or followed by another on its line; null while it goes on. */
@@ -25,16 +26,20 @@ export function overSince(
   return ofLine[ofLine.indexOf(changeover) + 1]?.beganMs ?? changeover.beganMs;
 }
 
-/** True for a list that waits to be closed: that nobody closed, and whose changeover, where it is of one, goes on or is over for less than a day. */
+/**
+ * True for a list that waits to be closed: that nobody closed, and whose changeover, where it is of one, goes on, is over for less than a day, or is
+ * in no handover yet that was signed since, as over a weekend.
+ */
 export function isListOpen(
-  state: Pick<ChangeState, 'changing' | 'changeovers'>,
-  list: Pick<Checklist, 'closedMs' | 'changeover'>,
+  state: Pick<ChangeState, 'changing' | 'changeovers'> & HandoverState,
+  list: Pick<Checklist, 'closedMs' | 'changeover' | 'line'>,
   nowMs: number,
 ): boolean {
   if (list.closedMs !== null) return false;
   const changeover = state.changeovers.get(list.changeover ?? '');
   const overMs = changeover ? overSince(state, changeover) : null;
-  return overMs === null || nowMs - overMs < LIST_TOLD_MS;
+  if (overMs === null || nowMs - overMs < LIST_TOLD_MS) return true;
+  return !(state.handovers.get(list.line) ?? []).some(({ atMs }) => atMs > overMs);
 }
 
 type Measured = Changeover['measured'][number];
@@ -44,12 +49,13 @@ export function forgetAnswers(state: Pick<ChangeState, 'checklists' | 'changeove
   for (const [id, list] of state.checklists)
     if (list.answers.size > 0 && isOver(state, list, nowMs))
       state.checklists.set(id, { ...list, answers: new Map() });
-  // What is not released may yet be cancelled, and what was measured in it does not count then. One that was cancelled is kept whole, as another
-  // tablet may be found to have released it: few are.
-  const released = [...state.changeovers.values()].filter(({ releasedMs }) => releasedMs !== null);
+  // What is not released may yet be cancelled, and what was measured in it does not count then. One that was cancelled is kept whole, whether another
+  // tablet released it or may be found to have: a lead says which counts. Few are.
+  const isReleased = ({ releasedMs, dropped }: Changeover) => releasedMs !== null && dropped === null;
+  const released = [...state.changeovers.values()].filter(isReleased);
   const newest = newestMeasured(released);
   for (const [id, changeover] of state.changeovers) {
-    if (!isLongAgo(changeover.releasedMs, nowMs)) continue;
+    if (!isReleased(changeover) || !isLongAgo(changeover.releasedMs, nowMs)) continue;
     const measured = changeover.measured.filter((each) => newest.has(each));
     if (measured.length < changeover.measured.length || changeover.looked.length > 0)
       state.changeovers.set(id, { ...changeover, measured, looked: [] });

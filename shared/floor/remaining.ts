@@ -21,7 +21,7 @@ export {
   spliceCostFor,
 } from './remaining/estimate.ts';
 export { endLedger, keepEvidence, keptSd, openEvidence } from './remaining/finished.ts';
-export { comeBack, setDown, settleTurns } from './remaining/instead.ts';
+export { comeBack, neverStood, setDown, settleTurns } from './remaining/instead.ts';
 export {
   ASSUMED_STRENGTH,
   assumedLoss,

@@ -32,6 +32,8 @@ export interface Changeover extends Readonly<PayloadOf<'changeover.began'>> {
   readonly releasedBy: string | null;
   /** The entry that released it. */
   readonly released: string | null;
+  /** Later entries that released it too, on tablets that had not heard of the first; absent: none. */
+  readonly releasedAgain?: readonly string[];
   /** The first entry that cancelled it, and when; one that is released all the same counts as released until a lead says what is true. */
   readonly dropped: { readonly entry: string; readonly atMs: number } | null;
   /** Newest measurement and newest look of each slot. */

@@ -22,11 +22,13 @@ export interface Joint {
   readonly uncosted: 0 | 1;
 }
 
-/** How many more placements (negative: fewer) a slot used in turn with another would have given, had the other stood there. */
+/** How many more placements (negative: fewer) a slot used in turn with another would have given, had the other stood there, or not. */
 export interface Instead {
   /** The slot's address, and the ledger that this is of. */
   readonly slot: string;
   readonly chain: string;
+  /** The entry that put its newest tape there by then. */
+  readonly last: string;
   /** Placements of that ledger when this was set down. */
   readonly total: number;
   readonly by: number;

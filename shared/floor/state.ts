@@ -159,6 +159,8 @@ export interface SlotState {
   readonly before: SlotState | null;
   /** Only of what may come back: what it would change at the slots used in turn with it. */
   readonly instead?: readonly Instead[];
+  /** Only of what stands: what it would change there, had nothing stood here since it was put on. */
+  readonly without?: readonly Instead[];
 }
 
 /** A reel as it was last seen, on a slot or off the line (`at` null). */

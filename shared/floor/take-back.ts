@@ -11,13 +11,16 @@ import {
 } from './conflicts.ts';
 import { moveBack } from './fold-feeders.ts';
 import { freeReels, holdReels } from './reel-places.ts';
-import { comeBack } from './remaining.ts';
+import { comeBack, neverStood } from './remaining.ts';
 import type { FloorState, SlotState } from './state.ts';
 
 /** A correction undoes what the named entry did to a slot, as long as nothing newer stands on it; what still contradicts stays told. */
 export function takeBack(state: FloorState, of: string, by: string): void {
   state.holds.delete(of);
-  const told = [...state.conflicts.values()].filter(({ entries }) => entries.includes(of));
+  // A release or a cancelling is not undone by a correction, so what contradicts of them still does.
+  const told = [...state.conflicts.values()].filter(
+    ({ kind, entries }) => kind !== 'released-though-dropped' && entries.includes(of),
+  );
   for (const { conflict } of told) state.conflicts.delete(conflict);
   const restored = moveBack(state, of) === 'no-move' ? undo(state, of) : null;
   if (restored) addTwice(state, restored);
@@ -39,7 +42,7 @@ function undo(state: FloorState, of: string): SlotState | null {
       holdReels(state, back);
       return back;
     }
-    state.slots.delete(key);
+    neverStood(state, slot);
     return null;
   }
   for (const [key, taken] of state.takenOff) {

@@ -1,10 +1,11 @@
-// Is a thing that was open at a handover open still? By what the log says now; of a silent station by the clock too.
+// Is a thing that was open at a handover open still? By what the log says now; of a silent station and a checklist by the clock too.
 
 import { blockedTapes } from '../floor/blocks.ts';
 import { isHeld } from '../floor/fold-contain.ts';
 import { holdHanded } from '../floor/held-at-handover.ts';
 import type { HandedItem } from '../floor/kinds-handover.ts';
 import { standingAt } from '../floor/lanes.ts';
+import { isListOpen } from '../floor/over-change.ts';
 import { slotEstimate } from '../floor/remaining.ts';
 import { type FloorState, type SlotState, slotKey, type Tape } from '../floor/state.ts';
 import { silentSince } from '../floor/told-states.ts';
@@ -47,8 +48,10 @@ export function isOpenStill(
     }
     case 'changeover':
       return floor.changing.get(line) === of;
-    case 'checklist':
-      return floor.checklists.get(of)?.closedMs === null;
+    case 'checklist': {
+      const list = floor.checklists.get(of);
+      return list !== undefined && isListOpen(floor, list, nowMs);
+    }
     case 'splice':
       return tapesOn(floor, line).some((tapes) => isTape(item)(tapes.at(-1)));
     case 'floor-life':

@@ -99,6 +99,63 @@ describe('a changeover that is cancelled and released', () => {
   });
 });
 
+test("a lead's word stands in every order of arrival, whatever was cancelled or released before it and arrives late", () => {
+  const acts = fc.array(
+    fc.record({
+      is: fc.constantFrom(drop, release),
+      tablet: fc.constantFrom('T1', 'T2', 'T3'),
+      at: fc.integer({ min: 500, max: 900 }),
+    }),
+    { maxLength: 4 },
+  );
+  let renamed = 0;
+  fc.assert(
+    fc.property(
+      acts.chain((late) => {
+        const story = begin();
+        drop(story, 600, 'T1');
+        release(story, 720, 'T2');
+        const [conflict] = story.floor().conflicts.values();
+        const seen = [...story.entries];
+        return fc.constantFrom(0, 1).chain((at) => {
+          const keep = conflict?.entries[at] ?? '';
+          const said = settled(conflict?.conflict ?? '', keep);
+          story.tell('conflict.settled', said, { at: 1000, tablet: 'T4', who: 'lea' });
+          const isRelease = seen.some(
+            (entry) => idOf(entry) === keep && entry.kind === 'changeover.released',
+          );
+          for (const { is, tablet, at: second } of late) is(story, second, `${tablet}-late`);
+          const entries = [...story.entries].sort(compareEntries);
+          return fc.tuple(fc.constant(isRelease), fc.constant(entries), arrivals(entries));
+        });
+      }),
+      ([isRelease, entries, pages]) => {
+        const floor = receive(pages);
+        expect(textOf(floor)).toBe(textOf(applyAll(emptyState(), entries)));
+        const there = floor.changeovers.get('ch-1');
+        expect(floor.conflicts.size).toBe(0);
+        expect(there?.releasedMs !== null).toBe(isRelease);
+        expect(there?.dropped !== null).toBe(!isRelease);
+        if (entries.some(({ tablet }) => tablet.endsWith('-late'))) renamed += 1;
+      },
+    ),
+    { numRuns: 200 },
+  );
+  expect(renamed).toBeGreaterThan(50);
+});
+
+test('a correction that names the release or the cancelling undoes nothing, and the contradiction stays', () => {
+  for (const which of ['dropped', 'released'] as const) {
+    const told = both();
+    const before = told.story.floor();
+    told.story.tell('entry.corrected', { of: told[which], line, slot: null, reason: 'wrong' }, { at: 900 });
+    const after = told.story.floor();
+    expect([...after.conflicts]).toEqual([...before.conflicts]);
+    expect(after.conflicts.size).toBe(1);
+    expect(after.changeovers).toEqual(before.changeovers);
+  }
+});
+
 const actArb = fc.record({
   is: fc.constantFrom('drop', 'drop', 'release', 'release', 'begin', 'choose', 'run', 'end', 'measure'),
   tablet: fc.constantFrom('T1', 'T2', 'T3'),

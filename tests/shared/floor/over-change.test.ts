@@ -148,4 +148,14 @@ describe('a state without the answers of changeovers that are over', () => {
     expect(story.floor().checklists.get('a')).toMatchObject({ answers: new Map(), changeover: 'ch-1' });
     expect(story.floor().changeovers.get('ch-1')?.looked).toEqual([]);
   });
+
+  test('keeps what was measured before a changeover of which a lead may still say that it was cancelled', () => {
+    const story = begin();
+    const act = { list: lists[0], step: 's1', who: 'ana', part: 'R-100' } as const;
+    for (const is of ['measure', 'release'] as const) tell(story, { ...act, is, change: 'ch-1' });
+    for (const is of ['measure', 'drop', 'release'] as const) tell(story, { ...act, is, change: 'ch-2' });
+    const floor = story.floor();
+    forgetAnswers(floor, startMs + OVER_AFTER_MS + 3_600_000);
+    expect(changes.map((change) => floor.changeovers.get(change)?.measured.length)).toEqual([1, 1]);
+  });
 });

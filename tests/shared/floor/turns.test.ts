@@ -2,58 +2,16 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { placedSinceLedger, usedPlacements } from '../../../shared/floor/remaining.ts';
+import { placedSinceLedger } from '../../../shared/floor/remaining.ts';
 import { partPerPanel, turnGroup } from '../../../shared/floor/turns.ts';
-import {
-  beginStory,
-  counted,
-  idOf,
-  type Story,
-  started,
-  tellPlant,
-  unloaded,
-  verified,
-  wantedSlot,
-} from './story.ts';
+import { counted, idOf, started, unloaded } from './story.ts';
+import { begunInTurn, build, load, turnSlots, used } from './turns-story.ts';
 
-const [one, two, three] = ['M1-F-001', 'M1-F-002', 'M1-R-003'] as const;
-
-/** Three slots of one part in turn, two placements a panel, no loss; a run that goes on. */
-function begun(rules: Parameters<typeof tellPlant>[1] = {}): Story {
-  const story = beginStory();
-  tellPlant(story, rules);
-  story.tell('setup.taken', {
-    setup: 'turns',
-    product: 'brook',
-    side: 'top',
-    revision: 'B',
-    line: 'L1',
-    source: 'test',
-    slots: [
-      wantedSlot(two, 'R-100', { turn: 2 }),
-      wantedSlot(one, 'R-100', { turn: 1 }),
-      wantedSlot(three, 'R-100', { turn: 3 }),
-      wantedSlot('M1-R-004', 'C-200'),
-    ],
-  });
-  story.tell('setup.chosen', { line: 'L1', setup: 'turns' });
-  story.tell('run.started', started('run-1', { setup: 'turns' }));
-  return story;
-}
-
-const load = (story: Story, slot: string, reel: string, quantity: number, act: 'load' | 'splice' = 'load') =>
-  story.tell('reel.verified', { ...verified(slot, 'R-100', { reel, act, quantity }), setup: 'turns' });
-
-function used(story: Story, slot: string): number | null {
-  const floor = story.floor();
-  const there = floor.slots.get(`L1/${slot}`);
-  return there ? usedPlacements(floor, there) : null;
-}
-const build = (story: Story, panels: number) => story.tell('panels.counted', counted('run-1', panels));
+const [one, two, three] = turnSlots;
 
 describe('usedPlacements() in turn', () => {
   test('the first feeds until it is empty, then the second, then the third', () => {
-    const story = begun();
+    const story = begunInTurn();
     load(story, one, 'K1', 100);
     load(story, two, 'K2', 60);
     load(story, three, 'K3', 500);
@@ -66,7 +24,7 @@ describe('usedPlacements() in turn', () => {
   });
 
   test('the last that is loaded shows what it owes: nothing behind it takes over', () => {
-    const story = begun();
+    const story = begunInTurn();
     load(story, one, 'K1', 100);
     load(story, two, 'K2', 60);
     build(story, 100);
@@ -74,7 +32,7 @@ describe('usedPlacements() in turn', () => {
   });
 
   test('a splice or a new reel on the first lets the second rest again, with what it has taken kept', () => {
-    const story = begun();
+    const story = begunInTurn();
     load(story, one, 'K1', 100);
     load(story, two, 'K2', 500);
     build(story, 60); // 120 placements: 100 and 20
@@ -89,7 +47,7 @@ describe('usedPlacements() in turn', () => {
   });
 
   test('keeps to it when the run ends and the next begins', () => {
-    const story = begun();
+    const story = begunInTurn();
     load(story, one, 'K1', 100);
     load(story, two, 'K2', 500);
     build(story, 60);
@@ -101,7 +59,7 @@ describe('usedPlacements() in turn', () => {
   });
 
   test('a loss brings the second in sooner: 100 parts at 10 % are 90 placements', () => {
-    const story = begun({ rules: { loss: 0.1 } });
+    const story = begunInTurn({ rules: { loss: 0.1 } });
     load(story, one, 'K1', 100);
     load(story, two, 'K2', 500);
     build(story, 50);
@@ -110,7 +68,7 @@ describe('usedPlacements() in turn', () => {
   });
 
   test('a slot that is alone with its turn, or has none, takes all', () => {
-    const story = begun();
+    const story = begunInTurn();
     const setup = story.floor().setups.get('turns');
     expect(setup && turnGroup(setup, 'M1-R-004')).toEqual([]);
     expect(setup && turnGroup(setup, two).map(({ slot }) => slot)).toEqual([one, two, three]);
@@ -121,7 +79,7 @@ describe('usedPlacements() in turn', () => {
 });
 
 test('what was taken off has given its share of what was built meanwhile, where that is taken back after a splice', () => {
-  const story = begun();
+  const story = begunInTurn();
   load(story, one, 'K1', 200);
   load(story, two, 'K2', 2000);
   build(story, 50); // 100 of the first's 200
@@ -153,7 +111,7 @@ test('an unload that is taken back leaves every slot of its turn as if it had ne
       fc.boolean(),
       (at, quantities, acts, isMeasured) => {
         const tellAll = (isMistaken: boolean) => {
-          const story = begun({ rules: isMeasured ? { hubToPickMm: 400, intakeToPickMm: 40 } : {} });
+          const story = begunInTurn({ rules: isMeasured ? { hubToPickMm: 400, intakeToPickMm: 40 } : {} });
           for (const [place, slot] of slots.entries()) load(story, slot, `K${place}`, quantities[place] ?? 0);
           build(story, 15);
           const off = isMistaken
@@ -193,7 +151,7 @@ test('an unload that is taken back leaves every slot of its turn as if it had ne
 });
 
 test('what contradicted has given its share of what was built meanwhile, where a lead says later that it is there', () => {
-  const story = begun();
+  const story = begunInTurn();
   load(story, one, 'K1', 200);
   const kept = idOf(load(story, two, 'K2', 2000));
   build(story, 50);

@@ -153,16 +153,27 @@ describe('openNow()', () => {
       (story) => story.tell('changeover.began', { ...began, changeover: 'y' }, { at: 100 }),
       ['changeover'],
     ],
-  ])('lists a checklist that nobody closed for a day after its changeover is %s', (_, end, others) => {
-    const story = begun();
-    story.tell('changeover.began', { ...began, changeover }, { at: 50 });
-    story.tell('checklist.opened', list, { at: 60 });
-    const kinds = (atS: number) => open(story.floor(), atS).items.map(({ what }) => what);
-    expect(kinds(60 + 2 * DAY_S)).toEqual(['changeover', 'checklist']);
-    end(story);
-    expect(kinds(100 + DAY_S - 1)).toEqual([...others, 'checklist']);
-    expect(kinds(100 + DAY_S)).toEqual(others);
-  });
+  ])(
+    'lists a checklist that nobody closed for a day after its changeover is %s, and until a handover was signed since',
+    (_, end, others) => {
+      const story = begun();
+      story.tell('changeover.began', { ...began, changeover }, { at: 50 });
+      story.tell('checklist.opened', list, { at: 60 });
+      const kinds = (atS: number) => open(story.floor(), atS).items.map(({ what }) => what);
+      expect(kinds(60 + 2 * DAY_S)).toEqual(['changeover', 'checklist']);
+      end(story);
+      const item = open(story.floor(), 200).items.find(({ what }) => what === 'checklist') as HandedItem; // listed
+      expect(kinds(100 + 3 * DAY_S - 1)).toEqual([...others, 'checklist']);
+      expect(isOpen(story, item, 100 + 3 * DAY_S)).toBe(true);
+      const sign = (handover: string, at: number) =>
+        story.tell('shift.handed', { ...payloadExamples['shift.handed'], line: 'L1', handover }, { at });
+      sign('h1', 200);
+      expect(kinds(100 + DAY_S - 1)).toEqual([...others, 'checklist']);
+      expect(isOpen(story, item, 100 + DAY_S - 1)).toBe(true);
+      expect(kinds(100 + DAY_S)).toEqual(others);
+      expect(isOpen(story, item, 100 + DAY_S)).toBe(false);
+    },
+  );
 
   test('lists tablets that disagree about a slot', () => {
     const story = begun();
