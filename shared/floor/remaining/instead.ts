@@ -1,7 +1,9 @@
 // What a record that may come back to a slot changes at the slots used in turn with it: while it was thought to be off, they were set down as having given
 // its share. So does one that never stood there in truth: the others were set down without what they gave in its place. Method: whatever is set down,
 // each record that may come back keeps how much more or less each of the others would have given with it there, and each that stands how much without
-// it; where it comes back, or was never there, that is put right. Refused: to set others down again from the log, which a fold does not have. Private to the door `remaining.ts`.
+// it; where it comes back, or was never there, that is put right. Refused: to set others down again from the log, which a fold does not have. Not exact
+// in a few of a thousand histories where the way from hub to pick is entered: which tapes a splice finds used up hangs on what the slot gave until then.
+// Private to the door `remaining.ts`.
 
 import { withWhatMayComeBack } from '../come-back.ts';
 import type { FloorState, SlotState } from '../state.ts';
