@@ -40,7 +40,7 @@ export const words: Sentences<typeof english> = {
   unsignTitle: 'Retirer la signature ?',
   unsignHelp: (name) => `Seul ${name} peut retirer cette signature. Les deux restent au journal.`,
   notYours: (name) => `C’est la signature de ${name}.`,
-  notKnown: 'Inconnu : aucun changement de série n’est en cours pour cette liste.',
+  notKnown: 'Inconnu : aucun changement de série n’est en cours pour cette liste.',
   scanWants: {
     stencil: 'Scannez le pochoir.',
     paste: 'Scannez le pot de pâte.',

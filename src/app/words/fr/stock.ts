@@ -71,7 +71,7 @@ export const words: Sentences<typeof english> = {
     why: {
       same: 'C’est le même conditionnement',
       'on-line': 'L’un d’eux est sur la ligne : raccordez là',
-      gone: 'Épuisé depuis longtemps, dit le journal : tenez-les à part',
+      gone: 'Épuisé depuis longtemps, dit le journal : tenez-les à part',
       'other-part': 'Autre composant ou fabricant : tenez-les à part',
       'other-lot': 'Autre lot ou code date : tenez-les à part',
       opened: 'Ouvert et sensible à l’humidité : tenez-les à part',

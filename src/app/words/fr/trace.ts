@@ -68,7 +68,7 @@ export const words: Sentences<typeof english> = {
   settleTitle: 'Qu’y a-t-il sur la machine ?',
   settleHelp:
     'Allez voir. Puis choisissez ce qui s’y trouve. L’autre entrée reste au journal, comme écartée.',
-  settleChangeTitle: 'Lequel des deux compte ?',
+  settleChangeTitle: 'Lequel des deux compte ?',
   settleChangeHelp:
     'Demandez à qui l’a libéré et à qui l’a annulé. Puis choisissez ce qui est vrai. L’autre entrée reste au journal, comme écartée.',
   keep: (slot, what, when) => `${slot} : ${what}, ${when}`,
