@@ -5,7 +5,7 @@ import type { TracedPlace } from './ask.ts';
 
 /** What a table can tell of a place by that place alone. */
 export type PlaceColumn =
-  | Exclude<keyof TracedPlace, 'sure' | 'possible' | 'mixed' | 'counted' | 'held'>
+  | Exclude<keyof TracedPlace, 'sure' | 'possible' | 'mixed'>
   | `${'sure' | 'possible'}${'First' | 'Last'}`;
 
 /** The cell of each column; null where nothing is known. Names that only the log knows packages by are in none. */

@@ -214,6 +214,44 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     yield 'change, times against the last time';
   }
 
+  /** One tablet cancels the changeover that the other releases meanwhile. */
+  async function* parted(here: Here): AsyncGenerator<string> {
+    const { page } = here;
+    const other = await second(browser(), server(), 'Line far');
+    const both = [page, other];
+    await other.locator('[data-testid=offline][data-state=ready]').waitFor({ timeout: 60_000 });
+    await signIn(other, 'E-1');
+    await goTo(other, 'change');
+    await other.getByTestId('release').waitFor();
+    for (const each of both) await each.context().setOffline(true);
+    try {
+      await other.getByRole('button', { name: 'Cancel changeover' }).click();
+      await other.locator('dialog').getByRole('button', { name: 'Cancel changeover' }).click();
+      await other.getByTestId('release').waitFor({ state: 'detached' });
+      await goThere(here, '#/change');
+      await openBy(here, 'release');
+      await confirm(page, 'E-1', '4401');
+      await page.getByTestId('release-reason').fill('Nothing to move');
+      await page.getByTestId('release-yes').click();
+      await page.getByTestId('screen-line').waitFor();
+    } finally {
+      for (const each of both) await each.context().setOffline(false);
+    }
+    await Promise.all(both.map(untilSent));
+    await goThere(here, '#/log');
+    await page.getByTestId('log-conflicts').click();
+    await page.getByTestId('settle').waitFor();
+    yield 'log, a changeover released and cancelled';
+    await openBy(here, 'settle');
+    await page.getByTestId('settle-keep').nth(1).waitFor();
+    yield 'disagreement, a changeover';
+    await page.getByTestId('settle-reason').fill('It was run');
+    await page.getByTestId('settle-keep').first().click();
+    await page.getByTestId('settle').waitFor({ state: 'detached' });
+    await untilSent(page);
+    await other.context().close();
+  }
+
   async function* lead(here: Here): AsyncGenerator<string> {
     const { page } = here;
     await goThere(here, '#/plant/server');
@@ -318,6 +356,7 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     { name: 'apart', stops: apart },
     ...stationLegs(server),
     { name: 'again', stops: again },
+    { name: 'parted', stops: parted },
     { name: 'lead', stops: lead },
     { name: 'away', stops: away },
     ...rightLegs((name) => second(browser(), server(), name)),
