@@ -6,9 +6,8 @@ import { tellDropped } from './dropped-change.ts';
 import { dropReady } from './fold-feeders.ts';
 import { place } from './fold-material.ts';
 import type { EntryOf } from './kinds.ts';
-import { forgetAnswers } from './over-change.ts';
+import { forgetAnswers, isSignedForGood } from './over-change.ts';
 import { type CartPlace, type Changeover, type Checklist, type FloorState, slotKey } from './state.ts';
-import { isDropped } from './state-change.ts';
 
 type ChecklistEntry = EntryOf<
   | 'checklist.template'
@@ -244,10 +243,7 @@ function unsignStep(state: FloorState, entry: EntryOf<'step.unsigned'>): void {
   const list = state.checklists.get(checklist);
   const there = list?.answers.get(step);
   if (!list || !there?.signed?.some((each) => each.person === by)) return;
-  const changeover = list.changeover === null ? undefined : state.changeovers.get(list.changeover);
-  const isOfNone = changeover === undefined || isDropped(changeover);
-  const isOver = isOfNone ? list.closedMs !== null : changeover.releasedMs !== null;
-  if (isOver) return;
+  if (isSignedForGood(state, list)) return;
   const { signed, ...rest } = there;
   const left = signed.filter((each) => each.person !== by);
   const answers = new Map(list.answers);

@@ -42,6 +42,17 @@ export function isListOpen(
   return !(state.handovers.get(list.line) ?? []).some(({ atMs }) => atMs > overMs);
 }
 
+/**
+ * True where no signature of a list can be taken back any more: its changeover is released, or the list, where it is of none that counts, is closed.
+ */
+export function isSignedForGood(
+  { changeovers }: Pick<ChangeState, 'changeovers'>,
+  { changeover, closedMs }: Pick<Checklist, 'changeover' | 'closedMs'>,
+): boolean {
+  const its = changeovers.get(changeover ?? '');
+  return its === undefined || isDropped(its) ? closedMs !== null : its.releasedMs !== null;
+}
+
 type Measured = Changeover['measured'][number];
 
 /** Takes it out. Cost: one walk over all lists and changeovers. */

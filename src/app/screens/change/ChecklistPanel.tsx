@@ -6,8 +6,8 @@ import { useState } from 'preact/hooks';
 import { knownOpen, type OpenItem } from '../../../../shared/changeover/open-work.ts';
 import type { StepView } from '../../../../shared/checklist/answers.ts';
 import type { ChecklistStep, ChecklistTemplate, KnownFact } from '../../../../shared/floor/checklist.ts';
+import { isSignedForGood } from '../../../../shared/floor/over-change.ts';
 import type { Checklist } from '../../../../shared/floor/state.ts';
-import { isDropped } from '../../../../shared/floor/state-change.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { useRefusal } from '../../may.ts';
@@ -48,8 +48,7 @@ function Steps({
   const view = standingOf(floor, list, template);
   const changeover = floor.changeovers.get(list.changeover ?? '');
   const work = changeover && !isPast(floor, list) ? floorWork(floor, changeover) : [];
-  const mayTakeBack =
-    changeover && !isDropped(changeover) ? changeover.releasedMs === null : list.closedMs === null;
+  const mayTakeBack = !isSignedForGood(floor, list);
   const isHere = list.tablet === app.store.identity.tablet;
   const { checklist, line } = list;
   const write = (draft: Parameters<typeof app.write>[0][number]): Promise<boolean> =>
