@@ -44,11 +44,15 @@ export interface Pending {
   readonly mayBeOther: boolean;
 }
 
+/** What is chosen for a file beside the sheet, as nothing chosen. */
+const ofFile = {
+  placements: { placementColumns: null, scope: null },
+  bill: { billColumns: null, variant: null },
+} as const satisfies Record<string, Partial<Choices>>;
+
 /** The choices without those that were made for a file that goes. */
-export function withoutFile(choices: Choices, role: 'placements' | 'bill'): Choices {
-  return role === 'bill'
-    ? { ...choices, billColumns: null, variant: null }
-    : { ...choices, placementColumns: null, scope: null };
+export function withoutFile(choices: Choices, role: keyof typeof ofFile): Choices {
+  return { ...choices, ...ofFile[role] };
 }
 
 /** Choices for a corrected sheet. Columns are read anew, by what is remembered of their headers; machine and bank said by hand stay. */
@@ -93,7 +97,7 @@ function goneOf(now: SheetInHand, { sheet, placements, bill, choices }: Asked): 
   return {
     ...(isOtherPage ? { columns: null } : {}),
     ...(isOtherSheet ? { page: null } : {}),
-    ...(placements === now.placements ? {} : { placementColumns: null, scope: null }),
-    ...(bill === now.bill ? {} : { billColumns: null, variant: null }),
+    ...(placements === now.placements ? {} : ofFile.placements),
+    ...(bill === now.bill ? {} : ofFile.bill),
   };
 }
