@@ -27,8 +27,9 @@ export function unlessAwaited(work: () => void, latestMs = LATEST_MS): void {
     return;
   }
   const goOn = () => {
+    clearTimeout(timer);
     if (held.delete(goOn)) work();
   };
   held.add(goOn);
-  setTimeout(goOn, latestMs);
+  const timer = setTimeout(goOn, latestMs);
 }
