@@ -14,12 +14,20 @@ export interface Speaker {
 /** The first part of a language's tag. */
 const baseOf = (tag: string) => tag.toLowerCase().split(/[-_]/)[0] ?? '';
 
+let own: Speaker | null = null;
+
+/** The tablet's speaker: one for all who speak, as it hears of voices for as long as the page lives. */
+export function ownSpeaker(): Speaker {
+  own ??= createSpeaker();
+  return own;
+}
+
 /** Makes the speaker out of the browser's; one without voices has no languages. */
 export function createSpeaker(synthesis: SpeechSynthesis | undefined = globalThis.speechSynthesis): Speaker {
   const languages = signal<ReadonlySet<string>>(new Set());
-  const own = () => synthesis?.getVoices().filter(({ localService }) => localService) ?? [];
+  const voices = () => synthesis?.getVoices().filter(({ localService }) => localService) ?? [];
   const look = () => {
-    languages.value = new Set(own().map(({ lang }) => baseOf(lang)));
+    languages.value = new Set(voices().map(({ lang }) => baseOf(lang)));
   };
   look();
   synthesis?.addEventListener?.('voiceschanged', look);
@@ -27,8 +35,8 @@ export function createSpeaker(synthesis: SpeechSynthesis | undefined = globalThi
     languages,
     speak: (text, language) => {
       const voice =
-        own().find(({ lang }) => lang.toLowerCase() === language.toLowerCase()) ??
-        own().find(({ lang }) => baseOf(lang) === baseOf(language));
+        voices().find(({ lang }) => lang.toLowerCase() === language.toLowerCase()) ??
+        voices().find(({ lang }) => baseOf(lang) === baseOf(language));
       if (!synthesis || !voice) return false;
       synthesis.cancel(); // the newest verdict is the one that counts
       const said = new SpeechSynthesisUtterance(text);

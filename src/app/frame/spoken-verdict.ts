@@ -3,7 +3,7 @@
 import { effect, untracked } from '@preact/signals';
 import type { App } from '../app.ts';
 import type { DeskRun, ShownVerdict } from '../desk/desk.ts';
-import { createSpeaker } from '../device/speech.ts';
+import { ownSpeaker } from '../device/speech.ts';
 import { wishedLanguage } from '../spoken.ts';
 import { nextSaid } from './next-said.ts';
 import { verdictTitle } from './verdict-title.ts';
@@ -21,7 +21,7 @@ export function spokenVerdict(shown: ShownVerdict): string {
 }
 
 /** Starts speaking. */
-export function speakVerdicts(app: App, desk: Pick<DeskRun, 'shown'>, speaker = createSpeaker()): void {
+export function speakVerdicts(app: App, desk: Pick<DeskRun, 'shown'>, speaker = ownSpeaker()): void {
   effect(() => {
     const shown = desk.shown.value;
     if (shown === null || !app.preferences.peek().spoken) return;

@@ -1,12 +1,12 @@
 // This tablet's own business: name, language, theme, sound, storage, offline copy.
 
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../app.ts';
 import type { Alarm } from '../../device/alarm.ts';
 import { engineLacks } from '../../device/lacks.ts';
 import type { Offline } from '../../device/offline.ts';
 import type { QuietHours } from '../../device/quiet.ts';
-import { createSpeaker } from '../../device/speech.ts';
+import { ownSpeaker } from '../../device/speech.ts';
 import { askToKeep, readStorage, roomLeft, type StorageHealth } from '../../device/storage.ts';
 import type { Awake } from '../../device/wake.ts';
 import { serveLines, standAt } from '../../line-in-hand.ts';
@@ -239,7 +239,7 @@ function Quiet() {
 /** Verdicts aloud, where the tablet has a voice of its own. */
 function Spoken() {
   const app = useApp();
-  const speaker = useMemo(() => createSpeaker(), []);
+  const speaker = ownSpeaker();
   const { preferences } = app;
   const words = say(plantWords).tablet;
   const language = wishedLanguage(app);
