@@ -15,13 +15,11 @@ export const MOST_LINES = 24;
 /** The number of the plant's first line. */
 const FIRST_NUMBER = 2;
 
-/** Several lines that are played bit by bit. */
-export interface LinesPlay {
-  /** Plays on to a moment, ms since 1970; the same or later each time. Returns what came, line by line: all that is not told yet and written before it, and more. */
-  readonly playTo: (endMs: number) => readonly Entry[];
-  /** True where what came is to be put into folding order. */
-  readonly isMixed: boolean;
-}
+/**
+ * Plays lines on to a moment, ms since 1970; the same or later each time. Returns what came, line by line, not in folding order: all that is not told
+ * yet and written before it, and more.
+ */
+export type LinesPlay = (endMs: number) => readonly Entry[];
 
 /**
  * Opens the shifts of several lines. `lines`: 1 or more; the first is the plant's own, as `simulateShift` plays it.
@@ -41,7 +39,7 @@ export function openLinesPlay(
     ...others,
     ...(lanes ? [newOf(openLanesPlay(settings))] : []),
   ];
-  return { playTo: (endMs) => plays.flatMap((playTo) => playTo(endMs)), isMixed: plays.length > 1 };
+  return (endMs) => plays.flatMap((playTo) => playTo(endMs));
 }
 
 /** The shifts of several lines as one log, in folding order; what they are made of as for `openLinesPlay`. */
@@ -50,16 +48,15 @@ export function simulateLines(
   lines: number,
   beside: { readonly lanes?: boolean } = {},
 ): readonly Entry[] {
-  const { playTo, isMixed } = openLinesPlay(settings, lines, beside);
-  const entries = playTo(settings.startMs + settings.hours * 3_600_000);
-  return isMixed ? [...entries].sort(compareEntries) : entries;
+  const entries = openLinesPlay(settings, lines, beside)(settings.startMs + settings.hours * 3_600_000);
+  return [...entries].sort(compareEntries);
 }
 
 /** Plays on, and returns only what came. */
 function newOf(
   { entries, playTo }: Pick<ShiftPlay, 'entries' | 'playTo'>,
   named = (entry: Entry) => entry,
-): LinesPlay['playTo'] {
+): LinesPlay {
   let given = 0;
   return (endMs) => {
     playTo(endMs);

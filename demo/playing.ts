@@ -41,7 +41,7 @@ export function openPlaying(settings: {
 }): Playing {
   const { seed, openedMs, speed, zone, lines = 1, lanes = false } = settings;
   const startMs = openedMs - UNDER_WAY_MS;
-  const play = openLinesPlay({ seed, startMs, zone, paste: true }, lines, { lanes });
+  const playTo = openLinesPlay({ seed, startMs, zone, paste: true }, lines, { lanes });
   /** Played, but later than what is told. */
   let coming: readonly Entry[] = [];
   const told: Entry[] = [];
@@ -56,11 +56,8 @@ export function openPlaying(settings: {
     tell: (realMs) => {
       const untilMs = plantMs(realMs);
       const from = told.length;
-      const fresh = play.playTo(Math.min(startMs + LONGEST_MS, Math.floor(untilMs) + 1));
-      if (fresh.length > 0) {
-        coming = [...coming, ...fresh];
-        if (play.isMixed) coming = [...coming].sort(compareEntries);
-      }
+      const fresh = playTo(Math.min(startMs + LONGEST_MS, Math.floor(untilMs) + 1));
+      if (fresh.length > 0) coming = [...coming, ...fresh].sort(compareEntries);
       const later = coming.findIndex(({ hlc }) => hlc.ms > untilMs);
       const now = later === -1 ? coming : coming.slice(0, later);
       coming = later === -1 ? [] : coming.slice(later);

@@ -33,7 +33,7 @@ it('at each moment of a changeover all is told that happened, and nothing twice'
   const changes = whole.filter(({ kind, hlc }) => kind === 'setup.chosen' && hlc.ms > startMs);
   expect(changes).toHaveLength(2);
   const [first = startMs, last = startMs] = changes.map(({ hlc }) => hlc.ms);
-  const { playTo } = openLinesPlay(settings, 2);
+  const playTo = openLinesPlay(settings, 2);
   const pieces = [...playTo(first)];
   const hashesTo = (entries: readonly Entry[], untilMs: number) =>
     new Set(entries.filter(({ hlc }) => hlc.ms < untilMs).map(({ hash }) => hash));
