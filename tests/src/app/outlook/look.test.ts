@@ -13,10 +13,10 @@ function looker() {
   story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', run: 'run-1' }), { at: 60 });
   story.tell('panels.counted', counted('run-1', 1), { at: 120 });
   const floor = story.floor();
-  const clock = { nowMs: () => startMs + 180_000 };
+  const clock = { nowMs: vi.fn(() => startMs + 180_000) };
   const app = { clock, store: { floor: () => floor, count: () => 1 } } as unknown as App; // all that looking asks
   const take = vi.fn();
-  return { take, of: createLooker({ app, line: () => 'L1', remembered: new Map(), take }) };
+  return { clock, take, of: createLooker({ app, line: () => 'L1', remembered: new Map(), take }) };
 }
 
 beforeEach(() => {
@@ -43,13 +43,15 @@ test('a look begins after the verdict that is awaited', () => {
 });
 
 test('of two looks that were held the newer one is made', () => {
-  const { take, of } = looker();
+  const { clock, take, of } = looker();
   const answered = somebodyWaits();
   look(of);
+  clock.nowMs.mockReturnValue(startMs + 181_000);
   look(of);
   answered();
   vi.runAllTimers();
   expect(take).toHaveBeenCalledTimes(1);
+  expect(take.mock.calls[0]?.[1]).toBe(startMs + 181_000);
 });
 
 /** Each reading of the clock is later than a slice by then: a look takes as many slices as it has steps. */
