@@ -53,7 +53,7 @@ export function monthQueries(
 > {
   return {
     monthsLeft: () => readMonths(db),
-    monthFaults: async (how) => texts.faults(await readMonths(db), how),
+    monthFaults: texts.faults,
     letTextsLeave: (month, places) => aloneTransaction((tx) => letLeave(tx, month, { places, dialect })),
     // Asked within the transaction: an embedded store has one connection, which nobody else gets meanwhile.
     bringTextsBack: (month) =>

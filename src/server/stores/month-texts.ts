@@ -37,7 +37,7 @@ export interface MonthTexts {
   /** The rows with their texts. Throws `MonthAway` or `PlaceChanged` where one cannot be read. */
   readonly fill: <R extends TextRow>(rows: readonly R[]) => Promise<readonly R[]>;
   /** What is wrong with the files as they lie; `whole`: each is read from its first bit to its last. */
-  readonly faults: (months: readonly LeftMonth[], how?: 'whole') => Promise<readonly TextFault[]>;
+  readonly faults: (how?: 'whole') => Promise<readonly TextFault[]>;
 }
 
 /** Where a text lies in its month's file. */
@@ -75,10 +75,10 @@ export function createMonthTexts(
         if (isTextFault(row)) throw row;
         return row;
       }),
-    faults: async (all, how) => {
+    faults: async (how) => {
       if (how === 'whole') asLeft.forget();
       const faults: TextFault[] = [];
-      for (const month of all) {
+      for (const month of await months()) {
         const fault = await faultOfFile(folder, month, how === 'whole' ? asLeft : null);
         if (fault) faults.push(fault);
       }
