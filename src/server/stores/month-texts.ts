@@ -50,31 +50,25 @@ export function createMonthTexts(
 ): MonthTexts {
   const asLeft = createAsLeft(folder);
   const textOf = createTextReader(folder, months, asLeft);
-  const read = async <R extends TextRow>(rows: readonly R[]): Promise<readonly (R | TextFault)[]> => {
-    const filled: (R | TextFault)[] = [];
-    for (const row of rows) {
-      const place = readPlaceInFile(row.body);
-      if (place === null) filled.push(row);
-      else
-        filled.push(
-          await textOf(row, place).then(
-            (body) => ({ ...row, body }),
-            (error: unknown) => {
-              if (isTextFault(error)) return error;
-              throw error;
-            },
-          ),
-        );
-    }
-    return filled;
+  const fillOne = async <R extends TextRow>(row: R): Promise<R> => {
+    const place = readPlaceInFile(row.body);
+    return place === null ? row : { ...row, body: await textOf(row, place) };
+  };
+  const faultIn = (error: unknown): TextFault => {
+    if (isTextFault(error)) return error;
+    throw error;
   };
   return {
-    read,
-    fill: async (rows) =>
-      (await read(rows)).map((row) => {
-        if (isTextFault(row)) throw row;
-        return row;
-      }),
+    read: async <R extends TextRow>(rows: readonly R[]) => {
+      const filled: (R | TextFault)[] = [];
+      for (const row of rows) filled.push(await fillOne(row).catch(faultIn));
+      return filled;
+    },
+    fill: async <R extends TextRow>(rows: readonly R[]) => {
+      const filled: R[] = [];
+      for (const row of rows) filled.push(await fillOne(row));
+      return filled;
+    },
     faults: async (how) => {
       if (how === 'whole') asLeft.forget();
       const faults: TextFault[] = [];
@@ -172,7 +166,8 @@ interface AsLeft {
 
 /** A file that was not touched since is not read again. */
 function createAsLeft(folder: string | null): AsLeft {
-  const known = new Map<string, Promise<boolean>>();
+  const known = new Map<string, { readonly touched: string; readonly reading: Promise<boolean> }>();
+  const nameOf = ({ file, sha256 }: LeftMonth) => `${file} ${sha256}`;
   const isSame = async (file: string, sha256: string) => {
     const hash = createHash('sha256');
     for await (const some of createReadStream(file)) hash.update(some as Buffer);
@@ -184,12 +179,13 @@ function createAsLeft(folder: string | null): AsLeft {
         const file = fileOf(folder, month);
         const { size, mtimeMs, ctimeMs, ino } = await stat(file);
         if (size !== month.bytes) return false;
-        const name = [month.file, month.sha256, mtimeMs, ctimeMs, ino].join(' ');
-        const reading = known.get(name) ?? isSame(file, month.sha256);
-        known.set(name, reading);
+        const touched = [mtimeMs, ctimeMs, ino].join(' ');
+        const kept = known.get(nameOf(month));
+        const reading = kept?.touched === touched ? kept.reading : isSame(file, month.sha256);
+        known.set(nameOf(month), { touched, reading });
         return await reading;
       } catch {
-        known.clear();
+        known.delete(nameOf(month)); // the others were read as they are
         return false;
       }
     },
