@@ -36,8 +36,8 @@ export interface MonthTexts {
   readonly read: <R extends TextRow>(rows: readonly R[]) => Promise<readonly (R | TextFault)[]>;
   /** The rows with their texts. Throws `MonthAway` or `PlaceChanged` where one cannot be read. */
   readonly fill: <R extends TextRow>(rows: readonly R[]) => Promise<readonly R[]>;
-  /** What is wrong with the files as they lie; `whole`: each is read from its first bit to its last. */
-  readonly faults: (how?: 'whole') => Promise<readonly TextFault[]>;
+  /** What is wrong with the files as they lie; `whole`: each is read from its first bit to its last; `only`: of these months. */
+  readonly faults: (how?: 'whole', only?: ReadonlySet<string>) => Promise<readonly TextFault[]>;
 }
 
 /** Where a text lies in its month's file. */
@@ -69,10 +69,11 @@ export function createMonthTexts(
       for (const row of rows) filled.push(await fillOne(row));
       return filled;
     },
-    faults: async (how) => {
-      if (how === 'whole') asLeft.forget();
+    faults: async (how, only) => {
       const faults: TextFault[] = [];
       for (const month of await months()) {
+        if (only?.has(month.month) === false) continue;
+        if (how === 'whole') asLeft.forget(month);
         const fault = await faultOfFile(folder, month, how === 'whole' ? asLeft : null);
         if (fault) faults.push(fault);
       }
@@ -160,8 +161,8 @@ function changedIn({ month, file, bytes, pieces }: LeftMonth, piece?: number): s
 /** Whether files are the ones that texts left for, to the last bit. */
 interface AsLeft {
   readonly is: (month: LeftMonth) => Promise<boolean>;
-  /** Reads them anew when next asked. */
-  readonly forget: () => void;
+  /** Reads it anew when next asked. */
+  readonly forget: (month: LeftMonth) => void;
 }
 
 /** A file that was not touched since is not read again. */
@@ -189,7 +190,7 @@ function createAsLeft(folder: string | null): AsLeft {
         return false;
       }
     },
-    forget: () => known.clear(),
+    forget: (month) => void known.delete(nameOf(month)),
   };
 }
 

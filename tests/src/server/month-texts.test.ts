@@ -76,3 +76,10 @@ it('holds what it knows of a file while another is away', async () => {
   expect(await read()).toEqual(faults);
   expect(readWhole()).toEqual(['reelward-2026-03.ndjson.gz']);
 });
+
+it('reads whole no file of a month that nobody asked of', async () => {
+  const { texts, readWhole } = opened();
+  expect(await texts.faults('whole', new Set([APRIL]))).toEqual([]);
+  expect(await texts.faults('whole', new Set([MAY]))).toEqual([expect.any(MonthAway)]);
+  expect(readWhole()).toEqual(['reelward-2026-04.ndjson.gz']);
+});
