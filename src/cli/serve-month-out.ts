@@ -172,7 +172,7 @@ async function placesIn(
     for (const [line, text] of piece.lines.entries()) {
       const body = bodyOf(text);
       if (body === null) continue;
-      found.set(entryId(JSON.parse(body) as Entry), {
+      found.set(entryId(JSON.parse(text) as Entry), {
         piece: pieces.length,
         line,
         hash: createHash('sha256').update(body).digest('hex'),

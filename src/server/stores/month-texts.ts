@@ -8,8 +8,8 @@ import { open, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { gunzip } from 'node:zlib';
-import type { EntryDraft } from '../../../shared/log/entry.ts';
-import { canonicalText, draftOf } from '../../../shared/log/seal.ts';
+import type { Entry } from '../../../shared/log/entry.ts';
+import { draftText } from './canonical.ts';
 import {
   isTextFault,
   type LeftMonth,
@@ -250,7 +250,7 @@ async function readPiece(file: string, month: LeftMonth, piece: number): Promise
 /** The text that the hash covers, of a line of the file; null where it is no entry. */
 export function bodyOf(line: string): string | null {
   try {
-    return canonicalText(draftOf(JSON.parse(line) as EntryDraft)); // what is none has another hash
+    return draftText(JSON.parse(line) as Entry).body; // what is none has another hash
   } catch {
     return null;
   }
