@@ -159,7 +159,7 @@ interface Found {
 /** Where each text lies that leaves. */
 async function placesIn(
   bytes: Buffer,
-  month: Month,
+  { store, places }: Month,
   file: string,
 ): Promise<{ readonly pieces: readonly number[]; readonly leaving: readonly TextPlace[] }> {
   const pieces: number[] = [];
@@ -181,7 +181,7 @@ async function placesIn(
     pieces.push(piece.from);
   }
   const leaving: TextPlace[] = [];
-  for await (const { pos, hash, body, seq, ...row } of rowsOf(month)) {
+  for await (const { pos, hash, body, seq, ...row } of rowsOf(places, store.sealedPage)) {
     if (typeof body !== 'string') throw body;
     const mayLeave =
       seq > 1 && body.length <= packedMost && !stayingKinds.has((JSON.parse(body) as Entry).kind);
