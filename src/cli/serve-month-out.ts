@@ -1,11 +1,11 @@
 // `reelward serve month-out` and `month-in`: the texts of a month leave the store for the month's file, and come back out of it. Never by itself,
 // never while a server runs, and only what the file gives back to the last character.
 
-import { createHash } from 'node:crypto';
 import { closeSync, fsyncSync, openSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { FOLD_VERSION } from '../../shared/floor/fold-version.ts';
 import { type Entry, entryId } from '../../shared/log/entry.ts';
+import { hashOf } from '../server/keys.ts';
 import { stayingKinds } from '../server/people/staying.ts';
 import { StoreRefused } from '../server/stores/migrate.ts';
 import type { TextPlace } from '../server/stores/month-store.ts';
@@ -53,7 +53,7 @@ export async function letMonthLeave(
     const bytes = readFileSync(file);
     const { pieces, leaving } = await placesIn(bytes, { store, places }, file);
     const before = (await store.measure()).bytes;
-    const sha256 = createHash('sha256').update(bytes).digest('hex');
+    const sha256 = hashOf(bytes);
     await store.letTextsLeave(
       {
         month,
@@ -175,7 +175,7 @@ async function placesIn(
       found.set(entryId(JSON.parse(text) as Entry), {
         piece: pieces.length,
         line,
-        hash: createHash('sha256').update(body).digest('hex'),
+        hash: hashOf(body),
       });
     }
     pieces.push(piece.from);

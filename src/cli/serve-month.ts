@@ -20,7 +20,7 @@ import { createHeadSigner } from '../server/tree-heads.ts';
 import { createWitnesses } from '../server/witnesses.ts';
 import { type CommandIo, NotUnderstood } from './command.ts';
 import { readLogFile } from './log-file.ts';
-import { checkTree } from './log-tree.ts';
+import { checkTree, toRoot } from './log-tree.ts';
 import { packPieces } from './month-pieces.ts';
 import { keysInExport } from './plant-keys.ts';
 
@@ -151,8 +151,8 @@ export async function faultOfMonth(
     (report.ok ? null : `entry ${report.firstBroken?.id} does not hold`) ??
     (tree === null ? 'it has no signed head: the log has a hole' : null);
   if (wrong !== null || tree === null) return wrong;
-  const [root = ''] = await store.treeHashes([{ from: 0, to: tree.size }]).catch(() => []);
-  if (Buffer.from(root, 'hex').toString('base64') !== tree.root) return 'its head is of another log';
+  const [root] = await store.treeHashes([{ from: 0, to: tree.size }]).catch(() => []);
+  if (toRoot(root) !== tree.root) return 'its head is of another log';
   const hashes = new Map(reading.entries.map((entry) => [entryId(entry), entry.hash]));
   if (hashes.size !== places.untilPos - places.afterPos) return 'another number of entries';
   let missing = 0;
