@@ -109,7 +109,8 @@ function checkEarlier(
   return { fault: 'the log does not begin with that of the earlier head: it was changed since' };
 }
 
-function toRoot(hex: string | undefined): string | null {
+/** A root of the tree as heads have it, base64, out of hex; null without one. */
+export function toRoot(hex: string | undefined): string | null {
   return hex === undefined ? null : Buffer.from(hex, 'hex').toString('base64');
 }
 

@@ -59,7 +59,7 @@ export async function runAct(
     return (act === 'month-out' ? letMonthLeave : bringMonthBack)(object, { place, plant }, io);
   }
   if (act === 'rename' && object !== undefined) return rename(object, place, io);
-  const work = findAct(act, object, { values, io });
+  const work = findAct(act, object, { values, months: place.months, io });
   if (!work) throw new NotUnderstood(`expected nothing or ${actNames}, found ${positionals.join(' ')}`);
   // A code may be wanted before the first start, for a link that starts beside the server: that act alone makes a store.
   const store = await (act === 'enrol' ? openStore : openPresentStore)(place);
@@ -74,7 +74,11 @@ export async function runAct(
 function findAct(
   act: string,
   object: string | undefined,
-  { values, io }: { readonly values: ServeValues; readonly io: CommandIo },
+  {
+    values,
+    months,
+    io,
+  }: { readonly values: ServeValues; readonly months: string | null; readonly io: CommandIo },
 ): ((store: Store) => Promise<number>) | null {
   // Before a store is opened, or made.
   if (act === 'enrol' && values.screen === true && values.replaces !== undefined)
@@ -88,10 +92,7 @@ function findAct(
   if (act === 'aside') return (store) => listQuarantined(store, object, io);
   if (object === undefined) return null;
   if (act === 'revoke') return (store) => revoke(store, object, io);
-  if (act === 'backup') {
-    const { months } = readPlace(values);
-    return (store) => backup(store, object, { keep: readKeep(values.keep), months, io });
-  }
+  if (act === 'backup') return (store) => backup(store, object, { keep: readKeep(values.keep), months, io });
   return null;
 }
 

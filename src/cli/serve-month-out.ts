@@ -1,11 +1,11 @@
 // `reelward serve month-out` and `month-in`: the texts of a month leave the store for the month's file, and come back out of it. Never by itself,
 // never while a server runs, and only what the file gives back to the last character.
 
-import { createHash } from 'node:crypto';
 import { closeSync, fsyncSync, openSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { FOLD_VERSION } from '../../shared/floor/fold-version.ts';
 import { type Entry, entryId } from '../../shared/log/entry.ts';
+import { hashOf } from '../server/keys.ts';
 import { stayingKinds } from '../server/people/staying.ts';
 import { StoreRefused } from '../server/stores/migrate.ts';
 import type { TextPlace } from '../server/stores/month-store.ts';
@@ -53,7 +53,7 @@ export async function letMonthLeave(
     const bytes = readFileSync(file);
     const { pieces, leaving } = await placesIn(bytes, { store, places }, file);
     const before = (await store.measure()).bytes;
-    const sha256 = createHash('sha256').update(bytes).digest('hex');
+    const sha256 = hashOf(bytes);
     await store.letTextsLeave(
       {
         month,
@@ -159,7 +159,7 @@ interface Found {
 /** Where each text lies that leaves. */
 async function placesIn(
   bytes: Buffer,
-  month: Month,
+  { store, places }: Month,
   file: string,
 ): Promise<{ readonly pieces: readonly number[]; readonly leaving: readonly TextPlace[] }> {
   const pieces: number[] = [];
@@ -172,16 +172,16 @@ async function placesIn(
     for (const [line, text] of piece.lines.entries()) {
       const body = bodyOf(text);
       if (body === null) continue;
-      found.set(entryId(JSON.parse(body) as Entry), {
+      found.set(entryId(JSON.parse(text) as Entry), {
         piece: pieces.length,
         line,
-        hash: createHash('sha256').update(body).digest('hex'),
+        hash: hashOf(body),
       });
     }
     pieces.push(piece.from);
   }
   const leaving: TextPlace[] = [];
-  for await (const { pos, hash, body, seq, ...row } of rowsOf(month)) {
+  for await (const { pos, hash, body, seq, ...row } of rowsOf(places, store.sealedPage)) {
     if (typeof body !== 'string') throw body;
     const mayLeave =
       seq > 1 && body.length <= packedMost && !stayingKinds.has((JSON.parse(body) as Entry).kind);

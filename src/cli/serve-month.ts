@@ -15,12 +15,12 @@ import { StoreRefused } from '../server/stores/migrate.ts';
 import { findMonth, type LogStretch, monthSpan } from '../server/stores/months.ts';
 import { openPresentStore, type StoreChoice } from '../server/stores/open.ts';
 import { plantOf } from '../server/stores/plant-name.ts';
-import type { SealedRow, Store } from '../server/stores/store.ts';
+import type { Store } from '../server/stores/store.ts';
 import { createHeadSigner } from '../server/tree-heads.ts';
 import { createWitnesses } from '../server/witnesses.ts';
 import { type CommandIo, NotUnderstood } from './command.ts';
 import { readLogFile } from './log-file.ts';
-import { checkTree } from './log-tree.ts';
+import { checkTree, toRoot } from './log-tree.ts';
 import { packPieces } from './month-pieces.ts';
 import { keysInExport } from './plant-keys.ts';
 
@@ -151,19 +151,23 @@ export async function faultOfMonth(
     (report.ok ? null : `entry ${report.firstBroken?.id} does not hold`) ??
     (tree === null ? 'it has no signed head: the log has a hole' : null);
   if (wrong !== null || tree === null) return wrong;
-  const [root = ''] = await store.treeHashes([{ from: 0, to: tree.size }]).catch(() => []);
-  if (Buffer.from(root, 'hex').toString('base64') !== tree.root) return 'its head is of another log';
+  const [root] = await store.treeHashes([{ from: 0, to: tree.size }]).catch(() => []);
+  if (toRoot(root) !== tree.root) return 'its head is of another log';
   const hashes = new Map(reading.entries.map((entry) => [entryId(entry), entry.hash]));
   if (hashes.size !== places.untilPos - places.afterPos) return 'another number of entries';
   let missing = 0;
-  for await (const row of rowsOf({ store, places })) if (hashes.get(entryId(row)) !== row.hash) missing += 1;
+  for await (const row of rowsOf(places, store.signedPage))
+    if (hashes.get(entryId(row)) !== row.hash) missing += 1;
   return missing === 0 ? null : `${missing} entries differ`;
 }
 
-/** The rows of a month, in the log's order. Throws where one is not there. */
-export async function* rowsOf({ store, places }: Month): AsyncGenerator<SealedRow> {
+/** The rows of a month, in the log's order. `page`: the store's, of what is wanted of each. Throws where one is not there. */
+export async function* rowsOf<R extends { readonly pos: number }>(
+  places: LogStretch,
+  page: (pos: number, limit: number) => Promise<readonly R[]>,
+): AsyncGenerator<R> {
   for (let pos = places.afterPos; pos < places.untilPos; ) {
-    const rows = await store.sealedPage(pos, Math.min(ROWS_AT_ONCE, places.untilPos - pos));
+    const rows = await page(pos, Math.min(ROWS_AT_ONCE, places.untilPos - pos));
     if (rows.length === 0) throw new StoreRefused(`month: the store lacks entries after place ${pos}`);
     yield* rows;
     pos = rows.at(-1)?.pos ?? places.untilPos;

@@ -3,8 +3,8 @@
 
 import type { ClockReading, Entry } from '../../shared/log/entry.ts';
 import type { EntryFault } from '../../shared/wire/codes.ts';
-import type { DraftText } from './canonical.ts';
 import { hashOf } from './keys.ts';
+import type { DraftText } from './stores/canonical.ts';
 import { joinPieces, type Pieces, packedMost } from './stores/packed.ts';
 import type { Checked } from './stores/store.ts';
 

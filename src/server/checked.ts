@@ -10,9 +10,9 @@ import { goesOn } from '../../shared/log/vouched.ts';
 import { entryBytes } from '../../shared/wire/limits.ts';
 import type { Brought } from '../../shared/wire/messages.ts';
 import { ArrivedEntry } from './arrived.ts';
-import { type DraftText, draftText } from './canonical.ts';
 import { Refused } from './http/refuse.ts';
 import { type SignatureWalk, signatureFault } from './signatures.ts';
+import { type DraftText, draftText } from './stores/canonical.ts';
 import type { Checked, Store } from './stores/store.ts';
 import { createStrangers, type Strangers } from './strangers.ts';
 

@@ -104,7 +104,7 @@ async function checkMonths(
   found: StoreLook | null,
 ): Promise<readonly Finding[]> {
   if (!found || found.months.length === 0) return [];
-  const faults = await createMonthTexts(months, async () => found.months).faults(found.months);
+  const faults = await createMonthTexts(months, async () => found.months).faults();
   // A server that knows no folder does not start; with one it serves what it has.
   const is = months === null ? 'wrong' : 'warning';
   if (faults.length > 0) return faults.map(({ message }) => ({ what: 'months', is, words: message }));

@@ -48,7 +48,7 @@ export interface StoreHealth {
   readonly answered: () => void;
   /** Looks along the whole log now; resolves when the look is over. */
   readonly look: () => Promise<void>;
-  /** Looks now whether months whose texts could not be read are there again; each file of them is read whole. */
+  /** Looks now whether months whose texts could not be read are there again; each file of them is read whole, and of no other month. */
   readonly lookForMonths: () => Promise<void>;
   readonly stop: () => Promise<void>;
 }
@@ -75,10 +75,28 @@ function createTelling(found: Set<StoreTrouble>, onTrouble: HealthParts['onTroub
       if (month !== undefined) monthsAway.add(month);
       onTrouble(trouble, where);
     },
-    /** All other months are there again. */
-    onlyAway: (away: ReadonlySet<string>) => {
-      for (const month of monthsAway) if (!away.has(month)) monthsAway.delete(month);
+    /** The months that are away, as far as anybody met them. */
+    away: (): ReadonlySet<string> => new Set(monthsAway),
+    /** Of the months that were looked at, these are still away: the others are there again. */
+    onlyAway: (looked: ReadonlySet<string>, away: ReadonlySet<string>) => {
+      for (const month of looked) if (!away.has(month)) monthsAway.delete(month);
       if (monthsAway.size === 0) found.delete('month-away');
+    },
+  };
+}
+
+/** Runs the work; whoever asks while it runs waits for the end of that run. */
+function oneAtATime(work: () => Promise<void>) {
+  let running: Promise<void> | null = null;
+  return {
+    run: () => {
+      running ??= work().finally(() => {
+        running = null;
+      });
+      return running;
+    },
+    ended: async () => {
+      await running;
     },
   };
 }
@@ -87,9 +105,9 @@ function createTelling(found: Set<StoreTrouble>, onTrouble: HealthParts['onTroub
 export function watchStore({ store, onTrouble }: HealthParts): StoreHealth {
   const found = new Set<StoreTrouble>();
   let isStopped = false;
-  let looking: Promise<void> | null = null;
-  const { tell, onlyAway } = createTelling(found, onTrouble);
+  const { tell, away: monthsAway, onlyAway } = createTelling(found, onTrouble);
   const walk = async () => {
+    const looked = monthsAway();
     const away = new Set<string>();
     const hear = (trouble: LogFault, where: string, month?: string) => {
       if (month !== undefined) away.add(month);
@@ -98,28 +116,30 @@ export function watchStore({ store, onTrouble }: HealthParts): StoreHealth {
     await readThrough(store, hear, () => isStopped);
     if (isStopped) return;
     // Every file was read: what was away is back.
-    onlyAway(away);
+    onlyAway(looked, away);
     const faults = await store.quickCheck();
     if (faults.length > 0) tell('damaged', faults.join('; '));
   };
-  const look = () => {
-    looking ??= walk()
-      .catch((error: unknown) => {
-        const trouble = troubleOf(error);
-        if (trouble && !isStopped) tell(trouble, (error as Error).message);
-      })
-      .finally(() => {
-        looking = null;
-      });
-    return looking;
-  };
-  const lookForMonths = async () => {
+  const look = oneAtATime(() =>
+    walk().catch((error: unknown) => {
+      const trouble = troubleOf(error);
+      if (trouble && !isStopped) tell(trouble, (error as Error).message);
+    }),
+  );
+  const walkMonths = async () => {
     if (!found.has('month-away')) return;
-    const faults = await store.monthFaults('whole');
+    // A month that nobody met yet is found as it is read, or by the next look along the log.
+    const looked = monthsAway();
+    const faults = await store.monthFaults('whole', looked);
     if (isStopped) return;
     for (const fault of faults) meet(fault);
-    onlyAway(new Set(faults.flatMap((fault) => (fault instanceof MonthAway ? [fault.month] : []))));
+    onlyAway(looked, new Set(faults.flatMap((fault) => (fault instanceof MonthAway ? [fault.month] : []))));
   };
+  const lookForMonths = oneAtATime(() =>
+    walkMonths().catch((error: unknown) => {
+      if (!isStopped) meet(error);
+    }),
+  );
   const meet = (error: unknown): StoreTrouble | null => {
     // What the framework says of a request is about its sender's connection, and a file is never away.
     if ((error as { statusCode?: unknown }).statusCode !== undefined) return null;
@@ -132,10 +152,10 @@ export function watchStore({ store, onTrouble }: HealthParts): StoreHealth {
   let lookedMs = Number.NEGATIVE_INFINITY;
   const due = setInterval(() => {
     // Each server for itself: those that do not lead never look along the log.
-    lookForMonths().catch(meet);
+    void lookForMonths.run();
     if (!store.leads() || performance.now() - lookedMs < EVERY_MS) return;
     lookedMs = performance.now();
-    void look();
+    void look.run();
   }, FIRST_MS).unref();
   return {
     troubles: () => storeTroubles.filter((trouble) => found.has(trouble)),
@@ -146,12 +166,12 @@ export function watchStore({ store, onTrouble }: HealthParts): StoreHealth {
     answered: () => {
       found.delete('away');
     },
-    look,
-    lookForMonths,
+    look: look.run,
+    lookForMonths: lookForMonths.run,
     stop: async () => {
       isStopped = true;
       clearInterval(due);
-      await looking;
+      await Promise.all([look.ended(), lookForMonths.ended()]);
     },
   };
 }

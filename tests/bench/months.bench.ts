@@ -7,7 +7,7 @@ import { simulateShift } from '../../demo/simulate.ts';
 import { FOLD_VERSION } from '../../shared/floor/fold-version.ts';
 import type { Entry } from '../../shared/log/entry.ts';
 import { runReelward } from '../../src/cli/reelward.ts';
-import { draftText } from '../../src/server/canonical.ts';
+import { draftText } from '../../src/server/stores/canonical.ts';
 import { openStore } from '../../src/server/stores/open.ts';
 import { newFolder, startPostgres } from '../contract/databases.ts';
 import { toChecked } from '../contract/entries.ts';

@@ -16,7 +16,7 @@ import { openIdentity } from '../../src/link/identity.ts';
 import { answerPages, openToldAnswers } from '../../src/link/ipc2591/told-answers.ts';
 import { SPARED_MOST } from '../../src/link/log-budget.ts';
 import { openStationDesk } from '../../src/link/station-desk.ts';
-import { draftText } from '../../src/server/canonical.ts';
+import { draftText } from '../../src/server/stores/canonical.ts';
 import { openStore } from '../../src/server/stores/open.ts';
 import { newFolder } from '../contract/databases.ts';
 import { toChecked } from '../contract/entries.ts';

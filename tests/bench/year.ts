@@ -5,7 +5,7 @@ import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { simulateShift } from '../../demo/simulate.ts';
 import type { Entry } from '../../shared/log/entry.ts';
-import { draftText } from '../../src/server/canonical.ts';
+import { draftText } from '../../src/server/stores/canonical.ts';
 import { openStore } from '../../src/server/stores/open.ts';
 import type { Store } from '../../src/server/stores/store.ts';
 import { createTraceKeeper } from '../../src/server/trace/keeper.ts';

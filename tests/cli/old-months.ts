@@ -14,7 +14,6 @@ import { type CallResult, call } from './call.ts';
 
 /** What happened, in folding order. */
 export const shift = [...simulateShift({ seed: 3, hours: 6, startMs }).entries].sort(compareEntries);
-const THIRD = Math.ceil(shift.length / 3);
 
 /** One such plant. */
 export interface OldPlant {
@@ -25,6 +24,8 @@ export interface OldPlant {
   readonly file: (month: string) => string;
   /** Opens its store; `files`: where it looks for months. */
   readonly open: (files?: string | null) => Promise<Store>;
+  /** Looks into its store, which is closed again. */
+  readonly inside: <T>(look: (store: Store) => Promise<T>, files?: string | null) => Promise<T>;
   /** Runs an act on it. */
   readonly act: (...args: readonly string[]) => Promise<CallResult>;
   readonly remove: () => void;
@@ -47,11 +48,19 @@ export async function newOldPlant(
     files,
     file: (month) => join(files, `reelward-${month}.ndjson.gz`),
     open: (months = files) => openStore({ folder: data, database, months, nowMs: Date.now }),
+    inside: async (look, months) => {
+      const store = await plant.open(months);
+      try {
+        return await look(store);
+      } finally {
+        await store.close();
+      }
+    },
     act: (...args) => call(['serve', ...args, ...place]),
     remove: folder.remove,
   };
   const store = await plant.open();
-  const third = entries === shift ? THIRD : Math.ceil(entries.length / 3);
+  const third = Math.ceil(entries.length / 3);
   for (const [at, month] of ['03', '04', '05'].entries()) {
     const some = entries.slice(at * third, (at + 1) * third).map((entry) => toChecked(entry));
     await store.append([{ sender: 'x', entries: some }], Date.parse(`2026-${month}-10T00:00:00Z`));

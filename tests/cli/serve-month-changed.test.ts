@@ -10,7 +10,6 @@ import { MonthAway, PlaceChanged } from '../../src/server/stores/month-store.ts'
 import { readPlaceInFile } from '../../src/server/stores/packed.ts';
 import { openPostgresDatabase } from '../../src/server/stores/postgres/open.ts';
 import { openDatabase } from '../../src/server/stores/sqlite/open.ts';
-import type { Store } from '../../src/server/stores/store.ts';
 import type { Tables } from '../../src/server/stores/tables.ts';
 import { startPostgres, type TestPostgres } from '../contract/databases.ts';
 import { newOldPlant, type OldPlant, textsOf } from './old-months.ts';
@@ -26,20 +25,11 @@ describe.each(['sqlite', 'postgres'] as const)('a store on %s whose texts left',
   let before: readonly string[];
   beforeEach(async () => {
     plant = await newOldPlant(kind, postgres);
-    before = await inside(textsOf);
+    before = await plant.inside(textsOf);
     expect((await plant.act('month', plant.files, '--month', '2026-03')).code).toBe(0);
     expect((await plant.act('month-out', '2026-03')).code).toBe(0);
   });
   afterEach(() => plant.remove());
-
-  async function inside<T>(look: (store: Store) => Promise<T>): Promise<T> {
-    const store = await plant.open();
-    try {
-      return await look(store);
-    } finally {
-      await store.close();
-    }
-  }
 
   /** Works on the tables, as somebody does who has the database. */
   async function within<T>(work: (db: Kysely<Tables>) => Promise<T>): Promise<T> {
@@ -71,7 +61,7 @@ describe.each(['sqlite', 'postgres'] as const)('a store on %s whose texts left',
 
   /** Everybody hears of a change of the store. */
   async function isTold(words: string) {
-    expect(await faultOf(inside(textsOf))).toBeInstanceOf(PlaceChanged);
+    expect(await faultOf(plant.inside(textsOf))).toBeInstanceOf(PlaceChanged);
     const made = await plant.act('backup', join(plant.files, 'backup.sqlite'));
     expect([made.code, made.err]).toEqual([2, expect.stringContaining('is no whole log')]);
     expect(made.err).toContain(words);
@@ -87,7 +77,7 @@ describe.each(['sqlite', 'postgres'] as const)('a store on %s whose texts left',
     expect([back.code, back.err]).toEqual([2, expect.stringContaining('has another text where')]);
     await putBody(one.pos, one.body);
     await putBody(other.pos, other.body);
-    expect(await inside(textsOf)).toEqual(before);
+    expect(await plant.inside(textsOf)).toEqual(before);
   });
 
   it('is found changed where a row names a line that is not there', async () => {
@@ -112,11 +102,11 @@ describe.each(['sqlite', 'postgres'] as const)('a store on %s whose texts left',
     const file = '../months/reelward-2026-03.ndjson.gz';
     await within((db) => db.updateTable('month_files').set({ file }).execute());
     await isTold('whose name is none of this program');
-    expect(await inside((store) => store.monthFaults())).toEqual([expect.any(PlaceChanged)]);
+    expect(await plant.inside((store) => store.monthFaults())).toEqual([expect.any(PlaceChanged)]);
   });
 
   it('reads a piece again that held another text, once the file is right', async () => {
-    const [month] = await inside((store) => store.monthsLeft());
+    const [month] = await plant.inside((store) => store.monthsLeft());
     const [one] = await placed();
     const place = readPlaceInFile(one?.body ?? '');
     if (!month || !place) throw new Error('no text left');
@@ -124,7 +114,7 @@ describe.each(['sqlite', 'postgres'] as const)('a store on %s whose texts left',
     const good = readFileSync(plant.file('2026-03'));
     const other = Buffer.from(good);
     samePiece(good.subarray(from, to ?? good.length), place.line).copy(other, from);
-    await inside(async (store) => {
+    await plant.inside(async (store) => {
       writeFileSync(plant.file('2026-03'), other);
       expect(await faultOf(textsOf(store))).toBeInstanceOf(MonthAway);
       expect(await store.monthFaults()).toEqual([]);
@@ -143,7 +133,7 @@ describe.each(['sqlite', 'postgres'] as const)('a store on %s whose texts left',
       await db.updateTable('entries').set({ sig }).where('pos', '=', one.pos).execute();
       await sql`delete from meta where key = 'signature_forms_to'`.execute(db);
     });
-    const set = await inside(async (store) => {
+    const set = await plant.inside(async (store) => {
       await store.quarantineSignatures(Date.now());
       return store.quarantined();
     });

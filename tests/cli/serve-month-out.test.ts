@@ -73,19 +73,6 @@ describe.each(['sqlite', 'postgres'] as const)('texts that leave %s', (kind) => 
   });
   afterEach(() => plant.remove());
 
-  /** Looks into the store, which is closed again. */
-  async function inside<T>(
-    look: (store: Store) => Promise<T>,
-    files: string | null = plant.files,
-  ): Promise<T> {
-    const store = await plant.open(files);
-    try {
-      return await look(store);
-    } finally {
-      await store.close();
-    }
-  }
-
   async function letLeave(...months: readonly string[]) {
     for (const month of months) {
       expect((await plant.act('month', plant.files, '--month', month)).code).toBe(0);
@@ -95,23 +82,23 @@ describe.each(['sqlite', 'postgres'] as const)('texts that leave %s', (kind) => 
   }
 
   it('are read out of the file by whoever asks, and come back', async () => {
-    const before = await inside(allReads);
+    const before = await plant.inside(allReads);
     await letLeave('2026-03', '2026-04');
-    const left = await inside((store) => store.monthsLeft());
+    const left = await plant.inside((store) => store.monthsLeft());
     expect(left.map(({ month }) => month)).toEqual(['2026-03', '2026-04']);
     // Most left; what the server itself reads stayed.
     const march = left[0];
     if (!march) throw new Error('no month');
     expect(march.texts).toBeGreaterThan(100);
     expect(march.texts).toBeLessThan(march.untilPos - march.afterPos);
-    expect(await inside(allReads)).toEqual(before);
+    expect(await plant.inside(allReads)).toEqual(before);
     const people = (store: Store) => store.ofKinds(['person.added'], 0);
-    expect(await inside(people, null)).toEqual(await inside(people));
-    expect(await inside((store) => store.longPage(0, 100, packedMost), null)).toEqual(
-      await inside((store) => store.longPage(0, 100, packedMost)),
+    expect(await plant.inside(people, null)).toEqual(await plant.inside(people));
+    expect(await plant.inside((store) => store.longPage(0, 100, packedMost), null)).toEqual(
+      await plant.inside((store) => store.longPage(0, 100, packedMost)),
     );
     // Taken in again, an old entry is known by its hash.
-    expect(await inside((store) => store.heads(), null)).toHaveLength(
+    expect(await plant.inside((store) => store.heads(), null)).toHaveLength(
       new Set(shift.map(({ tablet, epoch }) => `${tablet}/${epoch}`)).size,
     );
 
@@ -121,18 +108,18 @@ describe.each(['sqlite', 'postgres'] as const)('texts that leave %s', (kind) => 
       `${march.texts} texts of 2026-03 are in the store again, each held against its hash\n`,
     ]);
     renameSync(plant.file('2026-03'), join(plant.files, 'away'));
-    expect(await inside(allReads)).toEqual(before);
+    expect(await plant.inside(allReads)).toEqual(before);
     const again = await plant.act('month-in', '2026-03');
     expect([again.code, again.err]).toEqual([2, expect.stringContaining('no texts of 2026-03 have left')]);
   });
 
   it('are traced: by an index of before, of a fold that rose, and from nothing', async () => {
     const wanted = lots.map((lot) => tracePlaces(whole, { lot }));
-    const before = await inside(traced);
+    const before = await plant.inside(traced);
     expect(before.map((places) => places.length)).toEqual(wanted.map((places) => places.length));
     await letLeave('2026-03', '2026-04');
     // The index of before needs no file.
-    expect(await inside(traced, null)).toEqual(before);
+    expect(await plant.inside(traced, null)).toEqual(before);
     const raise = (store: Store) =>
       store.tracePlace().then((from) =>
         store.moveTrace({
@@ -144,12 +131,12 @@ describe.each(['sqlite', 'postgres'] as const)('texts that leave %s', (kind) => 
           serials: [],
         }),
       );
-    expect(await inside(raise)).toBe(true);
-    await expect(inside(traced, null)).rejects.toThrow(
+    expect(await plant.inside(raise)).toBe(true);
+    await expect(plant.inside(traced, null)).rejects.toThrow(
       'the texts of 2026-03 left the store, and lie in reelward-2026-03.ndjson.gz: name the folder of that file with --months',
     );
-    await inside(saysWhatItCannotAnswer, null);
-    expect(await inside(traced)).toEqual(before);
+    await plant.inside(saysWhatItCannotAnswer, null);
+    expect(await plant.inside(traced)).toEqual(before);
   });
 
   it('are answered for by the files together, and by a month that is written after them without them', async () => {
@@ -172,7 +159,7 @@ describe.each(['sqlite', 'postgres'] as const)('texts that leave %s', (kind) => 
   });
 
   it('are told apart where a byte of the file is another, and nothing else is lost', async () => {
-    const before = await inside(allReads);
+    const before = await plant.inside(allReads);
     await letLeave('2026-03');
     const good = readFileSync(plant.file('2026-03'));
     const lines = gunzipSync(good).toString();
@@ -181,27 +168,27 @@ describe.each(['sqlite', 'postgres'] as const)('texts that leave %s', (kind) => 
     writeFileSync(plant.file('2026-03'), gzipSync(changed));
     const other =
       /the texts of 2026-03 left the store, and reelward-2026-03\.ndjson\.gz in .* is not the file that they left for/;
-    expect((await inside((store) => store.monthFaults())).map(({ message }) => message)).toEqual([
+    expect((await plant.inside((store) => store.monthFaults())).map(({ message }) => message)).toEqual([
       expect.stringMatching(other),
     ]);
-    await expect(inside(textsOf)).rejects.toThrow(other);
+    await expect(plant.inside(textsOf)).rejects.toThrow(other);
     // One bit, the size as it was.
     const flipped = Buffer.from(good);
     flipped[40] = (flipped[40] ?? 0) ^ 1;
     writeFileSync(plant.file('2026-03'), flipped);
-    await expect(inside(textsOf)).rejects.toThrow(other);
+    await expect(plant.inside(textsOf)).rejects.toThrow(other);
     const refused = await plant.act('month-in', '2026-03');
     expect([refused.code, refused.err]).toEqual([2, expect.stringMatching(other)]);
     expect(refused.err).toMatch(/^reelward serve: the texts of 2026-03/);
     // Newer months are read all the same.
-    const until = (await inside((store) => store.monthsLeft()))[0]?.untilPos ?? 0;
-    expect(await inside((store) => store.page(until, 10))).toHaveLength(10);
+    const until = (await plant.inside((store) => store.monthsLeft()))[0]?.untilPos ?? 0;
+    expect(await plant.inside((store) => store.page(until, 10))).toHaveLength(10);
     writeFileSync(plant.file('2026-03'), good);
-    expect(await inside(allReads)).toEqual(before);
+    expect(await plant.inside(allReads)).toEqual(before);
   });
 
   it('stay outside a backup, which says so, and are read again where it was put back', async () => {
-    const before = await inside(textsOf);
+    const before = await plant.inside(textsOf);
     await letLeave('2026-03');
     const folder = newFolder();
     const file = join(folder.path, 'backup.sqlite');
@@ -216,7 +203,7 @@ describe.each(['sqlite', 'postgres'] as const)('texts that leave %s', (kind) => 
     const kept = join(folder.path, 'kept');
     mkdirSync(kept);
     renameSync(file, join(kept, 'reelward-2026-01-01T00-00-00-000Z.sqlite'));
-    const madeAt = () => inside((store) => store.readMeta(backupMade));
+    const madeAt = () => plant.inside((store) => store.readMeta(backupMade));
     const madeMs = await madeAt();
     const blind = await plant.act('backup', kept, '--keep', '1');
     expect([blind.code, blind.err]).toEqual([
@@ -249,7 +236,7 @@ describe.each(['sqlite', 'postgres'] as const)('texts that leave %s', (kind) => 
   });
 
   it('stay where they are while anything speaks against it', async () => {
-    const before = await inside(allReads);
+    const before = await plant.inside(allReads);
     const refused = async (words: string, ...args: readonly string[]) => {
       const told = await plant.act(...args);
       expect([told.code, told.err]).toEqual([2, expect.stringContaining(words)]);
@@ -272,7 +259,7 @@ describe.each(['sqlite', 'postgres'] as const)('texts that leave %s', (kind) => 
     writeFileSync(plant.file('2026-03'), gzipSync(long));
     await refused('was written in one piece', 'month-out', '2026-03');
     writeFileSync(plant.file('2026-03'), good);
-    expect(await inside(allReads)).toEqual(before);
+    expect(await plant.inside(allReads)).toEqual(before);
     expect((await plant.act('month-out', '2026-04')).code).toBe(0);
     await refused('have left the store already', 'month-out', '2026-04');
   });

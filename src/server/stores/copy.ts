@@ -3,6 +3,7 @@
 
 import { existsSync, renameSync, rmSync } from 'node:fs';
 import { Kysely, SqliteDialect, type Transaction } from 'kysely';
+import { putMeta } from './meta.ts';
 import {
   migrate,
   neededRow,
@@ -112,13 +113,8 @@ export async function fillFrom(file: string, target: Kysely<Tables>, present: Pr
       await carryOver(tx, present);
       // The backup may be of an older schema; the tables that it was put into are this program's.
       const versions = versionRows(steps, await neededRow(tx));
-      for (const { key, value } of [{ key: 'server_epoch', value: newEpoch() }, ...versions]) {
-        await tx
-          .insertInto('meta')
-          .values({ key, value })
-          .onConflict((conflict) => conflict.column('key').doUpdateSet({ value }))
-          .execute();
-      }
+      for (const { key, value } of [{ key: 'server_epoch', value: newEpoch() }, ...versions])
+        await putMeta(tx, key, value);
     });
     const before = new Set(present.tablets.filter((row) => row.revoked_ms === null).map((row) => row.tablet));
     const active = await target
@@ -156,12 +152,7 @@ async function carryOver(tx: Transaction<Tables>, { tablets, keys, ...named }: P
     [plantRowName, named.plant],
   ] as const;
   for (const [key, value] of kept) {
-    if (value === null) continue;
-    await tx
-      .insertInto('meta')
-      .values({ key, value })
-      .onConflict((conflict) => conflict.column('key').doUpdateSet({ value }))
-      .execute();
+    if (value !== null) await putMeta(tx, key, value);
   }
 }
 

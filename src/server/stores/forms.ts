@@ -4,6 +4,7 @@
 
 import type { Kysely } from 'kysely';
 import { signatureForm } from '../../../shared/log/entry.ts';
+import { putMeta } from './meta.ts';
 import type { MonthTexts } from './month-texts.ts';
 import { wholeBody } from './packed.ts';
 import type { Tables } from './tables.ts';
@@ -37,7 +38,7 @@ export async function quarantineSignatures(
       ids.push(`${row.tablet}/${row.epoch}/${row.seq}`);
     }
     pos = last.pos;
-    await keepPlace(db, pos);
+    await putMeta(db, PLACE, String(pos));
   }
 }
 
@@ -67,13 +68,4 @@ async function quarantine(
       .execute();
     await tx.updateTable('entries').set({ sig: null }).where('pos', '=', pos).execute();
   });
-}
-
-async function keepPlace(db: Kysely<Tables>, pos: number): Promise<void> {
-  const value = String(pos);
-  await db
-    .insertInto('meta')
-    .values({ key: PLACE, value })
-    .onConflict((conflict) => conflict.column('key').doUpdateSet({ value }))
-    .execute();
 }

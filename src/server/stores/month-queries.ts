@@ -1,6 +1,7 @@
 // Texts leave the log for a month's file, and come back: each in one transaction of a store that no server uses.
 
 import { type Kysely, sql, type Transaction } from 'kysely';
+import { putMeta } from './meta.ts';
 import { neededRow, StoreRefused } from './migrate.ts';
 import type { LeftMonth, TextPlace } from './month-store.ts';
 import { createMonthTexts, type MonthTexts } from './month-texts.ts';
@@ -53,7 +54,7 @@ export function monthQueries(
 > {
   return {
     monthsLeft: () => readMonths(db),
-    monthFaults: async (how) => texts.faults(await readMonths(db), how),
+    monthFaults: texts.faults,
     letTextsLeave: (month, places) => aloneTransaction((tx) => letLeave(tx, month, { places, dialect })),
     // Asked within the transaction: an embedded store has one connection, which nobody else gets meanwhile.
     bringTextsBack: (month) =>
@@ -96,11 +97,7 @@ async function letLeave(
     })
     .execute();
   const value = String(Math.max(monthsSchema, (await neededRow(tx)) ?? 0));
-  await tx
-    .insertInto('meta')
-    .values({ key: neededName, value })
-    .onConflict((conflict) => conflict.column('key').doUpdateSet({ value }))
-    .execute();
+  await putMeta(tx, neededName, value);
 }
 
 async function bringBack(

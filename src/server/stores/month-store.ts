@@ -65,8 +65,11 @@ export function isTextFault(error: unknown): error is TextFault {
 export interface MonthStore {
   /** The months whose texts lie in files, oldest first. */
   readonly monthsLeft: () => Promise<readonly LeftMonth[]>;
-  /** What is wrong with their files as they lie: none named, away, of another size; `whole`: or of another SHA-256, for which each is read. */
-  readonly monthFaults: (how?: 'whole') => Promise<readonly TextFault[]>;
+  /**
+   * What is wrong with their files as they lie: none named, away, of another size; `whole`: or of another SHA-256, for which each is read.
+   * `only`: months (as `2026-03`) that are looked at; all where it is not given.
+   */
+  readonly monthFaults: (how?: 'whole', only?: ReadonlySet<string>) => Promise<readonly TextFault[]>;
   /**
    * Puts in place of each text where it lies in the month's file: all or none. Throws `StoreRefused` where a server runs on the store, where the
    * month's texts have left already, or where an entry is not the one that was named.

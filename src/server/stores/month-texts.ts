@@ -8,8 +8,8 @@ import { open, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { gunzip } from 'node:zlib';
-import type { EntryDraft } from '../../../shared/log/entry.ts';
-import { canonicalText, draftOf } from '../../../shared/log/seal.ts';
+import type { Entry } from '../../../shared/log/entry.ts';
+import { draftText } from './canonical.ts';
 import {
   isTextFault,
   type LeftMonth,
@@ -36,8 +36,8 @@ export interface MonthTexts {
   readonly read: <R extends TextRow>(rows: readonly R[]) => Promise<readonly (R | TextFault)[]>;
   /** The rows with their texts. Throws `MonthAway` or `PlaceChanged` where one cannot be read. */
   readonly fill: <R extends TextRow>(rows: readonly R[]) => Promise<readonly R[]>;
-  /** What is wrong with the files as they lie; `whole`: each is read from its first bit to its last. */
-  readonly faults: (months: readonly LeftMonth[], how?: 'whole') => Promise<readonly TextFault[]>;
+  /** What is wrong with the files as they lie; `whole`: each is read from its first bit to its last; `only`: of these months. */
+  readonly faults: (how?: 'whole', only?: ReadonlySet<string>) => Promise<readonly TextFault[]>;
 }
 
 /** Where a text lies in its month's file. */
@@ -50,35 +50,30 @@ export function createMonthTexts(
 ): MonthTexts {
   const asLeft = createAsLeft(folder);
   const textOf = createTextReader(folder, months, asLeft);
-  const read = async <R extends TextRow>(rows: readonly R[]): Promise<readonly (R | TextFault)[]> => {
-    const filled: (R | TextFault)[] = [];
-    for (const row of rows) {
-      const place = readPlaceInFile(row.body);
-      if (place === null) filled.push(row);
-      else
-        filled.push(
-          await textOf(row, place).then(
-            (body) => ({ ...row, body }),
-            (error: unknown) => {
-              if (isTextFault(error)) return error;
-              throw error;
-            },
-          ),
-        );
-    }
-    return filled;
+  const fillOne = async <R extends TextRow>(row: R): Promise<R> => {
+    const place = readPlaceInFile(row.body);
+    return place === null ? row : { ...row, body: await textOf(row, place) };
+  };
+  const faultIn = (error: unknown): TextFault => {
+    if (isTextFault(error)) return error;
+    throw error;
   };
   return {
-    read,
-    fill: async (rows) =>
-      (await read(rows)).map((row) => {
-        if (isTextFault(row)) throw row;
-        return row;
-      }),
-    faults: async (all, how) => {
-      if (how === 'whole') asLeft.forget();
+    read: async <R extends TextRow>(rows: readonly R[]) => {
+      const filled: (R | TextFault)[] = [];
+      for (const row of rows) filled.push(await fillOne(row).catch(faultIn));
+      return filled;
+    },
+    fill: async <R extends TextRow>(rows: readonly R[]) => {
+      const filled: R[] = [];
+      for (const row of rows) filled.push(await fillOne(row));
+      return filled;
+    },
+    faults: async (how, only) => {
       const faults: TextFault[] = [];
-      for (const month of all) {
+      for (const month of await months()) {
+        if (only?.has(month.month) === false) continue;
+        if (how === 'whole') asLeft.forget(month);
         const fault = await faultOfFile(folder, month, how === 'whole' ? asLeft : null);
         if (fault) faults.push(fault);
       }
@@ -166,13 +161,14 @@ function changedIn({ month, file, bytes, pieces }: LeftMonth, piece?: number): s
 /** Whether files are the ones that texts left for, to the last bit. */
 interface AsLeft {
   readonly is: (month: LeftMonth) => Promise<boolean>;
-  /** Reads them anew when next asked. */
-  readonly forget: () => void;
+  /** Reads it anew when next asked. */
+  readonly forget: (month: LeftMonth) => void;
 }
 
 /** A file that was not touched since is not read again. */
 function createAsLeft(folder: string | null): AsLeft {
-  const known = new Map<string, Promise<boolean>>();
+  const known = new Map<string, { readonly touched: string; readonly reading: Promise<boolean> }>();
+  const nameOf = ({ file, sha256 }: LeftMonth) => `${file} ${sha256}`;
   const isSame = async (file: string, sha256: string) => {
     const hash = createHash('sha256');
     for await (const some of createReadStream(file)) hash.update(some as Buffer);
@@ -184,16 +180,17 @@ function createAsLeft(folder: string | null): AsLeft {
         const file = fileOf(folder, month);
         const { size, mtimeMs, ctimeMs, ino } = await stat(file);
         if (size !== month.bytes) return false;
-        const name = [month.file, month.sha256, mtimeMs, ctimeMs, ino].join(' ');
-        const reading = known.get(name) ?? isSame(file, month.sha256);
-        known.set(name, reading);
+        const touched = [mtimeMs, ctimeMs, ino].join(' ');
+        const kept = known.get(nameOf(month));
+        const reading = kept?.touched === touched ? kept.reading : isSame(file, month.sha256);
+        known.set(nameOf(month), { touched, reading });
         return await reading;
       } catch {
-        known.clear();
+        known.delete(nameOf(month)); // the others were read as they are
         return false;
       }
     },
-    forget: () => known.clear(),
+    forget: (month) => void known.delete(nameOf(month)),
   };
 }
 
@@ -253,7 +250,7 @@ async function readPiece(file: string, month: LeftMonth, piece: number): Promise
 /** The text that the hash covers, of a line of the file; null where it is no entry. */
 export function bodyOf(line: string): string | null {
   try {
-    return canonicalText(draftOf(JSON.parse(line) as EntryDraft)); // what is none has another hash
+    return draftText(JSON.parse(line) as Entry).body; // what is none has another hash
   } catch {
     return null;
   }

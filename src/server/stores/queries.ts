@@ -7,6 +7,7 @@ import { clockCountMost } from '../../../shared/log/entry.ts';
 import type { OrderKey } from '../../../shared/log/order.ts';
 import { appendBatches, type Batch, firstRoot, type InsertEntries, readHead } from './append.ts';
 import { quarantineSignatures } from './forms.ts';
+import { putMeta } from './meta.ts';
 import { newEpoch } from './migrate.ts';
 import { type MonthParts, monthQueries, monthTexts } from './month-queries.ts';
 import type { MonthTexts } from './month-texts.ts';
@@ -138,13 +139,7 @@ function metaQueries(
   return {
     readMeta,
     keepMeta,
-    writeMeta: async (key, value) => {
-      await db
-        .insertInto('meta')
-        .values({ key, value })
-        .onConflict((conflict) => conflict.column('key').doUpdateSet({ value }))
-        .execute();
-    },
+    writeMeta: (key, value) => putMeta(db, key, value),
     swapMeta: async (key, before, value) => {
       const changed =
         before === null

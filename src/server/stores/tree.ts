@@ -15,6 +15,7 @@ import {
   type TreeEdge,
   type TreeNode,
 } from '../../../shared/log/tree.ts';
+import { putMeta } from './meta.ts';
 import { type Tables, treeEdgeName } from './tables.ts';
 
 /** A tree's size and root, lower-case hex. */
@@ -102,12 +103,7 @@ export async function extendTree(
       .insertInto('tree_nodes')
       .values(kept.slice(at, at + NODES_AT_ONCE))
       .execute();
-  const value = [grown.size, ...grown.nodes].join(' ');
-  await tx
-    .insertInto('meta')
-    .values({ key: treeEdgeName, value })
-    .onConflict((conflict) => conflict.column('key').doUpdateSet({ value }))
-    .execute();
+  await putMeta(tx, treeEdgeName, [grown.size, ...grown.nodes].join(' '));
   return grown;
 }
 

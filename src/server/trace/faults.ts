@@ -5,10 +5,10 @@ import { MonthAway, PlaceChanged } from '../stores/month-store.ts';
 /** A fault as it travels. */
 export interface FaultTold {
   readonly message: string;
-  /** Whose texts cannot be read; null or absent where it is no such fault. */
-  readonly away?: { readonly month: string; readonly why: string } | null;
+  /** Whose texts cannot be read; null where it is no such fault. */
+  readonly away: { readonly month: string; readonly why: string } | null;
   /** The store was changed where it says where a text lies. */
-  readonly isPlaceChanged?: boolean;
+  readonly isPlaceChanged: boolean;
 }
 
 /** The fault as a message. */
@@ -23,5 +23,5 @@ export function tellFault(error: Error): FaultTold {
 /** The error again. */
 export function hearFault({ message, away, isPlaceChanged }: FaultTold): Error {
   if (away) return new MonthAway(away, away.why);
-  return isPlaceChanged === true ? new PlaceChanged(message) : new Error(`trace: ${message}`);
+  return isPlaceChanged ? new PlaceChanged(message) : new Error(`trace: ${message}`);
 }

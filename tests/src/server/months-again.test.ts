@@ -16,14 +16,14 @@ const away = (month: string) => new MonthAway({ month }, `reelward-${month}.ndjs
 const aMinute = () => vi.advanceTimersByTimeAsync(60_000);
 
 /** A server that does not lead; `files`: what is wrong with them. */
-function watched(files: () => readonly TextFault[]) {
+function watched(files: (only: ReadonlySet<string>) => readonly TextFault[] | Promise<readonly TextFault[]>) {
   const told: string[] = [];
   const store: HealthParts['store'] = {
     dialect: 'postgres',
     leads: () => false,
     sealedPage: async () => [],
     quickCheck: async () => [],
-    monthFaults: async () => files(),
+    monthFaults: async (_how, only = new Set()) => files(only),
   };
   const health = watchStore({ store, onTrouble: (trouble, where) => told.push(`${trouble}: ${where}`) });
   return { health, told };
@@ -45,6 +45,33 @@ it('end by themselves on a server that does not lead, and are told again where t
   expect(told).toEqual([...both, both[0]]);
   faults = [];
   await aMinute();
+  expect(health.troubles()).toEqual([]);
+  await health.stop();
+});
+
+it('alone are looked for, one look at a time, and one that is met meanwhile stays told', async () => {
+  const looks: string[][] = [];
+  let end = (_faults: readonly TextFault[]): void => undefined;
+  const { health } = watched((only) => {
+    looks.push([...only]);
+    return new Promise((resolve) => {
+      end = resolve;
+    });
+  });
+  await aMinute();
+  expect(looks).toEqual([]);
+  health.met(away('2026-03'));
+  await aMinute();
+  await aMinute();
+  expect(looks).toEqual([['2026-03']]);
+  health.met(away('2026-04'));
+  end([]);
+  await health.lookForMonths();
+  expect(health.troubles()).toEqual(['month-away']);
+  await aMinute();
+  expect(looks).toEqual([['2026-03'], ['2026-04']]);
+  end([]);
+  await health.lookForMonths();
   expect(health.troubles()).toEqual([]);
   await health.stop();
 });

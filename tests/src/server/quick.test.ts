@@ -6,8 +6,8 @@ import { type Entry, type Json, payloadLevelsMost } from '../../../shared/log/en
 import { entrySchema } from '../../../shared/log/entry-schema.ts';
 import { canonicalText, draftOf } from '../../../shared/log/seal.ts';
 import { createAppender } from '../../../src/server/appender.ts';
-import { draftText } from '../../../src/server/canonical.ts';
 import { arePlainEntries, isPlainEntry } from '../../../src/server/envelope.ts';
+import { draftText } from '../../../src/server/stores/canonical.ts';
 import type { Appended, Checked } from '../../../src/server/stores/store.ts';
 import { makeChain, toChecked } from '../../contract/entries.ts';
 

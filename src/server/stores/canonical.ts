@@ -2,9 +2,9 @@
 // engine's own JSON writer, whose numbers and strings are RFC 8785's, does the rest. Anything out of the ordinary is left to
 // the general writer, and a property test holds the two equal.
 
-import { type Entry, isWithinLevels, payloadLevelsMost } from '../../shared/log/entry.ts';
-import { canonicalText, draftOf } from '../../shared/log/seal.ts';
-import { joinPieces, type Pieces } from './stores/packed.ts';
+import { type Entry, isWithinLevels, payloadLevelsMost } from '../../../shared/log/entry.ts';
+import { canonicalText, draftOf } from '../../../shared/log/seal.ts';
+import { joinPieces, type Pieces } from './packed.ts';
 
 /** An entry's text. */
 export interface DraftText {
