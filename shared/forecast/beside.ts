@@ -15,12 +15,15 @@ export interface SlotUse {
 }
 
 /** Placements that the slot gives, to all lanes together, until the line has built so many panels (0 or more). */
-export function placementsUntil({ perPanel, beside = [] }: SlotUse, panels: number): number {
+export function placementsUntil({ perPanel, beside }: SlotUse, panels: number): number {
+  if (!beside) return perPanel * panels;
   return beside.reduce((sum, lane) => sum + lane.perPanel * Math.min(lane.panels, panels), perPanel * panels);
 }
 
 /** Panels of the line, fractions as they come, until the slot has given so many placements (0 or more): the inverse of `placementsUntil`. */
-export function panelsUntil({ perPanel, beside = [] }: SlotUse, placements: number): number {
+export function panelsUntil({ perPanel, beside }: SlotUse, placements: number): number {
+  // Most slots serve one lane; a forecast of a long line asks some thousand times.
+  if (!beside) return placements / perPanel;
   let rest = placements;
   let panels = 0;
   let rate = beside.reduce((sum, lane) => sum + lane.perPanel, perPanel);
@@ -35,6 +38,7 @@ export function panelsUntil({ perPanel, beside = [] }: SlotUse, placements: numb
 }
 
 /** Placements that the slot gives with the panel after so many (0 or more). */
-export function perPanelAfter({ perPanel, beside = [] }: SlotUse, panels: number): number {
+export function perPanelAfter({ perPanel, beside }: SlotUse, panels: number): number {
+  if (!beside) return perPanel;
   return beside.reduce((sum, lane) => sum + (lane.panels > panels ? lane.perPanel : 0), perPanel);
 }

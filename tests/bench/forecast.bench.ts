@@ -32,16 +32,16 @@ function makeLoads(change: (index: number) => Partial<SlotLoad>): SlotLoad[] {
   }));
 }
 
-/** Median processor time of eleven runs in ms, after two to warm up: other programs on the machine do not count. */
-function median(run: () => unknown): number {
+/** Median processor time of the runs in ms, after as many again to warm up: other programs on the machine do not count, the compiler's threads do. */
+function median(run: () => unknown, runs = 101): number {
   const times: number[] = [];
-  for (let round = 0; round < 13; round++) {
+  for (let round = 0; round < 2 * runs; round++) {
     const start = process.cpuUsage();
     run();
     const { user, system } = process.cpuUsage(start);
-    if (round >= 2) times.push((user + system) / 1000);
+    if (round >= runs) times.push((user + system) / 1000);
   }
-  return times.sort((a, b) => a - b)[5] ?? Number.NaN;
+  return times.sort((a, b) => a - b)[(runs - 1) / 2] ?? Number.NaN;
 }
 
 function quotient(loads: readonly SlotLoad[]): number[] {
@@ -80,7 +80,7 @@ const kinds: readonly (readonly [string, LinePace, SlotLoad[]])[] = [
 for (const [what, linePace, loads] of kinds) {
   const ms = median(() => forecastLine(linePace, loads));
   const plain = median(() => quotient(loads));
-  const drawn = median(() => simulation(loads));
+  const drawn = median(() => simulation(loads), 5);
   console.log(
     `${what.padEnd(54)} ${ms.toFixed(2).padStart(7)} ms for ${slots} slots   ${(ms / plain).toFixed(1)} x plain quotient (${plain.toFixed(2)} ms)   1/${(drawn / ms).toFixed(0)} of 1000 draws a slot (${drawn.toFixed(0)} ms)`,
   );
