@@ -61,13 +61,24 @@ export function createReplica(
  * before the oldest copy: then the caller must make a new replica from the whole log.
  */
 export function foldIn(replica: Replica, entries: readonly Entry[]): boolean {
+  const steps = foldSteps(replica, entries);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/**
+ * `foldIn` in steps of an entry each, for whoever lets others have their turn in between. Between two steps the replica is as after some of the
+ * entries, in folding order, or, where one of them is late, as it was before.
+ */
+export function* foldSteps(replica: Replica, entries: readonly Entry[]): Generator<undefined, boolean> {
   const added = [...entries].sort(compareEntries);
   const first = added[0];
   if (!first) return true;
-  if (replica.position !== null && compareEntries(first, replica.position) <= 0) {
-    return foldLate(replica, added);
-  }
-  for (const entry of added) foldOne(replica, entry);
+  if (replica.position !== null && compareEntries(first, replica.position) <= 0)
+    return yield* foldLate(replica, added);
+  yield* foldEach(replica, added);
   return true;
 }
 
@@ -90,7 +101,14 @@ function foldOne(replica: Replica, entry: Entry): void {
   replica.tail.splice(0, (replica.marks[0]?.count ?? 0) - (dropped?.count ?? 0));
 }
 
-function foldLate(replica: Replica, added: readonly Entry[]): boolean {
+function* foldEach(replica: Replica, entries: readonly Entry[]): Generator<undefined, void> {
+  for (const entry of entries) {
+    foldOne(replica, entry);
+    yield;
+  }
+}
+
+function* foldLate(replica: Replica, added: readonly Entry[]): Generator<undefined, boolean> {
   const first = added[0] as Entry; // the caller saw it
   const there = new Set(replica.tail.map(entryId));
   const fresh = added.filter((entry) => !there.has(entryId(entry)));
@@ -106,11 +124,16 @@ function foldLate(replica: Replica, added: readonly Entry[]): boolean {
   }
   const kept = mark.count - oldest.count;
   const again = [...replica.tail.slice(kept), ...fresh].sort(compareEntries);
-  replica.state = copyState(mark.state);
-  replica.position = mark.position;
-  replica.count = mark.count;
-  replica.marks.length = at + 1;
-  replica.tail.length = kept;
-  for (const entry of again) foldOne(replica, entry);
+  // Beside it: what is known must not be missing for a while because something earlier was not.
+  const beside: Replica = {
+    ...replica,
+    state: copyState(mark.state),
+    position: mark.position,
+    count: mark.count,
+    marks: replica.marks.slice(0, at + 1),
+    tail: replica.tail.slice(0, kept),
+  };
+  yield* foldEach(beside, again);
+  Object.assign(replica, beside);
   return true;
 }

@@ -1,8 +1,10 @@
 // On the demo server the plant's log is taken in once, as another tablet's entries, and the practice labels are kept beside it.
 
 import * as z from 'zod/mini';
+import type { Entry } from '../../../shared/log/entry.ts';
 import { entrySchema } from '../../../shared/log/entry-schema.ts';
 import type { App } from '../app.ts';
+import { bySlices } from '../device/slices.ts';
 import { keep, readKept } from '../store/preferences.ts';
 import { demoWords } from '../words/demo.ts';
 import { say } from '../words/words.ts';
@@ -34,7 +36,7 @@ export async function loadDemo(app: App, state: DemoState | null): Promise<void>
     if (!isFresh) await offerFreshStart(app, state);
     if (!isFresh && !state.live) return;
     const lines = (await (await fetch('/demo/log.ndjson')).text()).split('\n').filter((line) => line !== '');
-    await app.store.takeIn(lines.map((line) => z.parse(entrySchema, JSON.parse(line))));
+    await app.store.takeIn(await bySlices(readEntries(lines)));
     if (isFresh) {
       await keep(app.store.cache, openedKey, state.openedMs);
       const labels = z.parse(labelsSchema, await (await fetch('/demo/labels.json')).json());
@@ -44,6 +46,15 @@ export async function loadDemo(app: App, state: DemoState | null): Promise<void>
   } catch (error) {
     app.notice.value = { tone: 'care', text: say(demoWords).failed(String(error)) };
   }
+}
+
+function* readEntries(lines: readonly string[]): Generator<undefined, readonly Entry[]> {
+  const entries: Entry[] = [];
+  for (const line of lines) {
+    entries.push(z.parse(entrySchema, JSON.parse(line)));
+    yield;
+  }
+  return entries;
 }
 
 /** Where the demo was started anew since, offers its fresh shift; the old practice log goes with it. */

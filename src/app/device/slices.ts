@@ -14,6 +14,27 @@ export function takeSlice<T>(steps: Iterator<undefined, T>): { readonly came: T 
   return undefined;
 }
 
+/** What the steps come to: by one slice at once where that is enough, else slice after slice. Rejects with what a step throws. */
+export async function bySlices<T>(steps: Iterator<undefined, T>): Promise<T> {
+  for (;;) {
+    const done = takeSlice(steps);
+    if (done !== undefined) return done.came;
+    await othersTurn();
+  }
+}
+
+/** Resolves after what the browser has to do meanwhile. By a message: a timer would be held back in a row of many. */
+function othersTurn(): Promise<void> {
+  return new Promise((resolve) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      port1.close();
+      resolve();
+    };
+    port2.postMessage(null);
+  });
+}
+
 /** Takes slice after slice, and tells what the steps came to. Answers with what stops it. */
 export function inSlices<T>(steps: Iterator<undefined, T>, take: (came: T) => void): () => void {
   let isStopped = false;

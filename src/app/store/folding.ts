@@ -2,9 +2,10 @@
 // once all of it is here it is folded beside the work in hand, compared, and put in place of the snapshot.
 
 import type { Draft } from '../../../shared/floor/draft.ts';
-import { createReplica, foldIn } from '../../../shared/floor/replica.ts';
+import { createReplica, foldIn, foldSteps } from '../../../shared/floor/replica.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
+import { bySlices } from '../device/slices.ts';
 import { type Bootstrap, countMissing, dropBootstrap, isIn } from './bootstrap.ts';
 import type { OwnFold } from './bootstrap-check.ts';
 import { countUpTo, storeFault } from './database.ts';
@@ -48,9 +49,9 @@ export function fold(state: StoreState, entries: readonly Entry[], told: boolean
 
 async function foldNow(state: StoreState, entries: readonly Entry[], told: boolean): Promise<void> {
   await state.fold.trust?.look(entries);
-  const { replica } = state;
-  if (!foldIn(replica, await afterBootstrap(state, entries)))
-    state.replica = await foldAll(state.log, state.bootstrap, state.fold);
+  // A page of some hundred entries takes longer than a finger waits; the few of an act are folded at once.
+  const isFolded = await bySlices(foldSteps(state.replica, await afterBootstrap(state, entries)));
+  if (!isFolded) state.replica = await foldAll(state.log, state.bootstrap, state.fold);
   for (const entry of entries) if (entry.tablet !== state.identity.tablet) sawClock(state, entry.hlc);
   if (!told) state.peers.postMessage(entries);
   keepWhereDue(state);

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { applyAll } from '../../../shared/floor/fold.ts';
-import { createReplica, foldIn, type Replica, snapshotOf } from '../../../shared/floor/replica.ts';
+import { createReplica, foldIn, foldSteps, type Replica, snapshotOf } from '../../../shared/floor/replica.ts';
 import { copyState, emptyState } from '../../../shared/floor/state.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { mergeLogs } from '../../../shared/log/merge.ts';
@@ -219,6 +219,28 @@ describe('foldIn()', () => {
     expect(replica.tail.length).toBeLessThan(6000);
     expect(replica.tail.length).toBe(replica.count - (replica.marks[0]?.count ?? 0));
   });
+});
+
+test('between two steps of `foldSteps()` the floor is that of some entries in folding order, and loses nothing that it had', () => {
+  fc.assert(
+    fc.property(fc.array(act, { minLength: 3, maxLength: 30 }), fc.nat(30), (acts, cut) => {
+      const log = [...play(acts)].sort(compareEntries);
+      const early = log.filter((_, at) => (at + cut) % 3 !== 0);
+      const replica = createReplica();
+      foldIn(replica, early);
+      const rest = log.filter((entry) => !early.includes(entry));
+      const steps = foldSteps(replica, rest);
+      const before = { count: replica.count, state: copyState(replica.state) };
+      for (let step = steps.next(); !step.done; step = steps.next()) {
+        expect(replica.count).toBeGreaterThanOrEqual(before.count);
+        const upTo = log.filter((entry) => replica.position && compareEntries(entry, replica.position) <= 0);
+        if (replica.count === before.count) expect(replica.state).toEqual(before.state);
+        else expect([replica.count, replica.state]).toEqual([upTo.length, fullFold(upTo)]);
+      }
+      expect([replica.count, replica.state]).toEqual([log.length, fullFold(log)]);
+    }),
+    { numRuns: 60 },
+  );
 });
 
 test('`snapshotOf()` answers null before any entry', () => {

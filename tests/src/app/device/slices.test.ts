@@ -1,7 +1,7 @@
 // Long work in slices: as many steps as fit into one, the rest later, none after it was stopped.
 
 import { afterEach, expect, test, vi } from 'vitest';
-import { inSlices, takeSlice } from '../../../../src/app/device/slices.ts';
+import { bySlices, inSlices, takeSlice } from '../../../../src/app/device/slices.ts';
 
 afterEach(() => vi.restoreAllMocks());
 
@@ -53,4 +53,26 @@ test('inSlices() that is stopped takes no step more and tells nothing', async ()
   // Another one that comes to its end has had its turns after it.
   await new Promise((resolve) => inSlices(countTo(3, []), resolve));
   expect([seen, told.mock.calls]).toEqual([[], []]);
+});
+
+test('bySlices() takes at once what one slice holds, and lets others have their turn where it is more', async () => {
+  eachStepLasts(3);
+  const order: string[] = [];
+  const tell = (what: string) => () => order.push(what);
+  const short = bySlices(countTo(1, [])).then(tell('short'));
+  const seen: number[] = [];
+  const long = bySlices(countTo(9, seen)).then(tell('long'));
+  expect(seen).toEqual([1, 2, 3]);
+  const other = new Promise((resolve) => inSlices(countTo(1, []), resolve)).then(tell('other'));
+  await Promise.all([short, long, other]);
+  expect([order, seen.length]).toEqual([['short', 'other', 'long'], 9]);
+});
+
+test('bySlices() rejects with what a later step throws', async () => {
+  eachStepLasts(1000);
+  function* failing(): Generator<undefined, string> {
+    yield;
+    throw new Error('no more');
+  }
+  await expect(bySlices(failing())).rejects.toThrow('no more');
 });
