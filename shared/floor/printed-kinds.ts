@@ -2,8 +2,9 @@
 // without a server; of any other it asks when somebody prints it.
 
 import type { Entry } from '../log/entry.ts';
+import type { EntryKind } from './kinds.ts';
 
-const printedKinds: ReadonlySet<string> = new Set([
+const kinds = [
   'changeover.released',
   'changeover.left-open',
   'checklist.closed',
@@ -15,7 +16,8 @@ const printedKinds: ReadonlySet<string> = new Set([
   'containment.signed',
   'shift.handed',
   'shift.taken',
-]);
+] as const satisfies readonly EntryKind[];
+const printedKinds: ReadonlySet<string> = new Set(kinds);
 
 /** True for a changeover, a first panel, a measured reel, a splice, a containment and a handover. */
 export function isKeptOnPaper({ kind, payload }: Pick<Entry, 'kind' | 'payload'>): boolean {

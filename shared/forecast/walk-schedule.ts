@@ -21,8 +21,8 @@ export interface Walk {
 }
 
 /** Why a splice is missed: its window is shorter than the work, it closes before anyone can be there, or the others take the time. */
-export const MISS_REASONS = ['windowTooShort', 'closesTooSoon', 'crowdedOut'] as const;
-export type MissReason = (typeof MISS_REASONS)[number];
+export const missReasons = ['windowTooShort', 'closesTooSoon', 'crowdedOut'] as const;
+export type MissReason = (typeof missReasons)[number];
 
 /** A splice that no walk reaches. `byMs`: when it would have had to be done. */
 export interface MissedSplice {

@@ -32,11 +32,6 @@ import { type CommandIo, NotUnderstood, readBytes } from './command.ts';
 import { followHeads, type SignedTo } from './log-heads.ts';
 import { pointOf } from './plant-keys.ts';
 
-/** Forms of an export. */
-export const logFormats = ['csv', 'xlsx', 'json'] as const;
-/** One form. */
-export type LogFormat = (typeof logFormats)[number];
-
 const PIECE_BYTES = 1 << 20;
 
 /** The bytes of a file in pieces; one packed by gzip (RFC 1952), told by its first bytes, is unpacked. */

@@ -1,24 +1,14 @@
 // The order of jobs in a person's hand: what a hand moves stays while the search runs, the job in hand counts before the first of the
 // list, and the order kept is what Change offers first. The search's worker is played by the test, so that no test waits for a search.
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { applyAll } from '../../shared/floor/fold.ts';
 import { emptyState } from '../../shared/floor/state.ts';
-import { startBrowser } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
 import { keepRunning, openAt, openTablet, readLog, type Tablet } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
-
-beforeAll(async () => {
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
-});
+const demo = useDemo();
 
 interface PlayedWorker {
   asked: { question: { jobs: { id: string }[]; locks: { job: string; place: number }[] } } | null;
@@ -73,9 +63,9 @@ const workers = (page: Page) =>
   );
 
 async function openOrder(): Promise<Tablet> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  const context = await demo.browser.newContext({ viewport: { width: 1280, height: 800 } });
   await context.addInitScript(playWorkers);
-  const tablet = await openTablet(browser, demo.url, { badge: 'BADGE-3301', context });
+  const tablet = await openTablet(demo.browser, demo.url, { badge: 'BADGE-3301', context });
   await keepRunning(tablet.page);
   await openAt(tablet.page, '#/change/order');
   return { ...tablet, putAway: () => tablet.putAway().finally(() => context.close()) };

@@ -1,24 +1,14 @@
 // A changeover from the plan to the last move, by scans: beside the running line the page leads to what needs no stop; while the moves
 // are done Change, Load and Line say the same numbers, and at the end all three say that every slot is right.
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
 import { applyAll } from '../../shared/floor/fold.ts';
 import { emptyState, type FloorState, type SlotState } from '../../shared/floor/state.ts';
-import { startBrowser } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
 import { goOn, goTo, keepRunning, openTablet, readLog, reelLabel, scan, scanAll } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
-
-beforeAll(async () => {
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
-});
+const demo = useDemo();
 
 const next = 'greenhouse-node-top-F';
 const numbers = (text: string | null) => (text ?? '').match(/\d+/g)?.map(Number) ?? [];
@@ -117,7 +107,7 @@ async function doNext(page: Page, hands: Hands): Promise<void> {
 }
 
 it('leads beside the running line, and at the end all screens say that every slot is right', async () => {
-  const tablet = await openTablet(browser, demo.url, { badge: 'BADGE-3301' });
+  const tablet = await openTablet(demo.browser, demo.url, { badge: 'BADGE-3301' });
   const { page } = tablet;
   await keepRunning(page);
   await goTo(page, 'change');

@@ -1,10 +1,9 @@
 // Changing the demo line over, from the plan beside the running line to the release: what is scanned ticks itself off, what was
 // ticked is still there after a reload, and what must be done is left out only by a lead with badge, PIN and reason.
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { startBrowser, waitReady } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { waitReady } from './support/browser.ts';
 import {
   expectWhole,
   goOn,
@@ -21,23 +20,15 @@ import {
   signIn,
   type Tablet,
 } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
-
-beforeAll(async () => {
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
-});
+const demo = useDemo();
 
 const next = 'greenhouse-node-top-F';
 
 /** A lead plans the change to the next product while the line runs. */
 async function planned(): Promise<Tablet> {
-  const tablet = await openTablet(browser, demo.url, { badge: 'BADGE-3301' });
+  const tablet = await openTablet(demo.browser, demo.url, { badge: 'BADGE-3301' });
   await keepRunning(tablet.page);
   await goTo(tablet.page, 'change');
   await tablet.page.getByTestId(`plan-${next}`).click();
@@ -204,7 +195,7 @@ describe('a changeover', () => {
 
 describe('the order of jobs', () => {
   it('is searched, proven for few jobs, kept over a reload, and names what comes late by how much', async () => {
-    const tablet = await openTablet(browser, demo.url, { badge: 'BADGE-3301', hash: '#/change/order' });
+    const tablet = await openTablet(demo.browser, demo.url, { badge: 'BADGE-3301', hash: '#/change/order' });
     const { page } = tablet;
     const asked = [
       ['pump-driver-bottom-B', '900'],

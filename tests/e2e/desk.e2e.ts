@@ -1,17 +1,12 @@
 // The desk and the verdict as a hand meets them: refused at the first scan that can tell, a blocked lot that runs on, half a scan that
 // outlives a reload, a bake that was too short.
 
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { startBrowser } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
+import { describe, expect, it } from 'vitest';
 import {
   endRun,
-  expectWhole,
   firstSlot,
   goOn,
   goTo,
-  openTablet,
   ownEntries,
   pad,
   readLog,
@@ -19,27 +14,11 @@ import {
   reelLabel,
   scan,
   scanAll,
-  type Tablet,
-  type TabletOptions,
 } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
-
-beforeAll(async () => {
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
-});
-
-async function onTablet(work: (tablet: Tablet) => Promise<void>, options: TabletOptions = {}): Promise<void> {
-  const tablet = await openTablet(browser, demo.url, options);
-  await work(tablet);
-  expectWhole(await readLog(tablet.page));
-  await tablet.putAway();
-}
+const demo = useDemo();
+const { onTablet } = demo;
 
 const place = { slot: 'M2-F-026', feeder: 'F-0113', part: '25-0023-113' } as const;
 const labelOf = (part: string, reel: string, more: Readonly<Record<string, string>> = {}) =>

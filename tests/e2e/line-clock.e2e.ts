@@ -1,10 +1,8 @@
 // The line while nobody counts, and a tablet whose clock is set wrong. Time is moved by the page's clock, never waited for: what it shows
 // is read like a person reads it, by the clock and by how far away it is.
 
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { startBrowser } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
+import type { BrowserContext, Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import {
   endRun,
   goTo,
@@ -15,25 +13,17 @@ import {
   signIn,
   type Tablet,
 } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
-
-beforeAll(async () => {
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
-});
+const demo = useDemo();
 
 const minuteMs = 60_000;
 
 /** A tablet whose clock, and the time that passes on it, a test can move: `passed` moves both, `off` the clock alone. */
 async function withClock(work: (tablet: Tablet) => Promise<void>): Promise<void> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  const context = await demo.browser.newContext({ viewport: { width: 1280, height: 800 } });
   await moveable(context);
-  const tablet = await openTablet(browser, demo.url, { context });
+  const tablet = await openTablet(demo.browser, demo.url, { context });
   await work(tablet);
   await tablet.putAway();
   await context.close();
@@ -170,7 +160,7 @@ describe('where nobody counts', () => {
 });
 
 it('says of one setup that it is being built while a run is open, and of none once it is ended', async () => {
-  const { page, putAway } = await openTablet(browser, demo.url, { hash: '#/plant/setups' });
+  const { page, putAway } = await openTablet(demo.browser, demo.url, { hash: '#/plant/setups' });
   const built = page.locator('.listed').filter({ hasText: 'being built' });
   await built.waitFor();
   await endRun(page);

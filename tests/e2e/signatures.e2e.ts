@@ -1,10 +1,8 @@
 // Who signs a changeover, and for what: two people of the roles asked for, each by badge or PIN; scans that are nothing else; lists
 // that are known and not ticked; a release that names all that is open or wrong.
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { startBrowser } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import {
   expectWhole,
   goTo,
@@ -15,21 +13,13 @@ import {
   scan,
   type Tablet,
 } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
-
-beforeAll(async () => {
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
-});
+const demo = useDemo();
 
 /** A line that stands for its changeover, with the checklist open. */
 async function standing(): Promise<Tablet> {
-  const tablet = await openTablet(browser, demo.url, { badge: 'BADGE-3301' });
+  const tablet = await openTablet(demo.browser, demo.url, { badge: 'BADGE-3301' });
   const { page } = tablet;
   await goTo(page, 'change');
   await page.getByTestId('plan-greenhouse-node-top-F').click();

@@ -45,7 +45,7 @@ const planWalks = startPlanner();
 
 const nothing: LineLook = { outlook: null, walks: null, lookedMs: null };
 
-interface Round {
+interface LinesView {
   readonly app: App;
   readonly watch: Watch;
   readonly looks: Map<string, LineLook>;
@@ -62,7 +62,7 @@ interface Round {
 export function startLines(app: App, watch: Watch): Lines {
   const tick = signal(0);
   const heard = nothingHeard();
-  const round: Round = {
+  const view: LinesView = {
     app,
     watch,
     looks: new Map(),
@@ -78,23 +78,23 @@ export function startLines(app: App, watch: Watch): Lines {
   let sinceMs: number | null = null;
   const stopChange = app.store.onChange((entries) => {
     for (const entry of entries) hear(heard, entry);
-    noteChanged(round, entries);
-    round.told();
+    noteChanged(view, entries);
+    view.told();
   });
   const stopOwn = effect(() => {
     watch.outlook.value;
     watch.walks.value;
-    round.told();
+    view.told();
   });
   app.store.newest(READ_BACK).then(
     (entries) => {
       for (const entry of entries) hear(heard, entry);
       sinceMs = entries.at(-1)?.hlc.ms ?? app.clock.nowMs();
-      round.told();
+      view.told();
     },
     () => undefined, // a closed database is told by the fault screen
   );
-  next(round);
+  next(view);
   return {
     tick,
     heard,
@@ -102,10 +102,10 @@ export function startLines(app: App, watch: Watch): Lines {
     lookOf: (line) =>
       line === app.line.peek()
         ? { outlook: watch.outlook.peek(), walks: watch.walks.peek(), lookedMs: app.clock.nowMs() }
-        : (round.looks.get(line) ?? nothing),
+        : (view.looks.get(line) ?? nothing),
     stop: () => {
-      round.isOver = true;
-      clearTimeout(round.timer);
+      view.isOver = true;
+      clearTimeout(view.timer);
       stopChange();
       stopOwn();
     },
@@ -113,7 +113,7 @@ export function startLines(app: App, watch: Watch): Lines {
 }
 
 /** Notes on which lines something changed; what names none may be of any. */
-function noteChanged({ app, changed }: Round, entries: readonly Entry[]): void {
+function noteChanged({ app, changed }: LinesView, entries: readonly Entry[]): void {
   const { lines } = app.store.floor();
   for (const { payload } of entries) {
     const line = payload['line'];
@@ -122,7 +122,7 @@ function noteChanged({ app, changed }: Round, entries: readonly Entry[]): void {
 }
 
 /** The line to be looked at next; null where none is due. */
-function dueLine({ app, looks, changed }: Round): string | null {
+function dueLine({ app, looks, changed }: LinesView): string | null {
   const nowMs = app.clock.nowMs();
   const others = [...app.store.floor().lines.keys()].filter((line) => line !== app.line.peek());
   const age = (line: string) => nowMs - (looks.get(line)?.lookedMs ?? Number.NEGATIVE_INFINITY);
@@ -134,28 +134,28 @@ function dueLine({ app, looks, changed }: Round): string | null {
   );
 }
 
-function next(round: Round): void {
-  if (round.isOver) return;
-  const line = document.visibilityState === 'visible' ? dueLine(round) : null;
+function next(view: LinesView): void {
+  if (view.isOver) return;
+  const line = document.visibilityState === 'visible' ? dueLine(view) : null;
   if (line === null) {
-    round.timer = setTimeout(() => next(round), 500);
+    view.timer = setTimeout(() => next(view), 500);
     return;
   }
-  round.changed.delete(line);
-  look(lookerOf(round, line));
+  view.changed.delete(line);
+  look(lookerOf(view, line));
 }
 
-function lookerOf(round: Round, line: string): Looker {
-  const { app, looks, lookers, remembered } = round;
+function lookerOf(view: LinesView, line: string): Looker {
+  const { app, looks, lookers, remembered } = view;
   let looker = lookers.get(line);
   if (!looker) {
     const take = (outlook: Outlook | null, nowMs: number) => {
-      if (round.isOver) return; // its question would take the place of one that somebody waits for
+      if (view.isOver) return; // its question would take the place of one that somebody waits for
       for (const slot of outlook?.slots ?? [])
         remembered.set(needKey(line, slot.slot, slot.need), slot.warning);
       const before = looks.get(line)?.walks ?? null;
       if (outlook === null) {
-        finish(round, line, { outlook, walks: null, lookedMs: nowMs });
+        finish(view, line, { outlook, walks: null, lookedMs: nowMs });
         return;
       }
       const operators = app.store.floor().crews.get(line) ?? 1;
@@ -167,7 +167,7 @@ function lookerOf(round: Round, line: string): Looker {
         ...(isSame && before !== null ? { known: before.known } : {}),
       });
       planWalks(question, (answer) => {
-        finish(round, line, { outlook, walks: toWalkPlan(answer, slots), lookedMs: nowMs });
+        finish(view, line, { outlook, walks: toWalkPlan(answer, slots), lookedMs: nowMs });
       });
     };
     looker = createLooker({ app, line: () => line, remembered, take });
@@ -176,9 +176,9 @@ function lookerOf(round: Round, line: string): Looker {
   return looker;
 }
 
-function finish(round: Round, line: string, is: LineLook): void {
-  round.looks.set(line, is);
-  round.told();
-  clearTimeout(round.timer);
-  round.timer = setTimeout(() => next(round), PAUSE_MS);
+function finish(view: LinesView, line: string, is: LineLook): void {
+  view.looks.set(line, is);
+  view.told();
+  clearTimeout(view.timer);
+  view.timer = setTimeout(() => next(view), PAUSE_MS);
 }

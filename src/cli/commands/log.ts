@@ -6,6 +6,7 @@ import { lacksSecrets, withoutSecrets } from '../../../shared/floor/secrets.ts';
 import type { Checkpoint } from '../../../shared/log/chain.ts';
 import { isoMoment } from '../../../shared/log/entry-schema.ts';
 import { type ExportFilter, exportLog } from '../../../shared/log/export.ts';
+import { exportFormats } from '../../../shared/log/export-formats.ts';
 import type { ExportFault, ExportReading } from '../../../shared/log/export-read.ts';
 import { type ExportBreak, verifyExport } from '../../../shared/log/export-verify.ts';
 import { parseNote } from '../../../shared/log/note.ts';
@@ -22,7 +23,6 @@ import {
   checkSignatures,
   exportLines,
   exportWorkbook,
-  logFormats,
   namesAt,
   readLogFile,
   rightsFrom,
@@ -41,7 +41,7 @@ const help = `reelward log verify FILE [--keys FILE] [--plant FINGERPRINT] [--he
 reelward log verify --record FILE [EXPORT] [--keys FILE] [--plant FINGERPRINT]
 reelward log record FILE --entry ID [--page FILE]
 reelward log witness --note FILE --key FILE [--keys FILE] | --make NAME --key FILE
-reelward log export FILE --format ${logFormats.join('|')} [--from MOMENT] [--to MOMENT] [--line LINE] [--slot SLOT]
+reelward log export FILE --format ${exportFormats.join('|')} [--from MOMENT] [--to MOMENT] [--line LINE] [--slot SLOT]
                     [--who PERSON] [--verdict VERDICT] [--kind KIND ...] [--out FILE]
 
 FILE is an exported log: JSON lines (one entry a line), CSV or XLSX; - for standard input.
@@ -255,10 +255,10 @@ async function exportFile(args: readonly string[], io: CommandIo): Promise<numbe
     { min: 1, max: 1, names: 'one FILE' },
   );
   const [file = '-'] = positionals;
-  const format = logFormats.find((known) => known === values.format);
+  const format = exportFormats.find((known) => known === values.format);
   if (format === undefined) {
     throw new NotUnderstood(
-      `--format: expected one of ${logFormats.join(', ')}, found ${values.format ?? 'nothing'}`,
+      `--format: expected one of ${exportFormats.join(', ')}, found ${values.format ?? 'nothing'}`,
     );
   }
   const from = momentOption('from', values.from);
