@@ -66,6 +66,9 @@ describe('a wall screen', () => {
     await screen.getByTestId('enrol').click();
     await screen.locator('.wall .line-row').first().waitFor({ timeout: 60_000 });
     expect(await screen.locator('nav, .dock, .topbar, main button, main a').count()).toBe(0);
+    // Elif acted on the line last, and whoever passes by does not read that.
+    await screen.locator('.wall .line-row', { hasText: /last entry .+ ago/ }).waitFor();
+    expect(await screen.getByTestId('screen-wall').textContent()).not.toContain('Elif');
     await look(screen, { where: 'wall screen' });
   });
 

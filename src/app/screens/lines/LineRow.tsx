@@ -1,4 +1,5 @@
-// One line at one glance: what is built, how it stands, the next hour of walks, what waits, who counts.
+// One line at one glance: what is built, how it stands, the next hour of walks, what waits, who counts. Who acted last is named only where
+// whoever reads it works here: a wall shows no person.
 
 import type { LineGlance } from '../../../../shared/outlook/glance.ts';
 import { sayNext, stateLooks } from '../../frame/glance-text.ts';
@@ -17,9 +18,11 @@ interface LineRowProps {
   readonly nowMs: number;
   /** True for a line of this tablet. */
   readonly isHere: boolean;
+  /** True where people may be named. */
+  readonly namesPeople: boolean;
 }
 
-export function LineRow({ seen, nowMs, isHere }: LineRowProps) {
+export function LineRow({ seen, nowMs, isHere, namesPeople }: LineRowProps) {
   const { glance } = seen;
   return (
     <>
@@ -34,7 +37,7 @@ export function LineRow({ seen, nowMs, isHere }: LineRowProps) {
       <Progress glance={glance} />
       <NextHour seen={seen} nowMs={nowMs} />
       <Waits glance={glance} />
-      <CountedBy seen={seen} nowMs={nowMs} />
+      <CountedBy seen={seen} nowMs={nowMs} lastAct={namesPeople ? seen.lastAct : null} />
     </>
   );
 }
@@ -141,8 +144,12 @@ function Waits({ glance: { holds, blocked, warnings } }: { readonly glance: Line
   );
 }
 
-/** Who counts, the last panel, and how old all that is. */
-function CountedBy({ seen, nowMs }: { readonly seen: SeenLine; readonly nowMs: number }) {
+/** Who counts, the last panel, and how old all that is: of the last act of somebody where one is given, else of the newest entry. */
+function CountedBy({
+  seen,
+  nowMs,
+  lastAct,
+}: Pick<LineRowProps, 'seen' | 'nowMs'> & Pick<SeenLine, 'lastAct'>) {
   const words = say(linesWords);
   const { counted, run } = seen.glance;
   const name = counted.name ?? '';
@@ -157,8 +164,8 @@ function CountedBy({ seen, nowMs }: { readonly seen: SeenLine; readonly nowMs: n
       </b>
       <span>{run && counted.lastMs !== null && words.lastPanel(spanOf(nowMs - counted.lastMs))}</span>
       <span>
-        {seen.lastAct
-          ? words.lastAct(seen.lastAct.name, spanOf(seen.lastAct.agoMs))
+        {lastAct
+          ? words.lastAct(lastAct.name, spanOf(lastAct.agoMs))
           : seen.ageMs === null
             ? words.notHeard
             : words.heard(spanOf(seen.ageMs))}

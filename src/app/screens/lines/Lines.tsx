@@ -44,7 +44,7 @@ export function Lines({ watch }: { readonly watch: Watch }) {
               data-state={seen.glance.state}
               onClick={() => open(line)}
             >
-              <LineRow seen={seen} nowMs={nowMs} isHere={linesServed(app).includes(line)} />
+              <LineRow seen={seen} nowMs={nowMs} isHere={linesServed(app).includes(line)} namesPeople />
             </button>
           );
         })}

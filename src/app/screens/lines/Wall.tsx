@@ -62,7 +62,7 @@ export function Wall({ watch }: { readonly watch: Watch }) {
             data-testid={`wall-${seen.glance.line}`}
             data-state={seen.glance.state}
           >
-            <LineRow seen={seen} nowMs={nowMs} isHere={false} />
+            <LineRow seen={seen} nowMs={nowMs} isHere={false} namesPeople={false} />
           </div>
         ))}
       </div>
