@@ -20,6 +20,7 @@ import { createWarner } from './outlook/warn.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
 import { startPresence } from './person/left-alone.ts';
 import { signIn } from './person/sign-in.ts';
+import { soundAtSignIn } from './person/sign-in-tone.ts';
 import { goTo, place } from './router.ts';
 import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
 import { attachWedge } from './scan/wedge-dom.ts';
@@ -149,15 +150,5 @@ function beginOnceItStands(
       },
       () => setTimeout(() => beginOnceItStands(app, to), ASK_AGAIN_MS), // out of reach
     );
-  });
-}
-
-/** Whoever takes the tablet hears what its warnings sound like, or sees that they cannot be heard. */
-function soundAtSignIn(app: App, alarm: Alarm): void {
-  let before = app.person.peek()?.person ?? null;
-  effect(() => {
-    const now = app.person.value?.person ?? null;
-    if (now !== null && now !== before) alarm.call('soon');
-    before = now;
   });
 }

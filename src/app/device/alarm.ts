@@ -9,6 +9,8 @@ export interface Alarm {
   readonly unlocked: ReadonlySignal<boolean>;
   /** One call; the louder the level the longer. */
   readonly call: (level: 'soon' | 'due' | 'late') => void;
+  /** One tone of a call, to know it by: now where sound can be heard, else once as soon as a touch or a key unlocked it. */
+  readonly callOnceHeard: () => void;
   /** A tone that a person asked for by a touch, which is what a browser wants before it plays any; sounds in quiet hours too. */
   readonly test: () => void;
 }
@@ -26,6 +28,12 @@ const SETTLED_MS = 600;
 export function createAlarm(isOn: () => boolean): Alarm {
   const unlocked = signal(false);
   let context: AudioContext | null = null;
+  let isAwaited = false;
+  const soundAwaited = () => {
+    if (!isAwaited || context?.state !== 'running') return;
+    isAwaited = false;
+    if (isOn()) sound('soon');
+  };
   // Not under the finger: what is drawn with it would move between press and release, and the press would be lost.
   const tell = () => {
     setTimeout(() => {
@@ -35,9 +43,13 @@ export function createAlarm(isOn: () => boolean): Alarm {
   const unlock = async (): Promise<void> => {
     if (context === null) {
       context = new AudioContext();
-      context.onstatechange = tell;
+      context.onstatechange = () => {
+        soundAwaited();
+        tell();
+      };
     }
     if (context.state !== 'running') await context.resume();
+    soundAwaited();
     tell();
   };
   let isComing = false;
@@ -69,7 +81,12 @@ export function createAlarm(isOn: () => boolean): Alarm {
     call: (level) => {
       if (isOn()) sound(level);
     },
+    callOnceHeard: () => {
+      isAwaited = true;
+      soundAwaited();
+    },
     test: () => {
+      isAwaited = false; // it is heard now, by another tone
       unlock().then(
         () => sound('due'),
         () => undefined, // still locked, and said to be

@@ -1,13 +1,25 @@
-// A tap or a key unlocks sound; once it is unlocked, what is typed costs nothing more.
+// A tap or a key unlocks sound; once it is unlocked, what is typed costs nothing more. What was to be heard at sign-in is heard then.
 
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { createAlarm } from '../../../../src/app/device/alarm.ts';
 
 let press: () => void = () => undefined;
 let context: { state: string; onstatechange: (() => void) | null } | null = null;
+/** The tones that were played, Hz. */
+let played: number[] = [];
+
+const volume = { setValueAtTime: () => undefined, exponentialRampToValueAtTime: () => undefined };
+
+/** As much of a tone as the player asks for. */
+function tone() {
+  const frequency = { value: 0 };
+  const start = () => void played.push(frequency.value);
+  return { frequency, type: '', connect: (next: unknown) => next, start, stop: () => undefined };
+}
 
 beforeEach(() => {
   context = null;
+  played = [];
   vi.useFakeTimers();
   vi.stubGlobal('navigator', {}); // tells of no touch
   vi.stubGlobal('addEventListener', (kind: string, heard: () => void) => {
@@ -18,6 +30,9 @@ beforeEach(() => {
     class {
       state = 'suspended';
       onstatechange: (() => void) | null = null;
+      readonly currentTime = 0;
+      readonly createOscillator = tone;
+      readonly createGain = () => ({ gain: volume, connect: (next: unknown) => next });
       constructor() {
         context = this;
       }
@@ -68,4 +83,36 @@ test('a key begins nothing while it is unlocked, and unlocks it anew once the br
   await vi.runAllTimersAsync();
   expect(context).toMatchObject({ state: 'running' });
   expect(alarm.unlocked.value).toBe(true);
+});
+
+test('a tone that is to be heard waits until sound is unlocked, and is heard once', async () => {
+  const alarm = createAlarm(() => true);
+  press(); // the badge that signs somebody in is the first that is typed
+  alarm.callOnceHeard();
+  alarm.callOnceHeard();
+  expect(played).toEqual([]);
+  await vi.runAllTimersAsync();
+  expect(played).toHaveLength(1);
+  press();
+  await vi.runAllTimersAsync();
+  expect(played).toHaveLength(1);
+  alarm.callOnceHeard();
+  expect(played).toHaveLength(2);
+});
+
+test('a tone that waits is not heard where nothing is to be heard by then, nor after the test tone', async () => {
+  let isOn = false;
+  const alarm = createAlarm(() => isOn);
+  alarm.callOnceHeard();
+  press();
+  await vi.runAllTimersAsync();
+  isOn = true;
+  press();
+  await vi.runAllTimersAsync();
+  expect(played).toEqual([]);
+  if (context !== null) context.state = 'suspended';
+  alarm.callOnceHeard();
+  alarm.test();
+  await vi.runAllTimersAsync();
+  expect(played).toEqual([660, 880]);
 });
