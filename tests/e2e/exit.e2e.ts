@@ -1,8 +1,10 @@
-// Where panels leave the line: a keyboard scanner counts each once, a code scanned twice adds nothing, and a page that lost the keyboard says so.
+// Where panels leave the line: a keyboard scanner counts each once, a code scanned twice adds nothing, what warns is answered there, and a page
+// that lost the keyboard says so.
 
 import { expect, it } from 'vitest';
 import { waitReady } from './support/browser.ts';
-import { goTo, keepRunning, ownEntries, scan, steady } from './support/floor.ts';
+import { passUntilSeen } from './support/clock.ts';
+import { goTo, keepRunning, ownEntries, pad, scan, steady } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
 
@@ -43,6 +45,39 @@ it('counts each panel once, and stays an exit over a reload', () =>
     ]);
     await page.getByTestId('exit-leave').click();
     await page.getByTestId('runbar').waitFor();
+  }));
+
+it('shows what warns on the line, which is answered there, or gone to', () =>
+  demo.onTablet(async ({ page }) => {
+    await keepRunning(page);
+    await page.getByTestId('plus-many').click();
+    await pad(page, '150');
+    await page.getByTestId('warning').waitFor();
+    await goTo(page, 'plant');
+    await page.getByTestId('tile-tablet').click();
+    await steady(page);
+    await page.getByTestId('open-exit').click();
+    await page.getByTestId('screen-exit').waitFor();
+    const chip = page.getByTestId('warning');
+    const slot = await chip.locator('b.code').textContent();
+    const level = await chip.getAttribute('data-level');
+    for (const [width, height] of [
+      [390, 844],
+      [1280, 800],
+    ] as const) {
+      await page.setViewportSize({ width, height });
+      await look(page, { where: `exit at ${width}, a warning` });
+    }
+    await page.getByTestId('exit-go').click();
+    await expect.poll(async () => (await ownEntries(page, 'warning.acknowledged')).length).toBe(1);
+    expect((await ownEntries(page, 'warning.acknowledged'))[0]?.payload).toMatchObject({ slot, level });
+    // Others may warn by now; this one is no more in question.
+    const named = () => chip.locator('b.code').allTextContents();
+    await expect.poll(async () => (await named()).includes(slot ?? '')).toBe(false);
+    expect(await page.getByTestId('screen-exit').count()).toBe(1);
+    await passUntilSeen(page, 'warning');
+    await chip.click();
+    await page.getByTestId('timeline').waitFor();
   }));
 
 it('says that it lost the keyboard, and not once it has it again', () =>

@@ -3,22 +3,28 @@
 
 import { type ReadonlySignal, signal } from '@preact/signals';
 
+/** What is heard: a warning by its level; at the line's exit whether a panel was counted, or nothing is. */
+type Tone = 'soon' | 'due' | 'late' | 'counted' | 'not-counted';
+
 /** Makes itself heard. */
 export interface Alarm {
   /** True while sound can be heard (as far as the browser says). */
   readonly unlocked: ReadonlySignal<boolean>;
-  /** One call; the louder the level the longer. */
-  readonly call: (level: 'soon' | 'due' | 'late') => void;
+  /** One call; the louder the level of a warning the longer. */
+  readonly call: (tone: Tone) => void;
   /** One tone of a call, to know it by: now where sound can be heard, else once as soon as a touch or a key unlocked it. */
   readonly callOnceHeard: () => void;
   /** A tone that a person asked for by a touch, which is what a browser wants before it plays any; sounds in quiet hours too. */
   readonly test: () => void;
 }
 
-const tones: Readonly<Record<'soon' | 'due' | 'late', readonly number[]>> = {
+/** Hz, one after the other. What is heard with each panel lies apart from warnings in pitch, so that neither is taken for the other. */
+const tones: Readonly<Record<Tone, readonly number[]>> = {
   soon: [660],
   due: [660, 880],
   late: [880, 660, 880, 660],
+  counted: [1760],
+  'not-counted': [330, 220],
 };
 const TONE_S = 0.18;
 /** A press is over by then, and what a scan came to is shown, ms. Within the second for which browsers that want a touch at hand count it through a timer (from memory). */
@@ -69,17 +75,17 @@ export function createAlarm(isOn: () => boolean): Alarm {
     if (context === null) unlockSoon();
     else unlock().catch(() => undefined); // still locked, and said to be
   };
-  const sound = (level: 'soon' | 'due' | 'late') => {
-    if (context?.state === 'running') navigator.vibrate?.(tones[level].map(() => TONE_S * 1000));
-    if (context?.state === 'running') play(context, tones[level]);
+  const sound = (tone: Tone) => {
+    if (context?.state === 'running') navigator.vibrate?.(tones[tone].map(() => TONE_S * 1000));
+    if (context?.state === 'running') play(context, tones[tone]);
   };
   addEventListener('pointerdown', tryUnlock, { passive: true });
   // On their way down: a scanner's keys are kept from the page.
   addEventListener('keydown', tryUnlock, { passive: true, capture: true });
   return {
     unlocked,
-    call: (level) => {
-      if (isOn()) sound(level);
+    call: (tone) => {
+      if (isOn()) sound(tone);
     },
     callOnceHeard: () => {
       isAwaited = true;

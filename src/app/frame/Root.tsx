@@ -50,7 +50,8 @@ export function Root({ work, fault, storage }: RootProps) {
   // The line in hand and those beside it have bands of their own there.
   const isOnLine = place.value.screen === 'line';
   if (app.isScreen) return ready && <WallScreen {...ready} />;
-  if (app.preferences.value.exit) return ready && <Exit alarm={ready.alarm} />;
+  if (app.preferences.value.exit)
+    return ready && <Exit alarm={ready.alarm} open={warnings} acknowledge={ready.watch.acknowledge} />;
   if (place.value.screen === 'wall' || app.preferences.value.wall)
     return ready && <Wall watch={ready.watch} />;
   return (

@@ -1,5 +1,5 @@
-// The loudest open warning of the lines that the tablet serves, in the top bar of every screen but the line's, which says it in full. It goes
-// only with its warning; a tap goes to its line.
+// The loudest open warning of the lines that the tablet serves, in the top bar of every screen but the line's, which says it in full, and
+// over the number of the exit. It goes only with its warning; a tap goes to its line.
 
 import { loudestOpen, type OpenWarning } from '../../../shared/outlook/loudest-open.ts';
 import { useApp, useFloor } from '../app.ts';

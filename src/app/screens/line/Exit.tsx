@@ -1,12 +1,14 @@
 // Where panels leave the line: one number, one sound. Each code that is scanned is a panel, but for those that name something else here; one
-// that was counted before adds nothing and says so. A keyboard scanner types to the page that has the keyboard: where this one has lost it, that is said, and heard.
+// that was counted before adds nothing and says so. A keyboard scanner types to the page that has the keyboard: where this one has lost it, that is said, and heard. What warns on the line is seen and answered here too.
 
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { buildingOn } from '../../../../shared/floor/building.ts';
 import { holdsBadge, recognise } from '../../../../shared/floor/recognise.ts';
 import type { Scan } from '../../../../shared/labels/scan.ts';
+import type { OpenWarning } from '../../../../shared/outlook/loudest-open.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { Alarm } from '../../device/alarm.ts';
+import type { Watch } from '../../outlook/watch.ts';
 import { goTo } from '../../router.ts';
 import { type PanelTaken, takePanel } from '../../take-panel.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -15,6 +17,7 @@ import { VerdictShape } from '../../ui/Shape.tsx';
 import { inLineWords } from '../../words/in-line.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, say } from '../../words/words.ts';
+import { ExitWarning } from './ExitWarning.tsx';
 import { isPanel } from './exit-model.ts';
 import './exit.css';
 
@@ -24,7 +27,14 @@ interface Last {
   readonly was: PanelTaken | 'no-run' | 'other';
 }
 
-export function Exit({ alarm }: { readonly alarm: Pick<Alarm, 'call'> }) {
+interface ExitProps {
+  readonly alarm: Pick<Alarm, 'call'>;
+  /** What warns on the lines that the tablet serves. */
+  readonly open: readonly OpenWarning[];
+  readonly acknowledge: Watch['acknowledge'];
+}
+
+export function Exit({ alarm, open, acknowledge }: ExitProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(inLineWords);
@@ -32,6 +42,10 @@ export function Exit({ alarm }: { readonly alarm: Pick<Alarm, 'call'> }) {
   const hasKeyboard = useKeyboard(alarm);
   const line = app.line.value;
   const run = buildingOn(floor, line);
+  const leave = () => {
+    app.preferences.value = { ...app.preferences.peek(), exit: false };
+    goTo('line');
+  };
   const counted = (serial: string, scan: Scan): Last['was'] => {
     const current = buildingOn(app.store.floor(), app.line.peek());
     return (current && takePanel(app, current.run, { serial, scan })) ?? 'no-run';
@@ -47,7 +61,7 @@ export function Exit({ alarm }: { readonly alarm: Pick<Alarm, 'call'> }) {
         if (serial === '' || holdsBadge(now, at, texts)) return false;
         const was = isPanel(recognise(now, at, serial)) ? counted(serial, scan) : 'other';
         setLast({ serial, was });
-        alarm.call(was === 'counted' ? 'soon' : 'late');
+        alarm.call(was === 'counted' ? 'counted' : 'not-counted');
         return true;
       }),
     [],
@@ -57,6 +71,7 @@ export function Exit({ alarm }: { readonly alarm: Pick<Alarm, 'call'> }) {
       <header>
         <h1>{words.exitTitle}</h1>
         <span>{floor.lines.get(line ?? '')?.name ?? say(shellWords).noLine}</span>
+        <ExitWarning open={open} acknowledge={acknowledge} onLeave={leave} />
       </header>
       <p class="number" data-testid="exit-panels">
         {run === null ? '–' : formatCount(run.done)}
@@ -71,13 +86,7 @@ export function Exit({ alarm }: { readonly alarm: Pick<Alarm, 'call'> }) {
           <Icon name="keyboard" size={44} /> {words.exitLost}
         </p>
       )}
-      <Button
-        testId="exit-leave"
-        onPress={() => {
-          app.preferences.value = { ...app.preferences.peek(), exit: false };
-          goTo('line');
-        }}
-      >
+      <Button testId="exit-leave" onPress={leave}>
         {words.exitLeave}
       </Button>
     </main>
@@ -121,7 +130,7 @@ function useKeyboard(alarm: Pick<Alarm, 'call'>): boolean {
     };
   }, []);
   useEffect(() => {
-    if (!has) alarm.call('late');
+    if (!has) alarm.call('not-counted');
   }, [has]);
   return has;
 }

@@ -29,6 +29,11 @@ async function* nobody(here: Here): AsyncGenerator<string> {
   }
   await late.waitFor();
   yield 'load, a late warning that nobody answers';
+  await goThere(here, '#/plant/tablet');
+  await page.getByTestId('open-exit').click();
+  await page.getByTestId('exit-go').waitFor();
+  yield 'exit, a late warning';
+  await page.getByTestId('exit-leave').click();
   await goThere(here, '#/line');
   await openBy(here, 'run-stop');
   await page.getByTestId('stood').waitFor();

@@ -116,3 +116,16 @@ test('a tone that waits is not heard where nothing is to be heard by then, nor a
   await vi.runAllTimersAsync();
   expect(played).toEqual([660, 880]);
 });
+
+test('no two calls are the same, so that a counted panel is not taken for a warning', async () => {
+  const alarm = createAlarm(() => true);
+  press();
+  await vi.runAllTimersAsync();
+  const heard = (['soon', 'due', 'late', 'counted', 'not-counted'] as const).map((tone) => {
+    played = [];
+    alarm.call(tone);
+    return played.join(' ');
+  });
+  expect(new Set(heard).size).toBe(heard.length);
+  expect(heard.every((tones) => tones !== '')).toBe(true);
+});
