@@ -9,6 +9,7 @@ import type { App } from './app.ts';
 import { createApp } from './create-app.ts';
 import { createAlarm } from './device/alarm.ts';
 import { deviceClock } from './device/clock.ts';
+import { mayCallHere } from './may-call.ts';
 import { watchBeside } from './outlook/beside.ts';
 import { openOn } from './outlook/open-warnings.ts';
 import { createWarner } from './outlook/warn.ts';
@@ -54,7 +55,7 @@ export async function startPractising(real: App): Promise<App | null> {
     preferences,
     practice,
   });
-  const alarm = createAlarm(() => real.preferences.peek().sound);
+  const alarm = createAlarm(mayCallHere(real));
   // The real line in hand and those beside it, as when nobody practises.
   const memory = { warner: createWarner(real, alarm), remembered: new Map() };
   const watch = startWatch(real, memory);

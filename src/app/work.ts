@@ -10,10 +10,10 @@ import { type Alarm, createAlarm } from './device/alarm.ts';
 import { somebodyWaits } from './device/awaited.ts';
 import { later } from './device/later.ts';
 import { type Offline, startOffline } from './device/offline.ts';
-import { isQuiet } from './device/quiet.ts';
 import type { Awake } from './device/wake.ts';
 import { followMessages } from './follow-messages.ts';
 import { tellMoves } from './line-in-hand.ts';
+import { mayCallHere } from './may-call.ts';
 import { type LineBeside, watchBeside } from './outlook/beside.ts';
 import { callForBlocked } from './outlook/blocked-call.ts';
 import { createWarner } from './outlook/warn.ts';
@@ -85,11 +85,7 @@ export function startWork(app: App): Work {
     isBusy.value = slot !== null || reel !== null || partial !== null || desk.busy.value;
   });
   const offline = startOffline(() => app.openTasks.value + (isBusy.value ? 1 : 0));
-  // In practice only the real line calls out loud.
-  const alarm = createAlarm(() => {
-    const { sound, quiet } = app.preferences.value;
-    return app.practice === null && !app.isScreen && sound && !isQuiet(quiet, new Date(app.clock.nowMs()));
-  });
+  const alarm = createAlarm(mayCallHere(app));
   callForBlocked(app, alarm);
   followMessages(app);
   tellMoves(app);

@@ -1,5 +1,5 @@
-// Sound and vibration beside a loud machine: extras. The screen carries the warning; these only draw the eye to it.
-// A browser plays nothing before the first tap, and may stop playing after a lock: the state is told, not hidden.
+// Sound and vibration beside a loud machine: extras, each without the other where only one is to be had. The screen carries the warning; these
+// only draw the eye to it. A browser plays nothing before the first tap, and may stop playing after a lock: the state is told, not hidden.
 
 import { type ReadonlySignal, signal } from '@preact/signals';
 
@@ -18,6 +18,14 @@ export interface Alarm {
   readonly test: () => void;
 }
 
+/** When it may be heard or felt; asked at each call. */
+export interface AlarmSettings {
+  /** False where nothing is to call at all, as in quiet hours. */
+  readonly mayCall: () => boolean;
+  /** False where calls are felt and not heard. */
+  readonly hasSound: () => boolean;
+}
+
 /** Hz, one after the other. What is heard with each panel lies apart from warnings in pitch, so that neither is taken for the other. */
 const tones: Readonly<Record<Tone, readonly number[]>> = {
   soon: [660],
@@ -27,18 +35,27 @@ const tones: Readonly<Record<Tone, readonly number[]>> = {
   'not-counted': [330, 220],
 };
 const TONE_S = 0.18;
+const PAUSE_S = 0.06;
+/** Vibration and pause in turn, ms: a pulse a tone of a warning; of what is scanned at the exit a touch, or one long pulse. */
+const pulses: Readonly<Record<Tone, readonly number[]>> = {
+  soon: [180],
+  due: [180, 60, 180],
+  late: [180, 60, 180, 60, 180, 60, 180],
+  counted: [40],
+  'not-counted': [500],
+};
 /** A press is over by then, and what a scan came to is shown, ms. Within the second for which browsers that want a touch at hand count it through a timer (from memory). */
 const SETTLED_MS = 600;
 
-/** Makes the alarm; the first tap or key unlocks it, and a scanner that types is a keyboard. `isOn` is asked at each call. */
-export function createAlarm(isOn: () => boolean): Alarm {
+/** Makes the alarm; the first tap or key unlocks it, and a scanner that types is a keyboard. */
+export function createAlarm({ mayCall, hasSound }: AlarmSettings): Alarm {
   const unlocked = signal(false);
   let context: AudioContext | null = null;
   let isAwaited = false;
   const soundAwaited = () => {
     if (!isAwaited || context?.state !== 'running') return;
     isAwaited = false;
-    if (isOn()) sound('soon');
+    if (mayCall() && hasSound()) sound('soon');
   };
   // Not under the finger: what is drawn with it would move between press and release, and the press would be lost.
   const tell = () => {
@@ -76,7 +93,7 @@ export function createAlarm(isOn: () => boolean): Alarm {
     else unlock().catch(() => undefined); // still locked, and said to be
   };
   const sound = (tone: Tone) => {
-    if (context?.state === 'running') navigator.vibrate?.(tones[tone].map(() => TONE_S * 1000));
+    vibrate(tone);
     if (context?.state === 'running') play(context, tones[tone]);
   };
   addEventListener('pointerdown', tryUnlock, { passive: true });
@@ -85,7 +102,9 @@ export function createAlarm(isOn: () => boolean): Alarm {
   return {
     unlocked,
     call: (tone) => {
-      if (isOn()) sound(tone);
+      if (!mayCall()) return;
+      if (hasSound()) sound(tone);
+      else vibrate(tone);
     },
     callOnceHeard: () => {
       isAwaited = true;
@@ -101,11 +120,16 @@ export function createAlarm(isOn: () => boolean): Alarm {
   };
 }
 
+/** Where the browser has it. It wants a touch or key first, and complains where there was none. */
+function vibrate(tone: Tone): void {
+  if (navigator.userActivation?.hasBeenActive !== false) navigator.vibrate?.([...pulses[tone]]);
+}
+
 function play(context: AudioContext, tones: readonly number[]): void {
   for (const [index, hertz] of tones.entries()) {
     const tone = context.createOscillator();
     const volume = context.createGain();
-    const from = context.currentTime + index * (TONE_S + 0.06);
+    const from = context.currentTime + index * (TONE_S + PAUSE_S);
     tone.frequency.value = hertz;
     tone.type = 'triangle';
     volume.gain.setValueAtTime(0.0001, from);
