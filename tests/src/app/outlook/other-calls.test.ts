@@ -1,8 +1,8 @@
-// A floor life that is over is called for once; what judges it comes after the first screen.
+// A floor life that is over is called for once, and a reel that begins short; what judges them comes after the first screen.
 
 import path from 'node:path';
 import { signal } from '@preact/signals';
-import { expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
 import { lineOutlook, type Outlook } from '../../../../shared/outlook/line.ts';
 import type { App } from '../../../../src/app/app.ts';
@@ -64,7 +64,7 @@ test('a floor life that is over is called for, and no second time while it stand
   callForOthers(app, { watch: { outlook }, beside: signal([]) }, { call: (level) => heard.push(level) });
   screenStands();
   outlook.value = outlookAt(167.7);
-  await expect.poll(() => heard).toEqual(['due']);
+  await expect.poll(() => heard, { timeout: 20_000 }).toEqual(['due']); // what judges it is fetched first
   outlook.value = outlookAt(167.8);
   outlook.value = outlookAt(170);
   await expect.poll(() => heard).toEqual(['due', 'late']);
@@ -99,10 +99,70 @@ test('an outlook is judged once, however often the line beside it gets a new one
   callForOthers(app, { watch: { outlook }, beside }, { call: (level) => heard.push(level) });
   screenStands();
   outlook.value = outlookAt(167.7);
-  await expect.poll(() => heard).toEqual(['due']);
+  await expect.poll(() => heard, { timeout: 20_000 }).toEqual(['due']); // what judges it is fetched first
   outlook.value = outlookAt(170);
   await expect.poll(() => heard).toEqual(['due', 'late']);
   expect(judged).toBe(1);
+});
+
+/** A line where nothing is built, with a reel that is nearly empty. */
+function standingLine() {
+  const story = beginStory();
+  tellPlant(story);
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', quantity: 8 }));
+  const now = { ms: startMs + HOUR_MS };
+  const [tick, line] = [signal(0), signal<string | null>('L1')];
+  const app = {
+    tick,
+    line,
+    beside: signal([]),
+    clock: { nowMs: () => now.ms },
+    store: { floor: () => story.floor() },
+  } as unknown as App; // the part of the app that it asks
+  const heard: string[] = [];
+  callForOthers(
+    app,
+    { watch: { outlook: signal<Outlook | null>(null) }, beside: signal([]) },
+    { call: (level) => heard.push(level) },
+  );
+  screenStands();
+  return {
+    story,
+    heard,
+    /** Another entry came, after ms. */
+    come: async (afterMs: number) => {
+      now.ms += afterMs;
+      tick.value += 1;
+      await vi.runAllTimersAsync();
+    },
+  };
+}
+
+describe('a reel that begins short', () => {
+  beforeEach(() => void vi.useFakeTimers());
+  afterEach(() => void vi.useRealTimers());
+
+  test('is called for once before the run, and no second time while it lies there', async () => {
+    const { story, heard, come } = standingLine();
+    await come(0);
+    expect(heard).toEqual(['soon']);
+    await come(60_000);
+    expect(heard).toEqual(['soon']);
+    // Another short reel in its place is another thing to hear of, at the next look.
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K2', quantity: 8 }));
+    await come(1000);
+    expect(heard).toEqual(['soon']);
+    await come(30_000);
+    expect(heard).toEqual(['soon', 'soon']);
+  });
+
+  test('is not called for by this while the line runs: its warning is', async () => {
+    const { story, heard, come } = standingLine();
+    story.tell('run.started', started('run-1', { panelsWanted: 5000, panelSeconds: 60 }));
+    await come(0);
+    await come(60_000);
+    expect(heard).toEqual([]);
+  });
 });
 
 test('what the first screen works with brings no floor-life tables along', () => {
