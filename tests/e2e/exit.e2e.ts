@@ -22,6 +22,11 @@ it('counts each panel once, and stays an exit over a reload', () =>
       Number((await page.getByTestId('exit-panels').textContent())?.replace(/\D/g, ''));
     const before = await number();
     await look(page, { where: 'exit' });
+    // The line was on the screen before: a number in a box is the number of a walk there.
+    const border = await page
+      .getByTestId('exit-panels')
+      .evaluate((it) => getComputedStyle(it).borderTopWidth);
+    expect(border).toBe('0px');
     await scan(page, 'PN-EXIT-0001');
     await expect.poll(number).toBe(before + 1);
     await scan(page, 'PN-EXIT-0002');

@@ -73,7 +73,7 @@ export function Exit({ alarm, open, acknowledge }: ExitProps) {
         <span>{floor.lines.get(line ?? '')?.name ?? say(shellWords).noLine}</span>
         <ExitWarning open={open} acknowledge={acknowledge} onLeave={leave} />
       </header>
-      <p class="number" data-testid="exit-panels">
+      <p class="built" data-testid="exit-panels">
         {run === null ? '–' : formatCount(run.done)}
       </p>
       {run !== null && (
