@@ -3,7 +3,7 @@
 // and asking then was refused: anybody on the network could fill the memory.
 
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
-import { bodyBytes } from '../../../shared/wire/limits.ts';
+import { bodyBytes, snapshotBytes } from '../../../shared/wire/limits.ts';
 import { bodyHeader, wireHeader } from '../../../shared/wire/version.ts';
 import type { ServerContext } from '../context.ts';
 import { emptyHash } from './body.ts';
@@ -13,8 +13,12 @@ import { Refused } from './refuse.ts';
 
 /** Bytes of bodies on their way at one time: some hundred pages of a backlog, or four snapshots. */
 const BODIES_BYTES = 64 * 1024 * 1024;
+/** The part of it for one tablet, the largest body at least: whoever tells of bodies that never come holds up itself alone. */
+const TABLET_BYTES = Math.max(Math.floor(BODIES_BYTES / 3), snapshotBytes);
 /** The part of it for tablets of older versions, whose signature can only be checked once the body is here. */
 const UNPROVED_BYTES = 8 * 1024 * 1024;
+/** And of that for one address, as the tablet's name is anybody's word till then. */
+const ADDRESS_BYTES = Math.max(Math.floor(UNPROVED_BYTES / 3), bodyBytes);
 /** The first version of the wire that tells the body's hash beforehand. */
 const HASHED_FROM = 3;
 
@@ -111,22 +115,37 @@ function refuseSpent(
   throw new Refused('too-often', 'this tablet has sent more than is kept of one: wait');
 }
 
+/** Whose body it is: the tablet that signed for it, or the address that it comes from. */
+interface Sender {
+  readonly name: string;
+  readonly isProved: boolean;
+}
+
 interface Budget {
-  readonly take: (bytes: number, isProved: boolean) => (() => void) | null;
+  /** Gives the bytes back when called; null where the sender, or all senders together, have too many on their way. */
+  readonly take: (bytes: number, sender: Sender) => (() => void) | null;
 }
 
 function createBudget(): Budget {
   let all = 0;
   let unproved = 0;
+  const shares = new Map<string, number>();
   return {
-    take: (bytes, isProved) => {
-      const share = isProved ? 0 : bytes;
-      if (all + bytes > BODIES_BYTES || unproved + share > UNPROVED_BYTES) return null;
+    take: (bytes, { name, isProved }) => {
+      const of = `${isProved ? 'tablet' : 'address'} ${name}`;
+      const share = (shares.get(of) ?? 0) + bytes;
+      const told = isProved ? 0 : bytes;
+      if (share > (isProved ? TABLET_BYTES : ADDRESS_BYTES)) return null;
+      if (all + bytes > BODIES_BYTES || unproved + told > UNPROVED_BYTES) return null;
       all += bytes;
-      unproved += share;
+      unproved += told;
+      shares.set(of, share);
       return () => {
         all -= bytes;
-        unproved -= share;
+        unproved -= told;
+        const left = (shares.get(of) ?? 0) - bytes;
+        if (left > 0) shares.set(of, left);
+        else shares.delete(of);
       };
     },
   };
@@ -141,7 +160,8 @@ function takeBudget(
   if (bytes === 0) return;
   if (bytes > (request.routeOptions.bodyLimit ?? bodyBytes))
     throw new Refused('body-too-large', `a body here is at most ${request.routeOptions.bodyLimit} bytes`);
-  const give = budget.take(bytes, proved.bodyHash !== null);
+  const isProved = proved.bodyHash !== null;
+  const give = budget.take(bytes, { name: isProved ? proved.tablet.tablet : request.ip, isProved });
   if (!give) {
     reply.header('retry-after', '1');
     throw new Refused('too-often', 'more is on its way than the server takes at one time: again in a moment');

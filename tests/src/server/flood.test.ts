@@ -2,16 +2,15 @@
 // other tablets go on.
 
 import { spawn } from 'node:child_process';
-import { createHash } from 'node:crypto';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { snapshotUnpackedBytes } from '../../../shared/wire/limits.ts';
 import { pushedSchema, refusalSchema } from '../../../shared/wire/messages.ts';
-import { formatProof, requestText } from '../../../shared/wire/signing.ts';
-import { newNonce } from '../../../src/app/sync/key.ts';
 import { readUpTo } from '../../../src/app/sync/snapshot.ts';
+import { hashOf } from '../../../src/server/keys.ts';
 import { createQuotas } from '../../../src/server/quotas.ts';
 import { makeChain } from '../../contract/entries.ts';
+import { signByHand } from './by-hand.ts';
 import { type TestTablet, until } from './tablets.ts';
 import { usePlant } from './use-plant.ts';
 
@@ -109,14 +108,10 @@ async function send(
     type?: string;
   },
 ): Promise<Response> {
-  const { path, method = 'POST', body = Buffer.from('{}'), wire = '3', type = 'application/json' } = request;
-  const hash = createHash('sha256').update(body).digest('hex');
-  const { told = hash } = request;
-  const [timeMs, nonce] = [Date.now(), newNonce()];
-  const sig = await tablet.key.sign(requestText({ method, path, bodyHash: told ?? hash, timeMs, nonce }));
-  const authorization = formatProof({ tablet: tablet.name, timeMs, nonce, sig });
-  const headers: Record<string, string> = { 'reelward-wire': wire, 'content-type': type, authorization };
-  if (told !== null) headers['reelward-body'] = told;
+  const { path, method = 'POST', body = Buffer.from('{}'), type = 'application/json' } = request;
+  const told = request.told === undefined ? hashOf(body) : request.told;
+  const signed = await signByHand(tablet, { ...request, method, told, body });
+  const headers = { ...signed, 'content-type': type };
   return fetch(plant.server.running.url + path, { method, headers, body: new Uint8Array(body) });
 }
 const codeOf = async (response: Response) => refusalSchema.parse(await response.json()).code;
@@ -127,7 +122,7 @@ describe('a body', () => {
   it('is taken where its hash was told and signed, and not where it is another', async () => {
     const tablet = await plant.join('t1');
     expect((await send(tablet, offer)).status).toBe(200);
-    const told = createHash('sha256').update('{"heads": []}').digest('hex');
+    const told = hashOf('{"heads": []}');
     expect(await codeOf(await send(tablet, { ...offer, told }))).toBe('signature-wrong');
   });
 
