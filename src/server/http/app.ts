@@ -14,6 +14,7 @@ import { MonthAway } from '../stores/month-store.ts';
 import type { StoreTrouble } from '../stores/trouble.ts';
 import { within } from '../within.ts';
 import { addBodyParsers } from './body.ts';
+import { limitConnections, provedIdleMs } from './connections.ts';
 import { createSecurityEvents } from './events.ts';
 import { addExportRoutes } from './export-routes.ts';
 import { addGate } from './gate.ts';
@@ -71,18 +72,16 @@ const troubleCodes: Readonly<Record<StoreTrouble, WireCode>> = {
   'month-away': 'server-fault',
 };
 
-/** A client that sends its header or body slower than this is cut off. */
+/** A client that greets, or sends its header or body, slower than this is cut off. */
 const HEADER_MS = 10_000;
 const REQUEST_MS = 30_000;
-
-/** More than some hundred tablets ever open; further ones are closed as they come. */
-const CONNECTIONS_MOST = 2_000;
 
 /** Builds the app; the caller listens. */
 export async function createApp(context: ServerContext, tls: TlsFiles | null): Promise<FastifyInstance> {
   const app = createFastify(context, tls);
   const isSecure = tls !== null || context.settings.publicUrl?.startsWith('https:') === true;
   const events = createSecurityEvents(context.nowMs);
+  limitConnections(app, context, events);
   const refuse = (error: unknown) =>
     toRefused(error) ?? new Refused('server-fault', 'the server could not do this; its log says why');
   app.setErrorHandler((error, request, reply) => {
@@ -164,7 +163,7 @@ function createFastify(context: ServerContext, tls: TlsFiles | null): FastifyIns
     ...(trustProxy ? { trustProxy: [...trustProxy] } : {}),
     bodyLimit: bodyBytes,
     requestTimeout: REQUEST_MS,
-    keepAliveTimeout: 72_000,
+    keepAliveTimeout: provedIdleMs,
     forceCloseConnections: 'idle' as const,
     routerOptions: { maxParamLength: 200, ignoreTrailingSlash: true },
     // A body of JSON is read by our own parser; answers are plain objects.
@@ -185,11 +184,12 @@ function createFastify(context: ServerContext, tls: TlsFiles | null): FastifyIns
     http: { headersTimeout: HEADER_MS, connectionsCheckingInterval: 2_000 },
   };
   const { http, ...rest } = options;
-  const app = tls
-    ? (Fastify({ ...rest, https: { ...tls, ...http } }) as unknown as FastifyInstance) // the same app on another socket
+  return tls
+    ? (Fastify({
+        ...rest,
+        https: { ...tls, ...http, handshakeTimeout: HEADER_MS },
+      }) as unknown as FastifyInstance) // the same app on another socket
     : Fastify(options);
-  app.server.maxConnections = CONNECTIONS_MOST;
-  return app;
 }
 
 /** Whoever asks how the server stands waits no longer for the database than this, ms. */

@@ -1,18 +1,25 @@
 // Somebody takes the places that others need and does nothing with them: bodies told of that never come, connections held open. It holds
 // up itself, and the other tablets go on.
 
+import { spawn } from 'node:child_process';
+import { Agent, type IncomingHttpHeaders, request } from 'node:http';
 import { connect, type Socket } from 'node:net';
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { snapshotBytes } from '../../../shared/wire/limits.ts';
 import { offeredSchema, refusalSchema } from '../../../shared/wire/messages.ts';
 import { formatProof } from '../../../shared/wire/signing.ts';
 import { newNonce } from '../../../src/app/sync/key.ts';
 import { hashOf } from '../../../src/server/keys.ts';
 import { signByHand } from './by-hand.ts';
-import { until } from './tablets.ts';
+import { startTestServer, until } from './tablets.ts';
 import { usePlant } from './use-plant.ts';
 
-const plant = usePlant();
+const lines: string[] = [];
+beforeEach(() => {
+  lines.length = 0;
+});
+const logTo = { write: (line: string) => void lines.push(line) };
+const plant = usePlant({ logLevel: 'warn', logTo });
 /** Ends what a test holds open. */
 const ends: (() => void)[] = [];
 afterEach(() => {
@@ -103,4 +110,128 @@ describe('bodies that are told of and never come', () => {
     const answer = await fetch(`${plant.server.running.url}/api/offer`, { method: 'POST', headers, body });
     expect(answer.status).toBe(200);
   });
+});
+
+/** Opens connections in a process of its own, from each of the addresses in turn, and asks once on each; holds what it has until it is ended. */
+const crowd = `
+const [port, count, addresses, scheme] = process.argv.slice(1);
+const from = addresses.split(',');
+const open = scheme === 'https' ? require('node:tls').connect : require('node:net').connect;
+let answered = 0, closed = 0;
+const told = () => { if (answered + closed === Number(count)) console.log(JSON.stringify({ answered, closed })); };
+for (let at = 0; at < Number(count); at += 1) {
+  const socket = open({ port: Number(port), host: '127.0.0.1', localAddress: from[at % from.length], rejectUnauthorized: false });
+  let isAnswered = false;
+  socket.on('error', () => {});
+  socket.once(scheme === 'https' ? 'secureConnect' : 'connect', () => socket.write('GET /api/info HTTP/1.1\\r\\nHost: x\\r\\n\\r\\n'));
+  socket.once('data', () => { isAnswered = true; answered += 1; told(); });
+  socket.once('close', () => { if (!isAnswered) { closed += 1; told(); } });
+}
+`;
+
+interface Crowd {
+  readonly answered: number;
+  readonly closed: number;
+  /** Lets go of all. */
+  readonly end: () => Promise<void>;
+}
+
+/** Resolves when each of its connections was answered or closed. */
+function gather(url: string, count: number, addresses: readonly string[]): Promise<Crowd> {
+  const { port, protocol } = new URL(url);
+  const scheme = protocol.replace(':', '');
+  const child = spawn(process.execPath, ['-e', crowd, port, String(count), addresses.join(','), scheme]);
+  const ended = new Promise<void>((resolve) => child.once('exit', () => resolve()));
+  const end = () => {
+    child.kill();
+    return ended;
+  };
+  ends.push(() => void child.kill());
+  return new Promise((resolve, reject) => {
+    child.once('error', reject);
+    child.once('exit', () => reject(new Error('the crowd ended by itself')));
+    child.stdout.once('data', (text: Buffer) =>
+      resolve({ ...(JSON.parse(text.toString()) as { answered: number; closed: number }), end }),
+    );
+  });
+}
+
+const logged = () =>
+  lines.map((line) => JSON.parse(line) as Record<string, unknown>).filter((line) => 'security' in line);
+
+describe('2,000 connections that each ask once and are held open', () => {
+  it('from one address get a third of the places, and a tablet elsewhere goes on; the log tells it in a few lines', async () => {
+    const { answered, closed } = await gather(plant.server.running.url, 2_000, ['127.0.0.2']);
+    const tablet = await plant.join('t1');
+    tablet.log.write(1);
+    tablet.start();
+    await until('its entry', async () => (await plant.server.running.store.head()).pos === 1);
+    expect({ answered, closed }).toEqual({ answered: 666, closed: 1_334 });
+    const told = logged();
+    expect(told[0]).toMatchObject({ security: 'connections-of-address', ip: '127.0.0.2' });
+    expect(told).toHaveLength(6);
+  }, 60_000);
+
+  it('are closed as they come where all places are taken, and the log tells it', async () => {
+    const addresses = [2, 3, 4, 5].map((last) => `127.0.0.${last}`);
+    const { answered, closed } = await gather(plant.server.running.url, 2_040, addresses);
+    expect({ answered, closed }).toEqual({ answered: 2_000, closed: 40 });
+    expect(logged()[0]).toMatchObject({
+      security: 'connections-full',
+      ip: expect.stringMatching(/^127\.0\.0\.[2-5]$/),
+    });
+  }, 60_000);
+
+  it('are those of a proxy, where it is named, and not counted', async () => {
+    const server = await startTestServer({ trustProxy: ['127.0.0.0/31', '127.0.0.2'] });
+    const { answered } = await gather(server.running.url, 1_000, ['127.0.0.2']);
+    await server.stop();
+    expect(answered).toBe(1_000);
+  }, 60_000);
+
+  it('are the address’s again once it has let go of them, also over HTTPS', async () => {
+    const https = { names: ['localhost'], ownFiles: null, trustPort: 0 };
+    const server = await startTestServer({ https });
+    const first = await gather(server.running.url, 350, ['127.0.0.2']);
+    await first.end();
+    const again = await gather(server.running.url, 350, ['127.0.0.2']);
+    await server.stop();
+    expect([first.answered, again.answered]).toEqual([350, 350]);
+  }, 60_000);
+});
+
+describe('a connection that waits for its next request', () => {
+  it('waits five seconds for a stranger, and longer once a tablet proved itself on it', async () => {
+    const tablet = await plant.join('t1');
+    const { url } = plant.server.running;
+    const agent = new Agent({ keepAlive: true, maxSockets: 1 });
+    const ask = (path: string, headers: Record<string, string> = {}) =>
+      new Promise<{ readonly told: IncomingHttpHeaders; readonly socket: Socket }>((resolve, reject) => {
+        const sent = request(url + path, { agent, headers }, (answer) => {
+          const { socket } = answer;
+          answer.resume().once('end', () => resolve({ told: answer.headers, socket }));
+        });
+        sent.once('error', reject);
+        sent.end();
+      });
+    const before = await ask('/api/info');
+    expect(before.told['keep-alive']).toBe('timeout=5');
+    const signed = await signByHand(tablet, { method: 'GET', path: '/api/keys' });
+    const proved = await ask('/api/keys', signed);
+    expect([proved.told['keep-alive'], proved.socket]).toEqual(['timeout=72', before.socket]);
+    expect((await ask('/api/info')).told['keep-alive']).toBe('timeout=72');
+    agent.destroy();
+    // Ended by the server: the longer time would be over after this test is. Node's own client would end it by itself.
+    const stranger = connect(plant.server.running.port, '127.0.0.1');
+    stranger.resume().write('GET /api/info HTTP/1.1\r\nHost: x\r\n\r\n');
+    await new Promise((resolve) => stranger.once('end', resolve));
+  }, 30_000);
+
+  it('is ended over HTTPS where it never greets', async () => {
+    const server = await startTestServer({ https: { names: ['localhost'], ownFiles: null, trustPort: 0 } });
+    const silent = connect(server.running.port, '127.0.0.1').resume();
+    silent.on('error', () => undefined); // it may be reset
+    await new Promise((resolve) => silent.once('close', resolve));
+    await server.stop();
+  }, 60_000);
 });
