@@ -26,16 +26,17 @@ import { checkPerson, takePins } from '../people/pin.ts';
 import type { Tablet } from '../stores/store.ts';
 import { readAs } from './body.ts';
 import { checkProof, checkWire, requireRole, requireTablet } from './proof.ts';
-import { perMinute } from './rates.ts';
+import { perMinute, perTablet } from './rates.ts';
 import { Refused } from './refuse.ts';
 
 /** How long a checked person may act on a tablet without being checked again. Common practice: a quarter of an hour. */
 const SESSION_MS = 15 * 60_000;
 
-/** Tries by one address in a minute where guessing would pay. PINs have their own lock, by person. */
+/** Tries by one address in a minute, as nobody is known yet. */
 const ENROL_TRIES = 30;
 /** Anybody may send this one. */
 const ENROL_BYTES = 4 * 1024;
+/** Tries by one tablet in a minute where guessing would pay. PINs have their own lock, by person. */
 const BADGE_TRIES = 120;
 /** Each PIN in one takes the server's memory for a while. */
 const PIN_PAGES = 30;
@@ -45,8 +46,8 @@ export function addPeopleRoutes(app: FastifyInstance, context: ServerContext): v
   app.post('/api/enrol', { ...perMinute(ENROL_TRIES), bodyLimit: ENROL_BYTES }, (request) =>
     enrol(request, context),
   );
-  app.post('/api/people/check', perMinute(BADGE_TRIES), (request) => check(request, context));
-  app.post('/api/people/pins', perMinute(PIN_PAGES), (request) => handPins(request, context));
+  app.post('/api/people/check', perTablet(BADGE_TRIES), (request) => check(request, context));
+  app.post('/api/people/pins', perTablet(PIN_PAGES), (request) => handPins(request, context));
   app.post('/api/codes', (request) => newCode(request, context));
   app.get('/api/tablets', (request) => listTablets(request, context));
   app.post('/api/tablets/revoke', (request) => revoke(request, context));

@@ -14,16 +14,18 @@ import { passed } from './passed.ts';
 /** A route's limit: so many requests from one address in a minute. */
 export const perMinute = (max: number) => ({ config: { rateLimit: { max, timeWindow: '1 minute' } } });
 
-/** So many of one tablet in a minute: by tablet and not by address, as a plant's tablets may share one. */
+/**
+ * So many of one tablet in a minute: by tablet and not by address, as a plant's tablets may share one. By address where the tablet is
+ * not proved before its body is here: anybody could use up what is another's.
+ */
 export const perTablet = (max: number) => ({
-  config: {
-    rateLimit: {
-      max,
-      timeWindow: '1 minute',
-      keyGenerator: (request: FastifyRequest) => passed.get(request)?.tablet.tablet ?? request.ip,
-    },
-  },
+  config: { rateLimit: { max, timeWindow: '1 minute', keyGenerator: askerOf } },
 });
+
+function askerOf(request: FastifyRequest): string {
+  const proved = passed.get(request);
+  return proved && proved.bodyHash !== null ? `tablet ${proved.tablet.tablet}` : `address ${request.ip}`;
+}
 
 /** What the limits are counted with; nothing where one process serves alone. */
 export function sharedRates(

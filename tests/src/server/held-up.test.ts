@@ -6,12 +6,17 @@ import { Agent, type IncomingHttpHeaders, request } from 'node:http';
 import { connect, type Socket } from 'node:net';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { snapshotBytes } from '../../../shared/wire/limits.ts';
-import { offeredSchema, refusalSchema } from '../../../shared/wire/messages.ts';
+import {
+  checkedSchema,
+  offeredSchema,
+  pinsKeptSchema,
+  refusalSchema,
+} from '../../../shared/wire/messages.ts';
 import { formatProof } from '../../../shared/wire/signing.ts';
 import { newNonce } from '../../../src/app/sync/key.ts';
 import { hashOf } from '../../../src/server/keys.ts';
 import { signByHand } from './by-hand.ts';
-import { startTestServer, until } from './tablets.ts';
+import { pinRecord, startTestServer, type TestTablet, until } from './tablets.ts';
 import { usePlant } from './use-plant.ts';
 
 const lines: string[] = [];
@@ -234,4 +239,49 @@ describe('a connection that waits for its next request', () => {
     await new Promise((resolve) => silent.once('close', resolve));
     await server.stop();
   }, 60_000);
+});
+
+describe('tries of badges and PINs beyond a minute’s', () => {
+  const codesOf = async (tablet: TestTablet, count: number) => {
+    const ask = () =>
+      tablet.caller.call('/api/people/check', checkedSchema, {
+        json: { badge: 'B-9', person: null, pin: null },
+      });
+    const answers = await Promise.all(Array.from({ length: count }, ask));
+    return answers.map((answer) => (answer.ok ? 'ok' : answer.error.code));
+  };
+  const pins = (tablet: TestTablet) =>
+    tablet.caller.call('/api/people/pins', pinsKeptSchema, {
+      json: { pins: [{ pin: 'of no entry', ...pinRecord('1111') }] },
+    });
+
+  it('shut out the tablet that made them, and none behind the same address', async () => {
+    const [greedy, honest] = [await plant.join('greedy'), await plant.join('honest')];
+    const codes = await codesOf(greedy, 121);
+    expect(codes.filter((code) => code === 'too-often')).toHaveLength(1);
+    expect(await codesOf(honest, 1)).toEqual(['person-unproven']);
+    const kept = await Promise.all(Array.from({ length: 31 }, () => pins(greedy)));
+    expect(kept.filter(({ ok }) => !ok)).toMatchObject([{ error: { code: 'too-often' } }]);
+    expect(await pins(honest)).toMatchObject({ ok: true });
+  });
+
+  it('that nobody signed are not counted as those of the tablet that they name', async () => {
+    const honest = await plant.join('honest');
+    const ask = async () => {
+      const claim = { tablet: 'honest', timeMs: Date.now(), nonce: newNonce(), sig: 'A'.repeat(86) };
+      const answer = await fetch(`${plant.server.running.url}/api/people/check`, {
+        method: 'POST',
+        headers: {
+          'reelward-wire': '2',
+          authorization: formatProof(claim),
+          'content-type': 'application/json',
+        },
+        body: '{}',
+      });
+      return refusalSchema.parse(await answer.json()).code;
+    };
+    const codes = await Promise.all(Array.from({ length: 121 }, ask));
+    expect([...new Set(codes)].sort()).toEqual(['signature-wrong', 'too-often']);
+    expect(await codesOf(honest, 1)).toEqual(['person-unproven']);
+  });
 });
