@@ -31,6 +31,9 @@ import {
 
 const ROWS_AT_ONCE = 500;
 
+/** Rows of `meta` that are made out of another log. */
+const ofOneLog = [treeEdgeName, timelineName] as const;
+
 /** The column that orders each table for copying, and names a row in it. */
 const keys = {
   meta: ['key'],
@@ -64,11 +67,8 @@ export async function copyAll(db: Kysely<Tables>, file: string): Promise<void> {
         await migrate(target, 'sqlite', { backup: async () => null, steps: steps.slice(0, version) });
         const there = await tableNames(source, 'postgres');
         await target.transaction().execute(async (tx) => {
-          await copyTables(source, tx, there);
-          await tx
-            .deleteFrom('meta')
-            .where('key', 'in', [serverKeyName, treeEdgeName, timelineName])
-            .execute();
+          // The key is never written there: what is taken out of a file again stays in its free pages.
+          await copyTables(source, tx, { there, without: [serverKeyName, ...ofOneLog] });
         });
       });
     await target.destroy();
@@ -105,11 +105,10 @@ export async function fillFrom(file: string, target: Kysely<Tables>, present: Pr
     const there = await tableNames(source, 'sqlite');
     const missing = backupTables.filter((table) => !there.has(table));
     await target.transaction().execute(async (tx) => {
-      await copyTables(source, tx, there);
+      await copyTables(source, tx, { there, without: ofOneLog });
       // Made out of another log, or good for a moment that is over.
       for (const table of [...traceTableNames, treeTableName, ...passingTables, ...missing])
         await tx.deleteFrom(table).execute();
-      await tx.deleteFrom('meta').where('key', 'in', [treeEdgeName, timelineName]).execute();
       await carryOver(tx, present);
       // The backup may be of an older schema; the tables that it was put into are this program's.
       const versions = versionRows(steps, await neededRow(tx));
@@ -166,18 +165,18 @@ function openBackup(file: string) {
 
 type Reader = Pick<Kysely<Tables>, 'selectFrom'>;
 
-/** Puts the source's rows in place of the target's, in the tables that are there. */
+/** Puts the source's rows in place of the target's, in the tables that are there. `without`: rows of `meta` that stay behind. */
 async function copyTables(
   source: Reader,
   target: Transaction<Tables>,
-  there: ReadonlySet<string>,
+  { there, without }: { readonly there: ReadonlySet<string>; readonly without: readonly string[] },
 ): Promise<void> {
   for (const table of backupTables.filter((each) => there.has(each))) {
     await target.deleteFrom(table).execute();
     const order: readonly string[] = keys[table];
     let last: Record<string, unknown> | null = null;
     for (;;) {
-      const rows = await readRows(source, { table, order, last });
+      const rows = await readRows(source, { table, order, last, without: table === 'meta' ? without : [] });
       if (rows.length === 0) break;
       // Rows go back in under the table that they came from.
       await target
@@ -196,13 +195,17 @@ async function readRows(
     table: (typeof backupTables)[number];
     order: readonly string[];
     last: Record<string, unknown> | null;
+    /** Values of the first column whose rows are not read. */
+    without: readonly string[];
   },
 ): Promise<readonly Record<string, unknown>[]> {
   // Column names are this file's own constants; the union of all tables is more than the compiler can follow.
   const open = source as unknown as Kysely<Record<string, Record<string, unknown>>>;
-  const { last, order } = at;
+  const { last, order, without } = at;
+  const [first = ''] = order;
   let query = open.selectFrom(at.table).selectAll().limit(ROWS_AT_ONCE);
   for (const column of order) query = query.orderBy(column);
+  if (without.length > 0) query = query.where(first, 'not in', without);
   if (last) {
     query = query.where((eb) =>
       eb.or(

@@ -1,5 +1,7 @@
 // What only PostgreSQL can get wrong: a sequence is no commit order, and two processes share one log.
 
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Entry, entryId } from '../../../shared/log/entry.ts';
@@ -181,5 +183,25 @@ describe('two server processes on one database', () => {
     await until('the rest', () => b.log.entries().length === 3);
     await Promise.all([a.stop(), b.stop()]);
     await Promise.all([one.stop(), two.stop()]);
+  });
+});
+
+describe('a backup', () => {
+  it('holds no byte of the key that the server signs with, in no row and in no free page', async () => {
+    const database = await newDatabase();
+    const server = await startTestServer({ database });
+    await enrolAt(server.running, await newTablet('a', server.running.url));
+    const reader = await connect(database);
+    const [row] = (await reader.query("select value from meta where key = 'server_key'")).rows;
+    await reader.end();
+    const [, ...lines] = String(row.value).trim().split('\n');
+    expect(lines).toHaveLength(4);
+    const file = join(server.folder, 'copy.sqlite');
+    await server.running.store.backupTo(file);
+    const bytes = readFileSync(file);
+    await server.stop();
+    // The row beside it, to show that the file is looked through.
+    expect(bytes.includes(server.running.context.serverEpoch)).toBe(true);
+    expect(['PRIVATE KEY', ...lines.slice(0, 3)].filter((line) => bytes.includes(line))).toEqual([]);
   });
 });
