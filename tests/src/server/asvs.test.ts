@@ -6,7 +6,7 @@ import { request } from 'node:http';
 import { join } from 'node:path';
 import { connect } from 'node:tls';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { projectRoot } from '../../source-scan.ts';
+import { projectRoot, readSources } from '../../source-scan.ts';
 import { enrolAt, newTablet, startTestServer, type TestServer } from './tablets.ts';
 
 /** By section: numbers of level 1, and of level 2. */
@@ -135,6 +135,21 @@ describe('the table', () => {
     expect(files.length).toBeGreaterThan(80);
     expect(files.filter((file) => !existsSync(join(projectRoot, 'tests', file)))).toEqual([]);
   });
+});
+
+test('the server calls its database, push services, and its own port to see whether that is free', () => {
+  const callers = readSources(['src/server'])
+    .filter(
+      ({ source }) =>
+        /\bfetch\(/.test(source) ||
+        /import \{[^}]*\b(request|get|connect|createConnection|Socket|lookup)\b[^}]*\} from 'node:(https?|http2|net|tls|dns|dgram)'/.test(
+          source.replaceAll(/\btype \w+/g, ''),
+        ) ||
+        /from '(pg|undici|axios|ws)'/.test(source),
+    )
+    .map(({ path }) => path)
+    .filter((path) => !path.startsWith('src/server/stores/postgres/'));
+  expect(callers.sort()).toEqual(['src/server/checks.ts', 'src/server/push/send.ts']);
 });
 
 describe('a running server', () => {

@@ -26,6 +26,8 @@ interface Arrived {
 
 let arrived: Arrived[] = [];
 let status = 201;
+/** Where the service leads on to; null where it does not. */
+let location: string | null = null;
 let service: Server;
 let origin = '';
 beforeAll(async () => {
@@ -33,7 +35,7 @@ beforeAll(async () => {
     const parts: Buffer[] = [];
     for await (const part of request) parts.push(part as Buffer);
     arrived.push({ path: request.url ?? '', headers: request.headers, body: Buffer.concat(parts) });
-    response.writeHead(status).end();
+    response.writeHead(status, location === null ? {} : { location }).end();
   });
   await new Promise<void>((resolve) => service.listen(0, '127.0.0.1', resolve));
   origin = `http://127.0.0.1:${(service.address() as AddressInfo).port}`;
@@ -54,6 +56,7 @@ const plant = usePlant({
 afterEach(() => {
   arrived = [];
   status = 201;
+  location = null;
   clock.shiftMs = 0;
 });
 
@@ -271,6 +274,15 @@ describe('who gets messages', () => {
     // A name that stands for an inner address is looked up, and not called.
     const post = { endpoint: 'https://localhost/x', authorization: '', body: Buffer.from('x') };
     expect(await postPush(post, null)).toBe('unreached');
+  });
+
+  it('follows a service nowhere else', async () => {
+    for (status of [301, 302, 303, 307, 308]) {
+      location = `${origin}/elsewhere`;
+      const post = { endpoint: `${origin}/to/lead`, authorization: '', body: Buffer.from('x') };
+      expect(await postPush(post, origin), String(status)).toBe('refused');
+    }
+    expect(arrived.map(({ path }) => path)).toEqual(Array(5).fill('/to/lead'));
   });
 
   it('makes no more of them than an hour bears', async () => {
