@@ -51,7 +51,7 @@ function limitNumber(
 
 function limitIdle(app: FastifyInstance, isProxy: (address: string) => boolean): void {
   const proved = new WeakSet<Socket>();
-  // Of an older tablet the signature is checked with the body only: its connection counts as a stranger's.
+  // By now an older tablet's signature was checked too, with its body.
   const isProved = (request: FastifyRequest) => (passed.get(request)?.bodyHash ?? null) !== null;
   const isStranger = (socket: Socket) => !proved.has(socket) && !isProxy(socket.remoteAddress ?? '');
   app.addHook('onSend', async (request, reply) => {

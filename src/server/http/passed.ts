@@ -5,9 +5,9 @@ import type { Tablet } from '../stores/store.ts';
 
 export interface Passed {
   readonly tablet: Tablet;
-  /** The body's hash that the signature covers; null where it can only be checked afterwards. */
+  /** The body's hash that the signature covers; null while it is not checked, as an older tablet's only can be with its body. */
   readonly bodyHash: string | null;
 }
 
-/** Set by the gate alone. */
+/** Set by the gate, and for an older tablet once more when its body was here. */
 export const passed = new WeakMap<FastifyRequest, Passed>();

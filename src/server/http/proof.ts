@@ -110,8 +110,10 @@ export function refuseRevoked(tablet: Tablet): void {
 export async function requireTablet(request: FastifyRequest, context: ProofContext): Promise<Tablet> {
   const found = passed.get(request);
   if (!found) throw new Error(`Cannot answer ${request.url} as the gate must have let it pass: it did not`);
-  if (found.bodyHash === null) await checkProof(request, found.tablet.publicKey, context);
-  else if (found.bodyHash !== bodyHash(request))
+  if (found.bodyHash === null) {
+    await checkProof(request, found.tablet.publicKey, context);
+    passed.set(request, { ...found, bodyHash: bodyHash(request) });
+  } else if (found.bodyHash !== bodyHash(request))
     throw new Refused('signature-wrong', 'the body is another than the one that was signed');
   return found.tablet;
 }

@@ -226,6 +226,15 @@ describe('a connection that waits for its next request', () => {
     expect([proved.told['keep-alive'], proved.socket]).toEqual(['timeout=72', before.socket]);
     expect((await ask('/api/info')).told['keep-alive']).toBe('timeout=72');
     agent.destroy();
+    // Of an older tablet it is known with the body.
+    const body = Buffer.from('{"heads":[]}');
+    const old = await signByHand(tablet, { method: 'POST', path: '/api/offer', body, wire: '2', told: null });
+    const answer = await fetch(`${url}/api/offer`, {
+      method: 'POST',
+      headers: { ...old, 'content-type': 'application/json' },
+      body,
+    });
+    expect([answer.status, answer.headers.get('keep-alive')]).toEqual([200, 'timeout=72']);
     // Ended by the server: the longer time would be over after this test is. Node's own client would end it by itself.
     const stranger = connect(plant.server.running.port, '127.0.0.1');
     stranger.resume().write('GET /api/info HTTP/1.1\r\nHost: x\r\n\r\n');
