@@ -30,6 +30,9 @@ export const pseudoSpeeches: readonly Speech[] = [
  */
 const isAsked = process.env['REELWARD_TOUR'] !== undefined;
 
+/** A language of each script but Latin, which English shows: pictures are taken of it in every size and theme. */
+const scripts: readonly string[] = ['zh', 'ar'];
+
 /** Is every stop looked at as a tablet for gloves and the left hand shows it too? */
 const isGloved = process.env['REELWARD_TOUR']?.split(',').includes('gloves') ?? false;
 
@@ -62,6 +65,19 @@ export async function speak(page: Page, spoken: Spoken): Promise<void> {
 
 /** The theme moves nothing, it colours: what is where was looked at in the light. */
 const axeAlone: LookOptions = { controls: false, texts: false, pictures: false, sentences: false };
+
+/** Takes the pictures of a script that a look at both ends in the light left out; begins in the dark and ends so. */
+async function takeScript(page: Page, name: string, { shots }: Journal, script: string): Promise<void> {
+  for (const size of sizes) {
+    await page.setViewportSize(size);
+    await shots.take(page, `${size.width}-${script}-dark`, name);
+  }
+  const [, middle] = sizes;
+  await page.setViewportSize(middle);
+  await page.emulateMedia({ colorScheme: 'light' });
+  await shots.take(page, `${middle.width}-${script}`, name);
+  await page.emulateMedia({ colorScheme: 'dark' });
+}
 
 /** Looks at one stop from all sides; what is wrong goes into the journal. */
 export async function visit(
@@ -118,7 +134,8 @@ export async function visit(
         pictures: false,
         axe: options.axe === true && size === wide,
       });
-      if (size === narrow && isAsked) await journal.shots.take(page, `${size.width}-${kind}`, name);
+      const isTaken = isAsked && (size === narrow || scripts.includes(kind));
+      if (isTaken) await journal.shots.take(page, `${size.width}-${kind}`, name);
     }
     ends = [...ends].reverse();
   };
@@ -135,6 +152,7 @@ export async function visit(
     if (!isAsked) continue;
     await page.emulateMedia({ colorScheme: 'dark' });
     await note(`${page.viewportSize()?.width} ${speech.name} dark`, { ...axeAlone, axe: 'contrast' });
+    if (scripts.includes(speech.name)) await takeScript(page, name, journal, speech.name);
     await page.emulateMedia({ colorScheme: 'light' });
   }
   if (isWhole) await speak(page, { language: 'en', pseudo: null });
