@@ -197,10 +197,10 @@ export function formatSpan(seconds: number): string {
 }
 
 function spanOf(seconds: number): string {
-  if (seconds < 90) return `${Math.round(seconds)} s`;
-  const minutes = Math.round(seconds / 60);
-  if (minutes < 60) return `${minutes} min`;
   // One figure on one line: its parts never stand apart.
+  if (seconds < 90) return `${Math.round(seconds)}\u00a0s`;
+  const minutes = Math.round(seconds / 60);
+  if (minutes < 60) return `${minutes}\u00a0min`;
   return `${Math.floor(minutes / 60)}\u00a0h\u00a0${String(minutes % 60).padStart(2, '0')}`;
 }
 

@@ -158,7 +158,7 @@ test('a turned code and a sentence without a word are seen', () => {
 test.each(languages)('a length of time that stands alone keeps its direction in %s', (code) => {
   language.value = code;
   const [before, after] = code === 'ar' ? ['\u2066', '\u2069'] : ['', ''];
-  expect(formatSpan(45)).toBe(`${before}45 s${after}`);
-  expect(formatSpan(23 * 60)).toBe(`${before}23 min${after}`);
+  expect(formatSpan(45)).toBe(`${before}45\u00a0s${after}`);
+  expect(formatSpan(23 * 60)).toBe(`${before}23\u00a0min${after}`);
   expect(formatSpan(64 * 60)).toBe(`${before}1\u00a0h\u00a004${after}`);
 });
