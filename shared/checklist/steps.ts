@@ -26,9 +26,13 @@ export function isAsked(step: ChecklistStep, facts: ChangeFacts): boolean {
   }
 }
 
-/** The text in a language, else in English, else the first there is. */
+/**
+ * The text in a language, else in English, else in the first language by code, so that every tablet shows the same; one that is blank
+ * counts as missing. Empty where there is none.
+ */
 export function inLanguage(texts: Readonly<Record<string, string>>, language: string): string {
-  return texts[language] ?? texts['en'] ?? Object.values(texts)[0] ?? '';
+  const codes = [language, 'en', ...Object.keys(texts).sort()];
+  return codes.map((code) => texts[code] ?? '').find((text) => text.trim() !== '') ?? '';
 }
 
 /** What is wrong with a template as an editor left it. */

@@ -11,7 +11,7 @@ import { Button } from '../../../ui/Button.tsx';
 import { shellWords } from '../../../words/shell.ts';
 import { sayText } from '../../../words/shipped-steps.ts';
 import { templateWords } from '../../../words/template.ts';
-import { formatCount, say } from '../../../words/words.ts';
+import { formatCount, language, say } from '../../../words/words.ts';
 import { blankStep, moveStep, newestTemplates, nextVersion } from './model.ts';
 import { StepForm } from './StepForm.tsx';
 
@@ -108,7 +108,7 @@ function Editor({ template, onClose }: EditorProps) {
         <Button
           testId="step-add"
           onPress={() => {
-            const step = blankStep(newId(), steps, { en: words.newGroup });
+            const step = blankStep(newId(), steps, { [language.value]: words.newGroup });
             setSteps([...steps, step]);
             setOpen(step.step);
           }}

@@ -35,17 +35,15 @@ export function StepForm({ step, onChange }: StepFormProps) {
   const field = (label: string, value: string, onText: (text: string) => void) => (
     <Field key={label} label={label} maxLength={500} value={value} onLeave={onText} />
   );
-  // English, which stands in for what is missing, then the language in use and those that the step has.
+  // The language in use, then those that the step has.
   const told = [step.text, step.group, step.caution ?? {}].flatMap((texts) => Object.keys(texts));
-  const others = languages.filter(
-    (code) => code !== 'en' && (code === language.value || told.includes(code)),
-  );
+  const others = languages.filter((code) => code !== language.value && told.includes(code));
   const inEach = (
     label: string,
     texts: Readonly<Record<string, string>>,
     onText: (code: string, text: string) => void,
   ) =>
-    ['en' as const, ...others].map((code) =>
+    [language.value, ...others].map((code) =>
       field(`${label} · ${tongues[code].name}`, texts[code] ?? '', (text) => onText(code, text)),
     );
   const pick = <T extends string>(

@@ -31,7 +31,7 @@ export function blankStep(
   return {
     step: id,
     group: steps.at(-1)?.group ?? heading,
-    text: { en: '' },
+    text: {},
     caution: null,
     kind: 'tick',
     time: 'stopped',
@@ -55,14 +55,14 @@ export function moveStep(steps: readonly ChecklistStep[], at: number, by: -1 | 1
   return steps.map((step, index) => (index === at ? other : index === at + by ? one : step));
 }
 
-/** A text in one language set; an empty one is left out, so that the other language stands in. */
+/** A text in one language set; an empty one is left out, so that another language stands in. */
 export function setText(
   texts: Record<string, string> | null,
   language: string,
   text: string,
 ): Record<string, string> {
   const { [language]: _, ...rest } = texts ?? {};
-  return text.trim() === '' && language !== 'en' ? rest : { ...rest, [language]: text };
+  return text.trim() === '' ? rest : { ...rest, [language]: text };
 }
 
 /** Options typed with commas between. */

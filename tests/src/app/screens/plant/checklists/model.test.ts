@@ -33,8 +33,9 @@ describe('newestTemplates()', () => {
 
 describe('blankStep()', () => {
   test('stands under the last heading and is no sound step before it has a text', () => {
-    const blank = blankStep('new', steps, { en: 'More' });
+    const blank = blankStep('new', steps, { de: 'Weiteres' });
     expect(blank.group).toEqual({ en: 'Group' });
+    expect(blankStep('new', [], { de: 'Weiteres' }).group).toEqual({ de: 'Weiteres' });
     const template = { template: 't', version: 1, purpose: 'other' as const, title: { en: 'T' } };
     expect(checkTemplate({ ...template, steps: [...steps, blank] })).toEqual([
       { code: 'no-text', step: 'new' },
@@ -58,9 +59,10 @@ describe('moveStep()', () => {
 });
 
 describe('setText() and splitOptions()', () => {
-  test('leave an empty translation out, so that English stands in', () => {
+  test('leave an empty text out, so that another language stands in', () => {
     expect(setText({ en: 'a', es: 'b' }, 'es', ' ')).toEqual({ en: 'a' });
-    expect(setText(null, 'en', '')).toEqual({ en: '' });
+    expect(setText({ en: 'a', es: 'b' }, 'en', '')).toEqual({ es: 'b' });
+    expect(setText(null, 'en', '')).toEqual({});
     expect(splitOptions(' yes, no ,, ')).toEqual(['yes', 'no']);
   });
 });
