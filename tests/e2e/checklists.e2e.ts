@@ -47,3 +47,31 @@ it('keeps a list in German alone, its first heading too', () =>
     await page.getByTestId('edit-shift-start').click();
     await expect.poll(() => page.getByTestId('step-0').textContent()).toContain('Die Lampe über dem Tisch');
   }));
+
+it('takes a name and a step in a language that is added by choice', () =>
+  demo.onTablet(async (tablet) => {
+    const { page, fill, written } = await edited(tablet);
+    await page.getByTestId('language-add').selectOption('ar');
+    await fill('Name · العربية', 'بداية الوردية عندنا');
+    await fill('Name · Deutsch', 'Unser Schichtbeginn');
+    await page.getByTestId('step-add').click();
+    const form = page.getByTestId('step-form');
+    expect(await form.getByLabel('Text · العربية').getAttribute('dir')).toBe('rtl');
+    await fill('Text · العربية', 'المصباح مضاء.');
+    const payload = (await written()) as { title: unknown; steps: { text: unknown }[] };
+    expect(payload.title).toMatchObject({ ar: 'بداية الوردية عندنا', de: 'Unser Schichtbeginn' });
+    expect(payload.steps.at(-1)?.text).toEqual({ ar: 'المصباح مضاء.' });
+    await expect
+      .poll(() => page.getByTestId('template-shift-start').textContent())
+      .toContain('Unser Schichtbeginn');
+  }));
+
+it('wants a name in one language at least', () =>
+  demo.onTablet(async (tablet) => {
+    const { page, fill } = await edited(tablet);
+    for (const name of ['English', 'Español']) await fill(`Name · ${name}`, '');
+    const save = page.getByTestId('template-save');
+    await expect.poll(() => save.getAttribute('aria-disabled')).toBe('true');
+    await fill('Name · Deutsch', 'Schichtbeginn');
+    await expect.poll(() => save.getAttribute('aria-disabled')).not.toBe('true');
+  }));

@@ -54,6 +54,7 @@ describe('inLanguage()', () => {
 
 describe('checkTemplate()', () => {
   test.each([
+    ['no-title', { ...templateOf(makeStep('a')), title: { en: ' ' } }],
     ['no-steps', templateOf()],
     ['step-twice', templateOf(makeStep('a'), makeStep('a'))],
     ['no-text', templateOf(makeStep('a', { text: { en: '  ', es: '' } }))],
