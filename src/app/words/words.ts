@@ -181,6 +181,14 @@ export function plural(value: number | string, one: string, many: string): strin
   return plurals().select(numberIn(value)) === 'one' ? one : many;
 }
 
+/** Commas that are not Latin. */
+const commas: { readonly [L in Language]?: string } = { zh: '，', ja: '、', ar: '، ' };
+
+/** What stands between two facts of one sentence in the language in use, its space with it: `, `. */
+export function comma(): string {
+  return commas[language.value] ?? ', ';
+}
+
 /** Wall clock of a moment in a zone, e.g. `14:07`. */
 export function formatTime(ms: number, zone: string): string {
   return times(zone).format(ms);

@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { sheetProblem, sheetProblemCodes } from '../../../../shared/sheet/problems.ts';
 import { first as firstAr, later as laterAr } from '../../../../src/app/words/ar/pack.ts';
 import { words as problemsAr } from '../../../../src/app/words/ar/sheet-problems.ts';
-import { formatSpan, language, languages, spoken } from '../../../../src/app/words/words.ts';
+import { comma, formatSpan, language, languages, spoken } from '../../../../src/app/words/words.ts';
 
 interface Pair {
   readonly where: string;
@@ -153,6 +153,16 @@ test('a turned code and a sentence without a word are seen', () => {
   expect(isTurned('القطعة \u206822-0603-B\u2069')).toBe(false);
   expect(isWordless('Load')).toBe(false);
   expect(isWordless('31 mm')).toBe(true);
+});
+
+test.each([
+  ['en', 'a, b'],
+  ['ar', 'a، b'],
+  ['zh', 'a，b'],
+  ['ja', 'a、b'],
+] as const)('two facts of a sentence are parted as %s does', (code, told) => {
+  language.value = code;
+  expect(`a${comma()}b`).toBe(told);
 });
 
 test.each(languages)('a length of time that stands alone keeps its direction in %s', (code) => {
