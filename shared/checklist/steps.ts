@@ -26,13 +26,18 @@ export function isAsked(step: ChecklistStep, facts: ChangeFacts): boolean {
   }
 }
 
-/** The text in a language, else in English, else the first there is. */
+/**
+ * The text in a language, else in English, else in the first language by code, so that every tablet shows the same; one that is blank
+ * counts as missing. Empty where there is none.
+ */
 export function inLanguage(texts: Readonly<Record<string, string>>, language: string): string {
-  return texts[language] ?? texts['en'] ?? Object.values(texts)[0] ?? '';
+  const codes = [language, 'en', ...Object.keys(texts).sort()];
+  return codes.map((code) => texts[code] ?? '').find((text) => text.trim() !== '') ?? '';
 }
 
 /** What is wrong with a template as an editor left it. */
 export const templateFaults = [
+  'no-title',
   'no-steps',
   'step-twice',
   'no-text',
@@ -48,13 +53,14 @@ export type TemplateFault = { readonly code: (typeof templateFaults)[number]; re
 /** Everything that keeps a template from being used; empty where there is nothing. */
 export function checkTemplate(template: ChecklistTemplate): readonly TemplateFault[] {
   const faults: TemplateFault[] = [];
+  if (inLanguage(template.title, 'en') === '') faults.push({ code: 'no-title', step: null });
   if (template.steps.length === 0) faults.push({ code: 'no-steps', step: null });
   const seen = new Set<string>();
   for (const step of template.steps) {
     const add = (code: TemplateFault['code']) => faults.push({ code, step: step.step });
     if (seen.has(step.step)) add('step-twice');
     seen.add(step.step);
-    if (inLanguage(step.text, 'en').trim() === '') add('no-text');
+    if (inLanguage(step.text, 'en') === '') add('no-text');
     if (step.kind === 'measure' && step.least !== null && step.most !== null && step.least > step.most)
       add('limits-crossed');
     if (step.kind === 'measure' && (step.unit ?? '').trim() === '') add('no-unit');

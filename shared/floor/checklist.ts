@@ -59,7 +59,7 @@ export type OpenKind = (typeof openKinds)[number];
 const id = z.string().check(z.minLength(1), z.maxLength(64));
 const text = z.string().check(z.maxLength(500));
 
-/** One step as a template keeps it. `text` and `caution` by language code; a missing language falls back to English. */
+/** One step as a template keeps it. `text` and `caution` by language code; any one language is enough. */
 export const checklistStepSchema = z.strictObject({
   step: id,
   /** Heading under which it stands, by language. */

@@ -96,7 +96,7 @@ describe('where nobody counts', () => {
       await quiet(page).waitFor();
       await expect
         .poll(() => quiet(page).textContent())
-        .toMatch(/No panel counted since \d\d:\d\d, for 25 min/);
+        .toMatch(/No panel counted since \d\d:\d\d, for 25\smin/);
       const row = page.getByTestId(`row-${before.slot}`);
       await expect.poll(() => row.locator('.due').textContent()).toContain(before.clock);
       await expect.poll(() => row.locator('.due').textContent()).toContain('if it kept its pace');
@@ -135,11 +135,11 @@ describe('where nobody counts', () => {
       await page.getByTestId('run-stop').click();
       await expect
         .poll(() => page.getByTestId('stood-last').textContent())
-        .toMatch(/^\d\d:\d\d, the last panel, \d\d min ago$/);
+        .toMatch(/^\d\d:\d\d, the last panel, \d\d\smin ago$/);
       await page.getByTestId('stop-jam').click();
       await expect
         .poll(() => page.getByTestId('stopped').textContent())
-        .toMatch(/since \d\d:\d\d, for (19|20) min/);
+        .toMatch(/since \d\d:\d\d, for (19|20)\smin/);
       await quiet(page).waitFor({ state: 'detached' });
       const stopped = (await ownEntries(page, 'run.stopped')).at(-1);
       const stoodAfterMs = Date.parse(String(stopped?.payload['stoodFrom'])) - (counted?.hlc.ms ?? 0);
@@ -154,7 +154,7 @@ describe('where nobody counts', () => {
       await page.getByTestId('run-stop').click();
       await page.getByTestId('stood-now').click();
       await page.getByTestId('stop-jam').click();
-      await expect.poll(() => page.getByTestId('stopped').textContent()).toMatch(/for \d+ s/);
+      await expect.poll(() => page.getByTestId('stopped').textContent()).toMatch(/for \d+\ss/);
     });
   });
 });

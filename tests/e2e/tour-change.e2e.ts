@@ -2,10 +2,10 @@
 
 import { describe, it } from 'vitest';
 import { changeLegs } from './support/tour/change-legs.ts';
-import { useTour } from './support/tour/use-tour.ts';
+import { tourMs, useTour } from './support/tour/use-tour.ts';
 
 const tour = useTour('change');
 
-describe.concurrent('the tour', { timeout: 600_000 }, () => {
+describe.concurrent('the tour', { timeout: tourMs }, () => {
   it('of a change of product', () => tour.go(changeLegs));
 });

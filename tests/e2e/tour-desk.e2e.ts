@@ -3,11 +3,11 @@
 import { describe, it } from 'vitest';
 import { deskLegs } from './support/tour/desk-legs.ts';
 import { reelLegs } from './support/tour/reel-legs.ts';
-import { useTour } from './support/tour/use-tour.ts';
+import { tourMs, useTour } from './support/tour/use-tour.ts';
 
 const tour = useTour('desk');
 
-describe.concurrent('the tour', { timeout: 600_000 }, () => {
+describe.concurrent('the tour', { timeout: tourMs }, () => {
   it('of what the desk asks, refuses and tells', () => tour.go(deskLegs));
   it('of what reels teach', () => tour.go(reelLegs));
 });

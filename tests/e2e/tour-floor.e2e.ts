@@ -3,12 +3,12 @@
 import { describe, it } from 'vitest';
 import { dockLegs, floorLegs } from './support/tour/floor-legs.ts';
 import { kindLegs } from './support/tour/kinds-legs.ts';
-import { useTour } from './support/tour/use-tour.ts';
+import { tourMs, useTour } from './support/tour/use-tour.ts';
 
 const tour = useTour('floor');
 
 // Two tablets at a time: one waits for its next stop while the other is looked at.
-describe.concurrent('the tour', { timeout: 600_000 }, () => {
+describe.concurrent('the tour', { timeout: tourMs }, () => {
   it('of line, loading and log', () => tour.go(floorLegs));
   it('of splices, dock and store', () => tour.go(dockLegs));
   it('of packages and feeders', () => tour.go(kindLegs));

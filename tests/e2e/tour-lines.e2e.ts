@@ -3,8 +3,8 @@
 import { it } from 'vitest';
 import { startDemo } from './support/demo.ts';
 import { twoLineLegs } from './support/tour/two-line-legs.ts';
-import { useTour } from './support/tour/use-tour.ts';
+import { tourMs, useTour } from './support/tour/use-tour.ts';
 
 const tour = useTour('lines', () => startDemo(['--lines', '2']));
 
-it('the tour of a tablet that serves two lines', { timeout: 600_000 }, () => tour.go(twoLineLegs));
+it('the tour of a tablet that serves two lines', { timeout: tourMs }, () => tour.go(twoLineLegs));

@@ -8,7 +8,7 @@ import { boardLegs } from './support/tour/board-legs.ts';
 import { halfLegs, lensLegs, passLegs } from './support/tour/camera-legs.ts';
 import { clockLegs } from './support/tour/clock-legs.ts';
 import { lastLegs } from './support/tour/floor-legs.ts';
-import { useTour } from './support/tour/use-tour.ts';
+import { tourMs, useTour } from './support/tour/use-tour.ts';
 
 const tour = useTour('time');
 
@@ -41,7 +41,7 @@ const bank = [
   },
 ];
 
-describe.concurrent('the tour', { timeout: 600_000 }, () => {
+describe.concurrent('the tour', { timeout: tourMs }, () => {
   it('of what time does', () => tour.go(clockLegs));
   it('of what others see, and of a line without a run', () => tour.go(lastLegs));
   it('of panels of several boards', () => tour.go(boardLegs));

@@ -36,6 +36,9 @@ interface FieldProps extends Asked {
   readonly autocomplete?: 'off' | 'new-password';
   readonly autocapitalize?: 'characters' | 'off';
   readonly spellcheck?: boolean;
+  /** The language of what is typed, where it is not the page's, and the way it runs. */
+  readonly lang?: string;
+  readonly dir?: 'ltr' | 'rtl';
   readonly placeholder?: string;
   readonly type?: 'search' | 'password' | 'date' | 'time' | 'datetime-local';
   readonly disabled?: boolean;

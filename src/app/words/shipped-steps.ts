@@ -10,5 +10,6 @@ export const shippedWords = area('shipped-steps');
  */
 export function sayText(texts: Readonly<Record<string, string>>): string {
   const known = say(shippedWords)[texts['en'] ?? ''];
-  return texts[language.value] ?? known ?? inLanguage(texts, 'en');
+  const own = texts[language.value] ?? '';
+  return own.trim() === '' ? (known ?? inLanguage(texts, 'en')) : own;
 }

@@ -181,6 +181,14 @@ export function plural(value: number | string, one: string, many: string): strin
   return plurals().select(numberIn(value)) === 'one' ? one : many;
 }
 
+/** Commas that are not Latin. */
+const commas: { readonly [L in Language]?: string } = { zh: '，', ja: '、', ar: '، ' };
+
+/** What stands between two facts of one sentence in the language in use, its space with it: `, `. */
+export function comma(): string {
+  return commas[language.value] ?? ', ';
+}
+
 /** Wall clock of a moment in a zone, e.g. `14:07`. */
 export function formatTime(ms: number, zone: string): string {
   return times(zone).format(ms);
@@ -197,10 +205,10 @@ export function formatSpan(seconds: number): string {
 }
 
 function spanOf(seconds: number): string {
-  if (seconds < 90) return `${Math.round(seconds)} s`;
-  const minutes = Math.round(seconds / 60);
-  if (minutes < 60) return `${minutes} min`;
   // One figure on one line: its parts never stand apart.
+  if (seconds < 90) return `${Math.round(seconds)}\u00a0s`;
+  const minutes = Math.round(seconds / 60);
+  if (minutes < 60) return `${minutes}\u00a0min`;
   return `${Math.floor(minutes / 60)}\u00a0h\u00a0${String(minutes % 60).padStart(2, '0')}`;
 }
 

@@ -44,6 +44,8 @@ describe('inLanguage()', () => {
     [{ en: 'a' }, 'es', 'a', 'English where it is missing'],
     [{ fr: 'c', en: 'a' }, 'es', 'a', 'English wherever it stands'],
     [{ fr: 'c' }, 'es', 'c', 'what there is where English is missing too'],
+    [{ pl: 'd', fr: 'c' }, 'es', 'c', 'the first by code, however they stand in the log'],
+    [{ es: ' ', en: '', fr: 'c' }, 'es', 'c', 'nothing blank where another is written'],
     [{}, 'es', '', 'nothing where there is nothing'],
   ])('gives of %j in %s %j: %s', (texts, language, expected, _why) => {
     expect(inLanguage(texts, language)).toBe(expected);
@@ -52,9 +54,10 @@ describe('inLanguage()', () => {
 
 describe('checkTemplate()', () => {
   test.each([
+    ['no-title', { ...templateOf(makeStep('a')), title: { en: ' ' } }],
     ['no-steps', templateOf()],
     ['step-twice', templateOf(makeStep('a'), makeStep('a'))],
-    ['no-text', templateOf(makeStep('a', { text: { en: '  ' } }))],
+    ['no-text', templateOf(makeStep('a', { text: { en: '  ', es: '' } }))],
     ['limits-crossed', templateOf(makeStep('a', { kind: 'measure', least: 3, most: 2, unit: 'mm' }))],
     ['no-unit', templateOf(makeStep('a', { kind: 'measure', unit: ' ' }))],
     ['no-options', templateOf(makeStep('a', { kind: 'choice', options: ['only'] }))],
@@ -63,6 +66,11 @@ describe('checkTemplate()', () => {
     ['right-not-listed', templateOf(makeStep('a', { kind: 'choice', options: ['x', 'y'], right: ['z'] }))],
   ] as const)('finds %s', (code, template) => {
     expect(checkTemplate(template).map((fault) => fault.code)).toEqual([code]);
+  });
+
+  test('finds nothing where a text is in any one language', () => {
+    for (const text of [{ hu: 'Saját lépés' }, { en: '', de: 'Ein Schritt' }])
+      expect(checkTemplate(templateOf(makeStep('a', { text })))).toEqual([]);
   });
 
   test('finds nothing where limits meet and one of the options is right', () => {

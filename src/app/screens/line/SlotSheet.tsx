@@ -16,7 +16,7 @@ import { feederTypeWords } from '../../words/feeder-types.ts';
 import { feedWords } from '../../words/feeds.ts';
 import { lineWords } from '../../words/line.ts';
 import { shellWords } from '../../words/shell.ts';
-import { formatCount, formatDay, formatShare, formatTime, say } from '../../words/words.ts';
+import { comma, formatCount, formatDay, formatShare, formatTime, say } from '../../words/words.ts';
 import { Axis } from './Axis.tsx';
 import { geometryOf, hoursUntil } from './axis.ts';
 import { type Beheld, sayMoment, sayStretch } from './moment.ts';
@@ -137,7 +137,7 @@ function Facts({ slot, outlook, walks, hold }: SlotSheetProps) {
               ? say(feederTypeWords).windowUnknown
               : sayWindow(forecast.windowMs, at)}
         </b>
-        {band !== null && <span>{`${words.walk(band.number)}, ${sayMoment(band.startMs, at)}`}</span>}
+        {band !== null && <span>{`${words.walk(band.number)}${comma()}${sayMoment(band.startMs, at)}`}</span>}
       </dd>
       <dt>{words.sheet.runsOut}</dt>
       <dd>

@@ -1,5 +1,6 @@
 // All walks along the line, one tap away from the next one: whose they are, and what no walk reaches with what would save it.
 
+import { Fragment } from 'preact';
 import type { Remedy } from '../../../../shared/forecast/remedy.ts';
 import type { Outlook } from '../../../../shared/outlook/line.ts';
 import {
@@ -126,8 +127,12 @@ function Walk(props: {
         </span>
       </span>
       <span class="stops code" translate={false}>
-        {slots.slice(0, SLOTS_SHOWN).join(' ')}
-        {slots.length > SLOTS_SHOWN && ` + ${formatCount(slots.length - SLOTS_SHOWN)}`}
+        {slots.slice(0, SLOTS_SHOWN).map((slot) => (
+          <Fragment key={slot}>
+            <span>{slot}</span>{' '}
+          </Fragment>
+        ))}
+        {slots.length > SLOTS_SHOWN && `+ ${formatCount(slots.length - SLOTS_SHOWN)}`}
       </span>
     </li>
   );

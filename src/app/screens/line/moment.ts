@@ -1,7 +1,7 @@
 // A moment to come or gone, as every time on the line is told: by the clock and by how far away it is.
 
 import { lineWords } from '../../words/line.ts';
-import { formatSpan, formatTime, say } from '../../words/words.ts';
+import { comma, formatSpan, formatTime, say } from '../../words/words.ts';
 
 /** From when a moment is told, and in which zone. */
 export interface Beheld {
@@ -29,7 +29,7 @@ export function sayStretch(
 ): string {
   const words = say(lineWords);
   const clocks = sayClocks(formatTime(fromMs, zone), formatTime(toMs, zone));
-  if (toMs <= nowMs) return `${clocks}, ${words.ago(formatSpan((nowMs - toMs) / 1000))}`;
+  if (toMs <= nowMs) return `${clocks}${comma()}${words.ago(formatSpan((nowMs - toMs) / 1000))}`;
   const span = (ms: number) => formatSpan(Math.max(0, ms - nowMs) / 1000);
-  return `${clocks}, ${words.inRange(span(fromMs), span(toMs))}`;
+  return `${clocks}${comma()}${words.inRange(span(fromMs), span(toMs))}`;
 }

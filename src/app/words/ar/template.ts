@@ -21,6 +21,7 @@ export const words: Sentences<typeof english> = {
     'program-changes': 'إن تغيّر البرنامج',
   },
   faults: {
+    'no-title': 'أعطِ قائمة التحقق اسمًا.',
     'no-steps': 'لا بند في قائمة التحقق.',
     'step-twice': 'البند نفسه مذكور مرتين.',
     'no-text': 'نص ناقص.',
@@ -34,6 +35,9 @@ export const words: Sentences<typeof english> = {
   times: { running: 'والخط يعمل', stopped: 'والخط متوقف' },
   version: (version, steps) => sentence`الإصدار ${version} · ${counted.steps(steps)}`,
   edit: 'تحرير',
+  title: 'الاسم',
+  language: 'إضافة لغة',
+  noLanguage: 'بلا إضافة',
   text: 'النص',
   group: 'العنوان',
   caution: 'التنبيه',

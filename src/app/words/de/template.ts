@@ -20,6 +20,7 @@ export const words: Sentences<typeof english> = {
     'program-changes': 'wenn das Programm wechselt',
   },
   faults: {
+    'no-title': 'Geben Sie der Checkliste einen Namen.',
     'no-steps': 'Die Checkliste hat keinen Schritt.',
     'step-twice': 'Derselbe Schritt steht zweimal da.',
     'no-text': 'Ein Text fehlt.',
@@ -33,6 +34,9 @@ export const words: Sentences<typeof english> = {
   times: { running: 'während die Linie läuft', stopped: 'während sie steht' },
   version: (version, steps) => `Version ${version} · ${plural(steps, '1 Schritt', `${steps} Schritte`)}`,
   edit: 'Bearbeiten',
+  title: 'Name',
+  language: 'Sprache hinzufügen',
+  noLanguage: 'keine',
   text: 'Text',
   group: 'Überschrift',
   caution: 'Vorsicht',

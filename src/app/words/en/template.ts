@@ -22,6 +22,7 @@ const conditionsEn: Readonly<Record<StepCondition, string>> = {
 };
 
 const faultsEn: Readonly<Record<TemplateFault['code'], string>> = {
+  'no-title': 'Give the checklist a name.',
   'no-steps': 'The checklist has no step.',
   'step-twice': 'The same step is there twice.',
   'no-text': 'A text is missing.',
@@ -41,6 +42,9 @@ export const words = {
   version: (version: string, steps: string) =>
     `version ${version} · ${plural(steps, '1 step', `${steps} steps`)}`,
   edit: 'Edit',
+  title: 'Name',
+  language: 'Add a language',
+  noLanguage: 'none',
   text: 'Text',
   group: 'Heading',
   caution: 'Caution',

@@ -23,6 +23,7 @@ const conditionsEs: Readonly<Record<StepCondition, string>> = {
 };
 
 const faultsEs: Readonly<Record<TemplateFault['code'], string>> = {
+  'no-title': 'Dé un nombre a la lista.',
   'no-steps': 'La lista no tiene pasos.',
   'step-twice': 'El mismo paso está dos veces.',
   'no-text': 'Falta un texto.',
@@ -41,6 +42,9 @@ export const words: Sentences<typeof english> = {
   times: { running: 'con la línea en marcha', stopped: 'con la línea parada' },
   version: (version, steps) => `versión ${version} · ${plural(steps, '1 paso', `${steps} pasos`)}`,
   edit: 'Editar',
+  title: 'Nombre',
+  language: 'Añadir un idioma',
+  noLanguage: 'ninguno',
   text: 'Texto',
   group: 'Encabezado',
   caution: 'Precaución',

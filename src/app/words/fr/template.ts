@@ -20,6 +20,7 @@ export const words: Sentences<typeof english> = {
     'program-changes': 'si le programme change',
   },
   faults: {
+    'no-title': 'Donnez un nom à la liste.',
     'no-steps': 'La liste n’a aucune étape.',
     'step-twice': 'La même étape y est deux fois.',
     'no-text': 'Un texte manque.',
@@ -34,6 +35,9 @@ export const words: Sentences<typeof english> = {
   times: { running: 'pendant que la ligne tourne', stopped: 'pendant l’arrêt' },
   version: (version, steps) => `version ${version} · ${plural(steps, `${steps} étape`, `${steps} étapes`)}`,
   edit: 'Modifier',
+  title: 'Nom',
+  language: 'Ajouter une langue',
+  noLanguage: 'aucune',
   text: 'Texte',
   group: 'Titre',
   caution: 'Attention',

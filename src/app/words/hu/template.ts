@@ -20,6 +20,7 @@ export const words: Sentences<typeof english> = {
     'program-changes': 'ha a program változik',
   },
   faults: {
+    'no-title': 'Adjon nevet az ellenőrzőlistának.',
     'no-steps': 'Az ellenőrzőlistán nincs lépés.',
     'step-twice': 'Ugyanaz a lépés kétszer szerepel.',
     'no-text': 'Hiányzik egy szöveg.',
@@ -33,6 +34,9 @@ export const words: Sentences<typeof english> = {
   times: { running: 'amíg a sor megy', stopped: 'amíg áll' },
   version: (version, steps) => `verzió ${version} · ${steps} lépés`,
   edit: 'Szerkesztés',
+  title: 'Név',
+  language: 'Nyelv hozzáadása',
+  noLanguage: 'egyik sem',
   text: 'Szöveg',
   group: 'Címsor',
   caution: 'Vigyázat',

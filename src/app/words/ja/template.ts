@@ -23,6 +23,7 @@ const conditions: Readonly<Record<StepCondition, string>> = {
 };
 
 const faults: Readonly<Record<TemplateFault['code'], string>> = {
+  'no-title': 'チェックリストに名前を付けてください。',
   'no-steps': 'チェックリストに手順がありません。',
   'step-twice': '同じ手順が2回あります。',
   'no-text': '文が抜けています。',
@@ -42,6 +43,9 @@ export const words: Sentences<typeof english> = {
   times: { running: 'ライン稼働中', stopped: 'ライン停止中' },
   version: (version, steps) => `版${version} · ${steps}手順`,
   edit: '編集する',
+  title: '名前',
+  language: '言語を追加する',
+  noLanguage: '追加しない',
   text: '文',
   group: '見出し',
   caution: '注意',

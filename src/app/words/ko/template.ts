@@ -23,6 +23,7 @@ const conditions: Readonly<Record<StepCondition, string>> = {
 };
 
 const faults: Readonly<Record<TemplateFault['code'], string>> = {
+  'no-title': '체크리스트에 이름을 붙이십시오.',
   'no-steps': '체크리스트에 단계가 없습니다.',
   'step-twice': '같은 단계가 두 번 있습니다.',
   'no-text': '글이 빠졌습니다.',
@@ -41,6 +42,9 @@ export const words: Sentences<typeof english> = {
   times: { running: '라인 가동 중', stopped: '라인 정지 중' },
   version: (version, steps) => `버전 ${version} · ${steps}단계`,
   edit: '편집',
+  title: '이름',
+  language: '언어 추가',
+  noLanguage: '추가 안 함',
   text: '글',
   group: '제목',
   caution: '주의',

@@ -23,6 +23,7 @@ const conditionsPl: Readonly<Record<StepCondition, string>> = {
 };
 
 const faultsPl: Readonly<Record<TemplateFault['code'], string>> = {
+  'no-title': 'Nadaj checkliście nazwę.',
   'no-steps': 'Checklista nie ma kroku.',
   'step-twice': 'Ten sam krok jest dwa razy.',
   'no-text': 'Brakuje tekstu.',
@@ -42,6 +43,9 @@ export const words: Sentences<typeof english> = {
   version: (version, steps) =>
     `wersja ${version} · ${byNumber(steps, { one: `${steps} krok`, few: `${steps} kroki`, other: `${steps} kroków` })}`,
   edit: 'Edytuj',
+  title: 'Nazwa',
+  language: 'Dodaj język',
+  noLanguage: 'żaden',
   text: 'Tekst',
   group: 'Nagłówek',
   caution: 'Przestroga',

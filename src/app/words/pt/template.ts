@@ -23,6 +23,7 @@ const conditionsPt: Readonly<Record<StepCondition, string>> = {
 };
 
 const faultsPt: Readonly<Record<TemplateFault['code'], string>> = {
+  'no-title': 'Dê um nome ao checklist.',
   'no-steps': 'O checklist não tem passo.',
   'step-twice': 'O mesmo passo está duas vezes.',
   'no-text': 'Falta um texto.',
@@ -41,6 +42,9 @@ export const words: Sentences<typeof english> = {
   times: { running: 'com a linha rodando', stopped: 'com a linha parada' },
   version: (version, steps) => `versão ${version} · ${plural(steps, `${steps} passo`, `${steps} passos`)}`,
   edit: 'Editar',
+  title: 'Nome',
+  language: 'Adicionar um idioma',
+  noLanguage: 'nenhum',
   text: 'Texto',
   group: 'Título',
   caution: 'Cuidado',

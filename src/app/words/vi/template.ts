@@ -23,6 +23,7 @@ const conditionsVi: Readonly<Record<StepCondition, string>> = {
 };
 
 const faultsVi: Readonly<Record<TemplateFault['code'], string>> = {
+  'no-title': 'Đặt tên cho checklist.',
   'no-steps': 'Checklist không có bước nào.',
   'step-twice': 'Cùng một bước có hai lần.',
   'no-text': 'Thiếu nội dung.',
@@ -41,6 +42,9 @@ export const words: Sentences<typeof english> = {
   times: { running: 'khi chuyền chạy', stopped: 'khi chuyền dừng' },
   version: (version, steps) => `phiên bản ${version} · ${steps} bước`,
   edit: 'Sửa',
+  title: 'Tên',
+  language: 'Thêm ngôn ngữ',
+  noLanguage: 'không thêm',
   text: 'Nội dung',
   group: 'Tiêu đề',
   caution: 'Lưu ý an toàn',

@@ -23,6 +23,7 @@ const conditions: Readonly<Record<StepCondition, string>> = {
 };
 
 const faults: Readonly<Record<TemplateFault['code'], string>> = {
+  'no-title': '请给检查表起名称。',
   'no-steps': '检查表没有步骤。',
   'step-twice': '同一步骤有两次。',
   'no-text': '缺文字。',
@@ -41,6 +42,9 @@ export const words: Sentences<typeof english> = {
   times: { running: '产线运行时', stopped: '停线时' },
   version: (version, steps) => `版本 ${version} · ${steps} 步`,
   edit: '编辑',
+  title: '名称',
+  language: '添加语言',
+  noLanguage: '不添加',
   text: '文字',
   group: '标题',
   caution: '注意',

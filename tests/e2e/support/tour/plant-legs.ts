@@ -176,6 +176,7 @@ async function* checklists(here: Here): AsyncGenerator<string> {
   await page.getByTestId('edit-changeover').click();
   await page.getByTestId('step-add').waitFor();
   yield 'checklist, steps';
+  await page.getByTestId('language-add').selectOption('ar');
   await page.getByTestId('step-add').click();
   await page.getByTestId('step-form').waitFor();
   yield 'checklist, a new step';

@@ -26,6 +26,8 @@ const asked = process.env['REELWARD_TOUR']?.split(',') ?? [];
 const askedLanguages = everyLanguage.filter(({ name }) => asked.includes(name));
 const chosenSpeeches = askedLanguages.length > 0 ? askedLanguages : pseudoSpeeches;
 const speeches = asked.includes('all') ? [...pseudoSpeeches, ...everyLanguage] : chosenSpeeches;
+/** How long the legs of one tablet may take: a tour in every language asks axe at each stop a dozen times over. */
+export const tourMs = asked.length > 0 ? 4 * 3_600_000 : 600_000;
 /** Legs asked for by name, while one is being written. */
 const only = process.env['REELWARD_TOUR_LEGS']?.split(',');
 

@@ -24,8 +24,14 @@ export const pseudoSpeeches: readonly Speech[] = [
   { name: 'mirrored', language: 'en', pseudo: 'mirrored' },
 ];
 
-/** Are pictures kept of every stop? A run that nobody looks at keeps only those of what it found, else they are a quarter of its time. */
-const isPictured = process.env['REELWARD_TOUR'] !== undefined;
+/**
+ * Was the tour asked for by itself? Then pictures are kept of every stop, and axe is asked in every language and theme. A run that nobody
+ * looks at keeps only pictures of what it found, else they are a quarter of its time; axe would be as much again for each language.
+ */
+const isAsked = process.env['REELWARD_TOUR'] !== undefined;
+
+/** A language of each script but Latin, which English shows: pictures are taken of it in every size and theme. */
+const scripts: readonly string[] = ['zh', 'ar'];
 
 /** Is every stop looked at as a tablet for gloves and the left hand shows it too? */
 const isGloved = process.env['REELWARD_TOUR']?.split(',').includes('gloves') ?? false;
@@ -60,6 +66,19 @@ export async function speak(page: Page, spoken: Spoken): Promise<void> {
 /** The theme moves nothing, it colours: what is where was looked at in the light. */
 const axeAlone: LookOptions = { controls: false, texts: false, pictures: false, sentences: false };
 
+/** Takes the pictures of a script that a look at both ends in the light left out; begins in the dark and ends so. */
+async function takeScript(page: Page, name: string, { shots }: Journal, script: string): Promise<void> {
+  for (const size of sizes) {
+    await page.setViewportSize(size);
+    await shots.take(page, `${size.width}-${script}-dark`, name);
+  }
+  const [, middle] = sizes;
+  await page.setViewportSize(middle);
+  await page.emulateMedia({ colorScheme: 'light' });
+  await shots.take(page, `${middle.width}-${script}`, name);
+  await page.emulateMedia({ colorScheme: 'dark' });
+}
+
 /** Looks at one stop from all sides; what is wrong goes into the journal. */
 export async function visit(
   page: Page,
@@ -85,23 +104,24 @@ export async function visit(
       told.add(finding);
       journal.wrong.push(`${name} · ${where}: ${finding}`);
     }
-    if (!isPictured && told.size > toldBefore) await journal.shots.takeFound(page, `${name} ${where}`);
+    if (!isAsked && told.size > toldBefore) await journal.shots.takeFound(page, `${name} ${where}`);
   };
   // Where the log is gone, or the words are, nothing listens any more.
   const isWhole = (await page.getByTestId('fault').or(page.getByTestId('no-words')).count()) === 0;
   for (const size of sizes) {
     await page.setViewportSize(size);
-    // axe is slow: it is asked all its rules once, where most is in sight.
+    // axe is slow: it is asked all its rules at one size alone, where most is in sight.
     await note(`${size.width} light`, { axe: size === sizes[0] });
     if (size === sizes[0]) await noteIds();
-    if (isPictured) await journal.shots.take(page, `${size.width}-light`, name);
+    if (isAsked) await journal.shots.take(page, `${size.width}-light`, name);
   }
   // From each size to the nearest: a window that changes its size is laid out anew.
   const [wide, , narrow] = sizes;
   await page.emulateMedia({ colorScheme: 'dark' });
   await note(`${narrow.width} dark`, { ...axeAlone, axe: 'contrast' });
-  for (const size of isPictured ? [...sizes].reverse() : []) {
+  for (const size of isAsked ? [...sizes].reverse() : []) {
     await page.setViewportSize(size);
+    if (size === wide) await note(`${size.width} dark`, { ...axeAlone, axe: true });
     await journal.shots.take(page, `${size.width}-dark`, name);
   }
   await page.emulateMedia({ colorScheme: 'light' });
@@ -109,8 +129,13 @@ export async function visit(
   const atBothEnds = async (kind: string, options: LookOptions) => {
     for (const size of ends) {
       await page.setViewportSize(size);
-      await note(`${size.width} ${kind}`, { ...options, pictures: false });
-      if (size === narrow && isPictured) await journal.shots.take(page, `${size.width}-${kind}`, name);
+      await note(`${size.width} ${kind}`, {
+        ...options,
+        pictures: false,
+        axe: options.axe === true && size === wide,
+      });
+      const isTaken = isAsked && (size === narrow || scripts.includes(kind));
+      if (isTaken) await journal.shots.take(page, `${size.width}-${kind}`, name);
     }
     ends = [...ends].reverse();
   };
@@ -118,12 +143,17 @@ export async function visit(
     for (const size of sizes) {
       await page.setViewportSize(size);
       await note(`${size.width} ${kind}`, options);
-      if (isPictured) await journal.shots.take(page, `${size.width}-${kind}`, name);
+      if (isAsked) await journal.shots.take(page, `${size.width}-${kind}`, name);
     }
   };
   for (const speech of isWhole ? speeches : []) {
     await speak(page, speech);
-    await atBothEnds(speech.name, { sentences: speech.pseudo === null });
+    await atBothEnds(speech.name, { sentences: speech.pseudo === null, axe: isAsked });
+    if (!isAsked) continue;
+    await page.emulateMedia({ colorScheme: 'dark' });
+    await note(`${page.viewportSize()?.width} ${speech.name} dark`, { ...axeAlone, axe: 'contrast' });
+    if (scripts.includes(speech.name)) await takeScript(page, name, journal, speech.name);
+    await page.emulateMedia({ colorScheme: 'light' });
   }
   if (isWhole) await speak(page, { language: 'en', pseudo: null });
   await withLargeText(page, () => atBothEnds('large', { texts: false, sentences: false }));

@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { sheetProblem, sheetProblemCodes } from '../../../../shared/sheet/problems.ts';
 import { first as firstAr, later as laterAr } from '../../../../src/app/words/ar/pack.ts';
 import { words as problemsAr } from '../../../../src/app/words/ar/sheet-problems.ts';
-import { formatSpan, language, languages, spoken } from '../../../../src/app/words/words.ts';
+import { comma, formatSpan, language, languages, spoken } from '../../../../src/app/words/words.ts';
 
 interface Pair {
   readonly where: string;
@@ -155,10 +155,20 @@ test('a turned code and a sentence without a word are seen', () => {
   expect(isWordless('31 mm')).toBe(true);
 });
 
+test.each([
+  ['en', 'a, b'],
+  ['ar', 'a، b'],
+  ['zh', 'a，b'],
+  ['ja', 'a、b'],
+] as const)('two facts of a sentence are parted as %s does', (code, told) => {
+  language.value = code;
+  expect(`a${comma()}b`).toBe(told);
+});
+
 test.each(languages)('a length of time that stands alone keeps its direction in %s', (code) => {
   language.value = code;
   const [before, after] = code === 'ar' ? ['\u2066', '\u2069'] : ['', ''];
-  expect(formatSpan(45)).toBe(`${before}45 s${after}`);
-  expect(formatSpan(23 * 60)).toBe(`${before}23 min${after}`);
+  expect(formatSpan(45)).toBe(`${before}45\u00a0s${after}`);
+  expect(formatSpan(23 * 60)).toBe(`${before}23\u00a0min${after}`);
   expect(formatSpan(64 * 60)).toBe(`${before}1\u00a0h\u00a004${after}`);
 });

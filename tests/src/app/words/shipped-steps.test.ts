@@ -42,6 +42,7 @@ test('what the plant wrote comes first, and what it wrote anew stands as it is',
   expect(sayText({ en: 'Splice', es: 'Unir' })).toBe('Unir');
   expect(sayText({ en: 'Our own step' })).toBe('Our own step');
   expect(sayText({ hu: 'Saját lépés' })).toBe('Saját lépés');
+  expect(sayText({ es: '', en: 'Our own step' })).toBe('Our own step');
 });
 
 test('a language is found by its tag, the first that is spoken; English else', () => {

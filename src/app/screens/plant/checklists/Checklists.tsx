@@ -4,6 +4,7 @@ import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
 import { checkTemplate } from '../../../../../shared/checklist/steps.ts';
 import type { ChecklistStep, ChecklistTemplate } from '../../../../../shared/floor/checklist.ts';
+import { mostShort } from '../../../../../shared/floor/payload-fields.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { newId } from '../../../device/ids.ts';
 import { useRefusal } from '../../../may.ts';
@@ -11,9 +12,10 @@ import { Button } from '../../../ui/Button.tsx';
 import { shellWords } from '../../../words/shell.ts';
 import { sayText } from '../../../words/shipped-steps.ts';
 import { templateWords } from '../../../words/template.ts';
-import { formatCount, say } from '../../../words/words.ts';
-import { blankStep, moveStep, newestTemplates, nextVersion } from './model.ts';
+import { formatCount, type Language, language, say } from '../../../words/words.ts';
+import { askedLanguages, blankStep, moveStep, newestTemplates, nextVersion, setText } from './model.ts';
 import { StepForm } from './StepForm.tsx';
+import { MoreLanguage, Texts } from './Texts.tsx';
 
 export function Checklists() {
   const floor = useFloor();
@@ -51,15 +53,28 @@ function Editor({ template, onClose }: EditorProps) {
   const words = say(templateWords);
   const refusal = useRefusal('edit-checklist');
   const [steps, setSteps] = useState<readonly ChecklistStep[]>(template.steps);
+  const [title, setTitle] = useState(template.title);
+  const [added, setAdded] = useState<readonly Language[]>([]);
   const [open, setOpen] = useState<string | null>(null);
-  const next = nextVersion(template, steps);
+  const codes = askedLanguages(template, language.value, added);
+  const next = nextVersion(template, { title, steps });
   const faults = checkTemplate(next);
   const version = String(next.version);
   const change = (step: ChecklistStep) =>
     setSteps(steps.map((each) => (each.step === step.step ? step : each)));
   return (
     <div class="stack">
-      <h2>{sayText(template.title)}</h2>
+      <h2>{sayText(title) || '…'}</h2>
+      <div class="form">
+        <Texts
+          label={words.title}
+          texts={title}
+          codes={codes}
+          maxLength={mostShort}
+          onText={(code, text) => setTitle(setText(title, code, text))}
+        />
+        <MoreLanguage codes={codes} onAdd={(code) => setAdded([...added, code])} />
+      </div>
       <ol class="template">
         {steps.map((step, at) => (
           <li key={step.step} class="listed" data-testid={`step-${at}`}>
@@ -100,7 +115,7 @@ function Editor({ template, onClose }: EditorProps) {
             >
               ✕
             </Button>
-            {open === step.step && <StepForm step={step} onChange={change} />}
+            {open === step.step && <StepForm step={step} codes={codes} onChange={change} />}
           </li>
         ))}
       </ol>
@@ -108,7 +123,7 @@ function Editor({ template, onClose }: EditorProps) {
         <Button
           testId="step-add"
           onPress={() => {
-            const step = blankStep(newId(), steps, { en: words.newGroup });
+            const step = blankStep(newId(), steps, { [language.value]: words.newGroup });
             setSteps([...steps, step]);
             setOpen(step.step);
           }}

@@ -13,15 +13,18 @@ import { type Role, roles } from '../../../../../shared/floor/vocabulary.ts';
 import { Field, SelectField } from '../../../ui/Field.tsx';
 import { shellWords } from '../../../words/shell.ts';
 import { templateWords } from '../../../words/template.ts';
-import { language, languages, say, tongues } from '../../../words/words.ts';
+import { type Language, say } from '../../../words/words.ts';
 import { ofKind, setSigner, setText, splitOptions, withRoles } from './model.ts';
+import { Texts } from './Texts.tsx';
 
 interface StepFormProps {
   readonly step: ChecklistStep;
+  /** Languages in which its texts are asked. */
+  readonly codes: readonly Language[];
   readonly onChange: (step: ChecklistStep) => void;
 }
 
-export function StepForm({ step, onChange }: StepFormProps) {
+export function StepForm({ step, codes, onChange }: StepFormProps) {
   const words = say(templateWords);
   const set = (part: Partial<ChecklistStep>) => onChange({ ...step, ...part });
   const setCaution = (name: string, text: string) => {
@@ -35,19 +38,11 @@ export function StepForm({ step, onChange }: StepFormProps) {
   const field = (label: string, value: string, onText: (text: string) => void) => (
     <Field key={label} label={label} maxLength={500} value={value} onLeave={onText} />
   );
-  // English, which stands in for what is missing, then the language in use and those that the step has.
-  const told = [step.text, step.group, step.caution ?? {}].flatMap((texts) => Object.keys(texts));
-  const others = languages.filter(
-    (code) => code !== 'en' && (code === language.value || told.includes(code)),
-  );
   const inEach = (
     label: string,
     texts: Readonly<Record<string, string>>,
     onText: (code: string, text: string) => void,
-  ) =>
-    ['en' as const, ...others].map((code) =>
-      field(`${label} · ${tongues[code].name}`, texts[code] ?? '', (text) => onText(code, text)),
-    );
+  ) => <Texts label={label} texts={texts} codes={codes} maxLength={500} onText={onText} />;
   const pick = <T extends string>(
     label: string,
     all: readonly T[],

@@ -9,6 +9,7 @@ import {
 } from '../../../../../shared/floor/checklist.ts';
 import type { FloorState } from '../../../../../shared/floor/state.ts';
 import { type Role, roles } from '../../../../../shared/floor/vocabulary.ts';
+import { type Language, languages } from '../../../words/words.ts';
 
 /** The newest version of every template: the site's own, and the shipped ones that nobody edited. */
 export function newestTemplates(floor: FloorState): readonly ChecklistTemplate[] {
@@ -17,9 +18,26 @@ export function newestTemplates(floor: FloorState): readonly ChecklistTemplate[]
   return [...shippedChecklists.filter((shipped) => !names.has(shipped.template)), ...own];
 }
 
-/** The next version, with these steps; what is already used never changes. */
-export function nextVersion(template: ChecklistTemplate, steps: readonly ChecklistStep[]): ChecklistTemplate {
-  return { ...template, version: template.version + 1, steps };
+/** The next version, with this title and these steps; what is already used never changes. */
+export function nextVersion(
+  template: ChecklistTemplate,
+  {
+    title = template.title,
+    steps,
+  }: Partial<Pick<ChecklistTemplate, 'title'>> & Pick<ChecklistTemplate, 'steps'>,
+): ChecklistTemplate {
+  return { ...template, version: template.version + 1, title, steps };
+}
+
+/** Languages in which a checklist's texts are asked: the one in use first, then those that a text of it has and those that were added. */
+export function askedLanguages(
+  { title, steps }: Pick<ChecklistTemplate, 'title' | 'steps'>,
+  inUse: Language,
+  added: readonly Language[] = [],
+): readonly Language[] {
+  const texts = [title, ...steps.flatMap((step) => [step.group, step.text, step.caution ?? {}])];
+  const isTold = (code: Language) => texts.some((text) => (text[code] ?? '').trim() !== '');
+  return [inUse, ...languages.filter((code) => code !== inUse && (isTold(code) || added.includes(code)))];
 }
 
 /** A plain step to fill in, under the heading of the last one. */
@@ -31,7 +49,7 @@ export function blankStep(
   return {
     step: id,
     group: steps.at(-1)?.group ?? heading,
-    text: { en: '' },
+    text: {},
     caution: null,
     kind: 'tick',
     time: 'stopped',
@@ -55,14 +73,14 @@ export function moveStep(steps: readonly ChecklistStep[], at: number, by: -1 | 1
   return steps.map((step, index) => (index === at ? other : index === at + by ? one : step));
 }
 
-/** A text in one language set; an empty one is left out, so that the other language stands in. */
+/** A text in one language set; an empty one is left out, so that another language stands in. */
 export function setText(
-  texts: Record<string, string> | null,
+  texts: Readonly<Record<string, string>> | null,
   language: string,
   text: string,
 ): Record<string, string> {
   const { [language]: _, ...rest } = texts ?? {};
-  return text.trim() === '' && language !== 'en' ? rest : { ...rest, [language]: text };
+  return text.trim() === '' ? rest : { ...rest, [language]: text };
 }
 
 /** Options typed with commas between. */

@@ -16,18 +16,18 @@ afterEach(() => {
 });
 
 test('a moment says both, whichever way it lies', () => {
-  expect(sayMoment(nowMs + 23 * minute, at)).toBe('14:07, in 23 min');
-  expect(sayMoment(nowMs - 12 * minute, at)).toBe('13:32, 12 min ago');
+  expect(sayMoment(nowMs + 23 * minute, at)).toBe('14:07, in 23\u00a0min');
+  expect(sayMoment(nowMs - 12 * minute, at)).toBe('13:32, 12\u00a0min ago');
   language.value = 'es';
-  expect(sayMoment(nowMs + 23 * minute, at)).toBe('14:07, en 23 min');
+  expect(sayMoment(nowMs + 23 * minute, at)).toBe('14:07, en 23\u00a0min');
 });
 
 test('a stretch says both ends; what has begun begins now, what is over says since when', () => {
   expect(between(nowMs + 18 * minute, nowMs + 28 * minute, at)).toBe(
-    'between 14:02 and 14:12, in 18 min to 28 min',
+    'between 14:02 and 14:12, in 18\u00a0min to 28\u00a0min',
   );
   expect(between(nowMs - 2 * minute, nowMs + 8 * minute, at)).toBe(
-    'between 13:42 and 13:52, in 0 s to 8 min',
+    'between 13:42 and 13:52, in 0\u00a0s to 8\u00a0min',
   );
-  expect(between(nowMs - 9 * minute, nowMs - 4 * minute, at)).toBe('between 13:35 and 13:40, 4 min ago');
+  expect(between(nowMs - 9 * minute, nowMs - 4 * minute, at)).toBe('between 13:35 and 13:40, 4\u00a0min ago');
 });

@@ -3,6 +3,7 @@ import { shippedChecklists } from '../../../../../../shared/checklist/shipped.ts
 import { checkTemplate } from '../../../../../../shared/checklist/steps.ts';
 import { emptyState } from '../../../../../../shared/floor/state.ts';
 import {
+  askedLanguages,
   blankStep,
   moveStep,
   newestTemplates,
@@ -12,6 +13,7 @@ import {
   setText,
   splitOptions,
 } from '../../../../../../src/app/screens/plant/checklists/model.ts';
+import { languages } from '../../../../../../src/app/words/words.ts';
 import { makeStep } from '../../../../../shared/checklist/step.ts';
 
 const steps = [makeStep('a'), makeStep('b'), makeStep('c')];
@@ -22,7 +24,7 @@ describe('newestTemplates()', () => {
     expect(newestTemplates(floor).map((each) => each.version)).toEqual([2, 1, 1, 2]);
     const [first] = shippedChecklists;
     if (!first) throw new TypeError('ships by construction');
-    const own = nextVersion(first, steps);
+    const own = nextVersion(first, { steps });
     floor.templates.set(first.template, [own]);
     expect(newestTemplates(floor)).toHaveLength(4);
     expect(newestTemplates(floor)).toContain(own);
@@ -31,10 +33,38 @@ describe('newestTemplates()', () => {
   });
 });
 
+describe('nextVersion()', () => {
+  test('has the title that it is given, and else the one it had', () => {
+    const template = { template: 't', version: 4, purpose: 'other' as const, title: { en: 'T' }, steps };
+    expect(nextVersion(template, { steps: [] })).toEqual({ ...template, version: 5, steps: [] });
+    const title = { hu: 'Reggel', pl: 'Rano' };
+    expect(nextVersion(template, { title, steps })).toEqual({ ...template, version: 5, title });
+  });
+});
+
+describe('askedLanguages()', () => {
+  const asked = (
+    title: Record<string, string>,
+    ...rest: Parameters<typeof askedLanguages> extends [unknown, ...infer R] ? R : never
+  ) =>
+    askedLanguages({ title, steps: [makeStep('a', { text: { pl: 'Krok', de: ' ' }, group: {} })] }, ...rest);
+  test('begins with the language in use and asks no other that nothing is written in', () => {
+    expect(asked({}, 'hu')).toEqual(['hu', 'pl']);
+    expect(asked({ es: 'Turno' }, 'pl')).toEqual(['pl', 'es']);
+  });
+
+  test('takes in each of the twelve that was added, once', () => {
+    expect(asked({}, 'hu', ['ar', 'en', 'pl'])).toEqual(['hu', 'en', 'pl', 'ar']);
+    expect(new Set(asked({}, 'hu', languages))).toEqual(new Set(languages));
+    expect(asked({}, 'hu', languages)).toHaveLength(12);
+  });
+});
+
 describe('blankStep()', () => {
   test('stands under the last heading and is no sound step before it has a text', () => {
-    const blank = blankStep('new', steps, { en: 'More' });
+    const blank = blankStep('new', steps, { de: 'Weiteres' });
     expect(blank.group).toEqual({ en: 'Group' });
+    expect(blankStep('new', [], { de: 'Weiteres' }).group).toEqual({ de: 'Weiteres' });
     const template = { template: 't', version: 1, purpose: 'other' as const, title: { en: 'T' } };
     expect(checkTemplate({ ...template, steps: [...steps, blank] })).toEqual([
       { code: 'no-text', step: 'new' },
@@ -58,9 +88,10 @@ describe('moveStep()', () => {
 });
 
 describe('setText() and splitOptions()', () => {
-  test('leave an empty translation out, so that English stands in', () => {
+  test('leave an empty text out, so that another language stands in', () => {
     expect(setText({ en: 'a', es: 'b' }, 'es', ' ')).toEqual({ en: 'a' });
-    expect(setText(null, 'en', '')).toEqual({ en: '' });
+    expect(setText({ en: 'a', es: 'b' }, 'en', '')).toEqual({ es: 'b' });
+    expect(setText(null, 'en', '')).toEqual({});
     expect(splitOptions(' yes, no ,, ')).toEqual(['yes', 'no']);
   });
 });
