@@ -5,7 +5,7 @@
 // Refused: asking the change list whether a feeder stays and the load list whether its reel fits; the two came apart.
 
 import { compareSlots, placesTaken } from './address.ts';
-import { typeMisfits } from './feeder-misfits.ts';
+import { feederFits } from './feeder-fits.ts';
 import { blockReasons, takenAs } from './fits.ts';
 import type { SetupSlot } from './kinds.ts';
 import { type LaneSetup, lanesTaking, standingAt } from './lanes.ts';
@@ -121,19 +121,19 @@ export function feederPositions(state: FloorState, loaded: SlotState): number | 
   return known ?? (setup === undefined ? null : (wantedOn(state, setup, loaded.slot)?.positions ?? null));
 }
 
-/** True where the feeder that stands on a slot can feed what another slot wants; what nobody knows of it speaks for it. */
-export function feederServes(state: FloorState, loaded: SlotState, wanted: SetupSlot): boolean {
-  const known = state.feeders.get(loaded.feeder ?? '');
+/**
+ * True where the feeder that stands on a slot can feed what a setup wants, there (`isThere`) or on another slot. Besides what is asked of any
+ * feeder, it takes as many positions as are wanted, where that is known.
+ */
+export function feederServes(
+  state: FloorState,
+  loaded: SlotState,
+  wanted: SetupSlot,
+  at: { readonly isThere?: boolean } = {},
+): boolean {
   const positions = feederPositions(state, loaded);
-  return (
-    (positions === null || positions === wanted.positions) &&
-    (known === undefined || wanted.tapeWidthMm === null || known.tapeWidthMm === wanted.tapeWidthMm) &&
-    (known === undefined ||
-      wanted.pitchMm === null ||
-      known.pitchesMm.length === 0 ||
-      known.pitchesMm.includes(wanted.pitchMm)) &&
-    (loaded.feeder === null || typeMisfits(state, loaded.feeder, wanted).length === 0)
-  );
+  if (positions !== null && positions !== wanted.positions) return false;
+  return loaded.feeder === null || feederFits(state, loaded.feeder, wanted, at).fits;
 }
 
 /** True where the newest tape on a slot falls under a block. */
@@ -152,7 +152,7 @@ function loadedIs(
   if (isBlocked(state, loaded)) return 'blocked';
   if (tape.setup === setup && tape.forPart === wanted.part) return 'right';
   if (takenAs(state, loaded.line, wanted, tape.part) === null) return 'other-part';
-  return feederServes(state, loaded, wanted) ? 'right' : 'wrong-feeder';
+  return feederServes(state, loaded, wanted, { isThere: true }) ? 'right' : 'wrong-feeder';
 }
 
 /** A setup's slots in walking order, sorted once: a setup never changes once it was taken in. */

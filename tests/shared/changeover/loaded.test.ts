@@ -125,3 +125,21 @@ test.each([
   });
   expect({ moves: plan.diff.move.length, unfit, parked: plan.parked }).toEqual({ moves: 3, unfit: [], parked });
 });
+
+test('loadedFor() moves no feeder that was set aside, whose scan on its new slot would be refused, and lets it stay where it is', () => {
+  const story = beginStory();
+  tellPlant(story);
+  const slots = [wantedSlot('M1-F-001', 'R-100'), wantedSlot('M1-F-005', 'R-100')];
+  story.tell('setup.taken', { ...brookSetup, setup: 'next', slots });
+  story.tell('setup.chosen', { line: 'L1', setup: 'next' });
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', feeder: 'F-8' }));
+  const answers = () => {
+    const { loaded, rule } = loadedFor(story.floor(), 'L1', 'next');
+    const [one = expect.fail('nothing is loaded')] = loaded;
+    const wanted = (slot: string) => ({ slot, part: 'R-100', width: 1 });
+    return [rule.stays(one, wanted('M1-F-001')), rule.serves(one, wanted('M1-F-005'))];
+  };
+  expect(answers()).toEqual([true, true]);
+  story.tell('feeder.set-aside', { feeder: 'F-8', reason: 'loses parts' });
+  expect(answers()).toEqual([true, false]);
+});
