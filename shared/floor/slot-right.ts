@@ -9,7 +9,7 @@ import { feederFits } from './feeder-fits.ts';
 import { blockReasons, takenAs } from './fits.ts';
 import type { SetupSlot } from './kinds.ts';
 import { type LaneSetup, lanesTaking, standingAt } from './lanes.ts';
-import { type FloorState, type SlotState, slotKey } from './state.ts';
+import { type FloorState, type SlotState, slotKey, type Tape } from './state.ts';
 import { type LaneWant, lanesWanting, wantedOn } from './wanted.ts';
 
 /** How a slot stands against a setup. `held`: nothing is on it, and a reel for it waits for a lead. */
@@ -142,15 +142,27 @@ export function isBlocked(state: FloorState, loaded: SlotState): boolean {
   return tape !== undefined && blockReasons(state, tape).length > 0;
 }
 
+/** What a setup wants of a slot. */
+type Want = { readonly wanted: SetupSlot; readonly setup: string };
+
+/** True where a tape was let onto its slot for what this very setup wants there, by rule or by a lead's word. */
+const isLetFor = (tape: Tape, { wanted, setup }: Want): boolean =>
+  tape.setup === setup && tape.forPart === wanted.part;
+
+/** True where a tape counts as what a setup wants on its slot, whatever its own number: it was let there for it, or this setup takes its part. */
+export function countsAsWanted(state: FloorState, line: string, tape: Tape, want: Want): boolean {
+  return isLetFor(tape, want) || takenAs(state, line, want.wanted, tape.part) !== null;
+}
+
 function loadedIs(
   state: FloorState,
   loaded: SlotState,
-  { wanted, setup }: { readonly wanted: SetupSlot; readonly setup: string },
+  { wanted, setup }: Want,
 ): SlotAnswer {
   const tape = loaded.tapes.at(-1);
   if (tape === undefined) return 'empty';
   if (isBlocked(state, loaded)) return 'blocked';
-  if (tape.setup === setup && tape.forPart === wanted.part) return 'right';
+  if (isLetFor(tape, { wanted, setup })) return 'right';
   if (takenAs(state, loaded.line, wanted, tape.part) === null) return 'other-part';
   return feederServes(state, loaded, wanted, { isThere: true }) ? 'right' : 'wrong-feeder';
 }
