@@ -126,23 +126,23 @@ function compareSlot(state: FloorState, at: OfSlot): 'same' | 'open' | Omit<Diff
   if (named.some(({ reel }) => there?.tapes.some((tape) => tape.reel === reel))) return 'same';
   if (at.isOneRegister && machine.reel !== null && here.reel !== null) return { machine, here, cure: 'look' };
   if (machine.part === null || here.part === null) return 'open';
-  const names = there === undefined ? [] : namesOf(state, at.line, there);
-  const isSame = named.some(
-    ({ part }) => part !== null && names.some((name) => isSamePart(state, at.line, name, part)),
-  );
+  const isSame =
+    there !== undefined && named.some(({ part }) => part !== null && isCalled(state, at.line, there, part));
   return isSame ? 'same' : { machine, here, cure: 'look' };
 }
 
-/** The parts by which a machine may rightly call what stands on a slot: its own, and the one of the program that it was taken for. */
-function namesOf(state: FloorState, line: string, { slot, tapes }: SlotState): readonly string[] {
+/** True where a machine rightly calls what stands on a slot by a part: its own, or the one of the program that it was taken for. */
+export function isCalled(state: FloorState, line: string, there: SlotState, part: string): boolean {
+  const { slot, tapes } = there;
   const wants = setupsOf(state, line).flatMap((setup) => {
     const wanted = wantedOn(state, setup, slot);
     return wanted === null ? [] : [{ setup, wanted }];
   });
-  return tapes.flatMap((tape) => [
+  const names = tapes.flatMap((tape) => [
     tape.part,
     ...wants.filter((want) => countsAsWanted(state, line, tape, want)).map(({ wanted }) => wanted.part),
   ]);
+  return names.some((name) => isSamePart(state, line, name, part));
 }
 
 const textOrNull = (text: string): string | null => (text === '' ? null : text);
