@@ -88,7 +88,9 @@ function setupsOf(state: FloorState, line: string): readonly string[] {
 
 /** The line's slots by the text of their place (`placeKey`): those of its setup and of its conveyor's other lanes, and those on which something stands. */
 export function slotsOf(state: FloorState, line: string): ReadonlyMap<string, string> {
-  const wanted = setupsOf(state, line).flatMap((setup) => state.setups.get(setup)?.slots.map(({ slot }) => slot) ?? []);
+  const wanted = setupsOf(state, line).flatMap(
+    (setup) => state.setups.get(setup)?.slots.map(({ slot }) => slot) ?? [],
+  );
   const loaded = standingAt(state, line).map(({ slot }) => slot);
   return new Map([...wanted, ...loaded].map((slot) => [placeKey(slot), slot]));
 }

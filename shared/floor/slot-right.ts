@@ -154,11 +154,7 @@ export function countsAsWanted(state: FloorState, line: string, tape: Tape, want
   return isLetFor(tape, want) || takenAs(state, line, want.wanted, tape.part) !== null;
 }
 
-function loadedIs(
-  state: FloorState,
-  loaded: SlotState,
-  { wanted, setup }: Want,
-): SlotAnswer {
+function loadedIs(state: FloorState, loaded: SlotState, { wanted, setup }: Want): SlotAnswer {
   const tape = loaded.tapes.at(-1);
   if (tape === undefined) return 'empty';
   if (isBlocked(state, loaded)) return 'blocked';

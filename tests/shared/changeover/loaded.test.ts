@@ -123,7 +123,11 @@ test.each([
     const there = loaded.find(({ slot }) => slot === from);
     return !there || !rule.serves(there, { slot: to, part: '', width: 1 });
   });
-  expect({ moves: plan.diff.move.length, unfit, parked: plan.parked }).toEqual({ moves: 3, unfit: [], parked });
+  expect({ moves: plan.diff.move.length, unfit, parked: plan.parked }).toEqual({
+    moves: 3,
+    unfit: [],
+    parked,
+  });
 });
 
 test('loadedFor() moves no feeder that was set aside, whose scan on its new slot would be refused, and lets it stay where it is', () => {

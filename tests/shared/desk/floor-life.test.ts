@@ -82,7 +82,8 @@ test.each([
   story.tell('supplier.approved', { supplierPart: 'SUP-201', part: 'C-201' });
   const reel = { reel: 'K2', quantity: 10, msl: null };
   const asked = { act: 'load', line: 'L1', setup: 'brook-top-a', slot: 'M1-F-002' } as const;
-  const life = (more: object) => floorLifeOf(story.floor(), { ...asked, reel: { ...reel, ...more } }, startMs);
+  const life = (more: object) =>
+    floorLifeOf(story.floor(), { ...asked, reel: { ...reel, ...more } }, startMs);
   expect(life(label)?.leftSeconds).toBe(168 * 3600);
   expect(life({ part: 'C-200' }), 'the slot’s own part has none').toBeNull();
 });
