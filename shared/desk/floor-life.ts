@@ -24,16 +24,19 @@ import type { ReelInHand } from './model.ts';
 function lifeOf(floor: FloorState, asked: AskedReel, nowMs: number): ReelLife | null {
   const { reel, line } = asked;
   const wanted = wantedOn(floor, asked.setup, asked.slot);
-  const slot = wanted && { ...wanted, part: partTakenFor(floor, asked, wanted) };
-  return reelLife(floor, reel.reel, { line, part: moistureOfSlot(floor, slot), label: reel.msl, nowMs });
+  const taken = wanted && partTakenFor(floor, asked, wanted);
+  return reelLife(floor, reel.reel, {
+    line,
+    part: moistureOfSlot(floor, wanted, taken),
+    label: reel.msl,
+    nowMs,
+  });
 }
 
-/** The site part that the verdict takes a reel for, since an alternate has a package of its own; the slot's own where its label names none. */
-function partTakenFor(floor: FloorState, { reel, line, setup }: AskedReel, wanted: SetupSlot): string {
+/** The site part that the verdict takes a reel for; null where its label names none. */
+function partTakenFor(floor: FloorState, { reel, line, setup }: AskedReel, wanted: SetupSlot): string | null {
   const { part = null, supplierPart = null, lot = null } = reel;
-  return (
-    partFits(floor, { line, setup, wanted }, { reel: reel.reel, part, supplierPart, lot }).part ?? wanted.part
-  );
+  return partFits(floor, { line, setup, wanted }, { reel: reel.reel, part, supplierPart, lot }).part;
 }
 
 /** A reel on its way to a slot, as its label says it. */
