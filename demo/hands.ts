@@ -82,7 +82,7 @@ export function verifyAndWrite(
     feeder: asked.feeder,
     reel: facts,
     today: plantDay(log.state, lineId, by.atMs),
-    floorLife: leftOfLife(floor, { slot: asked.slot, reel: facts.reel, atMs: by.atMs }),
+    floorLife: leftOfLife(floor, facts, { slot: asked.slot, atMs: by.atMs }),
   });
   const counted = known?.count ?? null;
   const entry = log.write(
@@ -114,10 +114,11 @@ export function verifyAndWrite(
 /** What is left of a reel's floor life; null where its parts bear any time out of the bag. */
 function leftOfLife(
   { log, setup }: Floor,
-  at: { readonly slot: string; readonly reel: string | null; readonly atMs: number },
+  { reel, part: taken }: { readonly reel: string | null; readonly part: string | null },
+  at: { readonly slot: string; readonly atMs: number },
 ) {
-  const part = moistureOfSlot(log.state, wantedOn(log.state, setup, at.slot));
-  const left = reelLife(log.state, at.reel, { line: lineId, part, nowMs: at.atMs })?.leftSeconds ?? null;
+  const part = moistureOfSlot(log.state, wantedOn(log.state, setup, at.slot), taken);
+  const left = reelLife(log.state, reel, { line: lineId, part, nowMs: at.atMs })?.leftSeconds ?? null;
   return left === null ? null : { leftSeconds: left, neededSeconds: null };
 }
 

@@ -78,9 +78,9 @@ describe('every planted fault is told:', () => {
     names.flatMap((name) => planted.map((file) => [file, name.replace('*', 'some'), why] as const)),
   );
   test.each(throughWalls)('%s imports %s', (file, name, why) => {
-    const isFolder = name.startsWith('shared/');
-    const target = isFolder ? `${name}/planted.ts` : `${name}/part`;
-    const source = `import '${isFolder ? wayTo(file, target) : target}';`;
+    const isOwn = name.startsWith('shared/');
+    const target = name.endsWith('.ts') ? name : `${name}/${isOwn ? 'planted.ts' : 'part'}`;
+    const source = `import '${isOwn ? wayTo(file, target) : target}';`;
     expect(faultsIn(file, source)).toEqual([`${file} imports ${target}: ${why}`]);
   });
 

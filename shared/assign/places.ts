@@ -91,6 +91,11 @@ export function takenKeys(places: LinePlaces, slot: string, width: number): read
   return Array.from({ length: width }, (_, step) => `${bank}/${at.position + step}`);
 }
 
+/** The key of the whole position that a key of `takenKeys` is of: a lane's without its lane. A place of its own is one, strokes in its text or not. */
+export function positionKey(key: string): string {
+  return key.endsWith('#') ? key : key.split('/').slice(0, 3).join('/');
+}
+
 /** Whether two feeders are in each other's way. */
 export function collide(one: readonly string[], other: readonly string[]): boolean {
   // A lane's key goes on where its position's ends.

@@ -3,7 +3,7 @@
 // counts, board after board where both put in as many. Refused: the search over all alone, which knows neither trays nor look-alikes.
 
 import { assignSlots } from './assign.ts';
-import { collide, type LinePlaces, linePlaces, positionsOfKind, takenKeys } from './places.ts';
+import { collide, type LinePlaces, linePlaces, positionKey, positionsOfKind, takenKeys } from './places.ts';
 import {
   freeLine,
   innerSlots,
@@ -61,12 +61,11 @@ function searchedOver(place: Place, boards: BoardParts, first: Answer): Answer |
     ),
   );
   const blocked = new Set(keepOut(question, places, settled).flat());
-  const positionOf = (key: string) => key.split('/').slice(0, 3).join('/');
   for (const [board, found] of first.entries())
     for (const [at, { part, slot }] of found.entries())
       if (slot !== null && still.has(keyOf(part)))
         for (const key of takenKeys(places, slot, boards[board]?.[at]?.width ?? 1))
-          blocked.add(positionOf(key));
+          blocked.add(positionKey(key));
   for (const key of positionsOfKind(places, true)) blocked.add(key);
   const { line, back } = freeLine(places, blocked);
   const inner = innerSlots(back, places);

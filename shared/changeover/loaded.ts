@@ -1,6 +1,7 @@
 // Which feeders stand on a line, with the positions that each takes, and what is each good for in the setup to come? Method: whether
 // a slot is right is asked where every screen asks it (slot-right.ts); a feeder that is not may move where its reel and it serve.
 
+import { feederNature } from '../floor/feeder-fits.ts';
 import { takenAs } from '../floor/fits.ts';
 import { standingAt } from '../floor/lanes.ts';
 import { feederPositions, feederServes, isBlocked, slotRight } from '../floor/slot-right.ts';
@@ -69,15 +70,13 @@ export function widthOf(
   return 1;
 }
 
-/** Feeders that answer every question of `serves` alike: the part, the width, what the record says, whether it is blocked. */
+/** Feeders that answer every question of `serves` alike: the part, the width, what is asked of the feeder, whether the part is blocked. */
 function kindOnFloor(floor: FloorState, loaded: SlotState, width: number): string {
-  const known = floor.feeders.get(loaded.feeder ?? '');
   return JSON.stringify([
     loaded.tapes.at(-1)?.part ?? '',
     width,
     isBlocked(floor, loaded),
-    known?.tapeWidthMm ?? null,
-    known?.pitchesMm ?? null,
+    feederNature(floor, loaded.feeder),
     feederPositions(floor, loaded),
   ]);
 }

@@ -2,8 +2,8 @@
 // is told of it where only the label knows that it has one.
 
 import { isLimited } from '../floor/exposure.ts';
-import type { FitLife } from '../floor/fits.ts';
-import type { DraftEntry } from '../floor/kinds.ts';
+import { type FitLife, partFits } from '../floor/fits.ts';
+import type { DraftEntry, SetupSlot } from '../floor/kinds.ts';
 import type { FloorState, Reel } from '../floor/state.ts';
 import type { Verdict, VerifyAct } from '../floor/vocabulary.ts';
 import { wantedOn } from '../floor/wanted.ts';
@@ -24,16 +24,25 @@ import type { ReelInHand } from './model.ts';
 function lifeOf(floor: FloorState, asked: AskedReel, nowMs: number): ReelLife | null {
   const { reel, line } = asked;
   const wanted = wantedOn(floor, asked.setup, asked.slot);
-  // An alternate has a package of its own.
-  const named = reel.part ?? null;
-  const isAlternate = named !== null && wanted?.alternates.includes(named);
-  const slot = wanted && isAlternate ? { ...wanted, part: named } : wanted;
-  return reelLife(floor, reel.reel, { line, part: moistureOfSlot(floor, slot), label: reel.msl, nowMs });
+  const taken = wanted && partTakenFor(floor, asked, wanted);
+  return reelLife(floor, reel.reel, {
+    line,
+    part: moistureOfSlot(floor, wanted, taken),
+    label: reel.msl,
+    nowMs,
+  });
+}
+
+/** The site part that the verdict takes a reel for; null where its label names none. */
+function partTakenFor(floor: FloorState, { reel, line, setup }: AskedReel, wanted: SetupSlot): string | null {
+  const { part = null, supplierPart = null, lot = null } = reel;
+  return partFits(floor, { line, setup, wanted }, { reel: reel.reel, part, supplierPart, lot }).part;
 }
 
 /** A reel on its way to a slot, as its label says it. */
 type AskedReel = Omit<ReelComing, 'quantity'> & {
-  readonly reel: Pick<ReelInHand, 'reel' | 'quantity' | 'msl'> & Partial<Pick<ReelInHand, 'part'>>;
+  readonly reel: Pick<ReelInHand, 'reel' | 'quantity' | 'msl'> &
+    Partial<Pick<ReelInHand, 'part' | 'supplierPart' | 'lot'>>;
 };
 
 /** A floor life as a verdict takes it; null where it has no limit. */

@@ -1,16 +1,19 @@
 // Does a machine believe what the scans say? Its newest report of what is loaded, slot by slot, against what stands there by the log.
 // Method: a report comes in pages and counts when all are here; with it is kept what the scans said at that moment, so that a slot which was
 // changed since is not held against a machine that could not know. Reels decide where the machine has ids that the log knows; where it has
-// a register of its own the part does. Refused: to change a slot by a machine's word, and moments of two clocks against each other.
+// a register of its own the part does, by the scans' name for it or by its program's: an alternate that was taken for what the setup
+// wants is called by either. Refused: to change a slot by a machine's word, and moments of two clocks against each other.
 
-import { comparePartNumbers } from '../labels/part-numbers.ts';
 import { compareSlots, parseSlot, placeKey } from './address.ts';
+import { isSamePart } from './fits.ts';
 import { reelsOn } from './fold-believed.ts';
 import { isReelKnown } from './gone-reels.ts';
 import { lanesTaking, standingAt } from './lanes.ts';
 import { ownIdOf } from './reel-id.ts';
+import { countsAsWanted } from './slot-right.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
 import type { Believed, BelievedPlace } from './station-state.ts';
+import { wantedOn } from './wanted.ts';
 
 /** One side's word of a slot; null where it has nothing there. */
 export interface SaidOfSlot {
@@ -78,10 +81,16 @@ export function compareBelieved(state: FloorState, station: string): Compared | 
   return { atMs, ...found, unknown };
 }
 
+/** The setups that feed from a line's slots now: its own, and those of its conveyor's other lanes. */
+function setupsOf(state: FloorState, line: string): readonly string[] {
+  return [state.chosen.get(line) ?? '', ...lanesTaking(state, line).map(({ setup }) => setup)];
+}
+
 /** The line's slots by the text of their place (`placeKey`): those of its setup and of its conveyor's other lanes, and those on which something stands. */
 export function slotsOf(state: FloorState, line: string): ReadonlyMap<string, string> {
-  const setups = [state.chosen.get(line) ?? '', ...lanesTaking(state, line).map(({ setup }) => setup)];
-  const wanted = setups.flatMap((setup) => state.setups.get(setup)?.slots.map(({ slot }) => slot) ?? []);
+  const wanted = setupsOf(state, line).flatMap(
+    (setup) => state.setups.get(setup)?.slots.map(({ slot }) => slot) ?? [],
+  );
   const loaded = standingAt(state, line).map(({ slot }) => slot);
   return new Map([...wanted, ...loaded].map((slot) => [placeKey(slot), slot]));
 }
@@ -119,14 +128,23 @@ function compareSlot(state: FloorState, at: OfSlot): 'same' | 'open' | Omit<Diff
   if (named.some(({ reel }) => there?.tapes.some((tape) => tape.reel === reel))) return 'same';
   if (at.isOneRegister && machine.reel !== null && here.reel !== null) return { machine, here, cure: 'look' };
   if (machine.part === null || here.part === null) return 'open';
-  const rules = state.rules.get(at.line)?.comparison;
-  const parts = there?.tapes.map(({ part }) => part) ?? [];
-  const isSame = named.some(({ part }) =>
-    parts.some(
-      (other) => part !== null && (part === other || (rules && comparePartNumbers(other, part, rules))),
-    ),
-  );
+  const isSame =
+    there !== undefined && named.some(({ part }) => part !== null && isCalled(state, at.line, there, part));
   return isSame ? 'same' : { machine, here, cure: 'look' };
+}
+
+/** True where a machine rightly calls what stands on a slot by a part: its own, or the one of the program that it was taken for. */
+export function isCalled(state: FloorState, line: string, there: SlotState, part: string): boolean {
+  const { slot, tapes } = there;
+  const wants = setupsOf(state, line).flatMap((setup) => {
+    const wanted = wantedOn(state, setup, slot);
+    return wanted === null ? [] : [{ setup, wanted }];
+  });
+  const names = tapes.flatMap((tape) => [
+    tape.part,
+    ...wants.filter((want) => countsAsWanted(state, line, tape, want)).map(({ wanted }) => wanted.part),
+  ]);
+  return names.some((name) => isSamePart(state, line, name, part));
 }
 
 const textOrNull = (text: string): string | null => (text === '' ? null : text);

@@ -186,6 +186,11 @@ export function takenAs(state: FloorState, line: string, wanted: SetupSlot, part
   return takes(wanted, part, comparisonOf(state, line))?.part ?? null;
 }
 
+/** True where a line's comparison takes two part numbers for one. */
+export function isSamePart(state: FloorState, line: string, one: string, other: string): boolean {
+  return comparePartNumbers(one, other, comparisonOf(state, line)) !== null;
+}
+
 /** Slots of a setup that want a part (or take it as an alternate), in walking order. */
 export function slotsWanting(state: FloorState, setup: string, part: string): readonly string[] {
   const slots = state.setups.get(setup)?.slots ?? [];

@@ -12,7 +12,7 @@ import type { AiredSays } from './vocabulary.ts';
 import { wantedOn } from './wanted.ts';
 
 /** A reel that goes where its bag must be open. */
-type Opened = Pick<PayloadOf<'reel.verified'>, 'act' | 'setup' | 'slot' | 'reel'>;
+type Opened = Pick<PayloadOf<'reel.verified'>, 'act' | 'setup' | 'slot' | 'reel' | 'part'>;
 
 /** Kinds that this fold handles. */
 type ExposureEntry = EntryOf<
@@ -101,8 +101,10 @@ function open(state: FloorState, facts: Opened, told: Told): void {
   if (facts.act === 'sweep') return;
   const wanted = facts.slot === null ? null : wantedOn(state, facts.setup, facts.slot);
   const reel = facts.reel ?? nameByEntry(told.entry);
-  const described = wanted === null ? undefined : state.parts.get(wanted.part)?.msl;
-  if (!isLimited(wanted?.msl) && !isLimited(described) && !state.exposures.has(reel)) return;
+  // An alternate may have a level where the slot's own part has none.
+  const parts = wanted === null ? [] : [wanted.part, facts.part ?? ''];
+  const isDescribed = parts.some((part) => isLimited(state.parts.get(part)?.msl));
+  if (!isLimited(wanted?.msl) && !isDescribed && !state.exposures.has(reel)) return;
   if (state.exposures.get(reel)?.periods.at(-1)?.air === 'floor') return;
   const period = {
     air: 'floor' as const,

@@ -4,7 +4,7 @@
 // Refused: a guess, and "right" for a slot whose reel the machine does not name and nobody verified.
 
 import { placeKey } from './address.ts';
-import { slotsOf } from './believed.ts';
+import { isCalled, slotsOf } from './believed.ts';
 import { isReelKnown } from './gone-reels.ts';
 import type { PayloadOf } from './kinds.ts';
 import { sharesSlots } from './lanes.ts';
@@ -97,7 +97,7 @@ function whyOf(state: FloorState, { line, slot, place }: Asked): InterlockWhy {
     case 'blocked':
       return 'blocked';
     case 'right':
-      return there === undefined ? 'not-verified' : whyRight(state, there, place);
+      return there === undefined ? 'not-verified' : whyRight(state, line, there, place);
   }
 }
 
@@ -122,10 +122,15 @@ function rightForLanes(state: FloorState, line: string, setup: string, slot: str
 }
 
 /** The slot is right by the last verdict: is what the machine names that reel? */
-function whyRight(state: FloorState, there: SlotState, { reel, part }: BelievedPlace): InterlockWhy {
+function whyRight(
+  state: FloorState,
+  line: string,
+  there: SlotState,
+  { reel, part }: BelievedPlace,
+): InterlockWhy {
   if (reel === null) {
     if (part === null) return 'no-reel-told';
-    return there.tapes.some((tape) => tape.part === part) ? 'no-reel-told' : 'other-part';
+    return isCalled(state, line, there, part) ? 'no-reel-told' : 'other-part';
   }
   const named = there.tapes.find((tape) => tape.reel === reel);
   if (named) return isUnproven(state, named.entry) ? 'unproven' : 'verified';

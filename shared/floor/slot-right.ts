@@ -5,11 +5,11 @@
 // Refused: asking the change list whether a feeder stays and the load list whether its reel fits; the two came apart.
 
 import { compareSlots, placesTaken } from './address.ts';
-import { typeMisfits } from './feeder-misfits.ts';
+import { feederFits } from './feeder-fits.ts';
 import { blockReasons, takenAs } from './fits.ts';
 import type { SetupSlot } from './kinds.ts';
 import { type LaneSetup, lanesTaking, standingAt } from './lanes.ts';
-import { type FloorState, type SlotState, slotKey } from './state.ts';
+import { type FloorState, type SlotState, slotKey, type Tape } from './state.ts';
 import { type LaneWant, lanesWanting, wantedOn } from './wanted.ts';
 
 /** How a slot stands against a setup. `held`: nothing is on it, and a reel for it waits for a lead. */
@@ -121,19 +121,19 @@ export function feederPositions(state: FloorState, loaded: SlotState): number | 
   return known ?? (setup === undefined ? null : (wantedOn(state, setup, loaded.slot)?.positions ?? null));
 }
 
-/** True where the feeder that stands on a slot can feed what another slot wants; what nobody knows of it speaks for it. */
-export function feederServes(state: FloorState, loaded: SlotState, wanted: SetupSlot): boolean {
-  const known = state.feeders.get(loaded.feeder ?? '');
+/**
+ * True where the feeder that stands on a slot can feed what a setup wants, there (`isThere`) or on another slot. Besides what is asked of any
+ * feeder, it takes as many positions as are wanted, where that is known.
+ */
+export function feederServes(
+  state: FloorState,
+  loaded: SlotState,
+  wanted: SetupSlot,
+  at: { readonly isThere?: boolean } = {},
+): boolean {
   const positions = feederPositions(state, loaded);
-  return (
-    (positions === null || positions === wanted.positions) &&
-    (known === undefined || wanted.tapeWidthMm === null || known.tapeWidthMm === wanted.tapeWidthMm) &&
-    (known === undefined ||
-      wanted.pitchMm === null ||
-      known.pitchesMm.length === 0 ||
-      known.pitchesMm.includes(wanted.pitchMm)) &&
-    (loaded.feeder === null || typeMisfits(state, loaded.feeder, wanted).length === 0)
-  );
+  if (positions !== null && positions !== wanted.positions) return false;
+  return loaded.feeder === null || feederFits(state, loaded.feeder, wanted, at).fits;
 }
 
 /** True where the newest tape on a slot falls under a block. */
@@ -142,17 +142,25 @@ export function isBlocked(state: FloorState, loaded: SlotState): boolean {
   return tape !== undefined && blockReasons(state, tape).length > 0;
 }
 
-function loadedIs(
-  state: FloorState,
-  loaded: SlotState,
-  { wanted, setup }: { readonly wanted: SetupSlot; readonly setup: string },
-): SlotAnswer {
+/** What a setup wants of a slot. */
+type Want = { readonly wanted: SetupSlot; readonly setup: string };
+
+/** True where a tape was let onto its slot for what this very setup wants there, by rule or by a lead's word. */
+const isLetFor = (tape: Tape, { wanted, setup }: Want): boolean =>
+  tape.setup === setup && tape.forPart === wanted.part;
+
+/** True where a tape counts as what a setup wants on its slot, whatever its own number: it was let there for it, or this setup takes its part. */
+export function countsAsWanted(state: FloorState, line: string, tape: Tape, want: Want): boolean {
+  return isLetFor(tape, want) || takenAs(state, line, want.wanted, tape.part) !== null;
+}
+
+function loadedIs(state: FloorState, loaded: SlotState, { wanted, setup }: Want): SlotAnswer {
   const tape = loaded.tapes.at(-1);
   if (tape === undefined) return 'empty';
   if (isBlocked(state, loaded)) return 'blocked';
-  if (tape.setup === setup && tape.forPart === wanted.part) return 'right';
+  if (isLetFor(tape, { wanted, setup })) return 'right';
   if (takenAs(state, loaded.line, wanted, tape.part) === null) return 'other-part';
-  return feederServes(state, loaded, wanted) ? 'right' : 'wrong-feeder';
+  return feederServes(state, loaded, wanted, { isThere: true }) ? 'right' : 'wrong-feeder';
 }
 
 /** A setup's slots in walking order, sorted once: a setup never changes once it was taken in. */

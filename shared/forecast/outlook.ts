@@ -2,6 +2,7 @@
 // Method: reels of one part on one slot are one long tape: each reel's run-out is the forecast of all parts up to its end, so that the
 // spread grows as the shift goes on. Reel-by-reel guesses from the last moment were refused: their spreads would not add up.
 
+import { sortByWalk } from '../floor/address.ts';
 import { comparePlaces } from '../floor/place-order.ts';
 import type { PackageKind } from '../floor/vocabulary.ts';
 import { panelsUntil, placementsUntil } from './beside.ts';
@@ -141,10 +142,10 @@ export interface PickLine {
   readonly slots: readonly string[];
 }
 
-/** The pick list in walking order: one line for a part at a place, reels for each slot rounded up (a reel cannot stand on two slots). */
+/** The pick list in walking order, and so the slots of each line: one line for a part at a place, reels for each slot rounded up (a reel cannot stand on two slots). */
 export function pickList(needs: readonly PickNeed[]): PickLine[] {
   const lines = new Map<string, PickLine>();
-  for (const need of [...needs].sort((a, b) => (a.slot < b.slot ? -1 : a.slot > b.slot ? 1 : 0))) {
+  for (const need of sortByWalk(needs, ({ slot }) => slot)) {
     const key = JSON.stringify([need.place, need.part]);
     const reels = Math.ceil(need.parts / need.reelQuantity);
     const line = lines.get(key);

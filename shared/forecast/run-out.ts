@@ -2,6 +2,7 @@
 // Method: placements still to come (placements.ts) over placements per panel give panels; panels times the panel's time give
 // working time; the shift calendar turns that into moments. Clock time without the calendar was refused: a break is not work.
 
+import { compareSlots } from '../floor/address.ts';
 import { panelsUntil, perPanelAfter, placementsUntil, type SlotUse } from './beside.ts';
 import type { Moments } from './normal.ts';
 import { type PlacementLaw, placementLaw, type ReelOutlook } from './placements.ts';
@@ -207,7 +208,7 @@ export function forecastSlot(pace: LinePace, load: SlotLoad, laws?: LawMemory): 
   };
 }
 
-/** Forecast of every slot of a line, ordered by expected run-out, then by working seconds, then by address. Cost n log n. */
+/** Forecast of every slot of a line, ordered by expected run-out, then by working seconds, then in walking order. Cost n log n. */
 export function forecastLine(pace: LinePace, loads: readonly SlotLoad[]): SlotForecast[] {
   return loads
     .map((load) => forecastSlot(pace, load))
@@ -215,6 +216,6 @@ export function forecastLine(pace: LinePace, loads: readonly SlotLoad[]): SlotFo
       (a, b) =>
         a.runOutMs.expected - b.runOutMs.expected ||
         a.workSeconds - b.workSeconds ||
-        (a.slot < b.slot ? -1 : a.slot > b.slot ? 1 : 0),
+        compareSlots(a.slot, b.slot),
     );
 }

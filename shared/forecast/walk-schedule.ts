@@ -2,6 +2,7 @@
 // Method: the search (walk-search.ts) gives the walks' starts and sizes; the places are filled by "earliest closing first"; a plan that the
 // operator already knows is kept while it is as good. A fresh plan at every look was refused: walks that jump about are not trusted.
 
+import { compareSlots } from '../floor/address.ts';
 import { SAME_MS } from './walk-begins.ts';
 import { searchWalks, type WalkShape } from './walk-search.ts';
 
@@ -113,7 +114,7 @@ function fill(splices: readonly SpliceNeed[], shapes: readonly WalkShape[], time
       const y = splices[b]!;
       if (x.closesMs !== y.closesMs) return x.closesMs - y.closesMs;
       if (x.opensMs !== y.opensMs) return x.opensMs - y.opensMs;
-      return x.slot < y.slot ? -1 : x.slot > y.slot ? 1 : a - b;
+      return compareSlots(x.slot, y.slot) || a - b;
     });
   return shapes.map((shape) => {
     const needs: number[] = [];

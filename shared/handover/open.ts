@@ -231,7 +231,7 @@ function livesOn(
   { nowMs, untilMs }: { readonly nowMs: number; readonly untilMs: number },
 ): readonly HandedItem[] {
   return tapes.flatMap((tape): HandedItem[] => {
-    const part = moistureOfSlot(floor, wantedOn(floor, tape.setup, slot));
+    const part = moistureOfSlot(floor, wantedOn(floor, tape.setup, slot), tape.part);
     const life = reelLife(floor, tape.reel, { line, part, openedMs: tape.atMs, nowMs });
     if (life === null || life.endsByMs === null || life.endsByMs > untilMs) return [];
     const { reel, part: named, entry } = tape;

@@ -74,12 +74,16 @@ function knownOf(
   };
 }
 
-/** What a slot of a setup and the parts list say of the slot's part, null where there is no slot. Its level may be stated on labels alone. */
+/**
+ * What a slot of a setup and the parts list say of the part on it, null where there is no slot. `taken`: the site part of the reel, since an
+ * alternate has a package of its own; null or empty where nobody knows: the slot's part. Its level may be stated on labels alone.
+ */
 export function moistureOfSlot(
   state: Pick<FloorState, 'parts'>,
   slot: Pick<SetupSlot, 'part' | 'msl' | 'bodyMm'> | null,
+  taken: string | null,
 ): PartMoistureKnown | null {
-  return slot === null ? null : knownOf(state, slot.part, slot);
+  return slot === null ? null : knownOf(state, taken || slot.part, slot);
 }
 
 /**

@@ -30,7 +30,6 @@ import {
 import { loadInTurn } from '../forecast/turns.ts';
 import { needWarning, type WarningState } from '../forecast/warnings.ts';
 import { type WorkingTime, workingMoment } from '../forecast/working-time.ts';
-import { compareText } from '../log/order.ts';
 import { besideOf, lanesRunning, laneUses, type ToUse } from './lanes.ts';
 import { lastCountMs, measuringTime, runPace } from './run-pace.ts';
 
@@ -162,7 +161,7 @@ export function* outlookSteps(
     }
   }
   slots.sort(
-    (a, b) => a.forecast.runOutMs.expected - b.forecast.runOutMs.expected || compareText(a.slot, b.slot),
+    (a, b) => a.forecast.runOutMs.expected - b.forecast.runOutMs.expected || compareSlots(a.slot, b.slot),
   );
   return {
     line,

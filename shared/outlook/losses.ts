@@ -1,5 +1,6 @@
 // What finished reels have taught about each feeder, and which feeder is getting worse. Pure: the floor in, lines of a table out.
 
+import { compareSlots } from '../floor/address.ts';
 import { sharesSlots, standingAt } from '../floor/lanes.ts';
 import {
   ASSUMED_STRENGTH,
@@ -169,9 +170,9 @@ export function pickFaultsOn(floor: FloorState, line: string, slot: string): Tol
   return { slot, feeder: told.feeder, times: told.times, sinceMs: told.sinceMs };
 }
 
-/** Such slots of a line, the most faults first. */
+/** Such slots of a line, the most faults first, of equal ones in walking order. */
 export function pickFaults(floor: FloorState, line: string): readonly ToldFaults[] {
   return standingAt(floor, line)
     .flatMap(({ slot }) => pickFaultsOn(floor, line, slot) ?? [])
-    .sort((a, b) => b.times - a.times || compareText(a.slot, b.slot));
+    .sort((a, b) => b.times - a.times || compareSlots(a.slot, b.slot));
 }

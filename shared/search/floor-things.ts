@@ -4,8 +4,9 @@
 import { compareSlots } from '../floor/address.ts';
 import { placeOf } from '../floor/fold-places.ts';
 import { isReelKnown } from '../floor/gone-reels.ts';
+import { feedersOf } from '../floor/lanes.ts';
 import { hasOwnId } from '../floor/reel-id.ts';
-import type { FloorState, Reel } from '../floor/state.ts';
+import { type FloorState, type Reel, slotKey } from '../floor/state.ts';
 import { compareText } from '../log/order.ts';
 import type { Findable } from './index-of-texts.ts';
 
@@ -91,26 +92,27 @@ function reelThings(floor: FloorState): readonly FindableThing[] {
     }));
 }
 
-/** Slots that a chosen setup uses, and loaded ones, each once a line. */
+/** Slots that a chosen setup uses, and loaded ones, each once, whichever lanes feed from it; told of the line itself where that wants it. */
 function slotThings(floor: FloorState): readonly FindableThing[] {
-  const known = new Map<
-    string,
-    { readonly line: string; readonly slot: string; readonly part: string | null }
-  >();
+  const known = new Map<string, { readonly line: string; readonly slot: string; readonly parts: string[] }>();
   for (const [line, setup] of floor.chosen)
-    for (const { slot, part } of floor.setups.get(setup)?.slots ?? [])
-      known.set(`${line}/${slot}`, { line, slot, part });
+    for (const { slot, part } of floor.setups.get(setup)?.slots ?? []) {
+      const key = slotKey(line, slot);
+      const parts = known.get(key)?.parts ?? [];
+      if (!parts.includes(part)) parts.push(part);
+      if (!known.has(key) || feedersOf(line) === line) known.set(key, { line, slot, parts });
+    }
   for (const [key, { line, slot }] of floor.slots)
-    if (!known.has(key)) known.set(key, { line, slot, part: null });
+    if (!known.has(key)) known.set(key, { line, slot, parts: [] });
   return [...known]
     .sort(([, a], [, b]) => compareText(a.line, b.line) || compareSlots(a.slot, b.slot))
-    .map(([key, { line, slot, part }]) => {
+    .map(([key, { line, slot, parts }]) => {
       const loaded = floor.slots.get(key);
       return {
         kind: 'slot',
         thing: { kind: 'slot', line, slot },
         names: [slot],
-        about: given(part, loaded?.feeder, ...(loaded?.tapes.map((tape) => tape.part) ?? [])),
+        about: given(...parts, loaded?.feeder, ...(loaded?.tapes.map((tape) => tape.part) ?? [])),
       };
     });
 }

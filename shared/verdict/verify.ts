@@ -3,7 +3,7 @@
 
 import { compareSlots, isLaneBeside } from '../floor/address.ts';
 import { dateCodeReasons, olderInStore } from '../floor/age-limit.ts';
-import { typeMisfits } from '../floor/feeder-misfits.ts';
+import { feederFits } from '../floor/feeder-fits.ts';
 import { typeOf } from '../floor/feeder-types.ts';
 import { ageReasons, blockReasons, type FitLife, partFits } from '../floor/fits.ts';
 import { careAfter, placedBy } from '../floor/fold-feeders.ts';
@@ -117,27 +117,10 @@ function feederReasons(state: FloorState, question: VerifyQuestion, wanted: Setu
   const { feeder, line, slot, act } = question;
   if (feeder === null || joins(act)) return [];
   const reasons: Reason[] = [];
-  const known = state.feeders.get(feeder);
-  const aside = state.setAside.get(feeder);
-  if (aside && act !== 'sweep') reasons.push({ code: 'feeder-aside', feeder, why: aside.reason });
-  if (!known && state.rules.get(line)?.feedersKnown) reasons.push({ code: 'feeder-unknown', feeder });
-  if (known && wanted.tapeWidthMm !== null && known.tapeWidthMm !== wanted.tapeWidthMm) {
-    reasons.push({ code: 'feeder-width', feeder, wanted: wanted.tapeWidthMm, found: known.tapeWidthMm });
-  }
-  if (
-    known &&
-    wanted.pitchMm !== null &&
-    known.pitchesMm.length > 0 &&
-    !known.pitchesMm.includes(wanted.pitchMm)
-  ) {
-    reasons.push({
-      code: 'feeder-pitch',
-      feeder,
-      wanted: wanted.pitchMm,
-      found: known.pitchesMm.join(' / '),
-    });
-  }
-  reasons.push(...typeMisfits(state, feeder, wanted).map((misfit): Reason => ({ ...misfit, feeder })));
+  const isListed = state.feeders.has(feeder);
+  const { reasons: misfits } = feederFits(state, feeder, wanted, { isThere: act === 'sweep' });
+  reasons.push(...misfits.map((misfit): Reason => ({ ...misfit, feeder })));
+  if (!isListed && state.rules.get(line)?.feedersKnown) reasons.push({ code: 'feeder-unknown', feeder });
   for (const other of state.slots.values()) {
     if (other.feeder === feeder && !isSameFeederPlace(other, question)) {
       reasons.push({ code: 'feeder-elsewhere', feeder, slot: other.slot, line: other.line });

@@ -16,9 +16,9 @@ export interface ReelBake {
 
 /** The bake for which a reel is held; null where it is held for other things, or has been let count meanwhile. */
 export function heldBake(floor: FloorState, { facts, reasons }: Hold, nowMs: number): ReelBake | null {
-  const { line, setup, slot, reel } = facts;
+  const { line, setup, slot, reel, part: taken } = facts;
   if (reel === null || !reasons.some(({ code }) => code === 'bake-short')) return null;
-  const part = moistureOfSlot(floor, slot === null ? null : wantedOn(floor, setup, slot));
+  const part = moistureOfSlot(floor, slot === null ? null : wantedOn(floor, setup, slot), taken);
   const bake = openBake(floor.exposures.get(reel), reelLife(floor, reel, { line, part, nowMs }), nowMs);
   return bake && { reel, line, bake };
 }

@@ -1,6 +1,7 @@
 // What a refusal says besides its sentence: where the reel belongs, which reel or feeder is right here, what differs. Pure.
 
 import { lifeOnShelf } from '../../../shared/desk/floor-life.ts';
+import { freeFeeders } from '../../../shared/floor/feeder-fits.ts';
 import { slotsWanting } from '../../../shared/floor/fits.ts';
 import { placeOf } from '../../../shared/floor/fold-places.ts';
 import { sharesSlots } from '../../../shared/floor/lanes.ts';
@@ -8,7 +9,6 @@ import { hasOwnId } from '../../../shared/floor/reel-id.ts';
 import { shelfFor } from '../../../shared/floor/shelf.ts';
 import { type FloorState, slotKey } from '../../../shared/floor/state.ts';
 import { wantedOn } from '../../../shared/floor/wanted.ts';
-import { compareText } from '../../../shared/log/order.ts';
 import { wantedElsewhere } from '../../../shared/verdict/early.ts';
 import type { ShownVerdict } from '../desk/desk.ts';
 
@@ -72,21 +72,11 @@ export function rightReelFor(
   return { part: fit.part ?? wanted.part, reel: reel.reel, place: placeOf(reel), more: rest.length };
 }
 
-/** A listed feeder that fits the slot's tape and stands nowhere; null where there is none. */
+/** A listed feeder that serves the slot and stands nowhere; null where there is none. */
 export function feederFor(floor: FloorState, line: string, slot: string | null): string | null {
   const setup = floor.chosen.get(line);
   const wanted = slot === null || setup === undefined ? null : wantedOn(floor, setup, slot);
-  if (!wanted) return null;
-  const inUse = new Set([...floor.slots.values()].map(({ feeder }) => feeder));
-  for (const places of floor.carts.values()) for (const { feeder } of places.values()) inUse.add(feeder);
-  const { tapeWidthMm, pitchMm } = wanted;
-  const fitting = [...floor.feeders.values()].filter(
-    (each) =>
-      !inUse.has(each.feeder) &&
-      (tapeWidthMm === null || each.tapeWidthMm === tapeWidthMm) &&
-      (pitchMm === null || each.pitchesMm.length === 0 || each.pitchesMm.includes(pitchMm)),
-  );
-  return fitting.map(({ feeder }) => feeder).sort(compareText)[0] ?? null;
+  return wanted && (freeFeeders(floor, wanted)[0] ?? null);
 }
 
 /** What is to be compared, side by side; null where the reason compares nothing. */

@@ -25,8 +25,8 @@ export function lifeEnds(floor: FloorState, outlook: Outlook): readonly LifeEnd[
   return outlook.slots
     .flatMap(({ slot, wanted, loaded, forecast }): LifeEnd[] => {
       const lastsMs = Math.min(forecast.runOutMs.expected, outlook.runEndMs);
-      const part = moistureOfSlot(floor, wanted);
       return loaded.tapes.flatMap((tape, at) => {
+        const part = moistureOfSlot(floor, wanted, tape.part);
         const life = reelLife(floor, tape.reel, { line: outlook.line, part, openedMs: tape.atMs, nowMs });
         if (life === null || life.endsByMs === null) return [];
         const isOver = life.leftSeconds === 0;

@@ -1,7 +1,9 @@
 // Which feeders stand on a line and how wide is each, with and without a record of the feeder? From memory of how slots are used.
 
 import { describe, expect, test } from 'vitest';
+import { diffSetups } from '../../../shared/changeover/diff.ts';
 import { loadedFeeders, loadedFor } from '../../../shared/changeover/loaded.ts';
+import { orderSteps } from '../../../shared/changeover/steps.ts';
 import { beginStory, brookSetup, type Story, tellPlant, verified, wantedSlot } from '../floor/story.ts';
 
 function tellLoaded(): Story {
@@ -86,4 +88,62 @@ test('loadedFor() lets a feeder move where its reel serves and it takes the tape
     false,
     false,
   ]);
+});
+
+test.each([
+  ['of one type trade places, so that none is parked', 'deep 8', 0],
+  ['of different types stay apart where the setup asks for the type', 'twin 8', 1],
+] as const)('feeders %s', (_, otherType, parked) => {
+  const story = beginStory();
+  tellPlant(story);
+  const none = { hubToPickMm: null, intakeToPickMm: null, trailerMm: null, leaderMm: null };
+  for (const type of ['deep 8', 'twin 8'])
+    story.tell('feeder-type.known', { type, lanes: 1, drive: null, pocketMm: null, ...none });
+  for (const [feeder, type] of [
+    ['F-1', 'deep 8'],
+    ['F-3', otherType],
+  ] as const) {
+    story.tell('feeder.known', { feeder, tapeWidthMm: 8, pitchesMm: [4], positions: 1 });
+    story.tell('feeder.typed', { feeder, type, ...none });
+  }
+  const slots = [
+    wantedSlot('M1-F-001', 'U-300'),
+    wantedSlot('M1-F-002', 'R-100', { feederType: 'deep 8' }),
+    wantedSlot('M1-F-004', 'R-100', { feederType: otherType }),
+  ];
+  story.tell('setup.taken', { ...brookSetup, setup: 'next', slots });
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', feeder: 'F-1', setup: 'x' }));
+  story.tell('reel.verified', verified('M1-F-002', 'U-300', { reel: 'K2', setup: 'x' }));
+  story.tell('reel.verified', verified('M1-F-003', 'R-100', { reel: 'K3', feeder: 'F-3', setup: 'x' }));
+  const { loaded, rule } = loadedFor(story.floor(), 'L1', 'next');
+  const wanted = slots.map(({ slot, part, positions }) => ({ slot, part, width: positions }));
+  const found = diffSetups(loaded, wanted, undefined, rule);
+  const plan = orderSteps(found.ok ? found.value : expect.fail('the setups have faults'));
+  const unfit = plan.diff.move.filter(({ from, to }) => {
+    const there = loaded.find(({ slot }) => slot === from);
+    return !there || !rule.serves(there, { slot: to, part: '', width: 1 });
+  });
+  expect({ moves: plan.diff.move.length, unfit, parked: plan.parked }).toEqual({
+    moves: 3,
+    unfit: [],
+    parked,
+  });
+});
+
+test('loadedFor() moves no feeder that was set aside, whose scan on its new slot would be refused, and lets it stay where it is', () => {
+  const story = beginStory();
+  tellPlant(story);
+  const slots = [wantedSlot('M1-F-001', 'R-100'), wantedSlot('M1-F-005', 'R-100')];
+  story.tell('setup.taken', { ...brookSetup, setup: 'next', slots });
+  story.tell('setup.chosen', { line: 'L1', setup: 'next' });
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', feeder: 'F-8' }));
+  const answers = () => {
+    const { loaded, rule } = loadedFor(story.floor(), 'L1', 'next');
+    const [one = expect.fail('nothing is loaded')] = loaded;
+    const wanted = (slot: string) => ({ slot, part: 'R-100', width: 1 });
+    return [rule.stays(one, wanted('M1-F-001')), rule.serves(one, wanted('M1-F-005'))];
+  };
+  expect(answers()).toEqual([true, true]);
+  story.tell('feeder.set-aside', { feeder: 'F-8', reason: 'loses parts' });
+  expect(answers()).toEqual([true, false]);
 });

@@ -69,6 +69,25 @@ test('a part that bears any time out of the bag has none', () => {
   expect(floorLifeOf(story.floor(), asked, startMs)).toBeNull();
 });
 
+test.each([
+  ['its own number', { part: 'C-201' }],
+  ['its number without the dash', { part: 'C201' }],
+  ['its maker’s number alone', { part: null, supplierPart: 'SUP-201' }],
+])('an alternate known by %s has the limit of its own package', (_, label) => {
+  const story = beginStory();
+  const comparison = { ignoreCase: false, ignoreSpaces: false, ignoreDashes: true, packingSuffixes: [] };
+  tellPlant(story, { rules: { comparison } });
+  const body = { bodyMm: 0.9, bodyXMm: 4, bodyYMm: 4, isStacked: false };
+  story.tell('part.described', { part: 'C-201', family: 'qfn', pins: 24, msl: '3', source: '', ...body });
+  story.tell('supplier.approved', { supplierPart: 'SUP-201', part: 'C-201' });
+  const reel = { reel: 'K2', quantity: 10, msl: null };
+  const asked = { act: 'load', line: 'L1', setup: 'brook-top-a', slot: 'M1-F-002' } as const;
+  const life = (more: object) =>
+    floorLifeOf(story.floor(), { ...asked, reel: { ...reel, ...more } }, startMs);
+  expect(life(label)?.leftSeconds).toBe(168 * 3600);
+  expect(life({ part: 'C-200' }), 'the slot’s own part has none').toBeNull();
+});
+
 test('where only the label states a level, the opened bag is an entry beside the verdict, once', () => {
   const story = beginStory();
   tellPlant(story);

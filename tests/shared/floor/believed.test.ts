@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { compareBelieved } from '../../../shared/floor/believed.ts';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import type { BelievedPlace } from '../../../shared/floor/station-state.ts';
-import { beginStory, type Story, tellPlant, verified } from './story.ts';
+import { beginStory, brookSetup, type Story, tellPlant, verified, wantedSlot } from './story.ts';
 
 const [one, two] = ['M1-F-001', 'M1-F-002'];
 const load = (story: Story, slot: string, part: string, reel: string, more: object = {}) =>
@@ -139,6 +139,27 @@ describe('what a machine believes to be loaded', () => {
     expect(compared(story)).toMatchObject({ same: 1, differs: [{ slot: two }] });
     says(story, [place(one, 'MAT-1', 'R-100'), place(two, 'MAT-2')], { report: 'r2' });
     expect(compared(story)).toMatchObject({ same: 1, differs: [], open: [two] });
+  });
+
+  test('calls an alternate by its own number or by that of its program; another part, or another alternate, differs', () => {
+    const asks = (part: string, more: object = {}) => {
+      const story = begun();
+      const slots = [wantedSlot(one, 'R-100'), wantedSlot(two, 'C-200', { alternates: ['C-201', 'C-202'] })];
+      story.tell('setup.taken', { ...brookSetup, setup: 'now', slots });
+      story.tell('setup.chosen', { line: 'L1', setup: 'now' });
+      load(story, two, 'C-201', 'K3', { setup: 'now', ...more });
+      says(story, [place(one, 'MAT-1', 'R-100'), place(two, 'MAT-2', part)]);
+      return compared(story);
+    };
+    expect(asks('C-201')).toMatchObject({ same: 2, differs: [] });
+    expect(asks('C-200')).toMatchObject({ same: 2, differs: [] });
+    expect(asks('C-202')).toMatchObject({ same: 1, differs: [{ slot: two, cure: 'look' }] });
+    expect(asks('R-100')).toMatchObject({ same: 1, differs: [{ slot: two, cure: 'look' }] });
+    // A lead let it on for this setup; what was let on for another setup stands for nothing here.
+    expect(asks('C-200', { part: 'C-999' })).toMatchObject({ same: 2, differs: [] });
+    const other = { part: 'C-999', setup: 'brook-top-a' };
+    expect(asks('C-200', other)).toMatchObject({ same: 1, differs: [{ slot: two }] });
+    expect(asks('C-999', other)).toMatchObject({ same: 2, differs: [] });
   });
 
   test('knows a joined tape as the slot’s own, and a slot however its address is written', () => {

@@ -109,6 +109,14 @@ describe('a reel that goes onto a slot', () => {
     expect(staysOf(story.floor())).toEqual([['floor', 1]]);
   });
 
+  test('has it open where it is an alternate that the parts list gives a level, and the slot’s own part has none', () => {
+    const story = begunMoist('1');
+    const body = { bodyMm: 0.9, bodyXMm: 4, bodyYMm: 4, isStacked: false };
+    story.tell('part.described', { part: 'R-101', family: 'qfn', pins: 24, msl: '3', source: '', ...body });
+    story.tell('reel.verified', load({ part: 'R-101' }), { at: 3600 });
+    expect(staysOf(story.floor())).toEqual([['floor', 1]]);
+  });
+
   test('is of no concern without a level, or at level 1', () => {
     const story = begunMoist('1');
     story.tell('reel.verified', load());

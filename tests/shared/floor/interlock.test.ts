@@ -46,6 +46,16 @@ describe('a machine that asks about a reel on a slot', () => {
     expect(answer(begun(), place(one, null, 'C-200'))).toEqual(['Failed', 'other-part']);
   });
 
+  test('is not told of another part where it calls an alternate by its program’s part, or writes a part in its own way', () => {
+    const story = beginStory();
+    const comparison = { ignoreCase: false, ignoreSpaces: false, ignoreDashes: true, packingSuffixes: [] };
+    tellPlant(story, { rules: { comparison } });
+    load(story, two, 'C-201', 'K3');
+    for (const part of ['C-201', 'C-200', 'C200'])
+      expect(answer(story, place(two, null, part)), part).toEqual(['Warning', 'no-reel-told']);
+    expect(answer(story, place(two, null, 'R-100'))).toEqual(['Failed', 'other-part']);
+  });
+
   test('hears Failed for the reel that was refused there last, until one is let on', () => {
     const story = begun();
     story.tell('reel.unloaded', unloaded(one, { reel: 'K1' }));

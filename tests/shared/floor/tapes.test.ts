@@ -330,6 +330,15 @@ describe('faults of picking that a machine told', () => {
     expect(pickFaults(floor, 'L2')).toEqual([]);
     expect(left(story)).toEqual(before);
     expect(floor.finished.size).toBe(0);
+    for (const other of ['F10', 'F2']) {
+      story.tell('reel.verified', verified(other, 'X-1', { reel: other }));
+      const misses = [{ slot: other, reel: other, feeder: null, times: 1 }];
+      story.tell('parts.missed', { station: 'placer', line: 'L1', late: 0, misses });
+    }
+    expect(
+      pickFaults(story.floor(), 'L1').map((each) => each.slot),
+      'equal ones in walking order',
+    ).toEqual([slot, 'F2', 'F10']);
   });
 
   test('of another feeder, or of the run before, are not said of what stands there now', () => {

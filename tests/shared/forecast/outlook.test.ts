@@ -104,6 +104,12 @@ test('pickList() names the parts at one place in order, the slots of each likewi
   ]);
 });
 
+test('pickList() names the slots of a line in walking order, however their numbers are written', () => {
+  const need = { reelQuantity: 100, byMs: 1, place: 'A', part: 'P1', parts: 100 };
+  const [line] = pickList(['R1', 'F10', 'F2'].map((slot) => ({ ...need, slot })));
+  expect(line?.slots).toEqual(['F2', 'F10', 'R1']);
+});
+
 describe('panelsCovered()', () => {
   test('is one figure when all is certain, a range when not', () => {
     expect(panelsCovered(load)).toEqual({ least: 200, most: 200 });

@@ -173,7 +173,7 @@ describe('forecastSlot()', () => {
     );
   });
 
-  test('forecastLine() names the soonest first, of equal ones by their address', () => {
+  test('forecastLine() names the soonest first, of equal ones in walking order', () => {
     const loads = [
       ['c', 4000],
       ['b', 4000],
@@ -186,6 +186,14 @@ describe('forecastSlot()', () => {
       loads.map(([slot, left]) => ({ ...load, slot, left })),
     );
     expect(line.map(({ slot }) => slot).join('')).toBe('dbcea');
+  });
+
+  test('forecastLine() names equal ones in walking order, however their numbers are written', () => {
+    const line = forecastLine(
+      pace,
+      ['F10', 'F9', 'F2'].map((slot) => ({ ...load, slot })),
+    );
+    expect(line.map(({ slot }) => slot)).toEqual(['F2', 'F9', 'F10']);
   });
 
   test('refuses what no line has', () => {

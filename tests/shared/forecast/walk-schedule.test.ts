@@ -151,6 +151,12 @@ describe('scheduleWalks()', () => {
     }
   });
 
+  test('takes equal splices in walking order, however their numbers are written', () => {
+    const splices = ['F10', 'F2', 'F9'].map((slot) => ({ slot, opensMs: 0, closesMs: 3_600_000 }));
+    const { walks } = scheduleWalks(ask([], { splices }));
+    expect(walks.map((each) => each.splices.map(({ slot }) => slot))).toEqual([['F2', 'F9', 'F10']]);
+  });
+
   test('lets one slot have two splices in a shift', () => {
     const splices = [...needs([[100, 300]]), ...needs([[2000, 2300]])];
     const plan = scheduleWalks(ask([], { splices }));

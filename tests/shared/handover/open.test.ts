@@ -246,6 +246,15 @@ describe('openNow()', () => {
     expect(isOpen(story, item, 26 * HOUR_S)).toBe(false);
   });
 
+  test('lists the floor life of an alternate by its own package', () => {
+    const story = begun();
+    story.tell('part.described', { ...payloadExamples['part.described'], part: 'C-201', msl: '5a' });
+    story.tell('reel.verified', verified('M1-F-002', 'C-201', { reel: 'K1' }), { at: 10 });
+    const item = only(story, 17 * HOUR_S);
+    expect(item).toMatchObject({ what: 'floor-life', slot: 'M1-F-002', reel: 'K1', part: 'C-201' });
+    expect(item.dueMs).toBe(startMs + 24 * HOUR_S * 1000 + 10_000);
+  });
+
   test('lists a floor life of a reel that was used up long ago: over since it was put on, or when it ends since its bake', () => {
     const putOnS = (40 * 24 + 30) * HOUR_S;
     const lifeAt = (story: Story, atS: number) =>

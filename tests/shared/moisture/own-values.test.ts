@@ -71,7 +71,7 @@ function told(more: Partial<PayloadOf<'part.described'>> = {}, rules?: Partial<P
   const life = (hour: number) =>
     reelLife(story.floor(), 'K1', {
       line: 'L1',
-      part: moistureOfSlot(story.floor(), wanted),
+      part: moistureOfSlot(story.floor(), wanted, null),
       nowMs: startMs + hour * hourMs,
     });
   return { story, air, life };
@@ -149,8 +149,8 @@ describe('a reel', () => {
 test('an alternate without a described package counts as the worst, not as its part', () => {
   const { story } = told();
   const wanted = wantedSlot(slot, 'U-1', { msl: '3', alternates: ['U-9'] });
-  expect(moistureOfSlot(story.floor(), wanted)?.package?.family).toBe('qfn');
-  expect(moistureOfSlot(story.floor(), { ...wanted, part: 'U-9' })?.package?.family).toBeNull();
+  expect(moistureOfSlot(story.floor(), wanted, null)?.package?.family).toBe('qfn');
+  expect(moistureOfSlot(story.floor(), wanted, 'U-9')?.package?.family).toBeNull();
 });
 
 test('beside a verdict the log keeps level, classes, climate, and which values were in force', () => {

@@ -141,7 +141,7 @@ describe('what is known of a part', () => {
     const story = beginStory();
     describePart(story, 'U-1', { bodyMm: 0.9, msl: '3' });
     const of = (more: Parameters<typeof wantedSlot>[2]) =>
-      moistureOfSlot(story.floor(), wantedSlot('M1-F-001', 'U-1', more));
+      moistureOfSlot(story.floor(), wantedSlot('M1-F-001', 'U-1', more), null);
     expect(of({ msl: '2a', bodyMm: 2 })).toMatchObject({ level: '3', bodyMm: 0.9 });
     expect(of({ msl: '4', bodyMm: 2 })).toMatchObject({ level: '4', bodyMm: 0.9 });
     expect(of({})).toMatchObject({ level: '3', bodyMm: 0.9 });

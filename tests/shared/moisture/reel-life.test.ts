@@ -99,10 +99,10 @@ describe('what setups say', () => {
   test('of a slot', () => {
     const { floor } = beginStory();
     const of = (more: Parameters<typeof wantedSlot>[2]) =>
-      moistureOfSlot(floor(), wantedSlot(slot, 'R-100', more));
+      moistureOfSlot(floor(), wantedSlot(slot, 'R-100', more), null);
     expect(of({ msl: '2a', bodyMm: 1.4 })).toMatchObject({ level: '2a', bodyMm: 1.4 });
     expect(of({ msl: '1' })).toMatchObject({ level: null });
-    expect(moistureOfSlot(floor(), null)).toBeNull();
+    expect(moistureOfSlot(floor(), null, null)).toBeNull();
   });
 
   test('of parts: the worst level of all setups, and no body where they differ, alternates included', () => {

@@ -53,6 +53,18 @@ function build(story: Story, panels: number, every: number) {
 }
 
 describe('lineOutlook()', () => {
+  test('tells slots that end at one moment in walking order, however their numbers are written', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const slots = ['F10', 'F2', 'F9'].map((slot) => wantedSlot(slot, 'R-100'));
+    story.tell('setup.taken', { ...brookSetup, setup: 'short', slots });
+    story.tell('setup.chosen', { line: 'L1', setup: 'short' });
+    for (const { slot } of slots)
+      story.tell('reel.verified', verified(slot, 'R-100', { setup: 'short', reel: `K-${slot}` }));
+    story.tell('run.started', started('r1', { setup: 'short' }), { at: 60 });
+    expect(look(story, 61).slots.map(({ slot }) => slot)).toEqual(['F2', 'F9', 'F10']);
+  });
+
   test('is none where nothing is built', () => {
     const story = beginStory();
     tellPlant(story);

@@ -3,12 +3,14 @@
 import { describe, expect, it } from 'vitest';
 import { simulateShift } from '../../../demo/simulate.ts';
 import { applyEntry } from '../../../shared/floor/fold.ts';
+import { laneLine } from '../../../shared/floor/lanes.ts';
 import { hasOwnId } from '../../../shared/floor/reel-id.ts';
 import { emptyState, type Reel } from '../../../shared/floor/state.ts';
 import { type Entry, entryId } from '../../../shared/log/entry.ts';
 import { entryThings, textsOfEntry } from '../../../shared/search/entry-things.ts';
 import { floorThings, type Thing, type ThingKind, thingKinds } from '../../../shared/search/floor-things.ts';
 import { findTexts, indexTexts } from '../../../shared/search/index-of-texts.ts';
+import { beginStory, brookSetup, tellPlant, verified, wantedSlot } from '../floor/story.ts';
 
 const { entries } = simulateShift({ seed: 5, hours: 2, startMs: Date.UTC(2026, 2, 2, 6) });
 const floor = emptyState();
@@ -113,6 +115,27 @@ describe('the floor', () => {
     const few = { ...emptyState(), reels: new Map(reels.map((reel) => [reel.reel, reel as Reel])) };
     const told = floorThings(few).flatMap(({ thing }) => (thing.kind === 'reel' ? thing.reel : []));
     expect(told).toEqual(['C', 'B', 'A']);
+  });
+
+  it('tells a slot that two lanes feed from once, with what each wants there and what stands there', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const line = story.floor().lines.get('L1') ?? expect.fail('no line');
+    const lane = laneLine('L1', 2);
+    story.tell('line.defined', { ...line, line: lane, name: 'Brae line 1, lane 2' });
+    const slots = [wantedSlot('M1-F-001', 'R-777'), wantedSlot('M1-F-009', 'C-777')];
+    story.tell('setup.taken', { ...brookSetup, setup: 'fell', line: lane, slots });
+    story.tell('setup.chosen', { line: lane, setup: 'fell' });
+    for (const slot of ['M1-F-001', 'M1-F-009'])
+      story.tell('reel.verified', verified(slot, 'X-1', { line: lane, feeder: `F-${slot}` }));
+    const told = floorThings(story.floor()).filter(({ kind }) => kind === 'slot');
+    const of = (name: string) => told.filter(({ names }) => names.includes(name));
+    expect(of('M1-F-001').map(({ thing, about }) => [thing, about])).toEqual([
+      [{ kind: 'slot', line: 'L1', slot: 'M1-F-001' }, ['R-100', 'R-777', 'F-M1-F-001', 'X-1']],
+    ]);
+    expect(of('M1-F-009').map(({ thing, about }) => [thing, about])).toEqual([
+      [{ kind: 'slot', line: lane, slot: 'M1-F-009' }, ['C-777', 'F-M1-F-009', 'X-1']],
+    ]);
   });
 
   it('never finds a person by a piece of a badge', () => {

@@ -53,7 +53,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   const life = tape
     ? reelLifeText(floor, tape.reel, {
         line,
-        part: moistureOfSlot(floor, wanted),
+        part: moistureOfSlot(floor, wanted, tape.part),
         openedMs: tape.atMs,
         nowMs: app.clock.nowMs(),
         zone,
@@ -66,7 +66,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   if (doing === 'feeder') return <FeederDialog line={line} slot={slot} onClose={onClose} />;
   if (doing === 'unload' && loaded) return <UnloadDialog loaded={loaded} onClose={onClose} />;
   if (doing === 'air' && tape) {
-    const part = moistureOfSlot(floor, wanted);
+    const part = moistureOfSlot(floor, wanted, tape.part);
     return (
       <AirDialog reel={tape} line={line} before={life} part={part} openedMs={tape.atMs} onClose={onClose} />
     );

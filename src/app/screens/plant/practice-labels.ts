@@ -1,6 +1,7 @@
 // Labels to practise with, made for the line as it is now: what it still wants loaded, what runs out next, and reels that must not go on.
 // Written by MH10.8.2 data identifiers, as labels without an envelope are, so that each code can be printed as bars of its own.
 
+import { freeFeeders } from '../../../../shared/floor/feeder-fits.ts';
 import { isReelKnown } from '../../../../shared/floor/gone-reels.ts';
 import type { SetupSlot } from '../../../../shared/floor/kinds.ts';
 import { setupProgress } from '../../../../shared/floor/progress.ts';
@@ -31,7 +32,7 @@ export function practiceLabels(floor: FloorState, line: string): readonly Practi
     .filter(({ phase, wanted }) => phase === 'verified' && wanted.perPanel > 0)
     .sort((a, b) => panelsLeft(floor, a.loaded, a.wanted) - panelsLeft(floor, b.loaded, b.wanted))
     .slice(0, SLOTS_MOST);
-  const feeders = freeFeeders(
+  const feeders = feedersToTake(
     floor,
     missing.map(({ wanted }) => wanted),
   );
@@ -127,19 +128,14 @@ function wrongReels(floor: FloorState, wanted: readonly SetupSlot[]): PracticeLa
 }
 
 /** A free feeder for each slot that is to be loaded, as far as the plant lists feeders. */
-function freeFeeders(floor: FloorState, wanted: readonly SetupSlot[]): ReadonlyMap<string, string> {
-  const used = new Set([...floor.slots.values()].map((slot) => slot.feeder));
+function feedersToTake(floor: FloorState, wanted: readonly SetupSlot[]): ReadonlyMap<string, string> {
+  const used = new Set<string>();
   const found = new Map<string, string>();
-  for (const { slot, tapeWidthMm, pitchMm } of wanted) {
-    const free = [...floor.feeders.values()].find(
-      (feeder) =>
-        !used.has(feeder.feeder) &&
-        (tapeWidthMm === null || feeder.tapeWidthMm === tapeWidthMm) &&
-        (pitchMm === null || feeder.pitchesMm.includes(pitchMm)),
-    );
-    if (!free) continue;
-    used.add(free.feeder);
-    found.set(slot, free.feeder);
+  for (const each of wanted) {
+    const free = freeFeeders(floor, each).find((feeder) => !used.has(feeder));
+    if (free === undefined) continue;
+    used.add(free);
+    found.set(each.slot, free);
   }
   return found;
 }

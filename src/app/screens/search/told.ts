@@ -1,7 +1,7 @@
 // What a find says of itself: its name, the state that matters, and where a tap goes. Pure but for the words.
 
 import { blockOn } from '../../../../shared/floor/blocks.ts';
-import { blockReasons } from '../../../../shared/floor/fits.ts';
+import { blockReasons, slotsWanting } from '../../../../shared/floor/fits.ts';
 import { placeOf } from '../../../../shared/floor/fold-places.ts';
 import { reelOf } from '../../../../shared/floor/gone-reels.ts';
 import { isEntryKind } from '../../../../shared/floor/kinds.ts';
@@ -238,8 +238,8 @@ function reelsAndSlots(floor: FloorState, part: string): readonly string[] {
   const reels = [...floor.reels.values()].filter((reel) => reel.part === part).length;
   const slots = new Set<string>();
   for (const [line, setup] of floor.chosen)
-    for (const wanted of floor.setups.get(setup)?.slots ?? [])
-      if (wanted.part === part) slots.add([wanted.slot, otherLine(floor, line)].filter(Boolean).join(', '));
+    for (const slot of slotsWanting(floor, setup, part))
+      slots.add([slot, otherLine(floor, line)].filter(Boolean).join(', '));
   return [say(stockWords).reels(reels), ...[...slots].slice(0, 3)];
 }
 

@@ -181,6 +181,25 @@ describe('the feeder for a slot', () => {
     expect(feeder(story, null)).toBeNull();
   });
 
+  test('is none that the verdict refuses: set aside, or of a type that the setup does not want', () => {
+    const story = begun();
+    const none = { hubToPickMm: null, intakeToPickMm: null, trailerMm: null, leaderMm: null };
+    story.tell('setup.taken', {
+      ...brookSetup,
+      slots: brookSetup.slots.map((slot) => ({ ...slot, feederType: 'deep 8' })),
+    });
+    for (const type of ['deep 8', 'flat 8'])
+      story.tell('feeder-type.known', { type, lanes: 1, drive: null, pocketMm: null, ...none });
+    know(story, 'FD-1');
+    story.tell('feeder.set-aside', { feeder: 'FD-1', reason: 'loses parts' });
+    know(story, 'FD-2');
+    story.tell('feeder.typed', { feeder: 'FD-2', type: 'flat 8', ...none });
+    expect(feeder(story)).toBeNull();
+    know(story, 'FD-3');
+    story.tell('feeder.typed', { feeder: 'FD-3', type: 'deep 8', ...none });
+    expect(feeder(story)).toBe('FD-3');
+  });
+
   test('stands on no slot and no cart', () => {
     const story = begun();
     know(story, 'FD-1');

@@ -68,6 +68,20 @@ test('a reel that lasts 250 h with 168 h of floor life is named with both moment
   expect(((end?.lastsMs ?? 0) - startMs) / hourMs).toBeCloseTo(250, -1);
 });
 
+test('an alternate ends by its own package, though the slot’s own part has no limit', () => {
+  const story = beginStory();
+  tellPlant(story);
+  const body = { bodyMm: 0.9, bodyXMm: 4, bodyYMm: 4, isStacked: false };
+  story.tell('part.described', { part: 'C-201', family: 'qfn', pins: 24, msl: '3', source: '', ...body });
+  story.tell('run.started', started('run-1', { panelsWanted: 50_000, panelSeconds: 60 }));
+  const facts = { reel: 'K1', quantity: 30_000, run: 'run-1' };
+  story.tell('reel.verified', verified('M1-F-002', 'C-201', facts), { at: 60 });
+  story.tell('panels.counted', counted('run-1', 1), { at: 120 });
+  const [end] = endsAt(story, 1);
+  expect(end).toMatchObject({ slot: 'M1-F-002', reel: 'K1', part: 'C-201', isOver: false });
+  expect(end?.endsMs).toBe(startMs + 60_000 + 168 * hourMs);
+});
+
 test('a run that ends before says nothing', () => {
   expect(endsAfter(0.1, 600)).toEqual([]);
 });

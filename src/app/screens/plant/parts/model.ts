@@ -2,6 +2,7 @@
 
 import { setupFaults } from '../../../../../shared/changeover/diff.ts';
 import { loadedFeeders } from '../../../../../shared/changeover/loaded.ts';
+import { compareSlots } from '../../../../../shared/floor/address.ts';
 import type { BlockFacts } from '../../../../../shared/floor/blocks.ts';
 import { isUnderBlock } from '../../../../../shared/floor/blocks.ts';
 import { siteRules } from '../../../../../shared/floor/fold-labels.ts';
@@ -180,12 +181,12 @@ export function blockTarget(block: BlockFacts): { readonly kind: BlockKind; read
   return { kind, value: block[kind] ?? '' };
 }
 
-/** Slots that carry blocked material now, in the order of their names. */
+/** Slots that carry blocked material now, in walking order. */
 export function blockedSlots(floor: FloorState, block: BlockFacts): readonly string[] {
   const under = [...floor.slots.values()].filter((slot) =>
     slot.tapes.some((tape) => isUnderBlock(floor, block, tape)),
   );
-  return under.map(({ slot }) => slot).sort(compareText);
+  return under.map(({ slot }) => slot).sort(compareSlots);
 }
 
 /** What keeps a block from being written; null = nothing. */

@@ -2,7 +2,13 @@
 // Pure: the floor, the board as it was read and the plan in hand go in; rows to show come out (board-slots.ts makes slots of them).
 
 import { likeness, likenessTells } from '../../../../../shared/assign/look-alikes.ts';
-import { collide, type LinePlaces, linePlaces, takenKeys } from '../../../../../shared/assign/places.ts';
+import {
+  collide,
+  type LinePlaces,
+  linePlaces,
+  positionKey,
+  takenKeys,
+} from '../../../../../shared/assign/places.ts';
 import type {
   NoSlotReason,
   PlacedPart,
@@ -190,16 +196,15 @@ function withFaults(rows: readonly SlotRow[], places: LinePlaces): readonly Slot
     row.slot === null ? [] : [{ row, slot: row.slot, keys: takenKeys(places, row.slot, row.positions) }],
   );
   const byKey = new Map<string, (typeof placed)[number][]>();
-  const positionOf = (key: string) => key.split('/').slice(0, 3).join('/');
   const tells = likenessTells(rows.map(seenPart));
   for (const each of placed)
     for (const key of each.keys) {
-      const there = byKey.get(positionOf(key)) ?? [];
+      const there = byKey.get(positionKey(key)) ?? [];
       there.push(each);
-      byKey.set(positionOf(key), there);
+      byKey.set(positionKey(key), there);
     }
   const faultsOf = (mine: (typeof placed)[number]): readonly SlotFault[] => {
-    const beside = new Set(mine.keys.flatMap((key) => byKey.get(positionOf(key)) ?? []));
+    const beside = new Set(mine.keys.flatMap((key) => byKey.get(positionKey(key)) ?? []));
     beside.delete(mine);
     const found: SlotFault[] = [...ownFaults(mine.row, mine.slot, places)];
     for (const other of beside) {

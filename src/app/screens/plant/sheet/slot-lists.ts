@@ -1,6 +1,6 @@
 // The rows of a board bank by bank, with what is free between them: what is shown, and where a part can be dropped. Pure.
 
-import { type LinePlaces, takenKeys } from '../../../../../shared/assign/places.ts';
+import { type LinePlaces, positionKey, takenKeys } from '../../../../../shared/assign/places.ts';
 import { byWalk, type SlotRow } from './board-model.ts';
 
 /** One line of a bank: a part on its slot, or free places between two parts. */
@@ -23,7 +23,7 @@ export function bankLists(rows: readonly SlotRow[], places: LinePlaces): readonl
     return at === null ? null : `${at.machine}/${at.bank}`;
   };
   const taken = new Set(placed.flatMap(({ slot, positions }) => takenKeys(places, slot, positions)));
-  for (const key of [...taken]) taken.add(key.split('/').slice(0, 3).join('/'));
+  for (const key of [...taken]) taken.add(positionKey(key));
   const known = places.line.machines.flatMap((machine, m) =>
     machine.banks.map((bank, b) => {
       const key = `${m}/${b}`;

@@ -54,4 +54,20 @@ describe('practiceLabels()', () => {
   ])('%s is %s', (id, verdict) => {
     expect(verdictOf(id)).toBe(verdict);
   });
+
+  test('a slot to load gets a feeder of its own that the verdict takes: of any pitch, on no cart and not set aside', () => {
+    const story = beginStory();
+    tellPlant(story);
+    for (const feeder of ['F-1', 'F-2', 'F-3', 'F-4'])
+      story.tell('feeder.known', { feeder, tapeWidthMm: 8, pitchesMm: [], positions: 1 });
+    story.tell('feeder.set-aside', { feeder: 'F-1', reason: 'loses parts' });
+    const place = { cart: 'CART-1', line: 'L1', setup: 'brook-top-a', slot: 'M1-R-003', feeder: 'F-2' };
+    const on = { reel: 'K-9', part: 'R-100', supplierPart: null, lot: null, dateCode: null, quantity: 100 };
+    story.tell('cart.filled', { ...place, ...on, of: 'e' });
+    const feeders = practiceLabels(story.floor(), 'L1').filter(({ what }) => what === 'feeder');
+    expect(feeders.map(({ slot, codes }) => [slot, ...codes])).toEqual([
+      ['M1-F-001', 'F-3'],
+      ['M1-F-002', 'F-4'],
+    ]);
+  });
 });

@@ -143,6 +143,8 @@ describe('blocks', () => {
     expect(blockedSlots(floor, { ...block, reel: 'RL-5' })).toEqual(['M1-F-001']);
     expect(blockedSlots(floor, { ...block, part: 'R-100' })).toEqual(['M1-F-001']);
     expect(blockedSlots(floor, { ...block, lot: 'LT-6' })).toEqual([]);
+    for (const slot of ['F10', 'F2']) story.tell('reel.verified', verified(slot, 'X-1', { reel: slot }));
+    expect(blockedSlots(story.floor(), { ...block, part: 'X-1' }), 'in walking order').toEqual(['F2', 'F10']);
     expect(blockTarget({ ...block, lot: 'LT-5' })).toEqual({ kind: 'lot', value: 'LT-5' });
   });
 

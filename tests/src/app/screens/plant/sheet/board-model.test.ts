@@ -268,6 +268,12 @@ describe('what a person changes', () => {
     ]);
   });
 
+  test('places of their own are no lanes of one feeder, however their texts begin', () => {
+    const beside = moveTo(moveTo(plan, 'NEW', 'RACK/LEFT/TOP/A'), 'r-100', 'RACK/LEFT/TOP/B');
+    expect(faultsOf(beside, 'NEW')).toEqual([]);
+    expect(faultsOf(beside, 'r-100')).toEqual([]);
+  });
+
   test('a part left out has no slot and is not asked for again, until it is taken back', () => {
     const without = leaveOut(plan, 'NEW', true);
     expect(countRows(rowsWith(without))).toMatchObject({ open: 0, left: 1 });
