@@ -3,6 +3,7 @@
 
 import { entryId } from '../log/entry.ts';
 import { blockOn } from './blocks.ts';
+import { noteCame, settleCame } from './came.ts';
 import {
   addConflict,
   addTwice,
@@ -108,6 +109,7 @@ export function foldMaterial(state: FloorState, entry: MaterialEntry): void {
       return;
     case 'conflict.settled':
       settleDropped(state, entry.payload);
+      settleCame(state, entry.payload);
       settle(state, entry.payload, mark);
       return;
     default:
@@ -147,10 +149,12 @@ export function place(
     ...(cleared === undefined ? {} : { cleared }),
   };
   const tape = comingIn(told, kindPutOn(state, facts, told.reel));
-  const { isJoined, isExchange } = waysOf(facts);
+  const isJoined = joins(facts.act);
+  const isExchange = facts.act === 'exchange';
   // Somebody else's hands were there in between: what came off is not what was to come off.
   const isOther =
     isExchange && there !== undefined && (facts.replaces ?? null) !== (there.tapes.at(-1)?.entry ?? null);
+  if (there && !isOther && (isJoined || isExchange)) noteCame(state, there, { facts, mark, cleared });
   if (isExchange && there && !isOther) {
     keepLoose(state, there, { purged: false, left: slotEstimate(state, there).parts });
     takeTapesOff(state, there, { quantity: null, sd: 0, basis: null });
@@ -192,11 +196,6 @@ export function place(
 /** What comes on: what is poured over something loose lies loose with it, whatever it came in. */
 function kindPutOn(state: FloorState, { act, comesIn }: Verified, reel: string): PackageKind {
   return act === 'refill' ? 'bulk' : (comesIn ?? kindOfPackage(state, reel) ?? 'tape');
-}
-
-/** Whether what comes is joined to what stands there, or takes its place. */
-function waysOf({ act }: Verified): { readonly isJoined: boolean; readonly isExchange: boolean } {
-  return { isJoined: joins(act), isExchange: act === 'exchange' };
 }
 
 /** A slot on which something new stands; what lay loose in its feeder before may still be there, under it. */

@@ -13,6 +13,7 @@ export {
   sumAmounts,
   takenBy,
 } from './remaining/amounts.ts';
+export { countedLeft } from './remaining/counted-left.ts';
 export {
   type SlotEstimate,
   type SlotLeft,

@@ -19,11 +19,12 @@ import { type ChangeState, emptyChange } from './state-change.ts';
 import { emptyFeeders, type FeederState } from './state-feeders.ts';
 import { emptyHandovers, type HandoverState } from './state-handover.ts';
 import type { Finished, FullReel, Instead, Ledger, SkipsSeen } from './state-ledger.ts';
+import { emptyRunOuts, type RunOutState } from './state-run-outs.ts';
 import { emptyStations, type StationState } from './station-state.ts';
 import { emptyStore, type StoreState } from './store-state.ts';
 import type { Tallied } from './tally.ts';
 import type { TaughtRule } from './taught-rule.ts';
-import type { ConflictKind, CountBasis, PackageKind, Role, StopReason, WarningLevel } from './vocabulary.ts';
+import type { ConflictKind, CountBasis, PackageKind, Role, StopReason } from './vocabulary.ts';
 
 export type { CartPlace, Changeover, Checklist, KeptPlan, StepAnswer } from './state-change.ts';
 
@@ -216,13 +217,6 @@ export interface Conflict {
   readonly atMs: number;
 }
 
-/** Who took note of a warning, and how loud it was then. */
-export type Acknowledgement = {
-  readonly level: WarningLevel;
-  readonly by: string | null;
-  readonly atMs: number;
-};
-
 /** The floor as the log says. */
 export interface FloorState
   extends PanelState,
@@ -231,7 +225,8 @@ export interface FloorState
     StoreState,
     FeederState,
     ChangeState,
-    HandoverState {
+    HandoverState,
+    RunOutState {
   /** Empty where nobody named it. */
   readonly plant: Map<string, PlantName>;
   readonly tablets: Map<string, Tablet>;
@@ -285,10 +280,6 @@ export interface FloorState
   readonly conflicts: Map<string, Conflict>;
   /** Entry -> what it made contradict no more: told again where it is taken back. The newest ones are kept. */
   readonly mended: Map<string, readonly Conflict[]>;
-  /** `slotKey#need` -> who took note. */
-  readonly acknowledged: Map<string, Acknowledgement>;
-  /** `slotKey#need` -> loudest level raised so far and when it is due. */
-  readonly raised: Map<string, { readonly level: WarningLevel; readonly atMs: number; readonly due: string }>;
   readonly corrected: Set<string>;
   /** Line -> people who share its splices; one where nobody said. */
   readonly crews: Map<string, number>;
@@ -323,6 +314,7 @@ export function emptyState(): FloorState {
     ...emptyStore(),
     ...emptyChange(),
     ...emptyHandovers(),
+    ...emptyRunOuts(),
     plant: new Map(),
     ...emptyFeeders(),
     tablets: new Map(),
@@ -357,8 +349,6 @@ export function emptyState(): FloorState {
     sweeps: new Map(),
     conflicts: new Map(),
     mended: new Map(),
-    acknowledged: new Map(),
-    raised: new Map(),
     corrected: new Set(),
     crews: new Map(),
     finished: new Map(),

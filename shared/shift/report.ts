@@ -2,13 +2,14 @@
 // entered is not in it, and the report does not pretend to know it.
 
 import type { FloorEntry } from '../floor/kinds.ts';
-import { sharesSlots } from '../floor/lanes.ts';
+import { linesFeeding, sharesSlots } from '../floor/lanes.ts';
 import { assumedLoss, type LossEvidence, type LossLearnt, shownOn, updateLoss } from '../floor/remaining.ts';
 import type { FloorState } from '../floor/state.ts';
 import { isDropped } from '../floor/state-change.ts';
 import type { StopReason, Verdict } from '../floor/vocabulary.ts';
 import { entryId } from '../log/entry.ts';
 import { compareText } from '../log/order.ts';
+import { type Came, cameInTime, JUST_AFTER_MS } from './in-time.ts';
 
 const HOUR_MS = 3_600_000;
 /** Splices of one person no further apart than this are one walk. Common practice; no standard has a figure. */
@@ -83,6 +84,8 @@ export interface ShiftReport extends TimeSpan {
   readonly stops: readonly StopSeen[];
   /** Stops because a slot ran dry. */
   readonly dry: readonly StopSeen[];
+  /** What came onto slots that had too few parts left, oldest first: what `in-time.ts` calls prevented, too late, or not sure. */
+  readonly came: readonly Came[];
   readonly changes: readonly ChangeSeen[];
   /** Most lost first. */
   readonly feeders: readonly FeederSeen[];
@@ -110,6 +113,10 @@ export function shiftReport(
     )
     .sort((a, b) => a.hlc.ms - b.hlc.ms);
   const stops = stopsOf(floor, entries, ask);
+  const around = { fromMs, toMs: toMs + JUST_AFTER_MS };
+  const besides = linesFeeding(floor, line).flatMap((lane) =>
+    stopsOf(floor, entries, { ...around, line: lane }),
+  );
   return {
     line,
     fromMs,
@@ -118,6 +125,7 @@ export function shiftReport(
     ...splicesOf(splicesIn(floor, within, entries), ask),
     stops,
     dry: stops.filter(({ reason }) => reason === 'run-out'),
+    came: cameInTime(floor, entries, { ...ask, stops: besides }),
     changes: [...floor.changeovers.values()]
       .filter(
         (each) =>

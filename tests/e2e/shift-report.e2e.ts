@@ -33,6 +33,29 @@ it('answers its questions, and says the same in a spreadsheet and as a picture',
     expect(png.length).toBeGreaterThan(4000);
   }));
 
+it('tells run-outs that were prevented beside those that were missed, and the same in a spreadsheet and as a picture', () =>
+  demo.onTablet(async ({ page }) => {
+    const dry = page.getByTestId('plot-dry');
+    await dry.waitFor();
+    await page.getByTestId('span-24').click();
+    const answer = () => dry.locator('p').first().textContent();
+    await expect.poll(answer).toMatch(/\d+ run-outs? prevented\.$/);
+    await drawn(page);
+    await look(page, { where: 'run-outs prevented and missed', axe: true });
+    const prevented = Number(/(\d+) run-outs? prevented/.exec((await answer()) ?? '')?.[1]);
+    const bar = dry.locator('li').first();
+    expect(await bar.textContent()).toBe(`Prevented${prevented} ×`);
+    expect(await dry.textContent()).toContain('By count, the old one could not last the run.');
+    const rows = (await saved(page, 'csv-dry')).toString('utf8').split('\r\n').slice(1);
+    const ofPrevented = rows.filter((row) => row.startsWith('"prevented"'));
+    expect(ofPrevented.length).toBe(prevented);
+    for (const row of ofPrevented) expect(Number(row.split(',')[3])).toBeGreaterThan(0);
+    const missed = await dry.locator('li', { hasText: 'Missed' }).count();
+    // The bars end where a card is full, the rows do not.
+    expect(rows.filter((row) => row.startsWith('"missed"')).length).toBeGreaterThanOrEqual(missed);
+    expect((await saved(page, 'png-dry')).length).toBeGreaterThan(4000);
+  }));
+
 it('counts a refusal with the entry that brought it', () =>
   demo.onTablet(async ({ page }) => {
     const reasons = page.getByTestId('plot-reasons');

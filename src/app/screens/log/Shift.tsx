@@ -155,6 +155,7 @@ function PlotCard({ plot, title }: { readonly plot: Plot; readonly title: string
       <h3>{plot.question}</h3>
       <p>{plot.answer}</p>
       {plot.bars.length > 0 && <Bars plot={plot} />}
+      {plot.note !== undefined && <p class="soft">{plot.note}</p>}
       <div class="row">
         <Button
           tone="quiet"

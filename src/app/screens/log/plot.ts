@@ -18,6 +18,8 @@ export interface Plot {
   readonly bars: readonly Bar[];
   /** The bars are hours in a row: drawn upright, side by side. */
   readonly isByHour?: boolean;
+  /** What the words of the bars mean, under them. */
+  readonly note?: string;
   /** What a spreadsheet gets in place of the bars, where that is more. */
   readonly table?: {
     readonly heads: readonly string[];

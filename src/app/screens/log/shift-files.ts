@@ -17,6 +17,7 @@ const HEAD = 128;
 const NAME_SHARE = 0.34;
 const TEXT_ROOM = 260;
 const HOURS_HIGH = 280;
+const NOTE_HIGH = 36;
 const BLUE = '#14498f';
 
 interface Drawing {
@@ -65,11 +66,12 @@ function drawHours({ pen, plot, room }: Drawing): void {
   }
 }
 
-/** The plot as a PNG on white, readable on its own: where and when, question, answer, bars. Null where the browser makes none. */
+/** The plot as a PNG on white, readable on its own: where and when, question, answer, bars, what they mean. Null where the browser makes none. */
 export function plotToPng(plot: Plot, title: string, isRtl: boolean): Promise<Blob | null> {
   const canvas = document.createElement('canvas');
   canvas.width = WIDTH;
-  canvas.height = HEAD + (plot.isByHour ? HOURS_HIGH : plot.bars.length * ROW) + EDGE;
+  const foot = HEAD + (plot.isByHour ? HOURS_HIGH : plot.bars.length * ROW);
+  canvas.height = foot + (plot.note === undefined ? 0 : NOTE_HIGH) + EDGE;
   const pen = canvas.getContext('2d');
   if (!pen) return Promise.resolve(null);
   pen.fillStyle = '#fff';
@@ -91,6 +93,7 @@ export function plotToPng(plot: Plot, title: string, isRtl: boolean): Promise<Bl
   write(title, EDGE, 36, { font: '18px', colour: '#555', room });
   write(plot.question, EDGE, 70, { font: 'bold 26px', colour: '#111', room });
   write(plot.answer, EDGE, 102, { font: '20px', colour: '#111', room });
+  if (plot.note !== undefined) write(plot.note, EDGE, foot + 24, { font: '16px', colour: '#555', room });
   const draw = { pen, plot, at, write, room };
   if (plot.isByHour) drawHours(draw);
   else drawRows(draw, isRtl);

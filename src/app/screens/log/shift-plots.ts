@@ -7,6 +7,7 @@ import { shiftWords } from '../../words/shift.ts';
 import { verdictWords } from '../../words/verdict.ts';
 import { formatCount, formatDay, formatShare, formatSpan, formatTime, say } from '../../words/words.ts';
 import { attritionPlots } from './attrition-plots.ts';
+import { dryPlot } from './dry-plot.ts';
 import { MOST_BARS, type Plot } from './plot.ts';
 
 const MINUTE_MS = 60_000;
@@ -25,22 +26,6 @@ export function shiftPlots(report: ShiftReport, floor: FloorState, nowMs: number
     ...attritionPlots(floor, report.parts),
     reasonsPlot(report),
   ];
-}
-
-function dryPlot({ dry }: ShiftReport, zone: string): Plot {
-  const words = say(shiftWords);
-  const allMs = dry.reduce((sum, stop) => sum + spanOf(stop), 0);
-  return {
-    id: 'dry',
-    question: words.dry,
-    answer: dry.length === 0 ? words.dryNone : words.drySome(dry.length, formatSpan(allMs / 1000)),
-    unit: 'minutes',
-    bars: dry.slice(0, MOST_BARS).map((stop) => ({
-      name: formatTime(stop.fromMs, zone),
-      value: spanOf(stop) / MINUTE_MS,
-      text: formatSpan(spanOf(stop) / 1000),
-    })),
-  };
 }
 
 function splicesPlot({ hours, splices, walks }: ShiftReport, zone: string): Plot {

@@ -15,6 +15,13 @@ export const words: Sentences<typeof english> = {
   dry: 'Lief ein Platz leer?',
   dryNone: 'Kein Halt wegen eines leeren Platzes wurde eingetragen.',
   drySome: (stops, span) => plural(stops, `1 Halt, ${span}.`, `${stops} Halte, ${span}.`),
+  prevented: 'Verhindert',
+  unsure: 'Unsicher',
+  missedAt: (time) => `Verpasst, ${time}`,
+  preventedSome: (count) => `${count} verhindert.`,
+  preventedMeans:
+    'Verhindert: Die neue Rolle kam, als die alte noch Bauteile hatte. Laut Zählung hätte die alte nicht für den Lauf gereicht.',
+  unsureMeans: 'Unsicher: Die Zählung oder ein Halt lässt Zweifel.',
   splicesHour: 'Wie viele Spleiße je Stunde?',
   splices: (splices, walks) =>
     `${plural(splices, '1 Spleiß', `${splices} Spleiße`)} auf ${plural(walks, '1 Gang', `${walks} Gängen`)}.`,

@@ -14,6 +14,13 @@ export const words = {
   dry: 'Did a slot run dry?',
   dryNone: 'No stop for an empty slot was entered.',
   drySome: (stops: number, span: string) => plural(stops, `1 stop, ${span}.`, `${stops} stops, ${span}.`),
+  prevented: 'Prevented',
+  unsure: 'Not sure',
+  missedAt: (time: string) => `Missed, ${time}`,
+  preventedSome: (count: number) => plural(count, '1 run-out prevented.', `${count} run-outs prevented.`),
+  preventedMeans:
+    'Prevented: a new reel came while the old one had parts. By count, the old one could not last the run.',
+  unsureMeans: 'Not sure: the count or a stop leaves doubt.',
   splicesHour: 'How many splices an hour?',
   splices: (splices: number, walks: number) =>
     `${plural(splices, '1 splice', `${splices} splices`)} on ${plural(walks, '1 walk', `${walks} walks`)}.`,

@@ -16,6 +16,13 @@ export const words: Sentences<typeof english> = {
   dry: '¿Se vació una posición?',
   dryNone: 'No se anotó ninguna parada por posición vacía.',
   drySome: (stops, span) => plural(stops, `1 parada, ${span}.`, `${stops} paradas, ${span}.`),
+  prevented: 'Evitadas',
+  unsure: 'Sin certeza',
+  missedAt: (time) => `No evitada, ${time}`,
+  preventedSome: (count) => plural(count, '1 evitada.', `${count} evitadas.`),
+  preventedMeans:
+    'Evitada: la bobina nueva llegó cuando la vieja aún tenía piezas. Según la cuenta, la vieja no bastaba para la tirada.',
+  unsureMeans: 'Sin certeza: la cuenta o una parada deja dudas.',
   splicesHour: '¿Cuántos empalmes por hora?',
   splices: (splices, walks) =>
     `${plural(splices, '1 empalme', `${splices} empalmes`)} en ${plural(walks, '1 ronda', `${walks} rondas`)}.`,

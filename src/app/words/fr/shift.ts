@@ -15,6 +15,13 @@ export const words: Sentences<typeof english> = {
   dry: 'Un emplacement s’est-il vidé ?',
   dryNone: 'Aucun arrêt pour emplacement vide n’a été saisi.',
   drySome: (stops, span) => plural(stops, `${stops} arrêt, ${span}.`, `${stops} arrêts, ${span}.`),
+  prevented: 'Évités',
+  unsure: 'Incertains',
+  missedAt: (time) => `Manqué, ${time}`,
+  preventedSome: (count) => plural(count, `${count} évité.`, `${count} évités.`),
+  preventedMeans:
+    'Évité : la nouvelle bobine est venue quand l’ancienne avait encore des composants. D’après le compte, l’ancienne ne suffisait pas pour la série.',
+  unsureMeans: 'Incertain : le compte ou un arrêt laisse un doute.',
   splicesHour: 'Combien de raccords par heure ?',
   splices: (splices, walks) =>
     `${plural(splices, `${splices} raccord`, `${splices} raccords`)} en ${plural(walks, `${walks} tournée`, `${walks} tournées`)}.`,

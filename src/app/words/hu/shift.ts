@@ -15,6 +15,13 @@ export const words: Sentences<typeof english> = {
   dry: 'Kifogyott egy hely?',
   dryNone: 'Üres hely miatti leállást nem írtak be.',
   drySome: (stops, span) => `${stops} leállás, ${span}.`,
+  prevented: 'Megelőzve',
+  unsure: 'Bizonytalan',
+  missedAt: (time) => `Kifogyott, ${time}`,
+  preventedSome: (count) => `${count} megelőzve.`,
+  preventedMeans:
+    'Megelőzve: az új tekercs akkor jött, amikor a régin még volt alkatrész. A számlálás szerint a régi nem volt elég a gyártáshoz.',
+  unsureMeans: 'Bizonytalan: a számlálás vagy egy leállás kétséget hagy.',
   splicesHour: 'Hány toldás óránként?',
   splices: (splices, walks) => `${splices} toldás, ${walks} út.`,
   splicesNone: 'Nem volt toldás.',

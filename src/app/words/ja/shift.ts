@@ -15,6 +15,13 @@ export const words: Sentences<typeof english> = {
   dry: '部品切れのスロットは？',
   dryNone: '空のスロットによる停止は記録されていません。',
   drySome: (stops, span) => `停止${stops}回、${span}。`,
+  prevented: '防止',
+  unsure: '不明',
+  missedAt: (time) => `部品切れ、${time}`,
+  preventedSome: (count) => `部品切れを${count}回防止。`,
+  preventedMeans:
+    '防止：古いリールに部品が残るうちに新しいリールが来ました。数では、古いリールは生産に足りませんでした。',
+  unsureMeans: '不明：数または停止に疑問があります。',
   splicesHour: '1時間のスプライス数は？',
   splices: (splices, walks) => `スプライス${splices}回、巡回${walks}回。`,
   splicesNone: 'スプライスなし。',

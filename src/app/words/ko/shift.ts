@@ -15,6 +15,13 @@ export const words: Sentences<typeof english> = {
   dry: '슬롯이 비었습니까?',
   dryNone: '빈 슬롯 때문에 기록된 정지가 없습니다.',
   drySome: (stops, span) => `정지 ${stops}회, ${span}.`,
+  prevented: '방지함',
+  unsure: '불확실',
+  missedAt: (time) => `소진, ${time}`,
+  preventedSome: (count) => `소진 ${count}회 방지.`,
+  preventedMeans:
+    '방지함: 기존 릴에 부품이 남았을 때 새 릴이 왔습니다. 수량으로는 기존 릴이 생산에 부족했습니다.',
+  unsureMeans: '불확실: 수량이나 정지에 의문이 있습니다.',
   splicesHour: '시간당 스플라이스는 몇 번?',
   splices: (splices, walks) => `스플라이스 ${splices}회, 순회 ${walks}회.`,
   splicesNone: '스플라이스 없음.',

@@ -16,6 +16,13 @@ export const words: Sentences<typeof english> = {
   dryNone: 'Nie wpisano postoju z powodu pustego slotu.',
   drySome: (stops, span) =>
     `${byNumber(stops, { one: `1 postój`, few: `${stops} postoje`, other: `${stops} postojów` })}, ${span}.`,
+  prevented: 'Zapobiegnięto',
+  unsure: 'Niepewne',
+  missedAt: (time) => `Nie zapobiegnięto, ${time}`,
+  preventedSome: (count) => `Zapobiegnięto: ${count}.`,
+  preventedMeans:
+    'Zapobiegnięto: nowa rolka przyszła, gdy stara miała jeszcze komponenty. Według obliczeń stara nie starczyłaby na serię.',
+  unsureMeans: 'Niepewne: liczba lub postój budzi wątpliwość.',
   splicesHour: 'Ile łączeń na godzinę?',
   splices: (splices, walks) =>
     `${byNumber(splices, { one: `1 łączenie`, few: `${splices} łączenia`, other: `${splices} łączeń` })}, ${byNumber(walks, { one: `1 obchód`, few: `${walks} obchody`, other: `${walks} obchodów` })}.`,

@@ -15,6 +15,13 @@ export const words: Sentences<typeof english> = {
   dry: 'Algum slot ficou vazio?',
   dryNone: 'Nenhuma parada por slot vazio foi registrada.',
   drySome: (stops, span) => plural(stops, `${stops} parada, ${span}.`, `${stops} paradas, ${span}.`),
+  prevented: 'Evitados',
+  unsure: 'Sem certeza',
+  missedAt: (time) => `Não evitado, ${time}`,
+  preventedSome: (count) => plural(count, `${count} evitado.`, `${count} evitados.`),
+  preventedMeans:
+    'Evitado: o rolo novo veio quando o velho ainda tinha peças. Pela contagem, o velho não bastava para a produção.',
+  unsureMeans: 'Sem certeza: a contagem ou uma parada deixa dúvida.',
   splicesHour: 'Quantas emendas por hora?',
   splices: (splices, walks) =>
     `${plural(splices, `${splices} emenda`, `${splices} emendas`)} em ${plural(walks, `${walks} ronda`, `${walks} rondas`)}.`,

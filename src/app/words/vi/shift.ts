@@ -15,6 +15,13 @@ export const words: Sentences<typeof english> = {
   dry: 'Có slot nào hết liệu không?',
   dryNone: 'Không có lần dừng nào vì slot trống được ghi.',
   drySome: (stops, span) => `${stops} lần dừng, ${span}.`,
+  prevented: 'Đã tránh',
+  unsure: 'Không chắc',
+  missedAt: (time) => `Không tránh được, ${time}`,
+  preventedSome: (count) => `Đã tránh ${count} lần hết liệu.`,
+  preventedMeans:
+    'Đã tránh: cuộn mới đến khi cuộn cũ còn linh kiện. Theo số đếm, cuộn cũ không đủ cho đợt chạy.',
+  unsureMeans: 'Không chắc: số đếm hoặc một lần dừng còn nghi ngờ.',
   splicesHour: 'Bao nhiêu lần nối liệu mỗi giờ?',
   splices: (splices, walks) => `${splices} lần nối liệu trong ${walks} lượt đi.`,
   splicesNone: 'Không nối liệu lần nào.',
