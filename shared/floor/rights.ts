@@ -11,6 +11,7 @@ import type { EntryOf, FloorEntry } from './kinds.ts';
 import type { SettledAs } from './kinds-rights.ts';
 import { type Act, actRoles } from './may.ts';
 import { followPerson, type HeldPasskey, registeredPasskey, type SignedBy } from './passkey.ts';
+import { endOnTablet, foldShutOut, type ShutOutState } from './shut-outs.ts';
 import type { TicketClaims } from './ticket.ts';
 import { isAtLeast, type Role } from './vocabulary.ts';
 
@@ -22,6 +23,8 @@ export interface Trust {
   readonly claimsOf: (entry: EntryOf<'ticket.taken'>) => TicketClaims | null;
   /** What the signature of a passkey in an entry says, where it was made for that entry and holds by the key that it brings; else null. */
   readonly signedBy: (entry: Pick<Entry, 'hash'>) => SignedBy | null;
+  /** True for an entry of the server's own chain that the plant's key signed: anybody can write one in its name. */
+  readonly isOfServer: (entry: Pick<Entry, 'hash'>) => boolean;
 }
 
 /** A ticket in a chain. */
@@ -34,7 +37,7 @@ export interface HeldTicket {
 }
 
 /**
- * `no-ticket`: none of that person in the chain, or the person was removed or got another role since; `ticket-over`: not at that time;
+ * `no-ticket`: none of that person in the chain, or the person was removed or got another role since; `ticket-over`: not at that time, or the tablet was shut out before;
  * `role`: of a lesser role; `passkey`: the signature of a passkey in it is not of this act, or not by a passkey of that person.
  */
 export const unprovenReasons = ['no-ticket', 'ticket-over', 'role', 'passkey'] as const;
@@ -58,7 +61,7 @@ export interface Unproven {
 }
 
 /** The part of the state that rights stand in. */
-export interface RightsState {
+export interface RightsState extends ShutOutState {
   /** `chain#person` -> the newest ticket. */
   readonly tickets: Map<string, HeldTicket>;
   /** Entry -> why nothing proves it, also once a lead has said what it was. */
@@ -69,7 +72,7 @@ export interface RightsState {
 
 /** None held, none marked. */
 export function emptyRights(): RightsState {
-  return { tickets: new Map(), unproven: new Map(), passkeys: new Map() };
+  return { tickets: new Map(), unproven: new Map(), passkeys: new Map(), shutOuts: new Map() };
 }
 
 /** The person whose right an entry takes: who decided, else who was signed in. */
@@ -95,6 +98,7 @@ export function isBeforeTickets(
 /** Applies one entry. `act`: what it takes by the registry. */
 export function foldRights(state: RightsState, entry: FloorEntry, act: Act, trust: Trust): void {
   if (entry.kind === 'ticket.taken') takeTicket(state, entry, trust);
+  if (entry.kind === 'tablet.shut-out' && trust.isOfServer(entry)) foldShutOut(state, entry);
   const needs = provenRole(act);
   if (needs === null) return;
   const isBefore = isBeforeTickets(trust, entry);
@@ -136,13 +140,14 @@ function ticketKey(entry: Pick<Entry, 'tablet' | 'epoch'>, person: string): stri
   return `${chainId(entry)}#${person}`;
 }
 
-/** The newest ticket of a person in a chain; undefined where there is none. */
+/** The newest ticket of a person in a chain, ended where its tablet was shut out since; undefined where there is none. */
 export function ticketIn(
-  { tickets }: Pick<RightsState, 'tickets'>,
+  state: Pick<RightsState, 'tickets' | 'shutOuts'>,
   chain: Pick<Entry, 'tablet' | 'epoch'>,
   person: string,
 ): HeldTicket | undefined {
-  return tickets.get(ticketKey(chain, person));
+  const ticket = state.tickets.get(ticketKey(chain, person));
+  return ticket && { ...ticket, untilMs: endOnTablet(state, chain.tablet, ticket) };
 }
 
 function whyUnproven(

@@ -1,8 +1,11 @@
 // All readers of what comes from outside.
 
 import { entryTargets } from './entries.ts';
+import { fileTargets } from './files.ts';
 import { keptTargets } from './kept.ts';
 import { labelTargets } from './labels.ts';
+import { paperTargets } from './papers.ts';
+import { passkeyTargets } from './passkeys.ts';
 import { sheetTargets } from './sheets.ts';
 import type { FuzzTarget } from './target.ts';
 import { wireTargets } from './wire.ts';
@@ -14,4 +17,7 @@ export const targets: readonly FuzzTarget[] = [
   ...labelTargets,
   ...sheetTargets,
   ...keptTargets,
+  ...paperTargets,
+  ...passkeyTargets,
+  ...fileTargets,
 ];

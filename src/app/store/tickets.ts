@@ -7,6 +7,7 @@ import { fromBase64Url } from '../../../shared/kit/base64.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { parseNote } from '../../../shared/log/note.ts';
 import { hashText } from '../../../shared/log/seal.ts';
+import { serverChain } from '../../../shared/log/server-chain.ts';
 import { parseTicketStart } from '../../../shared/log/ticket-start.ts';
 import { entryText } from '../../../shared/wire/signing.ts';
 import type { KeptTrust } from './trust.ts';
@@ -35,6 +36,15 @@ export async function checkTicket(
     (await isSigned(split.signed, split.signature, key)) &&
     (await isSigned(entryText(entry.hash), signature, claims.key));
   return isTheirs ? claims : null;
+}
+
+/** True for an entry of the server's own chain that the plant's key signed. */
+export async function isOfServer(
+  { tablet, hash, sig }: Pick<Entry, 'tablet' | 'hash' | 'sig'>,
+  plant: Pick<KeptTrust, 'serverKey'>,
+): Promise<boolean> {
+  const [signature, key] = [sig === null ? null : fromBase64Url(sig), fromBase64Url(plant.serverKey)];
+  return tablet === serverChain && !!signature && !!key && isSigned(entryText(hash), signature, key);
 }
 
 /** True where these bytes (r and s joined, 64) are the key's ES256 signature over the text (RFC 7518, section 3.4). */

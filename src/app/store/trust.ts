@@ -21,7 +21,7 @@ export interface KeptTrust {
 /** Whose tickets count, and how they are checked before entries are folded. */
 export interface TabletTrust extends Trust {
   readonly id: string;
-  /** Checks the tickets and the signatures of passkeys among entries, once each; without any it costs nothing. */
+  /** Checks the tickets, the signatures of passkeys and the server's shut-outs among entries, once each; without any it costs nothing. */
   readonly look: (entries: readonly Entry[]) => Promise<void>;
 }
 
@@ -34,11 +34,13 @@ export async function keepTrust({ meta }: Pick<LogDatabase, 'meta'>, kept: KeptT
 export function trustOf(kept: KeptTrust): TabletTrust {
   const claims = new Map<string, TicketClaims | null>();
   const signed = new Map<string, SignedBy | null>();
+  const ofServer = new Map<string, boolean>();
   return {
     id: kept.id,
     before: kept.before,
     claimsOf: ({ hash }) => claims.get(hash) ?? null,
     signedBy: ({ hash }) => signed.get(hash) ?? null,
+    isOfServer: ({ hash }) => ofServer.get(hash) ?? false,
     look: async (entries) => {
       const uses = entries.filter(({ hash, payload }) => 'passkey' in payload && !signed.has(hash));
       if (uses.length > 0) {
@@ -46,9 +48,11 @@ export function trustOf(kept: KeptTrust): TabletTrust {
         for (const entry of uses) signed.set(entry.hash, await signedBy(entry));
       }
       const fresh = entries.filter(({ kind, hash }) => kind === 'ticket.taken' && !claims.has(hash));
-      if (fresh.length === 0) return;
-      const { checkTicket } = await import('./tickets.ts');
+      const shut = entries.filter(({ kind, hash }) => kind === 'tablet.shut-out' && !ofServer.has(hash));
+      if (fresh.length + shut.length === 0) return;
+      const { checkTicket, isOfServer } = await import('./tickets.ts');
       for (const entry of fresh) claims.set(entry.hash, await checkTicket(entry, kept));
+      for (const entry of shut) ofServer.set(entry.hash, await isOfServer(entry, kept));
     },
   };
 }

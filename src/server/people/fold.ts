@@ -10,7 +10,14 @@ import type { PeopleFold } from './known.ts';
 
 /** Learns people from `person.added`, `person.removed` and the keys of their badges; an entry that is not as expected changes nothing. */
 export const plantPeople: PeopleFold = {
-  kinds: ['badges.keyed', 'person.added', 'person.removed', 'ticket.taken', 'unproven.settled'],
+  kinds: [
+    'badges.keyed',
+    'person.added',
+    'person.removed',
+    'ticket.taken',
+    'tablet.shut-out',
+    'unproven.settled',
+  ],
   fold: (known, entry) => {
     const read = readFloorEntry(entry);
     if (read) foldPeople(known, read);

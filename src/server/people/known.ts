@@ -7,7 +7,7 @@ import type { Entry } from '../../../shared/log/entry.ts';
 
 /** Whose tickets count, and how they are checked before entries are folded. */
 export interface CheckedTrust extends Trust {
-  /** Checks the tickets and the signatures of passkeys among entries; once each. */
+  /** Checks the tickets, the signatures of passkeys and the server's own shut-outs among entries; once each. */
   readonly look: (entries: readonly Entry[]) => Promise<void>;
 }
 

@@ -25,7 +25,7 @@ export async function readRights(
   const trust = await desk.trust();
   const state = emptyState();
   if (trust) {
-    const rows = await store.ofKinds([...kindsWithRight, 'ticket.taken'], 0);
+    const rows = await store.ofKinds([...kindsWithRight, 'ticket.taken', 'tablet.shut-out'], 0);
     const entries = rows.map(({ text }) => JSON.parse(text) as Entry).sort(compareEntries); // the store holds checked entries only
     await trust.look(entries);
     applyAll(state, entries, trust);

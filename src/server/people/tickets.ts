@@ -16,6 +16,7 @@ import {
 } from '../../../shared/floor/ticket.ts';
 import { chainId } from '../../../shared/log/entry.ts';
 import { parseNote } from '../../../shared/log/note.ts';
+import { serverChain } from '../../../shared/log/server-chain.ts';
 import { parseTicketStart, type TicketStart, ticketStartText } from '../../../shared/log/ticket-start.ts';
 import { entryText } from '../../../shared/wire/signing.ts';
 import { readPublicKey, type ServerKey, signatureHolds } from '../keys.ts';
@@ -126,18 +127,23 @@ async function signTicket(
 function trustFrom({ store, key }: Desk, { before }: TicketStart): CheckedTrust {
   const claims = new Map<string, TicketClaims | null>();
   const signed = new Map<string, SignedBy | null>();
+  const ofServer = new Set<string>();
   let revoked: ReadonlyMap<string, number> = new Map();
   const own = readPublicKey(key.publicKey);
   return {
     before,
     claimsOf: ({ hash, tablet }) => {
       const found = claims.get(hash) ?? null;
-      // A ticket ends with its tablet.
+      // A ticket ends with its tablet: the fold knows when, but for one that was shut out before servers told it in the log.
       const endMs = revoked.get(tablet);
       return found && endMs !== undefined ? { ...found, untilMs: Math.min(found.untilMs, endMs) } : found;
     },
     signedBy: ({ hash }) => signed.get(hash) ?? null,
+    isOfServer: ({ hash }) => ofServer.has(hash),
     look: async (entries) => {
+      for (const { kind, tablet, hash, sig } of entries)
+        if (kind === 'tablet.shut-out' && tablet === serverChain && sig !== null)
+          if (signatureHolds(key.publicKey, entryText(hash), sig)) ofServer.add(hash);
       for (const entry of entries)
         if ('passkey' in entry.payload && !signed.has(entry.hash))
           signed.set(entry.hash, await signedBy(entry));

@@ -174,6 +174,7 @@ describe('where the plant gives tickets and none proves it', () => {
       before: new Map(),
       claimsOf: () => null,
       signedBy: () => null,
+      isOfServer: () => false,
     });
 
   test('a reel that only a lead’s word let on is not sure; the same word in a plant without tickets is', () => {

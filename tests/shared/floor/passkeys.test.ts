@@ -22,6 +22,7 @@ const trust: Trust = {
   before: new Map(),
   claimsOf: ({ payload }) => JSON.parse(payload.ticket),
   signedBy: (entry) => (broken.has(entry.hash) ? null : readUse(entry as Entry)), // what is folded is a whole entry
+  isOfServer: () => false,
 };
 const chain = { tablet: 'T1', epoch: 'T1-life-1' };
 const cleared = { of: 'x', line: 'L1', slot: 'M1-F-001', reason: 'seen', checked: 'tablet' } as const;

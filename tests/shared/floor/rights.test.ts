@@ -17,8 +17,10 @@ import {
   ticketMs,
   ticketType,
 } from '../../../shared/floor/ticket.ts';
+import { driftLimitMs } from '../../../shared/log/clock.ts';
 import { type Entry, entryId } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
+import { serverChain } from '../../../shared/log/server-chain.ts';
 import { parseTicketStart, ticketStartText } from '../../../shared/log/ticket-start.ts';
 import { beginStory, type Story, startMs, tellPlant } from './story.ts';
 
@@ -33,10 +35,14 @@ const personOf = (person: (typeof people)[number], role: (typeof roles)[number])
   pin: null,
 });
 
+/** Entries that the plant's key signed, by their hash. */
+const ofServer = new Set<string>();
+
 /** Tickets of these tests are their claims, and are taken as checked where they name the tablet that wrote them. */
 const trust: Trust = {
   before: new Map([['T1/T1-life-1', 5]]),
   signedBy: () => null,
+  isOfServer: ({ hash }) => ofServer.has(hash),
   claimsOf: ({ tablet, payload }) => {
     const claims = JSON.parse(payload.ticket) as TicketClaims;
     return claims.tablet === tablet ? claims : null;
@@ -61,6 +67,9 @@ const actArb = fc.record({
     'settle',
     'settle',
     'choose',
+    'shut',
+    'shut',
+    'feign',
   ),
   tablet: fc.constantFrom(...tablets),
   of: fc.constantFrom(...tablets, 'same', 'same', 'same'),
@@ -68,16 +77,23 @@ const actArb = fc.record({
   role: fc.constantFrom(...roles, 'engineer'),
   settled: fc.constantFrom('confirmed', 'rejected'),
   at: fc.oneof(fc.integer({ min: 10, max: 500 }), fc.integer({ min: 10, max: 2000 })),
+  /** From when on a ticket is good. */
+  from: fc.oneof(fc.constant(0), fc.integer({ min: 0, max: 1000 })),
   pick: fc.nat(20),
 });
 type Act = typeof actArb extends fc.Arbitrary<infer A> ? A : never;
 
-function tell(story: Story, { is, tablet, of, person, role, settled, at, pick }: Act): void {
+function tell(story: Story, { is, tablet, of, person, role, settled, at, from, pick }: Act): void {
   const seen = story.entries.at(-1);
   const telling = { tablet, who: person, at, ...(seen && pick % 2 === 0 ? { seen } : {}) };
   if (is === 'ticket') {
-    const ticket = claimsAs({ person, role, tablet: of === 'same' ? tablet : of });
+    const good = { fromMs: startMs + from * 1000, untilMs: startMs + (from + 900) * 1000 };
+    const ticket = claimsAs({ person, role, tablet: of === 'same' ? tablet : of, ...good });
     story.tell('ticket.taken', { person, ticket }, telling);
+  } else if (is === 'shut' || is === 'feign') {
+    const by = is === 'shut' ? serverChain : of === 'same' ? serverChain : of;
+    const shut = story.tell('tablet.shut-out', { tablet, person, account: null }, { ...telling, tablet: by });
+    if (is === 'shut') ofServer.add(shut.hash);
   } else if (is === 'clear') story.tell('hold.cleared', cleared(person), telling);
   else if (is === 'rule') story.tell('feeder.withdrawn', { feeder: 'F1', reason: '' }, telling);
   else if (is === 'add') story.tell('person.added', personOf(person, role), telling);
@@ -91,7 +107,7 @@ function tell(story: Story, { is, tablet, of, person, role, settled, at, pick }:
   }
 }
 
-const plain = { of: 'same', person: 'ana', role: 'lead', settled: 'confirmed', pick: 1 } as const;
+const plain = { of: 'same', person: 'ana', role: 'lead', settled: 'confirmed', from: 0, pick: 1 } as const;
 /** Each reason of a mark and each thing said of one, since chance alone now and then misses one. */
 const eachStand: readonly Act[] = [
   { ...plain, is: 'rule', tablet: 'T1', at: 100 }, // a lead's ticket is still to come
@@ -129,17 +145,18 @@ describe('what is proven', () => {
           const story = beginStory();
           tellPlant(story);
           for (const act of acts) tell(story, act);
-          const { unproven, tickets } = applyAll(
-            emptyState(),
-            [...story.entries].sort(compareEntries),
-            trust,
-          );
+          const inOrder = [...story.entries].sort(compareEntries);
+          const { unproven, tickets, shutOuts } = applyAll(emptyState(), inOrder, trust);
+          const without = inOrder.filter(({ hash }) => !ofServer.has(hash));
+          const open = applyAll(emptyState(), without, trust).unproven;
+          for (const id of unproven.keys()) if (!open.has(id)) met.add('shut-out');
           for (const { why, settled } of unproven.values()) met.add(why).add(settled?.as ?? 'open');
           for (const entry of story.entries)
             met.add(standOfKind({ unproven, passkeys: new Map() }, entry, trust) ?? 'none');
           const late = foldArrived(story.entries, order, page);
           expect([...late.unproven].sort()).toEqual([...unproven].sort());
           expect([...late.tickets].sort()).toEqual([...tickets].sort());
+          expect([...late.shutOuts].sort()).toEqual([...shutOuts].sort());
         },
       ),
       { numRuns: 300, examples: [[[...eachStand], eachOrder, 2]] },
@@ -153,6 +170,7 @@ describe('what is proven', () => {
       'rejected',
       'proven',
       'before-tickets',
+      'shut-out',
     ])
       expect(met).toContain(each);
   });
@@ -164,7 +182,7 @@ describe('what is proven', () => {
         tellPlant(story);
         for (const act of acts) tell(story, act);
         const entries = [...story.entries].sort(compareEntries);
-        const none = { tickets: new Map(), unproven: new Map(), passkeys: new Map() };
+        const none = { tickets: new Map(), unproven: new Map(), passkeys: new Map(), shutOuts: new Map() };
         expect({ ...applyAll(emptyState(), entries, trust), ...none }).toEqual(
           applyAll(emptyState(), entries),
         );
@@ -183,6 +201,70 @@ describe('what is proven', () => {
     const other = story.tell('setup.chosen', { line: 'L1', setup: 'other' }, { tablet: 'T2', who: 'bo' });
     const { unproven } = applyAll(emptyState(), [...story.entries].sort(compareEntries), trust);
     expect([...unproven.keys()]).toEqual([entryId(other)]);
+  });
+
+  describe('on a tablet that the server shut out', () => {
+    const second = 1000;
+    const limit = driftLimitMs / second;
+    /** A lead's ticket of before, a shut-out at 100 s, and what the tablet says so many seconds later; the marks. */
+    function marksAfter(seconds: number, tellMore: (story: Story) => void = () => undefined) {
+      const story = beginStory();
+      tellPlant(story);
+      const ticket = claimsAs({ person: 'ana', tablet: 'T2' });
+      story.tell('ticket.taken', { person: 'ana', ticket }, { tablet: 'T2', at: 50 });
+      const shut = story.tell(
+        'tablet.shut-out',
+        { tablet: 'T2', person: null, account: 'keeper' },
+        { tablet: serverChain, who: null, at: 100 },
+      );
+      ofServer.add(shut.hash);
+      tellMore(story);
+      const said = story.tell('hold.cleared', cleared('ana'), { tablet: 'T2', at: 100 + seconds });
+      return applyAll(emptyState(), [...story.entries].sort(compareEntries), trust).unproven.get(
+        entryId(said),
+      );
+    }
+
+    test('a ticket ends then, by time as it ends with its hours', () => {
+      expect(marksAfter(-1)).toBe(undefined);
+      expect(marksAfter(limit)).toBe(undefined);
+      expect(marksAfter(limit + 1)).toMatchObject({ why: 'ticket-over', needs: 'lead', settled: null });
+    });
+
+    test('a ticket of before that is told again ends then all the same', () => {
+      const ticket = claimsAs({ person: 'ana', tablet: 'T2' });
+      const again = (story: Story) =>
+        story.tell('ticket.taken', { person: 'ana', ticket }, { tablet: 'T2', at: 101 });
+      expect(marksAfter(limit + 1, again)).toMatchObject({ why: 'ticket-over' });
+    });
+
+    test('a new ticket proves again, once the tablet was let in again; until it is shut out once more', () => {
+      const fresh = claimsAs({ person: 'ana', tablet: 'T2', fromMs: startMs + 200 * second });
+      const letIn = (story: Story) =>
+        story.tell('ticket.taken', { person: 'ana', ticket: fresh }, { tablet: 'T2', at: 201 });
+      expect(marksAfter(limit + 200, letIn)).toBe(undefined);
+      const out = (story: Story) => {
+        letIn(story);
+        const payload = { tablet: 'T2', person: null, account: 'keeper' };
+        ofServer.add(
+          story.tell('tablet.shut-out', payload, { tablet: serverChain, who: null, at: 250 }).hash,
+        );
+      };
+      expect(marksAfter(limit + 149, out)).toBe(undefined);
+      expect(marksAfter(limit + 151, out)).toMatchObject({ why: 'ticket-over' });
+    });
+
+    test('nobody but the server shuts one out', () => {
+      const story = beginStory();
+      tellPlant(story);
+      const ticket = claimsAs({ person: 'ana', tablet: 'T2' });
+      story.tell('ticket.taken', { person: 'ana', ticket }, { tablet: 'T2', at: 50 });
+      const payload = { tablet: 'T2', person: null, account: 'keeper' };
+      for (const tablet of ['T3', serverChain]) story.tell('tablet.shut-out', payload, { tablet, at: 100 });
+      story.tell('hold.cleared', cleared('ana'), { tablet: 'T2', at: 101 + limit });
+      const state = applyAll(emptyState(), [...story.entries].sort(compareEntries), trust);
+      expect([state.unproven.size, state.shutOuts.size]).toEqual([0, 0]);
+    });
   });
 
   test('is told of every kind: each names its act, and those of a lead or an engineer are asked', () => {

@@ -5,13 +5,17 @@ import { join } from 'node:path';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Entry, entryId } from '../../../shared/log/entry.ts';
-import { offeredSchema } from '../../../shared/wire/messages.ts';
+import { draftOf, sealEntry } from '../../../shared/log/seal.ts';
+import { offeredSchema, pushedSchema } from '../../../shared/wire/messages.ts';
+import { tracedSchema } from '../../../shared/wire/messages-trace.ts';
+import { entryText } from '../../../shared/wire/signing.ts';
 import { createCaller } from '../../../src/app/sync/http.ts';
 import { openStore } from '../../../src/server/stores/open.ts';
 import { LeanClient } from '../../../src/server/stores/postgres/client.ts';
 import { newFolder, startPostgres, type TestPostgres } from '../../contract/databases.ts';
 import { makeChain, startMs, toChecked } from '../../contract/entries.ts';
-import { enrolAt, newTablet, startTestServer, until } from './tablets.ts';
+import { beginStory, counted, started, tellPlant, verified } from '../../shared/floor/story.ts';
+import { enrolAt, newTablet, startTestServer, type TestTablet, until } from './tablets.ts';
 
 let postgres: TestPostgres | undefined;
 beforeAll(async () => {
@@ -203,5 +207,103 @@ describe('a backup', () => {
     // The row beside it, to show that the file is looked through.
     expect(bytes.includes(server.running.context.serverEpoch)).toBe(true);
     expect(['PRIVATE KEY', ...lines.slice(0, 3)].filter((line) => bytes.includes(line))).toEqual([]);
+  });
+});
+
+describe('a server on PostgreSQL, which takes no U+0000 in a text', () => {
+  /** A chain that is sealed and signed as its app would, each entry with what an attacker puts in. */
+  async function poisoned(
+    tablet: TestTablet,
+    drafts: readonly Partial<Pick<Entry, 'kind' | 'who' | 'payload'>>[],
+  ) {
+    const entries: Entry[] = [];
+    for (const draft of drafts) {
+      const before = entries.at(-1);
+      const [plain] = makeChain({ tablet: tablet.name, count: 1, ...(before ? { after: before } : {}) });
+      const sealed = sealEntry({ ...draftOf(plain as Entry), ...draft });
+      entries.push({ ...sealed, sig: await tablet.key.sign(entryText(sealed.hash)) });
+    }
+    return entries;
+  }
+  const push = (tablet: TestTablet, entries: readonly unknown[]) =>
+    tablet.caller.call('/api/push', pushedSchema, { json: { sentMs: Date.now(), entries } });
+
+  it('refuses one within a signature, a hash or a name, and the others go on', async () => {
+    const server = await startTestServer({ database: await newDatabase() });
+    const [evil, honest] = [
+      await newTablet('evil', server.running.url),
+      await newTablet('honest', server.running.url),
+    ];
+    try {
+      for (const tablet of [evil, honest]) await enrolAt(server.running, tablet);
+      const chain = await poisoned(evil, [{}, {}, {}]);
+      const [, second] = chain;
+      const half = second?.sig?.slice(0, 40) ?? '';
+      for (const bent of [
+        { sig: '\u0000' },
+        { sig: `${half}\u0000${second?.sig?.slice(41) ?? ''}` },
+        { sig: `${second?.sig ?? ''}\u0000` },
+        { hash: `${second?.hash.slice(1) ?? ''}\u0000` },
+        { prev: `\u0000${second?.prev.slice(1) ?? ''}` },
+        { kind: 'reel.\u0000' },
+        { tablet: 'evil\u0000' },
+        { epoch: 'e\u00001' },
+        { at: '2026-03-02T06:00:00Z\u0000' },
+      ]) {
+        const page = chain.map((entry, at) => (at === 1 ? { ...entry, ...bent } : entry));
+        const [pushed] = await Promise.all([push(evil, page), push(honest, [])]);
+        expect(pushed, JSON.stringify(bent)).toMatchObject({ ok: false, error: { code: 'bad-body' } });
+      }
+      honest.log.write(2);
+      honest.start();
+      await until('the log', async () => (await server.running.store.page(0, 10)).length === 2);
+      // What was sealed as it is comes in after all.
+      expect(await push(evil, chain)).toMatchObject({ ok: true, value: { faults: [] } });
+      expect(await server.running.store.quarantined()).toEqual([]);
+    } finally {
+      await Promise.all([evil.stop(), honest.stop()]);
+      await server.stop();
+    }
+  });
+
+  it('keeps one within what people write, gives it back as it was, and answers where the reel was', async () => {
+    const server = await startTestServer({ database: await newDatabase() });
+    const [evil, honest] = [
+      await newTablet('evil', server.running.url),
+      await newTablet('honest', server.running.url),
+    ];
+    try {
+      for (const tablet of [evil, honest]) await enrolAt(server.running, tablet);
+      const story = beginStory();
+      tellPlant(story);
+      const reel = { reel: 'K\u0000', lot: 'LOT\u0000' };
+      story.tell('reel.verified', verified('M1-F-001', 'R-100', reel), { who: 'an\u0000' });
+      story.tell('reel.verified', verified('M1-F-002', 'C-220', { reel: 'K2', lot: 'LOT-1' }));
+      story.tell('run.started', started('r\u0000'));
+      story.tell('panels.counted', counted('r\u0000', 4, 'P\u0000'));
+      const odd = { kind: 'text.~', who: null, payload: { '\u0000': '\u0000' } };
+      const chain = await poisoned(
+        evil,
+        [...story.entries, odd].map(({ kind, who, payload }) => ({ kind, who, payload })),
+      );
+      honest.start();
+      const [pushed] = await Promise.all([push(evil, chain), Promise.resolve(honest.log.write(3))]);
+      expect(pushed).toMatchObject({ ok: true, value: { faults: [] } });
+      await until('all on the honest tablet', () => honest.log.entries().length === chain.length + 3);
+      const there = honest.log.entries().filter(({ tablet }) => tablet === 'evil');
+      expect(there.map(draftOf)).toEqual(chain.map(draftOf));
+      // The index of the log is made of such texts too, and asked with them.
+      await server.running.context.trace.caughtUp();
+      for (const [lot, slot] of [
+        ['LOT\u0000', 'M1-F-001'],
+        ['LOT-1', 'M1-F-002'],
+      ]) {
+        const traced = await honest.caller.call('/api/trace', tracedSchema, { json: { lot } });
+        expect(traced).toMatchObject({ ok: true, value: { behind: 0, places: [{ lot, slot }] } });
+      }
+    } finally {
+      await Promise.all([evil.stop(), honest.stop()]);
+      await server.stop();
+    }
   });
 });

@@ -13,6 +13,7 @@ import { type Entry, entryId } from '../../../shared/log/entry.ts';
 import { parseExport } from '../../../shared/log/export-read.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { readProofRecord } from '../../../shared/log/proof-record.ts';
+import { serverChain } from '../../../shared/log/server-chain.ts';
 import {
   checkedSchema,
   codeMadeSchema,
@@ -23,6 +24,7 @@ import {
 import { trustFromNote } from '../../../src/app/store/tickets.ts';
 import { trustOf } from '../../../src/app/store/trust.ts';
 import { exportBytes } from '../../../src/server/http/export-routes.ts';
+import { readRights } from '../../../src/server/people/rights.ts';
 import { restoreInto } from '../../../src/server/stores/restore.ts';
 import { beginChain, joinChain, type TestChain } from './chains.ts';
 import {
@@ -72,15 +74,15 @@ async function signIn(
   return checked.value.ticket;
 }
 
-/** The floor as a tablet folds it that knows the plant's key. */
-async function floorNow(chain: TestChain): Promise<FloorState> {
+/** The floor as a tablet folds it that knows the plant's key; `more`: entries that came another way. */
+async function floorNow(chain: TestChain, more: readonly Entry[] = []): Promise<FloorState> {
   const keys = await chain.tablet.caller.call('/api/keys', plantKeysSchema);
   const pulled = await chain.tablet.caller.call('/api/pull?after=0.0000000000000000', pulledSchema);
   if (!keys.ok || !pulled.ok || keys.value.tickets === undefined) throw new Error('no answer');
   const kept = trustFromNote({ note: keys.value.tickets, serverKey: server.running.context.key.publicKey });
   if (!kept) throw new Error('no note');
   const trust = trustOf(kept);
-  const entries = (pulled.value.entries as Entry[]).sort(compareEntries);
+  const entries = [...(pulled.value.entries as Entry[]), ...more].sort(compareEntries);
   await trust.look(entries);
   return applyAll(emptyState(), entries, trust);
 }
@@ -105,7 +107,7 @@ async function expectUnproven(entry: Entry, why: string): Promise<void> {
 
 beforeEach(async () => {
   clock = newClock();
-  server = await startTestServer({ clock });
+  server = await startTestServer({ clock, app: '1' });
   lead = await joinChain(server.running, 't1', clock);
   bad = await joinChain(server.running, 't2', clock);
   for (const person of [maker, boss, oper]) await lead.tell('person.added', person, { who: 'maker' });
@@ -374,16 +376,97 @@ describe('an export', () => {
 });
 
 describe('a tablet that was shut out', () => {
-  it('takes its tickets with it: what is brought in its name later proves nothing', async () => {
+  /** The lead shuts the tablet out, as at a tablet's screen. */
+  async function shutOut(tablet: string): Promise<void> {
+    const checked = await check(lead, boss.badge, '2222');
+    if (!checked.ok) throw new Error(checked.error.code);
+    const { token } = checked.value;
+    const answer = await lead.tablet.caller.open('/api/tablets/revoke', { json: { tablet }, person: token });
+    expect(answer.ok).toBe(true);
+  }
+  /** Another tablet brings what it wrote. */
+  async function bring(entries: readonly Entry[]): Promise<void> {
+    const brought = await lead.tablet.caller.call('/api/push', pushedSchema, {
+      json: { sentMs: clock.nowMs(), entries },
+    });
+    expect(brought).toMatchObject({ ok: true, value: { faults: [] } });
+  }
+  /** What the server's export and a tablet's fold hold for unproven: the same. */
+  async function unproven(): Promise<readonly string[]> {
+    const { marks } = await readRights(server.running.store, server.running.context.tickets);
+    expect([...(await floorNow(lead)).unproven.keys()].sort()).toEqual([...marks.unproven].sort());
+    return marks.unproven;
+  }
+
+  it('takes its tickets with it: what is brought in its name later proves nothing, here and on every tablet', async () => {
+    await signIn(bad, boss, '2222');
+    await bad.push();
+    await shutOut('t2');
+    clock.shiftMs += 3_600_000;
+    const added = await bad.tell('person.added', mal, { who: 'boss' });
+    await bring([added]);
+    expect(await isKnown('mal')).toBe(false);
+    expect((await floorNow(lead)).unproven.get(entryId(added))).toMatchObject({ why: 'ticket-over' });
+    expect(await unproven()).toEqual([entryId(added)]);
+  });
+
+  it('keeps proven what it did before and what is brought later', async () => {
+    await signIn(bad, boss, '2222');
+    await bad.push();
+    const before = await bad.tell('hold.cleared', cleared);
+    clock.shiftMs += 3_600_000;
+    await shutOut('t2');
+    await bring([before]);
+    expect(await unproven()).toEqual([]);
+  });
+
+  it('let in again works with a new ticket; what it wrote while it was out stays unproven', async () => {
+    await signIn(bad, boss, '2222');
+    await bad.push();
+    await shutOut('t2');
+    clock.shiftMs += 3_600_000;
+    const meanwhile = await bad.tell('hold.cleared', cleared);
+    clock.shiftMs += 1000;
+    await enrolAt(server.running, bad.tablet);
+    await bad.push();
+    expect(await unproven()).toEqual([entryId(meanwhile)]);
+    await signIn(bad, boss, '2222');
+    await bad.tell('hold.cleared', cleared);
+    await bad.push();
+    expect(await unproven()).toEqual([entryId(meanwhile)]);
+  });
+
+  it('is one that the server says: what another tablet says of it, under its own name or the server’s, ends nothing', async () => {
+    const own = (await server.running.store.heads()).find(({ tablet }) => tablet === serverChain);
+    const payload = { tablet: 't1', person: null, account: 'keeper' };
+    await bad.tell('tablet.shut-out', payload);
+    await bad.push();
+    // A chain of the server's name, which no server takes once it has one; a log of elsewhere may hold it.
+    const feigned = await beginChain(
+      { ...bad.tablet, name: serverChain },
+      { nowMs: clock.nowMs, epoch: 'x' },
+    );
+    await feigned.tell('tablet.shut-out', payload);
+    const pushed = await bad.tablet.caller.call('/api/push', pushedSchema, {
+      json: { sentMs: clock.nowMs(), entries: feigned.entries },
+    });
+    expect(pushed.ok && pushed.value.faults.map(({ fault }) => fault)).toEqual(['signature-differs']);
+    expect(own).toBeDefined();
+    clock.shiftMs += 3_600_000;
+    await lead.tell('hold.cleared', cleared);
+    await lead.push();
+    expect(await unproven()).toEqual([]);
+    const floor = await floorNow(lead, feigned.entries);
+    expect([floor.unproven.size, floor.shutOuts.size]).toEqual([0, 0]);
+  });
+
+  it('ends its tickets at the server also where no entry tells it, as of servers of before', async () => {
     await signIn(bad, boss, '2222');
     await bad.push();
     await server.running.store.revokeTablet('t2', clock.nowMs());
     clock.shiftMs += 3_600_000;
     const added = await bad.tell('person.added', mal, { who: 'boss' });
-    const brought = await lead.tablet.caller.call('/api/push', pushedSchema, {
-      json: { sentMs: clock.nowMs(), entries: [added] },
-    });
-    expect(brought).toMatchObject({ ok: true, value: { faults: [] } });
+    await bring([added]);
     expect(await isKnown('mal')).toBe(false);
   });
 });

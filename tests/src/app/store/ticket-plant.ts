@@ -1,5 +1,9 @@
 // A plant that gives tickets, for tests of a tablet's store.
 
+import type { Entry } from '../../../../shared/log/entry.ts';
+import { sealEntry } from '../../../../shared/log/seal.ts';
+import { serverChain } from '../../../../shared/log/server-chain.ts';
+import { entryText } from '../../../../shared/wire/signing.ts';
 import { publicKey } from '../../../../src/app/store/identity.ts';
 import type { Store } from '../../../../src/app/store/store.ts';
 import { openServerKey } from '../../../../src/server/keys.ts';
@@ -41,5 +45,22 @@ export async function beginPlant(store: Store, nowMs: () => number) {
     );
   const ticket = (await give('boss')) ?? '';
   const note = (await desk.started()) ?? '';
-  return { ticket, give, start: { note, serverKey: serverKey.publicKey } };
+  /** The server's word that this tablet was shut out, the first after its chain's opening; `sign`: by another key than the plant's. */
+  const shutOut = (sign: (text: string) => string = serverKey.sign): Entry => {
+    const ms = nowMs();
+    const entry = sealEntry({
+      v: 1,
+      tablet: serverChain,
+      epoch: 'log',
+      seq: 2,
+      at: new Date(ms).toISOString(),
+      hlc: { ms, n: 0 },
+      who: null,
+      kind: 'tablet.shut-out',
+      payload: { tablet, person: null, account: 'keeper' },
+      prev: '0'.repeat(64),
+    });
+    return { ...entry, sig: sign(entryText(entry.hash)) };
+  };
+  return { ticket, give, shutOut, serverKey, start: { note, serverKey: serverKey.publicKey } };
 }

@@ -4,6 +4,7 @@ import './browser.ts';
 
 import { afterEach, describe, expect, test } from 'vitest';
 import { entryId } from '../../../../shared/log/entry.ts';
+import { packBootstrap, unpackBootstrap } from '../../../../src/app/store/pack.ts';
 import { foldName, openStore, type Store } from '../../../../src/app/store/store.ts';
 import { isSigned } from '../../../../src/app/store/tickets.ts';
 import { beginPlant } from './ticket-plant.ts';
@@ -111,5 +112,48 @@ describe('a store', () => {
     await store.append([chosen], 'boss');
     expect([...store.floor().unproven.values()]).toMatchObject([{ why: 'no-ticket', needs: 'lead' }]);
     expect(store.floor().tickets.size).toBe(0);
+  });
+
+  test('ends its tickets where the server shut it out, also after a new start and in what it hands on', async () => {
+    const name = `tickets-${turn++}`;
+    const store = await open(name);
+    const plant = await beginPlant(store, () => nowMs);
+    await store.trustTickets(plant.start);
+    await store.append([{ kind: 'ticket.taken', payload: { person: 'boss', ticket: plant.ticket } }], null);
+    const shut = plant.shutOut();
+    nowMs += 3_600_000;
+    const [late] = await store.append([chosen], 'boss');
+    expect(store.floor().unproven.size).toBe(0); // nobody has told it yet
+    await store.takeIn([shut]);
+    const marks = [late].map((entry) => entry && entryId(entry));
+    expect([...store.floor().unproven.keys()]).toEqual(marks);
+    await close(store);
+    const again = await open(name);
+    expect([...again.floor().unproven.keys()]).toEqual(marks);
+    const { shutOuts } = again.floor();
+    expect([...shutOuts]).toEqual([[again.identity.tablet, [Date.parse(shut.at)]]]);
+    const [fold, { tablet, epoch, hlc }] = [again.foldName(), shut];
+    const place = { tablet, epoch, seq: 2 };
+    const handed = { fold, state: again.floor(), position: { ...place, hlc }, count: 2, heads: [place] };
+    const taken = unpackBootstrap(packBootstrap({ bootstrap: handed, tail: [] }), fold);
+    expect(taken?.bootstrap.state.shutOuts).toEqual(shutOuts);
+    const fresh = await plant.give('boss');
+    await again.append(
+      [{ kind: 'ticket.taken', payload: { person: 'boss', ticket: fresh ?? '' } }, chosen],
+      'boss',
+    );
+    expect([...again.floor().unproven.keys()]).toEqual(marks);
+  });
+
+  test('takes no word for it that another key signed', async () => {
+    const store = await open(`tickets-${turn++}`);
+    const plant = await beginPlant(store, () => nowMs);
+    const other = await beginPlant(store, () => nowMs);
+    await store.trustTickets(plant.start);
+    await store.append([{ kind: 'ticket.taken', payload: { person: 'boss', ticket: plant.ticket } }], null);
+    await store.takeIn([plant.shutOut(other.serverKey.sign)]);
+    nowMs += 3_600_000;
+    await store.append([chosen], 'boss');
+    expect([store.floor().unproven.size, store.floor().shutOuts.size]).toEqual([0, 0]);
   });
 });
