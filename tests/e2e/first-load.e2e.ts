@@ -6,13 +6,13 @@ import { languages } from '../../src/app/words/words.ts';
 import { askedByStart, languagePacks, sizeOf, startGraph } from './support/first-load.ts';
 
 /** Scripts that the page loads at once, with the words of one language: kB, gzipped. */
-const START_KB = 74;
+const START_KB = 75;
 /**
  * Those, what folds the log, and the first screen with what works behind it: kB, gzipped. So that weight is not only moved there. English is 2 below
- * it. What folds slots used in turn, dropped changeovers and reels long used up is a hundredth. Verdicts, what knows badges, dialogs of the run,
+ * it. What folds slots used in turn, dropped changeovers, reels long used up, run-outs prevented and tablets shut out is a fiftieth. Verdicts, what knows badges, dialogs of the run,
  * floor life, walks and calls for others come once it stands.
  */
-const FIRST_SCREEN_KB = 166;
+const FIRST_SCREEN_KB = 168;
 
 test('the page and the words of any language load within the budget', () => {
   const packs = languagePacks();

@@ -18,7 +18,7 @@ describe('run-outs', () => {
   test('are told as prevented, not sure and missed, with what that means', () => {
     const all = [came('prevented', 1), came('prevented', 2), came('unsure', 3, null), came('late', 11, 0)];
     const plot = dryPlot({ dry: [stop], came: all }, 'UTC');
-    expect(plot.answer).toBe('1 stop, 4 min. 2 run-outs prevented.');
+    expect(plot.answer).toBe('1 stop, 4\u00a0min. 2 run-outs prevented.');
     expect(plot.bars.map(({ name, value, text }) => [name, value, text])).toEqual([
       ['Prevented', 2, '2 ×'],
       ['Not sure', 1, '1 ×'],
