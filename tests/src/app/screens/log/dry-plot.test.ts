@@ -22,7 +22,7 @@ describe('run-outs', () => {
     expect(plot.bars.map(({ name, value, text }) => [name, value, text])).toEqual([
       ['Prevented', 2, '2 ×'],
       ['Not sure', 1, '1 ×'],
-      ['Missed, 06:10', 1, '4 min'],
+      ['Missed, 06:10', 1, '4\u00a0min'],
     ]);
     expect(plot.note).toMatch(/^Prevented: .*Not sure: /);
     const [heads, ...rows] = plotToCsv(plot).trim().split('\r\n');
