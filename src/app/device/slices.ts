@@ -35,24 +35,19 @@ function othersTurn(): Promise<void> {
   });
 }
 
-/** Takes slice after slice, and tells what the steps came to. Answers with what stops it. */
+/** Takes slice after slice, the first after what the browser has to do now, and tells what the steps came to. Answers with what stops it. */
 export function inSlices<T>(steps: Iterator<undefined, T>, take: (came: T) => void): () => void {
   let isStopped = false;
-  // A message comes after what the browser has to do meanwhile; a timer would be held back in a row of many.
-  const { port1, port2 } = new MessageChannel();
-  const stop = () => {
-    isStopped = true;
-    port1.close();
-  };
-  port1.onmessage = () => {
-    if (isStopped) return;
-    const done = takeSlice(steps);
-    if (done === undefined) port2.postMessage(null);
-    else {
-      stop();
-      take(done.came);
+  const goOn = async () => {
+    for (;;) {
+      await othersTurn();
+      if (isStopped) return;
+      const done = takeSlice(steps);
+      if (done !== undefined) return take(done.came);
     }
   };
-  port2.postMessage(null);
-  return stop;
+  void goOn(); // what a step throws is told as any fault of the page
+  return () => {
+    isStopped = true;
+  };
 }

@@ -2,10 +2,11 @@
 // known by then. Refused: one number for all, which a single computer takes up; proof before a connection, which nothing on the way asks for.
 
 import { BlockList, isIP, type Socket } from 'node:net';
-import type { FastifyInstance, FastifyRequest } from 'fastify';
+import type { FastifyInstance } from 'fastify';
 import type { ServerContext } from '../context.ts';
+import { createAmounts } from './amounts.ts';
 import type { SecurityEvents } from './events.ts';
-import { passed } from './passed.ts';
+import { askerOf } from './passed.ts';
 
 /** More than some hundred tablets ever open; further ones are closed as they come. */
 const CONNECTIONS_MOST = 2_000;
@@ -29,20 +30,15 @@ function limitNumber(
   isProxy: (address: string) => boolean,
   events: SecurityEvents,
 ): void {
-  const open = new Map<string, number>();
+  const open = createAmounts();
   app.server.maxConnections = CONNECTIONS_MOST;
   app.server.on('drop', (told) => events.dropped(app.log, 'connections-full', told?.remoteAddress));
   app.server.on('connection', (socket: Socket) => {
     const address = socket.remoteAddress;
     if (address === undefined || isProxy(address)) return;
-    const count = (open.get(address) ?? 0) + 1;
-    open.set(address, count);
-    socket.once('close', () => {
-      const left = (open.get(address) ?? 0) - 1;
-      if (left > 0) open.set(address, left);
-      else open.delete(address);
-    });
-    if (count <= ADDRESS_MOST) return;
+    open.add(address, 1);
+    socket.once('close', () => open.add(address, -1));
+    if (open.of(address) <= ADDRESS_MOST) return;
     events.dropped(app.log, 'connections-of-address', address);
     // Once all who listen have it in hand, so that they see it end as any other.
     process.nextTick(() => socket.destroy());
@@ -52,11 +48,10 @@ function limitNumber(
 function limitIdle(app: FastifyInstance, isProxy: (address: string) => boolean): void {
   const proved = new WeakSet<Socket>();
   // By now an older tablet's signature was checked too, with its body.
-  const isProved = (request: FastifyRequest) => (passed.get(request)?.bodyHash ?? null) !== null;
   const isStranger = (socket: Socket) => !proved.has(socket) && !isProxy(socket.remoteAddress ?? '');
   app.addHook('onSend', async (request, reply) => {
     const { socket } = request.raw;
-    if (isProved(request)) proved.add(socket);
+    if (askerOf(request).isProved) proved.add(socket);
     // Else the answer would name the longer time.
     if (isStranger(socket)) reply.header('keep-alive', `timeout=${STRANGER_IDLE_MS / 1000}`);
   });

@@ -6,8 +6,9 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { bodyBytes, snapshotBytes } from '../../../shared/wire/limits.ts';
 import { bodyHeader, wireHeader } from '../../../shared/wire/version.ts';
 import type { ServerContext } from '../context.ts';
+import { createAmounts } from './amounts.ts';
 import { emptyHash } from './body.ts';
-import { type Passed, passed } from './passed.ts';
+import { type Asker, askerOf, type Passed, passed } from './passed.ts';
 import { checkProof, checkTime, checkWire, refuseRevoked, tabletOf } from './proof.ts';
 import { Refused } from './refuse.ts';
 
@@ -115,37 +116,24 @@ function refuseSpent(
   throw new Refused('too-often', 'this tablet has sent more than is kept of one: wait');
 }
 
-/** Whose body it is: the tablet that signed for it, or the address that it comes from. */
-interface Sender {
-  readonly name: string;
-  readonly isProved: boolean;
-}
-
 interface Budget {
   /** Gives the bytes back when called; null where the sender, or all senders together, have too many on their way. */
-  readonly take: (bytes: number, sender: Sender) => (() => void) | null;
+  readonly take: (bytes: number, sender: Asker) => (() => void) | null;
 }
 
 function createBudget(): Budget {
-  let all = 0;
-  let unproved = 0;
-  const shares = new Map<string, number>();
+  const held = createAmounts();
   return {
     take: (bytes, { name, isProved }) => {
-      const of = `${isProved ? 'tablet' : 'address'} ${name}`;
-      const share = (shares.get(of) ?? 0) + bytes;
-      const told = isProved ? 0 : bytes;
-      if (share > (isProved ? TABLET_BYTES : ADDRESS_BYTES)) return null;
-      if (all + bytes > BODIES_BYTES || unproved + told > UNPROVED_BYTES) return null;
-      all += bytes;
-      unproved += told;
-      shares.set(of, share);
+      const bounds: readonly (readonly [name: string, most: number])[] = [
+        ['all', BODIES_BYTES],
+        [name, isProved ? TABLET_BYTES : ADDRESS_BYTES],
+        ...(isProved ? [] : ([['unproved', UNPROVED_BYTES]] as const)),
+      ];
+      if (bounds.some(([of, most]) => held.of(of) + bytes > most)) return null;
+      for (const [of] of bounds) held.add(of, bytes);
       return () => {
-        all -= bytes;
-        unproved -= told;
-        const left = (shares.get(of) ?? 0) - bytes;
-        if (left > 0) shares.set(of, left);
-        else shares.delete(of);
+        for (const [of] of bounds) held.add(of, -bytes);
       };
     },
   };
@@ -160,8 +148,7 @@ function takeBudget(
   if (bytes === 0) return;
   if (bytes > (request.routeOptions.bodyLimit ?? bodyBytes))
     throw new Refused('body-too-large', `a body here is at most ${request.routeOptions.bodyLimit} bytes`);
-  const isProved = proved.bodyHash !== null;
-  const give = budget.take(bytes, { name: isProved ? proved.tablet.tablet : request.ip, isProved });
+  const give = budget.take(bytes, askerOf(request, proved));
   if (!give) {
     reply.header('retry-after', '1');
     throw new Refused('too-often', 'more is on its way than the server takes at one time: again in a moment');

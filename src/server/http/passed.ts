@@ -11,3 +11,16 @@ export interface Passed {
 
 /** Set by the gate, and for an older tablet once more when its body was here. */
 export const passed = new WeakMap<FastifyRequest, Passed>();
+
+/** Who asks, under a name that no other has: the tablet that is proved, else the address, as till then a tablet's name is anybody's word. */
+export interface Asker {
+  readonly name: string;
+  readonly isProved: boolean;
+}
+
+/** Who sends a request; `found`: what the gate found, where it has not let it pass yet. */
+export function askerOf(request: FastifyRequest, found = passed.get(request)): Asker {
+  return found && found.bodyHash !== null
+    ? { name: `tablet ${found.tablet.tablet}`, isProved: true }
+    : { name: `address ${request.ip}`, isProved: false };
+}

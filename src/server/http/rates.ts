@@ -9,7 +9,7 @@ import type {
 import type { FastifyRequest } from 'fastify';
 import { hashOf } from '../keys.ts';
 import type { Store } from '../stores/store.ts';
-import { passed } from './passed.ts';
+import { askerOf } from './passed.ts';
 
 /** A route's limit: so many requests from one address in a minute. */
 export const perMinute = (max: number) => ({ config: { rateLimit: { max, timeWindow: '1 minute' } } });
@@ -19,13 +19,14 @@ export const perMinute = (max: number) => ({ config: { rateLimit: { max, timeWin
  * not proved before its body is here: anybody could use up what is another's.
  */
 export const perTablet = (max: number) => ({
-  config: { rateLimit: { max, timeWindow: '1 minute', keyGenerator: askerOf } },
+  config: {
+    rateLimit: {
+      max,
+      timeWindow: '1 minute',
+      keyGenerator: (request: FastifyRequest) => askerOf(request).name,
+    },
+  },
 });
-
-function askerOf(request: FastifyRequest): string {
-  const proved = passed.get(request);
-  return proved && proved.bodyHash !== null ? `tablet ${proved.tablet.tablet}` : `address ${request.ip}`;
-}
 
 /** What the limits are counted with; nothing where one process serves alone. */
 export function sharedRates(
