@@ -56,7 +56,7 @@ export function cameInTime(
     const isKnown = left !== null && left >= 1 && [entry, ...on].every(isHeld);
     const near = byStops(came, ask.stops);
     const is = near === 'late' || empties.some((empty) => isDry(came, empty)) ? 'late' : near;
-    return [{ atMs, slot, left, is: is === null ? (isKnown ? 'prevented' : 'unsure') : is }];
+    return [{ atMs, slot, left, is: is ?? (isKnown ? 'prevented' : 'unsure') }];
   });
 }
 

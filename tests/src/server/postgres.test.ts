@@ -15,7 +15,7 @@ import { LeanClient } from '../../../src/server/stores/postgres/client.ts';
 import { newFolder, startPostgres, type TestPostgres } from '../../contract/databases.ts';
 import { makeChain, startMs, toChecked } from '../../contract/entries.ts';
 import { beginStory, counted, started, tellPlant, verified } from '../../shared/floor/story.ts';
-import { enrolAt, newTablet, startTestServer, type TestTablet, until } from './tablets.ts';
+import { enrolAt, newTablet, startTestServer, type TestServer, type TestTablet, until } from './tablets.ts';
 
 let postgres: TestPostgres | undefined;
 beforeAll(async () => {
@@ -225,17 +225,26 @@ describe('a server on PostgreSQL, which takes no U+0000 in a text', () => {
     }
     return entries;
   }
+  /** A server with two tablets, of which one is an attacker's. */
+  async function attacked(
+    work: (server: TestServer, evil: TestTablet, honest: TestTablet) => Promise<void>,
+  ): Promise<void> {
+    const server = await startTestServer({ database: await newDatabase() });
+    const { url } = server.running;
+    const [evil, honest] = [await newTablet('evil', url), await newTablet('honest', url)];
+    try {
+      for (const tablet of [evil, honest]) await enrolAt(server.running, tablet);
+      await work(server, evil, honest);
+    } finally {
+      await Promise.all([evil.stop(), honest.stop()]);
+      await server.stop();
+    }
+  }
   const push = (tablet: TestTablet, entries: readonly unknown[]) =>
     tablet.caller.call('/api/push', pushedSchema, { json: { sentMs: Date.now(), entries } });
 
   it('refuses one within a signature, a hash or a name, and the others go on', async () => {
-    const server = await startTestServer({ database: await newDatabase() });
-    const [evil, honest] = [
-      await newTablet('evil', server.running.url),
-      await newTablet('honest', server.running.url),
-    ];
-    try {
-      for (const tablet of [evil, honest]) await enrolAt(server.running, tablet);
+    await attacked(async ({ running }, evil, honest) => {
       const chain = await poisoned(evil, [{}, {}, {}]);
       const [, second] = chain;
       const half = second?.sig?.slice(0, 40) ?? '';
@@ -256,24 +265,15 @@ describe('a server on PostgreSQL, which takes no U+0000 in a text', () => {
       }
       honest.log.write(2);
       honest.start();
-      await until('the log', async () => (await server.running.store.page(0, 10)).length === 2);
+      await until('the log', async () => (await running.store.page(0, 10)).length === 2);
       // What was sealed as it is comes in after all.
       expect(await push(evil, chain)).toMatchObject({ ok: true, value: { faults: [] } });
-      expect(await server.running.store.quarantined()).toEqual([]);
-    } finally {
-      await Promise.all([evil.stop(), honest.stop()]);
-      await server.stop();
-    }
+      expect(await running.store.quarantined()).toEqual([]);
+    });
   });
 
   it('keeps one within what people write, gives it back as it was, and answers where the reel was', async () => {
-    const server = await startTestServer({ database: await newDatabase() });
-    const [evil, honest] = [
-      await newTablet('evil', server.running.url),
-      await newTablet('honest', server.running.url),
-    ];
-    try {
-      for (const tablet of [evil, honest]) await enrolAt(server.running, tablet);
+    await attacked(async ({ running }, evil, honest) => {
       const story = beginStory();
       tellPlant(story);
       const reel = { reel: 'K\u0000', lot: 'LOT\u0000' };
@@ -293,7 +293,7 @@ describe('a server on PostgreSQL, which takes no U+0000 in a text', () => {
       const there = honest.log.entries().filter(({ tablet }) => tablet === 'evil');
       expect(there.map(draftOf)).toEqual(chain.map(draftOf));
       // The index of the log is made of such texts too, and asked with them.
-      await server.running.context.trace.caughtUp();
+      await running.context.trace.caughtUp();
       for (const [lot, slot] of [
         ['LOT\u0000', 'M1-F-001'],
         ['LOT-1', 'M1-F-002'],
@@ -301,9 +301,6 @@ describe('a server on PostgreSQL, which takes no U+0000 in a text', () => {
         const traced = await honest.caller.call('/api/trace', tracedSchema, { json: { lot } });
         expect(traced).toMatchObject({ ok: true, value: { behind: 0, places: [{ lot, slot }] } });
       }
-    } finally {
-      await Promise.all([evil.stop(), honest.stop()]);
-      await server.stop();
-    }
+    });
   });
 });
