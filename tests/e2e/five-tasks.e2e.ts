@@ -25,8 +25,8 @@ interface Done {
   readonly kinds: readonly string[];
 }
 
-/** A slot that comes due: by the clock, so at any step of a slow machine. */
-const isDue = (text: string) => /^alert: M\d-[FR]-\d+ /.test(text);
+/** A slot that comes due, and paste whose time ends: by the clock, so at any step of a slow machine. */
+const isDue = (text: string) => /^(alert: M\d-[FR]-\d+|status: Paste \S+ on the stencil) /.test(text);
 
 /** Does a task on a tablet of its own. What cannot be told from the tree fails, and so does a place that is lost. */
 async function done(task: Task, badge = 'BADGE-2201'): Promise<Done> {
